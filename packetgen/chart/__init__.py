@@ -1,0 +1,1 @@
+"""Lays the chart out on pages and draws it: symbols, tiles, SVG."""

@@ -1,0 +1,77 @@
+"""The symbol font: every chart shape as one glyph on one private-use code point."""
+
+from io import BytesIO
+
+from fontTools.fontBuilder import FontBuilder
+from fontTools.pens.ttGlyphPen import TTGlyphPen
+
+from packetgen.chart.shapes import NAMES, shape
+from packetgen.chart.shapes_cut import Contour
+from packetgen.chart.shapes_paper import CELL
+from packetgen.chart.symbols import BLANK, code_point
+
+FAMILY = "Potting Symbols"
+_BORN = 3786912000  # 1 January 2024 in seconds since 1904: fixed, so that bytes repeat
+
+
+def build_symbol_font(flavor: str | None = None) -> bytes:
+    """The font as a file: TrueType, or with flavor="woff2" (or "woff") for the web.
+
+    One em is one chart cell: every glyph is 1000 units wide, the ascent is
+    1000 and the descent 0, so that text set with `line-height: 1` and a
+    font size of one cell fills the cells exactly. The same bytes every time.
+    Raises ValueError for any other flavor.
+    """
+    if flavor not in (None, "woff", "woff2"):
+        raise ValueError(f"The symbol font comes as TrueType, woff or woff2, not as {flavor!r}.")
+    # The space is for typesetters: they take the height of a line from it, and would borrow
+    # it, and with it another line height, from another font.
+    contours = {".notdef": (), "space": (), "blank": (), **{name: shape(name).contours for name in NAMES}}
+    builder = FontBuilder(CELL, isTTF=True)
+    builder.setupGlyphOrder(list(contours))
+    builder.setupCharacterMap(
+        {ord(" "): "space", ord(BLANK): "blank", **{ord(code_point(name)): name for name in NAMES}}
+    )
+    builder.setupGlyf({name: _glyph(lines) for name, lines in contours.items()})
+    builder.setupHorizontalMetrics({name: (CELL, _left(lines)) for name, lines in contours.items()})
+    builder.setupHorizontalHeader(ascent=CELL, descent=0, lineGap=0)
+    builder.setupNameTable(
+        {
+            "familyName": FAMILY,
+            "styleName": "Regular",
+            "uniqueFontIdentifier": f"{FAMILY} Regular",
+            "fullName": FAMILY,
+            "psName": "PottingSymbols-Regular",
+            "version": "Version 1.000",
+        }
+    )
+    builder.setupOS2(
+        version=4,
+        sTypoAscender=CELL,
+        sTypoDescender=0,
+        sTypoLineGap=0,
+        usWinAscent=CELL,
+        usWinDescent=0,
+        fsSelection=0b11000000,  # regular; line height from the typo figures
+        xAvgCharWidth=CELL,
+    )
+    builder.setupPost(isFixedPitch=1)
+    builder.updateHead(created=_BORN, modified=_BORN, lowestRecPPEM=8)
+    builder.font.flavor = flavor
+    file = BytesIO()
+    builder.save(file)
+    return file.getvalue()
+
+
+def _glyph(contours: tuple[Contour, ...]):
+    pen = TTGlyphPen(None)
+    for contour in contours:
+        pen.moveTo(contour[0])
+        for point in contour[1:]:
+            pen.lineTo(point)
+        pen.closePath()
+    return pen.glyph()
+
+
+def _left(contours: tuple[Contour, ...]) -> int:
+    return min((x for contour in contours for x, _ in contour), default=0)

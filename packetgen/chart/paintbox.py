@@ -1,0 +1,18 @@
+"""The colours of a chart on paper: tints on which every symbol is read in black."""
+
+from packetgen.reckon.colour import contrast, mix
+
+INK = "#000000"
+PAPER = "#ffffff"
+# WCAG 2.2, success criterion 1.4.6 (enhanced contrast of text).
+LEAST_CONTRAST = 7.0
+_LEAST_WHITE = 0.15
+_STEP = 0.05
+
+
+def tint(hex_colour: str) -> str:
+    """The colour thinned with white until black ink stands on it at LEAST_CONTRAST or better."""
+    white = _LEAST_WHITE
+    while contrast(mix(hex_colour, PAPER, white), INK) < LEAST_CONTRAST:
+        white += _STEP
+    return mix(hex_colour, PAPER, white)

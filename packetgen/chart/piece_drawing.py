@@ -1,0 +1,86 @@
+"""The finishing piece drawn to scale, with a mounted design on it, dimensions marked."""
+
+import svgwrite
+
+from packetgen.model import FinishingPiece, Outline
+from packetgen.reckon.colour import mix
+from packetgen.reckon.fit import Fit
+from packetgen.reckon.sizes import Size
+from packetgen.units import centimetres, inches
+
+_INK, _DIMENSION = "#2b2b28", "#55554f"
+# Room round the piece for dimensions, mm.
+_ROOM = 32.0
+
+
+def piece_drawing(piece: FinishingPiece, fit: Fit | None = None, finished: Size | None = None) -> str:
+    """SVG in millimetres. With `fit` and `finished`, the card and the stitching lie on the panel."""
+    placed = [(part, _moved(part.outline, part.at_mm)) for part in piece.parts]
+    xs = [x for _, outline in placed for x, _ in outline]
+    ys = [y for _, outline in placed for _, y in outline]
+    left, top, right, bottom = min(xs), min(ys), max(xs), max(ys)
+    width, height = right - left + 2 * _ROOM, bottom - top + 2 * _ROOM
+    drawing = svgwrite.Drawing(size=(f"{width:.2f}", f"{height:.2f}"), debug=False)
+    drawing.viewbox(left - _ROOM, top - _ROOM, width, height)
+    for part, outline in placed:
+        shape = drawing.polygon(outline).fill(part.paint.hex)
+        shape.stroke(_INK, width=0.8)
+        shape.update({"stroke-linejoin": "round"})
+        drawing.add(shape)
+    if fit and finished:
+        _add_card(drawing, piece, fit, finished)
+    _add_dimension(drawing, (left, bottom + 9), (right, bottom + 9))
+    _add_dimension(drawing, (left - 9, top), (left - 9, bottom))
+    return drawing.tostring()
+
+
+def _moved(outline: Outline, by: tuple[float, float]) -> Outline:
+    return tuple((x + by[0], y + by[1]) for x, y in outline)
+
+
+def _add_card(drawing: svgwrite.Drawing, piece: FinishingPiece, fit: Fit, finished: Size) -> None:
+    panel = drawing.polygon(piece.panel).fill("none").stroke(_DIMENSION, width=0.5)
+    panel.update({"stroke-dasharray": "3 2"})
+    drawing.add(panel)
+    card = drawing.rect(fit.at_mm, (fit.card.width_mm, fit.card.height_mm))
+    drawing.add(card.fill("#ffffff").stroke(_INK, width=0.7))
+    corner = (fit.at_mm[0] + piece.border_mm, fit.at_mm[1] + piece.border_mm)
+    stitching = drawing.rect(corner, (finished.width_mm, finished.height_mm))
+    drawing.add(stitching.fill(mix("#b7a98c", "#ffffff", 0.6)).stroke(_INK, width=0.4))
+    middle_y = corner[1] + finished.height_mm / 2
+    _add_text(drawing, inches(finished.width_mm) + " × " + inches(finished.height_mm),
+              corner[0] + finished.width_mm / 2, middle_y - 2)
+    _add_text(drawing, centimetres(finished.width_mm) + " × " + centimetres(finished.height_mm),
+              corner[0] + finished.width_mm / 2, middle_y + 12)
+
+
+def _add_dimension(
+    drawing: svgwrite.Drawing, start: tuple[float, float], end: tuple[float, float]
+) -> None:
+    drawing.add(drawing.line(start, end).stroke(_DIMENSION, width=0.5))
+    flat = start[1] == end[1]
+    for x, y in (start, end):
+        tick = ((x, y - 3), (x, y + 3)) if flat else ((x - 3, y), (x + 3, y))
+        drawing.add(drawing.line(*tick).stroke(_DIMENSION, width=0.5))
+    length = abs(end[0] - start[0]) if flat else abs(end[1] - start[1])
+    text = f"{inches(length)}  {centimetres(length)}"
+    middle = ((start[0] + end[0]) / 2, (start[1] + end[1]) / 2)
+    if flat:
+        _add_text(drawing, text, middle[0], middle[1] + 13)
+    else:
+        _add_text(drawing, text, middle[0] - 5, middle[1], turned=True)
+
+
+# Mean width of a figure in the text face, in ems: keeps text in the middle without an anchor, which
+# the PDF engine would turn into a separate object.
+_MEAN_ADVANCE = 0.53
+_TEXT_MM = 11.0
+
+
+def _add_text(drawing: svgwrite.Drawing, text: str, x: float, y: float, turned: bool = False) -> None:
+    half = len(text) * _MEAN_ADVANCE * _TEXT_MM / 2
+    at = (round(x, 2), round(y + half, 2)) if turned else (round(x - half, 2), round(y, 2))
+    written = drawing.text(text, insert=at, font_size=_TEXT_MM, font_family="Packet Text", fill=_INK)
+    if turned:
+        written.rotate(-90, at)
+    drawing.add(written)

@@ -1,0 +1,78 @@
+"""Located problems: what an author reads when something in her files is not right.
+
+A problem is data until the command line prints it. Its words come from the one table in
+`packetgen.faults`, so that every message the tool can give is found, tested and improved in one place.
+"""
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+from difflib import get_close_matches
+
+from packetgen.faults import FAULTS, Level
+
+
+@dataclass(frozen=True, order=True)
+class Place:
+    """A spot in an author's file. `path` is relative to the content folder; line and column count from 1."""
+
+    path: str
+    line: int = 1
+    column: int = 1
+
+    def __str__(self) -> str:
+        return f"{self.path}:{self.line}:{self.column}"
+
+
+@dataclass(frozen=True, order=True)
+class Problem:
+    """One fault (or piece of advice) at one place, already in words."""
+
+    place: Place
+    code: str
+    wrong: str
+    right: str
+
+    @property
+    def level(self) -> Level:
+        return FAULTS[self.code].level
+
+    def __str__(self) -> str:
+        advice = "advice: " if self.level is Level.ADVICE else ""
+        return f"{self.place}: {advice}{self.wrong}; {self.right}"
+
+
+class Problems:
+    """Collects problems beside the values that a stage returns; reports them sorted, each once."""
+
+    def __init__(self) -> None:
+        self._found: set[Problem] = set()
+
+    def add(self, place: Place, code: str, **facts: object) -> None:
+        """Record the fault `code` at `place`; `facts` fill the gaps in its words."""
+        fault = FAULTS[code]
+        self._found.add(
+            Problem(place, code, fault.wrong.format(**facts), fault.right.format(**facts))
+        )
+
+    def __iter__(self) -> Iterator[Problem]:
+        return iter(sorted(self._found))
+
+    def __len__(self) -> int:
+        return len(self._found)
+
+    @property
+    def errors(self) -> tuple[Problem, ...]:
+        return tuple(problem for problem in self if problem.level is Level.ERROR)
+
+
+def nearest(name: str, valid: "list[str] | tuple[str, ...]") -> str:
+    """End of a sentence that offers the valid name nearest to `name`, or else lists a few that exist."""
+    by_folded = {candidate.casefold(): candidate for candidate in valid}
+    close = get_close_matches(name.casefold(), by_folded, n=1, cutoff=0.6)
+    if close:
+        return f"did you mean {by_folded[close[0]]!r}?"
+    if not valid:
+        return "there is none yet"
+    shown = ", ".join(sorted(valid)[:8])
+    more = ", …" if len(valid) > 8 else ""
+    return f"known here: {shown}{more}"

@@ -1,0 +1,101 @@
+"""Cards of threads, cloths and beads: everything that is bought by colour."""
+
+from collections.abc import Callable, Mapping
+from types import MappingProxyType
+from typing import TypeVar
+
+from packetgen.diagnostics import Place, Problems
+from packetgen.load.documents import read_document
+from packetgen.load.files import ContentFolder, as_id, valid_id
+from packetgen.load.schema import Group
+from packetgen.load.shape_cards import BEAD_CARD, CLOTH, THREAD_CARD
+from packetgen.load.values import Filled
+from packetgen.load.words import said
+from packetgen.model import BeadCard, Cloth, Colour, ThreadCard, Weave
+
+T = TypeVar("T")
+Cards = Mapping[str, T | None]  # by id; None for a card that exists and is not in order
+
+
+def load_threads(folder: ContentFolder, problems: Problems) -> Cards[ThreadCard]:
+    return _load(folder, "threads", THREAD_CARD, _thread_card, problems)
+
+
+def load_cloths(folder: ContentFolder, problems: Problems) -> Cards[Cloth]:
+    return _load(folder, "cloths", CLOTH, _cloth, problems)
+
+
+def load_beads(folder: ContentFolder, problems: Problems) -> Cards[BeadCard]:
+    return _load(folder, "beads", BEAD_CARD, _bead_card, problems)
+
+
+def _load(
+    folder: ContentFolder, where: str, shape: Group, make: Callable[[str, Filled, Mapping], T], problems: Problems
+) -> Cards[T]:
+    cards: dict[str, T | None] = {}
+    names = [name for name in folder.files(where) if name.lower().endswith((".yaml", ".yml"))]
+    folder.unread(where, tuple(names), "each card is a file that ends in .yaml")
+    for name in names:
+        path = f"{where}/{name}"
+        card_id = name.rpartition(".")[0]
+        named_well = valid_id(card_id, Place(path), problems)
+        if not name.endswith(".yaml"):
+            problems.add(Place(path), "file-ending", name=said(name), better=said(f"{card_id}.yaml"))
+            named_well = False
+        cards[card_id] = None
+        cards.setdefault(as_id(card_id), None)  # a name that will be mended is no unknown name elsewhere
+        filled = read_document(folder, path, shape, problems)
+        if filled is None:
+            continue
+        colours = _colours(filled, "name" if shape is CLOTH else "number", problems)
+        if filled.whole and colours is not None and named_well:
+            cards[card_id] = make(card_id, filled, colours)
+    return cards
+
+
+def _colours(filled: Filled, by: str, problems: Problems) -> Mapping[str, Colour] | None:
+    """The colours by number (or by name, for cloth); None where one number stands twice."""
+    colours: dict[str, Colour] = {}
+    lines: dict[str, int] = {}
+    once = True
+    for given in filled.each("colours"):
+        if given.value is None or given.value[by] is None:
+            continue
+        key, place = given.value[by], given.value.place_of(by)
+        if key in lines:
+            problems.add(place, "colour-twice", by=by, said=said(key), line=lines[key])
+            once = False
+            continue
+        lines[key] = place.line
+        colours[key] = Colour(key, given.value["name"], given.value["hex"])
+    return MappingProxyType(colours) if once else None
+
+
+def _thread_card(card_id: str, filled: Filled, colours: Mapping[str, Colour]) -> ThreadCard:
+    return ThreadCard(
+        id=card_id,
+        name=filled["name"],
+        material=filled["material"],
+        strands=filled["strands"],
+        tex=filled["tex"],
+        sold_as=filled["sold_as"],
+        length_m=filled["length"],
+        hand_dyed=filled["dyed"] == "by hand",
+        colours=colours,
+    )
+
+
+def _cloth(card_id: str, filled: Filled, colours: Mapping[str, Colour]) -> Cloth:
+    return Cloth(
+        id=card_id,
+        name=filled["name"],
+        weave=Weave(filled["weave"]),
+        count_per_inch=filled["count"],
+        over=filled["over"],
+        hand_dyed=filled["dyed"] == "by hand",
+        colours=colours,
+    )
+
+
+def _bead_card(card_id: str, filled: Filled, colours: Mapping[str, Colour]) -> BeadCard:
+    return BeadCard(card_id, filled["name"], filled["size"], filled["packet"], colours)

@@ -1,0 +1,99 @@
+"""A chart as it was drawn, before anybody asks whether its marks mean anything."""
+
+from collections import Counter
+from collections.abc import Mapping
+from dataclasses import dataclass
+
+from packetgen.diagnostics import Place, Problems
+from packetgen.load.words import LOST, counted, offer, said
+from packetgen.model import BARE, Grid
+
+LARGEST = 1000  # stitches, either way
+
+
+@dataclass(frozen=True)
+class Chart:
+    """Rows of marks, perhaps ragged, perhaps with marks that no key line explains.
+
+    Row 1 is line `first_line` of the file; a stitch's column is its column in the file (in a table: its cell).
+    """
+
+    rows: tuple[str, ...]
+    path: str
+    first_line: int = 1
+
+    def place(self, row: int, column: int = 1) -> Place:
+        """Of the stitch at `row`, `column`, both from 1."""
+        return Place(self.path, self.first_line + row - 1, column)
+
+    @property
+    def even(self) -> bool:
+        return len({len(row) for row in self.rows}) == 1
+
+    @property
+    def marks(self) -> frozenset[str]:
+        return frozenset().union(*self.rows) - {BARE, LOST}
+
+
+def check_size(chart: Chart, problems: Problems) -> Chart | None:
+    """The chart again, or None where it is empty or too large to be one."""
+    width, height = max(map(len, chart.rows), default=0), len(chart.rows)
+    if not width:
+        problems.add(Place(chart.path), "chart-empty")
+        return None
+    if width > LARGEST or height > LARGEST:
+        problems.add(Place(chart.path), "chart-large", width=width, height=height, limit=LARGEST)
+        return None
+    return chart
+
+
+def check_rows(chart: Chart, problems: Problems) -> None:
+    """Report every row that is not as long as most of them."""
+    usual = Counter(map(len, chart.rows)).most_common(1)[0][0]
+    for number, row in enumerate(chart.rows, 1):
+        if len(row) == usual:
+            continue
+        odd = abs(usual - len(row))
+        change = f"add {odd} at its end ('.' is bare cloth)" if len(row) < usual else f"take {odd} away"
+        place = chart.place(number, min(len(row), usual) + 1)
+        length = counted(len(row), "stitch", "stitches")
+        problems.add(place, "row-ragged", row=number, length=length, usual=usual, hint=change)
+
+
+def check_marks(chart: Chart, marks: tuple[str, ...], problems: Problems) -> None:
+    """Report every mark of the chart that the key does not explain, once, where it stands first."""
+    first: dict[str, tuple[int, int]] = {}
+    times: Counter[str] = Counter()
+    for number, row in enumerate(chart.rows, 1):
+        for mark in set(row) - {BARE, LOST, *marks}:
+            first.setdefault(mark, (number, row.index(mark) + 1))
+            times[mark] += row.count(mark)
+    for mark, (row, column) in first.items():
+        more = f" ({times[mark]} stitches in all)" if times[mark] > 1 else ""
+        spot = f"column {column}, row {row}{more}"
+        if mark.isspace():
+            problems.add(chart.place(row, column), "chart-space", spot=spot)
+        elif mark == "#":
+            problems.add(chart.place(row, column), "mark-reserved", mark=said(mark), why="begins a remark")
+        else:
+            hint = offer(mark, marks)
+            problems.add(chart.place(row, column), "chart-mark-unknown", mark=said(mark), spot=spot, hint=hint)
+
+
+def as_grid(chart: Chart) -> Grid:
+    return Grid(chart.rows, chart.place(1))
+
+
+def check_used(
+    marks: Mapping[str, Place], chart: Chart, elsewhere: frozenset[str], beads: bool, problems: Problems
+) -> None:
+    """Report every key line that nothing is stitched with, or a chart on which nothing is stitched at all."""
+    if any(LOST in row for row in chart.rows):
+        return  # what cannot be read may well be the mark that seems to be missing
+    used = chart.marks | elsewhere
+    if not used and not beads:
+        problems.add(chart.place(1), "nothing-stitched")
+        return
+    for mark, place in marks.items():
+        if mark not in used:
+            problems.add(place, "key-line-unused", mark=said(mark))

@@ -1,0 +1,38 @@
+"""The door of the load layer: a content folder becomes one frozen `Content`, or a list of problems."""
+
+from pathlib import Path
+
+from packetgen.diagnostics import Place, Problems
+from packetgen.load.files import ContentFolder
+from packetgen.load.library import load_library
+from packetgen.load.series import load_series
+from packetgen.load.words import listed, offer, said
+from packetgen.model import Content
+
+_FOLDERS = ("threads", "cloths", "beads", "finishes", "series")
+
+
+def load_content(root: Path) -> tuple[Content | None, Problems]:
+    """Everything under `root`, resolved, and every problem found; no content where any of them is an error.
+
+    Raises nothing over what an author wrote: all of that is in the problems.
+    """
+    problems = Problems()
+    folder = ContentFolder(Path(root), problems)
+    if not folder.exists():
+        problems.add(folder.place, "folder-missing", hint="give the folder that holds threads, cloths and series")
+        return None, problems
+    folder.unread("", (), f"what is read lies in the folders {listed(_FOLDERS, 'and')}")
+    for name in folder.folders(""):
+        if name not in _FOLDERS:
+            problems.add(Place(name), "file-not-read", name=said(name), hint=offer(name, _FOLDERS))
+    folder.unread("series", (), "each series has a folder of its own in here")
+    folder.unread("finishes", (), "each finishing piece has a folder of its own in here")
+    library = load_library(folder, problems)
+    names = folder.folders("series")
+    if not names:
+        problems.add(Place("series"), "series-missing")
+    series = tuple(load_series(folder, name, library, problems) for name in names)
+    if problems.errors:
+        return None, problems
+    return Content(tuple(one for one in series if one is not None)), problems

@@ -1,0 +1,29 @@
+"""A YAML file, read and checked against its shape."""
+
+from packetgen.diagnostics import Place, Problems
+from packetgen.load.files import ContentFolder
+from packetgen.load.schema import Group
+from packetgen.load.values import Filled, read_value
+from packetgen.load.yaml_nodes import GroupNode, read_nodes
+
+
+def read_document(folder: ContentFolder, path: str, shape: Group, problems: Problems) -> Filled | None:
+    """The file's values; None where nothing of it can be used. Every fault of it goes to `problems`."""
+    text = folder.text(path)
+    node = None if text is None else read_nodes(text, path, problems)
+    if node is None:
+        return None
+    if not isinstance(node, GroupNode):
+        first = shape.fields[0]
+        problems.add(node.place, "file-not-names", what=shape.what, example=f"{first.name}: {first.example}")
+        return None
+    return read_value(shape, node, path, "", problems).value
+
+
+def read_markdown(folder: ContentFolder, path: str, problems: Problems) -> str | None:
+    """A file of Markdown, not empty."""
+    text = folder.text(path)
+    if text is not None and not text.strip():
+        problems.add(Place(path), "file-empty")
+        return None
+    return text

@@ -1,0 +1,129 @@
+"""The only module that touches the disk: folders listed in order, files read as text or as bytes.
+
+Nothing outside the content folder is ever read, whatever a file calls itself or points to.
+"""
+
+import os
+import re
+from difflib import get_close_matches
+from pathlib import Path
+
+from packetgen.diagnostics import Place, Problems
+from packetgen.load.characters import checked_text
+from packetgen.load.words import offer, said
+
+LARGEST_TEXT_MB = 2
+LARGEST_PICTURE_MB = 40
+
+_ID = re.compile(r"[a-z0-9]+(-[a-z0-9]+)*")
+# What file managers and habit leave lying about; it disturbs nothing and needs no advice.
+_UNREMARKABLE = {"thumbs.db", "desktop.ini", "readme.md", "readme.txt"}
+
+
+class ContentFolder:
+    """An author's folder. Every `path` is relative to it, with forward slashes."""
+
+    def __init__(self, root: Path, problems: Problems) -> None:
+        self._root = root
+        self._problems = problems
+        self._to_rename: set[str] = set()  # files that were told to take another's name
+
+    def exists(self) -> bool:
+        return self._root.is_dir()
+
+    @property
+    def place(self) -> Place:
+        return Place(said(self._root.name or str(self._root)).strip("'"))
+
+    def has_folder(self, path: str) -> bool:
+        return (self._root / path).is_dir()
+
+    def files(self, path: str) -> tuple[str, ...]:
+        """Names of the files in the folder `path`, sorted; none where there is no such folder."""
+        return self._names(path, folders=False)
+
+    def folders(self, path: str) -> tuple[str, ...]:
+        """Names of the folders in the folder `path`, sorted."""
+        return self._names(path, folders=True)
+
+    def text(self, path: str) -> str | None:
+        """The file as text with plain line ends, or None where a problem forbids reading it."""
+        data = self._bytes(path, LARGEST_TEXT_MB, "split it, or take out what is not needed")
+        return None if data is None else checked_text(data, path, self._problems)
+
+    def picture(self, path: str) -> bytes | None:
+        """The bytes of a picture file, or None where a problem forbids reading it."""
+        return self._bytes(path, LARGEST_PICTURE_MB, "save the picture smaller")
+
+    def unread(self, path: str, known: tuple[str, ...], hint: str = "") -> None:
+        """Advise on files in the folder `path` that nothing reads: most are slips in a name."""
+        for name in self.files(path):
+            file = f"{path}/{name}" if path else name
+            if name not in known and name.casefold() not in _UNREMARKABLE and file not in self._to_rename:
+                self._problems.add(Place(file), "file-not-read", name=said(name), hint=hint or offer(name, known))
+
+    def missing(self, folder: str, name: str, hint: str) -> None:
+        """Report that there is no file `name`; where another is nearly it, it should take that name."""
+        close = get_close_matches(name, self.files(folder), n=1, cutoff=0.75)
+        if close:
+            self._to_rename.add(f"{folder}/{close[0]}")
+            hint = f"call {said(close[0])} {said(name)}"
+        self._problems.add(Place(f"{folder}/{name}"), "file-missing", name=said(name), hint=hint)
+
+    def _names(self, path: str, folders: bool) -> tuple[str, ...]:
+        try:
+            names = sorted(os.listdir(self._root / path))
+        except OSError:
+            return ()
+        found = []
+        for name in names:
+            # A leading dot or underscore is how an author keeps something aside.
+            if name.startswith((".", "_")) or (self._root / path / name).is_dir() != folders:
+                continue
+            if not name.isprintable() or "\\" in name:
+                self._problems.add(Place(path or "."), "file-name", name=said(name), hint=_PLAIN_NAME)
+                continue
+            found.append(name)
+        return tuple(found)
+
+    def _bytes(self, path: str, limit_mb: int, smaller: str) -> bytes | None:
+        place = Place(path)
+        file = self._root / path
+        limit = limit_mb * 1_000_000
+        try:
+            if not file.resolve().is_relative_to(self._root.resolve()):
+                self._problems.add(place, "outside-folder", name=said(file.name))
+                return None
+            if not file.exists():
+                folder = path.rpartition("/")[0]
+                self.missing(folder, file.name, "write one (it may be short)")
+                return None
+            if not file.is_file():  # reading a pipe or a device might never end
+                self._problems.add(place, "file-unreadable", name=said(file.name))
+                return None
+            with file.open("rb") as stream:
+                data = stream.read(limit + 1)
+        except (OSError, RuntimeError, ValueError):  # RuntimeError: links that go round in a circle
+            self._problems.add(place, "file-unreadable", name=said(file.name))
+            return None
+        if len(data) > limit:
+            self._problems.add(place, "file-too-big", name=said(file.name), limit=limit_mb, hint=smaller)
+            return None
+        return data
+
+
+def valid_id(name: str, place: Place, problems: Problems) -> bool:
+    """Whether a file or folder may carry `name`, which becomes part of web addresses; reports if not."""
+    if _ID.fullmatch(name):
+        return True
+    better = as_id(name)
+    problems.add(place, "file-name", name=said(name), hint=f"for example {said(better)}" if better else _PLAIN_NAME)
+    return False
+
+
+def as_id(name: str) -> str:
+    """`name` in small letters, digits and hyphens; '' where nothing of it is left."""
+    return re.sub(r"[^a-z0-9]+", "-", name.casefold()).strip("-")
+
+
+_PLAIN_NAME = "for example 'robin-on-the-spade'"

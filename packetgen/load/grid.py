@@ -1,0 +1,84 @@
+"""Charts as text and as tables; which file holds a pattern's chart."""
+
+import csv
+
+from packetgen.diagnostics import Place, Problems
+from packetgen.load.chart import Chart, check_size
+from packetgen.load.files import ContentFolder
+from packetgen.load.pixels import chart_from_picture
+from packetgen.load.words import LOST, listed, said
+from packetgen.model import BARE
+
+CHART_FILES = ("chart.txt", "chart.csv", "chart.png")
+
+
+def chart_file(folder: ContentFolder, path: str, named: str | None, place: Place, problems: Problems) -> str | None:
+    """The name of the chart's file in the folder `path`: the one that is `named`, or the one that is there."""
+    files = folder.files(path)
+    if named is not None:
+        if "/" in named or "\\" in named or ".." in named:
+            problems.add(place, "outside-folder", name=said(named))
+        elif not named.endswith((".txt", ".csv", ".png")):
+            problems.add(place, "chart-kind", name=said(named))
+        elif named not in files:
+            hint = f"the folder holds {listed(files[:5], 'and')}" if files else "the folder is empty"
+            problems.add(place, "file-missing", name=said(named), hint=hint)
+        else:
+            return named
+        return None
+    found = [name for name in CHART_FILES if name in files]
+    if not found:
+        folder.missing(path, "chart.txt", "draw one character for each stitch, '.' for bare cloth")
+    elif len(found) > 1:
+        problems.add(Place(path), "charts-several", found=listed(found, "and"), example=f"chart: {found[0]}")
+    return found[0] if len(found) == 1 else None
+
+
+def read_chart(folder: ContentFolder, path: str, colours: dict[str, list[str]] | None, problems: Problems) -> Chart | None:
+    """The chart in the file `path`; None where there is nothing to check.
+
+    colours: for a picture, the marks that each colour ('#rrggbb') may stand for; None where the key is not sound.
+    """
+    if path.endswith(".png"):
+        data = folder.picture(path)
+        return None if data is None else chart_from_picture(data, path, colours, problems)
+    text = folder.text(path)
+    if text is None:
+        return None
+    chart = _from_table(text, path, problems) if path.endswith(".csv") else _from_text(text, path)
+    return check_size(chart, problems)
+
+
+def _from_text(text: str, path: str) -> Chart:
+    lines = [line.rstrip(" \t") for line in text.split("\n")]
+    while lines and not lines[-1]:
+        lines.pop()
+    remarks = 0
+    while remarks < len(lines) and (not lines[remarks] or lines[remarks].startswith("#")):
+        remarks += 1
+    return Chart(tuple(lines[remarks:]), path, remarks + 1)
+
+
+def _from_table(text: str, path: str, problems: Problems) -> Chart:
+    lines = text.rstrip("\n").split("\n")
+    # A spreadsheet of a country that writes 2,5 for two and a half separates cells by ';'.
+    first = lines[0]
+    separator = ";" if ";" in first and "," not in first else "\t" if "\t" in first and "," not in first else ","
+    rows = []
+    for number, line in enumerate(lines, 1):
+        try:
+            cells = next(csv.reader([line], delimiter=separator, strict=True), [])
+        except csv.Error:
+            problems.add(Place(path, number), "table-row", row=number)
+            cells = [LOST] * (line.count(separator) + 1)
+        row = ""
+        for column, cell in enumerate(cells, 1):
+            mark = cell.strip() or BARE
+            if len(mark) > 1:
+                problems.add(Place(path, number, column), "cell-long", cell=said(mark), column=column, row=number)
+                mark = LOST
+            row += mark
+        rows.append(row)
+    if not "".join(lines).strip():
+        rows = []
+    return Chart(tuple(rows), path)

@@ -1,0 +1,268 @@
+"""A pattern: one folder with its pattern.yaml, its chart, its two texts and perhaps a photograph."""
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+
+from packetgen.diagnostics import Place, Problems
+from packetgen.load.chart import Chart, as_grid, check_marks, check_rows, check_used
+from packetgen.load.close_ups import Taken, read_close_up
+from packetgen.load.documents import read_document, read_markdown
+from packetgen.load.files import ContentFolder, valid_id
+from packetgen.load.grid import CHART_FILES, chart_file, read_chart
+from packetgen.load.key import Key, Sets, read_key
+from packetgen.load.library import Library
+from packetgen.load.pixels import read_photo
+from packetgen.load.references import resolve
+from packetgen.load.shape_pattern import PATTERN
+from packetgen.load.stitches import read_beads, read_knots, read_line
+from packetgen.load.values import Filled
+from packetgen.load.words import said
+from packetgen.model import (
+    Bead,
+    ClothOption,
+    Counter,
+    Designer,
+    Fraction,
+    Knot,
+    Line,
+    Occasion,
+    Pattern,
+    Photo,
+    Revision,
+    Stitch,
+)
+
+PHOTO_FILES = ("photo.jpg", "photo.png")
+
+
+@dataclass(frozen=True)
+class Surroundings:
+    """What a pattern may name. None where the series could not say."""
+
+    library: Library
+    sets: Sets
+    designers: Mapping[str, Designer | None] | None
+    called: Mapping[str, str]  # designers' names → their ids
+
+
+@dataclass(frozen=True)
+class _Worked:
+    """Everything that is stitched besides the chart's own cells."""
+
+    lines: tuple[Line, ...]
+    knots: tuple[Knot, ...]
+    beads: tuple[Bead, ...]
+    fractions: tuple[Fraction, ...]
+    marks: frozenset[str]
+
+
+def load_pattern(folder: ContentFolder, path: str, around: Surroundings, problems: Problems) -> Pattern | None:
+    """The pattern in the folder `path`; None where anything at all has gone wrong."""
+    name = path.rpartition("/")[2]
+    valid_id(name, Place(path), problems)
+    filled = read_document(folder, f"{path}/pattern.yaml", PATTERN, problems)
+    story = read_markdown(folder, f"{path}/story.md", problems)
+    notes = read_markdown(folder, f"{path}/stitching.md", problems)
+    photo = _photo(folder, path, problems)
+    chart_name = _chart_name(folder, path, filled, problems)
+    _advise_unread(folder, path, chart_name)
+    if filled is None:
+        chart = read_chart(folder, f"{path}/{chart_name}", None, problems) if chart_name else None
+        if chart is not None:
+            check_rows(chart, problems)
+        return None
+    designer = resolve(
+        filled["designer"], filled.place_of("designer"), around.designers, "designer", problems, around.called
+    )
+    cloths = _cloths(filled, around.library, problems)
+    sets = _sets(filled, around.sets, problems)
+    key = read_key(filled.given["key"], sets, around.sets, problems) if "key" in filled.given else None
+    marks = key.marks if key is not None and filled["key"] is not None else None
+    chart = _chart(folder, path, chart_name, key, sets, marks, problems)
+    worked = _worked(filled, around.library, marks, chart, problems)
+    if chart is not None and marks:
+        check_used(key.places, chart, worked.marks, bool(worked.beads), problems)
+    revisions = _revisions(filled, problems)
+    if problems.errors:  # nothing is put together that would be thrown away
+        return None
+    return Pattern(
+        id=name,
+        title=filled["title"],
+        about=filled["about"],
+        designer=designer,
+        occasion=Occasion(filled["occasion"]["name"], filled["occasion"]["on"]),
+        cloths=cloths,
+        thread_sets=tuple(sets.values()),
+        key=key.lines,
+        grid=as_grid(chart),
+        fractions=worked.fractions,
+        lines=worked.lines,
+        knots=worked.knots,
+        beads=worked.beads,
+        model_stitcher=_credit(filled, "model_stitcher"),
+        finisher=_credit(filled, "finisher"),
+        sold_at=tuple(Counter(one.value["name"], one.value["url"]) for one in filled.each("sold_at")),
+        revisions=revisions,
+        story_markdown=story,
+        notes_markdown=notes,
+        photo=photo,
+        place=filled.place,
+    )
+
+
+def _credit(filled: Filled, name: str) -> str:
+    return filled["credits"][name] if filled["credits"] else ""
+
+
+def _photo(folder: ContentFolder, path: str, problems: Problems) -> Photo | None:
+    found = [name for name in PHOTO_FILES if name in folder.files(path)]
+    if len(found) > 1:
+        problems.add(Place(f"{path}/{found[1]}"), "photos-two")
+    if not found:
+        return None
+    data = folder.picture(f"{path}/{found[0]}")
+    return None if data is None else read_photo(data, f"{path}/{found[0]}", problems)
+
+
+def _chart_name(folder: ContentFolder, path: str, filled: Filled | None, problems: Problems) -> str | None:
+    if filled is None:
+        return chart_file(folder, path, None, Place(path), problems)
+    if filled["chart"] is None and "chart" in filled.given:
+        return None  # the author named one, in a way that could not be read
+    return chart_file(folder, path, filled["chart"], filled.place_of("chart"), problems)
+
+
+def _advise_unread(folder: ContentFolder, path: str, chart_name: str | None) -> None:
+    known = ("pattern.yaml", "story.md", "stitching.md", *PHOTO_FILES, *CHART_FILES)
+    folder.unread(path, (*known, chart_name) if chart_name else known)
+
+
+def _chart(
+    folder: ContentFolder,
+    path: str,
+    name: str | None,
+    key: Key | None,
+    sets: Sets,
+    marks: tuple[str, ...] | None,
+    problems: Problems,
+) -> Chart | None:
+    """The chart, checked; None where what is drawn on it cannot be placed."""
+    if name is None:
+        return None
+    chart = read_chart(folder, f"{path}/{name}", _colours(key, sets), problems)
+    if chart is None:
+        return None
+    check_rows(chart, problems)
+    if marks is not None:
+        check_marks(chart, marks, problems)
+    return chart
+
+
+def _colours(key: Key | None, sets: Sets) -> dict[str, list[str]] | None:
+    """For a chart drawn in pixels: the marks of each colour in the model's thread set.
+
+    A full cross in a single colour goes before a blend that begins with it, and any full cross before other stitches.
+    None while any key line is broken.
+    """
+    if key is None or not sets or not key.sound:
+        return None
+    first = next(iter(sets))
+    ranked: dict[str, list[tuple[tuple[bool, bool], str]]] = {}
+    for line in key.lines:
+        colours = line.threads[first]
+        rank = (line.stitch is not Stitch.FULL, len(colours) > 1)
+        ranked.setdefault(colours[0].hex, []).append((rank, line.mark))
+    return {
+        colour: [mark for rank, mark in lines if rank == min(lines)[0]] for colour, lines in ranked.items()
+    }
+
+
+def _cloths(filled: Filled, library: Library, problems: Problems) -> tuple[ClothOption | None, ...]:
+    options: list[ClothOption | None] = []
+    seen: dict[tuple, int] = {}
+    for given in filled.each("cloths"):
+        one = given.value
+        if one is None:
+            continue
+        cloth = resolve(one["cloth"], one.place_of("cloth"), library.cloths, "cloth", problems)
+        if cloth is None:
+            continue
+        colour = resolve(one["colour"], one.place_of("colour"), cloth.colours, "colour", problems, of=cloth.name)
+        over = one["over"] or cloth.over
+        same = (cloth.id, one["colour"], over)
+        if same in seen:
+            problems.add(one.place, "name-twice", what="cloth choice", name=said(cloth.id), line=seen[same])
+        seen.setdefault(same, one.place.line)
+        options.append(ClothOption(cloth, colour, over, one.place) if colour else None)
+    return tuple(options)
+
+
+def _sets(filled: Filled, series_sets: Sets, problems: Problems) -> Sets:
+    """The pattern's thread sets in its order; None where the series, or the pattern, could not say."""
+    if series_sets is None or filled["thread_sets"] is None:
+        return None
+    sets: dict = {}
+    lines: dict[str, int] = {}
+    sound = True
+    for given in filled.each("thread_sets"):
+        name = given.value
+        if name is None or name not in series_sets:
+            sound = False
+            resolve(name, given.place, series_sets, "thread set", problems)
+            continue
+        if name in lines:
+            problems.add(given.place, "name-twice", what="thread set", name=said(name), line=lines[name])
+        lines.setdefault(name, given.place.line)
+        sets[name] = series_sets[name]
+    return sets if sound else None
+
+
+def _worked(
+    filled: Filled, library: Library, marks: tuple[str, ...] | None, chart: Chart | None, problems: Problems
+) -> _Worked:
+    drawn = chart if chart is not None and chart.even else None  # on a ragged chart "outside" means nothing
+    lines = tuple(
+        read_line(one.value, name == "long_stitch", marks, drawn, problems)
+        for name in ("backstitch", "long_stitch")
+        for one in filled.each(name)
+        if one.value is not None
+    )
+    knots = [
+        knot
+        for one in filled.each("french_knots")
+        if one.value is not None
+        for knot in read_knots(one.value, marks, drawn, problems)
+    ]
+    beads = [
+        bead
+        for one in filled.each("beads")
+        if one.value is not None
+        for bead in read_beads(one.value, library.beads, drawn, problems)
+    ]
+    taken: Taken = {}
+    windows = [
+        read_close_up(one.value, marks, drawn, taken, problems) for one in filled.each("close_ups") if one.value is not None
+    ]
+    used = {
+        one.value["colour"]
+        for name in ("backstitch", "long_stitch", "french_knots")
+        for one in filled.each(name)
+        if one.value is not None and one.value["colour"] is not None
+    }
+    return _Worked(
+        lines=tuple(line for line in lines if line is not None),
+        knots=tuple(knots),
+        beads=tuple(beads),
+        fractions=tuple(fraction for fractions, _ in windows for fraction in fractions),
+        marks=frozenset(used).union(*(marks for _, marks in windows)),
+    )
+
+
+def _revisions(filled: Filled, problems: Problems) -> tuple[Revision, ...]:
+    revisions = [one.value for one in filled.each("revisions") if one.value is not None]
+    dated = [one for one in revisions if one["date"] is not None]
+    for before, after in zip(dated, dated[1:]):
+        if after["date"] < before["date"]:
+            place = after.place_of("date")
+            problems.add(place, "revisions-order", date=after["date"], before=before["date"])
+    return tuple(Revision(one["date"], one["note"]) for one in revisions)

@@ -1,0 +1,127 @@
+"""Pictures: a chart drawn one pixel a stitch, and the photograph of the stitched model.
+
+The only module of the load layer that knows the picture library.
+"""
+
+import io
+import warnings
+from collections import Counter
+
+from PIL import Image
+
+from packetgen.diagnostics import Place, Problems
+from packetgen.load.chart import LARGEST, Chart
+from packetgen.load.words import LOST, listed, said
+from packetgen.model import BARE, Photo
+
+MOST_PHOTO_PIXELS = 50_000_000
+# Tags of the Exif standard (CIPA DC-008): 5 to 8 are the orientations with width and height exchanged.
+_ORIENTATION = 0x0112
+_GPS = 0x8825
+
+
+def chart_from_picture(
+    data: bytes, path: str, colours: dict[str, list[str]] | None, problems: Problems
+) -> Chart | None:
+    """The chart of a PNG: each pixel a stitch, a clear pixel bare cloth, its colour that of one key line."""
+    picture = _open(data, path, problems)
+    if picture is None:
+        return None
+    if max(picture.size) > LARGEST:
+        problems.add(Place(path), "chart-large", width=picture.width, height=picture.height, limit=LARGEST)
+        return None
+    if not _decodes(picture, path, problems) or colours is None:
+        return None
+    pixels = picture.convert("RGBA")
+    marks: dict[tuple[int, int, int, int], str] = {}
+    raw = iter(pixels.tobytes())
+    stitches = list(zip(raw, raw, raw, raw, strict=True))  # row by row: red, green, blue, opacity
+    times = Counter(stitches)
+    for number, pixel in enumerate(stitches):
+        if pixel not in marks:
+            row, column = divmod(number, pixels.width)
+            marks[pixel] = _mark(pixel, Place(path, row + 1, column + 1), times[pixel], colours, problems)
+    drawn = "".join(marks[pixel] for pixel in stitches)
+    return Chart(tuple(drawn[start : start + pixels.width] for start in range(0, len(drawn), pixels.width)), path)
+
+
+def read_photo(data: bytes, path: str, problems: Problems) -> Photo | None:
+    """The photograph, decoded once to be sure that it can be."""
+    picture = _open(data, path, problems)
+    if picture is None:
+        return None
+    if picture.width * picture.height > MOST_PHOTO_PIXELS:
+        problems.add(Place(path), "picture-large", limit=MOST_PHOTO_PIXELS // 1_000_000)
+        return None
+    if not _decodes(picture, path, problems):
+        return None
+    turned, tells_place = _exif(picture)
+    if tells_place:
+        problems.add(Place(path), "photo-tells-place")
+    width, height = reversed(picture.size) if turned else picture.size
+    return Photo(data, width, height)
+
+
+def _exif(picture: Image.Image) -> tuple[bool, bool]:
+    """Whether the photograph is shown lying on its side, and whether it holds the place where it was taken."""
+    try:
+        exif = picture.getexif()
+        return exif.get(_ORIENTATION) in (5, 6, 7, 8), bool(exif.get_ifd(_GPS))
+    except Exception:  # noqa: BLE001 - notes that cannot be read spoil no picture
+        return False, False
+
+
+def _open(data: bytes, path: str, problems: Problems) -> Image.Image | None:
+    """The picture with its size known, and nothing decoded yet."""
+    try:
+        with warnings.catch_warnings():
+            warnings.simplefilter("ignore")  # the size is judged by the caller, in an author's words
+            return Image.open(io.BytesIO(data), formats=[_kind(path)])
+    except Image.DecompressionBombError:
+        problems.add(Place(path), "picture-large", limit=MOST_PHOTO_PIXELS // 1_000_000)
+    except Exception:  # noqa: BLE001 - a broken picture raises whatever its decoder happens to
+        problems.add(Place(path), "picture-unreadable", kind=_kind(path))
+    return None
+
+
+def _decodes(picture: Image.Image, path: str, problems: Problems) -> bool:
+    try:
+        picture.load()
+    except Exception:  # noqa: BLE001 - as above
+        problems.add(Place(path), "picture-unreadable", kind=_kind(path))
+        return False
+    return True
+
+
+def _kind(path: str) -> str:
+    return "PNG" if path.endswith(".png") else "JPEG"
+
+
+def _mark(
+    pixel: tuple[int, int, int, int], place: Place, times: int, colours: dict[str, list[str]], problems: Problems
+) -> str:
+    red, green, blue, opacity = pixel
+    if opacity == 0:
+        return BARE
+    colour = f"#{red:02x}{green:02x}{blue:02x}"
+    spot = f"column {place.column}, row {place.line}" + (f" ({times} stitches in all)" if times > 1 else "")
+    if opacity < 255:
+        problems.add(place, "pixel-half-clear", spot=spot)
+        return LOST
+    marks = colours.get(colour, [])
+    if len(marks) == 1:
+        return marks[0]
+    if marks:
+        problems.add(place, "pixel-of-several", colour=colour, marks=listed(marks, "and"))
+        return LOST
+    if not colours:
+        return LOST
+    nearest = min(colours, key=lambda known: _distance(known, (red, green, blue)))
+    problems.add(place, "pixel-unknown", colour=colour, spot=spot, mark=said(colours[nearest][0]), nearest=nearest)
+    return LOST
+
+
+def _distance(known: str, colour: tuple[int, int, int]) -> int:
+    """Squared distance in sRGB: good enough to name the colour that was probably meant."""
+    parts = (int(known[start : start + 2], 16) for start in (1, 3, 5))
+    return sum((a - b) ** 2 for a, b in zip(parts, colour, strict=True))

@@ -1,0 +1,227 @@
+"""What may stand in an author's file, as pure data.
+
+A file is a `Group` of `Field`s; each field has a kind. Nothing here reads anything: the same data check a file,
+make the reference page and make the JSON Schema.
+"""
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+
+from packetgen.load.words import listed
+from packetgen.units import MM_PER_UNIT, plain
+
+
+@dataclass(frozen=True)
+class Text:
+    """Words. `long` text may run over several lines."""
+
+    long: bool = False
+    at_most: int = 200  # characters
+
+    @property
+    def words(self) -> str:
+        return "text" if self.long else "text on one line"
+
+
+@dataclass(frozen=True)
+class ShortName:
+    """A name that other lines refer to and that becomes part of file names: small letters, digits, hyphens."""
+
+    words = "a short name of small letters, digits and hyphens"
+
+
+@dataclass(frozen=True)
+class Reference:
+    """The name of something written elsewhere, for instance a thread card."""
+
+    to: str
+
+    @property
+    def words(self) -> str:
+        return f"the name of {self.to}"
+
+
+@dataclass(frozen=True)
+class Whole:
+    low: int
+    high: int
+
+    @property
+    def words(self) -> str:
+        return f"a whole number from {self.low} to {self.high}"
+
+
+@dataclass(frozen=True)
+class Number:
+    low: float
+    high: float
+
+    @property
+    def words(self) -> str:
+        return f"a number from {plain(self.low)} to {plain(self.high)}"
+
+
+@dataclass(frozen=True)
+class Measure:
+    """A number with its unit. The value is kept in `unit`; `units` holds how many of it one of each is."""
+
+    what: str
+    unit: str
+    units: Mapping[str, float]
+    low: float
+    high: float
+
+    @property
+    def words(self) -> str:
+        return f"{self.what} from {plain(self.low)} to {plain(self.high)} {self.unit}"
+
+
+def length_mm(low: float, high: float) -> Measure:
+    return Measure("a length", "mm", MM_PER_UNIT, low, high)
+
+
+def length_m(low: float, high: float) -> Measure:
+    return Measure("a length", "m", {unit: mm / 1000 for unit, mm in MM_PER_UNIT.items()}, low, high)
+
+
+COVERAGE = Measure("a coverage", "m2 per litre", {"m2 per litre": 1, "m² per litre": 1, "m2/l": 1, "m²/l": 1}, 0.1, 50)
+DURATION = Measure("a time", "h", {"h": 1, "min": 1 / 60, "days": 24, "day": 24}, 0, 240)
+VOLUME = Measure("a volume", "ml", {"ml": 1, "cl": 10, "l": 1000}, 1, 20000)
+
+
+@dataclass(frozen=True)
+class Choice:
+    options: tuple[str, ...]
+
+    @property
+    def words(self) -> str:
+        return listed(self.options)
+
+
+@dataclass(frozen=True)
+class YesNo:
+    words = "true or false"
+
+
+@dataclass(frozen=True)
+class Hex:
+    words = "a colour of '#' and six digits or letters a to f"
+
+
+@dataclass(frozen=True)
+class Day:
+    words = "a date as year-month-day"
+
+
+@dataclass(frozen=True)
+class Moment:
+    words = "a date, a time and a time zone"
+
+
+@dataclass(frozen=True)
+class Rule:
+    """A day that comes every year."""
+
+    words = "a day that comes every year"
+
+
+@dataclass(frozen=True)
+class OutlineOf:
+    """The corners of a shape in mm: x to the right, y down; it closes by itself."""
+
+    words = "three corners or more, as x,y in mm with a space between"
+
+
+@dataclass(frozen=True)
+class Pair:
+    """One x,y in mm."""
+
+    words = "one x,y in mm"
+
+
+@dataclass(frozen=True)
+class Cell:
+    """One stitch of the chart: column,row counted from 1."""
+
+    words = "one column,row in whole stitches"
+
+
+@dataclass(frozen=True)
+class Points:
+    """Corner coordinates in the chart, column first."""
+
+    at_most: int = 2000
+
+    @property
+    def words(self) -> str:
+        return "points of column,row with a space between"
+
+
+@dataclass(frozen=True)
+class WebAddress:
+    words = "a web address that starts with https:// or http://"
+
+
+@dataclass(frozen=True)
+class ListOf:
+    kind: "Kind"
+    at_least: int = 0
+    at_most: int = 2000
+    or_one: bool = False  # a single value may stand without the brackets
+
+    @property
+    def words(self) -> str:
+        return f"a list of {self.kind.words}"
+
+
+@dataclass(frozen=True)
+class MapOf:
+    """Names of the author's own choice, each with a value of the same kind; `example` is such a value."""
+
+    kind: "Kind"
+    of: str
+    example: str
+
+    @property
+    def words(self) -> str:
+        return f"{self.of}, each with a name of its own"
+
+
+@dataclass(frozen=True)
+class Group:
+    """Named fields. `others` stands for fields under names of the author's own, where these are allowed."""
+
+    what: str  # in words: 'a thread card'
+    fields: "tuple[Field, ...]"
+    others: "Field | None" = None
+
+    @property
+    def words(self) -> str:
+        return self.what
+
+
+Kind = (
+    Text | ShortName | Reference | Whole | Number | Measure | Choice | YesNo | Hex | Day | Moment | Rule
+    | OutlineOf | Pair | Cell | Points | WebAddress | ListOf | MapOf | Group
+)  # fmt: skip
+
+
+@dataclass(frozen=True)
+class Field:
+    """One name in a file. `example` is written as an author would write it after the colon."""
+
+    name: str
+    kind: Kind
+    doc: str
+    example: str
+    required: bool = True
+    default: object = None  # the value where an optional field is left out
+
+
+@dataclass(frozen=True)
+class FileShape:
+    """One kind of file: its path, with <names> of the author's choice, what it is for, and what stands in it."""
+
+    path: str
+    doc: str
+    shape: Group

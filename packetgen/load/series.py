@@ -1,0 +1,136 @@
+"""A series: its thread sets, its designers, and its patterns in the author's order."""
+
+from collections.abc import Mapping
+
+from packetgen.diagnostics import Place, Problems
+from packetgen.load.documents import read_document, read_markdown
+from packetgen.load.files import ContentFolder, valid_id
+from packetgen.load.library import Library
+from packetgen.load.patterns import Surroundings, load_pattern
+from packetgen.load.key import check_strands
+from packetgen.load.references import resolve
+from packetgen.load.shape_pattern import KEY_LINE
+from packetgen.load.shape_series import SERIES
+from packetgen.load.values import Filled
+from packetgen.load.words import offer, said
+from packetgen.model import Designer, Notice, Occasion, Series, ThreadSet, ToCome
+
+
+def load_series(folder: ContentFolder, name: str, library: Library, problems: Problems) -> Series | None:
+    """The series in the folder series/`name`; None where anything at all has gone wrong."""
+    path = f"series/{name}"
+    valid_id(name, Place(path), problems)
+    filled = read_document(folder, f"{path}/series.yaml", SERIES, problems)
+    welcome = read_markdown(folder, f"{path}/welcome.md", problems)
+    folder.unread(path, ("series.yaml", "welcome.md"))
+    folders = folder.folders(path)
+    if filled is None:
+        # What the series would have said is unknown; its patterns are checked all the same, each by itself.
+        for pattern in folders:
+            load_pattern(folder, f"{path}/{pattern}", Surroundings(library, None, None, {}), problems)
+        return None
+    sets = _thread_sets(filled, library, problems)
+    designers, called = _designers(filled, problems)
+    surroundings = Surroundings(library, sets, designers, called)
+    finish = resolve(filled["finish"], filled.place_of("finish"), library.finishes, "finishing piece", problems)
+    order = _order(filled, path, folders, problems)
+    patterns = tuple(load_pattern(folder, f"{path}/{pattern}", surroundings, problems) for pattern in order)
+    to_come = tuple(
+        (one.value, resolve(one.value["designer"], one.value.place_of("designer"), designers, "designer", problems, called))
+        for one in filled.each("to_come")
+        if one.value is not None
+    )
+    if problems.errors:  # nothing is put together that would be thrown away
+        return None
+    return Series(
+        id=name,
+        title=filled["title"],
+        tagline=filled["tagline"],
+        release=filled["release"],
+        finish=finish,
+        thread_sets=tuple(sets.values()),
+        designers=tuple(designers.values()),
+        patterns=patterns,
+        to_come=tuple(
+            ToCome(one["title"], designer, Occasion(one["occasion"]["name"], one["occasion"]["on"]))
+            for one, designer in to_come
+        ),
+        notices=tuple(
+            Notice(one.value["date"], one.value["title"], one.value["text"]) for one in filled.each("notices")
+        ),
+        licence=filled["licence"],
+        welcome_markdown=welcome,
+        place=filled.place,
+    )
+
+
+def _order(filled: Filled, path: str, folders: tuple[str, ...], problems: Problems) -> tuple[str, ...]:
+    """The pattern folders to load, in the author's order; all there are where she gave none that can be read."""
+    if filled["order"] is None:
+        return folders
+    listed: dict[str, Place] = {}
+    for given in filled.each("order"):
+        if given.value is None:
+            continue
+        if given.value in listed:
+            line = listed[given.value].line
+            problems.add(given.place, "name-twice", what="pattern", name=said(given.value), line=line)
+        elif given.value not in folders:
+            problems.add(given.place, "pattern-missing", name=said(given.value), hint=offer(given.value, folders))
+        listed.setdefault(given.value, given.place)
+    for name in folders:
+        if name not in listed:
+            problems.add(Place(f"{path}/{name}"), "pattern-not-in-order", name=said(name))
+    return tuple(name for name in listed if name in folders)
+
+
+def _thread_sets(filled: Filled, library: Library, problems: Problems) -> dict[str, ThreadSet | None] | None:
+    if filled["thread_sets"] is None:
+        return None
+    sets: dict[str, ThreadSet | None] = {}
+    lines: dict[str, int] = {}
+    reserved = [field.name for field in KEY_LINE.fields]
+    for given in filled.each("thread_sets"):
+        one = given.value
+        if one is None:
+            continue
+        name, place = one["name"], one.place_of("name")
+        card = resolve(one["card"], one.place_of("card"), library.threads, "thread card", problems)
+        for field in ("strands", "backstitch_strands", "knot_strands"):
+            check_strands(one[field], one.place_of(field), card, problems)
+        if name is None:
+            continue
+        if name in reserved:
+            problems.add(place, "name-reserved", name=said(name))
+        if name in lines:
+            problems.add(place, "name-twice", what="thread set", name=said(name), line=lines[name])
+        lines.setdefault(name, place.line)
+        sets[name] = None
+        if given.whole and card is not None:
+            sets[name] = ThreadSet(name, card, one["strands"], one["backstitch_strands"], one["knot_strands"])
+    return None if any(one.value is None or one.value["name"] is None for one in filled.each("thread_sets")) else sets
+
+
+def _designers(filled: Filled, problems: Problems) -> tuple[dict[str, Designer | None] | None, Mapping[str, str]]:
+    """Designers by id, and ids by the designers' names."""
+    if filled["designers"] is None:
+        return None, {}
+    designers: dict[str, Designer | None] = {}
+    called: dict[str, str] = {}
+    lines: dict[str, int] = {}
+    for given in filled.each("designers"):
+        one = given.value
+        if one is None or one["id"] is None:
+            continue
+        name, place = one["id"], one.place_of("id")
+        if name in lines:
+            problems.add(place, "name-twice", what="designer", name=said(name), line=lines[name])
+        lines.setdefault(name, place.line)
+        designers[name] = None
+        if one["name"]:
+            called[one["name"].casefold()] = name
+        if given.whole:
+            designers[name] = Designer(name, one["name"], one["about"], one["sells"], one["shop"])
+    if any(one.value is None or one.value["id"] is None for one in filled.each("designers")):
+        return None, called  # which name is missing nobody can tell
+    return designers, called

@@ -1,0 +1,46 @@
+"""What stands in the cards of threads, cloths and beads."""
+
+from packetgen.load.schema import Choice, Field, Group, ListOf, Number, Text, Whole, length_m, length_mm
+from packetgen.load.shape_common import COLOUR_NAME, DYED, HEX, NAME, NUMBERED_COLOURS
+from packetgen.model import Weave
+
+THREAD_CARD = Group(
+    "a thread card",
+    (
+        NAME,
+        Field("material", Text(at_most=60), "What the thread is spun of.", "cotton"),
+        Field("strands", Whole(1, 12), "Plies that can be parted; 1 is a thread used whole.", "6"),
+        Field("tex", Number(1, 2000), "Weight of one strand: grams in 1000 m.", "25"),
+        Field("sold_as", Text(at_most=30), "The word for one unit: skein, spool, ball.", "skein"),
+        Field("length", length_m(0.1, 5000), "Length of one unit, with its unit of length.", "8 m"),
+        DYED,
+        NUMBERED_COLOURS,
+    ),
+)
+
+CLOTH = Group(
+    "a cloth",
+    (
+        NAME,
+        Field("weave", Choice(tuple(weave.value for weave in Weave)), "How the cloth is woven.", "linen"),
+        Field("count", Number(5, 60), "Threads to the inch; blocks to the inch for aida.", "32"),
+        Field("over", Whole(1, 2), "Threads that one stitch usually covers.", "2"),
+        DYED,
+        Field(
+            "colours",
+            ListOf(Group("a colour", (COLOUR_NAME, HEX)), at_least=1),
+            "Every colour it comes in.",
+            '- {name: oatmeal, hex: "#e6dcc6"}',
+        ),
+    ),
+)
+
+BEAD_CARD = Group(
+    "a bead card",
+    (
+        NAME,
+        Field("size", length_mm(0.5, 30), "Across one bead.", "2.2 mm"),
+        Field("packet", Whole(1, 100_000), "Beads in one packet.", "300"),
+        NUMBERED_COLOURS,
+    ),
+)

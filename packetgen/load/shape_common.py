@@ -1,0 +1,38 @@
+"""Fields that several kinds of file share."""
+
+from packetgen.load.schema import Choice, Field, Group, Hex, ListOf, OutlineOf, Rule, Text
+
+NAME = Field("name", Text(at_most=80), "What readers see.", "Larkmoss Stranded")
+ABOUT = Field("about", Text(at_most=400), "One sentence.", "A robin waits for the digging to start.")
+DYED = Field(
+    "dyed",
+    Choice(("plain", "by hand")),
+    "Goods dyed by hand differ from batch to batch, and the packet says so.",
+    "plain",
+    required=False,
+    default="plain",
+)
+COLOUR_NUMBER = Field("number", Text(at_most=20), "The number on the label; leading noughts are kept.", '"07"')
+COLOUR_NAME = Field("name", Text(at_most=60), "The colour's own name.", "tilled earth")
+HEX = Field("hex", Hex(), "The colour on screen and paper, between quotes.", '"#6b503a"')
+NUMBERED_COLOURS = Field(
+    "colours",
+    ListOf(Group("a colour", (COLOUR_NUMBER, COLOUR_NAME, HEX)), at_least=1),
+    "Every colour of the card.",
+    '- {number: K4, name: tilled earth, hex: "#6b503a"}',
+)
+OUTLINE = Field(
+    "outline", OutlineOf(), "The corners in mm: x to the right, y down; it closes by itself.", "0,0 180,0 180,176 0,176"
+)
+OCCASION = Field(
+    "occasion",
+    Group(
+        "an occasion",
+        (
+            Field("name", Text(at_most=80), "What the day is called.", "Twelfth Night"),
+            Field("on", Rule(), "When it comes, every year.", "second Sunday of May"),
+        ),
+    ),
+    "The day of the year that the design is for.",
+    "{name: Twelfth Night, on: 6 January}",
+)

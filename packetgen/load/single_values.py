@@ -1,0 +1,204 @@
+"""Single values: one reader for each kind, from the author's characters to what they mean."""
+
+import re
+from collections.abc import Callable
+from dataclasses import dataclass
+from urllib.parse import urlsplit
+
+from packetgen.diagnostics import Problems
+from packetgen.load.dates import read_day, read_moment, read_rule
+from packetgen.load.points import read_cell, read_outline, read_pair, read_points
+from packetgen.load.schema import (
+    Cell,
+    Choice,
+    Day,
+    Hex,
+    Measure,
+    Moment,
+    Number,
+    OutlineOf,
+    Pair,
+    Points,
+    Reference,
+    Rule,
+    ShortName,
+    Text,
+    WebAddress,
+    Whole,
+    YesNo,
+)
+from packetgen.load.words import LOST, offer, said
+from packetgen.load.yaml_nodes import TextNode
+from packetgen.units import parse_number, plain
+
+_NUMBER = re.compile(r"-?\d{1,12}(\.\d{1,12})?", re.ASCII)
+_MEASURE = re.compile(r"((?:\d{1,6} )?\d{1,6}/\d{1,6}|\d{1,12}(?:\.\d{1,12})?)\s*(.*)", re.ASCII | re.DOTALL)
+_CURLY = {"“": "”", "‘": "’", "„": "“", "«": "»"}
+
+
+@dataclass(frozen=True)
+class Asking:
+    """Which field is being read, for the sentences of a fault."""
+
+    name: str
+    example: str
+    problems: Problems
+
+
+def read_single(kind: object, node: TextNode, asking: Asking) -> object | None:
+    """The value of `node` read as `kind`; None where it cannot be, with the reason reported."""
+    if LOST in node.value:
+        return None
+
+    def report(code: str, offset: int = 0, **facts: object) -> None:
+        line = f"{asking.name}: {asking.example}"
+        facts = {"name": said(asking.name), "said": said(node.value), "example": line} | facts
+        asking.problems.add(node.at(offset), code, **facts)
+
+    text = node.value
+    if node.plain and len(text) > 1 and _CURLY.get(text[0]) == text[-1]:
+        report("curly-quotes", straight=f'"{text[1:-1][:40]}"')
+        return None
+    return _READERS[type(kind)](kind, text, report)
+
+
+def _text(kind: Text, text: str, report: Callable) -> str | None:
+    if not text.strip():
+        report("value-empty")
+        return None
+    if not kind.long and "\n" in text.strip():
+        report("text-one-line")
+        return None
+    if len(text) > kind.at_most:
+        report("text-long", length=len(text), limit=kind.at_most)
+        return None
+    return text.strip()
+
+
+def _reference(kind: Reference, text: str, report: Callable) -> str | None:
+    return _text(Text(at_most=100), text, report)
+
+
+def _short_name(kind: ShortName, text: str, report: Callable) -> str | None:
+    if re.fullmatch(r"[a-z0-9]+(-[a-z0-9]+)*", text) and len(text) <= 60:
+        return text
+    better = re.sub(r"[^a-z0-9]+", "-", text.casefold()).strip("-")[:60] or "larkmoss"
+    report("short-name", better=better)
+    return None
+
+
+def _whole(kind: Whole, text: str, report: Callable) -> int | None:
+    if not re.fullmatch(r"-?\d{1,12}", text, re.ASCII):
+        report("not-whole-number", words=kind.words)
+        return None
+    value = int(text)
+    if not kind.low <= value <= kind.high:
+        report("out-of-range", low=kind.low, high=kind.high)
+        return None
+    return value
+
+
+def _number(kind: Number, text: str, report: Callable) -> float | None:
+    if re.fullmatch(r"\d+,\d+", text, re.ASCII):
+        report("decimal-comma", better=said(text.replace(",", ".")))
+        return None
+    if not _NUMBER.fullmatch(text):
+        report("not-a-number", words=kind.words)
+        return None
+    value = float(text)
+    if not kind.low <= value <= kind.high:
+        report("out-of-range", low=plain(kind.low), high=plain(kind.high))
+        return None
+    return value
+
+
+def _measure(kind: Measure, text: str, report: Callable) -> float | None:
+    if re.match(r"\d+,\d", text, re.ASCII):
+        report("decimal-comma", better=said(text.replace(",", ".", 1)))
+        return None
+    match = _MEASURE.fullmatch(text.strip())
+    if not match:
+        report("not-a-measure", what=kind.what)
+        return None
+    unit = " ".join(match[2].split())
+    if not unit:
+        report("unit-missing", better=said(f"{match[1]} {kind.unit}"))
+        return None
+    if unit not in kind.units:
+        report("unit-unknown", text.rindex(match[2]), unit=said(unit), hint=offer(unit, tuple(kind.units)))
+        return None
+    try:
+        value = parse_number(match[1]) * kind.units[unit]
+    except ValueError:  # a fraction with a nought below the line
+        report("not-a-measure", what=kind.what)
+        return None
+    if not kind.low <= value <= kind.high:
+        report("out-of-range", low=f"{plain(kind.low)} {kind.unit}", high=f"{plain(kind.high)} {kind.unit}")
+        return None
+    return value
+
+
+def _choice(kind: Choice, text: str, report: Callable) -> str | None:
+    if text in kind.options:
+        return text
+    report("choice-unknown", hint=offer(text, kind.options))
+    return None
+
+
+def _yes_no(kind: YesNo, text: str, report: Callable) -> bool | None:
+    value = {"true": True, "yes": True, "false": False, "no": False}.get(text.casefold())
+    if value is None:
+        report("not-yes-no")
+    return value
+
+
+def _hex(kind: Hex, text: str, report: Callable) -> str | None:
+    if re.fullmatch(r"#[0-9a-fA-F]{6}", text):
+        return text.lower()
+    hint = 'write six after the sign #, for example "#6b503a"'
+    if re.fullmatch(r"[0-9a-fA-F]{6}", text):
+        hint = f'write the sign # before it: "#{text}"'
+    elif re.fullmatch(r"#[0-9a-fA-F]{3}", text):
+        hint = f'write all six: "#{"".join(letter * 2 for letter in text[1:])}"'
+    report("not-a-colour", hint=hint)
+    return None
+
+
+def _web_address(kind: WebAddress, text: str, report: Callable) -> str | None:
+    try:
+        parts = urlsplit(text)
+        host, port = parts.hostname, parts.port
+    except ValueError:
+        parts, host, port = None, None, None
+    if parts is not None and parts.scheme and parts.scheme not in ("http", "https") and not re.match(r"[\w.-]+:\d", text):
+        report("address-scheme", scheme=said(parts.scheme + ":"))
+        return None
+    if parts is None or parts.scheme not in ("http", "https") or not host or re.search(r"[\s<>\"'`\\{}|^]", text):
+        report("not-an-address")
+        return None
+    return text
+
+
+def _by_report(reader: Callable) -> Callable:
+    return lambda kind, text, report: reader(text, report)
+
+
+_READERS: dict[type, Callable] = {
+    Text: _text,
+    ShortName: _short_name,
+    Reference: _reference,
+    Whole: _whole,
+    Number: _number,
+    Measure: _measure,
+    Choice: _choice,
+    YesNo: _yes_no,
+    Hex: _hex,
+    Day: _by_report(read_day),
+    Moment: _by_report(read_moment),
+    Rule: _by_report(read_rule),
+    OutlineOf: _by_report(read_outline),
+    Pair: _by_report(read_pair),
+    Cell: _by_report(read_cell),
+    Points: lambda kind, text, report: read_points(text, kind.at_most, report),
+    WebAddress: _web_address,
+}

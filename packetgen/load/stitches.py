@@ -1,0 +1,80 @@
+"""Backstitch, long stitches, French knots and beads: everything that lies on corner coordinates."""
+
+from packetgen.diagnostics import Place, Problems
+from packetgen.load.cards import Cards
+from packetgen.load.chart import Chart
+from packetgen.load.points import Spot
+from packetgen.load.references import resolve
+from packetgen.load.values import Filled
+from packetgen.load.words import offer, said
+from packetgen.model import Bead, BeadCard, Knot, Line
+
+
+def read_line(
+    filled: Filled, long: bool, marks: tuple[str, ...] | None, chart: Chart | None, problems: Problems
+) -> Line | None:
+    """Backstitch along a path, or one long stitch."""
+    mark = _mark(filled, marks, problems)
+    spots = filled["path"]
+    if spots is None:
+        return None
+    place = filled.given["path"]
+    if len(spots) < 2:
+        problems.add(place.at(0), "path-short", said=said(spots[0].said))
+        return None
+    if long and len(spots) > 2:
+        problems.add(place.at(spots[2].offset), "long-stitch-bends", number=len(spots))
+    for before, after in zip(spots, spots[1:]):
+        if (before.x, before.y) == (after.x, after.y):
+            problems.add(place.at(after.offset), "point-twice", point=said(after.said))
+    _inside(spots, filled, "path", chart, problems)
+    return Line(mark or "", tuple((spot.x, spot.y) for spot in spots), long, filled.place)
+
+
+def read_knots(
+    filled: Filled, marks: tuple[str, ...] | None, chart: Chart | None, problems: Problems
+) -> tuple[Knot, ...]:
+    """The French knots of one entry."""
+    mark = _mark(filled, marks, problems)
+    spots = filled["at"] or ()
+    _inside(spots, filled, "at", chart, problems)
+    return tuple(Knot(mark or "", (spot.x, spot.y), filled.given["at"].at(spot.offset)) for spot in spots)
+
+
+def read_beads(filled: Filled, cards: Cards[BeadCard], chart: Chart | None, problems: Problems) -> tuple[Bead, ...]:
+    """The beads of one entry."""
+    card = resolve(filled["card"], filled.place_of("card"), cards, "bead card", problems)
+    colour = None
+    if card is not None:
+        called = {one.name.casefold(): number for number, one in card.colours.items()}
+        place = filled.place_of("number")
+        colour = resolve(filled["number"], place, card.colours, "bead", problems, called, of=card.name)
+    spots = filled["at"] or ()
+    _inside(spots, filled, "at", chart, problems)
+    if card is None or colour is None:
+        return ()
+    return tuple(Bead(card, colour, (spot.x, spot.y), filled.given["at"].at(spot.offset)) for spot in spots)
+
+
+def _mark(filled: Filled, marks: tuple[str, ...] | None, problems: Problems) -> str | None:
+    mark = filled["colour"]
+    if mark is not None and marks is not None and mark not in marks:
+        place: Place = filled.place_of("colour")
+        problems.add(place, "mark-unknown", mark=said(mark), hint=offer(mark, marks))
+    return mark
+
+
+def _inside(spots: tuple[Spot, ...], filled: Filled, name: str, chart: Chart | None, problems: Problems) -> None:
+    if chart is None:
+        return
+    wide, high = len(chart.rows[0]), len(chart.rows)
+    for spot in spots:
+        if not (1 <= spot.x <= wide + 1 and 1 <= spot.y <= high + 1):
+            problems.add(
+                filled.given[name].at(spot.offset),
+                "point-outside",
+                point=said(spot.said),
+                size=f"{wide} × {high}",
+                columns=f"1 to {wide + 1}",
+                rows=f"1 to {high + 1}",
+            )

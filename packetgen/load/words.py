@@ -1,0 +1,39 @@
+"""Small pieces of the sentences that authors read."""
+
+from collections.abc import Collection, Iterable
+
+from packetgen.diagnostics import nearest
+
+LOST = "\ufffd"  # stands for a character that was reported already; nobody complains about it again
+_LONGEST_QUOTE = 40
+_LONGEST_OFFER = 110
+
+
+def said(text: str) -> str:
+    """The author's own words between quotes: one line, shortened, nothing unseen in it."""
+    line = " ".join(text.split())
+    shown = "".join(letter if letter.isprintable() else LOST for letter in line)
+    if len(shown) > _LONGEST_QUOTE:
+        shown = shown[: _LONGEST_QUOTE - 1] + "…"
+    return f"'{shown}'"
+
+
+def offer(name: str, valid: Collection[str]) -> str:
+    """The valid name nearest to `name`, or else a few of those that exist; never a long line."""
+    sentence = nearest(name, tuple(valid))
+    if len(sentence) <= _LONGEST_OFFER:
+        return sentence
+    return sentence[:_LONGEST_OFFER].rpartition(", ")[0] + ", …"
+
+
+def listed(words: Iterable[str], joint: str = "or") -> str:
+    """('aida', 'linen') → "'aida' or 'linen'"."""
+    quoted = [f"'{word}'" for word in words]
+    if len(quoted) < 2:
+        return "".join(quoted)
+    return f"{', '.join(quoted[:-1])} {joint} {quoted[-1]}"
+
+
+def counted(number: int, one: str, many: str | None = None) -> str:
+    """(1, 'stitch', 'stitches') → '1 stitch'."""
+    return f"{number} {one if number == 1 else many or one + 's'}"

@@ -1,0 +1,180 @@
+"""YAML read as plain text with places: the only module that knows the YAML library.
+
+Every single value stays the author's own characters ('07', 'no', '1e3', '2026-02-30'); what it means is decided
+by the schema alone. Anchors, tags and second documents are refused: they have no use in an author's file.
+"""
+
+import re
+from dataclasses import dataclass
+
+import yaml
+
+from packetgen.diagnostics import Place, Problems
+from packetgen.load.characters import describe, unseen
+from packetgen.load.syntax import explain
+from packetgen.load.words import LOST, counted, said
+
+DEEPEST = 12
+_FAR_ESCAPE = re.compile(r"\\U(?!000|0010)|^%", re.ASCII)
+_INDENT = re.compile(r"^[ \t\u00a0\u2000-\u200a\u3000]*")
+
+
+@dataclass(frozen=True)
+class TextNode:
+    """A single value. `line_places` are the places of its lines' first characters, where these are known."""
+
+    value: str
+    place: Place
+    plain: bool = True
+    line_places: tuple[Place, ...] = ()
+
+    def at(self, offset: int, line: int = 0) -> Place:
+        """The place of one character of the value; of the whole value where that cannot be told."""
+        if line >= len(self.line_places):
+            return self.place
+        start = self.line_places[line]
+        return Place(start.path, start.line, start.column + offset)
+
+
+@dataclass(frozen=True)
+class ListNode:
+    items: "tuple[Node, ...]"
+    place: Place
+
+
+@dataclass(frozen=True)
+class GroupNode:
+    entries: "tuple[tuple[TextNode, Node], ...]"
+    place: Place
+
+
+Node = TextNode | ListNode | GroupNode
+
+
+class _Refused(Exception):
+    """Something that ends the reading of this file; it has been reported."""
+
+
+def read_nodes(text: str, path: str, problems: Problems) -> Node | None:
+    """The tree of a YAML file; None where it is empty or cannot be read, with the reason in `problems`."""
+    if not _well_indented(text, path, problems):
+        return None
+    try:
+        return _Tree(text, path, problems).root()
+    except _Refused:
+        return None
+    except yaml.MarkedYAMLError as error:
+        found = explain(error.problem or "", error.context or "", _spot(error.problem_mark), _spot(error.context_mark), text)
+        problems.add(Place(path, found.line, found.column), found.code, **found.facts)
+    except (yaml.YAMLError, ValueError, OverflowError):  # an escape for a character that does not exist, and the like
+        far = ((number, _FAR_ESCAPE.search(line)) for number, line in enumerate(text.split("\n"), 1))
+        line, column = next(((number, match.start() + 1) for number, match in far if match), (1, 1))
+        problems.add(Place(path, line, column), "backslash")
+    return None
+
+
+def _spot(mark: "yaml.Mark | None") -> tuple[int, int] | None:
+    return None if mark is None else (mark.line + 1, mark.column + 1)
+
+
+def _well_indented(text: str, path: str, problems: Problems) -> bool:
+    indents = ((number, _INDENT.match(line)[0]) for number, line in enumerate(text.split("\n"), 1) if line.strip())
+    odd = [(number, indent) for number, indent in indents if indent.strip(" ")]
+    if not odd:
+        return True
+    number, indent = odd[0]
+    column = len(indent) - len(indent.lstrip(" ")) + 1
+    more = f" (and {counted(len(odd) - 1, 'more line')})" if len(odd) > 1 else ""
+    what = "a tab" if indent[column - 1] == "\t" else "a space of an unusual kind"
+    problems.add(Place(path, number, column), "indent-not-spaces", what=what, more=more)
+    return False
+
+
+class _Tree:
+    """Builds nodes from the library's events; its own stack, so that depth is counted and limited."""
+
+    def __init__(self, text: str, path: str, problems: Problems) -> None:
+        self._text = text
+        self._lines = text.split("\n")
+        self._path = path
+        self._problems = problems
+
+    def root(self) -> Node | None:
+        documents = 0
+        root: Node | None = None
+        open_nodes: list[tuple[bool, Place, list[Node]]] = []  # (a group?, where it starts, what it holds)
+        for event in yaml.parse(self._text, Loader=yaml.SafeLoader):
+            place = Place(self._path, event.start_mark.line + 1, event.start_mark.column + 1)
+            if isinstance(event, yaml.DocumentStartEvent):
+                documents += 1
+                if documents > 1:
+                    self._refuse(place, "second-document")
+                continue
+            if isinstance(event, yaml.NodeEvent):
+                self._refuse_specials(event, place)
+            node: Node | None = None
+            if isinstance(event, yaml.ScalarEvent):
+                node = self._text_node(event, place)
+            elif isinstance(event, yaml.CollectionStartEvent):
+                if len(open_nodes) == DEEPEST:
+                    self._refuse(place, "too-deep", limit=DEEPEST)
+                open_nodes.append((isinstance(event, yaml.MappingStartEvent), place, []))
+            elif isinstance(event, yaml.CollectionEndEvent):
+                is_group, start, held = open_nodes.pop()
+                node = self._group(held, start) if is_group else ListNode(tuple(held), start)
+            if node is None:
+                continue
+            if open_nodes:
+                open_nodes[-1][2].append(node)
+            else:
+                root = node
+        if root is None or (isinstance(root, TextNode) and not root.value.strip()):
+            self._problems.add(Place(self._path), "file-empty")
+            return None
+        return root
+
+    def _refuse(self, place: Place, code: str, **facts: object) -> None:
+        self._problems.add(place, code, **facts)
+        raise _Refused
+
+    def _refuse_specials(self, event: yaml.NodeEvent, place: Place) -> None:
+        if isinstance(event, yaml.AliasEvent):
+            self._refuse(place, "needs-quotes", sign="*", word=f'"*{event.anchor[:20]}"')
+        if event.anchor is not None or getattr(event, "tag", None) is not None:
+            word = self._lines[place.line - 1][place.column - 1 :].split(" ")[0]
+            self._refuse(place, "needs-quotes", sign=word[:1], word=f'"{word[:20]}"')
+
+    def _group(self, held: list[Node], start: Place) -> GroupNode:
+        entries: dict[str, tuple[TextNode, Node]] = {}
+        for key, value in zip(held[::2], held[1::2], strict=True):
+            if not isinstance(key, TextNode):
+                self._problems.add(key.place, "name-not-a-word")
+            elif key.value in entries:
+                first = entries[key.value][0].place.line
+                self._problems.add(key.place, "name-repeated", name=said(key.value), line=first)
+            else:
+                entries[key.value] = (key, value)
+        return GroupNode(tuple(entries.values()), start)
+
+    def _text_node(self, event: yaml.ScalarEvent, place: Place) -> TextNode:
+        value = event.value
+        hidden = sorted({letter for letter in value if unseen(letter)} - {LOST})
+        for letter in hidden:  # came in by an escape such as "\u202e"
+            self._problems.add(place, "unseen-character", what=describe(letter), more="")
+            value = value.replace(letter, LOST)
+        return TextNode(value, place, not event.style, self._line_places(event, place))
+
+    def _line_places(self, event: yaml.ScalarEvent, place: Place) -> tuple[Place, ...]:
+        if event.style == "|":
+            lines = self._lines[place.line : place.line + event.value.count("\n") + 1]
+            first = next((line for line in lines if line.strip()), "")
+            value_first = next((line for line in event.value.split("\n") if line.strip()), "")
+            indent = len(first) - len(value_first)  # more than the lines' own leading spaces: the block's indentation
+            return tuple(Place(self._path, place.line + 1 + number, indent + 1) for number in range(len(lines)))
+        quote = 1 if event.style in ("'", '"') else 0
+        source = self._text[event.start_mark.index + quote : event.end_mark.index - quote]
+        if source != event.value:
+            return ()
+        return (Place(self._path, place.line, place.column + quote),)
+
+

@@ -1,0 +1,113 @@
+"""The line that every build runs: load → model → reckon → chart → render → write, each stage a call."""
+
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass
+from pathlib import Path
+
+from packetgen.diagnostics import Problems
+from packetgen.load import load_content
+from packetgen.model import Content, Pattern, Series
+from packetgen.reckon.figures import Figures, complain, figures
+
+
+@dataclass(frozen=True)
+class Reckoned:
+    """A series with the figures of its patterns, in the same order."""
+
+    series: Series
+    figures: tuple[Figures, ...]
+
+
+@dataclass(frozen=True)
+class Proof:
+    """What checking found. `reckoned` is empty when the content could not be read."""
+
+    reckoned: tuple[Reckoned, ...]
+    problems: Problems
+
+    @property
+    def sound(self) -> bool:
+        return not self.problems.errors
+
+
+def proof(content_folder: Path) -> Proof:
+    """Load and reckon everything; report every problem; write nothing."""
+    content, problems = load_content(content_folder)
+    reckoned = tuple(_reckon(series) for series in content.series) if content else ()
+    for each in reckoned:
+        complain(each.figures, each.series, problems)
+    return Proof(reckoned, problems)
+
+
+def _reckon(series: Series) -> Reckoned:
+    return Reckoned(series, tuple(figures(pattern, series.finish) for pattern in series.patterns))
+
+
+def names(content: Content) -> dict[str, Pattern | Series]:
+    """Everything that a build can be asked for by name."""
+    by_name: dict[str, Pattern | Series] = {series.id: series for series in content.series}
+    for series in content.series:
+        by_name.update({pattern.id: pattern for pattern in series.patterns})
+    return by_name
+
+
+def build(
+    checked: Proof,
+    build_folder: Path,
+    own_templates: Path | None,
+    wanted: frozenset[str] | None = None,
+    tell: Callable[[str], None] = lambda line: None,
+) -> int:
+    """Draw, set and write what `proof` found sound; return the number of files.
+
+    `wanted` holds ids of patterns whose packets are made anew (all when None); the site is always made
+    whole. `tell` hears one line a step. Raises EngineComplaint, OSError.
+    """
+    # The engine and the picture library load only when something is really built.
+    from packetgen.render.pictures import site_pictures, cover_jpeg
+    from packetgen.render.site import site_files
+    from packetgen.render.templates import environment
+    from packetgen.write import swap_in
+
+    env = environment(own_templates)
+    files: dict[str, bytes] = {}
+    for each in checked.reckoned:
+        for figure in each.figures:
+            pattern = figure.pattern
+            if wanted is None or pattern.id in wanted:
+                tell(f"{pattern.title}: packet")
+                files |= _packet_files(each.series, figure, cover_jpeg(figure), env)
+        tell(f"{each.series.title}: pictures and pages")
+        pictures = site_pictures(each.series, each.figures)
+        folder = "site" if len(checked.reckoned) == 1 else f"site/{each.series.id}"
+        files |= _under(folder, site_files(each.series, each.figures, pictures, env))
+        for pattern_id, share in pictures.shares.items():
+            files[f"share/{each.series.id}/{pattern_id}.png"] = share
+    swap_in(build_folder, files, keep_others=wanted is not None)
+    return len(files)
+
+
+def _packet_files(
+    series: Series, figure: Figures, cover_jpeg: bytes, env: object
+) -> dict[str, bytes]:
+    from packetgen.render.ledger import ledger
+    from packetgen.render.listing import listing
+    from packetgen.render.packet import packet, symbols_of
+    from packetgen.render.pdf import packets
+    from packetgen.write import zipped
+
+    pattern = figure.pattern
+    source = packet(series, figure, cover_jpeg, env)
+    identifier = f"{series.id}/{pattern.id}/{len(pattern.revisions)}".encode()
+    papers = {
+        f"{pattern.id}-{paper}.pdf": data
+        for paper, data in packets(source.html, source.assets, identifier).items()
+    }
+    files = _under(f"packets/{series.id}", papers | {f"{pattern.id}.zip": zipped(papers)})
+    files[f"ledger/{series.id}/{pattern.id}.json"] = ledger(figure, symbols_of(figure))
+    files[f"share/{series.id}/{pattern.id}.txt"] = listing(series, figure, env)
+    return files
+
+
+def _under(folder: str, files: Mapping[str, bytes]) -> dict[str, bytes]:
+    return {f"{folder}/{path}": data for path, data in files.items()}

@@ -1,0 +1,1 @@
+"""Works figures out of the nouns: pure functions, no files, no clock."""

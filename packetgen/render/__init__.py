@@ -1,0 +1,1 @@
+"""Turns figures and drawings into pages and pictures."""

@@ -1,0 +1,17 @@
+"""Text for a shop's listing of one pattern, ready to paste."""
+
+from jinja2 import Environment
+
+from packetgen.model import Series
+from packetgen.reckon.figures import Figures
+
+
+def listing(series: Series, figures: Figures, env: Environment) -> bytes:
+    """Plain text: what the pattern is, its sizes, and what is in the packet. No figure of the chart."""
+    pattern = figures.pattern
+    model_set = pattern.thread_sets[0]
+    numbers = {c.number for line in pattern.key for c in line.threads[model_set.id]}
+    text = env.get_template("share/listing.txt").render(
+        series=series, pattern=pattern, figures=figures, colours=len(numbers), model_set=model_set
+    )
+    return text.encode()

@@ -1,0 +1,130 @@
+"""The painted finishing piece on a calm wall."""
+
+from dataclasses import dataclass
+from math import ceil
+
+from PIL import Image, ImageDraw, ImageFilter
+
+from packetgen.model import FinishingPiece, Outline, Part
+from packetgen.reckon.colour import channels
+from packetgen.render.picture_surface import (
+    grain,
+    lit,
+    noise,
+    rounded_edge,
+    throw_shadow,
+    tilted_light,
+    together,
+)
+
+_WALL = "#d8cdbd"
+_ROOM_SHARE = 0.10  # wall left and right of the piece, of its width
+_SANDED_MM = 1.0  # corners are sanded round
+FINE = 2  # everything is drawn this many times larger, then reduced
+
+
+@dataclass(frozen=True)
+class Scene:
+    """Where millimetres of the finishing piece lie in a picture `width_px` wide."""
+
+    width_px: int
+    height_px: int
+    px_per_mm: float
+    left_mm: float  # of the picture, in the piece's own millimetres
+    top_mm: float
+
+    def px(self, x_mm: float, y_mm: float) -> tuple[float, float]:
+        return (x_mm - self.left_mm) * self.px_per_mm, (y_mm - self.top_mm) * self.px_per_mm
+
+
+def scene(piece: FinishingPiece, width_px: int) -> Scene:
+    """The whole piece with wall all round."""
+    corners = [corner for part in piece.parts for corner in _placed(part)] or list(piece.panel)
+    left, right = min(x for x, _ in corners), max(x for x, _ in corners)
+    top, bottom = min(y for _, y in corners), max(y for _, y in corners)
+    room = (right - left) * _ROOM_SHARE
+    px_per_mm = width_px / (right - left + 2 * room)
+    height_px = ceil((bottom - top + 2 * room) * px_per_mm)
+    return Scene(width_px, height_px, px_per_mm, left - room, top - room)
+
+
+def painted(piece: FinishingPiece, width_px: int, mounted: Image.Image | None = None, at_mm=None):
+    """The piece with its paint; `mounted` is an RGBA picture, its middle at `at_mm` on the panel.
+
+    It hangs on the wood behind it and behind every part that is listed later: pots stand in front.
+    """
+    view = scene(piece, width_px * FINE)
+    canvas = _wall((view.width_px, view.height_px))
+    behind = _board_of_the_panel(piece)
+    for index, part in enumerate(piece.parts):
+        _paint(canvas, view, part, index)
+        if mounted and index == behind:
+            hang(canvas, mounted, view.px(*at_mm), 5 * view.px_per_mm)
+    if mounted and not piece.parts:
+        hang(canvas, mounted, view.px(*at_mm), 5 * view.px_per_mm)
+    return canvas.reduce(FINE)
+
+
+def hang(canvas: Image.Image, thing: Image.Image, middle: tuple[float, float], fall_px: float) -> None:
+    corner = (round(middle[0] - thing.width / 2), round(middle[1] - thing.height / 2))
+    mask = Image.new("L", canvas.size)
+    mask.paste(thing.getchannel("A"), corner)
+    throw_shadow(canvas, mask, fall_px, 0.6)
+    canvas.paste(thing, corner, thing)
+
+
+def _placed(part: Part) -> Outline:
+    return tuple((x + part.at_mm[0], y + part.at_mm[1]) for x, y in part.outline)
+
+
+def _board_of_the_panel(piece: FinishingPiece) -> int:
+    """The first part whose box holds the panel, else the last part."""
+    xs, ys = [x for x, _ in piece.panel], [y for _, y in piece.panel]
+    for index, part in enumerate(piece.parts):
+        corners = _placed(part)
+        if (
+            min(x for x, _ in corners) <= min(xs)
+            and max(x for x, _ in corners) >= max(xs)
+            and min(y for _, y in corners) <= min(ys)
+            and max(y for _, y in corners) >= max(ys)
+        ):
+            return index
+    return len(piece.parts) - 1
+
+
+def _wall(size: tuple[int, int]) -> Image.Image:
+    colour = Image.new("RGB", size, channels(_WALL))
+    spot = size[0] / 200
+    light = together(
+        tilted_light(size, 18), grain(size, 5, 3, (spot, spot)), grain(size, 6, 2, (spot * 20,) * 2)
+    )
+    return lit(colour, light)
+
+
+def _paint(canvas: Image.Image, view: Scene, part: Part, seed: int) -> None:
+    """One board: its shadow, its paint with the strokes of the brush, its edges."""
+    mask = Image.new("L", canvas.size)
+    ImageDraw.Draw(mask).polygon([view.px(*corner) for corner in _placed(part)], fill=255)
+    mask = mask.filter(ImageFilter.GaussianBlur(_SANDED_MM * view.px_per_mm))
+    mask = mask.point([min(255, max(0, (value - 96) * 4)) for value in range(256)])
+    throw_shadow(canvas, mask, part.thickness_mm * 0.6 * view.px_per_mm, 0.55)
+    box = mask.getbbox()
+    if not box:
+        return
+    mask = mask.crop(box)
+    size, mm = mask.size, view.px_per_mm
+    if part.paint.put_on_with == "brush":
+        lengthwise = (60 * mm, 0.7 * mm) if size[0] >= size[1] else (0.7 * mm, 60 * mm)
+        strokes = grain(size, 40 + seed, 5, lengthwise)
+    else:
+        strokes = noise(size, 40 + seed, 3)
+    edge = rounded_edge(_padded(mask), 1.6 * mm, 2.2).crop((8, 8, 8 + size[0], 8 + size[1]))
+    light = together(strokes, grain(size, 60 + seed, 3, (30 * mm, 30 * mm)), edge, tilted_light(size, 7))
+    canvas.paste(lit(Image.new("RGB", size, channels(part.paint.hex)), light), box, mask)
+
+
+def _padded(mask: Image.Image) -> Image.Image:
+    """Room for an edge that ends at the picture's edge."""
+    padded = Image.new("L", (mask.width + 16, mask.height + 16))
+    padded.paste(mask, (8, 8))
+    return padded

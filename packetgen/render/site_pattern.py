@@ -1,0 +1,227 @@
+"""What a pattern's page shows. Public: never a chart, a symbol or the stitches of one colour."""
+
+from dataclasses import dataclass
+
+from markupsafe import Markup
+
+from packetgen.model import Bead, Colour, Counter, Pattern, Revision, Series, Stitch, Weave
+from packetgen.reckon.figures import BeadNeed, Figures, OnCloth
+from packetgen.reckon.fit import Verdict
+from packetgen.reckon.sizes import FRAMING_MARGIN_MM, Size
+from packetgen.render.site_pictures import Shown, SitePictures, mounted_stem, shown
+from packetgen.render.site_text import about_metres, counted, listed, prose_under
+from packetgen.render.site_year import Hanging, hanging, pattern_page
+from packetgen.units import plain
+
+_WORKED_IN = (
+    ("cross stitch", {Stitch.FULL}),
+    ("half stitch", {Stitch.HALF, Stitch.HALF_BACK}),
+    ("three-quarter and quarter stitches", {Stitch.THREE_QUARTER, Stitch.QUARTER}),
+)
+_VERDICTS = {
+    Verdict.FITS: "fits with room to spare",
+    Verdict.TIGHT: "fits, but only just",
+    Verdict.DOES_NOT_FIT: "does not fit",
+}
+# Wood left free on two sides that differs by less than this reads as the same, mm.
+_SAME_MM = 0.05
+
+
+@dataclass(frozen=True)
+class Reveal:
+    """Wood left free on one side of the card, or on both alike."""
+
+    side: str
+    free_mm: float
+
+
+@dataclass(frozen=True)
+class ClothRow:
+    """One offered cloth: how large the design becomes and how it sits on the finishing piece."""
+
+    name: str
+    colour: Colour
+    worked: str  # '28-count evenweave, over 2'
+    model: bool
+    hand_dyed: bool
+    finished: Size
+    cut: Size
+    card: Size
+    across: tuple[Reveal, ...]
+    upright: tuple[Reveal, ...]
+    verdict: str
+    to_buy: tuple[str, ...]  # '23 skeins', one a thread set
+
+
+@dataclass(frozen=True)
+class SetRow:
+    """One line of thread that the pattern may be stitched in."""
+
+    name: str
+    material: str
+    unit: str
+    unit_length: str
+    strands: str
+    colours: int
+    hand_dyed: bool
+    to_buy: str  # '18 skeins' where that is the same on every cloth; else ''
+
+
+@dataclass(frozen=True)
+class BeadRow:
+    name: str
+    colour: Colour
+    size_mm: float
+    packets: str
+
+
+@dataclass(frozen=True)
+class PatternView:
+    id: str
+    href: str
+    title: str
+    about: str
+    designer: str
+    picture: Shown
+    hanging: Hanging
+    width_stitches: int
+    height_stitches: int
+    worked_in: str
+    colours: tuple[Colour, ...]  # of the model's set, in the order of its card
+    cloths: tuple[ClothRow, ...]
+    sets: tuple[SetRow, ...]
+    beads: tuple[BeadRow, ...]
+    story: Markup
+    model_stitcher: str
+    finisher: str
+    designer_sells: bool
+    sold_at: tuple[Counter, ...]
+    revisions: tuple[Revision, ...]  # the newest first
+    margin_mm: float = FRAMING_MARGIN_MM  # of cloth round the stitching
+
+    @property
+    def model(self) -> ClothRow:
+        return self.cloths[0]
+
+    @property
+    def units_vary(self) -> bool:
+        """Whether some cloth takes more units of a line of thread than another."""
+        return not all(row.to_buy for row in self.sets)
+
+
+def pattern_view(figures: Figures, series: Series, pictures: SitePictures) -> PatternView:
+    """Everything the page of one pattern prints."""
+    pattern = figures.pattern
+    cloths = tuple(_cloth_row(on, on is figures.cloths[0]) for on in figures.cloths)
+    return PatternView(
+        id=pattern.id,
+        href=pattern_page(pattern.id),
+        title=pattern.title,
+        about=pattern.about,
+        designer=pattern.designer.name,
+        picture=shown(pictures.mounted[pattern.id], mounted_stem(pattern.id), _alt(pattern, series)),
+        hanging=hanging(pattern.occasion, series.release.date()),
+        width_stitches=pattern.grid.width,
+        height_stitches=pattern.grid.height,
+        worked_in=worked_in(pattern),
+        colours=_colours(pattern, pattern.thread_sets[0].id),
+        cloths=cloths,
+        sets=_set_rows(pattern, cloths),
+        beads=tuple(_bead_row(need) for need in figures.beads),
+        story=prose_under(pattern.story_markdown, 3),
+        model_stitcher=pattern.model_stitcher,
+        finisher=pattern.finisher,
+        designer_sells=pattern.designer.sells,
+        sold_at=_counters(pattern),
+        revisions=pattern.revisions[::-1],
+    )
+
+
+def _alt(pattern: Pattern, series: Series) -> str:
+    """What the picture of the mounted design shows, for someone who does not see it."""
+    on = pattern.cloths[0]
+    cloth = f"{on.cloth.name} in {on.colour.name}"
+    said = f"{pattern.title}, stitched on {cloth}, mounted on card and hung on {series.finish.name}."
+    return f"{said} {pattern.about}".rstrip()
+
+
+def worked_in(pattern: Pattern) -> str:
+    """'cross stitch, backstitch and French knots': the kinds of stitch, without their numbers."""
+    marks = {mark for row in pattern.grid.rows for mark in row}
+    kinds = {line.stitch for line in pattern.key if line.mark in marks}
+    kinds |= {fraction.stitch for fraction in pattern.fractions}
+    words = [word for word, stitches in _WORKED_IN if kinds & stitches]
+    words += ["backstitch"] * any(not line.long for line in pattern.lines)
+    words += ["long stitch"] * any(line.long for line in pattern.lines)
+    words += ["French knots"] * bool(pattern.knots)
+    words += ["beads"] * bool(pattern.beads)
+    return listed(tuple(words))
+
+
+def _colours(pattern: Pattern, set_id: str) -> tuple[Colour, ...]:
+    card = next(s.card for s in pattern.thread_sets if s.id == set_id)
+    used = {colour.number for line in pattern.key for colour in line.threads[set_id]}
+    return tuple(colour for number, colour in card.colours.items() if number in used)
+
+
+def _cloth_row(on: OnCloth, model: bool) -> ClothRow:
+    cloth, fit = on.option.cloth, on.fit
+    return ClothRow(
+        name=cloth.name,
+        colour=on.option.colour,
+        worked=f"{plain(cloth.count_per_inch)}-count {cloth.weave.value}, {_over(on)}",
+        model=model,
+        hand_dyed=cloth.hand_dyed,
+        finished=on.finished,
+        cut=on.framing_cut,
+        card=fit.card,
+        across=_reveals(("left", fit.reveal_left_mm), ("right", fit.reveal_right_mm)),
+        upright=_reveals(("above", fit.reveal_above_mm), ("below", fit.reveal_below_mm)),
+        verdict=_VERDICTS[fit.verdict],
+        to_buy=tuple(
+            counted(sum(need.units for need in needs), thread_set.card.sold_as)
+            for thread_set, needs in on.needs
+        ),
+    )
+
+
+def _over(on: OnCloth) -> str:
+    if on.option.cloth.weave is Weave.AIDA:
+        return counted(on.option.over, "block") + " to a stitch"
+    return f"over {counted(on.option.over, 'thread')}"
+
+
+def _reveals(one: tuple[str, float], other: tuple[str, float]) -> tuple[Reveal, ...]:
+    if abs(one[1] - other[1]) < _SAME_MM:
+        return (Reveal("each", one[1]),)
+    return Reveal(*one), Reveal(*other)
+
+
+def _set_rows(pattern: Pattern, cloths: tuple[ClothRow, ...]) -> tuple[SetRow, ...]:
+    return tuple(
+        SetRow(
+            name=thread_set.card.name,
+            material=thread_set.card.material,
+            unit=thread_set.card.sold_as,
+            unit_length=about_metres(thread_set.card.length_m),
+            strands=counted(thread_set.strands, "strand"),
+            colours=len(_colours(pattern, thread_set.id)),
+            hand_dyed=thread_set.card.hand_dyed,
+            to_buy=to_buy[0] if len(set(to_buy)) == 1 else "",
+        )
+        for thread_set, to_buy in zip(pattern.thread_sets, zip(*(row.to_buy for row in cloths)))
+    )
+
+
+def _bead_row(need: BeadNeed) -> BeadRow:
+    bead: Bead = need.sample
+    packets = counted(need.packets, "packet")
+    return BeadRow(bead.card.name, bead.colour, bead.card.size_mm, packets)
+
+
+def _counters(pattern: Pattern) -> tuple[Counter, ...]:
+    """The counters the pattern names; a designer who sells, and names none, sells at her own."""
+    designer = pattern.designer
+    if not pattern.sold_at and designer.sells and designer.shop:
+        return (Counter(designer.name, designer.shop),)
+    return pattern.sold_at

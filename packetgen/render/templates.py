@@ -1,0 +1,44 @@
+"""Finds and fills templates: an author's own file of the same name goes before the project's."""
+
+from importlib.resources import files
+from pathlib import Path
+
+from jinja2 import ChoiceLoader, Environment, FileSystemLoader, StrictUndefined
+
+from packetgen import units
+from packetgen.render.prose import prose
+
+
+def project_templates() -> Path:
+    """The folder beside the package in a clone, or inside it once installed."""
+    package = Path(str(files("packetgen")))
+    inside = package / "templates"
+    return inside if inside.is_dir() else package.parent / "templates"
+
+
+def environment(own_templates: Path | None = None) -> Environment:
+    """Templates with the formatters of `packetgen.units` as filters; an unknown name is an error."""
+    folders = [folder for folder in (own_templates, project_templates()) if folder]
+    env = Environment(
+        loader=ChoiceLoader([FileSystemLoader(folder) for folder in folders]),
+        autoescape=True,
+        undefined=StrictUndefined,
+        trim_blocks=True,
+        lstrip_blocks=True,
+    )
+    env.filters.update(
+        inches=units.inches,
+        cm=units.centimetres,
+        cut_inches=units.cut_inches,
+        cut_cm=units.cut_centimetres,
+        size_in=lambda size: units.size_inches(size.width_mm, size.height_mm),
+        size_cm=lambda size: units.size_centimetres(size.width_mm, size.height_mm),
+        cut_size_in=lambda size: units.cut_size_inches(size.width_mm, size.height_mm),
+        cut_size_cm=lambda size: units.cut_size_centimetres(size.width_mm, size.height_mm),
+        metres=units.metres,
+        plain=units.plain,
+        prose=prose,
+        day=lambda day: f"{day.day} {day:%B %Y}",
+        thousands=lambda number: f"{number:,}",
+    )
+    return env

@@ -1,0 +1,100 @@
+"""Lengths: read with their unit, kept metric, printed in both systems by one formatter each.
+
+The inch is 25.4 mm and the yard 0.9144 m, both exact (international yard and pound agreement, 1959).
+"""
+
+import re
+from math import ceil, floor
+
+MM_PER_INCH = 25.4
+MM_PER_UNIT = {"mm": 1.0, "cm": 10.0, "m": 1000.0, "in": MM_PER_INCH, "yd": 914.4}
+
+_MEASURE = re.compile(r"^\s*(\d+(?:\.\d+)?|\d+/\d+|\d+ \d+/\d+)\s*([A-Za-z0-9/]*)\s*$")
+# A figure that is whole but for the dust of floating point must not be rounded up to the next step.
+_DUST = 1e-9
+
+
+def parse_number(text: str) -> float:
+    """'2', '2.5', '1/2' and '2 1/2' as a number. Raises ValueError (also for a nought below the line)."""
+    total = 0.0
+    for word in text.split():
+        above, _, below = word.partition("/")
+        if below and float(below) == 0:
+            raise ValueError(text)
+        total += float(above) / float(below or 1)
+    return total
+
+
+def split_measure(text: str) -> tuple[float, str] | None:
+    """('2 1/2 in') → (2.5, 'in'); unit '' where none is written; None where it is no measure at all."""
+    match = _MEASURE.match(text)
+    if not match:
+        return None
+    try:
+        return parse_number(match[1]), match[2]
+    except ValueError:
+        return None
+
+
+def up_to_step(value: float, step: float) -> float:
+    """The smallest multiple of `step` that is not below `value`."""
+    return ceil(value / step - _DUST) * step
+
+
+def inches(mm: float) -> str:
+    """Two decimals: how a finished size is printed. 152.4 → '6.00 in'."""
+    return f"{mm / MM_PER_INCH:.2f} in"
+
+
+def centimetres(mm: float) -> str:
+    """One decimal: 152.4 → '15.2 cm'."""
+    return f"{mm / 10:.1f} cm"
+
+
+def cut_inches(mm: float) -> str:
+    """Rounded up to the eighth of an inch, as on a cutting ruler: 311 → '12 1/4 in'."""
+    eighths = round(up_to_step(mm / MM_PER_INCH, 1 / 8) * 8)
+    whole, part = divmod(eighths, 8)
+    if not part:
+        return f"{whole} in"
+    above, below = part, 8
+    while above % 2 == 0:
+        above, below = above // 2, below // 2
+    fraction = f"{above}/{below}"
+    return f"{whole} {fraction} in" if whole else f"{fraction} in"
+
+
+def cut_centimetres(mm: float) -> str:
+    """Rounded up to the half centimetre: 311 → '31.5 cm'."""
+    halves = round(up_to_step(mm / 10, 0.5) * 2)
+    return f"{halves // 2} cm" if halves % 2 == 0 else f"{halves / 2:.1f} cm"
+
+
+def size_inches(width_mm: float, height_mm: float) -> str:
+    """(152.4, 101.6) → '6.00 × 4.00 in'."""
+    return f"{width_mm / MM_PER_INCH:.2f} × {inches(height_mm)}"
+
+
+def size_centimetres(width_mm: float, height_mm: float) -> str:
+    """(152.4, 101.6) → '15.2 × 10.2 cm'."""
+    return f"{width_mm / 10:.1f} × {centimetres(height_mm)}"
+
+
+def cut_size_inches(width_mm: float, height_mm: float) -> str:
+    """(311, 100) → '12 1/4 × 4 in', each rounded up to the eighth."""
+    return f"{cut_inches(width_mm).removesuffix(' in')} × {cut_inches(height_mm)}"
+
+
+def cut_size_centimetres(width_mm: float, height_mm: float) -> str:
+    """(311, 100) → '31.5 × 10 cm', each rounded up to the half."""
+    return f"{cut_centimetres(width_mm).removesuffix(' cm')} × {cut_centimetres(height_mm)}"
+
+
+def metres(length_m: float) -> str:
+    """One decimal, and never '0.0 m' for thread that is really needed."""
+    return f"{max(length_m, 0.1):.1f} m" if length_m > 0 else "0 m"
+
+
+def plain(value: float) -> str:
+    """A number without an idle '.0': 6.0 → '6', 2.5 → '2.5'."""
+    return f"{floor(value)}" if value == floor(value) else f"{value:g}"

@@ -1,0 +1,123 @@
+"""The rooms of the house: imports point one way, and each library has its own door."""
+
+import ast
+import subprocess
+import sys
+from pathlib import Path
+
+import pytest
+
+PACKAGE = Path(__file__).parent.parent / "packetgen"
+
+# A room may import from itself and from rooms before it. Rooms of one line stand side by side.
+LINE = (
+    ("faults", "cautions", "systemlibs"),
+    ("diagnostics", "units"),
+    ("model",),
+    ("load",),
+    ("reckon",),
+    ("chart",),
+    ("render",),
+    ("write",),
+    ("pipeline",),
+    ("cli", "firstrun"),
+    ("__main__",),
+)
+RANK = {room: rank for rank, rooms in enumerate(LINE) for room in rooms}
+
+# Library → the only modules that may import it.
+DOORS = {
+    "yaml": {"load.yaml_nodes"},
+    "shapely": {"reckon.outline"},
+    "dateutil": {"reckon.calendar"},
+    "fontTools": {"chart.font"},
+    "markdown": {"render.prose"},
+    "nh3": {"render.prose"},
+    "jinja2": None,  # its Environment is handed round in render; see below
+    "weasyprint": {"render.pdf"},
+    "pydyf": {"render.pdf"},
+    "click": {"cli"},
+    "svgwrite": {"chart.drawing", "chart.diagrams", "chart.piece_drawing"},
+}
+
+
+def modules():
+    for path in sorted(PACKAGE.rglob("*.py")):
+        parts = path.relative_to(PACKAGE).with_suffix("").parts
+        yield ".".join(parts[:-1] if parts[-1] == "__init__" and len(parts) > 1 else parts), path
+
+
+def imports(path: Path):
+    """Full names of all modules that a file imports, also inside functions."""
+    for node in ast.walk(ast.parse(path.read_text(encoding="utf-8"))):
+        if isinstance(node, ast.Import):
+            yield from (alias.name for alias in node.names)
+        elif isinstance(node, ast.ImportFrom):
+            assert node.level == 0, f"{path}: write the import out in full"
+            yield node.module or ""
+            if node.module == "packetgen":
+                yield from (f"packetgen.{alias.name}" for alias in node.names)
+
+
+def room_of(module: str) -> str:
+    return module.split(".")[0]
+
+
+@pytest.mark.parametrize(("module", "path"), modules(), ids=lambda value: str(value).split("/")[-1])
+def test_imports_point_one_way(module, path):
+    """No room knows a later one, and no room beside it."""
+    here = room_of(module)
+    if here == "__init__":
+        return
+    for name in imports(path):
+        if not name.startswith("packetgen."):
+            continue
+        there = room_of(name.removeprefix("packetgen."))
+        if there == "__version__":
+            continue
+        assert there == here or RANK[there] < RANK[here], f"{module} imports {name}"
+
+
+@pytest.mark.parametrize(("module", "path"), modules(), ids=lambda value: str(value).split("/")[-1])
+def test_each_library_is_imported_at_its_own_door(module, path):
+    for name in imports(path):
+        doors = DOORS.get(name.split(".")[0])
+        assert doors is None or module in doors, f"{module} imports {name}"
+
+
+def test_templates_are_filled_in_render_alone():
+    users = {module for module, path in modules() if "jinja2" in set(imports(path))}
+    assert users and {room_of(module) for module in users} == {"render"}
+
+
+def test_pictures_are_made_in_render_and_only_read_in_load():
+    users = {module for module, path in modules()
+             if any(name.split(".")[0] == "PIL" for name in imports(path))}
+    assert users and {room_of(module) for module in users} <= {"load", "render"}
+
+
+def test_every_room_has_a_place_in_the_line():
+    assert {room_of(module) for module, _ in modules()} - {"__init__"} == set(RANK)
+
+
+def test_proof_loads_no_pdf_engine():
+    """Checking must stay quick: neither the engine nor the template library is loaded for it."""
+    code = (
+        "import sys, packetgen.cli\n"
+        "from pathlib import Path\n"
+        "from packetgen.pipeline import proof\n"
+        f"assert proof(Path({str(PACKAGE.parent / 'content')!r})).sound\n"
+        "print([name for name in ('weasyprint', 'jinja2', 'fontTools') if name in sys.modules])"
+    )
+    said = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, check=True)
+    assert said.stdout.strip() == "[]"
+
+
+def test_the_middle_of_the_house_touches_no_file_and_no_clock():
+    """Model, reckon and chart are pure: nothing in them opens, waits or asks the time."""
+    forbidden = {"os", "io", "time", "pathlib", "subprocess", "random", "tempfile", "shutil"}
+    for module, path in modules():
+        if room_of(module) in ("model", "reckon", "chart", "units", "diagnostics", "faults"):
+            used = set(imports(path)) & forbidden
+            allowed = {"io"} if module == "chart.font" else set()
+            assert used <= allowed, f"{module} imports {used}"
