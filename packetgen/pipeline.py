@@ -65,7 +65,7 @@ def build(
     """
     # The engine and the picture library load only when something is really built.
     from packetgen.render.pictures import site_pictures, cover_jpeg
-    from packetgen.render.site import site_files
+    from packetgen.render.site import series_list_files, site_files
     from packetgen.render.templates import environment
     from packetgen.write import swap_in
 
@@ -83,6 +83,8 @@ def build(
         files |= _under(folder, site_files(each.series, each.figures, pictures, env))
         for pattern_id, share in pictures.shares.items():
             files[f"share/{each.series.id}/{pattern_id}.png"] = share
+    if len(checked.reckoned) > 1:
+        files |= _under("site", series_list_files(tuple(e.series for e in checked.reckoned), env))
     swap_in(build_folder, files, keep_others=wanted is not None)
     return len(files)
 

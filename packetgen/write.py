@@ -37,13 +37,18 @@ def swap_in(build: Path, files: Mapping[str, bytes], keep_others: bool = False) 
                 os.replace(build / top, previous / top)
             os.replace(staging / top, build / top)
     except OSError:
-        for kept in previous.iterdir() if previous.is_dir() else ():
-            if not (build / kept.name).exists():
-                os.replace(kept, build / kept.name)
+        _put_back(build, previous)
         raise
     finally:
         shutil.rmtree(staging, ignore_errors=True)
         shutil.rmtree(previous, ignore_errors=True)
+
+
+def _put_back(build: Path, previous: Path) -> None:
+    """Undo a swap that stopped half way: every top folder that was set aside returns."""
+    for kept in sorted(previous.iterdir()) if previous.is_dir() else ():
+        shutil.rmtree(build / kept.name, ignore_errors=True)
+        os.replace(kept, build / kept.name)
 
 
 def zipped(files: Mapping[str, bytes]) -> bytes:

@@ -162,7 +162,9 @@ def build(root: Path, changes: Mapping[str, Change] | None = None) -> Path:
             del files[path]
         elif isinstance(change, tuple):
             old, new = change
-            assert TINY[path].count(old) == 1, f"{old!r} stands {TINY[path].count(old)} times in {path}"
+            assert TINY[path].count(old) == 1, (
+                f"{old!r} stands {TINY[path].count(old)} times in {path}"
+            )
             files[path] = TINY[path].replace(old, new)
         else:
             files[path] = change
@@ -205,3 +207,9 @@ def picture_that_claims(width: int, height: int) -> bytes:
     data[16:24] = struct.pack(">II", width, height)
     data[29:33] = struct.pack(">I", zlib.crc32(data[12:29]))
     return bytes(data)
+
+
+def cut(path: str, start: str, end: str, instead: str = "") -> str:
+    """The tiny file from its beginning up to `start`, and again from `end` on, with something else between."""
+    text = TINY[path]
+    return text[: text.index(start)] + instead + text[text.index(end) :]

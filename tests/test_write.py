@@ -42,7 +42,9 @@ def test_a_failure_while_writing_keeps_the_last_build(tmp_path):
     assert tree(tmp_path) == {"site/index.html": b"one"}
 
 
-def test_a_failure_while_swapping_puts_the_last_build_back(tmp_path, monkeypatch):
+@pytest.mark.parametrize("moment", [1, 2, 3, 4])
+def test_a_failure_while_swapping_puts_the_last_build_back(tmp_path, monkeypatch, moment):
+    """Two top folders are set aside and replaced: four moves, any of which may fail."""
     swap_in(tmp_path, {"packets/a.pdf": b"1", "site/index.html": b"one"})
     import os
 
@@ -50,7 +52,7 @@ def test_a_failure_while_swapping_puts_the_last_build_back(tmp_path, monkeypatch
 
     def refuse(source, target):
         calls.append(target)
-        if len(calls) == 2:
+        if len(calls) == moment:
             raise OSError("no space left")
         return real(source, target)
 

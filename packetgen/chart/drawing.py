@@ -30,8 +30,9 @@ class Look:
     hexes: Mapping[str, str]
     symbols: Mapping[str, str]
 
-    def tint(self, mark: str) -> str:
-        return tint(self.hexes[mark])
+    def thinned(self) -> "Look":
+        """The same with every colour thinned to a tint on which its symbol is read."""
+        return Look({mark: tint(colour) for mark, colour in self.hexes.items()}, self.symbols)
 
 
 def look_of(pattern: Pattern, symbols: Mapping[str, str]) -> Look:
@@ -47,7 +48,7 @@ def look_of(pattern: Pattern, symbols: Mapping[str, str]) -> Look:
 def under(pattern: Pattern, tile: Tile, look: Look) -> str:
     """Tints, grid, heavier line each ten, shaded repeats and centre arrows of one page."""
     drawing = _sheet(tile.columns, tile.rows)
-    _add_tints(drawing, pattern, tile.columns, tile.rows, look)
+    _add_cells(drawing, pattern, tile.columns, tile.rows, look.thinned())
     _add_repeats(drawing, tile)
     _add_grid(drawing, tile.columns, tile.rows)
     _add_arrows(drawing, pattern, tile)
@@ -70,7 +71,7 @@ def overview(pattern: Pattern, tiles: Iterable[Tile], look: Look) -> str:
     """The whole chart small, in plain colour, with the outlines of its pages."""
     columns, rows = Span(1, 1, pattern.grid.width), Span(1, 1, pattern.grid.height)
     drawing = _sheet(columns, rows, room=0.3)
-    _add_tints(drawing, pattern, columns, rows, look)
+    _add_cells(drawing, pattern, columns, rows, look)
     group = drawing.g()
     _add_top_stitches(drawing, group, pattern, look)
     drawing.add(group)
@@ -102,7 +103,7 @@ def whole(pattern: Pattern, look: Look, font_family: str) -> str:
     columns, rows = Span(1, 1, pattern.grid.width), Span(1, 1, pattern.grid.height)
     tile = Tile(1, columns, rows, None, None, None, None)
     drawing = _sheet(columns, rows)
-    _add_tints(drawing, pattern, columns, rows, look)
+    _add_cells(drawing, pattern, columns, rows, look.thinned())
     _add_grid(drawing, columns, rows)
     _add_arrows(drawing, pattern, tile)
     text = drawing.g(font_family=font_family, font_size=1, fill=INK)
@@ -147,7 +148,7 @@ def _stretches(row: str) -> Iterable[tuple[str, int, int]]:
         x += length
 
 
-def _add_tints(
+def _add_cells(
     drawing: svgwrite.Drawing, pattern: Pattern, columns: Span, rows: Span, look: Look
 ) -> None:
     """Full crosses as thick strokes, one path a colour; halves and fractions as polygons."""
@@ -170,9 +171,9 @@ def _add_tints(
             shapes.append((fraction.mark, outline))
     for mark, runs in strokes.items():
         path = drawing.path(d="".join(runs)).fill("none")
-        drawing.add(path.stroke(look.tint(mark), width=1))
+        drawing.add(path.stroke(look.hexes[mark], width=1))
     for mark, outline in shapes:
-        drawing.add(drawing.polygon(outline).fill(look.tint(mark)))
+        drawing.add(drawing.polygon(outline).fill(look.hexes[mark]))
 
 
 def fraction_outline(x: float, y: float, stitch: Stitch, corner: Corner | None) -> tuple[Point, ...]:

@@ -30,7 +30,11 @@ def load_beads(folder: ContentFolder, problems: Problems) -> Cards[BeadCard]:
 
 
 def _load(
-    folder: ContentFolder, where: str, shape: Group, make: Callable[[str, Filled, Mapping], T], problems: Problems
+    folder: ContentFolder,
+    where: str,
+    shape: Group,
+    make: Callable[[str, Filled, Mapping], T],
+    problems: Problems,
 ) -> Cards[T]:
     cards: dict[str, T | None] = {}
     names = [name for name in folder.files(where) if name.lower().endswith((".yaml", ".yml"))]
@@ -40,10 +44,14 @@ def _load(
         card_id = name.rpartition(".")[0]
         named_well = valid_id(card_id, Place(path), problems)
         if not name.endswith(".yaml"):
-            problems.add(Place(path), "file-ending", name=said(name), better=said(f"{card_id}.yaml"))
+            problems.add(
+                Place(path), "file-ending", name=said(name), better=said(f"{card_id}.yaml")
+            )
             named_well = False
         cards[card_id] = None
-        cards.setdefault(as_id(card_id), None)  # a name that will be mended is no unknown name elsewhere
+        cards.setdefault(
+            as_id(card_id), None
+        )  # a name that will be mended is no unknown name elsewhere
         filled = read_document(folder, path, shape, problems)
         if filled is None:
             continue

@@ -17,6 +17,10 @@ _UNSEEN = {
 _DIRECTION = set("\u061c\u200e\u200f\u202a\u202b\u202c\u202d\u202e\u2066\u2067\u2068\u2069")
 
 
+# Control characters, halves of characters, private and unassigned ones (Unicode general categories).
+_NO_LETTERS = ("Cc", "Cs", "Co", "Cn")
+
+
 def checked_text(data: bytes, path: str, problems: Problems) -> str | None:
     """The text in `data` with line ends as '\\n'. None where it is no text at all.
 
@@ -34,10 +38,18 @@ def checked_text(data: bytes, path: str, problems: Problems) -> str | None:
         text = data.decode("utf-8")
     except UnicodeDecodeError as error:
         before = data[data.rfind(b"\n", 0, error.start) + 1 : error.start].decode("utf-8").split()
-        what = f"the letter after {said(before[-1][-20:])} is" if before else "the first letter of this line is"
-        problems.add(_place_of_byte(data, error.start, path), "not-utf8", what=f"{what} not in UTF-8")
+        what = (
+            f"the letter after {said(before[-1][-20:])} is"
+            if before
+            else "the first letter of this line is"
+        )
+        problems.add(
+            _place_of_byte(data, error.start, path), "not-utf8", what=f"{what} not in UTF-8"
+        )
         # Only the first bad byte is worth a message: the remedy mends them all.
-        return without_unseen(data.decode("utf-8", "replace").replace(LOST, "\x1a"), path, problems, quiet="\x1a")
+        return without_unseen(
+            data.decode("utf-8", "replace").replace(LOST, "\x1a"), path, problems, quiet="\x1a"
+        )
     return without_unseen(text, path, problems)
 
 
@@ -61,14 +73,18 @@ def unseen(letter: str) -> bool:
     """Whether a character may not stand in an author's text."""
     if letter in _UNSEEN or letter in _DIRECTION or letter == LOST:
         return True
-    return letter not in "\n\t" and (unicodedata.category(letter) in ("Cc", "Cs") or letter in "\ufffe\uffff")
+    return letter not in "\n\t" and unicodedata.category(letter) in _NO_LETTERS
 
 
 def describe(letter: str) -> str:
     """An unseen character in words: 'a mark that turns the direction of writing (U+202E)'."""
     if letter in _UNSEEN:
         return _UNSEEN[letter]
-    kind = "a mark that turns the direction of writing" if letter in _DIRECTION else "a control character"
+    kind = "a character of no script"
+    if letter in _DIRECTION:
+        kind = "a mark that turns the direction of writing"
+    elif unicodedata.category(letter) == "Cc":
+        kind = "a control character"
     return f"{kind} (U+{ord(letter):04X})"
 
 

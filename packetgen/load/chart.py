@@ -54,7 +54,9 @@ def check_rows(chart: Chart, problems: Problems) -> None:
         if len(row) == usual:
             continue
         odd = abs(usual - len(row))
-        change = f"add {odd} at its end ('.' is bare cloth)" if len(row) < usual else f"take {odd} away"
+        change = (
+            f"add {odd} at its end ('.' is bare cloth)" if len(row) < usual else f"take {odd} away"
+        )
         place = chart.place(number, min(len(row), usual) + 1)
         length = counted(len(row), "stitch", "stitches")
         problems.add(place, "row-ragged", row=number, length=length, usual=usual, hint=change)
@@ -74,10 +76,18 @@ def check_marks(chart: Chart, marks: tuple[str, ...], problems: Problems) -> Non
         if mark.isspace():
             problems.add(chart.place(row, column), "chart-space", spot=spot)
         elif mark == "#":
-            problems.add(chart.place(row, column), "mark-reserved", mark=said(mark), why="begins a remark")
+            problems.add(
+                chart.place(row, column), "mark-reserved", mark=said(mark), why="begins a remark"
+            )
         else:
             hint = offer(mark, marks)
-            problems.add(chart.place(row, column), "chart-mark-unknown", mark=said(mark), spot=spot, hint=hint)
+            problems.add(
+                chart.place(row, column),
+                "chart-mark-unknown",
+                mark=said(mark),
+                spot=spot,
+                hint=hint,
+            )
 
 
 def as_grid(chart: Chart) -> Grid:
@@ -85,7 +95,11 @@ def as_grid(chart: Chart) -> Grid:
 
 
 def check_used(
-    marks: Mapping[str, Place], chart: Chart, elsewhere: frozenset[str], beads: bool, problems: Problems
+    marks: Mapping[str, Place],
+    chart: Chart,
+    elsewhere: frozenset[str],
+    beads: bool,
+    problems: Problems,
 ) -> None:
     """Report every key line that nothing is stitched with, or a chart on which nothing is stitched at all."""
     if any(LOST in row for row in chart.rows):

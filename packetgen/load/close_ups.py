@@ -37,7 +37,9 @@ def read_close_up(
             strange = [mark for mark in block if marks is not None and mark not in (BARE, *marks)]
             for mark in dict.fromkeys(strange):
                 if mark not in unknown:
-                    spot = _row_place(filled, down + block.index(mark) // 2, across + block.index(mark) % 2)
+                    spot = _row_place(
+                        filled, down + block.index(mark) // 2, across + block.index(mark) % 2
+                    )
                     problems.add(spot, "mark-unknown", mark=said(mark), hint=offer(mark, marks))
                 unknown.add(mark)
             if strange:
@@ -72,7 +74,11 @@ def _stitches(block: str, column: int, row: int) -> tuple[Fraction, ...] | None:
         corner = _CORNERS[open_corner]
         long = Fraction(column, row, most, Stitch.THREE_QUARTER, corner)
         other = block[open_corner]
-        return (long,) if other == BARE else (long, Fraction(column, row, other, Stitch.QUARTER, corner))
+        return (
+            (long,)
+            if other == BARE
+            else (long, Fraction(column, row, other, Stitch.QUARTER, corner))
+        )
     return None
 
 
@@ -96,12 +102,22 @@ def _even(rows: list[str], filled: Filled, problems: Problems) -> bool:
     for number, row in enumerate(rows):
         if len(row) != usual or len(row) % 2:
             spot = _row_place(filled, number, 0)
-            problems.add(spot, "close-up-ragged", row=number + 1, length=len(row), usual=usual + usual % 2)
+            problems.add(
+                spot, "close-up-ragged", row=number + 1, length=len(row), usual=usual + usual % 2
+            )
             return False
     return True
 
 
-def _fits(left: int, top: int, width: int, height: int, place: Place, chart: Chart | None, problems: Problems) -> None:
+def _fits(
+    left: int,
+    top: int,
+    width: int,
+    height: int,
+    place: Place,
+    chart: Chart | None,
+    problems: Problems,
+) -> None:
     if chart is None:
         return
     wide, high = len(chart.rows[0]), len(chart.rows)
@@ -117,7 +133,13 @@ def _fits(left: int, top: int, width: int, height: int, place: Place, chart: Cha
 
 
 def _free(
-    column: int, row: int, place: Place, marks: Marks, chart: Chart | None, taken: Taken, problems: Problems
+    column: int,
+    row: int,
+    place: Place,
+    marks: Marks,
+    chart: Chart | None,
+    taken: Taken,
+    problems: Problems,
 ) -> None:
     """A fractional stitch needs bare cloth under it, and only one window may fill it."""
     if chart is not None and 1 <= row <= len(chart.rows) and 1 <= column <= len(chart.rows[0]):

@@ -20,7 +20,11 @@ def load_content(root: Path) -> tuple[Content | None, Problems]:
     problems = Problems()
     folder = ContentFolder(Path(root), problems)
     if not folder.exists():
-        problems.add(folder.place, "folder-missing", hint="give the folder that holds threads, cloths and series")
+        problems.add(
+            folder.place,
+            "folder-missing",
+            hint="give the folder that holds threads, cloths and series",
+        )
         return None, problems
     folder.unread("", (), f"what is read lies in the folders {listed(_FOLDERS, 'and')}")
     for name in folder.folders(""):

@@ -3,7 +3,7 @@
 import re
 from calendar import monthrange
 from collections.abc import Callable
-from datetime import date, datetime, timezone
+from datetime import UTC, date, datetime
 from functools import cache
 from zoneinfo import ZoneInfo, available_timezones
 
@@ -24,7 +24,9 @@ Report = Callable[..., None]  # (code, offset in the text, **facts)
 _DAY = re.compile(r"(\d{4})-(\d{2})-(\d{2})", re.ASCII)
 _FIXED = re.compile(r"(\d{1,2}) ([A-Za-z]+)", re.ASCII)
 _NTH = re.compile(r"([A-Za-z]+) ([A-Za-z]+) (?:of|in) ([A-Za-z]+)", re.ASCII)
-_EASTER = re.compile(r"(?:(\d{1,3}) days? (before|after) )?(julian )?easter", re.ASCII | re.IGNORECASE)
+_EASTER = re.compile(
+    r"(?:(\d{1,3}) days? (before|after) )?(julian )?easter", re.ASCII | re.IGNORECASE
+)
 
 
 def read_day(text: str, report: Report) -> date | None:
@@ -54,14 +56,21 @@ def read_moment(text: str, report: Report) -> datetime | None:
     hour, minute = (int(part) for part in words[1].split(":"))
     in_day = hour < 24 and minute < 60
     if not in_day:
-        report("no-such-time", text.index(words[1]), said=said(words[1]), hint="hours go from 00 to 23, minutes from 00 to 59")
+        report(
+            "no-such-time",
+            text.index(words[1]),
+            said=said(words[1]),
+            hint="hours go from 00 to 23, minutes from 00 to 59",
+        )
     if words[2] not in _zones():
-        report("zone-unknown", text.rindex(words[2]), said=said(words[2]), hint=_zone_hint(words[2]))
+        report(
+            "zone-unknown", text.rindex(words[2]), said=said(words[2]), hint=_zone_hint(words[2])
+        )
         return None
     if day is None or not in_day:
         return None
     moment = datetime(day.year, day.month, day.day, hour, minute, tzinfo=ZoneInfo(words[2]))
-    back = moment.astimezone(timezone.utc).astimezone(moment.tzinfo)
+    back = moment.astimezone(UTC).astimezone(moment.tzinfo)
     if back.replace(tzinfo=None) != moment.replace(tzinfo=None):
         hint = f"the clocks go forward that day; write {back:%H:%M}"
         report("no-such-time", text.index(words[1]), said=said(words[1]), hint=hint)
@@ -94,10 +103,18 @@ def read_rule(text: str, report: Report) -> DateRule | None:
         weekday = _named(match[2], WEEKDAYS, "weekday", text, report)
         month = _named(match[3], MONTHS, "month", text, report)
         if match[1].lower() == "fifth":
-            report("rule-not-every-year", 0, said=said(shown), hint="choose first to fourth, or last")
+            report(
+                "rule-not-every-year", 0, said=said(shown), hint="choose first to fourth, or last"
+            )
             return None
         if match[1].lower() not in NTH:
-            report("word-unknown", 0, said=said(match[1]), what="count", hint=offer(match[1], tuple(NTH)))
+            report(
+                "word-unknown",
+                0,
+                said=said(match[1]),
+                what="count",
+                hint=offer(match[1], tuple(NTH)),
+            )
             return None
         if weekday is None or month is None:
             return None
@@ -118,7 +135,9 @@ def _why_not(month: int, year: int | None = None) -> str:
     if not 1 <= month <= 12:
         return "months go from 01 to 12"
     if year is None:
-        return f"{MONTHS[month - 1]} has {monthrange(_LEAP_YEAR, month)[1]} days" + " at most" * (month == 2)
+        return f"{MONTHS[month - 1]} has {monthrange(_LEAP_YEAR, month)[1]} days" + " at most" * (
+            month == 2
+        )
     when = f" {year}" if month == 2 else ""
     return f"{MONTHS[month - 1]}{when} has {monthrange(year, month)[1]} days"
 
@@ -126,7 +145,11 @@ def _why_not(month: int, year: int | None = None) -> str:
 def _zone_hint(name: str) -> str:
     zones = sorted(zone for zone in _zones() if "/" in zone)
     sentence = offer(name, zones)
-    return sentence if sentence.startswith("did you mean") else "write region and city, for example Europe/London"
+    return (
+        sentence
+        if sentence.startswith("did you mean")
+        else "write region and city, for example Europe/London"
+    )
 
 
 @cache

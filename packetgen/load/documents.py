@@ -7,7 +7,9 @@ from packetgen.load.values import Filled, read_value
 from packetgen.load.yaml_nodes import GroupNode, read_nodes
 
 
-def read_document(folder: ContentFolder, path: str, shape: Group, problems: Problems) -> Filled | None:
+def read_document(
+    folder: ContentFolder, path: str, shape: Group, problems: Problems
+) -> Filled | None:
     """The file's values; None where nothing of it can be used. Every fault of it goes to `problems`."""
     text = folder.text(path)
     node = None if text is None else read_nodes(text, path, problems)
@@ -15,9 +17,11 @@ def read_document(folder: ContentFolder, path: str, shape: Group, problems: Prob
         return None
     if not isinstance(node, GroupNode):
         first = shape.fields[0]
-        problems.add(node.place, "file-not-names", what=shape.what, example=f"{first.name}: {first.example}")
+        problems.add(
+            node.place, "file-not-names", what=shape.what, example=f"{first.name}: {first.example}"
+        )
         return None
-    return read_value(shape, node, path, "", problems).value
+    return read_value(shape, node, "the file", "", problems).value
 
 
 def read_markdown(folder: ContentFolder, path: str, problems: Problems) -> str | None:

@@ -59,8 +59,14 @@ class ContentFolder:
         """Advise on files in the folder `path` that nothing reads: most are slips in a name."""
         for name in self.files(path):
             file = f"{path}/{name}" if path else name
-            if name not in known and name.casefold() not in _UNREMARKABLE and file not in self._to_rename:
-                self._problems.add(Place(file), "file-not-read", name=said(name), hint=hint or offer(name, known))
+            if (
+                name not in known
+                and name.casefold() not in _UNREMARKABLE
+                and file not in self._to_rename
+            ):
+                self._problems.add(
+                    Place(file), "file-not-read", name=said(name), hint=hint or offer(name, known)
+                )
 
     def missing(self, folder: str, name: str, hint: str) -> None:
         """Report that there is no file `name`; where another is nearly it, it should take that name."""
@@ -81,7 +87,9 @@ class ContentFolder:
             if name.startswith((".", "_")) or (self._root / path / name).is_dir() != folders:
                 continue
             if not name.isprintable() or "\\" in name:
-                self._problems.add(Place(path or "."), "file-name", name=said(name), hint=_PLAIN_NAME)
+                self._problems.add(
+                    Place(path or "."), "file-name", name=said(name), hint=_PLAIN_NAME
+                )
                 continue
             found.append(name)
         return tuple(found)
@@ -107,7 +115,9 @@ class ContentFolder:
             self._problems.add(place, "file-unreadable", name=said(file.name))
             return None
         if len(data) > limit:
-            self._problems.add(place, "file-too-big", name=said(file.name), limit=limit_mb, hint=smaller)
+            self._problems.add(
+                place, "file-too-big", name=said(file.name), limit=limit_mb, hint=smaller
+            )
             return None
         return data
 
@@ -117,7 +127,12 @@ def valid_id(name: str, place: Place, problems: Problems) -> bool:
     if _ID.fullmatch(name):
         return True
     better = as_id(name)
-    problems.add(place, "file-name", name=said(name), hint=f"for example {said(better)}" if better else _PLAIN_NAME)
+    problems.add(
+        place,
+        "file-name",
+        name=said(name),
+        hint=f"for example {said(better)}" if better else _PLAIN_NAME,
+    )
     return False
 
 

@@ -26,7 +26,13 @@ def load_finishes(folder: ContentFolder, problems: Problems) -> Mapping[str, Fin
             continue
         paints = _paints(filled, problems)
         parts = _parts(filled, paints, problems)
-        if named_well and filled.whole and steps is not None and None not in parts and None not in paints.values():
+        if (
+            named_well
+            and filled.whole
+            and steps is not None
+            and None not in parts
+            and None not in paints.values()
+        ):
             pieces[name] = _piece(name, filled, tuple(paints.values()), parts, steps)
     return pieces
 
@@ -47,14 +53,23 @@ def _paints(filled: Filled, problems: Problems) -> dict[str, Paint | None]:
         paints[name] = None
         if given.whole:
             paints[name] = Paint(
-                name, paint["hex"], paint["put_on_with"], paint["covers"], paint["dries_in"], paint["tin"]
+                name,
+                paint["hex"],
+                paint["put_on_with"],
+                paint["covers"],
+                paint["dries_in"],
+                paint["tin"],
             )
     return paints
 
 
-def _parts(filled: Filled, paints: dict[str, Paint | None], problems: Problems) -> tuple[Part | None, ...]:
+def _parts(
+    filled: Filled, paints: dict[str, Paint | None], problems: Problems
+) -> tuple[Part | None, ...]:
     # Without a readable list of paints nobody can say whether a part names a paint that exists.
-    named = all(one.value is not None and one.value["name"] is not None for one in filled.each("paints"))
+    named = all(
+        one.value is not None and one.value["name"] is not None for one in filled.each("paints")
+    )
     known = paints if filled["paints"] is not None and named else None
     parts = []
     lines: dict[str, int] = {}
@@ -64,7 +79,9 @@ def _parts(filled: Filled, paints: dict[str, Paint | None], problems: Problems) 
             continue
         place = part.place_of("name")
         if part["name"] in lines:
-            problems.add(place, "name-twice", what="part", name=said(part["name"]), line=lines[part["name"]])
+            problems.add(
+                place, "name-twice", what="part", name=said(part["name"]), line=lines[part["name"]]
+            )
         elif part["name"]:
             lines[part["name"]] = place.line
         paint = resolve(part["paint"], part.place_of("paint"), known, "paint", problems)
@@ -95,16 +112,21 @@ def _piece(
         name=filled["name"],
         about=filled["about"],
         panel=panel["outline"],
-        keep_outs=tuple(KeepOut(area.value["name"], area.value["outline"]) for area in panel.each("keep_out")),
+        keep_outs=tuple(
+            KeepOut(area.value["name"], area.value["outline"]) for area in panel.each("keep_out")
+        ),
         border_mm=filled["border"],
         fold_over_mm=filled["fold_over"],
         wadding_inset_mm=filled["wadding_inset"],
         parts=parts,
         paints=paints,
         trim=Trim(trim["kind"], trim["ratio"], trim["overlap"]),
-        magnets=Magnets(magnets["pairs"], magnets["diameter"], magnets["thickness"], magnets["inset"]),
+        magnets=Magnets(
+            magnets["pairs"], magnets["diameter"], magnets["thickness"], magnets["inset"]
+        ),
         hardware=tuple(
-            Hardware(item.value["name"], item.value["pieces"], item.value["size"]) for item in filled.each("hardware")
+            Hardware(item.value["name"], item.value["pieces"], item.value["size"])
+            for item in filled.each("hardware")
         ),
         cautions=tuple(caution.value for caution in filled.each("cautions")),
         steps_markdown=steps,

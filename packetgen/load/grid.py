@@ -12,7 +12,9 @@ from packetgen.model import BARE
 CHART_FILES = ("chart.txt", "chart.csv", "chart.png")
 
 
-def chart_file(folder: ContentFolder, path: str, named: str | None, place: Place, problems: Problems) -> str | None:
+def chart_file(
+    folder: ContentFolder, path: str, named: str | None, place: Place, problems: Problems
+) -> str | None:
     """The name of the chart's file in the folder `path`: the one that is `named`, or the one that is there."""
     files = folder.files(path)
     if named is not None:
@@ -21,7 +23,9 @@ def chart_file(folder: ContentFolder, path: str, named: str | None, place: Place
         elif not named.endswith((".txt", ".csv", ".png")):
             problems.add(place, "chart-kind", name=said(named))
         elif named not in files:
-            hint = f"the folder holds {listed(files[:5], 'and')}" if files else "the folder is empty"
+            hint = (
+                f"the folder holds {listed(files[:5], 'and')}" if files else "the folder is empty"
+            )
             problems.add(place, "file-missing", name=said(named), hint=hint)
         else:
             return named
@@ -30,11 +34,15 @@ def chart_file(folder: ContentFolder, path: str, named: str | None, place: Place
     if not found:
         folder.missing(path, "chart.txt", "draw one character for each stitch, '.' for bare cloth")
     elif len(found) > 1:
-        problems.add(Place(path), "charts-several", found=listed(found, "and"), example=f"chart: {found[0]}")
+        problems.add(
+            Place(path), "charts-several", found=listed(found, "and"), example=f"chart: {found[0]}"
+        )
     return found[0] if len(found) == 1 else None
 
 
-def read_chart(folder: ContentFolder, path: str, colours: dict[str, list[str]] | None, problems: Problems) -> Chart | None:
+def read_chart(
+    folder: ContentFolder, path: str, colours: dict[str, list[str]] | None, problems: Problems
+) -> Chart | None:
     """The chart in the file `path`; None where there is nothing to check.
 
     colours: for a picture, the marks that each colour ('#rrggbb') may stand for; None where the key is not sound.
@@ -63,7 +71,13 @@ def _from_table(text: str, path: str, problems: Problems) -> Chart:
     lines = text.rstrip("\n").split("\n")
     # A spreadsheet of a country that writes 2,5 for two and a half separates cells by ';'.
     first = lines[0]
-    separator = ";" if ";" in first and "," not in first else "\t" if "\t" in first and "," not in first else ","
+    separator = (
+        ";"
+        if ";" in first and "," not in first
+        else "\t"
+        if "\t" in first and "," not in first
+        else ","
+    )
     rows = []
     for number, line in enumerate(lines, 1):
         try:
@@ -75,7 +89,13 @@ def _from_table(text: str, path: str, problems: Problems) -> Chart:
         for column, cell in enumerate(cells, 1):
             mark = cell.strip() or BARE
             if len(mark) > 1:
-                problems.add(Place(path, number, column), "cell-long", cell=said(mark), column=column, row=number)
+                problems.add(
+                    Place(path, number, column),
+                    "cell-long",
+                    cell=said(mark),
+                    column=column,
+                    row=number,
+                )
                 mark = LOST
             row += mark
         rows.append(row)

@@ -9,10 +9,12 @@ from packetgen.diagnostics import Place, Problems
 from packetgen.load.references import resolve
 from packetgen.load.shape_pattern import KEY_LINE
 from packetgen.load.values import Filled, Given
-from packetgen.load.words import LOST, listed, offer, said
+from packetgen.load.words import LOST, listed, offer, said, shown
 from packetgen.model import BARE, Colour, KeyLine, Stitch, ThreadCard, ThreadSet
 
-Sets = Mapping[str, ThreadSet | None] | None  # by name, the model's first; None where nobody can tell
+Sets = (
+    Mapping[str, ThreadSet | None] | None
+)  # by name, the model's first; None where nobody can tell
 
 _FIELDS = tuple(field.name for field in KEY_LINE.fields)
 
@@ -54,21 +56,38 @@ def read_key(given: Given, sets: Sets, series_sets: Sets, problems: Problems) ->
     return Key(tuple(lines), MappingProxyType(places), marks, sound)
 
 
-def check_strands(strands: int | None, place: Place, card: ThreadCard | None, problems: Problems) -> None:
+def check_strands(
+    strands: int | None, place: Place, card: ThreadCard | None, problems: Problems
+) -> None:
     """A needle cannot hold more strands than the thread has."""
     if strands is not None and card is not None and strands > card.strands:
-        hint = "it is used whole, so write 1" if card.strands == 1 else f"write {card.strands} or fewer"
-        problems.add(place, "strands-too-many", strands=strands, card=card.name, has=card.strands, hint=hint)
+        hint = (
+            "it is used whole, so write 1"
+            if card.strands == 1
+            else f"write {card.strands} or fewer"
+        )
+        problems.add(
+            place,
+            "strands-too-many",
+            strands=strands,
+            card=shown(card.name),
+            has=card.strands,
+            hint=hint,
+        )
 
 
 def _usable_mark(mark: str, place: Place, problems: Problems) -> bool:
     if mark in (BARE, "#", " ", ""):
         why = {BARE: "stands for bare cloth", "#": "begins a remark"}.get(mark, "cannot be seen")
-        problems.add(place, "mark-reserved", mark=said(mark) if mark.strip() else "a space", why=why)
+        problems.add(
+            place, "mark-reserved", mark=said(mark) if mark.strip() else "a space", why=why
+        )
     elif len(mark) > 1:
         problems.add(place, "mark-long", mark=said(mark), length=len(mark))
     elif not mark.isprintable() or mark.isspace() or unicodedata.category(mark).startswith("M"):
-        problems.add(place, "mark-reserved", mark=f"U+{ord(mark):04X}", why="cannot be seen by itself")
+        problems.add(
+            place, "mark-reserved", mark=f"U+{ord(mark):04X}", why="cannot be seen by itself"
+        )
     else:
         return True
     return False
@@ -108,7 +127,13 @@ class _KeyReader:
                 sound = False
         if not sound:
             return None
-        return KeyLine(mark, Stitch(filled["stitch"]), MappingProxyType(threads), MappingProxyType(strands), place)
+        return KeyLine(
+            mark,
+            Stitch(filled["stitch"]),
+            MappingProxyType(threads),
+            MappingProxyType(strands),
+            place,
+        )
 
     def _unknown_set(self, name: str, place: Place) -> None:
         if name in (self._series_sets or ()):
@@ -134,19 +159,33 @@ class _KeyReader:
         if len(numbers) > 2:
             self._problems.add(given.place, "blend-of-many", number=len(numbers))
             return None
-        if len(numbers) == 2 and numbers[0].value is not None and numbers[0].value == numbers[1].value:
+        if (
+            len(numbers) == 2
+            and numbers[0].value is not None
+            and numbers[0].value == numbers[1].value
+        ):
             self._problems.add(numbers[1].place, "blend-of-one", number=said(numbers[0].value))
             return None
         if one is None or not numbers:
             return None
         called = {colour.name.casefold(): number for number, colour in one.card.colours.items()}
         colours = [
-            resolve(number.value, number.place, one.card.colours, "colour", self._problems, called, of=one.card.name)
+            resolve(
+                number.value,
+                number.place,
+                one.card.colours,
+                "colour",
+                self._problems,
+                called,
+                of=one.card.name,
+            )
             for number in numbers
         ]
         return None if None in colours else tuple(colours)
 
-    def _once(self, mark: str, name: str, given: Given, stitch: str | None, strands: int | None) -> None:
+    def _once(
+        self, mark: str, name: str, given: Given, stitch: str | None, strands: int | None
+    ) -> None:
         """Report a line that stitches exactly what another does: the stitcher could not tell them apart."""
         numbers = tuple(sorted(number.value or "" for number in given.value or ()))
         if not numbers or "" in numbers:
@@ -155,5 +194,10 @@ class _KeyReader:
         if same != mark:
             both = listed(numbers, "and")
             self._problems.add(
-                given.place, "key-lines-alike", mark=said(mark), other=said(same), numbers=both, set=said(name)
+                given.place,
+                "key-lines-alike",
+                mark=said(mark),
+                other=said(same),
+                numbers=both,
+                set=said(name),
             )

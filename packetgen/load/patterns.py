@@ -2,10 +2,10 @@
 
 from collections.abc import Mapping
 from dataclasses import dataclass
+from itertools import pairwise
 
 from packetgen.diagnostics import Place, Problems
 from packetgen.load.chart import Chart, as_grid, check_marks, check_rows, check_used
-from packetgen.load.close_ups import Taken, read_close_up
 from packetgen.load.documents import read_document, read_markdown
 from packetgen.load.files import ContentFolder, valid_id
 from packetgen.load.grid import CHART_FILES, chart_file, read_chart
@@ -14,17 +14,13 @@ from packetgen.load.library import Library
 from packetgen.load.pixels import read_photo
 from packetgen.load.references import resolve
 from packetgen.load.shape_pattern import PATTERN
-from packetgen.load.stitches import read_beads, read_knots, read_line
 from packetgen.load.values import Filled
 from packetgen.load.words import said
+from packetgen.load.worked import read_worked
 from packetgen.model import (
-    Bead,
     ClothOption,
     Counter,
     Designer,
-    Fraction,
-    Knot,
-    Line,
     Occasion,
     Pattern,
     Photo,
@@ -45,18 +41,9 @@ class Surroundings:
     called: Mapping[str, str]  # designers' names → their ids
 
 
-@dataclass(frozen=True)
-class _Worked:
-    """Everything that is stitched besides the chart's own cells."""
-
-    lines: tuple[Line, ...]
-    knots: tuple[Knot, ...]
-    beads: tuple[Bead, ...]
-    fractions: tuple[Fraction, ...]
-    marks: frozenset[str]
-
-
-def load_pattern(folder: ContentFolder, path: str, around: Surroundings, problems: Problems) -> Pattern | None:
+def load_pattern(
+    folder: ContentFolder, path: str, around: Surroundings, problems: Problems
+) -> Pattern | None:
     """The pattern in the folder `path`; None where anything at all has gone wrong."""
     name = path.rpartition("/")[2]
     valid_id(name, Place(path), problems)
@@ -72,14 +59,23 @@ def load_pattern(folder: ContentFolder, path: str, around: Surroundings, problem
             check_rows(chart, problems)
         return None
     designer = resolve(
-        filled["designer"], filled.place_of("designer"), around.designers, "designer", problems, around.called
+        filled["designer"],
+        filled.place_of("designer"),
+        around.designers,
+        "designer",
+        problems,
+        around.called,
     )
     cloths = _cloths(filled, around.library, problems)
     sets = _sets(filled, around.sets, problems)
-    key = read_key(filled.given["key"], sets, around.sets, problems) if "key" in filled.given else None
+    key = (
+        read_key(filled.given["key"], sets, around.sets, problems)
+        if "key" in filled.given
+        else None
+    )
     marks = key.marks if key is not None and filled["key"] is not None else None
     chart = _chart(folder, path, chart_name, key, sets, marks, problems)
-    worked = _worked(filled, around.library, marks, chart, problems)
+    worked = read_worked(filled, around.library, marks, chart, problems)
     if chart is not None and marks:
         check_used(key.places, chart, worked.marks, bool(worked.beads), problems)
     revisions = _revisions(filled, problems)
@@ -101,7 +97,9 @@ def load_pattern(folder: ContentFolder, path: str, around: Surroundings, problem
         beads=worked.beads,
         model_stitcher=_credit(filled, "model_stitcher"),
         finisher=_credit(filled, "finisher"),
-        sold_at=tuple(Counter(one.value["name"], one.value["url"]) for one in filled.each("sold_at")),
+        sold_at=tuple(
+            Counter(one.value["name"], one.value["url"]) for one in filled.each("sold_at")
+        ),
         revisions=revisions,
         story_markdown=story,
         notes_markdown=notes,
@@ -124,7 +122,9 @@ def _photo(folder: ContentFolder, path: str, problems: Problems) -> Photo | None
     return None if data is None else read_photo(data, f"{path}/{found[0]}", problems)
 
 
-def _chart_name(folder: ContentFolder, path: str, filled: Filled | None, problems: Problems) -> str | None:
+def _chart_name(
+    folder: ContentFolder, path: str, filled: Filled | None, problems: Problems
+) -> str | None:
     if filled is None:
         return chart_file(folder, path, None, Place(path), problems)
     if filled["chart"] is None and "chart" in filled.given:
@@ -173,7 +173,8 @@ def _colours(key: Key | None, sets: Sets) -> dict[str, list[str]] | None:
         rank = (line.stitch is not Stitch.FULL, len(colours) > 1)
         ranked.setdefault(colours[0].hex, []).append((rank, line.mark))
     return {
-        colour: [mark for rank, mark in lines if rank == min(lines)[0]] for colour, lines in ranked.items()
+        colour: [mark for rank, mark in lines if rank == min(lines)[0]]
+        for colour, lines in ranked.items()
     }
 
 
@@ -187,11 +188,15 @@ def _cloths(filled: Filled, library: Library, problems: Problems) -> tuple[Cloth
         cloth = resolve(one["cloth"], one.place_of("cloth"), library.cloths, "cloth", problems)
         if cloth is None:
             continue
-        colour = resolve(one["colour"], one.place_of("colour"), cloth.colours, "colour", problems, of=cloth.name)
+        colour = resolve(
+            one["colour"], one.place_of("colour"), cloth.colours, "colour", problems, of=cloth.name
+        )
         over = one["over"] or cloth.over
         same = (cloth.id, one["colour"], over)
         if same in seen:
-            problems.add(one.place, "name-twice", what="cloth choice", name=said(cloth.id), line=seen[same])
+            problems.add(
+                one.place, "name-twice", what="cloth choice", name=said(cloth.id), line=seen[same]
+            )
         seen.setdefault(same, one.place.line)
         options.append(ClothOption(cloth, colour, over, one.place) if colour else None)
     return tuple(options)
@@ -211,57 +216,18 @@ def _sets(filled: Filled, series_sets: Sets, problems: Problems) -> Sets:
             resolve(name, given.place, series_sets, "thread set", problems)
             continue
         if name in lines:
-            problems.add(given.place, "name-twice", what="thread set", name=said(name), line=lines[name])
+            problems.add(
+                given.place, "name-twice", what="thread set", name=said(name), line=lines[name]
+            )
         lines.setdefault(name, given.place.line)
         sets[name] = series_sets[name]
     return sets if sound else None
 
 
-def _worked(
-    filled: Filled, library: Library, marks: tuple[str, ...] | None, chart: Chart | None, problems: Problems
-) -> _Worked:
-    drawn = chart if chart is not None and chart.even else None  # on a ragged chart "outside" means nothing
-    lines = tuple(
-        read_line(one.value, name == "long_stitch", marks, drawn, problems)
-        for name in ("backstitch", "long_stitch")
-        for one in filled.each(name)
-        if one.value is not None
-    )
-    knots = [
-        knot
-        for one in filled.each("french_knots")
-        if one.value is not None
-        for knot in read_knots(one.value, marks, drawn, problems)
-    ]
-    beads = [
-        bead
-        for one in filled.each("beads")
-        if one.value is not None
-        for bead in read_beads(one.value, library.beads, drawn, problems)
-    ]
-    taken: Taken = {}
-    windows = [
-        read_close_up(one.value, marks, drawn, taken, problems) for one in filled.each("close_ups") if one.value is not None
-    ]
-    used = {
-        one.value["colour"]
-        for name in ("backstitch", "long_stitch", "french_knots")
-        for one in filled.each(name)
-        if one.value is not None and one.value["colour"] is not None
-    }
-    return _Worked(
-        lines=tuple(line for line in lines if line is not None),
-        knots=tuple(knots),
-        beads=tuple(beads),
-        fractions=tuple(fraction for fractions, _ in windows for fraction in fractions),
-        marks=frozenset(used).union(*(marks for _, marks in windows)),
-    )
-
-
 def _revisions(filled: Filled, problems: Problems) -> tuple[Revision, ...]:
     revisions = [one.value for one in filled.each("revisions") if one.value is not None]
     dated = [one for one in revisions if one["date"] is not None]
-    for before, after in zip(dated, dated[1:]):
+    for before, after in pairwise(dated):
         if after["date"] < before["date"]:
             place = after.place_of("date")
             problems.add(place, "revisions-order", date=after["date"], before=before["date"])

@@ -28,7 +28,9 @@ def chart_from_picture(
     if picture is None:
         return None
     if max(picture.size) > LARGEST:
-        problems.add(Place(path), "chart-large", width=picture.width, height=picture.height, limit=LARGEST)
+        problems.add(
+            Place(path), "chart-large", width=picture.width, height=picture.height, limit=LARGEST
+        )
         return None
     if not _decodes(picture, path, problems) or colours is None:
         return None
@@ -40,9 +42,14 @@ def chart_from_picture(
     for number, pixel in enumerate(stitches):
         if pixel not in marks:
             row, column = divmod(number, pixels.width)
-            marks[pixel] = _mark(pixel, Place(path, row + 1, column + 1), times[pixel], colours, problems)
+            marks[pixel] = _mark(
+                pixel, Place(path, row + 1, column + 1), times[pixel], colours, problems
+            )
     drawn = "".join(marks[pixel] for pixel in stitches)
-    return Chart(tuple(drawn[start : start + pixels.width] for start in range(0, len(drawn), pixels.width)), path)
+    return Chart(
+        tuple(drawn[start : start + pixels.width] for start in range(0, len(drawn), pixels.width)),
+        path,
+    )
 
 
 def read_photo(data: bytes, path: str, problems: Problems) -> Photo | None:
@@ -67,7 +74,7 @@ def _exif(picture: Image.Image) -> tuple[bool, bool]:
     try:
         exif = picture.getexif()
         return exif.get(_ORIENTATION) in (5, 6, 7, 8), bool(exif.get_ifd(_GPS))
-    except Exception:  # noqa: BLE001 - notes that cannot be read spoil no picture
+    except Exception:  # notes that cannot be read spoil no picture
         return False, False
 
 
@@ -75,11 +82,13 @@ def _open(data: bytes, path: str, problems: Problems) -> Image.Image | None:
     """The picture with its size known, and nothing decoded yet."""
     try:
         with warnings.catch_warnings():
-            warnings.simplefilter("ignore")  # the size is judged by the caller, in an author's words
+            warnings.simplefilter(
+                "ignore"
+            )  # the size is judged by the caller, in an author's words
             return Image.open(io.BytesIO(data), formats=[_kind(path)])
     except Image.DecompressionBombError:
         problems.add(Place(path), "picture-large", limit=MOST_PHOTO_PIXELS // 1_000_000)
-    except Exception:  # noqa: BLE001 - a broken picture raises whatever its decoder happens to
+    except Exception:  # a broken picture raises whatever its decoder happens to
         problems.add(Place(path), "picture-unreadable", kind=_kind(path))
     return None
 
@@ -87,7 +96,7 @@ def _open(data: bytes, path: str, problems: Problems) -> Image.Image | None:
 def _decodes(picture: Image.Image, path: str, problems: Problems) -> bool:
     try:
         picture.load()
-    except Exception:  # noqa: BLE001 - as above
+    except Exception:  # as above
         problems.add(Place(path), "picture-unreadable", kind=_kind(path))
         return False
     return True
@@ -98,13 +107,19 @@ def _kind(path: str) -> str:
 
 
 def _mark(
-    pixel: tuple[int, int, int, int], place: Place, times: int, colours: dict[str, list[str]], problems: Problems
+    pixel: tuple[int, int, int, int],
+    place: Place,
+    times: int,
+    colours: dict[str, list[str]],
+    problems: Problems,
 ) -> str:
     red, green, blue, opacity = pixel
     if opacity == 0:
         return BARE
     colour = f"#{red:02x}{green:02x}{blue:02x}"
-    spot = f"column {place.column}, row {place.line}" + (f" ({times} stitches in all)" if times > 1 else "")
+    spot = f"column {place.column}, row {place.line}" + (
+        f" ({times} stitches in all)" if times > 1 else ""
+    )
     if opacity < 255:
         problems.add(place, "pixel-half-clear", spot=spot)
         return LOST
@@ -117,7 +132,14 @@ def _mark(
     if not colours:
         return LOST
     nearest = min(colours, key=lambda known: _distance(known, (red, green, blue)))
-    problems.add(place, "pixel-unknown", colour=colour, spot=spot, mark=said(colours[nearest][0]), nearest=nearest)
+    problems.add(
+        place,
+        "pixel-unknown",
+        colour=colour,
+        spot=spot,
+        mark=said(colours[nearest][0]),
+        nearest=nearest,
+    )
     return LOST
 
 

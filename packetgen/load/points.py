@@ -34,7 +34,12 @@ def read_points(text: str, at_most: int, report: Report) -> tuple[Spot, ...] | N
         return None
     uneven = [spot for spot in spots if spot.x * 4 % 1 or spot.y * 4 % 1]
     for spot in uneven:
-        report("not-a-quarter", spot.offset, point=said(spot.said), better=said(f"{_quarter(spot.x)},{_quarter(spot.y)}"))
+        report(
+            "not-a-quarter",
+            spot.offset,
+            point=said(spot.said),
+            better=said(f"{_quarter(spot.x)},{_quarter(spot.y)}"),
+        )
     return None if uneven else spots
 
 

@@ -4,7 +4,7 @@ from collections.abc import Mapping
 from typing import TypeVar
 
 from packetgen.diagnostics import Place, Problems
-from packetgen.load.words import offer, said
+from packetgen.load.words import offer, said, shown
 
 T = TypeVar("T")
 
@@ -31,7 +31,7 @@ def resolve(
     right = (called or {}).get(name.casefold())
     hint = f"write {said(right)}, which goes by that name" if right else offer(name, tuple(known))
     if of:
-        problems.add(place, "colour-unknown", of=of, what=what, name=said(name), hint=hint)
+        problems.add(place, "colour-unknown", of=shown(of), what=what, name=said(name), hint=hint)
     else:
         problems.add(place, "reference-unknown", what=what, name=said(name), hint=hint)
     return None

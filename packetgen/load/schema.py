@@ -81,10 +81,18 @@ def length_mm(low: float, high: float) -> Measure:
 
 
 def length_m(low: float, high: float) -> Measure:
-    return Measure("a length", "m", {unit: mm / 1000 for unit, mm in MM_PER_UNIT.items()}, low, high)
+    return Measure(
+        "a length", "m", {unit: mm / 1000 for unit, mm in MM_PER_UNIT.items()}, low, high
+    )
 
 
-COVERAGE = Measure("a coverage", "m2 per litre", {"m2 per litre": 1, "m² per litre": 1, "m2/l": 1, "m²/l": 1}, 0.1, 50)
+COVERAGE = Measure(
+    "a coverage",
+    "m2 per litre",
+    {"m2 per litre": 1, "m² per litre": 1, "m2/l": 1, "m²/l": 1},
+    0.1,
+    50,
+)
 DURATION = Measure("a time", "h", {"h": 1, "min": 1 / 60, "days": 24, "day": 24}, 0, 240)
 VOLUME = Measure("a volume", "ml", {"ml": 1, "cl": 10, "l": 1000}, 1, 20000)
 

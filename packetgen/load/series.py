@@ -5,9 +5,9 @@ from collections.abc import Mapping
 from packetgen.diagnostics import Place, Problems
 from packetgen.load.documents import read_document, read_markdown
 from packetgen.load.files import ContentFolder, valid_id
+from packetgen.load.key import check_strands
 from packetgen.load.library import Library
 from packetgen.load.patterns import Surroundings, load_pattern
-from packetgen.load.key import check_strands
 from packetgen.load.references import resolve
 from packetgen.load.shape_pattern import KEY_LINE
 from packetgen.load.shape_series import SERIES
@@ -16,7 +16,9 @@ from packetgen.load.words import offer, said
 from packetgen.model import Designer, Notice, Occasion, Series, ThreadSet, ToCome
 
 
-def load_series(folder: ContentFolder, name: str, library: Library, problems: Problems) -> Series | None:
+def load_series(
+    folder: ContentFolder, name: str, library: Library, problems: Problems
+) -> Series | None:
     """The series in the folder series/`name`; None where anything at all has gone wrong."""
     path = f"series/{name}"
     valid_id(name, Place(path), problems)
@@ -27,16 +29,32 @@ def load_series(folder: ContentFolder, name: str, library: Library, problems: Pr
     if filled is None:
         # What the series would have said is unknown; its patterns are checked all the same, each by itself.
         for pattern in folders:
-            load_pattern(folder, f"{path}/{pattern}", Surroundings(library, None, None, {}), problems)
+            load_pattern(
+                folder, f"{path}/{pattern}", Surroundings(library, None, None, {}), problems
+            )
         return None
     sets = _thread_sets(filled, library, problems)
     designers, called = _designers(filled, problems)
     surroundings = Surroundings(library, sets, designers, called)
-    finish = resolve(filled["finish"], filled.place_of("finish"), library.finishes, "finishing piece", problems)
+    finish = resolve(
+        filled["finish"], filled.place_of("finish"), library.finishes, "finishing piece", problems
+    )
     order = _order(filled, path, folders, problems)
-    patterns = tuple(load_pattern(folder, f"{path}/{pattern}", surroundings, problems) for pattern in order)
+    patterns = tuple(
+        load_pattern(folder, f"{path}/{pattern}", surroundings, problems) for pattern in order
+    )
     to_come = tuple(
-        (one.value, resolve(one.value["designer"], one.value.place_of("designer"), designers, "designer", problems, called))
+        (
+            one.value,
+            resolve(
+                one.value["designer"],
+                one.value.place_of("designer"),
+                designers,
+                "designer",
+                problems,
+                called,
+            ),
+        )
         for one in filled.each("to_come")
         if one.value is not None
     )
@@ -56,7 +74,8 @@ def load_series(folder: ContentFolder, name: str, library: Library, problems: Pr
             for one, designer in to_come
         ),
         notices=tuple(
-            Notice(one.value["date"], one.value["title"], one.value["text"]) for one in filled.each("notices")
+            Notice(one.value["date"], one.value["title"], one.value["text"])
+            for one in filled.each("notices")
         ),
         licence=filled["licence"],
         welcome_markdown=welcome,
@@ -64,7 +83,9 @@ def load_series(folder: ContentFolder, name: str, library: Library, problems: Pr
     )
 
 
-def _order(filled: Filled, path: str, folders: tuple[str, ...], problems: Problems) -> tuple[str, ...]:
+def _order(
+    filled: Filled, path: str, folders: tuple[str, ...], problems: Problems
+) -> tuple[str, ...]:
     """The pattern folders to load, in the author's order; all there are where she gave none that can be read."""
     if filled["order"] is None:
         return folders
@@ -74,9 +95,16 @@ def _order(filled: Filled, path: str, folders: tuple[str, ...], problems: Proble
             continue
         if given.value in listed:
             line = listed[given.value].line
-            problems.add(given.place, "name-twice", what="pattern", name=said(given.value), line=line)
+            problems.add(
+                given.place, "name-twice", what="pattern", name=said(given.value), line=line
+            )
         elif given.value not in folders:
-            problems.add(given.place, "pattern-missing", name=said(given.value), hint=offer(given.value, folders))
+            problems.add(
+                given.place,
+                "pattern-missing",
+                name=said(given.value),
+                hint=offer(given.value, folders),
+            )
         listed.setdefault(given.value, given.place)
     for name in folders:
         if name not in listed:
@@ -84,7 +112,9 @@ def _order(filled: Filled, path: str, folders: tuple[str, ...], problems: Proble
     return tuple(name for name in listed if name in folders)
 
 
-def _thread_sets(filled: Filled, library: Library, problems: Problems) -> dict[str, ThreadSet | None] | None:
+def _thread_sets(
+    filled: Filled, library: Library, problems: Problems
+) -> dict[str, ThreadSet | None] | None:
     if filled["thread_sets"] is None:
         return None
     sets: dict[str, ThreadSet | None] = {}
@@ -107,11 +137,19 @@ def _thread_sets(filled: Filled, library: Library, problems: Problems) -> dict[s
         lines.setdefault(name, place.line)
         sets[name] = None
         if given.whole and card is not None:
-            sets[name] = ThreadSet(name, card, one["strands"], one["backstitch_strands"], one["knot_strands"])
-    return None if any(one.value is None or one.value["name"] is None for one in filled.each("thread_sets")) else sets
+            sets[name] = ThreadSet(
+                name, card, one["strands"], one["backstitch_strands"], one["knot_strands"]
+            )
+    return (
+        None
+        if any(one.value is None or one.value["name"] is None for one in filled.each("thread_sets"))
+        else sets
+    )
 
 
-def _designers(filled: Filled, problems: Problems) -> tuple[dict[str, Designer | None] | None, Mapping[str, str]]:
+def _designers(
+    filled: Filled, problems: Problems
+) -> tuple[dict[str, Designer | None] | None, Mapping[str, str]]:
     """Designers by id, and ids by the designers' names."""
     if filled["designers"] is None:
         return None, {}

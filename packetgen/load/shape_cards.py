@@ -1,6 +1,16 @@
 """What stands in the cards of threads, cloths and beads."""
 
-from packetgen.load.schema import Choice, Field, Group, ListOf, Number, Text, Whole, length_m, length_mm
+from packetgen.load.schema import (
+    Choice,
+    Field,
+    Group,
+    ListOf,
+    Number,
+    Text,
+    Whole,
+    length_m,
+    length_mm,
+)
 from packetgen.load.shape_common import COLOUR_NAME, DYED, HEX, NAME, NUMBERED_COLOURS
 from packetgen.model import Weave
 
@@ -22,7 +32,12 @@ CLOTH = Group(
     "a cloth",
     (
         NAME,
-        Field("weave", Choice(tuple(weave.value for weave in Weave)), "How the cloth is woven.", "linen"),
+        Field(
+            "weave",
+            Choice(tuple(weave.value for weave in Weave)),
+            "How the cloth is woven.",
+            "linen",
+        ),
         Field("count", Number(5, 60), "Threads to the inch; blocks to the inch for aida.", "32"),
         Field("over", Whole(1, 2), "Threads that one stitch usually covers.", "2"),
         DYED,

@@ -3,7 +3,9 @@
 from packetgen.load.schema import Choice, Field, Group, Hex, ListOf, OutlineOf, Rule, Text
 
 NAME = Field("name", Text(at_most=80), "What readers see.", "Larkmoss Stranded")
-ABOUT = Field("about", Text(at_most=400), "One sentence.", "A robin waits for the digging to start.")
+ABOUT = Field(
+    "about", Text(at_most=400), "One sentence.", "A robin waits for the digging to start."
+)
 DYED = Field(
     "dyed",
     Choice(("plain", "by hand")),
@@ -12,7 +14,9 @@ DYED = Field(
     required=False,
     default="plain",
 )
-COLOUR_NUMBER = Field("number", Text(at_most=20), "The number on the label; leading noughts are kept.", '"07"')
+COLOUR_NUMBER = Field(
+    "number", Text(at_most=20), "The number on the label; leading noughts are kept.", '"07"'
+)
 COLOUR_NAME = Field("name", Text(at_most=60), "The colour's own name.", "tilled earth")
 HEX = Field("hex", Hex(), "The colour on screen and paper, between quotes.", '"#6b503a"')
 NUMBERED_COLOURS = Field(
@@ -22,7 +26,10 @@ NUMBERED_COLOURS = Field(
     '- {number: K4, name: tilled earth, hex: "#6b503a"}',
 )
 OUTLINE = Field(
-    "outline", OutlineOf(), "The corners in mm: x to the right, y down; it closes by itself.", "0,0 180,0 180,176 0,176"
+    "outline",
+    OutlineOf(),
+    "The corners in mm: x to the right, y down; it closes by itself.",
+    "0,0 180,0 180,176 0,176",
 )
 OCCASION = Field(
     "occasion",

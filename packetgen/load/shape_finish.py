@@ -1,5 +1,6 @@
 """What stands in the file of a finishing piece."""
 
+from packetgen.cautions import CAUTIONS
 from packetgen.load.schema import (
     COVERAGE,
     DURATION,
@@ -16,19 +17,6 @@ from packetgen.load.schema import (
     length_mm,
 )
 from packetgen.load.shape_common import ABOUT, HEX, NAME, OUTLINE
-
-# The tool writes the warning itself; the author only names the danger.
-CAUTIONS = (
-    "small magnets",
-    "spray paint",
-    "solvents",
-    "dye powder",
-    "hot glue",
-    "blades",
-    "needles",
-    "dust",
-    "small parts",
-)
 
 _KEEP_OUT = Group(
     "an area to keep free",
@@ -84,7 +72,12 @@ _PAINT = Group(
         Field("name", Text(at_most=60), "The colour in words.", "soft sage"),
         HEX,
         Field("put_on_with", Choice(("brush", "spray")), "How it is put on.", "brush"),
-        Field("covers", COVERAGE, "What a litre covers in one coat, from the tin's label.", "10 m2 per litre"),
+        Field(
+            "covers",
+            COVERAGE,
+            "What a litre covers in one coat, from the tin's label.",
+            "10 m2 per litre",
+        ),
         Field("dries_in", DURATION, "Time until the next coat.", "1 h"),
         Field("tin", VOLUME, "What one tin holds.", "100 ml"),
     ),
@@ -93,8 +86,20 @@ _PAINT = Group(
 _TRIM = Group(
     "a trim",
     (
-        Field("kind", Choice(("straight", "round", "gathered")), "How it runs round the edge.", "gathered"),
-        Field("ratio", Number(1, 5), "Length of trim for a length of edge.", "1.5", required=False, default=1.0),
+        Field(
+            "kind",
+            Choice(("straight", "round", "gathered")),
+            "How it runs round the edge.",
+            "gathered",
+        ),
+        Field(
+            "ratio",
+            Number(1, 5),
+            "Length of trim for a length of edge.",
+            "1.5",
+            required=False,
+            default=1.0,
+        ),
         Field("overlap", length_mm(0, 200), "Where its two ends meet.", "20 mm"),
     ),
 )
@@ -102,10 +107,17 @@ _TRIM = Group(
 _MAGNETS = Group(
     "the magnets",
     (
-        Field("pairs", Whole(0, 50), "A magnet in the stitching and a washer on the wood make a pair.", "4"),
+        Field(
+            "pairs",
+            Whole(0, 50),
+            "A magnet in the stitching and a washer on the wood make a pair.",
+            "4",
+        ),
         Field("diameter", length_mm(1, 60), "Of one magnet.", "10 mm"),
         Field("thickness", length_mm(0.3, 30), "Of one magnet.", "2 mm"),
-        Field("inset", length_mm(0, 200), "From a magnet's middle to the edge of the card.", "15 mm"),
+        Field(
+            "inset", length_mm(0, 200), "From a magnet's middle to the edge of the card.", "15 mm"
+        ),
     ),
 )
 
@@ -124,12 +136,36 @@ FINISH = Group(
         NAME,
         ABOUT,
         Field("panel", _PANEL, "Where the stitched piece sits.", "{outline: ...}"),
-        Field("border", length_mm(0, 100), "Card that shows round the stitching, every side, at least.", "6 mm"),
-        Field("fold_over", length_mm(1, 200), "Cloth that is turned to the back of the card.", "20 mm"),
-        Field("wadding_inset", length_mm(0, 50), "What the wadding is smaller by, every side.", "1 mm"),
-        Field("parts", ListOf(_PART, at_least=1), "The sawn pieces.", "- {name: backboard, outline: ...}"),
-        Field("paints", ListOf(_PAINT, at_least=1), "Every paint that a part names.", "- {name: soft sage, hex: ...}"),
-        Field("trim", _TRIM, "What runs round the mounted stitching.", "{kind: gathered, ratio: 1.5, overlap: 20 mm}"),
+        Field(
+            "border",
+            length_mm(0, 100),
+            "Card that shows round the stitching, every side, at least.",
+            "6 mm",
+        ),
+        Field(
+            "fold_over", length_mm(1, 200), "Cloth that is turned to the back of the card.", "20 mm"
+        ),
+        Field(
+            "wadding_inset", length_mm(0, 50), "What the wadding is smaller by, every side.", "1 mm"
+        ),
+        Field(
+            "parts",
+            ListOf(_PART, at_least=1),
+            "The sawn pieces.",
+            "- {name: backboard, outline: ...}",
+        ),
+        Field(
+            "paints",
+            ListOf(_PAINT, at_least=1),
+            "Every paint that a part names.",
+            "- {name: soft sage, hex: ...}",
+        ),
+        Field(
+            "trim",
+            _TRIM,
+            "What runs round the mounted stitching.",
+            "{kind: gathered, ratio: 1.5, overlap: 20 mm}",
+        ),
         Field(
             "magnets",
             _MAGNETS,
@@ -146,7 +182,7 @@ FINISH = Group(
         ),
         Field(
             "cautions",
-            ListOf(Choice(CAUTIONS)),
+            ListOf(Choice(tuple(CAUTIONS))),
             "Dangers that the instructions warn of.",
             "[small magnets, dust]",
             required=False,

@@ -48,19 +48,33 @@ KEY_LINE = Group(
 _CLOTH_CHOICE = Group(
     "a cloth choice",
     (
-        Field("cloth", Reference("a cloth"), "The cloth's file name, without .yaml.", "brindle-linen-32"),
+        Field(
+            "cloth",
+            Reference("a cloth"),
+            "The cloth's file name, without .yaml.",
+            "brindle-linen-32",
+        ),
         Field("colour", Reference("a colour of that cloth"), "Its colour.", "oatmeal"),
-        Field("over", Whole(1, 2), "Threads a stitch covers, where not as usual.", "2", required=False),
+        Field(
+            "over", Whole(1, 2), "Threads a stitch covers, where not as usual.", "2", required=False
+        ),
     ),
 )
 
 _MARK = Field("colour", Reference("a mark of the key"), "The mark of a key line.", "k")
-_LINE = Group("a line", (_MARK, Field("path", Points(), "The points it runs through.", '"12,30 15,30 15,34.5"')))
-_KNOTS = Group("an entry of knots", (_MARK, Field("at", Points(), "Where they sit.", '"12.5,30.5 14,31"')))
+_LINE = Group(
+    "a line",
+    (_MARK, Field("path", Points(), "The points it runs through.", '"12,30 15,30 15,34.5"')),
+)
+_KNOTS = Group(
+    "an entry of knots", (_MARK, Field("at", Points(), "Where they sit.", '"12.5,30.5 14,31"'))
+)
 _BEADS = Group(
     "an entry of beads",
     (
-        Field("card", Reference("a bead card"), "The bead card's file name, without .yaml.", "dewdrop"),
+        Field(
+            "card", Reference("a bead card"), "The bead card's file name, without .yaml.", "dewdrop"
+        ),
         Field("number", Reference("a colour of that card"), "The bead's number.", '"07"'),
         Field("at", Points(), "Where they sit.", '"22.5,40.5"'),
     ),
@@ -69,14 +83,30 @@ _CLOSE_UP = Group(
     "a close-up",
     (
         Field("at", Cell(), "The stitch at its top left: column,row.", "12,30"),
-        Field("rows", Text(long=True, at_most=20_000), "Two characters by two for each stitch.", "|"),
+        Field(
+            "rows", Text(long=True, at_most=20_000), "Two characters by two for each stitch.", "|"
+        ),
     ),
 )
 _CREDITS = Group(
     "the credits",
     (
-        Field("model_stitcher", Text(at_most=80), "Who stitched the model.", "Maud Fennimore", required=False, default=""),
-        Field("finisher", Text(at_most=80), "Who finished it.", "Maud Fennimore", required=False, default=""),
+        Field(
+            "model_stitcher",
+            Text(at_most=80),
+            "Who stitched the model.",
+            "Maud Fennimore",
+            required=False,
+            default="",
+        ),
+        Field(
+            "finisher",
+            Text(at_most=80),
+            "Who finished it.",
+            "Maud Fennimore",
+            required=False,
+            default="",
+        ),
     ),
 )
 _COUNTER = Group(
@@ -122,21 +152,40 @@ PATTERN = Group(
             "key",
             MapOf(KEY_LINE, "key lines", "{larkmoss: E2}"),
             "One line for each mark of the chart: a single sign that can be seen, but not '.', space or '#'.",
-            "r: {larkmoss: E2}",
+            "{r: {larkmoss: E2}}",
         ),
-        _optional_list("backstitch", _LINE, "Lines of backstitch.", '- {colour: k, path: "12,30 15,30"}'),
-        _optional_list("long_stitch", _LINE, "Single long stitches.", '- {colour: k, path: "12,30 20,44"}'),
+        _optional_list(
+            "backstitch", _LINE, "Lines of backstitch.", '- {colour: k, path: "12,30 15,30"}'
+        ),
+        _optional_list(
+            "long_stitch", _LINE, "Single long stitches.", '- {colour: k, path: "12,30 20,44"}'
+        ),
         _optional_list("french_knots", _KNOTS, "French knots.", '- {colour: y, at: "12.5,30.5"}'),
-        _optional_list("beads", _BEADS, "Beads sewn on.", '- {card: dewdrop, number: "07", at: "22.5,40.5"}'),
-        _optional_list("close_ups", _CLOSE_UP, "Windows with fractional stitches.", "- {at: 12,30, rows: ...}"),
+        _optional_list(
+            "beads", _BEADS, "Beads sewn on.", '- {card: dewdrop, number: "07", at: "22.5,40.5"}'
+        ),
+        _optional_list(
+            "close_ups", _CLOSE_UP, "Windows with fractional stitches.", "- {at: 12,30, rows: ...}"
+        ),
         Field("credits", _CREDITS, "Thanks.", "{model_stitcher: Maud Fennimore}", required=False),
-        _optional_list("sold_at", _COUNTER, "Where it can be bought.", "- {name: ..., url: https://example.org/counter}"),
+        _optional_list(
+            "sold_at",
+            _COUNTER,
+            "Where it can be bought.",
+            "- {name: ..., url: https://example.org/counter}",
+        ),
         Field(
             "revisions",
             ListOf(_REVISION, at_least=1),
             "Its issues, the oldest first.",
             "- {date: 2026-11-25, note: First issue.}",
         ),
-        Field("chart", Text(at_most=80), "The chart's file, where there are several.", "chart.txt", required=False),
+        Field(
+            "chart",
+            Text(at_most=80),
+            "The chart's file, where there are several.",
+            "chart.txt",
+            required=False,
+        ),
     ),
 )

@@ -16,15 +16,24 @@ from packetgen.load.schema import (
 from packetgen.load.shape_common import ABOUT, OCCASION
 
 STRANDS = Whole(1, 12)
-DESIGNER = Field("designer", Reference("a designer of this series"), "Her id in series.yaml.", "thackwray")
+DESIGNER = Field(
+    "designer", Reference("a designer of this series"), "Her id in series.yaml.", "thackwray"
+)
 
 _THREAD_SET = Group(
     "a thread set",
     (
         Field("name", ShortName(), "What patterns call it.", "larkmoss"),
-        Field("card", Reference("a thread card"), "The thread card's file name, without .yaml.", "larkmoss"),
+        Field(
+            "card",
+            Reference("a thread card"),
+            "The thread card's file name, without .yaml.",
+            "larkmoss",
+        ),
         Field("strands", STRANDS, "Strands in the needle for crosses.", "2"),
-        Field("backstitch_strands", STRANDS, "Strands for backstitch.", "1", required=False, default=1),
+        Field(
+            "backstitch_strands", STRANDS, "Strands for backstitch.", "1", required=False, default=1
+        ),
         Field("knot_strands", STRANDS, "Strands for French knots.", "1", required=False, default=1),
     ),
 )
@@ -35,8 +44,17 @@ _DESIGNER = Group(
         Field("id", ShortName(), "What patterns call her.", "thackwray"),
         Field("name", Text(at_most=80), "Her name.", "Oriel Thackwray"),
         ABOUT,
-        Field("sells", YesNo(), "Whether she sells her patterns as PDF files.", "true", required=False, default=True),
-        Field("shop", WebAddress(), "Her own shop.", "https://example.org/thackwray", required=False),
+        Field(
+            "sells",
+            YesNo(),
+            "Whether she sells her patterns as PDF files.",
+            "true",
+            required=False,
+            default=True,
+        ),
+        Field(
+            "shop", WebAddress(), "Her own shop.", "https://example.org/thackwray", required=False
+        ),
     ),
 )
 
@@ -50,7 +68,9 @@ _NOTICE = Group(
     (
         Field("date", Day(), "When it was written.", "2026-11-20"),
         Field("title", Text(at_most=100), "Its heading.", "A word on linen"),
-        Field("text", Text(long=True, at_most=20_000), "Its text, in Markdown.", "The linen is back."),
+        Field(
+            "text", Text(long=True, at_most=20_000), "Its text, in Markdown.", "The linen is back."
+        ),
     ),
 )
 
@@ -58,9 +78,19 @@ SERIES = Group(
     "a series",
     (
         Field("title", Text(at_most=100), "The series' name.", "The Potting Bench Almanac"),
-        Field("tagline", Text(at_most=200), "One line below the title.", "A gardener's year in stitches."),
+        Field(
+            "tagline",
+            Text(at_most=200),
+            "One line below the title.",
+            "A gardener's year in stitches.",
+        ),
         Field("release", Moment(), "When its page may be shown.", "2027-01-15 09:00 Europe/London"),
-        Field("finish", Reference("a finishing piece"), "The folder of its finishing piece.", "potting-bench"),
+        Field(
+            "finish",
+            Reference("a finishing piece"),
+            "The folder of its finishing piece.",
+            "potting-bench",
+        ),
         Field(
             "thread_sets",
             ListOf(_THREAD_SET, at_least=1),
@@ -87,7 +117,12 @@ SERIES = Group(
             required=False,
             default=(),
         ),
-        Field("licence", Text(long=True, at_most=20_000), "What a buyer may do.", "For your own stitching."),
+        Field(
+            "licence",
+            Text(long=True, at_most=20_000),
+            "What a buyer may do.",
+            "For your own stitching.",
+        ),
         Field(
             "notices",
             ListOf(_NOTICE),

@@ -7,10 +7,22 @@ from packetgen.load.shape_pattern import PATTERN
 from packetgen.load.shape_series import SERIES
 
 FILES = (
-    FileShape("threads/<card>.yaml", "A line of thread: how it is sold, and its colours.", THREAD_CARD),
+    FileShape(
+        "threads/<card>.yaml", "A line of thread: how it is sold, and its colours.", THREAD_CARD
+    ),
     FileShape("cloths/<cloth>.yaml", "A cloth and the colours it comes in.", CLOTH),
     FileShape("beads/<card>.yaml", "A kind of bead and its colours.", BEAD_CARD),
-    FileShape("finishes/<piece>/finish.yaml", "The painted wood on which designs are shown.", FINISH),
-    FileShape("series/<series>/series.yaml", "A series: designers, thread sets, patterns in order.", SERIES),
-    FileShape("series/<series>/<pattern>/pattern.yaml", "One pattern: its key and all that is not in the chart.", PATTERN),
+    FileShape(
+        "finishes/<piece>/finish.yaml", "The painted wood on which designs are shown.", FINISH
+    ),
+    FileShape(
+        "series/<series>/series.yaml",
+        "A series: designers, thread sets, patterns in order.",
+        SERIES,
+    ),
+    FileShape(
+        "series/<series>/<pattern>/pattern.yaml",
+        "One pattern: its key and all that is not in the chart.",
+        PATTERN,
+    ),
 )

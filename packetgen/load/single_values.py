@@ -27,21 +27,23 @@ from packetgen.load.schema import (
     Whole,
     YesNo,
 )
-from packetgen.load.words import LOST, offer, said
+from packetgen.load.words import LOST, offer, said, shown
 from packetgen.load.yaml_nodes import TextNode
 from packetgen.units import parse_number, plain
 
 _NUMBER = re.compile(r"-?\d{1,12}(\.\d{1,12})?", re.ASCII)
-_MEASURE = re.compile(r"((?:\d{1,6} )?\d{1,6}/\d{1,6}|\d{1,12}(?:\.\d{1,12})?)\s*(.*)", re.ASCII | re.DOTALL)
+_MEASURE = re.compile(
+    r"((?:\d{1,6} )?\d{1,6}/\d{1,6}|\d{1,12}(?:\.\d{1,12})?)\s*(.*)", re.ASCII | re.DOTALL
+)
 _CURLY = {"“": "”", "‘": "’", "„": "“", "«": "»"}
 
 
 @dataclass(frozen=True)
 class Asking:
-    """Which field is being read, for the sentences of a fault."""
+    """Which value is being read, for the sentences of a fault."""
 
-    name: str
-    example: str
+    called: str  # as a sentence calls it
+    example: str  # a line that would be right
     problems: Problems
 
 
@@ -51,13 +53,12 @@ def read_single(kind: object, node: TextNode, asking: Asking) -> object | None:
         return None
 
     def report(code: str, offset: int = 0, **facts: object) -> None:
-        line = f"{asking.name}: {asking.example}"
-        facts = {"name": said(asking.name), "said": said(node.value), "example": line} | facts
+        facts = {"name": asking.called, "said": said(node.value), "example": asking.example} | facts
         asking.problems.add(node.at(offset), code, **facts)
 
     text = node.value
     if node.plain and len(text) > 1 and _CURLY.get(text[0]) == text[-1]:
-        report("curly-quotes", straight=f'"{text[1:-1][:40]}"')
+        report("curly-quotes", straight=f'"{shown(text[1:-1])}"')
         return None
     return _READERS[type(kind)](kind, text, report)
 
@@ -125,7 +126,12 @@ def _measure(kind: Measure, text: str, report: Callable) -> float | None:
         report("unit-missing", better=said(f"{match[1]} {kind.unit}"))
         return None
     if unit not in kind.units:
-        report("unit-unknown", text.rindex(match[2]), unit=said(unit), hint=offer(unit, tuple(kind.units)))
+        report(
+            "unit-unknown",
+            text.rindex(match[2]),
+            unit=said(unit),
+            hint=offer(unit, tuple(kind.units)),
+        )
         return None
     try:
         value = parse_number(match[1]) * kind.units[unit]
@@ -133,7 +139,11 @@ def _measure(kind: Measure, text: str, report: Callable) -> float | None:
         report("not-a-measure", what=kind.what)
         return None
     if not kind.low <= value <= kind.high:
-        report("out-of-range", low=f"{plain(kind.low)} {kind.unit}", high=f"{plain(kind.high)} {kind.unit}")
+        report(
+            "out-of-range",
+            low=f"{plain(kind.low)} {kind.unit}",
+            high=f"{plain(kind.high)} {kind.unit}",
+        )
         return None
     return value
 
@@ -167,13 +177,23 @@ def _hex(kind: Hex, text: str, report: Callable) -> str | None:
 def _web_address(kind: WebAddress, text: str, report: Callable) -> str | None:
     try:
         parts = urlsplit(text)
-        host, port = parts.hostname, parts.port
+        host, _ = parts.hostname, parts.port  # asking for the port is what checks it
     except ValueError:
-        parts, host, port = None, None, None
-    if parts is not None and parts.scheme and parts.scheme not in ("http", "https") and not re.match(r"[\w.-]+:\d", text):
+        parts, host = None, None
+    if (
+        parts is not None
+        and parts.scheme
+        and parts.scheme not in ("http", "https")
+        and not re.match(r"[\w.-]+:\d", text)
+    ):
         report("address-scheme", scheme=said(parts.scheme + ":"))
         return None
-    if parts is None or parts.scheme not in ("http", "https") or not host or re.search(r"[\s<>\"'`\\{}|^]", text):
+    if (
+        parts is None
+        or parts.scheme not in ("http", "https")
+        or not host
+        or re.search(r"[\s<>\"'`\\{}|^]", text)
+    ):
         report("not-an-address")
         return None
     return text

@@ -1,5 +1,7 @@
 """Backstitch, long stitches, French knots and beads: everything that lies on corner coordinates."""
 
+from itertools import pairwise
+
 from packetgen.diagnostics import Place, Problems
 from packetgen.load.cards import Cards
 from packetgen.load.chart import Chart
@@ -11,7 +13,11 @@ from packetgen.model import Bead, BeadCard, Knot, Line
 
 
 def read_line(
-    filled: Filled, long: bool, marks: tuple[str, ...] | None, chart: Chart | None, problems: Problems
+    filled: Filled,
+    long: bool,
+    marks: tuple[str, ...] | None,
+    chart: Chart | None,
+    problems: Problems,
 ) -> Line | None:
     """Backstitch along a path, or one long stitch."""
     mark = _mark(filled, marks, problems)
@@ -24,7 +30,7 @@ def read_line(
         return None
     if long and len(spots) > 2:
         problems.add(place.at(spots[2].offset), "long-stitch-bends", number=len(spots))
-    for before, after in zip(spots, spots[1:]):
+    for before, after in pairwise(spots):
         if (before.x, before.y) == (after.x, after.y):
             problems.add(place.at(after.offset), "point-twice", point=said(after.said))
     _inside(spots, filled, "path", chart, problems)
@@ -38,22 +44,30 @@ def read_knots(
     mark = _mark(filled, marks, problems)
     spots = filled["at"] or ()
     _inside(spots, filled, "at", chart, problems)
-    return tuple(Knot(mark or "", (spot.x, spot.y), filled.given["at"].at(spot.offset)) for spot in spots)
+    return tuple(
+        Knot(mark or "", (spot.x, spot.y), filled.given["at"].at(spot.offset)) for spot in spots
+    )
 
 
-def read_beads(filled: Filled, cards: Cards[BeadCard], chart: Chart | None, problems: Problems) -> tuple[Bead, ...]:
+def read_beads(
+    filled: Filled, cards: Cards[BeadCard], chart: Chart | None, problems: Problems
+) -> tuple[Bead, ...]:
     """The beads of one entry."""
     card = resolve(filled["card"], filled.place_of("card"), cards, "bead card", problems)
     colour = None
     if card is not None:
         called = {one.name.casefold(): number for number, one in card.colours.items()}
         place = filled.place_of("number")
-        colour = resolve(filled["number"], place, card.colours, "bead", problems, called, of=card.name)
+        colour = resolve(
+            filled["number"], place, card.colours, "bead", problems, called, of=card.name
+        )
     spots = filled["at"] or ()
     _inside(spots, filled, "at", chart, problems)
     if card is None or colour is None:
         return ()
-    return tuple(Bead(card, colour, (spot.x, spot.y), filled.given["at"].at(spot.offset)) for spot in spots)
+    return tuple(
+        Bead(card, colour, (spot.x, spot.y), filled.given["at"].at(spot.offset)) for spot in spots
+    )
 
 
 def _mark(filled: Filled, marks: tuple[str, ...] | None, problems: Problems) -> str | None:
@@ -64,7 +78,9 @@ def _mark(filled: Filled, marks: tuple[str, ...] | None, problems: Problems) -> 
     return mark
 
 
-def _inside(spots: tuple[Spot, ...], filled: Filled, name: str, chart: Chart | None, problems: Problems) -> None:
+def _inside(
+    spots: tuple[Spot, ...], filled: Filled, name: str, chart: Chart | None, problems: Problems
+) -> None:
     if chart is None:
         return
     wide, high = len(chart.rows[0]), len(chart.rows)

@@ -3,7 +3,7 @@
 import re
 from dataclasses import dataclass, field
 
-from packetgen.load.words import said
+from packetgen.load.words import said, shown
 
 Spot = tuple[int, int]  # line, column, from 1
 
@@ -20,7 +20,9 @@ class Explained:
     facts: dict[str, object] = field(default_factory=dict)
 
 
-def explain(problem: str, context: str, problem_at: Spot | None, context_at: Spot | None, text: str) -> Explained:
+def explain(
+    problem: str, context: str, problem_at: Spot | None, context_at: Spot | None, text: str
+) -> Explained:
     """The fault behind the library's `problem`, which it met while it was in the middle of `context`."""
     here = problem_at or context_at or (1, 1)
     start = context_at or here
@@ -35,21 +37,27 @@ def explain(problem: str, context: str, problem_at: Spot | None, context_at: Spo
         return Explained("quote-open", *start, {"quote": rest(start)[:1]})
     if "flow" in context:
         return _between_brackets(start, here, "node content" in problem, lines)
-    if "expected ':'" in problem or "block scalar" in context:
-        if rest(start)[:1] in _SPECIAL_SIGNS and rest(start)[1:2] == ":":
-            return _needs_quotes(start, rest(start))
+    in_doubt = "expected ':'" in problem or "block scalar" in context
+    if in_doubt and rest(start)[:1] in _SPECIAL_SIGNS and rest(start)[1:2] == ":":
+        return _needs_quotes(start, rest(start))
     if "expected ':'" in problem:
         return Explained("colon-missing", *start, {"said": said(rest(start))})
     before = lines[here[0] - 1][: here[1] - 1]
     if "values are not allowed" in problem:
         return Explained("colon-in-value", *here) if ":" in before else _indentation(here, lines)
     if "sequence entries are not allowed" in problem:
-        return _bare_colour((max(1, here[0] - 1), 1), here, lines) or Explained("list-beside-name", *here)
+        return _bare_colour((max(1, here[0] - 1), 1), here, lines) or Explained(
+            "list-beside-name", *here
+        )
     if any(word in context for word in _SPECIAL_CONTEXTS):
         return _needs_quotes(start, rest(start))
     if "cannot start any token" in problem and rest(here)[:1] == "\t":
         return Explained("tab", *here)
-    if "cannot start any token" in problem or "keys are not allowed" in problem or rest(here)[:1] in ("]", "}", ","):
+    if (
+        "cannot start any token" in problem
+        or "keys are not allowed" in problem
+        or rest(here)[:1] in ("]", "}", ",")
+    ):
         return _needs_quotes(here, rest(here))
     if "block scalar" in context:
         return Explained("bar-then-line", *here)
@@ -57,7 +65,11 @@ def explain(problem: str, context: str, problem_at: Spot | None, context_at: Spo
         return Explained("after-value", *here, {"said": said(rest(here))})
     if "<block end>" in problem or "<document start>" in problem:
         return _indentation(here, lines)
-    return Explained("line-unclear", *here, {"hint": "compare it with the lines above, and put odd signs between quotes"})
+    return Explained(
+        "line-unclear",
+        *here,
+        {"hint": "compare it with the lines above, and put odd signs between quotes"},
+    )
 
 
 def _bare_colour(start: Spot, here: Spot, lines: list[str]) -> Explained | None:
@@ -76,19 +88,27 @@ def _between_brackets(start: Spot, here: Spot, value_missing: bool, lines: list[
         return bare
     first = lines[start[0] - 1]
     if value_missing:
-        return Explained("line-unclear", *here, {"hint": "take a needless comma away, and put odd signs between quotes"})
+        return Explained(
+            "line-unclear",
+            *here,
+            {"hint": "take a needless comma away, and put odd signs between quotes"},
+        )
     if first.count('"') % 2:
         return Explained("quote-open", start[0], first.rindex('"') + 1, {"quote": '"'})
     if here[0] == start[0]:
         return Explained("comma-missing", *here, {"said": said(lines[here[0] - 1][here[1] - 1 :])})
     bracket = first[start[1] - 1 : start[1]]
-    return Explained("bracket-open", *start, {"bracket": bracket, "closing": "]" if bracket == "[" else "}"})
+    return Explained(
+        "bracket-open", *start, {"bracket": bracket, "closing": "]" if bracket == "[" else "}"}
+    )
 
 
 def _needs_quotes(spot: Spot, rest: str) -> Explained:
     word = rest[:1] + re.split(r"[\s:,\]}]", rest[1:])[0][:20]
     quote = "'" if '"' in word else '"'
-    return Explained("needs-quotes", *spot, {"sign": rest[:1], "word": f"{quote}{word}{quote}"})
+    return Explained(
+        "needs-quotes", *spot, {"sign": rest[:1], "word": f"{quote}{shown(word)}{quote}"}
+    )
 
 
 def _indentation(here: Spot, lines: list[str]) -> Explained:
@@ -96,6 +116,11 @@ def _indentation(here: Spot, lines: list[str]) -> Explained:
     above = [number for number in range(1, here[0]) if lines[number - 1].split("#")[0].strip()]
     if above and ":" not in lines[above[-1] - 1]:
         culprit = lines[above[-1] - 1]
-        return Explained("colon-missing", above[-1], len(culprit) - len(culprit.lstrip(" ")) + 1, {"said": said(culprit)})
+        return Explained(
+            "colon-missing",
+            above[-1],
+            len(culprit) - len(culprit.lstrip(" ")) + 1,
+            {"said": said(culprit)},
+        )
     spaces = len(line) - len(line.lstrip(" "))
     return Explained("indentation", here[0], spaces + 1, {"said": said(line), "spaces": spaces})

@@ -9,18 +9,20 @@ _LONGEST_QUOTE = 40
 _LONGEST_OFFER = 110
 
 
+def shown(text: str) -> str:
+    """The author's own words: one line, shortened, nothing unseen in it."""
+    seen = _seen(text)
+    return seen if len(seen) <= _LONGEST_QUOTE else seen[: _LONGEST_QUOTE - 1] + "…"
+
+
 def said(text: str) -> str:
-    """The author's own words between quotes: one line, shortened, nothing unseen in it."""
-    line = " ".join(text.split())
-    shown = "".join(letter if letter.isprintable() else LOST for letter in line)
-    if len(shown) > _LONGEST_QUOTE:
-        shown = shown[: _LONGEST_QUOTE - 1] + "…"
-    return f"'{shown}'"
+    """The author's own words between quotes."""
+    return f"'{shown(text)}'"
 
 
 def offer(name: str, valid: Collection[str]) -> str:
     """The valid name nearest to `name`, or else a few of those that exist; never a long line."""
-    sentence = nearest(name, tuple(valid))
+    sentence = _seen(nearest(name, tuple(valid)))
     if len(sentence) <= _LONGEST_OFFER:
         return sentence
     return sentence[:_LONGEST_OFFER].rpartition(", ")[0] + ", …"
@@ -37,3 +39,7 @@ def listed(words: Iterable[str], joint: str = "or") -> str:
 def counted(number: int, one: str, many: str | None = None) -> str:
     """(1, 'stitch', 'stitches') → '1 stitch'."""
     return f"{number} {one if number == 1 else many or one + 's'}"
+
+
+def _seen(text: str) -> str:
+    return "".join(letter if letter.isprintable() else LOST for letter in " ".join(text.split()))

@@ -12,9 +12,10 @@ import yaml
 from packetgen.diagnostics import Place, Problems
 from packetgen.load.characters import describe, unseen
 from packetgen.load.syntax import explain
-from packetgen.load.words import LOST, counted, said
+from packetgen.load.words import LOST, counted, said, shown
 
 DEEPEST = 12
+MOST_VALUES = 50_000
 _FAR_ESCAPE = re.compile(r"\\U(?!000|0010)|^%", re.ASCII)
 _INDENT = re.compile(r"^[ \t\u00a0\u2000-\u200a\u3000]*")
 
@@ -64,10 +65,22 @@ def read_nodes(text: str, path: str, problems: Problems) -> Node | None:
     except _Refused:
         return None
     except yaml.MarkedYAMLError as error:
-        found = explain(error.problem or "", error.context or "", _spot(error.problem_mark), _spot(error.context_mark), text)
+        found = explain(
+            error.problem or "",
+            error.context or "",
+            _spot(error.problem_mark),
+            _spot(error.context_mark),
+            text,
+        )
         problems.add(Place(path, found.line, found.column), found.code, **found.facts)
-    except (yaml.YAMLError, ValueError, OverflowError):  # an escape for a character that does not exist, and the like
-        far = ((number, _FAR_ESCAPE.search(line)) for number, line in enumerate(text.split("\n"), 1))
+    except (
+        yaml.YAMLError,
+        ValueError,
+        OverflowError,
+    ):  # an escape for a character that does not exist, and the like
+        far = (
+            (number, _FAR_ESCAPE.search(line)) for number, line in enumerate(text.split("\n"), 1)
+        )
         line, column = next(((number, match.start() + 1) for number, match in far if match), (1, 1))
         problems.add(Place(path, line, column), "backslash")
     return None
@@ -78,7 +91,11 @@ def _spot(mark: "yaml.Mark | None") -> tuple[int, int] | None:
 
 
 def _well_indented(text: str, path: str, problems: Problems) -> bool:
-    indents = ((number, _INDENT.match(line)[0]) for number, line in enumerate(text.split("\n"), 1) if line.strip())
+    indents = (
+        (number, _INDENT.match(line)[0])
+        for number, line in enumerate(text.split("\n"), 1)
+        if line.strip()
+    )
     odd = [(number, indent) for number, indent in indents if indent.strip(" ")]
     if not odd:
         return True
@@ -102,8 +119,10 @@ class _Tree:
     def root(self) -> Node | None:
         documents = 0
         root: Node | None = None
-        open_nodes: list[tuple[bool, Place, list[Node]]] = []  # (a group?, where it starts, what it holds)
-        for event in yaml.parse(self._text, Loader=yaml.SafeLoader):
+        open_nodes: list[
+            tuple[bool, Place, list[Node]]
+        ] = []  # (a group?, where it starts, what it holds)
+        for number, event in enumerate(yaml.parse(self._text, Loader=yaml.SafeLoader)):
             place = Place(self._path, event.start_mark.line + 1, event.start_mark.column + 1)
             if isinstance(event, yaml.DocumentStartEvent):
                 documents += 1
@@ -112,6 +131,8 @@ class _Tree:
                 continue
             if isinstance(event, yaml.NodeEvent):
                 self._refuse_specials(event, place)
+                if number > MOST_VALUES:
+                    self._refuse(place, "too-many-values", limit=MOST_VALUES)
             node: Node | None = None
             if isinstance(event, yaml.ScalarEvent):
                 node = self._text_node(event, place)
@@ -139,10 +160,10 @@ class _Tree:
 
     def _refuse_specials(self, event: yaml.NodeEvent, place: Place) -> None:
         if isinstance(event, yaml.AliasEvent):
-            self._refuse(place, "needs-quotes", sign="*", word=f'"*{event.anchor[:20]}"')
+            self._refuse(place, "needs-quotes", sign="*", word=f'"*{shown(event.anchor)}"')
         if event.anchor is not None or getattr(event, "tag", None) is not None:
             word = self._lines[place.line - 1][place.column - 1 :].split(" ")[0]
-            self._refuse(place, "needs-quotes", sign=word[:1], word=f'"{word[:20]}"')
+            self._refuse(place, "needs-quotes", sign=word[:1], word=f'"{shown(word)}"')
 
     def _group(self, held: list[Node], start: Place) -> GroupNode:
         entries: dict[str, tuple[TextNode, Node]] = {}
@@ -169,12 +190,15 @@ class _Tree:
             lines = self._lines[place.line : place.line + event.value.count("\n") + 1]
             first = next((line for line in lines if line.strip()), "")
             value_first = next((line for line in event.value.split("\n") if line.strip()), "")
-            indent = len(first) - len(value_first)  # more than the lines' own leading spaces: the block's indentation
-            return tuple(Place(self._path, place.line + 1 + number, indent + 1) for number in range(len(lines)))
+            indent = len(first) - len(
+                value_first
+            )  # more than the lines' own leading spaces: the block's indentation
+            return tuple(
+                Place(self._path, place.line + 1 + number, indent + 1)
+                for number in range(len(lines))
+            )
         quote = 1 if event.style in ("'", '"') else 0
         source = self._text[event.start_mark.index + quote : event.end_mark.index - quote]
         if source != event.value:
             return ()
         return (Place(self._path, place.line, place.column + quote),)
-
-

@@ -1,7 +1,7 @@
 """The painted finishing piece on a calm wall."""
 
 from dataclasses import dataclass
-from math import ceil
+from math import ceil, floor
 
 from PIL import Image, ImageDraw, ImageFilter
 
@@ -20,6 +20,7 @@ from packetgen.render.picture_surface import (
 _WALL = "#d8cdbd"
 _ROOM_SHARE = 0.10  # wall left and right of the piece, of its width
 _SANDED_MM = 1.0  # corners are sanded round
+_STANDS_OFF_MM = 5  # card, wadding and magnets
 FINE = 2  # everything is drawn this many times larger, then reduced
 
 
@@ -48,28 +49,32 @@ def scene(piece: FinishingPiece, width_px: int) -> Scene:
     return Scene(width_px, height_px, px_per_mm, left - room, top - room)
 
 
-def painted(piece: FinishingPiece, width_px: int, mounted: Image.Image | None = None, at_mm=None):
-    """The piece with its paint; `mounted` is an RGBA picture, its middle at `at_mm` on the panel.
+def painted(
+    piece: FinishingPiece,
+    width_px: int,
+    mounted: Image.Image | None = None,
+    middle_mm: tuple[float, float] = (0, 0),
+) -> Image.Image:
+    """The piece with its paint; `mounted`, an RGBA picture drawn FINE times larger, has its middle there.
 
     It hangs on the wood behind it and behind every part that is listed later: pots stand in front.
     """
     view = scene(piece, width_px * FINE)
-    canvas = _wall((view.width_px, view.height_px))
+    canvas = wall((view.width_px, view.height_px))
     behind = _board_of_the_panel(piece)
     for index, part in enumerate(piece.parts):
         _paint(canvas, view, part, index)
         if mounted and index == behind:
-            hang(canvas, mounted, view.px(*at_mm), 5 * view.px_per_mm)
-    if mounted and not piece.parts:
-        hang(canvas, mounted, view.px(*at_mm), 5 * view.px_per_mm)
+            hang(canvas, mounted, view.px(*middle_mm), _STANDS_OFF_MM * view.px_per_mm)
     return canvas.reduce(FINE)
 
 
-def hang(canvas: Image.Image, thing: Image.Image, middle: tuple[float, float], fall_px: float) -> None:
+def hang(
+    canvas: Image.Image, thing: Image.Image, middle: tuple[float, float], fall_px: float
+) -> None:
+    """Put an RGBA picture on `canvas`, with the shadow of a thing that stands off by `fall_px`."""
     corner = (round(middle[0] - thing.width / 2), round(middle[1] - thing.height / 2))
-    mask = Image.new("L", canvas.size)
-    mask.paste(thing.getchannel("A"), corner)
-    throw_shadow(canvas, mask, fall_px, 0.6)
+    throw_shadow(canvas, thing.getchannel("A"), corner, fall_px, 0.6)
     canvas.paste(thing, corner, thing)
 
 
@@ -92,39 +97,39 @@ def _board_of_the_panel(piece: FinishingPiece) -> int:
     return len(piece.parts) - 1
 
 
-def _wall(size: tuple[int, int]) -> Image.Image:
+def wall(size: tuple[int, int]) -> Image.Image:
+    """Limewash in a soft light."""
     colour = Image.new("RGB", size, channels(_WALL))
-    spot = size[0] / 200
-    light = together(
-        tilted_light(size, 18), grain(size, 5, 3, (spot, spot)), grain(size, 6, 2, (spot * 20,) * 2)
-    )
+    patch = size[0] / 9
+    light = together(tilted_light(size, 13), noise(size, 5, 2), grain(size, 6, 3, (patch, patch)))
     return lit(colour, light)
 
 
 def _paint(canvas: Image.Image, view: Scene, part: Part, seed: int) -> None:
     """One board: its shadow, its paint with the strokes of the brush, its edges."""
-    mask = Image.new("L", canvas.size)
-    ImageDraw.Draw(mask).polygon([view.px(*corner) for corner in _placed(part)], fill=255)
-    mask = mask.filter(ImageFilter.GaussianBlur(_SANDED_MM * view.px_per_mm))
-    mask = mask.point([min(255, max(0, (value - 96) * 4)) for value in range(256)])
-    throw_shadow(canvas, mask, part.thickness_mm * 0.6 * view.px_per_mm, 0.55)
-    box = mask.getbbox()
-    if not box:
-        return
-    mask = mask.crop(box)
-    size, mm = mask.size, view.px_per_mm
+    mm = view.px_per_mm
+    corners = [view.px(*corner) for corner in _placed(part)]
+    left, top = (floor(min(c[axis] for c in corners)) for axis in (0, 1))
+    right, bottom = (ceil(max(c[axis] for c in corners)) for axis in (0, 1))
+    room = ceil(2 * _SANDED_MM * mm)
+    at, size = (left - room, top - room), (right - left + 2 * room, bottom - top + 2 * room)
+    mask = Image.new("L", size)
+    ImageDraw.Draw(mask).polygon([(x - at[0], y - at[1]) for x, y in corners], fill=255)
+    mask = mask.filter(ImageFilter.GaussianBlur(_SANDED_MM * mm)).point(_SANDED)
+    throw_shadow(canvas, mask, at, part.thickness_mm * 0.6 * mm, 0.55)
     if part.paint.put_on_with == "brush":
-        lengthwise = (60 * mm, 0.7 * mm) if size[0] >= size[1] else (0.7 * mm, 60 * mm)
-        strokes = grain(size, 40 + seed, 5, lengthwise)
+        stroke = (60 * mm, 0.7 * mm) if size[0] >= size[1] else (0.7 * mm, 60 * mm)
+        strokes = grain(size, 40 + seed, 5, stroke)
     else:
         strokes = noise(size, 40 + seed, 3)
-    edge = rounded_edge(_padded(mask), 1.6 * mm, 2.2).crop((8, 8, 8 + size[0], 8 + size[1]))
-    light = together(strokes, grain(size, 60 + seed, 3, (30 * mm, 30 * mm)), edge, tilted_light(size, 7))
-    canvas.paste(lit(Image.new("RGB", size, channels(part.paint.hex)), light), box, mask)
+    light = together(
+        strokes,
+        grain(size, 60 + seed, 3, (30 * mm, 30 * mm)),
+        rounded_edge(mask, 1.6 * mm, 2.2),
+        tilted_light(size, 7),
+    )
+    canvas.paste(lit(Image.new("RGB", size, channels(part.paint.hex)), light), at, mask)
 
 
-def _padded(mask: Image.Image) -> Image.Image:
-    """Room for an edge that ends at the picture's edge."""
-    padded = Image.new("L", (mask.width + 16, mask.height + 16))
-    padded.paste(mask, (8, 8))
-    return padded
+# A blurred outline cut back to an edge: straight runs stay, corners come out round.
+_SANDED = [min(255, max(0, (value - 96) * 4)) for value in range(256)]

@@ -2,7 +2,7 @@
 
 from functools import lru_cache
 
-from PIL import Image, ImageDraw
+from PIL import Image, ImageDraw, ImageStat
 
 from packetgen.model import Weave
 from packetgen.render.picture_surface import NEUTRAL, grain, together
@@ -10,6 +10,7 @@ from packetgen.render.picture_thread import Layers, thread
 
 _FINE = 4
 _AIDA_THREADS = 4  # fine threads that make one block, seen from the front: chosen by eye
+_RELIEF = 0.55  # of the light that thread itself would have
 _UNEVEN = {Weave.AIDA: 2, Weave.EVENWEAVE: 3, Weave.LINEN: 8}  # light, either way
 
 
@@ -39,7 +40,7 @@ def _weave_tile(weave: Weave, over: int, px_per_cell: int) -> Image.Image:
     side = 2 * px_per_cell * _FINE
     threads = 2 * over * (_AIDA_THREADS if weave is Weave.AIDA else 1)
     pitch = side / threads
-    layers = Layers(Image.new("RGB", (side, side)), Image.new("L", (side, side), 84))
+    layers = Layers((0, 0, 0), Image.new("L", (side, side), 84))
     thick = pitch * (0.95 if weave is Weave.AIDA else 0.84)
     reach = pitch * 1.3
     for upright in (False, True):
@@ -50,9 +51,11 @@ def _weave_tile(weave: Weave, over: int, px_per_cell: int) -> Image.Image:
                 if (row + column) % 2 == upright:
                     middle = ((column + 0.5) * pitch, (row + 0.5) * pitch)
                     layers.lay(sprite, (middle[0] - run[0] / 2, middle[1] - run[1] / 2), (0, 0, 0))
-    light = layers.light.point([round(NEUTRAL + (v - 124) * 0.55) for v in range(256)])
     if weave is Weave.AIDA:
-        _holes(light, side / (2 * over))
+        _holes(layers.light, side / (2 * over))
+    # A cloth's colour is given as it is seen, with the shade between its threads: the mean stays neutral.
+    mean = ImageStat.Stat(layers.light).mean[0]
+    light = layers.light.point([round(NEUTRAL - 1 + (v - mean) * _RELIEF) for v in range(256)])
     return light.reduce(_FINE)
 
 
@@ -62,10 +65,10 @@ def _holes(light: Image.Image, block: float) -> None:
     count, radius, furrow = round(side / block), block * 0.13, max(1, round(block * 0.05))
     for index in range(count + 1):
         at = index * block
-        draw.line((at, 0, at, side), fill=112, width=furrow)
-        draw.line((0, at, side, at), fill=112, width=furrow)
+        draw.line((at, 0, at, side), fill=100, width=furrow)
+        draw.line((0, at, side, at), fill=100, width=furrow)
     for row in range(count + 1):
         for column in range(count + 1):
             x, y = column * block, row * block
-            draw.ellipse((x - radius, y - radius, x + radius, y + radius), fill=58)
-            draw.ellipse((x - radius * 0.3, y - radius * 0.1, x + radius, y + radius), fill=74)
+            draw.ellipse((x - radius, y - radius, x + radius, y + radius), fill=8)
+            draw.ellipse((x - radius * 0.3, y - radius * 0.1, x + radius, y + radius), fill=32)

@@ -6,9 +6,10 @@ Light is a layer of its own: NEUTRAL leaves a colour as it is, less darkens it, 
 
 from random import Random
 
-from PIL import Image, ImageChops, ImageFilter
+from PIL import Image, ImageChops, ImageFilter, ImageOps
 
 NEUTRAL = 128
+_SHADE = (48, 38, 34)
 
 
 def lit(colour: Image.Image, light: Image.Image) -> Image.Image:
@@ -47,23 +48,27 @@ def shifted(layer: Image.Image, by: int) -> Image.Image:
 def rounded_edge(mask: Image.Image, reach_px: float, softness: float) -> Image.Image:
     """Light on the upper left edges of a shape and shade on the lower right ones.
 
-    `softness` 1 is the strongest edge, larger is fainter.
+    `softness` 1 is the strongest edge, larger is fainter. Beyond the mask there is nothing.
     """
-    soft = mask.filter(ImageFilter.GaussianBlur(reach_px / 2))
+    room = round(reach_px) + 1
+    soft = ImageOps.expand(mask, room).filter(ImageFilter.GaussianBlur(reach_px / 2))
     step = max(1, round(reach_px / 2))
-    return ImageChops.subtract(shifted(soft, -step), shifted(soft, step), softness * 2, NEUTRAL)
+    edge = ImageChops.subtract(shifted(soft, -step), shifted(soft, step), softness * 2, NEUTRAL)
+    return ImageOps.crop(edge, room)
 
 
-def throw_shadow(scene: Image.Image, mask: Image.Image, fall_px: float, strength: float) -> None:
-    """Darken `scene` below and to the right of a shape that stands `fall_px` before it."""
-    for fall, blur, share in ((0.25, 0.3, 0.5), (1.0, 1.0, 0.5)):
-        shadow = shifted(mask, max(1, round(fall_px * fall)))
+def throw_shadow(
+    ground: Image.Image, mask: Image.Image, at: tuple[int, int], fall_px: float, strength: float
+) -> None:
+    """Darken `ground` below and to the right of a shape with its corner `at`, `fall_px` before it."""
+    room = round(fall_px * 4) + 1
+    roomy = ImageOps.expand(mask, room)
+    for fall, blur in ((0.25, 0.3), (1.0, 1.0)):
+        shadow = shifted(roomy, max(1, round(fall_px * fall)))
         shadow = shadow.filter(ImageFilter.GaussianBlur(fall_px * blur))
-        scene.paste((48, 38, 34), None, shadow.point(_share(strength * share)))
-
-
-def _share(part: float) -> list[int]:
-    return [round(value * part) for value in range(256)]
+        shadow = shadow.point([round(value * strength / 2) for value in range(256)])
+        left, top = at[0] - room, at[1] - room
+        ground.paste(_SHADE, (left, top, left + shadow.width, top + shadow.height), shadow)
 
 
 def tilted_light(size: tuple[int, int], depth: int) -> Image.Image:

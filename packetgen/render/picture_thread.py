@@ -32,10 +32,11 @@ class Sprite:
 
 
 class Layers:
-    """A picture in the making: colour and light."""
+    """A picture in the making: colour, light, and how far thread covers the cloth."""
 
-    def __init__(self, colour: Image.Image, light: Image.Image) -> None:
-        self.colour, self.light = colour, light
+    def __init__(self, rgb: tuple[int, int, int], light: Image.Image) -> None:
+        self.colour, self.light = Image.new("RGB", light.size, rgb), light
+        self.cover = Image.new("L", light.size)
 
     def lay(self, sprite: Sprite, at: Vector, rgb: tuple[int, int, int]) -> None:
         """Lay `sprite` at a point in px, in this colour."""
@@ -44,6 +45,7 @@ class Layers:
         self.light.paste(_DEEP, box, sprite.shadow)
         self.light.paste(sprite.light, box, sprite.cover)
         self.colour.paste(rgb, box, sprite.cover)
+        self.cover.paste(255, box, sprite.cover)
 
     def lit(self) -> Image.Image:
         return lit(self.colour, self.light)

@@ -1,41 +1,45 @@
-"""The trim round a mounted design: gathered, straight or round, as colour and light on a mask."""
+"""The trim round a mounted design: gathered, straight or round, as light on a mask. Chosen by eye."""
 
-from math import atan2, cos, pi, sin
+from collections.abc import Iterator
+from math import cos, pi, sin
+from random import Random
 
-from PIL import Image, ImageDraw
+from PIL import Image, ImageDraw, ImageFilter
 
 from packetgen.model import Trim
 
-_WIDE_MM = {"gathered": 7.5, "straight": 3.0, "round": 3.0}  # shown beyond the card: chosen by eye
-_FOLD_MM = 8.0
-_TWIST_MM = 3.2
-_UNDER_MM = 6.0  # reaches this far under the design
+_WIDE_MM = {"gathered": 8.0, "straight": 3.0, "round": 3.0}  # shown beyond the card
+_FRILL_MM, _TURN_MM = 6.5, 2.2  # along the edge
 
 
 def trim_width_mm(trim: Trim) -> float:
+    """How far the trim shows beyond the card."""
     return _WIDE_MM.get(trim.kind, _WIDE_MM["straight"])
 
 
-def trim_layers(trim: Trim, card_px: tuple[int, int], px_per_mm: float):
-    """(light, mask) round a card of this size that lies `trim_width_mm` inside the picture."""
+def trim_layers(
+    trim: Trim, card_px: tuple[int, int], px_per_mm: float
+) -> tuple[Image.Image, Image.Image]:
+    """(light, mask) of the trim round a card of this size, `trim_width_mm` larger on every side."""
     edge = round(trim_width_mm(trim) * px_per_mm)
     size = (card_px[0] + 2 * edge, card_px[1] + 2 * edge)
-    light, mask = Image.new("L", size, 96), Image.new("L", size)
-    draw = (ImageDraw.Draw(light), ImageDraw.Draw(mask))
+    light, mask = Image.new("L", size, 128), Image.new("L", size)
     if trim.kind == "straight":
-        draw[0].rectangle((0, 0, *size), fill=128)
-        draw[1].rounded_rectangle((0, 0, size[0] - 1, size[1] - 1), edge / 2, fill=255)
+        ImageDraw.Draw(mask).rounded_rectangle((0, 0, size[0] - 1, size[1] - 1), edge / 2, 255)
         return light, mask
-    step = (_FOLD_MM if trim.kind == "gathered" else _TWIST_MM) * px_per_mm
-    shape = _fold if trim.kind == "gathered" else _twist
-    for x, y, outward in _round_the_card(card_px, edge, step):
-        shape(draw, x, y, outward, edge, step)
-    return light, mask
+    gathered = trim.kind == "gathered"
+    draw = _Frill if gathered else _Cord
+    hand = draw(light, mask, edge, px_per_mm)
+    for x, y, outward in _round_the_card(card_px, edge, (_FRILL_MM if gathered else _TURN_MM) * px_per_mm):
+        hand.lay(x, y, outward)
+    return light.filter(ImageFilter.GaussianBlur(0.25 * px_per_mm)), mask
 
 
-def _round_the_card(card_px: tuple[int, int], edge: int, step: float):
-    """Points on the card's edge with their outward direction, clockwise; corners turn in between."""
-    (width, height), points = card_px, []
+def _round_the_card(
+    card_px: tuple[int, int], edge: int, step: float
+) -> Iterator[tuple[float, float, float]]:
+    """Points on the card's edge with the direction outward, clockwise, three of them round each corner."""
+    width, height = card_px
     sides = (
         ((edge, edge), (1, 0), width, -pi / 2),
         ((edge + width, edge), (0, 1), height, 0.0),
@@ -43,61 +47,70 @@ def _round_the_card(card_px: tuple[int, int], edge: int, step: float):
         ((edge, edge + height), (0, -1), height, pi),
     )
     for (x, y), (dx, dy), length, outward in sides:
-        points.append((x, y, outward - pi / 4))
+        for turn in (-pi / 3, -pi / 6):
+            yield x, y, outward + turn
         count = max(1, round(length / step))
         for index in range(count):
             far = (index + 0.5) / count * length
-            points.append((x + dx * far, y + dy * far, outward))
-    return points
+            yield x + dx * far, y + dy * far, outward
 
 
-def _fold(draw, x: float, y: float, outward: float, edge: int, step: float) -> None:
-    """One frill: a rounded lap that rises from the card's edge, its gathers running together there."""
-    on_light, on_mask = draw
-    ox, oy = cos(outward), sin(outward)
-    half = step * 0.62
-    for index in range(9):
-        share = index / 8
-        r = half * (1 - share * 0.75)
-        reach = edge - half + half * 0.15 * share
-        cx, cy = x + ox * reach - share * half * 0.16, y + oy * reach - share * half * 0.16
-        value = round(98 + 42 * share)
-        for ink, surface in ((value, on_light), (255, on_mask)):
-            if surface is on_mask and index:
-                continue
-            surface.ellipse((cx - r, cy - r, cx + r, cy + r), fill=ink)
-            wide = r * 0.9
-            surface.polygon(
-                [
-                    (cx - oy * r, cy + ox * r),
-                    (cx + oy * r, cy - ox * r),
-                    (x - ox * edge * 0.6 + oy * wide, y - oy * edge * 0.6 - ox * wide),
-                    (x - ox * edge * 0.6 - oy * wide, y - oy * edge * 0.6 + ox * wide),
-                ],
-                fill=ink,
-            )
-    for turn in (-0.42, 0.0, 0.42):  # gathers
-        angle = outward + turn
-        far = edge * (0.62 if turn else 0.74)
-        start = (x + oy * turn * -half, y + ox * turn * half)
-        on_light.line(
-            (*start, start[0] + cos(angle) * far * 0.8, start[1] + sin(angle) * far * 0.8),
-            fill=92,
-            width=max(1, round(step * 0.045)),
-        )
+class _Frill:
+    """Laps of gathered fabric: wide and light at the hem, drawn together where they are stitched on."""
+
+    def __init__(self, light: Image.Image, mask: Image.Image, edge: int, px_per_mm: float) -> None:
+        self._light, self._mask = ImageDraw.Draw(light), ImageDraw.Draw(mask)
+        self._edge, self._mm, self._rng = edge, px_per_mm, Random(8)
+
+    def lay(self, x: float, y: float, outward: float) -> None:
+        outward += self._rng.uniform(-0.06, 0.06)
+        reach = self._edge * self._rng.uniform(0.9, 1.0)
+        half = _FRILL_MM * self._mm * self._rng.uniform(0.6, 0.68)
+        ox, oy = cos(outward), sin(outward)
+        # From the whole lap in shade to its crest in light; the crest leans towards the light.
+        for step in range(12):
+            share = step / 11
+            wide = half * (1 - 0.82 * share)
+            lean = -share * half * 0.3 * (ox - oy) / 2
+            hem = reach * (1 - 0.04 * share)
+            self._lap(x - oy * lean, y + ox * lean, ox, oy, hem, wide, round(100 + 40 * share), not step)
+        for _ in range(4):
+            aside = self._rng.uniform(-0.5, 0.5) * half
+            far = reach * self._rng.uniform(0.45, 0.8)
+            start = (x - oy * aside * 0.7, y + ox * aside * 0.7)
+            end = (x - oy * aside * 1.5 + ox * far, y + ox * aside * 1.5 + oy * far)
+            self._light.line((*start, *end), fill=round(92 + 10 * self._rng.random()), width=max(1, round(self._mm * 0.22)))
+
+    def _lap(self, x, y, ox, oy, hem, wide, light, hides) -> None:
+        root = wide * 0.75
+        outline = [(x - oy * root - ox * hem * 0.5, y + ox * root - oy * hem * 0.5)]
+        for index in range(13):
+            angle = pi * index / 12
+            far, aside = hem - wide * 0.55 * (1 - sin(angle)), wide * cos(angle)
+            outline.append((x + ox * far - oy * aside, y + oy * far + ox * aside))
+        outline.append((x + oy * root - ox * hem * 0.5, y - ox * root - oy * hem * 0.5))
+        self._light.polygon(outline, fill=light)
+        if hides:
+            self._mask.polygon(outline, fill=255)
 
 
-def _twist(draw, x: float, y: float, outward: float, edge: int, step: float) -> None:
-    """One turn of a cord."""
-    on_light, on_mask = draw
-    angle = outward + 0.9
-    for index in range(7):
-        share = index / 6
-        for along in range(-6, 7):
-            far = along / 6 * edge * 0.42 * (1 - share * 0.3)
-            r = step * 0.42 * (1 - share * 0.8)
-            cx = x + cos(outward) * edge * 0.5 + cos(angle) * far - share * r * 0.2
-            cy = y + sin(outward) * edge * 0.5 + sin(angle) * far - share * r * 0.2
-            on_light.ellipse((cx - r, cy - r, cx + r, cy + r), fill=round(88 + 58 * share))
-            if not index:
-                on_mask.ellipse((cx - r, cy - r, cx + r, cy + r), fill=255)
+class _Cord:
+    """Turns of a twisted cord."""
+
+    def __init__(self, light: Image.Image, mask: Image.Image, edge: int, px_per_mm: float) -> None:
+        self._light, self._mask = ImageDraw.Draw(light), ImageDraw.Draw(mask)
+        self._edge, self._turn = edge, _TURN_MM * px_per_mm
+
+    def lay(self, x: float, y: float, outward: float) -> None:
+        slant = outward + 0.9
+        for step in range(7):
+            share = step / 6
+            radius = self._turn * 0.5 * (1 - share * 0.8)
+            for along in range(-6, 7):
+                far = along / 6 * self._edge * 0.3 * (1 - share * 0.3)
+                cx = x + cos(outward) * self._edge * 0.5 + cos(slant) * far - share * radius * 0.2
+                cy = y + sin(outward) * self._edge * 0.5 + sin(slant) * far - share * radius * 0.2
+                box = (cx - radius, cy - radius, cx + radius, cy + radius)
+                self._light.ellipse(box, fill=round(88 + 58 * share))
+                if not step:
+                    self._mask.ellipse(box, fill=255)

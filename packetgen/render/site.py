@@ -1,7 +1,7 @@
 """The public web site of a series: every file of it, from the figures and finished pictures.
 
-All links are relative, so that the site works from a folder and under any path; no page asks another
-host for anything. Templates stand in `site/` of the templates folder, one a page.
+All links are relative, so that the site works from a folder and under any path; no page asks
+another host for anything. Templates stand in `site/` of the templates folder, one a page.
 """
 
 from functools import cache
@@ -39,7 +39,7 @@ def site_files(
     pictures: SitePictures,
     env: jinja2.Environment,
 ) -> dict[str, bytes]:
-    """The whole site of one series: path in the site, with forward slashes → contents of the file."""
+    """The whole site of one series: path in it, with forward slashes → contents of the file."""
     release = series.release.date()
     year = tuple(sorted(figures, key=lambda f: place_in_year(f.pattern.occasion, release)))
     patterns = tuple(pattern_view(one, series, pictures) for one in year)
@@ -66,7 +66,7 @@ def site_files(
 
 
 def series_list_files(all_series: tuple[Series, ...], env: jinja2.Environment) -> dict[str, bytes]:
-    """The page above several series, each of whose `site_files` stand in a folder named by its id."""
+    """The page above several series, whose `site_files` each stand in a folder named by its id."""
     first = all_series[0]
     image, alt = f"{first.id}/{SERIES_SHARE}", f"{first.title}: {first.tagline}"
     about = list_head(tuple(series.title for series in all_series), image, alt)
@@ -79,7 +79,7 @@ def _page(env: jinja2.Environment, template: str, about: Head, **facts: object) 
 
 
 def _furniture(env: jinja2.Environment, lost: Head) -> dict[str, bytes]:
-    """What every site has: style, faces with their licence, the icon, the page for a wrong address."""
+    """What every site has: style, faces and their licence, icon, the page for a wrong address."""
     style = env.get_template("site/site.css").render()
     fonts = {_FONTS + name: data for name, data in font_files().items() if name != _SYMBOLS}
     return fonts | {

@@ -42,7 +42,7 @@ def head(series: Series, path: str, title: str, description: str, image: str, al
 
 
 def lost_head(site_name: str, address: str | None, image: str, alt: str) -> Head:
-    """For the page that a host shows under any wrong address: full links as soon as one is known."""
+    """For the page that a host shows at any wrong address: full links once one is known."""
     root = _in_full(address, "")
     description = f"No page of {site_name} stands at this address."
     return Head(site_name, f"No such page · {site_name}", description, root, "", root + image, alt)

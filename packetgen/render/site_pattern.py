@@ -119,7 +119,9 @@ def pattern_view(figures: Figures, series: Series, pictures: SitePictures) -> Pa
         title=pattern.title,
         about=pattern.about,
         designer=pattern.designer.name,
-        picture=shown(pictures.mounted[pattern.id], mounted_stem(pattern.id), _alt(pattern, series)),
+        picture=shown(
+            pictures.mounted[pattern.id], mounted_stem(pattern.id), _alt(pattern, series)
+        ),
         hanging=hanging(pattern.occasion, series.release.date()),
         width_stitches=pattern.grid.width,
         height_stitches=pattern.grid.height,
@@ -140,8 +142,8 @@ def pattern_view(figures: Figures, series: Series, pictures: SitePictures) -> Pa
 def _alt(pattern: Pattern, series: Series) -> str:
     """What the picture of the mounted design shows, for someone who does not see it."""
     on = pattern.cloths[0]
-    cloth = f"{on.cloth.name} in {on.colour.name}"
-    said = f"{pattern.title}, stitched on {cloth}, mounted on card and hung on {series.finish.name}."
+    cloth, piece = f"{on.cloth.name} in {on.colour.name}", series.finish.name
+    said = f"{pattern.title}, stitched on {cloth}, mounted on card and hung on {piece}."
     return f"{said} {pattern.about}".rstrip()
 
 

@@ -24,9 +24,9 @@ class SitePictures:
     """Everything painted that a series' site shows. Share pictures are PNG, 1200 × 630."""
 
     mounted: Mapping[str, Picture]  # by pattern id: the design hung on the finishing piece
-    pattern_shares: Mapping[str, Picture]  # by pattern id
-    series_share: Picture
-    piece_share: Picture
+    shares: Mapping[str, bytes]  # by pattern id
+    series_share: bytes
+    piece_share: bytes
     bench: Picture  # the finishing piece, painted and empty
 
 
@@ -63,12 +63,10 @@ def picture_files(pictures: SitePictures) -> dict[str, bytes]:
     """Every picture under its place in the site."""
     bench = BENCH_STEM + pictures.bench.suffix
     files = {
-        SERIES_SHARE: pictures.series_share.data,
-        PIECE_SHARE: pictures.piece_share.data,
+        SERIES_SHARE: pictures.series_share,
+        PIECE_SHARE: pictures.piece_share,
         bench: pictures.bench.data,
     }
     for name, picture in pictures.mounted.items():
         files[mounted_stem(name) + picture.suffix] = picture.data
-    for name, picture in pictures.pattern_shares.items():
-        files[pattern_share(name)] = picture.data
-    return files
+    return files | {pattern_share(name): data for name, data in pictures.shares.items()}

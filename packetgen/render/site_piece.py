@@ -82,7 +82,7 @@ class PieceView:
 
 
 def piece_view(series: Series, year: tuple[Figures, ...], pictures: SitePictures) -> PieceView:
-    """`year` holds the patterns as the calendar has them; the first lies on the bench in the drawing."""
+    """`year` holds the patterns as the calendar has them; the first one lies in the drawing."""
     piece, first = series.finish, year[0]
     alt = f"{piece.name}, painted and with nothing on it yet. {piece.about}"
     return PieceView(
@@ -114,7 +114,7 @@ def caution_views(piece: FinishingPiece) -> tuple[CautionView, ...]:
 
 
 def _drawing(piece: FinishingPiece, first: Figures) -> Markup:
-    """The drawing as part of a page: named, as wide as its column, without a file's declarations."""
+    """The drawing as part of a page: named, as wide as its column, no file of its own."""
     on = first.cloths[0]
     title = f"{piece.name}, drawn to scale, with the card of {first.pattern.title} on it"
     opening = (

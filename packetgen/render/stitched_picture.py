@@ -66,7 +66,7 @@ class _Hand:
         self._strand_px = min(max(spread, _STRAND_CELLS[0]), _STRAND_CELLS[1]) * px
         cells = (pattern.grid.width + 2 * margin, pattern.grid.height + 2 * margin)
         light = weave_light(option.cloth.weave, option.over, px, cells)
-        self._layers = Layers(Image.new("RGB", light.size, channels(option.colour.hex)), light)
+        self._layers = Layers(channels(option.colour.hex), light)
 
     def work(self) -> Layers:
         legs = self._legs()

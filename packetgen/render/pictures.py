@@ -1,0 +1,49 @@
+"""Every picture that a build needs, as finished files."""
+
+from PIL import Image
+
+from packetgen.model import Series
+from packetgen.reckon.figures import Figures
+from packetgen.render.picture_file import jpeg_bytes, png_bytes
+from packetgen.render.public_picture import bench, mounted_public
+from packetgen.render.share_picture import share_picture
+from packetgen.render.site_pictures import Picture, SitePictures
+from packetgen.render.stitched_picture import stitched
+
+_COVER_PX_PER_CELL = 14
+_SITE_WIDTH_PX = 1200
+
+
+def cover_jpeg(figures: Figures) -> bytes:
+    """The stitched design, sharp, for the packet's cover."""
+    pattern = figures.pattern
+    return jpeg_bytes(stitched(pattern, pattern.cloths[0], _COVER_PX_PER_CELL))
+
+
+def site_pictures(series: Series, figures: tuple[Figures, ...]) -> SitePictures:
+    """What the site shows: every design softened and mounted, the empty bench, and a share picture a page."""
+    piece = series.finish
+    mounted = {each.pattern.id: mounted_public(each, piece, _SITE_WIDTH_PX) for each in figures}
+    empty = bench(piece, _SITE_WIDTH_PX)
+    shares = {
+        each.pattern.id: png_bytes(
+            share_picture(
+                each.pattern.title,
+                (series.title, f"designed by {each.pattern.designer.name}"),
+                mounted[each.pattern.id],
+            )
+        )
+        for each in figures
+    }
+    first = mounted[figures[0].pattern.id] if figures else empty
+    return SitePictures(
+        mounted={name: _picture(image) for name, image in mounted.items()},
+        shares=shares,
+        series_share=png_bytes(share_picture(series.title, (series.tagline,), first)),
+        piece_share=png_bytes(share_picture(piece.name, (series.title,), empty)),
+        bench=_picture(empty),
+    )
+
+
+def _picture(image: Image.Image) -> Picture:
+    return Picture(jpeg_bytes(image), image.width, image.height)

@@ -1,0 +1,93 @@
+"""A build of the demo: everything is there, nothing is given away, and the bytes are the same again."""
+
+import json
+import os
+import shutil
+import struct
+import subprocess
+import sys
+import zipfile
+
+import pytest
+
+from tests.conftest import CONTENT
+from tests.test_packet import PATTERNS, SERIES, author_rows
+from tests.test_write import tree
+
+pytestmark = pytest.mark.slow
+
+
+def test_six_packets_a_site_and_a_ledger(built):
+    names = set(tree(built))
+    for name in PATTERNS:
+        for ending in ("-letter.pdf", "-a4.pdf", ".zip"):
+            assert f"packets/{SERIES}/{name}{ending}" in names
+        assert f"site/{name}/index.html" in names
+        assert f"site/{name}/share.png" in names
+        assert f"share/{SERIES}/{name}.png" in names
+        assert f"share/{SERIES}/{name}.txt" in names
+        assert f"ledger/{SERIES}/{name}.json" in names
+    assert {"site/index.html", "site/404.html", "site/finishing-piece.html"} <= names
+    assert len([name for name in names if name.endswith(".pdf")]) == 6
+
+
+def test_a_zip_holds_both_papers(built):
+    for name in PATTERNS:
+        with zipfile.ZipFile(built / "packets" / SERIES / f"{name}.zip") as archive:
+            assert archive.namelist() == [f"{name}-letter.pdf", f"{name}-a4.pdf"]
+            for inner in archive.namelist():
+                assert archive.read(inner) == (built / "packets" / SERIES / inner).read_bytes()
+
+
+def test_share_pictures_have_the_size_their_pages_promise(built):
+    """A PNG tells its size in its first chunk (W3C PNG specification, IHDR)."""
+    for path in [*(built / "share" / SERIES).glob("*.png"), *(built / "site").rglob("share*.png")]:
+        head = path.read_bytes()[:24]
+        assert head[:8] == b"\x89PNG\r\n\x1a\n"
+        assert struct.unpack(">II", head[16:24]) == (1200, 630)
+
+
+def test_no_public_text_file_holds_a_row_of_a_chart(built):
+    """Rows of at least eight stitches, as the author wrote them; and no private-use symbol at all."""
+    needles = {row.strip(".") for name in PATTERNS for row in author_rows(name)}
+    needles = {row for row in needles if len(row) >= 8}
+    assert len(needles) > 100
+    for folder in ("site", "share"):
+        for path, data in tree(built / folder).items():
+            assert not path.endswith((".pdf", ".zip", ".json"))
+            if path.endswith((".html", ".css", ".svg", ".txt")):
+                text = data.decode("utf-8")
+                assert not [row for row in needles if row in text], path
+                assert not any(0xE000 <= ord(char) <= 0xF8FF for char in text), path
+
+
+def test_the_listing_says_what_a_buyer_asks(built):
+    text = (built / "share" / SERIES / "foxglove-can.txt").read_text("utf-8")
+    assert "Chart: 73 × 82 stitches" in text
+    assert "Pipit Aida 14: 5.21 × 5.86 in (13.2 × 14.9 cm)" in text
+    assert "Letter and A4" in text
+
+
+def test_the_ledger_is_json_with_every_figure(built):
+    data = json.loads((built / "ledger" / SERIES / "squash-barrow.json").read_text("utf-8"))
+    assert set(data) == {"character_map", "figures", "buy"}
+    assert len(data["figures"]["cloths"]) == 5
+    assert len(data["buy"]) == 2
+
+
+def test_the_same_input_gives_the_same_bytes(built, tmp_path):
+    """Another process, folder, working folder, time zone, locale and hash seed."""
+    folder = tmp_path / "another place" / "content"
+    shutil.copytree(CONTENT, folder)
+    into = tmp_path / "out"
+    env = os.environ | {"PYTHONHASHSEED": "77", "TZ": "Pacific/Chatham", "LC_ALL": "C.UTF-8"}
+    subprocess.run(
+        [sys.executable, "-m", "packetgen", "build", "--content", folder, "--into", into],
+        check=True,
+        capture_output=True,
+        cwd=tmp_path,
+        env=env,
+    )
+    first, second = tree(built), tree(into)
+    assert list(first) == list(second)
+    assert [path for path in first if first[path] != second[path]] == []

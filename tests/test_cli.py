@@ -1,0 +1,178 @@
+"""The command line: what a person types, reads and gets."""
+
+import shutil
+
+import pytest
+from click.testing import CliRunner
+
+from packetgen import __version__
+from packetgen.cli import main
+from tests.conftest import CONTENT
+
+
+@pytest.fixture
+def run():
+    """Runs the command in this process and gives its result; an unexpected error is a failure."""
+
+    def call(*words, code=0):
+        result = CliRunner().invoke(main, [str(word) for word in words])
+        if result.exception and not isinstance(result.exception, SystemExit):
+            raise result.exception
+        assert result.exit_code == code, result.output
+        return result
+
+    return call
+
+
+@pytest.fixture
+def broken(tmp_path):
+    """A copy of the demo in which three files have one fault each."""
+    folder = tmp_path / "content"
+    shutil.copytree(CONTENT, folder)
+    series = folder / "series" / "potting-bench-almanac"
+
+    def change(path, before, after):
+        text = path.read_text("utf-8")
+        assert text.count(before) == 1, before
+        path.write_text(text.replace(before, after), "utf-8")
+
+    change(folder / "threads" / "larkmoss.yaml", "length: 8 m", "length: 8")
+    change(series / "series.yaml", "finish: potting-bench", "finish: poting-bench")
+    chart = series / "foxglove-can" / "chart.txt"
+    rows = chart.read_text("utf-8").splitlines()
+    rows[-1] = rows[-1][:-1]
+    chart.write_text("\n".join(rows) + "\n", "utf-8")
+    return folder
+
+
+def test_the_first_page_of_help_names_the_commands(run):
+    for words in (["--help"], ["-h"]):
+        page = run(*words).output
+        assert "Pattern packets and preview pages" in page
+        for command in ("proof", "build", "kit"):
+            assert f"packetgen {command}" in page
+    bare = CliRunner().invoke(main, [])
+    assert "Three things to type first" in bare.output
+
+
+@pytest.mark.parametrize("command", ["proof", "build", "kit"])
+def test_every_command_has_a_page_with_examples(run, command):
+    page = run(command, "--help").output
+    assert "Examples:" in page
+    assert f"packetgen {command}" in page
+
+
+def test_the_version_is_told(run):
+    assert run("--version").output.strip() == f"packetgen, version {__version__}"
+
+
+def test_sound_content_is_called_sound(run):
+    assert "All is well: 3 patterns checked" in run("proof", "--content", CONTENT).output
+
+
+def test_every_fault_is_one_line_with_its_place(run, broken):
+    result = run("proof", "--content", broken, code=1)
+    lines = result.stderr.splitlines()
+    places = [line.split(": ")[0] for line in lines[:-1]]
+    assert lines[-1] == "3 things to mend; nothing was written."
+    assert [place.rpartition(":")[0].rpartition(":")[0] for place in places] == [
+        "series/potting-bench-almanac/foxglove-can/chart.txt",
+        "series/potting-bench-almanac/series.yaml",
+        "threads/larkmoss.yaml",
+    ]
+    assert all("; " in line for line in lines[:-1])
+    assert "did you mean 'potting-bench'?" in result.stderr
+    assert "Traceback" not in result.output
+
+
+def test_nothing_is_written_when_something_is_wrong(run, broken, tmp_path):
+    into = tmp_path / "build"
+    (into / "site").mkdir(parents=True)
+    (into / "site" / "index.html").write_text("the last good one")
+    run("build", "--content", broken, "--into", into, code=1)
+    assert [p.name for p in sorted(into.rglob("*"))] == ["site", "index.html"]
+    assert (into / "site" / "index.html").read_text() == "the last good one"
+
+
+def test_a_missing_content_folder_is_a_fault_in_the_content(run, tmp_path):
+    result = run("proof", "--content", tmp_path / "nothing", code=1)
+    assert len(result.stderr.splitlines()) == 2
+
+
+def test_a_name_that_does_not_exist_is_answered_with_the_nearest(run):
+    result = run("build", "robin-on-the-spad", "--content", CONTENT, code=2)
+    assert "did you mean 'robin-on-the-spade'?" in result.stderr
+
+
+def test_an_unknown_option_is_wrong_usage(run):
+    run("build", "--colour", code=2)
+
+
+# --- kit ----------------------------------------------------------------------------------------
+
+
+def test_the_kit_of_a_pattern_lists_every_colour_once(run, demo):
+    figure = demo.reckoned[0].figures[0]
+    said = run("kit", figure.pattern.id, "--content", CONTENT).output
+    model = figure.pattern.thread_sets[0]
+    for colour in {c for line in figure.pattern.key for c in line.threads[model.id]}:
+        assert said.count(f"{colour.number} {colour.name} ") == 1
+    units = sum(need.units for need in figure.cloths[0].needs[0][1])
+    assert "skeins in all" in said and str(units) in said
+
+
+def test_the_kit_follows_thread_and_cloth(run):
+    said = run(
+        "kit", "squash-barrow", "--threads", "tansywick", "--cloth", "pipit-aida-14", "--content", CONTENT
+    ).output
+    assert "Tansywick Twelve" in said and "Pipit Aida 14" in said and "spools in all" in said
+
+
+def test_the_kit_of_the_series_says_what_sharing_saves(run):
+    said = run("kit", "--content", CONTENT).output
+    assert "Bought for each design by itself it would be" in said
+    assert "saved" in said
+
+
+@pytest.mark.parametrize(
+    ("words", "offered"),
+    [(["--threads", "tansywik"], "'tansywick'"), (["--cloth", "pipit-aida-15"], "pipit-aida-1")],
+)
+def test_a_kit_that_is_not_offered_is_answered_with_the_nearest(run, words, offered):
+    result = run("kit", "squash-barrow", *words, "--content", CONTENT, code=2)
+    assert "did you mean" in result.stderr and offered in result.stderr
+
+
+# --- build ----------------------------------------------------------------------------------------
+
+
+@pytest.mark.slow
+def test_one_pattern_is_built_with_plain_lines_when_nobody_watches(run, tmp_path):
+    """Two PDFs and a zip of the pattern, and the whole site; a second build of another keeps the first."""
+    into = tmp_path / "build"
+    said = run("build", "squash-barrow", "--content", CONTENT, "--into", into).output
+    assert "The Squash Barrow: packet" in said
+    packets = into / "packets" / "potting-bench-almanac"
+    assert sorted(p.name for p in packets.iterdir()) == [
+        "squash-barrow-a4.pdf",
+        "squash-barrow-letter.pdf",
+        "squash-barrow.zip",
+    ]
+    assert (into / "site" / "index.html").is_file()
+    before = (packets / "squash-barrow-a4.pdf").read_bytes()
+    run("build", "foxglove-can", "--content", CONTENT, "--into", into)
+    assert len(list(packets.iterdir())) == 6
+    assert (packets / "squash-barrow-a4.pdf").read_bytes() == before
+
+
+@pytest.mark.slow
+def test_an_author_s_own_template_goes_before_the_project_s(run, tmp_path):
+    own = tmp_path / "templates" / "site"
+    own.mkdir(parents=True)
+    (own / "404.html").write_text("<p>Nothing grows here.</p>")
+    into = tmp_path / "build"
+    run(
+        "build", "squash-barrow", "--content", CONTENT, "--into", into, "--templates", own.parent
+    )
+    assert (into / "site" / "404.html").read_text() == "<p>Nothing grows here.</p>"
+    assert "The Potting Bench Almanac" in (into / "site" / "index.html").read_text()

@@ -1,0 +1,221 @@
+"""The same chart as text, as a table and as a picture; close-ups; photographs."""
+
+import io
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+from PIL import Image
+
+from packetgen.diagnostics import Place, Problems
+from packetgen.load import load_content
+from packetgen.load.close_ups import read_close_up
+from packetgen.load.pixels import read_photo
+from packetgen.load.values import Filled, Given
+from packetgen.load.yaml_nodes import TextNode
+from packetgen.model import Corner, Fraction, Stitch
+from tests.content_builder import CHART, FERN, PATTERN, build, cut, picture
+
+CLEAR = (0, 0, 0, 0)
+TOP_LEFT, TOP_RIGHT = Corner.TOP_LEFT, Corner.TOP_RIGHT
+BOTTOM_LEFT, BOTTOM_RIGHT = Corner.BOTTOM_LEFT, Corner.BOTTOM_RIGHT
+
+
+def chart_of(folder, changes):
+    content, problems = load_content(build(folder / "content", changes))
+    assert [str(problem) for problem in problems] == []
+    return content.series[0].patterns[0].grid
+
+
+def test_a_chart_is_one_character_a_stitch(tmp_path):
+    """Remarks at the top are passed over, and so is what cannot be seen at line ends and below."""
+    grid = chart_of(tmp_path, {CHART: "# A fern\n#\n\nrrbb  \nrk..\t\n\n\n"})
+    assert grid.rows == ("rrbb", "rk..")
+    assert (grid.width, grid.height) == (4, 2)
+    assert grid.place == Place(CHART, 4, 1)
+
+
+@pytest.mark.parametrize(
+    "table",
+    [
+        "r,r,b,b\nr,k,,\n",
+        "r;r;b;b\nr;k;.;.\n",
+        "r\tr\tb\tb\nr\tk\t\t\n",
+        '"r","r","b","b"\r\n"r","k",". ",""\r\n',
+    ],
+    ids=["commas", "semicolons", "tabs", "quotes"],
+)
+def test_a_table_holds_one_mark_a_cell(tmp_path, table):
+    """An empty cell is bare cloth; cells may be parted as a spreadsheet of any country does."""
+    assert chart_of(tmp_path, {CHART: None, f"{FERN}/chart.csv": table}).rows == ("rrbb", "rk..")
+
+
+def test_a_comma_can_be_a_mark_in_a_table(tmp_path):
+    """Between quotes, as RFC 4180 has it."""
+    changes = {CHART: None, f"{FERN}/chart.csv": 'r,",",b,b\nr,k,,\n'}
+    changes[PATTERN] = (
+        '  r: {moss: E2, spool: "10"}\n',
+        '  r: {moss: E2, spool: "10"}\n  ",": {moss: "07", spool: "14"}\n',
+    )
+    assert chart_of(tmp_path, changes).rows == ("r,bb", "rk..")
+
+
+def test_a_pixel_is_a_stitch_in_the_colour_of_the_models_thread(tmp_path):
+    """Clear pixels are bare cloth; a colour that a blend begins with is the plain line's before it is the blend's."""
+    rows = [["#a04030", "#a04030", "#4f7942", "#4f7942"], ["#a04030", "#6b503a", CLEAR, CLEAR]]
+    changes = {
+        CHART: None,
+        f"{FERN}/chart.png": picture(rows),
+        PATTERN: ('[E2, "07"]', '["07", E2]'),
+    }
+    assert chart_of(tmp_path, changes).rows == ("rrbb", "rk..")
+
+
+@pytest.mark.parametrize("mode", ["P", "RGB"])
+def test_a_picture_may_be_saved_with_a_palette_or_without_clear_pixels(tmp_path, mode):
+    drawn = picture([["#a04030", "#4f7942"], ["#6b503a", "#6b503a"]])
+    image = Image.open(io.BytesIO(drawn)).convert("RGB")
+    image = image.quantize(4) if mode == "P" else image
+    assert image.mode == mode
+    data = io.BytesIO()
+    image.save(data, "PNG")
+    grid = load_without_drawing(tmp_path, {CHART: None, f"{FERN}/chart.png": data.getvalue()})
+    assert grid.rows == ("rb", "kk")
+
+
+def load_without_drawing(folder, changes):
+    """The chart of a pattern with nothing drawn on it besides."""
+    bare = cut(PATTERN, "backstitch:", "credits:").replace('[E2, "07"]', '["07", E2]')
+    return chart_of(folder, changes | {PATTERN: bare})
+
+
+@given(st.lists(st.text("rkb.", min_size=5, max_size=5), min_size=1, max_size=6))
+def test_text_table_and_picture_say_the_same(tmp_path_factory, rows):
+    """Any chart drawn in all three ways is one chart."""
+    drawn = [*rows, "rkb.."]  # every mark is used
+    colours = {"r": "#a04030", "k": "#6b503a", "b": "#4f7942", ".": CLEAR}
+    files = {
+        "chart.txt": "\n".join(drawn),
+        "chart.csv": "\n".join(",".join(row) for row in drawn),
+        "chart.png": picture([[colours[mark] for mark in row] for row in drawn]),
+    }
+    for name, data in files.items():
+        folder = tmp_path_factory.mktemp("chart")
+        grid = load_without_drawing(folder, {CHART: None, f"{FERN}/{name}": data})
+        assert grid.rows == tuple(drawn)
+
+
+def test_one_of_several_charts_may_be_named(tmp_path):
+    changes = {
+        f"{FERN}/large.csv": "r,r,b,b\nr,k,,\nr,k,b,r\n",
+        PATTERN: ("credits:", "chart: large.csv\ncredits:"),
+    }
+    assert chart_of(tmp_path, changes).height == 3
+
+
+# --- close-ups ------------------------------------------------------------------------------------
+
+
+def close_up(*rows: str) -> tuple[Fraction, ...]:
+    """The fractional stitches of a window at column 5, row 7."""
+    place = Place("pattern.yaml", 1, 1)
+    text = TextNode("\n".join(rows), place)
+    filled = Filled(
+        {"at": Given((5, 7), place), "rows": Given(text.value, place, text=text)}, place, True
+    )
+    problems = Problems()
+    fractions, _ = read_close_up(filled, ("A", "B", "C", "D"), None, {}, problems)
+    assert [str(problem) for problem in problems] == []
+    return fractions
+
+
+def fraction(mark: str, stitch: Stitch, corner: Corner | None) -> Fraction:
+    return Fraction(5, 7, mark, stitch, corner)
+
+
+@pytest.mark.parametrize(
+    ("top", "bottom", "stitches"),
+    [
+        ("A.", "..", [("A", Stitch.QUARTER, TOP_LEFT)]),
+        (".A", "..", [("A", Stitch.QUARTER, TOP_RIGHT)]),
+        ("..", "A.", [("A", Stitch.QUARTER, BOTTOM_LEFT)]),
+        ("..", ".A", [("A", Stitch.QUARTER, BOTTOM_RIGHT)]),
+        (".A", "A.", [("A", Stitch.HALF, None)]),
+        ("A.", ".A", [("A", Stitch.HALF_BACK, None)]),
+        (".A", "AA", [("A", Stitch.THREE_QUARTER, TOP_LEFT)]),
+        ("AA", "A.", [("A", Stitch.THREE_QUARTER, BOTTOM_RIGHT)]),
+        ("AB", "AA", [("A", Stitch.THREE_QUARTER, TOP_RIGHT), ("B", Stitch.QUARTER, TOP_RIGHT)]),
+        ("AB", "..", [("A", Stitch.QUARTER, TOP_LEFT), ("B", Stitch.QUARTER, TOP_RIGHT)]),
+        (
+            "AB",
+            "C.",
+            [
+                ("A", Stitch.QUARTER, TOP_LEFT),
+                ("B", Stitch.QUARTER, TOP_RIGHT),
+                ("C", Stitch.QUARTER, BOTTOM_LEFT),
+            ],
+        ),
+        ("..", "..", []),
+    ],
+)
+def test_two_by_two_characters_are_a_fractional_stitch(top, bottom, stitches):
+    """A half stitch leans as its diagonal does: '/' from lower left to upper right, '\\' the other way."""
+    assert close_up(top, bottom) == tuple(fraction(*stitch) for stitch in stitches)
+
+
+def test_four_marks_are_four_quarters():
+    assert [(one.mark, one.corner) for one in close_up("AB", "CD")] == list(
+        zip("ABCD", (TOP_LEFT, TOP_RIGHT, BOTTOM_LEFT, BOTTOM_RIGHT), strict=True)
+    )
+
+
+def test_a_window_covers_stitches_to_the_right_and_down():
+    placed = close_up("....", "...A", "A...", "....")
+    assert [(one.column, one.row, one.corner) for one in placed] == [
+        (6, 7, BOTTOM_RIGHT),
+        (5, 8, TOP_LEFT),
+    ]
+
+
+BLOCKS = st.text("AB.", min_size=4, max_size=4)
+
+
+@given(BLOCKS)
+def test_every_block_is_a_stitch_or_is_told(block):
+    """Whatever two by two characters say: stitches that fill exactly the marked quarters, or one problem."""
+    place = Place("pattern.yaml", 1, 1)
+    text = TextNode(f"{block[:2]}\n{block[2:]}", place)
+    filled = Filled(
+        {"at": Given((1, 1), place), "rows": Given(text.value, place, text=text)}, place, True
+    )
+    problems = Problems()
+    fractions, marks = read_close_up(filled, ("A", "B"), None, {}, problems)
+    assert marks == set(block) - {"."}
+    quarters = {Stitch.QUARTER: 1, Stitch.HALF: 2, Stitch.HALF_BACK: 2, Stitch.THREE_QUARTER: 3}
+    covered = sum(quarters[one.stitch] for one in fractions)
+    assert covered == (0 if len(problems) else 4 - block.count("."))
+    assert len(problems) <= 1
+
+
+# --- photographs ----------------------------------------------------------------------------------
+
+
+def photograph(width: int, height: int, orientation: int) -> bytes:
+    exif = Image.Exif()
+    exif[0x0112] = orientation
+    data = io.BytesIO()
+    Image.new("RGB", (width, height)).save(data, "JPEG", exif=exif)
+    return data.getvalue()
+
+
+@pytest.mark.parametrize(
+    ("orientation", "size"), [(1, (4, 2)), (3, (4, 2)), (6, (2, 4)), (8, (2, 4))]
+)
+def test_a_photograph_has_the_size_it_is_shown_in(orientation, size):
+    """Orientations 5 to 8 lie on their side (Exif, CIPA DC-008, tag 0x0112)."""
+    data = photograph(4, 2, orientation)
+    problems = Problems()
+    photo = read_photo(data, "photo.jpg", problems)
+    assert len(problems) == 0
+    assert (photo.width_px, photo.height_px) == size
+    assert photo.data == data

@@ -1,0 +1,78 @@
+"""Days and moments: what an author may write for them."""
+
+from datetime import date, timedelta
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from packetgen.load.dates import MONTHS, WEEKDAYS, read_day, read_moment, read_rule
+from packetgen.model import DateRule
+
+
+def refuse(code, offset=0, **facts):
+    raise AssertionError(code)
+
+
+@pytest.mark.parametrize(
+    ("said", "rule"),
+    [
+        ("6 January", DateRule("6 January", fixed=(1, 6))),
+        ("31 december", DateRule("31 december", fixed=(12, 31))),
+        ("28 February", DateRule("28 February", fixed=(2, 28))),
+        ("second Sunday of May", DateRule("second Sunday of May", nth=(2, 6, 5))),
+        ("First monday in March", DateRule("First monday in March", nth=(1, 0, 3))),
+        ("last Monday of May", DateRule("last Monday of May", nth=(-1, 0, 5))),
+        ("Easter", DateRule("Easter", easter=(0, False))),
+        ("21 days before Easter", DateRule("21 days before Easter", easter=(-21, False))),
+        ("1 day after Easter", DateRule("1 day after Easter", easter=(1, False))),
+        ("3 days after Julian Easter", DateRule("3 days after Julian Easter", easter=(3, True))),
+    ],
+)
+def test_a_day_of_every_year_is_read(said, rule):
+    assert read_rule(said, refuse) == rule
+
+
+@given(st.dates(date(2023, 1, 1), date(2023, 12, 31)))
+def test_every_day_of_a_common_year_comes_every_year(day):
+    """The calendar of 2023, which has no 29 February, is that of every year."""
+    said = f"{day.day} {MONTHS[day.month - 1]}"
+    assert read_rule(said, refuse).fixed == (day.month, day.day)
+
+
+@given(
+    st.sampled_from(("first", "second", "third", "fourth")), st.integers(0, 6), st.integers(1, 12)
+)
+def test_a_counted_weekday_is_read(count, weekday, month):
+    rule = read_rule(f"{count} {WEEKDAYS[weekday]} of {MONTHS[month - 1]}", refuse)
+    assert rule.nth == (("first", "second", "third", "fourth").index(count) + 1, weekday, month)
+
+
+def test_names_of_days_and_months_are_those_of_the_calendar():
+    """As Python's own calendar in its C locale counts them: Monday 0, January 1."""
+    assert [date(2024, 1, 1 + number).strftime("%A") for number in range(7)] == list(WEEKDAYS)
+    assert [date(2024, month, 1).strftime("%B") for month in range(1, 13)] == list(MONTHS)
+
+
+@given(st.dates(date(2000, 1, 1), date(2100, 12, 31)))
+def test_a_date_is_read_as_iso_8601_writes_it(day):
+    assert read_day(day.isoformat(), refuse) == day
+
+
+@pytest.mark.parametrize(
+    ("said", "offset"),
+    [
+        # Greenwich time in winter, one hour ahead in summer; Kathmandu 5 h 45 min ahead (IANA time zone database).
+        ("2027-01-15 09:00 Europe/London", timedelta(0)),
+        ("2027-07-15 9:00 Europe/London", timedelta(hours=1)),
+        ("2027-07-15 09:00 Asia/Kathmandu", timedelta(hours=5, minutes=45)),
+    ],
+)
+def test_a_moment_has_the_offset_of_its_zone_on_that_day(said, offset):
+    moment = read_moment(said, refuse)
+    assert moment.utcoffset() == offset and moment.hour == 9
+
+
+def test_a_time_that_comes_twice_is_the_first():
+    """On 31 October 2027 London's clocks go back at 02:00 (last Sunday of October): 01:30 is first in summer time."""
+    assert read_moment("2027-10-31 01:30 Europe/London", refuse).utcoffset() == timedelta(hours=1)

@@ -1,0 +1,121 @@
+"""YAML is read as the author's own characters, each with its place."""
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from packetgen.diagnostics import Place, Problems
+from packetgen.load.yaml_nodes import GroupNode, ListNode, Node, TextNode, read_nodes
+from tests.conftest import CONTENT
+
+
+def read(text: str) -> Node:
+    problems = Problems()
+    node = read_nodes(text, "a.yaml", problems)
+    assert [str(problem) for problem in problems] == []
+    return node
+
+
+def value_of(text: str) -> TextNode:
+    """The value of the only name in `text`."""
+    ((_, value),) = read(text).entries
+    return value
+
+
+@pytest.mark.parametrize(
+    "written",
+    [
+        "07",
+        "08",
+        "1e3",
+        "no",
+        "yes",
+        "on",
+        "null",
+        "~",
+        "2026-02-30",
+        "12:30",
+        "0x10",
+        ".5",
+        "1_000",
+        "true",
+        "=",
+    ],
+)
+def test_a_value_keeps_the_authors_characters(written):
+    """Numbers keep their noughts and 'no' is a word: nothing is turned into something else."""
+    assert value_of(f"number: {written}").value == written
+
+
+@pytest.mark.parametrize("mark", ["y", "n", "1", "-", "?", "~", "+", "=", "é", "☘", "<", "/"])
+def test_most_marks_need_no_quotes(mark):
+    ((key, _),) = read(f"{mark}: {{moss: E2}}").entries
+    assert key.value == mark
+
+
+@pytest.mark.parametrize("mark", list("*&!|>@%`{}[],'\"?-:"))
+def test_any_mark_may_stand_between_quotes(mark):
+    quoted = f"'{mark}'" if mark != "'" else '"\'"'
+    ((key, _),) = read(f"{quoted}: {{moss: E2}}").entries
+    assert key.value == mark
+
+
+def nodes(node: Node):
+    yield node
+    if isinstance(node, ListNode):
+        for item in node.items:
+            yield from nodes(item)
+    if isinstance(node, GroupNode):
+        for key, value in node.entries:
+            yield key
+            yield from nodes(value)
+
+
+@pytest.mark.parametrize("path", sorted(CONTENT.rglob("*.yaml")), ids=lambda path: path.name)
+def test_every_value_stands_where_its_place_says(path):
+    """In every file of the demo: at a value's line and column the file has that value's own first characters."""
+    text = path.read_text(encoding="utf-8")
+    lines = text.split("\n")
+    checked = 0
+    for node in nodes(read(text)):
+        if not isinstance(node, TextNode):
+            continue
+        for number, value_line in enumerate(node.value.split("\n")[: len(node.line_places)]):
+            place = node.line_places[number]
+            assert lines[place.line - 1][place.column - 1 :].startswith(value_line)
+            checked += 1
+    assert checked > 10
+
+
+@pytest.mark.parametrize(
+    ("written", "offset", "column"),
+    [
+        ("path: 1,1 9,9", 4, 11),
+        ('path: "1,1 9,9"', 4, 12),
+        ("path: '1,1 9,9'", 4, 12),
+        ('path: "1,1\\x209,9"', 4, 7),
+    ],
+)
+def test_a_place_inside_a_value_is_exact_where_it_can_be(written, offset, column):
+    """With a backslash in the value only the value's own place is certain."""
+    assert value_of(written).at(offset) == Place("a.yaml", 1, column)
+
+
+def test_a_place_inside_a_block_of_lines_is_exact():
+    value = value_of("rows: |\n    AA.B\n    ABA.\n")
+    assert value.value == "AA.B\nABA.\n"
+    assert value.at(3, line=1) == Place("a.yaml", 3, 8)
+
+
+def test_a_name_given_twice_keeps_its_first_value():
+    problems = Problems()
+    node = read_nodes("a: 1\nb: 2\na: 3\n", "a.yaml", problems)
+    assert [(key.value, value.value) for key, value in node.entries] == [("a", "1"), ("b", "2")]
+    assert [problem.place.line for problem in problems] == [3]
+
+
+@given(st.text(st.characters(categories=("L", "N", "P", "S", "Zs")), min_size=1))
+def test_a_quoted_value_comes_back_whole(words):
+    """Between single quotes every character stands for itself; the quote is written twice."""
+    quoted = words.replace("'", "''")
+    assert value_of(f"title: '{quoted}'").value == words

@@ -1,0 +1,248 @@
+"""Whatever an author gets wrong, she reads where it is, what is wrong, and what would be right."""
+
+import re
+from collections import Counter
+from pathlib import Path
+
+import pytest
+from hypothesis import example, given, settings
+from hypothesis import strategies as st
+
+from packetgen.diagnostics import Problems
+from packetgen.faults import FAULTS, Level
+from packetgen.load import load_content
+from packetgen.model import Content
+from tests import wrong_input_charts, wrong_input_files, wrong_input_names, wrong_input_values
+from tests.content_builder import (
+    BEADS,
+    CHART,
+    CLOTH,
+    FERN,
+    FINISH,
+    MOSS,
+    PATTERN,
+    SERIES,
+    TINY,
+    Change,
+    build,
+    picture,
+)
+
+CASES = (
+    *wrong_input_files.CASES,
+    *wrong_input_values.CASES,
+    *wrong_input_names.CASES,
+    *wrong_input_charts.CASES,
+)
+FOUND_AFTER_LOADING = {"does-not-fit"}
+LONGEST = 220  # characters of a message, without its place
+JARGON = re.compile(
+    r"\b(mapping|scalar|node|schema|pars\w*|token|syntax|null|string|integer|float|boolean|sequence"
+    r"|key-value|dict\w*|invalid|error|exception|unicode)\b",
+    re.IGNORECASE,
+)
+
+
+def loaded(folder: Path, changes: dict[str, Change]) -> tuple[Content | None, Problems]:
+    return load_content(build(folder / "content", changes))
+
+
+def test_the_tiny_folder_is_in_order(tmp_path):
+    """The folder that every case changes has itself nothing wrong."""
+    content, problems = loaded(tmp_path, {})
+    assert [str(problem) for problem in problems] == []
+    assert content is not None
+
+
+@pytest.mark.parametrize("case", CASES, ids=lambda case: case.slip)
+def test_a_slip_is_told_in_full(case, tmp_path):
+    """One slip: these lines and no others, and no content unless all of them are advice."""
+    content, problems = loaded(tmp_path, dict(case.changes))
+    assert [str(problem) for problem in problems] == list(case.lines)
+    only_advice = all(": advice: " in line for line in case.lines)
+    assert (content is not None) == only_advice
+
+
+def test_each_slip_is_told_apart():
+    assert len(CASES) >= 70
+    assert [slip for slip, times in Counter(case.slip for case in CASES).items() if times > 1] == []
+
+
+def test_a_missing_folder_is_told(tmp_path):
+    content, problems = load_content(tmp_path / "contents")
+    assert content is None
+    assert [str(problem) for problem in problems] == [
+        "contents:1:1: there is no such folder; give the folder that holds threads, cloths and series"
+    ]
+
+
+def test_every_message_is_provoked(tmp_path):
+    """No message of the load layer stands in the table that no slip brings out."""
+    provoked = {"folder-missing"}  # by the test above
+    for number, case in enumerate(CASES):
+        _, problems = loaded(tmp_path / str(number), dict(case.changes))
+        provoked |= {problem.code for problem in problems}
+    assert provoked == set(FAULTS) - FOUND_AFTER_LOADING
+
+
+@pytest.mark.parametrize("case", CASES, ids=lambda case: case.slip)
+def test_a_message_is_one_short_line_in_plain_words(case):
+    for line in case.lines:
+        located = re.match(r"[^:]+:\d+:\d+: (?P<message>(advice: )?\S.*; \S.*)", line)
+        assert located
+        assert len(located["message"]) <= LONGEST
+        assert line.isprintable()
+        assert not JARGON.search(line), line
+
+
+def test_no_message_in_the_table_uses_jargon():
+    for code, fault in FAULTS.items():
+        assert not JARGON.search(f"{fault.wrong} {fault.right}"), code
+
+
+TEN_FAULTS: dict[str, Change] = {
+    BEADS: ("size: 2.2 mm", "size: 2.2"),
+    CLOTH: ("count: 28", "count: 280"),
+    FINISH: ("paint: sage", "paint: sago"),
+    MOSS: ('"#4f7942"', '"4f7942"'),
+    "threads/spool.yaml": ("sold_as: spool", "sold_as:"),
+    SERIES: ("finish: shelf", "finish: shelve"),
+    PATTERN: ("title: Fern by the Tap\ndesigner: alder", "title: Fern by the Tap\ndesigner: elder"),
+    CHART: "rrbb\nrk.R\n",
+    f"{FERN}/story.md": "",
+    f"{FERN}/photo.jpg": b"no photograph",
+}
+
+
+def test_ten_faults_in_ten_files_are_told_in_one_run(tmp_path):
+    """Nothing hides anything else: all ten, sorted by file, and nothing that only follows from them."""
+    content, problems = loaded(tmp_path, TEN_FAULTS)
+    assert content is None
+    assert [str(problem) for problem in problems] == [
+        "beads/drop.yaml:2:7: 'size' is '2.2', without a unit; write the unit, for example '2.2 mm'",
+        "cloths/hopsack-28.yaml:3:8: 'count' is '280', beyond what can be right; it goes from 5 to 60",
+        "finishes/shelf/finish.yaml:14:12: there is no paint 'sago'; did you mean 'sage'?",
+        "series/garden-year/fern/chart.txt:2:4: the mark 'R' at column 4, row 2 is not in the key; "
+        "did you mean 'r'?",
+        "series/garden-year/fern/pattern.yaml:2:11: there is no designer 'elder'; did you mean 'alder'?",
+        "series/garden-year/fern/photo.jpg:1:1: this is not a JPEG picture that can be read; "
+        "save it again as JPEG",
+        "series/garden-year/fern/story.md:1:1: the file is empty; write something into it",
+        "series/garden-year/series.yaml:4:9: there is no finishing piece 'shelve'; did you mean 'shelf'?",
+        "threads/moss.yaml:11:38: 'hex' is '4f7942', which is not a colour of six digits or letters a to f; "
+        'write the sign # before it: "#4f7942"',
+        "threads/spool.yaml:5:9: 'sold_as' has no value; write one, for example sold_as: skein",
+    ]
+
+
+@pytest.mark.parametrize("path", [MOSS, CLOTH, BEADS, FINISH])
+def test_a_broken_card_makes_no_noise_elsewhere(path, tmp_path):
+    """A card that exists and cannot be read is told once, where it is; whoever names it is not blamed."""
+    _, problems = loaded(tmp_path, {path: ": :\n"})
+    assert {problem.place.path for problem in problems} == {path}
+
+
+@pytest.mark.parametrize("name", ["designers", "thread_sets", "order"])
+def test_a_broken_list_of_the_series_makes_no_noise_in_patterns(name, tmp_path):
+    text = TINY[SERIES].replace(f"{name}:", f"{name}: what\n{name}_was:")
+    _, problems = loaded(tmp_path, {SERIES: text})
+    assert {problem.place.path for problem in problems} == {SERIES}
+
+
+def test_a_series_that_cannot_be_read_does_not_hide_its_patterns(tmp_path):
+    """The chart of a pattern is checked although its series and its key are lost."""
+    _, problems = loaded(tmp_path, {SERIES: "title: [\n", PATTERN: "title: [\n", CHART: "rr\nr\n"})
+    assert [problem.place.path for problem in problems] == [CHART, PATTERN, SERIES]
+
+
+# --- any text at all ------------------------------------------------------------------------------
+
+LETTERS = st.text(
+    st.sampled_from("ar k0179.,:;-#[]{}|>&*!%@`'\"\\\n\t\r\0éα\u202e\ufeff\U0001f331/=?_~")
+    | st.characters(),
+    max_size=12,
+)
+
+
+@st.composite
+def changed_texts(draw) -> tuple[str, str]:
+    """One of the tiny files with a few pieces cut out and others put in."""
+    path = draw(st.sampled_from(sorted(TINY)))
+    text = TINY[path]
+    for _ in range(draw(st.integers(1, 4))):
+        start = draw(st.integers(0, len(text)))
+        end = min(len(text), start + draw(st.integers(0, 30)))
+        text = text[:start] + draw(LETTERS | st.sampled_from(PIECES)) + text[end:]
+    return path, text
+
+
+PIECES = (
+    "'",
+    '"',
+    "{",
+    "}",
+    "[",
+    "]",
+    "\n",
+    "\n  ",
+    ": ",
+    "- ",
+    "null",
+    "~",
+    "1e9",
+    "0",
+    "-1",
+    "9" * 400,
+    "1/0 m",
+)
+
+
+def check_says_only_located_problems(folder: Path, changes: dict[str, Change]) -> None:
+    content, problems = loaded(folder, changes)
+    files = set(TINY) | {"."} | set(changes)
+    lines = [str(problem) for problem in problems]
+    for problem, line in zip(problems, lines, strict=True):
+        assert problem.place.path in files
+        assert problem.place.line >= 1 and problem.place.column >= 1
+        assert line.isprintable() and len(f"{problem.wrong}; {problem.right}") <= LONGEST, line
+    assert lines == [str(problem) for problem in sorted(problems)]
+    assert (content is None) == any(problem.level is Level.ERROR for problem in problems)
+
+
+@settings(max_examples=200, deadline=None)
+@given(changed_texts())
+@example((MOSS, "%YAML 1.1\n---\nname: a"))
+@example((MOSS, "%YAML " + "1" * 5000 + ".1\n---\nname: a"))
+@example((MOSS, "a: &a [*a]"))
+@example((MOSS, '? "\\ud800"\n: "\\U00110000"'))
+@example((PATTERN, "key: {? [a] : b}"))
+@example((CHART, "\ufeffr\u2028r"))
+def test_no_text_makes_the_loader_fall_over(tmp_path_factory, changed):
+    """Any text in any file gives content, or problems with their places; never a crash."""
+    path, text = changed
+    data = text.encode("utf-8", "surrogatepass")
+    check_says_only_located_problems(tmp_path_factory.mktemp("fuzz"), {path: data})
+
+
+@settings(max_examples=150, deadline=None)
+@given(
+    path=st.sampled_from(
+        [MOSS, CHART, PATTERN, f"{FERN}/chart.png", f"{FERN}/photo.jpg", f"{FERN}/chart.csv"]
+    ),
+    start=st.integers(0, 200),
+    piece=st.binary(max_size=20),
+)
+def test_no_bytes_make_the_loader_fall_over(tmp_path_factory, path, start, piece):
+    """The same for bytes, in texts and in pictures."""
+    whole = TINY[path].encode() if path in TINY else _sound_bytes(path)
+    changes: dict[str, Change] = {path: whole[:start] + piece + whole[start + len(piece) :]}
+    if path.endswith(("chart.png", "chart.csv")):
+        changes[CHART] = None
+    check_says_only_located_problems(tmp_path_factory.mktemp("fuzz"), changes)
+
+
+def _sound_bytes(path: str) -> bytes:
+    if path.endswith(".csv"):
+        return b"r,r,b,b\nr,k,,\n"
+    rows = [["#a04030", "#6b503a"], ["#a04030", "#a04030"]]
+    return picture(rows, "JPEG" if path.endswith(".jpg") else "PNG")

@@ -1,0 +1,23 @@
+"""One kind of wrong input, and what the author reads."""
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+
+from tests.content_builder import FINISH, TINY, Change
+
+KEY_LINE = '  r: {moss: E2, spool: "10"}\n'
+PART = TINY[FINISH][TINY[FINISH].index("  - name: back") : TINY[FINISH].index("paints:")]
+
+
+@dataclass(frozen=True)
+class Case:
+    """`slip` is what the author did; `lines` is the whole output."""
+
+    slip: str
+    changes: Mapping[str, Change]
+    lines: tuple[str, ...]
+
+    def __init__(self, slip: str, changes: Mapping[str, Change], *lines: str) -> None:
+        object.__setattr__(self, "slip", slip)
+        object.__setattr__(self, "changes", changes)
+        object.__setattr__(self, "lines", lines)

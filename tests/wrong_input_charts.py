@@ -1,0 +1,274 @@
+"""Charts, and what is drawn on them.
+
+Each case changes one thing in the tiny content folder and stands beside every line that the author then reads.
+"""
+
+# ruff: noqa: E501 - the lines of output stand whole, as an author sees them
+
+from tests.content_builder import (
+    CHART,
+    FERN,
+    MOSS,
+    PATTERN,
+    cut,
+    photo_with_place,
+    picture,
+    picture_that_claims,
+)
+from tests.wrong_input_case import Case
+
+CASES = (
+    Case(
+        "a chart in an office format",
+        {PATTERN: ("revisions:", "chart: chart.xls\nrevisions:")},
+        "series/garden-year/fern/pattern.yaml:26:8: 'chart.xls' cannot be a chart; a chart's file ends in .txt, .csv or .png",
+    ),
+    Case(
+        "a chart outside the pattern's folder",
+        {PATTERN: ("revisions:", "chart: ../chart.txt\nrevisions:")},
+        "series/garden-year/fern/pattern.yaml:26:8: '../chart.txt' lies outside its folder; move the file in, and write its bare name, without '/' or '..'",
+    ),
+    Case(
+        "a chart named that is not there",
+        {PATTERN: ("revisions:", "chart: big.txt\nrevisions:")},
+        "series/garden-year/fern/pattern.yaml:26:8: there is no file 'big.txt' here; the folder holds 'chart.txt', 'pattern.yaml', 'stitching.md' and 'story.md'",
+    ),
+    Case(
+        "two charts for one pattern",
+        {f"{FERN}/chart.csv": "r,r\n"},
+        "series/garden-year/fern:1:1: there are several charts here: 'chart.txt' and 'chart.csv'; keep one, or name it in pattern.yaml, as in chart: chart.txt",
+    ),
+    Case(
+        "a chart without rows",
+        {CHART: "# soon\n"},
+        "series/garden-year/fern/chart.txt:1:1: the chart is empty; draw one character for each stitch, '.' for bare cloth",
+    ),
+    Case(
+        "a chart wider than a thousand stitches",
+        {CHART: "r" * 1001 + "\n"},
+        "series/garden-year/fern/chart.txt:1:1: the chart is 1001 × 1 stitches; 1000 × 1000 is the most that can be used",
+    ),
+    Case(
+        "a chart of bare cloth",
+        {PATTERN: cut(PATTERN, "backstitch:", "credits:"), CHART: "....\n"},
+        "series/garden-year/fern/chart.txt:1:1: nothing is stitched on this chart; put marks of the key on it",
+    ),
+    Case(
+        "a row too short",
+        {CHART: "# A fern\nrrbb\nrk..\nrrr\n"},
+        "series/garden-year/fern/chart.txt:4:4: row 3 is 3 stitches long, most are 4; add 1 at its end ('.' is bare cloth)",
+    ),
+    Case(
+        "a row too long",
+        {CHART: "# A fern\nrrbb\nrk..\nrrrrrr\n"},
+        "series/garden-year/fern/chart.txt:4:5: row 3 is 6 stitches long, most are 4; take 2 away",
+    ),
+    Case(
+        "an empty row inside the chart",
+        {CHART: "# A fern\nrrbb\n\nrk..\n"},
+        "series/garden-year/fern/chart.txt:3:1: row 2 is 0 stitches long, most are 4; add 4 at its end ('.' is bare cloth)",
+    ),
+    Case(
+        "a mark in the chart that the key lacks",
+        {CHART: "# A fern\nrrbb\nRk.R\n"},
+        "series/garden-year/fern/chart.txt:3:1: the mark 'R' at column 1, row 2 (2 stitches in all) is not in the key; did you mean 'r'?",
+    ),
+    Case(
+        "a space in the chart",
+        {CHART: "rrbb\nrk .\n", PATTERN: cut(PATTERN, "close_ups:", "credits:")},
+        "series/garden-year/fern/chart.txt:2:3: a space at column 3, row 2; write '.' for bare cloth",
+    ),
+    Case(
+        "the mark # in the chart",
+        {CHART: "# A fern\nrrbb\nrk#.\n"},
+        "series/garden-year/fern/chart.txt:3:3: '#' cannot be a mark: it begins a remark; choose another sign",
+    ),
+    Case(
+        "a table with a quote not closed",
+        {CHART: None, f"{FERN}/chart.csv": 'r,r,b,b\nr,"k,,\n'},
+        "series/garden-year/fern/chart.csv:2:1: row 2 of the table has a quote that is not closed; take the quotes away",
+    ),
+    Case(
+        "a table with two marks in a cell",
+        {CHART: None, f"{FERN}/chart.csv": "r,r,b,b\nr,kk,,\n"},
+        "series/garden-year/fern/chart.csv:2:2: the cell 'kk' at column 2, row 2 is more than one mark; write one mark in a cell",
+    ),
+    Case(
+        "a table with a mark that the key lacks",
+        {CHART: None, f"{FERN}/chart.csv": "r,r,b,b\nr,k,x,\n"},
+        "series/garden-year/fern/chart.csv:2:3: the mark 'x' at column 3, row 2 is not in the key; known here: b, k, r",
+    ),
+    Case(
+        "a chart that is no PNG",
+        {CHART: None, f"{FERN}/chart.png": b"GIF89a"},
+        "series/garden-year/fern/chart.png:1:1: this is not a PNG picture that can be read; save it again as PNG",
+    ),
+    Case(
+        "a picture wider than a thousand stitches",
+        {CHART: None, f"{FERN}/chart.png": picture([["#a04030"] * 1001])},
+        "series/garden-year/fern/chart.png:1:1: the chart is 1001 × 1 stitches; 1000 × 1000 is the most that can be used",
+    ),
+    Case(
+        "a pixel that is half clear",
+        {
+            CHART: None,
+            f"{FERN}/chart.png": picture(
+                [
+                    ["#a04030", "#a04030", "#6b503a", (1, 2, 3, 128)],
+                    ["#a04030", (0, 0, 0, 0), (0, 0, 0, 0), (0, 0, 0, 0)],
+                ]
+            ),
+        },
+        "series/garden-year/fern/chart.png:1:4: the pixel at column 4, row 1 is partly see-through; make it either quite clear (bare cloth) or quite solid",
+    ),
+    Case(
+        "a pixel in the colour of no thread",
+        {
+            CHART: None,
+            f"{FERN}/chart.png": picture(
+                [
+                    ["#a04030", "#a04031", "#a04031", "#6b503a"],
+                    ["#a04030", (0, 0, 0, 0), (0, 0, 0, 0), (0, 0, 0, 0)],
+                ]
+            ),
+        },
+        "series/garden-year/fern/chart.png:1:2: the pixel at column 2, row 1 (2 stitches in all) is #a04031, the colour of no key line; the nearest is the mark 'r': #a04030",
+    ),
+    Case(
+        "a photograph that cannot be read",
+        {f"{FERN}/photo.jpg": b"\xff\xd8\xff nope"},
+        "series/garden-year/fern/photo.jpg:1:1: this is not a JPEG picture that can be read; save it again as JPEG",
+    ),
+    Case(
+        "a PNG that calls itself a JPEG",
+        {f"{FERN}/photo.jpg": picture([["#a04030"]])},
+        "series/garden-year/fern/photo.jpg:1:1: this is not a JPEG picture that can be read; save it again as JPEG",
+    ),
+    Case(
+        "two photographs",
+        {
+            f"{FERN}/photo.jpg": picture([["#a04030"]], "JPEG"),
+            f"{FERN}/photo.png": picture([["#a04030"]]),
+        },
+        "series/garden-year/fern/photo.png:1:1: there are two photographs; keep photo.jpg or photo.png",
+    ),
+    Case(
+        "backstitch of one point",
+        {PATTERN: ('"1,1 4,1 4,2.5"', '"1,1"')},
+        "series/garden-year/fern/pattern.yaml:13:24: a line with the single point '1,1'; give two points or more",
+    ),
+    Case(
+        "backstitch without points",
+        {PATTERN: ('"1,1 4,1 4,2.5"', '""')},
+        "series/garden-year/fern/pattern.yaml:13:24: 'path' has no value; write one, for example path: \"12,30 15,30 15,34.5\"",
+    ),
+    Case(
+        "the same point twice running",
+        {PATTERN: ('"1,1 4,1 4,2.5"', '"1,1 4,1 4.0,1 4,2"')},
+        "series/garden-year/fern/pattern.yaml:13:32: the point '4.0,1' stands twice running; take one of the two away",
+    ),
+    Case(
+        "a long stitch that bends",
+        {PATTERN: ("backstitch:", "long_stitch:")},
+        "series/garden-year/fern/pattern.yaml:13:32: a long stitch with 3 points; give its two ends; use backstitch for a line that bends",
+    ),
+    Case(
+        "backstitch outside the chart",
+        {PATTERN: ('"1,1 4,1 4,2.5"', '"1,1 14,1"')},
+        "series/garden-year/fern/pattern.yaml:13:28: the point '14,1' is outside the chart of 4 × 2 stitches; columns go from 1 to 5 and rows from 1 to 3",
+    ),
+    Case(
+        "a French knot outside the chart",
+        {PATTERN: ('"2.5,2.5 3,3"', '"0,0"')},
+        "series/garden-year/fern/pattern.yaml:15:22: the point '0,0' is outside the chart of 4 × 2 stitches; columns go from 1 to 5 and rows from 1 to 3",
+    ),
+    Case(
+        "a bead outside the chart",
+        {PATTERN: ('"3.5,1.5"', '"3.5,4"')},
+        "series/garden-year/fern/pattern.yaml:17:37: the point '3.5,4' is outside the chart of 4 × 2 stitches; columns go from 1 to 5 and rows from 1 to 3",
+    ),
+    Case(
+        "a close-up of half a row",
+        {PATTERN: ("      kk..\n", "")},
+        "series/garden-year/fern/pattern.yaml:20:11: this close-up has 1 row of characters; write two for each row of stitches, after 'rows: |'",
+    ),
+    Case(
+        "a close-up on one line",
+        {PATTERN: ("rows: |\n      k..k\n      kk..", "rows: k..k kk..")},
+        "series/garden-year/fern/pattern.yaml:20:11: this close-up has 1 row of characters; write two for each row of stitches, after 'rows: |'",
+    ),
+    Case(
+        "a close-up with a row too short",
+        {PATTERN: ("      kk..\n", "      kk.\n")},
+        "series/garden-year/fern/pattern.yaml:22:7: row 2 of this close-up has 3 characters; write two for each stitch, in each row the same: 4",
+    ),
+    Case(
+        "a close-up of one stitch and a half",
+        {PATTERN: ("      k..k\n      kk..\n", "      k..\n      kk.\n")},
+        "series/garden-year/fern/pattern.yaml:21:7: row 1 of this close-up has 3 characters; write two for each stitch, in each row the same: 4",
+    ),
+    Case(
+        "a close-up over the edge of the chart",
+        {PATTERN: ("at: 3,2", "at: 4,2")},
+        "series/garden-year/fern/pattern.yaml:19:9: this close-up of 2 × 1 stitches at 4,2 does not fit on the chart; columns go from 1 to 4 and rows from 1 to 2",
+    ),
+    Case(
+        "a close-up with a mark that the key lacks",
+        {PATTERN: ("      kk..\n", "      kz..\n")},
+        "series/garden-year/fern/pattern.yaml:22:8: the mark 'z' is not in the key; known here: b, k, r",
+    ),
+    Case(
+        "a full cross in a close-up",
+        {PATTERN: ("      k..k\n      kk..\n", "      kk.k\n      kk..\n")},
+        "series/garden-year/fern/pattern.yaml:21:7: 'kk' over 'kk' is a full cross, at column 3, row 2; put 'k' in the chart itself, and '.' here",
+    ),
+    Case(
+        "a stitch that cannot be worked",
+        {PATTERN: ("      k..k\n      kk..\n", "      kk.k\n      ....\n")},
+        "series/garden-year/fern/pattern.yaml:21:7: 'kk' over '..' is no stitch, at column 3, row 2; three alike make a three-quarter, two alike on a diagonal a half, single ones quarters",
+    ),
+    Case(
+        "a close-up over a stitch of the chart",
+        {PATTERN: ("at: 3,2", "at: 2,2")},
+        "series/garden-year/fern/pattern.yaml:21:7: the chart already has 'k' at column 2, row 2; write '.' in the chart there, or '..' over '..' here",
+    ),
+    Case(
+        "two close-ups over each other",
+        {PATTERN: ("close_ups:\n", "close_ups:\n  - at: 3,2\n    rows: |\n      r.\n      ..\n")},
+        "series/garden-year/fern/pattern.yaml:25:7: column 3, row 2 is filled by another close-up (line 21); keep one of the two",
+    ),
+    Case(
+        "revisions in the wrong order",
+        {
+            PATTERN: (
+                "  - {date: 2026-11-25, note: First issue.}",
+                "  - {date: 2026-11-25, note: First issue.}\n  - {date: 2026-10-25, note: Second issue.}",
+            )
+        },
+        "series/garden-year/fern/pattern.yaml:28:12: the revision of 2026-10-25 stands after that of 2026-11-25; put the oldest first",
+    ),
+    Case(
+        "a photograph that tells where it was taken",
+        {f"{FERN}/photo.jpg": photo_with_place()},
+        "series/garden-year/fern/photo.jpg:1:1: advice: the photograph tells where it was taken; save it without its position if the place is private",
+    ),
+    Case(
+        "a photograph far too large",
+        {f"{FERN}/photo.png": picture_that_claims(9000, 9000)},
+        "series/garden-year/fern/photo.png:1:1: the picture has too many pixels; make it smaller: 50 million in all is the most",
+    ),
+    Case(
+        "a chart in far too many pixels",
+        {CHART: None, f"{FERN}/chart.png": picture_that_claims(90000, 90000)},
+        "series/garden-year/fern/chart.png:1:1: the picture has too many pixels; make it smaller: 50 million in all is the most",
+    ),
+    Case(
+        "a pixel in the colour of two marks",
+        {
+            MOSS: ("#6b503a", "#a04030"),
+            CHART: None,
+            f"{FERN}/chart.png": picture([["#a04030"] * 4] * 2),
+        },
+        "series/garden-year/fern/chart.png:1:1: the pixel colour #a04030 could be the marks 'r' and 'k'; draw this chart as chart.txt, which tells them apart",
+    ),
+)

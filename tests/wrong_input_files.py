@@ -1,0 +1,334 @@
+"""Files that cannot be read, and lines that fit no file.
+
+Each case changes one thing in the tiny content folder and stands beside every line that the author then reads.
+"""
+
+# ruff: noqa: E501 - the lines of output stand whole, as an author sees them
+
+from tests.content_builder import CHART, FERN, FINISH, MOSS, PATTERN, SERIES, TINY
+from tests.wrong_input_case import KEY_LINE, Case
+
+CASES = (
+    Case(
+        "a pattern without a chart",
+        {CHART: None},
+        "series/garden-year/fern/chart.txt:1:1: there is no file 'chart.txt' here; draw one character for each stitch, '.' for bare cloth",
+    ),
+    Case(
+        "a file with another ending",
+        {PATTERN: None, f"{FERN}/pattern.yml": TINY[PATTERN]},
+        "series/garden-year/fern/pattern.yaml:1:1: there is no file 'pattern.yaml' here; call 'pattern.yml' 'pattern.yaml'",
+    ),
+    Case(
+        "a file with a capital letter in its name",
+        {PATTERN: None, f"{FERN}/Pattern.yaml": TINY[PATTERN]},
+        "series/garden-year/fern/pattern.yaml:1:1: there is no file 'pattern.yaml' here; call 'Pattern.yaml' 'pattern.yaml'",
+    ),
+    Case(
+        "a pattern without its story",
+        {f"{FERN}/story.md": None},
+        "series/garden-year/fern/story.md:1:1: there is no file 'story.md' here; write one (it may be short)",
+    ),
+    Case(
+        "a story with nothing in it",
+        {f"{FERN}/story.md": "\n"},
+        "series/garden-year/fern/story.md:1:1: the file is empty; write something into it",
+    ),
+    Case(
+        "a thread card with nothing but a remark",
+        {MOSS: "# nothing yet\n"},
+        "threads/moss.yaml:1:1: the file is empty; write something into it",
+    ),
+    Case(
+        "a file saved in an old encoding",
+        {MOSS: TINY[MOSS].replace("brick", "café").encode("latin-1")},
+        "threads/moss.yaml:9:27: the letter after 'caf' is not in UTF-8; save the file again and choose UTF-8 as its encoding",
+    ),
+    Case(
+        "a file saved as UTF-16",
+        {MOSS: TINY[MOSS].encode("utf-16")},
+        "threads/moss.yaml:1:1: the whole file is in UTF-16; save the file again and choose UTF-8 as its encoding",
+    ),
+    Case(
+        "a file that is not text",
+        {MOSS: b"name: a\x00b\n"},
+        "threads/moss.yaml:1:8: this is not a text file; write it with a plain text editor and save it as UTF-8",
+    ),
+    Case(
+        "a mark that turns the direction of writing",
+        {PATTERN: ("A fern", "A \u202efern")},
+        "series/garden-year/fern/pattern.yaml:3:10: here stands a mark that turns the direction of writing (U+202E), which nobody can see; delete it and type the word again",
+    ),
+    Case(
+        "a zero-width space inside a name",
+        {SERIES: ("finish: shelf", "finish: sh\u200belf")},
+        "series/garden-year/series.yaml:4:11: here stands a zero-width space, which nobody can see; delete it and type the word again",
+    ),
+    Case(
+        "a letter lost by another program",
+        {SERIES: ("Wren Alder", "Wr\ufffdn Alder")},
+        "series/garden-year/series.yaml:10:13: the sign '�' stands where another program lost a letter; type the letter again",
+    ),
+    Case(
+        "a hidden mark brought in by a backslash",
+        {PATTERN: ("about: A fern uncurls.", 'about: "A \\u202efern"')},
+        "series/garden-year/fern/pattern.yaml:3:8: here stands a mark that turns the direction of writing (U+202E), which nobody can see; delete it and type the word again",
+    ),
+    Case(
+        "a tab at the start of a line",
+        {MOSS: ("length: 8 m", "\tlength: 8 m")},
+        "threads/moss.yaml:6:1: here stands a tab where the line is set in; use plain spaces only",
+    ),
+    Case(
+        "a tab after a colon",
+        {MOSS: ("length: 8 m", "length:\t8 m")},
+        "threads/moss.yaml:6:8: here stands a tab; use a space instead",
+    ),
+    Case(
+        "a space of an unusual kind at the start of a line",
+        {PATTERN: ("  - {cloth: hopsack", "\u00a0 - {cloth: hopsack")},
+        "series/garden-year/fern/pattern.yaml:6:1: here stands a space of an unusual kind where the line is set in; use plain spaces only",
+    ),
+    Case(
+        "a name given twice",
+        {MOSS: ("length: 8 m", "length: 8 m\ntex: 30")},
+        "threads/moss.yaml:7:1: 'tex' stands here a second time (first on line 4); keep one of the two",
+    ),
+    Case(
+        "a bracket before a colon",
+        {MOSS: ("length: 8 m", "[a]: 8 m")},
+        "threads/moss.yaml:1:1: 'length' is missing in a thread card; add a line, for example length: 8 m",
+        "threads/moss.yaml:6:1: only a single word or sign can stand before a colon; take the brackets away",
+    ),
+    Case(
+        "a value that begins with &",
+        {MOSS: ("length: 8 m", "length: &l 8 m")},
+        'threads/moss.yaml:6:9: what begins with the sign & is not taken as plain text; put it between quotes: "&l"',
+    ),
+    Case(
+        "a value that begins with *",
+        {MOSS: ("length: 8 m", "length: *l")},
+        'threads/moss.yaml:6:9: what begins with the sign * is not taken as plain text; put it between quotes: "*l"',
+    ),
+    Case(
+        "a mark * without quotes",
+        {PATTERN: (KEY_LINE, KEY_LINE + '  *: {moss: E2, spool: "10"}\n')},
+        'series/garden-year/fern/pattern.yaml:10:3: what begins with the sign * is not taken as plain text; put it between quotes: "*"',
+    ),
+    Case(
+        "a mark @ without quotes",
+        {PATTERN: (KEY_LINE, KEY_LINE + '  @: {moss: E2, spool: "10"}\n')},
+        'series/garden-year/fern/pattern.yaml:10:3: what begins with the sign @ is not taken as plain text; put it between quotes: "@"',
+    ),
+    Case(
+        "a mark % without quotes",
+        {PATTERN: (KEY_LINE, KEY_LINE + '  %: {moss: E2, spool: "10"}\n')},
+        'series/garden-year/fern/pattern.yaml:10:3: what begins with the sign % is not taken as plain text; put it between quotes: "%"',
+    ),
+    Case(
+        "a mark & without quotes",
+        {PATTERN: (KEY_LINE, KEY_LINE + '  &: {moss: E2, spool: "10"}\n')},
+        'series/garden-year/fern/pattern.yaml:10:3: what begins with the sign & is not taken as plain text; put it between quotes: "&"',
+    ),
+    Case(
+        "a mark ! without quotes",
+        {PATTERN: (KEY_LINE, KEY_LINE + '  !: {moss: E2, spool: "10"}\n')},
+        'series/garden-year/fern/pattern.yaml:10:3: what begins with the sign ! is not taken as plain text; put it between quotes: "!"',
+    ),
+    Case(
+        "a mark | without quotes",
+        {PATTERN: (KEY_LINE, KEY_LINE + '  |: {moss: E2, spool: "10"}\n')},
+        'series/garden-year/fern/pattern.yaml:10:3: what begins with the sign | is not taken as plain text; put it between quotes: "|"',
+    ),
+    Case(
+        "a mark > without quotes",
+        {PATTERN: (KEY_LINE, KEY_LINE + '  >: {moss: E2, spool: "10"}\n')},
+        'series/garden-year/fern/pattern.yaml:10:3: what begins with the sign > is not taken as plain text; put it between quotes: ">"',
+    ),
+    Case(
+        "a mark } without quotes",
+        {PATTERN: (KEY_LINE, KEY_LINE + '  }: {moss: E2, spool: "10"}\n')},
+        'series/garden-year/fern/pattern.yaml:10:3: what begins with the sign } is not taken as plain text; put it between quotes: "}"',
+    ),
+    Case(
+        "a mark { without quotes",
+        {PATTERN: (KEY_LINE, KEY_LINE + '  {: {moss: E2, spool: "10"}\n')},
+        'series/garden-year/fern/pattern.yaml:10:3: what begins with the sign { is not taken as plain text; put it between quotes: "{"',
+    ),
+    Case(
+        "a mark , without quotes",
+        {PATTERN: (KEY_LINE, KEY_LINE + '  ,: {moss: E2, spool: "10"}\n')},
+        'series/garden-year/fern/pattern.yaml:10:3: what begins with the sign , is not taken as plain text; put it between quotes: ","',
+    ),
+    Case(
+        "a mark ' without quotes",
+        {PATTERN: (KEY_LINE, KEY_LINE + "  ': {moss: E2, spool: 10}\n")},
+        "series/garden-year/fern/pattern.yaml:10:3: what begins with the sign ' is not taken as plain text; put it between quotes: \"'\"",
+    ),
+    Case(
+        "the mark #",
+        {PATTERN: (KEY_LINE, KEY_LINE + '  "#": {moss: E2, spool: "10"}\n')},
+        "series/garden-year/fern/pattern.yaml:10:3: '#' cannot be a mark: it begins a remark; choose another sign",
+    ),
+    Case(
+        "a value that begins with !",
+        {MOSS: ("length: 8 m", "length: !big 8 m")},
+        'threads/moss.yaml:6:9: what begins with the sign ! is not taken as plain text; put it between quotes: "!big"',
+    ),
+    Case(
+        "a line of three dashes in the middle",
+        {MOSS: ("length: 8 m", "---\nlength: 8 m")},
+        "threads/moss.yaml:6:1: a line '---' starts a second set of values; take that line away",
+    ),
+    Case(
+        "brackets in brackets in brackets",
+        {MOSS: ("length: 8 m", "length: " + "[" * 14 + "]" * 14)},
+        "threads/moss.yaml:6:20: this is set in more than 12 steps deep; count the brackets and the spaces before it",
+    ),
+    Case(
+        "a quote not closed, between brackets",
+        {MOSS: ('"#a04030"', '"#a04030')},
+        'threads/moss.yaml:9:36: the quote " that opens here is not closed; write the same sign again at the end of the text',
+    ),
+    Case(
+        "a quote not closed",
+        {MOSS: ("name: Moss Stranded", "name: 'Moss Stranded")},
+        "threads/moss.yaml:1:7: the quote ' that opens here is not closed; write the same sign again at the end of the text",
+    ),
+    Case(
+        "a bracket not closed",
+        {MOSS: ('name: brick, hex: "#a04030"}', 'name: brick, hex: "#a04030"')},
+        "threads/moss.yaml:9:5: the bracket '{' that opens here is not closed; close it with '}' after the last value",
+    ),
+    Case(
+        "a comma missing between brackets",
+        {MOSS: ("name: brick, hex", "name: brick hex")},
+        "threads/moss.yaml:9:33: something is missing between the brackets, just before ': \"#a04030\"}'; put commas between the values, and quotes round a value that has a comma or colon itself",
+    ),
+    Case(
+        "a colour without quotes, between brackets",
+        {MOSS: ('"#a04030"', "#a04030")},
+        "threads/moss.yaml:9:36: everything after '#' counts as a remark, so this colour is not seen; put it between quotes: \"#a04030\"",
+    ),
+    Case(
+        "a colour without quotes, in the last line",
+        {MOSS: ('"#4f7942"', "#4f7942")},
+        "threads/moss.yaml:11:37: everything after '#' counts as a remark, so this colour is not seen; put it between quotes: \"#4f7942\"",
+    ),
+    Case(
+        "a colour without quotes, on its own line",
+        {FINISH: ('"#b0c8b3"', "#b0c8b3")},
+        "finishes/shelf/finish.yaml:19:9: 'hex' has no value (what follows a bare '#' counts as a remark); put it between quotes: hex: \"#6b503a\"",
+    ),
+    Case(
+        "a colon inside a title",
+        {PATTERN: ("title: Fern by the Tap", "title: Fern: by the Tap")},
+        "series/garden-year/fern/pattern.yaml:1:12: a second colon with a space on one line; put the whole value between quotes, or start a new line",
+    ),
+    Case(
+        "a colon missing",
+        {MOSS: ("length: 8 m", "length 8 m")},
+        "threads/moss.yaml:6:1: 'length 8 m' has no colon and no value; write a name, a colon, a space and the value",
+    ),
+    Case(
+        "a colon missing in the first line",
+        {MOSS: ("name: Moss Stranded", "name Moss Stranded")},
+        "threads/moss.yaml:1:1: 'name Moss Stranded' has no colon and no value; write a name, a colon, a space and the value",
+    ),
+    Case(
+        "a space missing after a colon",
+        {MOSS: ("length: 8 m", "length:8 m")},
+        "threads/moss.yaml:6:1: 'length:8 m' has no colon and no value; write a name, a colon, a space and the value",
+    ),
+    Case(
+        "a line set in too far",
+        {MOSS: ("length: 8 m", "  length: 8 m")},
+        "threads/moss.yaml:6:3: 'length: 8 m' is set in by 2 spaces, which fits none of the lines above; set it in exactly as far as the lines it belongs with",
+    ),
+    Case(
+        "a line not set in far enough",
+        {FINISH: ("    at: 0,0", "   at: 0,0")},
+        "finishes/shelf/finish.yaml:11:4: 'at: 0,0' is set in by 3 spaces, which fits none of the lines above; set it in exactly as far as the lines it belongs with",
+    ),
+    Case(
+        "a list on the line of its name",
+        {MOSS: ("colours:\n  - {number: E2,", "colours: - {number: E2,")},
+        "threads/moss.yaml:8:10: a list cannot start on the line of its name; put each dash on a line of its own below",
+    ),
+    Case(
+        "a quote closed too early",
+        {PATTERN: ("title: Fern by the Tap", 'title: "Fern" by the Tap')},
+        "series/garden-year/fern/pattern.yaml:1:15: the value has ended before 'by the Tap'; put the whole value between one pair of quotes",
+    ),
+    Case(
+        "a backslash between double quotes",
+        {PATTERN: ("title: Fern by the Tap", 'title: "Fern \\by\\Salt"')},
+        "series/garden-year/fern/pattern.yaml:1:18: a backslash between double quotes has a special meaning; write it twice, or use single quotes",
+    ),
+    Case(
+        "a backslash that names no character",
+        {PATTERN: ("title: Fern by the Tap", 'title: "Fern \\UFFFFFFFF"')},
+        "series/garden-year/fern/pattern.yaml:1:14: a backslash between double quotes has a special meaning; write it twice, or use single quotes",
+    ),
+    Case(
+        "rows of a close-up on the line of the bar",
+        {PATTERN: ("    rows: |\n      k..k", "    rows: | k..k")},
+        "series/garden-year/fern/pattern.yaml:20:13: the sign '|' or '>' must end its line; start the text on the next line, set in by spaces",
+    ),
+    Case(
+        "a comma with nothing before it",
+        {MOSS: ("length: 8 m", "length: [,]")},
+        "threads/moss.yaml:6:10: this cannot be read; take a needless comma away, and put odd signs between quotes",
+    ),
+    Case(
+        "a story of two million letters",
+        {f"{FERN}/story.md": "x" * 2_000_001},
+        "series/garden-year/fern/story.md:1:1: 'story.md' is larger than 2 MB; split it, or take out what is not needed",
+    ),
+    Case(
+        "a file that nothing reads",
+        {f"{FERN}/storey.md": "x"},
+        "series/garden-year/fern/storey.md:1:1: advice: nothing reads 'storey.md'; did you mean 'story.md'? (a name that begins with '_' is left alone)",
+    ),
+    Case(
+        "a thread card with another ending",
+        {MOSS: None, "threads/moss.yml": TINY[MOSS]},
+        "threads/moss.yml:1:1: the name 'moss.yml' has another ending than is read here; call it 'moss.yaml'",
+    ),
+    Case(
+        "a thread card with a space in its name",
+        {MOSS: None, "threads/Moss Card.yaml": TINY[MOSS]},
+        "series/garden-year/series.yaml:6:24: there is no thread card 'moss'; did you mean 'moss-card'?",
+        "threads/Moss Card.yaml:1:1: the name 'Moss Card' cannot be part of a web address; use small letters, digits and hyphens, for example 'moss-card'",
+    ),
+    Case(
+        "a folder misspelt",
+        {"thread/moss.yaml": TINY[MOSS]},
+        "thread:1:1: advice: nothing reads 'thread'; did you mean 'threads'? (a name that begins with '_' is left alone)",
+    ),
+    Case(
+        "a series without a folder of its own",
+        {"series/series.yaml": "x"},
+        "series/series.yaml:1:1: advice: nothing reads 'series.yaml'; each series has a folder of its own in here (a name that begins with '_' is left alone)",
+    ),
+    Case(
+        "a file of far too many values",
+        {MOSS: "- a\n" * 50_001},
+        "threads/moss.yaml:49999:3: the file holds more than 50000 values; take out what is not needed",
+    ),
+    Case(
+        "a control character in a story",
+        {f"{FERN}/story.md": "It grew\x07 behind the tap\x07.\n"},
+        "series/garden-year/fern/story.md:1:8: here stands a control character (U+0007), which nobody can see (and 1 more in this file); delete it and type the word again",
+    ),
+    Case(
+        "a mark twice in the key",
+        {PATTERN: (KEY_LINE, KEY_LINE + KEY_LINE)},
+        "series/garden-year/fern/pattern.yaml:10:3: 'r' stands here a second time (first on line 9); keep one of the two",
+    ),
+    Case(
+        "a folder in the place of a file",
+        {f"{FERN}/story.md": None, f"{FERN}/story.md/inner.txt": "x"},
+        "series/garden-year/fern/story.md:1:1: 'story.md' cannot be opened; check that it is an ordinary file and that you are allowed to read it",
+    ),
+)

@@ -1,0 +1,235 @@
+"""Names that stand for nothing or twice, and keys that cannot be stitched from.
+
+Each case changes one thing in the tiny content folder and stands beside every line that the author then reads.
+"""
+
+# ruff: noqa: E501 - the lines of output stand whole, as an author sees them
+
+from tests.content_builder import CHART, CLOTH, FERN, FINISH, MOSS, PATTERN, SERIES, TINY, cut
+from tests.wrong_input_case import PART, Case
+
+CASES = (
+    Case(
+        "an unknown thread card",
+        {SERIES: ("card: moss", "card: mos")},
+        "series/garden-year/series.yaml:6:24: there is no thread card 'mos'; did you mean 'moss'?",
+    ),
+    Case(
+        "an unknown cloth",
+        {PATTERN: ("cloth: hopsack-28", "cloth: hopsak-28")},
+        "series/garden-year/fern/pattern.yaml:6:13: there is no cloth 'hopsak-28'; did you mean 'hopsack-28'?",
+    ),
+    Case(
+        "an unknown colour of cloth",
+        {PATTERN: ("colour: frost", "colour: forst")},
+        "series/garden-year/fern/pattern.yaml:6:33: Hopsack 28 has no colour 'forst'; did you mean 'frost'?",
+    ),
+    Case(
+        "an unknown bead card",
+        {PATTERN: ("card: drop", "card: drip")},
+        "series/garden-year/fern/pattern.yaml:17:12: there is no bead card 'drip'; did you mean 'drop'?",
+    ),
+    Case(
+        "a bead's number without its nought",
+        {PATTERN: ('card: drop, number: "07"', 'card: drop, number: "7"')},
+        "series/garden-year/fern/pattern.yaml:17:26: Drop Glass has no bead '7'; did you mean '07'?",
+    ),
+    Case(
+        "an unknown designer",
+        {PATTERN: ("designer: alder", "designer: elder")},
+        "series/garden-year/fern/pattern.yaml:2:11: there is no designer 'elder'; did you mean 'alder'?",
+    ),
+    Case(
+        "a designer's name where her id is due",
+        {PATTERN: ("designer: alder", "designer: Wren Alder")},
+        "series/garden-year/fern/pattern.yaml:2:11: there is no designer 'Wren Alder'; write 'alder', which goes by that name",
+    ),
+    Case(
+        "an unknown finishing piece",
+        {SERIES: ("finish: shelf", "finish: shelve")},
+        "series/garden-year/series.yaml:4:9: there is no finishing piece 'shelve'; did you mean 'shelf'?",
+    ),
+    Case(
+        "an unknown paint",
+        {FINISH: ("paint: sage", "paint: sago")},
+        "finishes/shelf/finish.yaml:14:12: there is no paint 'sago'; did you mean 'sage'?",
+    ),
+    Case(
+        "an unknown thread set",
+        {PATTERN: ("thread_sets: [moss, spool]", "thread_sets: [moss, spol]")},
+        "series/garden-year/fern/pattern.yaml:7:21: there is no thread set 'spol'; did you mean 'spool'?",
+    ),
+    Case(
+        "a thread number that the card lacks",
+        {PATTERN: ("r: {moss: E2,", "r: {moss: E3,")},
+        "series/garden-year/fern/pattern.yaml:9:13: Moss Stranded has no colour 'E3'; known here: 07, E2, K4",
+    ),
+    Case(
+        "a colour's name where its number is due",
+        {PATTERN: ("r: {moss: E2,", "r: {moss: peat,")},
+        "series/garden-year/fern/pattern.yaml:9:13: Moss Stranded has no colour 'peat'; write 'K4', which goes by that name",
+    ),
+    Case(
+        "a thread number without its nought",
+        {PATTERN: ('[E2, "07"]', "[E2, 7]")},
+        "series/garden-year/fern/pattern.yaml:11:18: Moss Stranded has no colour '7'; did you mean '07'?",
+    ),
+    Case(
+        "backstitch in an unknown mark",
+        {PATTERN: ("colour: k, path", "colour: K, path")},
+        "series/garden-year/fern/pattern.yaml:13:14: the mark 'K' is not in the key; did you mean 'k'?",
+    ),
+    Case(
+        "a French knot in an unknown mark",
+        {PATTERN: ("colour: r, at", "colour: z, at")},
+        "series/garden-year/fern/pattern.yaml:15:14: the mark 'z' is not in the key; known here: b, k, r",
+    ),
+    Case(
+        "a designer's id given twice",
+        {SERIES: ("designers:\n", "designers:\n  - {id: alder, name: A, about: B}\n")},
+        "series/garden-year/series.yaml:10:9: the designer 'alder' stands here a second time (first on line 9); keep one of the two",
+    ),
+    Case(
+        "a pattern twice in the order",
+        {SERIES: ("order: [fern]", "order: [fern, fern]")},
+        "series/garden-year/series.yaml:13:15: the pattern 'fern' stands here a second time (first on line 13); keep one of the two",
+    ),
+    Case(
+        "a paint given twice",
+        {
+            FINISH: (
+                "paints:\n",
+                'paints:\n  - {name: sage, hex: "#b0c8b3", put_on_with: brush, covers: 10 m2 per litre, dries_in: 1 h, tin: 100 ml}\n',
+            )
+        },
+        "finishes/shelf/finish.yaml:19:11: the paint 'sage' stands here a second time (first on line 18); keep one of the two",
+    ),
+    Case(
+        "a thread number given twice",
+        {MOSS: ("number: K4", "number: E2")},
+        "threads/moss.yaml:10:14: the number 'E2' stands here a second time (first on line 9); give each colour its own",
+    ),
+    Case(
+        "a colour of cloth given twice",
+        {CLOTH: ("name: oatmeal", "name: frost")},
+        "cloths/hopsack-28.yaml:7:12: the name 'frost' stands here a second time (first on line 6); give each colour its own",
+    ),
+    Case(
+        "a thread set with a name of another meaning",
+        {SERIES: ("name: moss,", "name: strands,")},
+        "series/garden-year/fern/pattern.yaml:7:15: there is no thread set 'moss'; known here: spool, strands",
+        "series/garden-year/series.yaml:6:12: a thread set cannot be called 'strands', which has a meaning in key lines; choose another name",
+    ),
+    Case(
+        "a content folder without a series",
+        {path: None for path in TINY if path.startswith("series")},
+        "series:1:1: there is no series in this folder; make a folder for it, for example series/garden-year, with a series.yaml",
+    ),
+    Case(
+        "a pattern in the order that has no folder",
+        {SERIES: ("order: [fern]", "order: [fern, ferns]")},
+        "series/garden-year/series.yaml:13:15: there is no pattern folder 'ferns'; did you mean 'fern'?",
+    ),
+    Case(
+        "a pattern folder that is not in the order",
+        {f"{FERN}-two/pattern.yaml": "title: Draft\n"},
+        "series/garden-year/fern-two:1:1: advice: 'fern-two' is not in the series' order, so it is left out; add it there, or begin the folder's name with '_'",
+    ),
+    Case(
+        "a key without lines",
+        {PATTERN: cut(PATTERN, "key:", "credits:", "key: {}\n"), CHART: "..\n"},
+        "series/garden-year/fern/pattern.yaml:8:6: the key has no lines; write one for each mark of the chart, for example r: {larkmoss: E2}",
+    ),
+    Case(
+        "the mark for bare cloth in the key",
+        {PATTERN: ("  r: {moss", "  .: {moss"), CHART: "..bb\n.k..\n"},
+        "series/garden-year/fern/pattern.yaml:9:3: '.' cannot be a mark: it stands for bare cloth; choose another sign",
+        "series/garden-year/fern/pattern.yaml:15:14: the mark 'r' is not in the key; known here: b, k",
+    ),
+    Case(
+        "a mark of two characters",
+        {PATTERN: ("  r: {moss", "  rr: {moss")},
+        "series/garden-year/fern/pattern.yaml:9:3: the mark 'rr' is 2 characters long; use a single one, such as its first",
+    ),
+    Case(
+        "a mark that cannot stand alone",
+        {PATTERN: ("  r: {moss", '  "\u0301": {moss'), CHART: "bbbb\nbk..\n"},
+        "series/garden-year/fern/pattern.yaml:9:3: U+0301 cannot be a mark: it cannot be seen by itself; choose another sign",
+        "series/garden-year/fern/pattern.yaml:15:14: the mark 'r' is not in the key; known here: b, k",
+    ),
+    Case(
+        "a key line that leaves out a thread set",
+        {PATTERN: ('r: {moss: E2, spool: "10"}', "r: {moss: E2}")},
+        "series/garden-year/fern/pattern.yaml:9:3: the key line 'r' says nothing for the thread set 'spool'; add its number there",
+    ),
+    Case(
+        "a key with a thread set that the pattern does not offer",
+        {PATTERN: ("thread_sets: [moss, spool]", "thread_sets: [moss]")},
+        "series/garden-year/fern/pattern.yaml:9:17: the key names the thread set 'spool', which this pattern does not offer; add it to thread_sets, or take it out of every key line",
+    ),
+    Case(
+        "a name misspelt in a key line",
+        {PATTERN: ('r: {moss: E2, spool: "10"}', 'r: {moss: E2, spool: "10", stich: half}')},
+        "series/garden-year/fern/pattern.yaml:9:30: 'stich' is no thread set and not part of a key line; did you mean 'stitch'?",
+    ),
+    Case(
+        "more strands than the thread has",
+        {PATTERN: ('r: {moss: E2, spool: "10"}', 'r: {moss: E2, spool: "10", strands: {moss: 7}}')},
+        "series/garden-year/fern/pattern.yaml:9:46: 7 strands of Moss Stranded, which has 6; write 6 or fewer",
+    ),
+    Case(
+        "strands for an unknown thread set",
+        {PATTERN: ('r: {moss: E2, spool: "10"}', 'r: {moss: E2, spool: "10", strands: {mos: 1}}')},
+        "series/garden-year/fern/pattern.yaml:9:40: there is no thread set 'mos'; did you mean 'moss'?",
+    ),
+    Case(
+        "two strands of a thread used whole",
+        {SERIES: ("card: spool, strands: 1", "card: spool, strands: 2")},
+        "series/garden-year/series.yaml:7:41: 2 strands of Spool Twelve, which has 1; it is used whole, so write 1",
+    ),
+    Case(
+        "a blend of three colours",
+        {PATTERN: ('[E2, "07"]', '[E2, "07", K4]')},
+        "series/garden-year/fern/pattern.yaml:11:13: a blend of 3 colours; give one number, or two for a blend",
+    ),
+    Case(
+        "a blend of a colour with itself",
+        {PATTERN: ('[E2, "07"]', "[E2, E2]")},
+        "series/garden-year/fern/pattern.yaml:11:18: a blend of 'E2' with itself; give that number once, without brackets",
+    ),
+    Case(
+        "two marks stitched alike",
+        {PATTERN: ("k: {moss: K4", "k: {moss: E2")},
+        "series/garden-year/fern/pattern.yaml:10:13: 'k' and 'r' are stitched alike in 'moss', both with 'E2'; use one mark for both, or change one of them",
+    ),
+    Case(
+        "a key line that nothing uses",
+        {CHART: "rrrr\nrk..\n"},
+        "series/garden-year/fern/pattern.yaml:11:3: the mark 'b' is never used; take its key line out, or stitch something with it",
+    ),
+    Case(
+        "a part of wood given twice",
+        {FINISH: (PART, PART + PART)},
+        "finishes/shelf/finish.yaml:17:11: the part 'back' stands here a second time (first on line 9); keep one of the two",
+    ),
+    Case(
+        "a thread set given twice",
+        {SERIES: ("thread_sets:\n", "thread_sets:\n  - {name: moss, card: moss, strands: 1}\n")},
+        "series/garden-year/series.yaml:7:12: the thread set 'moss' stands here a second time (first on line 6); keep one of the two",
+    ),
+    Case(
+        "a cloth choice given twice",
+        {PATTERN: ("cloths:\n", "cloths:\n  - {cloth: hopsack-28, colour: frost, over: 2}\n")},
+        "series/garden-year/fern/pattern.yaml:7:5: the cloth choice 'hopsack-28' stands here a second time (first on line 6); keep one of the two",
+    ),
+    Case(
+        "a thread set twice in a pattern",
+        {PATTERN: ("thread_sets: [moss, spool]", "thread_sets: [moss, spool, moss]")},
+        "series/garden-year/fern/pattern.yaml:7:28: the thread set 'moss' stands here a second time (first on line 7); keep one of the two",
+    ),
+    Case(
+        "a stroke and a blend that look alike in the second thread set",
+        {PATTERN: ('spool: "12"', 'spool: "10"')},
+        "series/garden-year/fern/pattern.yaml:10:24: 'k' and 'r' are stitched alike in 'spool', both with '10'; use one mark for both, or change one of them",
+    ),
+)

@@ -1,0 +1,422 @@
+"""Values that mean nothing.
+
+Each case changes one thing in the tiny content folder and stands beside every line that the author then reads.
+"""
+
+# ruff: noqa: E501 - the lines of output stand whole, as an author sees them
+
+from tests.content_builder import BEADS, CLOTH, FINISH, MOSS, PATTERN, SERIES, TINY
+from tests.wrong_input_case import Case
+
+CASES = (
+    Case(
+        "a thread card that is a list",
+        {MOSS: "- name: Moss\n"},
+        "threads/moss.yaml:1:1: this file should hold a thread card, line by line; begin each line with a name, as in name: Larkmoss Stranded",
+    ),
+    Case(
+        "a thread card that is one word",
+        {MOSS: "Moss\n"},
+        "threads/moss.yaml:1:1: this file should hold a thread card, line by line; begin each line with a name, as in name: Larkmoss Stranded",
+    ),
+    Case(
+        "a name misspelt",
+        {MOSS: ("length: 8 m", "lenght: 8 m")},
+        "threads/moss.yaml:6:1: 'lenght' is not part of a thread card; did you mean 'length'?",
+    ),
+    Case(
+        "a name missing",
+        {MOSS: ("length: 8 m\n", "")},
+        "threads/moss.yaml:1:1: 'length' is missing in a thread card; add a line, for example length: 8 m",
+    ),
+    Case(
+        "a value missing",
+        {MOSS: ("length: 8 m", "length:")},
+        "threads/moss.yaml:6:8: 'length' has no value; write one, for example length: 8 m",
+    ),
+    Case(
+        "a value of nothing between quotes",
+        {MOSS: ("length: 8 m", "length: ''")},
+        "threads/moss.yaml:6:10: 'length' is '', which is not a length; write a number and its unit, for example length: 8 m",
+    ),
+    Case(
+        "a list where one value is due",
+        {MOSS: ("length: 8 m", "length: [8 m]")},
+        "threads/moss.yaml:6:9: 'length' has a list, and needs one value; write for example length: 8 m",
+    ),
+    Case(
+        "names in a title",
+        {PATTERN: ("title: Fern by the Tap", "title: {Fern}")},
+        "series/garden-year/fern/pattern.yaml:1:8: 'title' has a group of names with values, and needs one value; write for example title: Robin on the Spade",
+    ),
+    Case(
+        "one value where a list is due",
+        {SERIES: ("order: [fern]", "order: fern")},
+        "series/garden-year/series.yaml:13:8: 'order' should be a list, and is 'fern'; put brackets round it, or a dash before each entry, for example order: [robin-on-the-spade]",
+    ),
+    Case(
+        "names where a list is due",
+        {SERIES: ("order: [fern]", "order: {fern: 1}")},
+        "series/garden-year/series.yaml:13:8: 'order' should be a list, and is a group of names with values; put brackets round it, or a dash before each entry, for example order: [robin-on-the-spade]",
+    ),
+    Case(
+        "one value where names are due",
+        {
+            PATTERN: (
+                "occasion: {name: First warm day, on: second Sunday of May}",
+                "occasion: May Day",
+            )
+        },
+        "series/garden-year/fern/pattern.yaml:4:11: 'occasion' should be made of names with values, and is 'May Day'; write for example occasion: {name: Twelfth Night, on: 6 January}",
+    ),
+    Case(
+        "a key line with a bare number",
+        {PATTERN: ('r: {moss: E2, spool: "10"}', "r: E2")},
+        "series/garden-year/fern/pattern.yaml:9:6: 'r' should be made of names with values, and is 'E2'; write for example r: {larkmoss: E2}",
+    ),
+    Case(
+        "a list where names are due",
+        {PATTERN: ("credits: {model_stitcher: Hazel Penn}", "credits: [Hazel]")},
+        "series/garden-year/fern/pattern.yaml:23:10: 'credits' should be made of names with values, and is a list; write for example credits: {model_stitcher: Maud Fennimore}",
+    ),
+    Case(
+        "a word where the key is due",
+        {PATTERN: ("key:\n  r:", "key: red\nkex:\n  r:")},
+        "series/garden-year/fern/pattern.yaml:8:6: 'key' should hold key lines, and is 'red'; write for example key: {r: {larkmoss: E2}}",
+        "series/garden-year/fern/pattern.yaml:9:1: 'kex' is not part of a pattern; did you mean 'key'?",
+    ),
+    Case(
+        "one number of strands for all thread sets",
+        {PATTERN: ('r: {moss: E2, spool: "10"}', 'r: {moss: E2, spool: "10", strands: 1}')},
+        "series/garden-year/fern/pattern.yaml:9:39: 'strands' should hold a number for each thread set, and is '1'; write for example strands: {larkmoss: 1}",
+    ),
+    Case(
+        "a series without patterns",
+        {SERIES: ("order: [fern]", "order: []")},
+        "series/garden-year/series.yaml:13:8: 'order' has no entries; write at least one, for example order: [robin-on-the-spade]",
+    ),
+    Case(
+        "a list far too long",
+        {FINISH: ("cautions: [small magnets, dust]", f"cautions: [{'dust, ' * 2001}]")},
+        "finishes/shelf/finish.yaml:26:11: 'cautions' has 2001 entries; 2000 is the most that can be used",
+    ),
+    Case(
+        "curly quotes round a title",
+        {PATTERN: ("title: Fern by the Tap", "title: “Fern by the Tap”")},
+        "series/garden-year/fern/pattern.yaml:1:8: '“Fern by the Tap”' stands between curly quotes; use straight ones: \"Fern by the Tap\"",
+    ),
+    Case(
+        "a title over two lines",
+        {PATTERN: ("title: Fern by the Tap", "title: |\n  Fern\n  by the Tap")},
+        "series/garden-year/fern/pattern.yaml:2:3: 'title' runs over several lines; write it on one line",
+    ),
+    Case(
+        "a title too long",
+        {PATTERN: ("title: Fern by the Tap", "title: " + "Fern " * 40)},
+        "series/garden-year/fern/pattern.yaml:1:8: 'title' is 199 characters long; shorten it to 100",
+    ),
+    Case(
+        "an id with a space in it",
+        {SERIES: ("id: alder", "id: Wren Alder")},
+        "series/garden-year/series.yaml:9:9: 'id' is 'Wren Alder', which cannot be part of a file name; use small letters, digits and hyphens, for example 'wren-alder'",
+    ),
+    Case(
+        "half a strand",
+        {MOSS: ("strands: 6", "strands: 6.5")},
+        "threads/moss.yaml:3:10: 'strands' is '6.5', which is not a whole number; write a whole number from 1 to 12, in plain digits",
+    ),
+    Case(
+        "a number in words",
+        {MOSS: ("strands: 6", "strands: six")},
+        "threads/moss.yaml:3:10: 'strands' is 'six', which is not a whole number; write a whole number from 1 to 12, in plain digits",
+    ),
+    Case(
+        "a number in scientific writing",
+        {BEADS: ("packet: 300", "packet: 1e3")},
+        "beads/drop.yaml:3:9: 'packet' is '1e3', which is not a whole number; write a whole number from 1 to 100000, in plain digits",
+    ),
+    Case(
+        "a word for a number",
+        {MOSS: ("tex: 25", "tex: heavy")},
+        "threads/moss.yaml:4:6: 'tex' is 'heavy', which is not a number; write a number from 1 to 2000, in plain digits",
+    ),
+    Case(
+        "a decimal comma",
+        {MOSS: ("tex: 25", "tex: 25,5")},
+        "threads/moss.yaml:4:6: '25,5' has a comma in its number; write a full stop: '25.5'",
+    ),
+    Case(
+        "a decimal comma before a unit",
+        {BEADS: ("2.2 mm", "2,2 mm")},
+        "beads/drop.yaml:2:7: '2,2 mm' has a comma in its number; write a full stop: '2.2 mm'",
+    ),
+    Case(
+        "a cloth far too fine",
+        {CLOTH: ("count: 28", "count: 280")},
+        "cloths/hopsack-28.yaml:3:8: 'count' is '280', beyond what can be right; it goes from 5 to 60",
+    ),
+    Case(
+        "a stitch over three threads",
+        {CLOTH: ("over: 2", "over: 3")},
+        "cloths/hopsack-28.yaml:4:7: 'over' is '3', beyond what can be right; it goes from 1 to 2",
+    ),
+    Case(
+        "a skein of eight millimetres",
+        {MOSS: ("length: 8 m", "length: 8 mm")},
+        "threads/moss.yaml:6:9: 'length' is '8 mm', beyond what can be right; it goes from 0.1 m to 5000 m",
+    ),
+    Case(
+        "a length without a unit",
+        {MOSS: ("length: 8 m", "length: 8")},
+        "threads/moss.yaml:6:9: 'length' is '8', without a unit; write the unit, for example '8 m'",
+    ),
+    Case(
+        "a length with an unknown unit",
+        {MOSS: ("length: 8 m", "length: 8 mtr")},
+        "threads/moss.yaml:6:11: 'mtr' is not a unit for 'length'; known here: cm, in, m, mm, yd",
+    ),
+    Case(
+        "a coverage with an unknown unit",
+        {FINISH: ("10 m2 per litre", "10 m2 a litre")},
+        "finishes/shelf/finish.yaml:21:16: 'm2 a litre' is not a unit for 'covers'; did you mean 'm2 per litre'?",
+    ),
+    Case(
+        "a length in words",
+        {MOSS: ("length: 8 m", "length: long")},
+        "threads/moss.yaml:6:9: 'length' is 'long', which is not a length; write a number and its unit, for example length: 8 m",
+    ),
+    Case(
+        "a fraction over nought",
+        {MOSS: ("length: 8 m", "length: 8/0 m")},
+        "threads/moss.yaml:6:9: 'length' is '8/0 m', which is not a length; write a number and its unit, for example length: 8 m",
+    ),
+    Case(
+        "a weave misspelt",
+        {CLOTH: ("weave: evenweave", "weave: evenwave")},
+        "cloths/hopsack-28.yaml:2:8: 'weave' cannot be 'evenwave'; did you mean 'evenweave'?",
+    ),
+    Case(
+        "cautions that the tool does not know",
+        {FINISH: ("cautions: [small magnets, dust]", "cautions: [small magnet, wolves]")},
+        "finishes/shelf/finish.yaml:26:12: an entry of 'cautions' cannot be 'small magnet'; did you mean 'small magnets'?",
+        "finishes/shelf/finish.yaml:26:26: an entry of 'cautions' cannot be 'wolves'; did you mean 'solvents'?",
+    ),
+    Case(
+        "neither true nor false",
+        {SERIES: ("    shop: https://example.org/alder", "    sells: perhaps")},
+        "series/garden-year/series.yaml:12:12: 'sells' is 'perhaps'; write true or false",
+    ),
+    Case(
+        "a colour with a wrong letter",
+        {MOSS: ('"#4f7942"', '"#4f794g"')},
+        "threads/moss.yaml:11:38: 'hex' is '#4f794g', which is not a colour of six digits or letters a to f; write six after the sign #, for example \"#6b503a\"",
+    ),
+    Case(
+        "a colour of three digits",
+        {MOSS: ('"#4f7942"', '"#4f7"')},
+        "threads/moss.yaml:11:38: 'hex' is '#4f7', which is not a colour of six digits or letters a to f; write all six: \"#44ff77\"",
+    ),
+    Case(
+        "a colour without its sign",
+        {MOSS: ('"#4f7942"', '"4f7942"')},
+        "threads/moss.yaml:11:38: 'hex' is '4f7942', which is not a colour of six digits or letters a to f; write the sign # before it: \"#4f7942\"",
+    ),
+    Case(
+        "a web address without https",
+        {SERIES: ("https://example.org/alder", "example.org/alder")},
+        "series/garden-year/series.yaml:12:11: 'example.org/alder' is not a web address; write it in full, for example https://example.org/counter",
+    ),
+    Case(
+        "a link that would run a program",
+        {PATTERN: ("url: https://example.org/counter", "url: javascript:alert(1)")},
+        "series/garden-year/fern/pattern.yaml:25:34: a link may not start with 'javascript:'; use an address that starts with https://",
+    ),
+    Case(
+        "a web address with a space",
+        {SERIES: ("https://example.org/alder", "https://example org/alder")},
+        "series/garden-year/series.yaml:12:11: 'https://example org/alder' is not a web address; write it in full, for example https://example.org/counter",
+    ),
+    Case(
+        "a mail address for a shop",
+        {SERIES: ("https://example.org/alder", "mailto:wren@example.org")},
+        "series/garden-year/series.yaml:12:11: a link may not start with 'mailto:'; use an address that starts with https://",
+    ),
+    Case(
+        "a date in words",
+        {PATTERN: ("date: 2026-11-25", "date: 25 November 2026")},
+        "series/garden-year/fern/pattern.yaml:27:12: '25 November 2026' is not a date; write year-month-day, for example 2026-11-25",
+    ),
+    Case(
+        "a date of the last century",
+        {PATTERN: ("date: 2026-11-25", "date: 1926-11-25")},
+        "series/garden-year/fern/pattern.yaml:27:12: the year 1926 in '1926-11-25' cannot be right; it goes from 2000 to 2100",
+    ),
+    Case(
+        "a day that does not exist",
+        {PATTERN: ("date: 2026-11-25", "date: 2026-02-30")},
+        "series/garden-year/fern/pattern.yaml:27:12: there is no day '2026-02-30'; February 2026 has 28 days",
+    ),
+    Case(
+        "a month that does not exist",
+        {PATTERN: ("date: 2026-11-25", "date: 2026-13-01")},
+        "series/garden-year/fern/pattern.yaml:27:12: there is no day '2026-13-01'; months go from 01 to 12",
+    ),
+    Case(
+        "a release without a time zone",
+        {SERIES: ("2027-01-15 09:00 Europe/London", "2027-01-15 09:00")},
+        "series/garden-year/series.yaml:3:10: '2027-01-15 09:00' is not a date with time and time zone; write it like 2027-01-15 09:00 Europe/London",
+    ),
+    Case(
+        "a time zone misspelt",
+        {SERIES: ("2027-01-15 09:00 Europe/London", "2027-01-15 09:00 Europe/Londno")},
+        "series/garden-year/series.yaml:3:27: 'Europe/Londno' is not a time zone; did you mean 'Europe/London'?",
+    ),
+    Case(
+        "a time zone that is a country",
+        {SERIES: ("2027-01-15 09:00 Europe/London", "2027-01-15 09:00 UK")},
+        "series/garden-year/series.yaml:3:27: 'UK' is not a time zone; write region and city, for example Europe/London",
+    ),
+    Case(
+        "an hour that does not exist",
+        {SERIES: ("2027-01-15 09:00 Europe/London", "2027-01-15 24:00 Europe/London")},
+        "series/garden-year/series.yaml:3:21: there is no time '24:00' on that day; hours go from 00 to 23, minutes from 00 to 59",
+    ),
+    Case(
+        "a time that the clocks leap over",
+        {SERIES: ("2027-01-15 09:00 Europe/London", "2027-03-28 01:30 Europe/London")},
+        "series/garden-year/series.yaml:3:21: there is no time '01:30' on that day; the clocks go forward that day; write 02:30",
+    ),
+    Case(
+        "a release on a day that does not exist",
+        {SERIES: ("2027-01-15 09:00 Europe/London", "2027-02-30 09:00 Europe/London")},
+        "series/garden-year/series.yaml:3:10: there is no day '2027-02-30'; February 2027 has 28 days",
+    ),
+    Case(
+        "an occasion without a day",
+        {PATTERN: ("second Sunday of May", "in May")},
+        "series/garden-year/fern/pattern.yaml:4:38: 'in May' is not a day that comes every year; write it like '6 January', 'second Sunday of May' or '21 days before Easter'",
+    ),
+    Case(
+        "an occasion on 31 June",
+        {PATTERN: ("second Sunday of May", "31 June")},
+        "series/garden-year/fern/pattern.yaml:4:38: there is no day '31 June'; June has 30 days",
+    ),
+    Case(
+        "an occasion on 29 February",
+        {PATTERN: ("second Sunday of May", "29 February")},
+        "series/garden-year/fern/pattern.yaml:4:38: '29 February' does not come every year; choose 28 February or 1 March",
+    ),
+    Case(
+        "an occasion on 30 February",
+        {PATTERN: ("second Sunday of May", "30 February")},
+        "series/garden-year/fern/pattern.yaml:4:38: there is no day '30 February'; February has 29 days at most",
+    ),
+    Case(
+        "an occasion on a fifth Sunday",
+        {PATTERN: ("second Sunday of May", "fifth Sunday of May")},
+        "series/garden-year/fern/pattern.yaml:4:38: 'fifth Sunday of May' does not come every year; choose first to fourth, or last",
+    ),
+    Case(
+        "an occasion on a sixth Sunday",
+        {PATTERN: ("second Sunday of May", "sixth Sunday of May")},
+        "series/garden-year/fern/pattern.yaml:4:38: 'sixth' is not a count; known here: first, fourth, last, second, third",
+    ),
+    Case(
+        "a weekday misspelt",
+        {PATTERN: ("second Sunday of May", "second Sonday of May")},
+        "series/garden-year/fern/pattern.yaml:4:45: 'Sonday' is not a weekday; did you mean 'Sunday'?",
+    ),
+    Case(
+        "a month misspelt",
+        {PATTERN: ("second Sunday of May", "6 Januray")},
+        "series/garden-year/fern/pattern.yaml:4:40: 'Januray' is not a month; did you mean 'January'?",
+    ),
+    Case(
+        "an occasion too far from Easter",
+        {PATTERN: ("second Sunday of May", "300 days before Easter")},
+        "series/garden-year/fern/pattern.yaml:4:38: '300 days before Easter' is too far from Easter; stay within 150 days, or name the day itself",
+    ),
+    Case(
+        "a semicolon in a point",
+        {PATTERN: ("2.5,2.5 3,3", "2.5;2.5 3,3")},
+        "series/garden-year/fern/pattern.yaml:15:22: '2.5;2.5' is not a point; write column,row without a space between, for example 12,30.5",
+    ),
+    Case(
+        "a space in a point",
+        {PATTERN: ("2.5,2.5 3,3", "2.5, 2.5")},
+        "series/garden-year/fern/pattern.yaml:15:22: '2.5,' is not a point; write column,row without a space between, for example 12,30.5",
+        "series/garden-year/fern/pattern.yaml:15:27: '2.5' is not a point; write column,row without a space between, for example 12,30.5",
+    ),
+    Case(
+        "a point on a third of a stitch",
+        {PATTERN: ("2.5,2.5 3,3", "2.5,2.5 3,2.3")},
+        "series/garden-year/fern/pattern.yaml:15:30: '3,2.3' is not on a quarter of a stitch; the nearest point that is: '3,2.25'",
+    ),
+    Case(
+        "a close-up at half a stitch",
+        {PATTERN: ("at: 3,2", "at: 3.5,2")},
+        "series/garden-year/fern/pattern.yaml:19:9: '3.5,2' is not a stitch of the chart; write its column,row in whole numbers, for example 12,30",
+    ),
+    Case(
+        "an outline of two corners",
+        {FINISH: ("outline: 0,0 100,0 100,100 0,100", "outline: 0,0 100,0")},
+        "finishes/shelf/finish.yaml:4:12: an outline with 2 corners; give three or more",
+    ),
+    Case(
+        "an outline that crosses itself",
+        {FINISH: ("outline: 0,0 100,0 100,100 0,100", "outline: 0,0 100,100 100,0 0,100")},
+        "finishes/shelf/finish.yaml:4:12: the outline crosses itself: side 1 runs over side 3; give the corners in order round the shape",
+    ),
+    Case(
+        "an outline without an area",
+        {FINISH: ("outline: 0,0 100,0 100,100 0,100", "outline: 0,0 100,0 50,0")},
+        "finishes/shelf/finish.yaml:4:12: the outline has no area: its corners lie on one line; move a corner away from that line",
+    ),
+    Case(
+        "an outline a hundred metres wide",
+        {FINISH: ("outline: 0,0 100,0 100,100 0,100", "outline: 0,0 100000,0 50,50")},
+        "finishes/shelf/finish.yaml:4:12: 'outline' is '0,0 100000,0 50,50', beyond what can be right; it goes from -5000 mm to 5000 mm",
+    ),
+    Case(
+        "points without quotes, between brackets",
+        {PATTERN: ('at: "2.5,2.5 3,3"', "at: 2.5,2.5 3,3")},
+        "series/garden-year/fern/pattern.yaml:15:21: '2.5' is not a point; write column,row without a space between, for example 12,30.5",
+        "series/garden-year/fern/pattern.yaml:15:25: '2.5 3' is not part of an entry of knots, and has no value; put a value that has commas itself between quotes",
+        "series/garden-year/fern/pattern.yaml:15:31: '3' is not part of an entry of knots, and has no value; put a value that has commas itself between quotes",
+    ),
+    Case(
+        "a name misspelt in a notice",
+        {SERIES: ("date: 2026-11-20, title: Linen", "date: 2026-11-20, titel: Linen")},
+        "series/garden-year/series.yaml:18:24: 'titel' is not part of a notice; did you mean 'title'?",
+    ),
+    Case(
+        "an entry of a list that is one word",
+        {SERIES: ("  - {name: spool, card: spool, strands: 1}", "  - spool")},
+        "series/garden-year/series.yaml:7:5: an entry of 'thread_sets' should be made of names with values, and is 'spool'; write for example - {name: larkmoss, card: larkmoss, strands: 2}",
+    ),
+    Case(
+        "a number of a thread set missing in a key line",
+        {PATTERN: ('spool: "12"', "spool:")},
+        "series/garden-year/fern/pattern.yaml:10:23: 'spool' has no value; write one, for example spool: E2",
+    ),
+    Case(
+        "a paint at the wrong end of a brush",
+        {FINISH: ("put_on_with: brush", "put_on_with: roller")},
+        "finishes/shelf/finish.yaml:20:18: 'put_on_with' cannot be 'roller'; known here: brush, spray",
+    ),
+    Case(
+        "a trim of an unknown kind",
+        {FINISH: ("kind: gathered", "kind: frilled")},
+        "finishes/shelf/finish.yaml:24:14: 'kind' cannot be 'frilled'; known here: gathered, round, straight",
+    ),
+    Case(
+        "a designer without a name",
+        {SERIES: ("    name: Wren Alder\n", "")},
+        "series/garden-year/series.yaml:9:5: 'name' is missing in a designer; add a line, for example name: Oriel Thackwray",
+    ),
+    Case(
+        "a pattern without revisions",
+        {PATTERN: TINY[PATTERN][: TINY[PATTERN].index("revisions:")]},
+        "series/garden-year/fern/pattern.yaml:1:1: 'revisions' is missing in a pattern; add a line, for example revisions: [{date: 2026-11-25, note: First issue.}]",
+    ),
+)
