@@ -1,4 +1,5 @@
-"""Every message that an author can be given, in one table: code → what is wrong, what would be right.
+"""Every message that an author can be given, in one table:
+code → what is wrong, what would be right.
 
 The words are templates; whoever finds a fault fills the gaps with facts. A code is never reused for
 something else, and each one is provoked by at least one case in the tests.
@@ -372,6 +373,7 @@ FAULTS: dict[str, Fault] = {
     # the fit of a design (found by reckon)
     "does-not-fit": Fault(
         "on {cloth} the mounted design is {width} × {height} and {piece} does not hold it",
-        "it is {excess} (room for {most} stitches); offer a finer cloth instead or make the design smaller",
+        "it is {excess} (room for {most} stitches); offer a finer cloth instead or make the design "
+        "smaller",
     ),
 }

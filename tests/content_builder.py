@@ -1,4 +1,6 @@
-"""A whole content folder in miniature, so that each test can change one thing in it and nothing else."""
+"""A whole content folder in miniature, so that each test can change one thing in it and nothing
+else.
+"""
 
 import io
 import struct
@@ -154,7 +156,8 @@ rk..
 def build(root: Path, changes: Mapping[str, Change] | None = None) -> Path:
     """Write the tiny folder under `root` with some files changed, and give `root` back.
 
-    A change is (old words, new words) within the tiny file, a whole new file, or None for no such file.
+    A change is (old words, new words) within the tiny file, a whole new file, or None for no such
+    file.
     """
     files: dict[str, str | bytes] = dict(TINY)
     for path, change in (changes or {}).items():
@@ -210,6 +213,6 @@ def picture_that_claims(width: int, height: int) -> bytes:
 
 
 def cut(path: str, start: str, end: str, instead: str = "") -> str:
-    """The tiny file from its beginning up to `start`, and again from `end` on, with something else between."""
+    """The tiny file up to `start` and again from `end` on, with something else between."""
     text = TINY[path]
     return text[: text.index(start)] + instead + text[text.index(end) :]

@@ -80,7 +80,12 @@ def test_the_same_input_gives_the_same_bytes(built, tmp_path):
     folder = tmp_path / "another place" / "content"
     shutil.copytree(CONTENT, folder)
     into = tmp_path / "out"
-    env = os.environ | {"PYTHONHASHSEED": "77", "TZ": "Pacific/Chatham", "LC_ALL": "C.UTF-8"}
+    env = os.environ | {
+        "PYTHONHASHSEED": "77",
+        "TZ": "Pacific/Chatham",
+        "LC_ALL": "C.UTF-8",
+        "PYTHONPATH": str(CONTENT.parent),
+    }
     subprocess.run(
         [sys.executable, "-m", "packetgen", "build", "--content", folder, "--into", into],
         check=True,

@@ -61,7 +61,7 @@ def test_a_comma_can_be_a_mark_in_a_table(tmp_path):
 
 
 def test_a_pixel_is_a_stitch_in_the_colour_of_the_models_thread(tmp_path):
-    """Clear pixels are bare cloth; a colour that a blend begins with is the plain line's before it is the blend's."""
+    """Clear pixels are bare cloth; a colour is a plain line's before it is a blend's."""
     rows = [["#a04030", "#a04030", "#4f7942", "#4f7942"], ["#a04030", "#6b503a", CLEAR, CLEAR]]
     changes = {
         CHART: None,
@@ -159,7 +159,9 @@ def fraction(mark: str, stitch: Stitch, corner: Corner | None) -> Fraction:
     ],
 )
 def test_two_by_two_characters_are_a_fractional_stitch(top, bottom, stitches):
-    """A half stitch leans as its diagonal does: '/' from lower left to upper right, '\\' the other way."""
+    """A half stitch leans as its diagonal does:
+    '/' from lower left to upper right, '\\' the other way.
+    """
     assert close_up(top, bottom) == tuple(fraction(*stitch) for stitch in stitches)
 
 
@@ -182,7 +184,7 @@ BLOCKS = st.text("AB.", min_size=4, max_size=4)
 
 @given(BLOCKS)
 def test_every_block_is_a_stitch_or_is_told(block):
-    """Whatever two by two characters say: stitches that fill exactly the marked quarters, or one problem."""
+    """Any two by two characters are stitches in exactly the marked quarters, or one problem."""
     place = Place("pattern.yaml", 1, 1)
     text = TextNode(f"{block[:2]}\n{block[2:]}", place)
     filled = Filled(

@@ -54,7 +54,9 @@ def test_lengths_are_kept_in_one_unit(series):
     ],
 )
 def test_a_length_may_be_written_in_any_unit(load, written, metres):
-    """One inch is 25.4 mm exactly (international inch, 1959): 315 in and 8 3/4 yd are both 8.001 m."""
+    """One inch is 25.4 mm exactly (international inch, 1959):
+    315 in and 8 3/4 yd are both 8.001 m.
+    """
     content = load({MOSS: ("length: 8 m", f"length: {written}")})
     assert content.series[0].thread_sets[0].card.length_m == pytest.approx(metres, abs=1e-12)
 
@@ -92,6 +94,15 @@ def test_what_is_left_out_has_its_usual_value(series):
 def test_a_cloth_may_be_worked_over_another_number_of_threads(load):
     content = load({PATTERN: ("colour: frost}", "colour: frost, over: 1}")})
     assert content.series[0].patterns[0].cloths[0].over == 1
+
+
+def test_the_address_of_the_site_may_be_given(load):
+    address = "https://almanac.example.org/"
+    assert load().series[0].address is None
+    assert (
+        load({SERIES: ("finish: shelf", f"finish: shelf\naddress: {address}")}).series[0].address
+        == address
+    )
 
 
 def test_two_numbers_are_a_blend(series):

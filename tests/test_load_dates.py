@@ -62,7 +62,8 @@ def test_a_date_is_read_as_iso_8601_writes_it(day):
 @pytest.mark.parametrize(
     ("said", "offset"),
     [
-        # Greenwich time in winter, one hour ahead in summer; Kathmandu 5 h 45 min ahead (IANA time zone database).
+        # Greenwich time in winter, one hour ahead in summer;
+        # Kathmandu 5 h 45 min ahead (IANA time zone database).
         ("2027-01-15 09:00 Europe/London", timedelta(0)),
         ("2027-07-15 9:00 Europe/London", timedelta(hours=1)),
         ("2027-07-15 09:00 Asia/Kathmandu", timedelta(hours=5, minutes=45)),
@@ -74,5 +75,7 @@ def test_a_moment_has_the_offset_of_its_zone_on_that_day(said, offset):
 
 
 def test_a_time_that_comes_twice_is_the_first():
-    """On 31 October 2027 London's clocks go back at 02:00 (last Sunday of October): 01:30 is first in summer time."""
+    """On 31 October 2027 London's clocks go back at 02:00 (last Sunday of October):
+    01:30 is first in summer time.
+    """
     assert read_moment("2027-10-31 01:30 Europe/London", refuse).utcoffset() == timedelta(hours=1)

@@ -73,7 +73,9 @@ def nodes(node: Node):
 
 @pytest.mark.parametrize("path", sorted(CONTENT.rglob("*.yaml")), ids=lambda path: path.name)
 def test_every_value_stands_where_its_place_says(path):
-    """In every file of the demo: at a value's line and column the file has that value's own first characters."""
+    """In every file of the demo: at a value's line and column the file has that value's own first
+    characters.
+    """
     text = path.read_text(encoding="utf-8")
     lines = text.split("\n")
     checked = 0

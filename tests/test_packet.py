@@ -88,15 +88,23 @@ def test_fractional_stitches_stand_in_the_chart_as_small_symbols(built, readers)
     ledger = json.loads((built / "ledger" / SERIES / "squash-barrow.json").read_text("utf-8"))
     fractions = ledger["figures"]["pattern"]["fractions"]
     marks = {chr(int(code[2:], 16)): mark for code, mark in ledger["character_map"].items()}
-    small = []
+    small, expected = [], []
     for page in readers["squash-barrow", "letter"].pages:
-        if not re.search(r"Chart \d+ of \d+", page.extract_text()):
+        caption = re.search(r"columns (\d+)–(\d+), rows (\d+)–(\d+)", page.extract_text())
+        if not caption:
             continue
+        left, right, top, bottom = map(int, caption.groups())
+        # The last two columns and rows of the page before are shown again.
+        expected += [
+            f["mark"]
+            for f in fractions
+            if left - 2 <= f["column"] <= right and top - 2 <= f["row"] <= bottom
+        ]
         symbols = [piece for piece in pieces(page) if "Potting" in piece[4]]
         cell = max(size for text, _, _, size, _ in symbols if len(text) > 20)
         small += [marks[p[0]] for p in symbols if p[3] == pytest.approx(cell / 2, rel=0.01)]
     assert len(fractions) >= 10
-    assert sorted(small) == sorted(fraction["mark"] for fraction in fractions)
+    assert sorted(small) == sorted(expected)
 
 
 @pytest.mark.parametrize("name", PATTERNS)
@@ -194,7 +202,8 @@ def test_no_heading_stands_alone_at_the_foot_and_no_page_is_empty(readers, name)
         body = [piece for piece in pieces(page) if piece[2] > footer_top]
         lowest = min(body, key=lambda piece: piece[2])
         assert "Heading" not in lowest[4], f"page {number} ends with the heading {lowest[0]!r}"
-        assert len(body) > 8, f"page {number} is all but empty"
+        words = sum(len(piece[0]) for piece in body)
+        assert words > 200, f"page {number} is all but empty"
 
 
 @pytest.mark.parametrize(("name", "paper"), PACKETS)

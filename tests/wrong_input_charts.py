@@ -263,6 +263,34 @@ CASES = (
         "series/garden-year/fern/chart.png:1:1: the picture has too many pixels; make it smaller: 50 million in all is the most",
     ),
     Case(
+        "a semicolon in a point",
+        {PATTERN: ("2.5,2.5 3,3", "2.5;2.5 3,3")},
+        "series/garden-year/fern/pattern.yaml:15:22: '2.5;2.5' is not a point; write column,row without a space between, for example 12,30.5",
+    ),
+    Case(
+        "a space in a point",
+        {PATTERN: ("2.5,2.5 3,3", "2.5, 2.5")},
+        "series/garden-year/fern/pattern.yaml:15:22: '2.5,' is not a point; write column,row without a space between, for example 12,30.5",
+        "series/garden-year/fern/pattern.yaml:15:27: '2.5' is not a point; write column,row without a space between, for example 12,30.5",
+    ),
+    Case(
+        "a point on a third of a stitch",
+        {PATTERN: ("2.5,2.5 3,3", "2.5,2.5 3,2.3")},
+        "series/garden-year/fern/pattern.yaml:15:30: '3,2.3' is not on a quarter of a stitch; the nearest point that is: '3,2.25'",
+    ),
+    Case(
+        "a close-up at half a stitch",
+        {PATTERN: ("at: 3,2", "at: 3.5,2")},
+        "series/garden-year/fern/pattern.yaml:19:9: '3.5,2' is not a stitch of the chart; write its column,row in whole numbers, for example 12,30",
+    ),
+    Case(
+        "points without quotes, between brackets",
+        {PATTERN: ('at: "2.5,2.5 3,3"', "at: 2.5,2.5 3,3")},
+        "series/garden-year/fern/pattern.yaml:15:21: '2.5' is not a point; write column,row without a space between, for example 12,30.5",
+        "series/garden-year/fern/pattern.yaml:15:25: '2.5 3' is not part of an entry of knots, and has no value; put a value that has commas itself between quotes",
+        "series/garden-year/fern/pattern.yaml:15:31: '3' is not part of an entry of knots, and has no value; put a value that has commas itself between quotes",
+    ),
+    Case(
         "a pixel in the colour of two marks",
         {
             MOSS: ("#6b503a", "#a04030"),

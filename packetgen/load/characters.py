@@ -13,18 +13,21 @@ _UNSEEN = {
     "\u2029": "an unseen paragraph break (U+2029)",
     "\ufeff": "a byte order mark",
 }
-# Marks that turn the direction of writing: with them a line can read otherwise than it is built (Unicode UAX #9).
+# Marks that turn the direction of writing:
+# with them a line can read otherwise than it is built (Unicode UAX #9).
 _DIRECTION = set("\u061c\u200e\u200f\u202a\u202b\u202c\u202d\u202e\u2066\u2067\u2068\u2069")
 
 
-# Control characters, halves of characters, private and unassigned ones (Unicode general categories).
+# Control characters, halves of characters, private and unassigned ones (Unicode general
+# categories).
 _NO_LETTERS = ("Cc", "Cs", "Co", "Cn")
 
 
 def checked_text(data: bytes, path: str, problems: Problems) -> str | None:
     """The text in `data` with line ends as '\\n'. None where it is no text at all.
 
-    A character that cannot stand is reported and replaced by LOST, so that the rest can still be checked.
+    A character that cannot stand is reported and replaced by LOST, so that the rest can still be
+    checked.
     """
     if data.startswith((b"\xff\xfe", b"\xfe\xff")):
         problems.add(Place(path), "not-utf8", what="the whole file is in UTF-16")

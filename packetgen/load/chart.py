@@ -15,7 +15,8 @@ LARGEST = 1000  # stitches, either way
 class Chart:
     """Rows of marks, perhaps ragged, perhaps with marks that no key line explains.
 
-    Row 1 is line `first_line` of the file; a stitch's column is its column in the file (in a table: its cell).
+    Row 1 is line `first_line` of the file; a stitch's column is its column in the file (in a
+    table: its cell).
     """
 
     rows: tuple[str, ...]
@@ -101,7 +102,7 @@ def check_used(
     beads: bool,
     problems: Problems,
 ) -> None:
-    """Report every key line that nothing is stitched with, or a chart on which nothing is stitched at all."""
+    """Report every key line that nothing is stitched with, or a chart with no stitch at all."""
     if any(LOST in row for row in chart.rows):
         return  # what cannot be read may well be the mark that seems to be missing
     used = chart.marks | elsewhere

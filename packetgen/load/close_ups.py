@@ -18,7 +18,8 @@ def read_close_up(
 ) -> tuple[tuple[Fraction, ...], frozenset[str]]:
     """The fractional stitches of one window, and every mark that stands in it.
 
-    chart: None where it cannot be told what the chart holds. taken: grows by the stitches that the window fills.
+    chart: None where it cannot be told what the chart holds. taken:
+    grows by the stitches that the window fills.
     """
     rows = _rows(filled)
     if rows is None or filled["at"] is None or not _even(rows, filled, problems):
@@ -56,7 +57,9 @@ def read_close_up(
 
 
 def _stitches(block: str, column: int, row: int) -> tuple[Fraction, ...] | None:
-    """What one stitch's four quarters (top left, top right, bottom left, bottom right) say; None for nonsense."""
+    """What one stitch's four quarters (top left, top right, bottom left, bottom right) say;
+    None for nonsense.
+    """
     counts = Counter(mark for mark in block if mark != BARE)
     most, times = counts.most_common(1)[0]
     where = [number for number, mark in enumerate(block) if mark == most]

@@ -1,4 +1,4 @@
-"""The door of the load layer: a content folder becomes one frozen `Content`, or a list of problems."""
+"""The door of the load layer: a content folder becomes one frozen `Content`, or problems."""
 
 from pathlib import Path
 
@@ -13,7 +13,8 @@ _FOLDERS = ("threads", "cloths", "beads", "finishes", "series")
 
 
 def load_content(root: Path) -> tuple[Content | None, Problems]:
-    """Everything under `root`, resolved, and every problem found; no content where any of them is an error.
+    """Everything under `root`, resolved, and every problem found;
+    no content where any of them is an error.
 
     Raises nothing over what an author wrote: all of that is in the problems.
     """

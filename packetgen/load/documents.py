@@ -10,7 +10,9 @@ from packetgen.load.yaml_nodes import GroupNode, read_nodes
 def read_document(
     folder: ContentFolder, path: str, shape: Group, problems: Problems
 ) -> Filled | None:
-    """The file's values; None where nothing of it can be used. Every fault of it goes to `problems`."""
+    """The file's values; None where nothing of it can be used.
+    Every fault of it goes to `problems`.
+    """
     text = folder.text(path)
     node = None if text is None else read_nodes(text, path, problems)
     if node is None:

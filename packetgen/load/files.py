@@ -69,7 +69,7 @@ class ContentFolder:
                 )
 
     def missing(self, folder: str, name: str, hint: str) -> None:
-        """Report that there is no file `name`; where another is nearly it, it should take that name."""
+        """Report that there is no file `name`; one that is nearly it should take that name."""
         close = get_close_matches(name, self.files(folder), n=1, cutoff=0.75)
         if close:
             self._to_rename.add(f"{folder}/{close[0]}")
@@ -123,7 +123,7 @@ class ContentFolder:
 
 
 def valid_id(name: str, place: Place, problems: Problems) -> bool:
-    """Whether a file or folder may carry `name`, which becomes part of web addresses; reports if not."""
+    """Whether a file or folder may be called `name`, part of web addresses; reports if not."""
     if _ID.fullmatch(name):
         return True
     better = as_id(name)

@@ -15,7 +15,9 @@ CHART_FILES = ("chart.txt", "chart.csv", "chart.png")
 def chart_file(
     folder: ContentFolder, path: str, named: str | None, place: Place, problems: Problems
 ) -> str | None:
-    """The name of the chart's file in the folder `path`: the one that is `named`, or the one that is there."""
+    """The name of the chart's file in the folder `path`:
+    the one that is `named`, or the one that is there.
+    """
     files = folder.files(path)
     if named is not None:
         if "/" in named or "\\" in named or ".." in named:
@@ -45,7 +47,8 @@ def read_chart(
 ) -> Chart | None:
     """The chart in the file `path`; None where there is nothing to check.
 
-    colours: for a picture, the marks that each colour ('#rrggbb') may stand for; None where the key is not sound.
+    colours: for a picture, the marks that each colour ('#rrggbb') may stand for;
+    None where the key is not sound.
     """
     if path.endswith(".png"):
         data = folder.picture(path)

@@ -12,18 +12,18 @@ from packetgen.load.values import Filled, Given
 from packetgen.load.words import LOST, listed, offer, said, shown
 from packetgen.model import BARE, Colour, KeyLine, Stitch, ThreadCard, ThreadSet
 
-Sets = (
-    Mapping[str, ThreadSet | None] | None
-)  # by name, the model's first; None where nobody can tell
+# By name, the model's first; None for a broken one, None altogether where nobody can tell.
+Sets = Mapping[str, ThreadSet | None] | None
 
 _FIELDS = tuple(field.name for field in KEY_LINE.fields)
 
 
 @dataclass(frozen=True)
 class Key:
-    """The key lines in order. `places` has every usable mark, also of a line that is broken in itself.
+    """The key lines in order.
 
-    `marks` has besides these the signs of marks that cannot be used ('rr' for 'r'): nobody need call them unknown.
+    `places` has every usable mark, also of a line that is broken in itself; `marks` has besides
+    these the signs of marks that cannot be used ('rr' for 'r'): nobody need call them unknown.
     """
 
     lines: tuple[KeyLine, ...]
@@ -186,7 +186,9 @@ class _KeyReader:
     def _once(
         self, mark: str, name: str, given: Given, stitch: str | None, strands: int | None
     ) -> None:
-        """Report a line that stitches exactly what another does: the stitcher could not tell them apart."""
+        """Report a line that stitches exactly what another does:
+        the stitcher could not tell them apart.
+        """
         numbers = tuple(sorted(number.value or "" for number in given.value or ()))
         if not numbers or "" in numbers:
             return

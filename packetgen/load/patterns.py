@@ -1,4 +1,4 @@
-"""A pattern: one folder with its pattern.yaml, its chart, its two texts and perhaps a photograph."""
+"""A pattern: one folder with its pattern.yaml, its chart, its texts, perhaps a photograph."""
 
 from collections.abc import Mapping
 from dataclasses import dataclass
@@ -126,7 +126,8 @@ def _chart_name(
     folder: ContentFolder, path: str, filled: Filled | None, problems: Problems
 ) -> str | None:
     if filled is None:
-        return chart_file(folder, path, None, Place(path), problems)
+        found = [one for one in CHART_FILES if one in folder.files(path)]
+        return found[0] if len(found) == 1 else None  # else pattern.yaml may have said which
     if filled["chart"] is None and "chart" in filled.given:
         return None  # the author named one, in a way that could not be read
     return chart_file(folder, path, filled["chart"], filled.place_of("chart"), problems)
@@ -161,7 +162,8 @@ def _chart(
 def _colours(key: Key | None, sets: Sets) -> dict[str, list[str]] | None:
     """For a chart drawn in pixels: the marks of each colour in the model's thread set.
 
-    A full cross in a single colour goes before a blend that begins with it, and any full cross before other stitches.
+    A full cross in a single colour goes before a blend that begins with it, and any full cross
+    before other stitches.
     None while any key line is broken.
     """
     if key is None or not sets or not key.sound:
@@ -203,7 +205,9 @@ def _cloths(filled: Filled, library: Library, problems: Problems) -> tuple[Cloth
 
 
 def _sets(filled: Filled, series_sets: Sets, problems: Problems) -> Sets:
-    """The pattern's thread sets in its order; None where the series, or the pattern, could not say."""
+    """The pattern's thread sets in its order;
+    None where the series, or the pattern, could not say.
+    """
     if series_sets is None or filled["thread_sets"] is None:
         return None
     sets: dict = {}

@@ -15,7 +15,8 @@ from packetgen.load.words import LOST, listed, said
 from packetgen.model import BARE, Photo
 
 MOST_PHOTO_PIXELS = 50_000_000
-# Tags of the Exif standard (CIPA DC-008): 5 to 8 are the orientations with width and height exchanged.
+# Tags of the Exif standard (CIPA DC-008):
+# 5 to 8 are the orientations with width and height exchanged.
 _ORIENTATION = 0x0112
 _GPS = 0x8825
 
@@ -23,7 +24,7 @@ _GPS = 0x8825
 def chart_from_picture(
     data: bytes, path: str, colours: dict[str, list[str]] | None, problems: Problems
 ) -> Chart | None:
-    """The chart of a PNG: each pixel a stitch, a clear pixel bare cloth, its colour that of one key line."""
+    """The chart of a PNG: a pixel is a stitch, a clear one bare cloth, its colour a key line's."""
     picture = _open(data, path, problems)
     if picture is None:
         return None
@@ -70,7 +71,7 @@ def read_photo(data: bytes, path: str, problems: Problems) -> Photo | None:
 
 
 def _exif(picture: Image.Image) -> tuple[bool, bool]:
-    """Whether the photograph is shown lying on its side, and whether it holds the place where it was taken."""
+    """Whether the photograph is shown on its side; whether it tells where it was taken."""
     try:
         exif = picture.getexif()
         return exif.get(_ORIENTATION) in (5, 6, 7, 8), bool(exif.get_ifd(_GPS))

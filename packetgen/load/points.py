@@ -25,7 +25,9 @@ class Spot:
 
 
 def read_points(text: str, at_most: int, report: Report) -> tuple[Spot, ...] | None:
-    """All points of `text`, each a quarter of a stitch or coarser; None where one cannot be read."""
+    """All points of `text`, each a quarter of a stitch or coarser;
+    None where one cannot be read.
+    """
     spots = _spots(text, report)
     if spots is None:
         return None

@@ -18,9 +18,11 @@ def resolve(
     called: Mapping[str, str] | None = None,
     of: str = "",
 ) -> T | None:
-    """What `name` stands for; None where it is unknown (reported) or was broken itself (reported there).
+    """What `name` stands for; None where it is unknown (reported) or was broken itself (reported
+    there).
 
-    known: name → thing, None for a thing that exists and could not be read; None altogether where nobody can tell.
+    known: name → thing, None for a thing that exists and could not be read;
+    None altogether where nobody can tell.
     called: what the author may have written in place of the name → the name.
     of: the card or cloth that would have to have it.
     """

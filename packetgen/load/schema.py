@@ -1,6 +1,7 @@
 """What may stand in an author's file, as pure data.
 
-A file is a `Group` of `Field`s; each field has a kind. Nothing here reads anything: the same data check a file,
+A file is a `Group` of `Field`s; each field has a kind. Nothing here reads anything:
+the same data check a file,
 make the reference page and make the JSON Schema.
 """
 
@@ -25,7 +26,9 @@ class Text:
 
 @dataclass(frozen=True)
 class ShortName:
-    """A name that other lines refer to and that becomes part of file names: small letters, digits, hyphens."""
+    """A name that other lines refer to and that becomes part of file names:
+    small letters, digits, hyphens.
+    """
 
     words = "a short name of small letters, digits and hyphens"
 
@@ -63,7 +66,9 @@ class Number:
 
 @dataclass(frozen=True)
 class Measure:
-    """A number with its unit. The value is kept in `unit`; `units` holds how many of it one of each is."""
+    """A number with its unit. The value is kept in `unit`;
+    `units` holds how many of it one of each is.
+    """
 
     what: str
     unit: str
@@ -184,7 +189,9 @@ class ListOf:
 
 @dataclass(frozen=True)
 class MapOf:
-    """Names of the author's own choice, each with a value of the same kind; `example` is such a value."""
+    """Names of the author's own choice, each with a value of the same kind;
+    `example` is such a value.
+    """
 
     kind: "Kind"
     of: str
@@ -197,7 +204,7 @@ class MapOf:
 
 @dataclass(frozen=True)
 class Group:
-    """Named fields. `others` stands for fields under names of the author's own, where these are allowed."""
+    """Named fields. `others` is for names of the author's own, where these are allowed."""
 
     what: str  # in words: 'a thread card'
     fields: "tuple[Field, ...]"
@@ -209,7 +216,8 @@ class Group:
 
 
 Kind = (
-    Text | ShortName | Reference | Whole | Number | Measure | Choice | YesNo | Hex | Day | Moment | Rule
+    Text | ShortName | Reference | Whole | Number | Measure | Choice | YesNo | Hex | Day | Moment |
+    Rule
     | OutlineOf | Pair | Cell | Points | WebAddress | ListOf | MapOf | Group
 )  # fmt: skip
 
@@ -228,7 +236,7 @@ class Field:
 
 @dataclass(frozen=True)
 class FileShape:
-    """One kind of file: its path, with <names> of the author's choice, what it is for, and what stands in it."""
+    """One kind of file: its path with <names> of the author's choice, and what stands in it."""
 
     path: str
     doc: str

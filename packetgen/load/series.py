@@ -27,7 +27,8 @@ def load_series(
     folder.unread(path, ("series.yaml", "welcome.md"))
     folders = folder.folders(path)
     if filled is None:
-        # What the series would have said is unknown; its patterns are checked all the same, each by itself.
+        # What the series would have said is unknown;
+        # its patterns are checked all the same, each by itself.
         for pattern in folders:
             load_pattern(
                 folder, f"{path}/{pattern}", Surroundings(library, None, None, {}), problems
@@ -80,13 +81,16 @@ def load_series(
         licence=filled["licence"],
         welcome_markdown=welcome,
         place=filled.place,
+        address=filled["address"],
     )
 
 
 def _order(
     filled: Filled, path: str, folders: tuple[str, ...], problems: Problems
 ) -> tuple[str, ...]:
-    """The pattern folders to load, in the author's order; all there are where she gave none that can be read."""
+    """The pattern folders to load, in the author's order;
+    all there are where she gave none that can be read.
+    """
     if filled["order"] is None:
         return folders
     listed: dict[str, Place] = {}

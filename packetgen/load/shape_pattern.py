@@ -151,7 +151,7 @@ PATTERN = Group(
         Field(
             "key",
             MapOf(KEY_LINE, "key lines", "{larkmoss: E2}"),
-            "One line for each mark of the chart: a single sign that can be seen, but not '.', space or '#'.",
+            "One line for each mark of the chart: a sign that can be seen, but not '.' or '#'.",
             "{r: {larkmoss: E2}}",
         ),
         _optional_list(

@@ -86,6 +86,13 @@ SERIES = Group(
         ),
         Field("release", Moment(), "When its page may be shown.", "2027-01-15 09:00 Europe/London"),
         Field(
+            "address",
+            WebAddress(),
+            "Where its site will stand; links that are shared need it in full.",
+            "https://almanac.example.org/",
+            required=False,
+        ),
+        Field(
             "finish",
             Reference("a finishing piece"),
             "The folder of its finishing piece.",

@@ -1,4 +1,6 @@
-"""Every kind of file that an author writes in YAML, for checking, for the reference page and for a JSON Schema."""
+"""Every kind of file that an author writes in YAML, for checking, for the reference page and for a
+JSON Schema.
+"""
 
 from packetgen.load.schema import FileShape
 from packetgen.load.shape_cards import BEAD_CARD, CLOTH, THREAD_CARD

@@ -1,4 +1,6 @@
-"""What the YAML library says about a broken line, put into an author's words and at the place she must mend."""
+"""What the YAML library says about a broken line, put into an author's words and at the place she
+must mend.
+"""
 
 import re
 from dataclasses import dataclass, field
@@ -23,7 +25,9 @@ class Explained:
 def explain(
     problem: str, context: str, problem_at: Spot | None, context_at: Spot | None, text: str
 ) -> Explained:
-    """The fault behind the library's `problem`, which it met while it was in the middle of `context`."""
+    """The fault behind the library's `problem`, which it met while it was in the middle of
+    `context`.
+    """
     here = problem_at or context_at or (1, 1)
     start = context_at or here
     lines = [*text.split("\n"), ""]  # the end of the file may be a line of its own
@@ -73,7 +77,9 @@ def explain(
 
 
 def _bare_colour(start: Spot, here: Spot, lines: list[str]) -> Explained | None:
-    """Between brackets, a colour without quotes hides the closing bracket: '{name: moss, hex: #55aa55}'."""
+    """Between brackets, a colour without quotes hides the closing bracket: '{name: moss, hex:
+    #55aa55}'.
+    """
     for number in range(start[0], here[0] + 1):
         match = _BARE_COLOUR.search(lines[number - 1])
         if match:

@@ -13,7 +13,8 @@ from packetgen.load.yaml_nodes import GroupNode, ListNode, Node, TextNode
 
 @dataclass(frozen=True)
 class Given:
-    """A value as given (or a default). `value` is None where it could not be read; that was reported.
+    """A value as given (or a default). `value` is None where it could not be read;
+    that was reported.
 
     `whole` is false when anything in it, however deep, could not be read.
     """
@@ -33,7 +34,7 @@ class Given:
 
 @dataclass(frozen=True)
 class Filled:
-    """A group of named values. Names that were left out, or could not be read, have the value None."""
+    """A group of named values. What was left out, or could not be read, has the value None."""
 
     given: dict[str, Given]
     place: Place
@@ -53,7 +54,8 @@ class Filled:
 def read_value(kind: Kind, node: Node, called: str, example: str, problems: Problems) -> Given:
     """The value of `node`. What is wrong goes to `problems`.
 
-    called: what a sentence calls the value ("'length'"); example: a line that would be right ("length: 8 m").
+    called: what a sentence calls the value ("'length'"); example:
+    a line that would be right ("length: 8 m").
     """
     if isinstance(node, TextNode) and node.plain and not node.value:
         code = "colour-empty" if isinstance(kind, Hex) else "value-empty"

@@ -29,7 +29,9 @@ def read_worked(
     chart: Chart | None,
     problems: Problems,
 ) -> Worked:
-    """All of it, checked against the key's `marks` and the chart; None for either where it cannot be told."""
+    """All of it, checked against the key's `marks` and the chart;
+    None for either where it cannot be told.
+    """
     drawn = (
         chart if chart is not None and chart.even else None
     )  # on a ragged chart "outside" means nothing

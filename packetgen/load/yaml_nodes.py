@@ -1,7 +1,8 @@
 """YAML read as plain text with places: the only module that knows the YAML library.
 
-Every single value stays the author's own characters ('07', 'no', '1e3', '2026-02-30'); what it means is decided
-by the schema alone. Anchors, tags and second documents are refused: they have no use in an author's file.
+Every single value stays the author's own characters ('07', 'no', '1e3', '2026-02-30'); what it
+means is decided by the schema alone. Anchors, tags and second documents are refused: they have no
+use in an author's file.
 """
 
 import re
@@ -22,7 +23,7 @@ _INDENT = re.compile(r"^[ \t\u00a0\u2000-\u200a\u3000]*")
 
 @dataclass(frozen=True)
 class TextNode:
-    """A single value. `line_places` are the places of its lines' first characters, where these are known."""
+    """A single value. `line_places` are those of its lines' first characters, where known."""
 
     value: str
     place: Place
@@ -57,7 +58,9 @@ class _Refused(Exception):
 
 
 def read_nodes(text: str, path: str, problems: Problems) -> Node | None:
-    """The tree of a YAML file; None where it is empty or cannot be read, with the reason in `problems`."""
+    """The tree of a YAML file; None where it is empty or cannot be read, with the reason in
+    `problems`.
+    """
     if not _well_indented(text, path, problems):
         return None
     try:
@@ -108,7 +111,9 @@ def _well_indented(text: str, path: str, problems: Problems) -> bool:
 
 
 class _Tree:
-    """Builds nodes from the library's events; its own stack, so that depth is counted and limited."""
+    """Builds nodes from the library's events;
+    its own stack, so that depth is counted and limited.
+    """
 
     def __init__(self, text: str, path: str, problems: Problems) -> None:
         self._text = text

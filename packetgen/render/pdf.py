@@ -4,10 +4,10 @@ The pages are laid out on the area that Letter and A4 share (210 × 279.4 mm) an
 paper, so both have the same pages with the same numbers. The only module that knows the engine.
 """
 
-import io
 import logging
 import os
 from collections.abc import Mapping
+from functools import partial
 from importlib.resources import files
 
 import pydyf
@@ -42,25 +42,26 @@ def packets(html: str, assets: Mapping[str, bytes], identifier: bytes) -> dict[s
         document = HTML(string=html, base_url="asset:", url_fetcher=_fetcher(assets)).render(
             pdf_variant="pdf/ua-1"
         )
-        result: dict[str, bytes] = {}
-
-        def finish(_document: object, pdf: pydyf.PDF) -> None:
-            _fold_charts(pdf)
-            _print_links(pdf)
-            for paper, size_mm in PAPERS_MM.items():
-                _set_paper(pdf, size_mm)
-                written = io.BytesIO()
-                pdf.write(written, "1.7", identifier)
-                result[paper] = written.getvalue()
-
-        document.write_pdf(
-            finisher=finish, pdf_variant="pdf/ua-1", pdf_identifier=identifier
-        )
+        result = {
+            paper: document.write_pdf(
+                finisher=partial(_finish, size_mm=size_mm),
+                pdf_variant="pdf/ua-1",
+                pdf_identifier=identifier,
+            )
+            for paper, size_mm in PAPERS_MM.items()
+        }
     finally:
         logger.removeHandler(complaints)
     if complaints.lines:
         raise EngineComplaint("; ".join(complaints.lines))
     return result
+
+
+def _finish(_document: object, pdf: pydyf.PDF, size_mm: tuple[float, float]) -> None:
+    """The last touches before the file is written."""
+    _fold_charts(pdf)
+    _print_links(pdf)
+    _set_paper(pdf, size_mm)
 
 
 class _Complaints(logging.Handler):

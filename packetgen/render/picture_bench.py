@@ -55,9 +55,10 @@ def painted(
     mounted: Image.Image | None = None,
     middle_mm: tuple[float, float] = (0, 0),
 ) -> Image.Image:
-    """The piece with its paint; `mounted`, an RGBA picture drawn FINE times larger, has its middle there.
+    """The piece with its paint, and `mounted` on it: an RGBA picture, drawn FINE times larger.
 
-    It hangs on the wood behind it and behind every part that is listed later: pots stand in front.
+    It hangs with its middle at `middle_mm` on the board of the panel and behind every part that is
+    listed after that board: pots stand in front.
     """
     view = scene(piece, width_px * FINE)
     canvas = wall((view.width_px, view.height_px))

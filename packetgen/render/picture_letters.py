@@ -20,7 +20,8 @@ def _font(name: str, size_px: int) -> ImageFont.FreeTypeFont:
 
 
 def _is_further(letter: str) -> bool:
-    return letter not in _IN_MAIN_FILE and ("\u0100" <= letter < "\u0300" or "\u1e00" <= letter < "\u1f00")
+    latin = "\u0100" <= letter < "\u0300" or "\u1e00" <= letter < "\u1f00"
+    return latin and letter not in _IN_MAIN_FILE
 
 
 @dataclass(frozen=True)
@@ -67,7 +68,9 @@ class Face:
     def keeps_words_whole(self, text: str, room_px: float) -> bool:
         return all(self.width(word) <= room_px for word in text.split())
 
-    def write(self, draw: ImageDraw.ImageDraw, left: float, baseline: float, text: str, ink: str) -> None:
+    def write(
+        self, draw: ImageDraw.ImageDraw, left: float, baseline: float, text: str, ink: str | int
+    ) -> None:
         for run, font in self._runs(text):
             draw.text((left, baseline), run, fill=ink, font=font, anchor="ls")
             left += font.getlength(run)

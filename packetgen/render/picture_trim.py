@@ -7,6 +7,7 @@ from random import Random
 from PIL import Image, ImageDraw, ImageFilter
 
 from packetgen.model import Trim
+from packetgen.render.picture_thread import Vector
 
 _WIDE_MM = {"gathered": 8.0, "straight": 3.0, "round": 3.0}  # shown beyond the card
 _FRILL_MM, _TURN_MM = 6.5, 2.2  # along the edge
@@ -28,10 +29,10 @@ def trim_layers(
         ImageDraw.Draw(mask).rounded_rectangle((0, 0, size[0] - 1, size[1] - 1), edge / 2, 255)
         return light, mask
     gathered = trim.kind == "gathered"
-    draw = _Frill if gathered else _Cord
-    hand = draw(light, mask, edge, px_per_mm)
-    for x, y, outward in _round_the_card(card_px, edge, (_FRILL_MM if gathered else _TURN_MM) * px_per_mm):
-        hand.lay(x, y, outward)
+    hand = (_Frill if gathered else _Cord)(light, mask, edge, px_per_mm)
+    step = (_FRILL_MM if gathered else _TURN_MM) * px_per_mm
+    for place in _round_the_card(card_px, edge, step):
+        hand.lay(*place)
     return light.filter(ImageFilter.GaussianBlur(0.25 * px_per_mm)), mask
 
 
@@ -73,16 +74,20 @@ class _Frill:
             wide = half * (1 - 0.82 * share)
             lean = -share * half * 0.3 * (ox - oy) / 2
             hem = reach * (1 - 0.04 * share)
-            self._lap(x - oy * lean, y + ox * lean, ox, oy, hem, wide, round(100 + 40 * share), not step)
+            root, light = (x - oy * lean, y + ox * lean), round(100 + 40 * share)
+            self._lap(root, (ox, oy), hem, wide, light, hides=not step)
         for _ in range(4):
             aside = self._rng.uniform(-0.5, 0.5) * half
             far = reach * self._rng.uniform(0.45, 0.8)
             start = (x - oy * aside * 0.7, y + ox * aside * 0.7)
             end = (x - oy * aside * 1.5 + ox * far, y + ox * aside * 1.5 + oy * far)
-            self._light.line((*start, *end), fill=round(92 + 10 * self._rng.random()), width=max(1, round(self._mm * 0.22)))
+            crease = round(92 + 10 * self._rng.random())
+            self._light.line((*start, *end), crease, max(1, round(self._mm * 0.22)))
 
-    def _lap(self, x, y, ox, oy, hem, wide, light, hides) -> None:
-        root = wide * 0.75
+    def _lap(
+        self, at: Vector, out: Vector, hem: float, wide: float, light: int, hides: bool
+    ) -> None:
+        (x, y), (ox, oy), root = at, out, wide * 0.75
         outline = [(x - oy * root - ox * hem * 0.5, y + ox * root - oy * hem * 0.5)]
         for index in range(13):
             angle = pi * index / 12

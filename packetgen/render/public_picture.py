@@ -22,11 +22,11 @@ from packetgen.render.picture_bench import FINE, hang, painted, scene, wall
 from packetgen.render.picture_cloth import weave_light
 from packetgen.render.picture_surface import lit, noise, rounded_edge, throw_shadow, together
 from packetgen.render.picture_thread import Layers, thread
-from packetgen.render.picture_trim import trim_layers, trim_width_mm
+from packetgen.render.picture_trim import trim_layers
 from packetgen.render.stitched_picture import stitched_layers
 
 SOFT_CELLS = 0.7  # standard deviation of the softening
-SHOWN_CELLS = 1.6  # side of a cross in the picture, in cells of the chart
+SHOWN_CELLS = 1.5  # side of a cross in the picture, in cells of the chart
 TILT_DEGREES = 1.8  # anticlockwise: magnets are never set quite straight
 _CHART_PX = 8  # a cell of the chart while it is softened
 _CROSS_PX = 24  # a shown cross, before the picture is brought to its size

@@ -5,7 +5,7 @@ from typing import NamedTuple
 
 from PIL import Image
 
-from packetgen.model import BARE, ClothOption, Corner, KeyLine, Line, Pattern, Stitch
+from packetgen.model import BARE, ClothOption, Corner, KeyLine, Line, Pattern, Stitch, ThreadSet
 from packetgen.reckon.colour import channels
 from packetgen.reckon.sizes import cell_mm
 from packetgen.render.picture_cloth import weave_light
@@ -36,6 +36,9 @@ _ACROSS = {
 }
 
 
+Leg = tuple[Vector, Vector]
+
+
 class _Needle(NamedTuple):
     colours: tuple[tuple[int, int, int], ...]
     strands: int
@@ -49,7 +52,7 @@ def stitched(pattern: Pattern, option: ClothOption, px_per_cell: int) -> Image.I
 def stitched_layers(
     pattern: Pattern, option: ClothOption, px_per_cell: int, margin_cells: int = MARGIN_CELLS
 ) -> Layers:
-    """The same as colour and light. Raises nothing: a mark without a key line was refused on loading."""
+    """The same as colour, light and cover. Every mark must have its key line: loading sees to it."""
     return _Hand(pattern, option, px_per_cell, margin_cells).work()
 
 
@@ -86,7 +89,7 @@ class _Hand:
             self._layers.lay(sprite, self._at(_from_corner(bead.at)), channels(bead.colour.hex))
         return self._layers
 
-    def _legs(self) -> list:
+    def _legs(self) -> list[tuple[bool, Vector, _Needle, Leg]]:
         """(is under, cell from 0, needle, leg) of every stitch in a cell, in reading order."""
         legs = []
         for y, row in enumerate(self._pattern.grid.rows):
@@ -113,7 +116,9 @@ class _Hand:
         """One straight piece of thread; `start` and `run` in cells from the design's corner."""
         x, y = self._at(start)
         px_run = (run[0] * self._px, run[1] * self._px)
-        variant = (round(start[0] * 2) * 7 + round(start[1] * 2) * 13 + round(run[1] * 3)) % 31 % _VARIANTS
+        # Neighbours differ, without a pattern that the eye would find.
+        mixed = round(start[0] * 2) * 7 + round(start[1] * 2) * 13 + round(run[1] * 3)
+        variant = mixed % 31 % _VARIANTS
         total = needle.strands
         strand_px = self._strand_px * min(1, 2.6 / total) ** 0.5
         for index, colour in enumerate(needle.colours):
@@ -143,11 +148,11 @@ def _from_corner(point: Vector) -> Vector:
     return point[0] - 1, point[1] - 1
 
 
-def _strands(line: KeyLine, thread_set) -> int:
+def _strands(line: KeyLine, thread_set: ThreadSet) -> int:
     return line.strands.get(thread_set.id, thread_set.strands)
 
 
-def _legs_of(stitch: Stitch, corner: Corner | None) -> list:
+def _legs_of(stitch: Stitch, corner: Corner | None) -> list[tuple[bool, Leg]]:
     """(is under, leg) of one stitch. The long leg of a three-quarter stitch holds the short one down."""
     if stitch is Stitch.FULL:
         return [(True, _UNDER), (False, _UPPER)]
