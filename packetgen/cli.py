@@ -106,11 +106,19 @@ def build_command(
     if own_templates is None and beside.is_dir():
         own_templates = beside
     _need_engine()
+    from packetgen.render.pdf import EngineComplaint
+    from packetgen.render.templates import TemplateFault
+
     steps = sum(1 for each in checked.reckoned for f in each.figures
                 if wanted is None or f.pattern.id in wanted) + len(checked.reckoned)
     try:
         with _Progress(steps) as progress:
             made = build(checked, build_folder, own_templates, wanted, progress.tell)
+    except TemplateFault as error:
+        click.echo(str(error), err=True)
+        raise SystemExit(CONTENT_WRONG) from error
+    except EngineComplaint as error:
+        _stop(f"a packet could not be set; nothing was written: {error}")
     except OSError as error:
         _stop(f"cannot write the build: {error.strerror or error} ({error.filename or build_folder})")
     click.echo(f"{_counted(made, 'file')} written. Open {build_folder / 'site' / 'index.html'} to look.")

@@ -176,3 +176,26 @@ def test_an_author_s_own_template_goes_before_the_project_s(run, tmp_path):
     )
     assert (into / "site" / "404.html").read_text() == "<p>Nothing grows here.</p>"
     assert "The Potting Bench Almanac" in (into / "site" / "index.html").read_text()
+
+
+@pytest.mark.parametrize(
+    ("name", "text", "said"),
+    [
+        ("site/404.html", "<p>\n{% if %}", "templates/site/404.html:2:1: "),
+        ("site/404.html", "<p>\n{{ nothing.here }}", "templates/site/404.html:2:1: 'nothing' is undefined"),
+        ("share/listing.txt", "{% include 'moss.txt' %}", "there is no template 'moss.txt'"),
+        ("packet/notes.html", "\n\n{{ pattern.grid.width + 'x' }}", "templates/packet/notes.html:3:1: "),
+    ],
+)
+@pytest.mark.slow
+def test_a_fault_in_an_author_s_template_is_located(run, tmp_path, name, text, said):
+    own = tmp_path / "templates" / name
+    own.parent.mkdir(parents=True)
+    own.write_text(text)
+    result = run(
+        "build", "squash-barrow", "--content", CONTENT,
+        "--into", tmp_path / "build", "--templates", tmp_path / "templates", code=1,
+    )
+    assert said in result.stderr
+    assert "Traceback" not in result.output
+    assert not (tmp_path / "build").exists()

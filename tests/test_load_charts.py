@@ -211,7 +211,8 @@ def photograph(width: int, height: int, orientation: int) -> bytes:
 
 
 @pytest.mark.parametrize(
-    ("orientation", "size"), [(1, (4, 2)), (3, (4, 2)), (6, (2, 4)), (8, (2, 4))]
+    ("orientation", "size"),
+    [(1, (4, 2)), (4, (4, 2)), (5, (2, 4)), (6, (2, 4)), (7, (2, 4)), (8, (2, 4))],
 )
 def test_a_photograph_has_the_size_it_is_shown_in(orientation, size):
     """Orientations 5 to 8 lie on their side (Exif, CIPA DC-008, tag 0x0112)."""

@@ -189,6 +189,15 @@ def test_patterns_stand_in_the_authors_order(load):
     assert [pattern.id for pattern in content.series[0].patterns] == ["fern", "acorn"]
 
 
+def test_two_revisions_may_be_of_one_day(load):
+    second = "  - {date: 2026-11-25, note: First issue.}\n  - {date: 2026-11-25, note: Again.}"
+    content = load({PATTERN: ("  - {date: 2026-11-25, note: First issue.}", second)})
+    assert [revision.note for revision in content.series[0].patterns[0].revisions] == [
+        "First issue.",
+        "Again.",
+    ]
+
+
 def test_series_stand_in_the_order_of_their_folders(load):
     other = {
         path.replace("garden-year", "a-year"): text

@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from tests.content_builder import FINISH, TINY, Change
 
 KEY_LINE = '  r: {moss: E2, spool: "10"}\n'
+BLEND = '  b: {moss: [E2, "07"], spool: ["10", "14"]}\n'
 PART = TINY[FINISH][TINY[FINISH].index("  - name: back") : TINY[FINISH].index("paints:")]
 
 

@@ -6,7 +6,7 @@ Each case changes one thing in the tiny content folder and stands beside every l
 # ruff: noqa: E501 - the lines of output stand whole, as an author sees them
 
 from tests.content_builder import CHART, CLOTH, FERN, FINISH, MOSS, PATTERN, SERIES, TINY, cut
-from tests.wrong_input_case import PART, Case
+from tests.wrong_input_case import BLEND, PART, Case
 
 CASES = (
     Case(
@@ -201,6 +201,14 @@ CASES = (
         "two marks stitched alike",
         {PATTERN: ("k: {moss: K4", "k: {moss: E2")},
         "series/garden-year/fern/pattern.yaml:10:13: 'k' and 'r' are stitched alike in 'moss', both with 'E2'; use one mark for both, or change one of them",
+    ),
+    Case(
+        "two blends of the same two colours",
+        {
+            PATTERN: (BLEND, BLEND + '  c: {moss: ["07", E2], spool: "14"}\n'),
+            CHART: "crbb\nrk..\n",
+        },
+        "series/garden-year/fern/pattern.yaml:12:13: 'c' and 'b' are stitched alike in 'moss', both with '07' and 'E2'; use one mark for both, or change one of them",
     ),
     Case(
         "a key line that nothing uses",

@@ -4,6 +4,7 @@ from jinja2 import Environment
 
 from packetgen.model import Series
 from packetgen.reckon.figures import Figures
+from packetgen.render.templates import fill
 
 
 def listing(series: Series, figures: Figures, env: Environment) -> bytes:
@@ -11,7 +12,7 @@ def listing(series: Series, figures: Figures, env: Environment) -> bytes:
     pattern = figures.pattern
     model_set = pattern.thread_sets[0]
     numbers = {c.number for line in pattern.key for c in line.threads[model_set.id]}
-    text = env.get_template("share/listing.txt").render(
-        series=series, pattern=pattern, figures=figures, colours=len(numbers), model_set=model_set
+    text = fill(
+        env, "share/listing.txt", series=series, pattern=pattern, figures=figures, colours=len(numbers), model_set=model_set
     )
     return text.encode()

@@ -17,6 +17,7 @@ from packetgen.render.chart_pages import chart_layout, chart_pages, rows_on
 from packetgen.render.faces import font_css
 from packetgen.render.key import key_rows
 from packetgen.render.pdf import CHART_ALT
+from packetgen.render.templates import fill
 
 # Stitches of the working notes in the order in which a stitcher meets them.
 _DIAGRAMS: Mapping[str, str] = {
@@ -62,7 +63,9 @@ def packet(
     assets["piece.svg"] = piece_drawing(series.finish, model.fit, model.finished).encode()
     for kind in stitches_used:
         assets[_diagram_name(kind)] = diagram(kind).encode()
-    html = env.get_template("packet/packet.html").render(
+    html = fill(
+        env,
+        "packet/packet.html",
         series=series,
         pattern=pattern,
         figures=figures,

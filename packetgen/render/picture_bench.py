@@ -62,11 +62,13 @@ def painted(
     """
     view = scene(piece, width_px * FINE)
     canvas = wall((view.width_px, view.height_px))
-    behind = _board_of_the_panel(piece)
-    for index, part in enumerate(piece.parts):
+    in_front = _board_of_the_panel(piece) + 1
+    for index, part in enumerate(piece.parts[:in_front]):
         _paint(canvas, view, part, index)
-        if mounted and index == behind:
-            hang(canvas, mounted, view.px(*middle_mm), _STANDS_OFF_MM * view.px_per_mm)
+    if mounted:
+        hang(canvas, mounted, view.px(*middle_mm), _STANDS_OFF_MM * view.px_per_mm)
+    for index, part in enumerate(piece.parts[in_front:], in_front):
+        _paint(canvas, view, part, index)
     return canvas.reduce(FINE)
 
 

@@ -26,6 +26,7 @@ from packetgen.render.site_pictures import (
 from packetgen.render.site_piece import PIECE_PAGE, piece_view
 from packetgen.render.site_series import series_view
 from packetgen.render.site_year import place_in_year
+from packetgen.render.templates import fill
 
 __all__ = ["Picture", "SitePictures", "series_list_files", "site_files"]
 
@@ -75,17 +76,17 @@ def series_list_files(all_series: tuple[Series, ...], env: jinja2.Environment) -
 
 
 def _page(env: jinja2.Environment, template: str, about: Head, **facts: object) -> bytes:
-    return env.get_template(f"site/{template}.html").render(head=about, **facts).encode()
+    return fill(env, f"site/{template}.html", head=about, **facts).encode()
 
 
 def _furniture(env: jinja2.Environment, lost: Head) -> dict[str, bytes]:
     """What every site has: style, faces and their licence, icon, the page for a wrong address."""
-    style = env.get_template("site/site.css").render()
+    style = fill(env, "site/site.css")
     fonts = {_FONTS + name: data for name, data in font_files().items() if name != _SYMBOLS}
     return fonts | {
         _FONTS + "OFL.txt": _font_licence(),
         "site.css": f"{font_css(_FONTS, symbols=False)}\n{style}\n".encode(),
-        "favicon.svg": env.get_template("site/favicon.svg").render().encode(),
+        "favicon.svg": fill(env, "site/favicon.svg").encode(),
         # Served for any path at all, so that it may lean on no other file.
         "404.html": _page(env, "404", lost, style=Markup(style)),
     }

@@ -1,9 +1,18 @@
 """Finds and fills templates: an author's own file of the same name goes before the project's."""
 
+import traceback
 from importlib.resources import files
 from pathlib import Path
 
-from jinja2 import ChoiceLoader, Environment, FileSystemLoader, StrictUndefined
+from jinja2 import (
+    ChoiceLoader,
+    Environment,
+    FileSystemLoader,
+    StrictUndefined,
+    TemplateError,
+    TemplateNotFound,
+    TemplateSyntaxError,
+)
 
 from packetgen import units
 from packetgen.render.prose import prose
@@ -42,3 +51,27 @@ def environment(own_templates: Path | None = None) -> Environment:
         thousands=lambda number: f"{number:,}",
     )
     return env
+
+
+class TemplateFault(Exception):
+    """A template cannot be filled; says which file and line, in words for whoever wrote it."""
+
+
+def fill(env: Environment, name: str, **facts: object) -> str:
+    """The template `name` filled with `facts`. Raises TemplateFault."""
+    try:
+        return env.get_template(name).render(**facts)
+    except TemplateNotFound as error:
+        raise TemplateFault(f"templates/{name}:1:1: there is no template {error.name!r}") from error
+    except TemplateSyntaxError as error:
+        raise TemplateFault(f"templates/{error.name or name}:{error.lineno}:1: {error.message}") from error
+    except (TemplateError, TypeError, AttributeError) as error:
+        # The innermost frame that belongs to a template is where its author must look.
+        frames = [frame for frame in traceback.extract_tb(error.__traceback__)
+                  if "templates" in Path(frame.filename).parts]
+        place = f"{name}:1"
+        if frames:
+            parts = Path(frames[-1].filename).parts
+            below = parts[len(parts) - parts[::-1].index("templates") :]
+            place = f"{'/'.join(below)}:{frames[-1].lineno}"
+        raise TemplateFault(f"templates/{place}:1: {error}") from error
