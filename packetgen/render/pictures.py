@@ -5,13 +5,14 @@ from PIL import Image
 from packetgen.model import Series
 from packetgen.reckon.figures import Figures
 from packetgen.render.picture_file import jpeg_bytes, png_bytes
-from packetgen.render.public_picture import bench, mounted_public
-from packetgen.render.share_picture import share_picture
+from packetgen.render.public_picture import bench, gathering, mounted_public
+from packetgen.render.share_picture import PICTURE_PX, share_picture
 from packetgen.render.site_pictures import Picture, SitePictures
 from packetgen.render.stitched_picture import stitched
 
 _COVER_PX_PER_CELL = 14
 _SITE_WIDTH_PX = 1200
+_MOST_SHARE_BYTES = 690_000
 
 
 def cover_jpeg(figures: Figures) -> bytes:
@@ -31,16 +32,21 @@ def site_pictures(series: Series, figures: tuple[Figures, ...]) -> SitePictures:
                 each.pattern.title,
                 (series.title, f"designed by {each.pattern.designer.name}"),
                 mounted[each.pattern.id],
-            )
+            ),
+            _MOST_SHARE_BYTES,
         )
         for each in figures
     }
-    first = mounted[figures[0].pattern.id] if figures else empty
     return SitePictures(
         mounted={name: _picture(image) for name, image in mounted.items()},
         shares=shares,
-        series_share=png_bytes(share_picture(series.title, (series.tagline,), first)),
-        piece_share=png_bytes(share_picture(piece.name, (series.title,), empty)),
+        series_share=png_bytes(
+            share_picture(
+                series.title, (series.tagline,), gathering(figures, piece, *PICTURE_PX)
+            ),
+            _MOST_SHARE_BYTES,
+        ),
+        piece_share=png_bytes(share_picture(piece.name, (series.title,), empty), _MOST_SHARE_BYTES),
         bench=_picture(empty),
     )
 
