@@ -109,8 +109,12 @@ def build_command(
     from packetgen.render.pdf import EngineComplaint
     from packetgen.render.templates import TemplateFault
 
-    steps = sum(1 for each in checked.reckoned for f in each.figures
-                if wanted is None or f.pattern.id in wanted) + len(checked.reckoned)
+    steps = sum(
+        1
+        for each in checked.reckoned
+        for f in each.figures
+        if wanted is None or f.pattern.id in wanted
+    ) + len(checked.reckoned)
     try:
         with _Progress(steps) as progress:
             made = build(checked, build_folder, own_templates, wanted, progress.tell)
@@ -120,8 +124,12 @@ def build_command(
     except EngineComplaint as error:
         _stop(f"a packet could not be set; nothing was written: {error}")
     except OSError as error:
-        _stop(f"cannot write the build: {error.strerror or error} ({error.filename or build_folder})")
-    click.echo(f"{_counted(made, 'file')} written. Open {build_folder / 'site' / 'index.html'} to look.")
+        _stop(
+            f"cannot write the build: {error.strerror or error} ({error.filename or build_folder})"
+        )
+    click.echo(
+        f"{_counted(made, 'file')} written. Open {build_folder / 'site' / 'index.html'} to look."
+    )
 
 
 @main.command("kit")
@@ -164,7 +172,7 @@ def _checked(content_folder: Path) -> Proof:
     """The proof of the folder; prints every problem and ends the program when something is wrong."""
     checked = proof(content_folder)
     for problem in checked.problems:
-        click.echo(str(problem), err=True)
+        click.echo(f"{content_folder.as_posix()}/{problem}", err=True)
     if not checked.sound:
         faults = len(checked.problems.errors)
         click.echo(f"{_counted(faults, 'thing')} to mend; nothing was written.", err=True)

@@ -73,7 +73,8 @@ def refuse_old_python(version: tuple) -> None:
         raise SetupStopped(
             f"packetgen needs Python 3.11 or newer, and this is Python {version[0]}.{version[1]}. "
             "If a newer one is installed, call it by name:\n\n"
-            "    python3.11 -m packetgen.firstrun build")
+            "    python3.11 -m packetgen.firstrun build"
+        )
 
 
 # --- the system's part: venv, and the libraries of the PDF writer ---------------------------
@@ -86,8 +87,10 @@ def ensure_system_parts() -> None:
         return
     system = systemlibs.this_system()
     if "venv" in lacking and system != "debian":
-        raise SetupStopped("This Python came without its venv part. "
-                           "Install the complete Python from https://www.python.org/downloads/")
+        raise SetupStopped(
+            "This Python came without its venv part. "
+            "Install the complete Python from https://www.python.org/downloads/"
+        )
     # Only Debian and its kin keep venv in a package of its own, one for each Python.
     venv = [f"python3.{sys.version_info[1]}-venv"] if "venv" in lacking else []
     libraries = systemlibs.PACKAGES.get(system, ()) if lacking != ["venv"] else ()
@@ -103,7 +106,8 @@ def ensure_system_parts() -> None:
     raise SetupStopped(
         f"packetgen needs parts of the system that are not there yet: {', '.join(lacking)}.\n"
         f"{systemlibs.what_to_type(system, venv)}\n"
-        "Then give the same command again.")
+        "Then give the same command again."
+    )
 
 
 def missing_parts() -> list[str]:
@@ -137,8 +141,14 @@ def install_packages(system: str, prefix: list[str], packages: list[str]) -> str
         return capture(["brew", "install", *packages])[1]
     if system == "fedora":
         return capture([*prefix, "dnf", "install", "-y", *packages])[1]
-    apt_get = [*prefix, "env", "DEBIAN_FRONTEND=noninteractive",
-               "apt-get", "-o", "DPkg::Lock::Timeout=60"]
+    apt_get = [
+        *prefix,
+        "env",
+        "DEBIAN_FRONTEND=noninteractive",
+        "apt-get",
+        "-o",
+        "DPkg::Lock::Timeout=60",
+    ]
     install = [*apt_get, "install", "-y", "--no-install-recommends", *packages]
     code, output = capture(install)
     if code != 0:  # most often the list of packages is missing or out of date
@@ -153,21 +163,27 @@ def install_packages(system: str, prefix: list[str], packages: list[str]) -> str
 def ensure_environment(root: Path, task: str) -> None:
     """Make ``.venv`` in ``root`` fit for ``task``; quick when it is so already."""
     if not (root / "pyproject.toml").is_file():
-        raise SetupStopped("This is an installed packetgen, which needs no set-up. "
-                           "Type: packetgen build")
+        raise SetupStopped(
+            "This is an installed packetgen, which needs no set-up. Type: packetgen build"
+        )
     folder = root / ".venv"
     stamp, now = read_stamp(folder), state_of(root, task)
     if is_current(stamp, now):
         return
     if not same_environment(stamp, now):
         clear_environment(folder)
-    say("Setting up packetgen in the folder .venv. "
-        "This needs the internet and takes a few minutes the first time.")
+    say(
+        "Setting up packetgen in the folder .venv. "
+        "This needs the internet and takes a few minutes the first time."
+    )
     if not folder.exists():
         make_environment(root)
     project = ".[test]" if task == "test" else "."
-    run_or_stop(folder, [str(python_in(folder)), "-m", "pip", "install", "--quiet",
-                         "--editable", project], root)
+    run_or_stop(
+        folder,
+        [str(python_in(folder)), "-m", "pip", "install", "--quiet", "--editable", project],
+        root,
+    )
     write_stamp(folder, state_of(root, task))
 
 
@@ -176,8 +192,10 @@ def clear_environment(folder: Path) -> None:
     if not folder.exists():
         return
     if not read_stamp(folder):
-        raise SetupStopped("The folder .venv is not one that this set-up made. "
-                           "Rename or delete it, then give the same command again.")
+        raise SetupStopped(
+            "The folder .venv is not one that this set-up made. "
+            "Rename or delete it, then give the same command again."
+        )
     shutil.rmtree(folder)
 
 
@@ -215,8 +233,11 @@ def same_environment(stamp: dict[str, str], now: dict[str, str]) -> bool:
 
 def is_current(stamp: dict[str, str], now: dict[str, str]) -> bool:
     """Whether nothing needs installing; set-up for testing is enough for building too."""
-    return (same_environment(stamp, now) and stamp.get("pyproject") == now["pyproject"]
-            and stamp.get("task") in (now["task"], "test"))
+    return (
+        same_environment(stamp, now)
+        and stamp.get("pyproject") == now["pyproject"]
+        and stamp.get("task") in (now["task"], "test")
+    )
 
 
 def read_stamp(folder: Path) -> dict[str, str]:
@@ -235,12 +256,16 @@ def write_stamp(folder: Path, stamp: dict[str, str]) -> None:
 def run(root: Path, task: str, rest: list[str]) -> int:
     """Run the build or the tests with the environment's own programs first on the path."""
     programs = python_in(root / ".venv").parent
-    environment = {**os.environ, "VIRTUAL_ENV": str(root / ".venv"),
-                   "PATH": os.pathsep.join([str(programs), os.environ.get("PATH", os.defpath)])}
+    environment = {
+        **os.environ,
+        "VIRTUAL_ENV": str(root / ".venv"),
+        "PATH": os.pathsep.join([str(programs), os.environ.get("PATH", os.defpath)]),
+    }
     if sys.platform == "darwin":
         known = os.environ.get("DYLD_FALLBACK_LIBRARY_PATH")
         environment["DYLD_FALLBACK_LIBRARY_PATH"] = os.pathsep.join(
-            [*([known] if known else []), *library_folders(), "/usr/lib"])
+            [*([known] if known else []), *library_folders(), "/usr/lib"]
+        )
     if task == "test":
         os.chdir(root)
         command = [str(python_in(root / ".venv")), "-m", "pytest", *rest]
@@ -264,8 +289,15 @@ def complain(text: str) -> None:
 
 def capture(command: list[str], folder: Path | None = None) -> tuple[int, str]:
     """Run ``command`` with nothing to read; returns its exit code and all it printed."""
-    done = subprocess.run(command, cwd=folder, stdin=subprocess.DEVNULL, stdout=subprocess.PIPE,
-                          stderr=subprocess.STDOUT, encoding="utf-8", errors="replace")
+    done = subprocess.run(
+        command,
+        cwd=folder,
+        stdin=subprocess.DEVNULL,
+        stdout=subprocess.PIPE,
+        stderr=subprocess.STDOUT,
+        encoding="utf-8",
+        errors="replace",
+    )
     return done.returncode, done.stdout
 
 
@@ -286,22 +318,42 @@ def run_or_stop(environment_folder: Path, command: list[str], folder: Path) -> N
 
 
 _NO_ROOM = "The disk is full: make some room, then give the same command again."
-_NOT_ALLOWED = ("It is not allowed to write there: copy the project to a folder of your own, "
-                "then give the same command in that folder.")
+_NOT_ALLOWED = (
+    "It is not allowed to write there: copy the project to a folder of your own, "
+    "then give the same command in that folder."
+)
 _REASONS = (
-    (("No space left on device", "not enough free space", "don't have enough free space"),
-     _NO_ROOM),
+    (
+        ("No space left on device", "not enough free space", "don't have enough free space"),
+        _NO_ROOM,
+    ),
     (("Read-only file system", "Permission denied"), _NOT_ALLOWED),
-    (("Could not get lock",),
-     "Another program is installing something just now: wait for it, "
-     "then give the same command again."),
-    (("CERTIFICATE_VERIFY_FAILED", "certificate verification failed"),
-     "The connection is not trusted (its certificate is not known to this computer): "
-     "ask whoever looks after the network."),
-    (("Temporary failure", "Could not resolve", "Name or service not known", "getaddrinfo",
-      "nodename nor servname", "Network is unreachable", "NewConnectionError",
-      "Could not connect", "Connection timed out", "ConnectTimeout", "ReadTimeout"),
-     "The internet could not be reached: connect to it, then give the same command again."),
+    (
+        ("Could not get lock",),
+        "Another program is installing something just now: wait for it, "
+        "then give the same command again.",
+    ),
+    (
+        ("CERTIFICATE_VERIFY_FAILED", "certificate verification failed"),
+        "The connection is not trusted (its certificate is not known to this computer): "
+        "ask whoever looks after the network.",
+    ),
+    (
+        (
+            "Temporary failure",
+            "Could not resolve",
+            "Name or service not known",
+            "getaddrinfo",
+            "nodename nor servname",
+            "Network is unreachable",
+            "NewConnectionError",
+            "Could not connect",
+            "Connection timed out",
+            "ConnectTimeout",
+            "ReadTimeout",
+        ),
+        "The internet could not be reached: connect to it, then give the same command again.",
+    ),
 )
 
 

@@ -64,7 +64,7 @@ def build(
     whole. `tell` hears one line a step. Raises EngineComplaint, OSError.
     """
     # The engine and the picture library load only when something is really built.
-    from packetgen.render.pictures import site_pictures, cover_jpeg
+    from packetgen.render.pictures import cover_jpeg, site_pictures
     from packetgen.render.site import series_list_files, site_files
     from packetgen.render.templates import environment
     from packetgen.write import swap_in

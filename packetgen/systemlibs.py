@@ -17,18 +17,16 @@ from pathlib import Path
 # Name -> file names on (Linux and others, macOS, Windows).
 # Source: the names WeasyPrint 70 itself loads, in its module weasyprint.text.ffi.
 _FILE_NAMES = {
-    "gobject-2.0": (
-        "libgobject-2.0.so.0", "libgobject-2.0.0.dylib", "libgobject-2.0-0.dll"),
-    "pango-1.0": (
-        "libpango-1.0.so.0", "libpango-1.0.dylib", "libpango-1.0-0.dll"),
-    "harfbuzz": (
-        "libharfbuzz.so.0", "libharfbuzz.0.dylib", "libharfbuzz-0.dll"),
+    "gobject-2.0": ("libgobject-2.0.so.0", "libgobject-2.0.0.dylib", "libgobject-2.0-0.dll"),
+    "pango-1.0": ("libpango-1.0.so.0", "libpango-1.0.dylib", "libpango-1.0-0.dll"),
+    "harfbuzz": ("libharfbuzz.so.0", "libharfbuzz.0.dylib", "libharfbuzz-0.dll"),
     "harfbuzz-subset": (
-        "libharfbuzz-subset.so.0", "libharfbuzz-subset.0.dylib", "libharfbuzz-subset-0.dll"),
-    "fontconfig": (
-        "libfontconfig.so.1", "libfontconfig.1.dylib", "libfontconfig-1.dll"),
-    "pangoft2-1.0": (
-        "libpangoft2-1.0.so.0", "libpangoft2-1.0.dylib", "libpangoft2-1.0-0.dll"),
+        "libharfbuzz-subset.so.0",
+        "libharfbuzz-subset.0.dylib",
+        "libharfbuzz-subset-0.dll",
+    ),
+    "fontconfig": ("libfontconfig.so.1", "libfontconfig.1.dylib", "libfontconfig-1.dll"),
+    "pangoft2-1.0": ("libpangoft2-1.0.so.0", "libpangoft2-1.0.dylib", "libpangoft2-1.0-0.dll"),
 }
 
 # Packages that bring all six; the others follow as dependencies.
@@ -44,7 +42,8 @@ HOMEBREW_FOLDERS = ("/opt/homebrew/lib", "/usr/local/lib")
 
 # WeasyPrint's own default for Windows, used unless WEASYPRINT_DLL_DIRECTORIES says otherwise.
 _WINDOWS_FOLDERS = (
-    r"C:\msys64\ucrt64\bin;C:\msys64\mingw64\bin;C:\Program Files\GTK3-Runtime Win64\bin")
+    r"C:\msys64\ucrt64\bin;C:\msys64\mingw64\bin;C:\Program Files\GTK3-Runtime Win64\bin"
+)
 
 
 def missing_libraries(folders: Sequence[str] = ()) -> tuple[str, ...]:
@@ -60,7 +59,8 @@ def missing_libraries(folders: Sequence[str] = ()) -> tuple[str, ...]:
             except OSError:
                 pass  # a folder that is not there holds no library either
     return tuple(
-        name for name, files in _FILE_NAMES.items() if not _loads(name, files[column], folders))
+        name for name, files in _FILE_NAMES.items() if not _loads(name, files[column], folders)
+    )
 
 
 def _loads(name: str, file_name: str, folders: Sequence[str]) -> bool:
@@ -110,25 +110,30 @@ def what_to_type(system: str, also: Sequence[str] = ()) -> str:
             "Type these two lines in a terminal, or ask whoever looks after this computer to:\n"
             "\n"
             "    sudo apt-get update\n"
-            f"    sudo apt-get install -y --no-install-recommends {packages}\n")
+            f"    sudo apt-get install -y --no-install-recommends {packages}\n"
+        )
     if system == "fedora":
         return (
             "Type this line in a terminal, or ask whoever looks after this computer to:\n"
             "\n"
-            f"    sudo dnf install -y {packages}\n")
+            f"    sudo dnf install -y {packages}\n"
+        )
     if system == "macos":
         return (
             "Type these two lines in Terminal (the first needs Homebrew, from https://brew.sh):\n"
             "\n"
             f"    brew install {packages}\n"
-            '    export DYLD_FALLBACK_LIBRARY_PATH="$(brew --prefix)/lib"\n')
+            '    export DYLD_FALLBACK_LIBRARY_PATH="$(brew --prefix)/lib"\n'
+        )
     if system == "windows":
         return (
             "Type these two lines in the Command Prompt:\n"
             "\n"
             "    winget install MSYS2.MSYS2\n"
             rf'    C:\msys64\usr\bin\bash -lc "pacman -S --noconfirm {packages}"'
-            "\n")
+            "\n"
+        )
     return (
         "Install Pango, HarfBuzz and Fontconfig with your system's own installer; "
-        "these are usually packages with those names.\n")
+        "these are usually packages with those names.\n"
+    )

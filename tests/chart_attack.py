@@ -66,7 +66,9 @@ class Attacker:
         down, across = self._softening(*crosses.shape[:2])
         expected = self._spread(down @ self.chart.colours.transpose(2, 0, 1) @ across.T, first=True)
         return max(
-            self.chart.recovered(each) for plain in seen for each in (plain, corrected(plain, expected))
+            self.chart.recovered(each)
+            for plain in seen
+            for each in (plain, corrected(plain, expected))
         )
 
     def deblurred(self, crosses=None) -> float:

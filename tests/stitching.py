@@ -1,6 +1,6 @@
 """Small nouns for tests: a pattern drawn as letters, a card, a cloth, a plain wooden panel."""
 
-from datetime import date, datetime, timezone
+from datetime import UTC, date, datetime
 
 from packetgen.diagnostics import Place
 from packetgen.model import (
@@ -37,7 +37,9 @@ MOSS, CLAY, SOOT = (
 
 def card(strands: int = 6, length_m: float = 8.0, sold_as: str = "skein") -> ThreadCard:
     colours = {colour.number: colour for colour in (MOSS, CLAY, SOOT)}
-    return ThreadCard("bramble", "Bramble", "cotton", strands, 25, sold_as, length_m, False, colours)
+    return ThreadCard(
+        "bramble", "Bramble", "cotton", strands, 25, sold_as, length_m, False, colours
+    )
 
 
 def thread_set(strands: int = 2, of: ThreadCard | None = None) -> ThreadSet:
@@ -47,7 +49,10 @@ def thread_set(strands: int = 2, of: ThreadCard | None = None) -> ThreadSet:
 def option(count: float = 14, over: int = 1, weave: Weave = Weave.AIDA) -> ClothOption:
     white = Colour("white", "white", "#ffffff")
     return ClothOption(
-        Cloth("cloth", f"Cloth {count}", weave, count, over, False, {"white": white}), white, over, HERE
+        Cloth("cloth", f"Cloth {count}", weave, count, over, False, {"white": white}),
+        white,
+        over,
+        HERE,
     )
 
 
@@ -122,7 +127,7 @@ def series(*patterns: Pattern, finish: FinishingPiece | None = None) -> Series:
         id="hedge-year",
         title="The Hedge Year",
         tagline="Small things from a hedge",
-        release=datetime(2027, 1, 15, 9, tzinfo=timezone.utc),
+        release=datetime(2027, 1, 15, 9, tzinfo=UTC),
         finish=finish or piece(),
         thread_sets=patterns[0].thread_sets,
         designers=(DESIGNER,),

@@ -91,8 +91,11 @@ def test_templates_are_filled_in_render_alone():
 
 
 def test_pictures_are_made_in_render_and_only_read_in_load():
-    users = {module for module, path in modules()
-             if any(name.split(".")[0] == "PIL" for name in imports(path))}
+    users = {
+        module
+        for module, path in modules()
+        if any(name.split(".")[0] == "PIL" for name in imports(path))
+    }
     assert users and {room_of(module) for module in users} <= {"load", "render"}
 
 

@@ -13,13 +13,19 @@ from tests.outside import rows
 def test_easter_and_its_feasts_are_those_of_the_tables(row):
     """Western Easter by four algorithms and a published sequence; see the table's first line."""
     year = int(row["year"])
-    for column, days in (("easter", 0), ("good_friday", -2), ("shrove_tuesday", -47), ("pentecost", 49)):
+    for column, days in (
+        ("easter", 0),
+        ("good_friday", -2),
+        ("shrove_tuesday", -47),
+        ("pentecost", 49),
+    ):
         rule = DateRule(column, easter=(days, False))
         assert day_of(rule, year) == date.fromisoformat(row[column])
 
 
 @pytest.mark.parametrize(
-    ("year", "day"), [(2024, date(2024, 5, 5)), (2025, date(2025, 4, 20)), (2026, date(2026, 4, 12))]
+    ("year", "day"),
+    [(2024, date(2024, 5, 5)), (2025, date(2025, 4, 20)), (2026, date(2026, 4, 12))],
 )
 def test_julian_easter_is_the_orthodox_one(year, day):
     """Dates of Orthodox Easter in the Gregorian calendar: from memory."""

@@ -76,9 +76,9 @@ def test_every_fault_is_one_line_with_its_place(run, broken):
     places = [line.split(": ")[0] for line in lines[:-1]]
     assert lines[-1] == "3 things to mend; nothing was written."
     assert [place.rpartition(":")[0].rpartition(":")[0] for place in places] == [
-        "series/potting-bench-almanac/foxglove-can/chart.txt",
-        "series/potting-bench-almanac/series.yaml",
-        "threads/larkmoss.yaml",
+        f"{broken}/series/potting-bench-almanac/foxglove-can/chart.txt",
+        f"{broken}/series/potting-bench-almanac/series.yaml",
+        f"{broken}/threads/larkmoss.yaml",
     ]
     assert all("; " in line for line in lines[:-1])
     assert "did you mean 'potting-bench'?" in result.stderr
@@ -123,7 +123,14 @@ def test_the_kit_of_a_pattern_lists_every_colour_once(run, demo):
 
 def test_the_kit_follows_thread_and_cloth(run):
     said = run(
-        "kit", "squash-barrow", "--threads", "tansywick", "--cloth", "pipit-aida-14", "--content", CONTENT
+        "kit",
+        "squash-barrow",
+        "--threads",
+        "tansywick",
+        "--cloth",
+        "pipit-aida-14",
+        "--content",
+        CONTENT,
     ).output
     assert "Tansywick Twelve" in said and "Pipit Aida 14" in said and "spools in all" in said
 
@@ -171,9 +178,7 @@ def test_an_author_s_own_template_goes_before_the_project_s(run, tmp_path):
     own.mkdir(parents=True)
     (own / "404.html").write_text("<p>Nothing grows here.</p>")
     into = tmp_path / "build"
-    run(
-        "build", "squash-barrow", "--content", CONTENT, "--into", into, "--templates", own.parent
-    )
+    run("build", "squash-barrow", "--content", CONTENT, "--into", into, "--templates", own.parent)
     assert (into / "site" / "404.html").read_text() == "<p>Nothing grows here.</p>"
     assert "The Potting Bench Almanac" in (into / "site" / "index.html").read_text()
 
@@ -182,9 +187,17 @@ def test_an_author_s_own_template_goes_before_the_project_s(run, tmp_path):
     ("name", "text", "said"),
     [
         ("site/404.html", "<p>\n{% if %}", "templates/site/404.html:2:1: "),
-        ("site/404.html", "<p>\n{{ nothing.here }}", "templates/site/404.html:2:1: 'nothing' is undefined"),
+        (
+            "site/404.html",
+            "<p>\n{{ nothing.here }}",
+            "templates/site/404.html:2:1: 'nothing' is undefined",
+        ),
         ("share/listing.txt", "{% include 'moss.txt' %}", "there is no template 'moss.txt'"),
-        ("packet/notes.html", "\n\n{{ pattern.grid.width + 'x' }}", "templates/packet/notes.html:3:1: "),
+        (
+            "packet/notes.html",
+            "\n\n{{ pattern.grid.width + 'x' }}",
+            "templates/packet/notes.html:3:1: ",
+        ),
     ],
 )
 @pytest.mark.slow
@@ -193,8 +206,15 @@ def test_a_fault_in_an_author_s_template_is_located(run, tmp_path, name, text, s
     own.parent.mkdir(parents=True)
     own.write_text(text)
     result = run(
-        "build", "squash-barrow", "--content", CONTENT,
-        "--into", tmp_path / "build", "--templates", tmp_path / "templates", code=1,
+        "build",
+        "squash-barrow",
+        "--content",
+        CONTENT,
+        "--into",
+        tmp_path / "build",
+        "--templates",
+        tmp_path / "templates",
+        code=1,
     )
     assert said in result.stderr
     assert "Traceback" not in result.output

@@ -49,7 +49,9 @@ def test_a_colour_does_not_differ_from_itself(hex_colour):
 
 @given(hexes, hexes)
 def test_a_difference_is_the_same_both_ways(one, other):
-    assert difference(lab(one), lab(other)) == pytest.approx(difference(lab(other), lab(one)), abs=1e-9)
+    assert difference(lab(one), lab(other)) == pytest.approx(
+        difference(lab(other), lab(one)), abs=1e-9
+    )
 
 
 def test_black_and_white_are_far_apart():

@@ -70,10 +70,17 @@ def told(root: Path) -> str:
 
 def run_main(root: Path, *arguments: str) -> subprocess.CompletedProcess:
     """Run the module's main in a Python of its own, on the project in ``root``."""
-    code = ("import sys, pathlib; from packetgen import firstrun; "
-            "firstrun.ROOT = pathlib.Path(sys.argv[1]); sys.exit(firstrun.main(sys.argv[2:]))")
-    return subprocess.run([sys.executable, "-c", code, str(root), *arguments], cwd=ROOT,
-                          capture_output=True, text=True, timeout=60)
+    code = (
+        "import sys, pathlib; from packetgen import firstrun; "
+        "firstrun.ROOT = pathlib.Path(sys.argv[1]); sys.exit(firstrun.main(sys.argv[2:]))"
+    )
+    return subprocess.run(
+        [sys.executable, "-c", code, str(root), *arguments],
+        cwd=ROOT,
+        capture_output=True,
+        text=True,
+        timeout=60,
+    )
 
 
 # --- the words -----------------------------------------------------------------------------
@@ -88,7 +95,8 @@ def test_each_system_is_told_exactly_what_to_type(system):
 def test_further_packages_go_into_the_same_command():
     """What else is lacking is installed in the same breath."""
     assert "recommends python3.11-venv libpango-1.0-0 " in systemlibs.what_to_type(
-        "debian", ["python3.11-venv"])
+        "debian", ["python3.11-venv"]
+    )
 
 
 def test_a_system_nobody_foresaw_is_told_what_to_look_for():
@@ -99,15 +107,18 @@ def test_a_system_nobody_foresaw_is_told_what_to_look_for():
 
 
 # The fields and their quoting follow os-release(5), freedesktop.org.
-@pytest.mark.parametrize(("os_release", "system"), [
-    ("NAME=x\nID=debian\n", "debian"),
-    ("ID=ubuntu\nID_LIKE=debian\n", "debian"),
-    ("ID=linuxmint\nID_LIKE=\"ubuntu debian\"\n", "debian"),
-    ("# a remark\nID=fedora\n", "fedora"),
-    ("ID=\"rocky\"\nID_LIKE=\"rhel centos fedora\"\n", "fedora"),
-    ("ID=alpine\n", "other"),
-    ("", "other"),
-])
+@pytest.mark.parametrize(
+    ("os_release", "system"),
+    [
+        ("NAME=x\nID=debian\n", "debian"),
+        ("ID=ubuntu\nID_LIKE=debian\n", "debian"),
+        ('ID=linuxmint\nID_LIKE="ubuntu debian"\n', "debian"),
+        ("# a remark\nID=fedora\n", "fedora"),
+        ('ID="rocky"\nID_LIKE="rhel centos fedora"\n', "fedora"),
+        ("ID=alpine\n", "other"),
+        ("", "other"),
+    ],
+)
 def test_linux_families_are_told_apart(os_release, system):
     """A system derived from Debian or Fedora is treated as its parent."""
     assert systemlibs.this_system(os_release, "linux") == system
@@ -126,8 +137,10 @@ def test_the_libraries_asked_for_are_those_the_pdf_writer_loads():
     """Every file name looked for is one that WeasyPrint itself names (weasyprint.text.ffi)."""
     folder = Path(next(iter(find_spec("weasyprint").submodule_search_locations)))
     names_loaded = {
-        node.value for node in ast.walk(ast.parse((folder / "text/ffi.py").read_text("utf-8")))
-        if isinstance(node, ast.Constant) and isinstance(node.value, str)}
+        node.value
+        for node in ast.walk(ast.parse((folder / "text/ffi.py").read_text("utf-8")))
+        if isinstance(node, ast.Constant) and isinstance(node.value, str)
+    }
     names_asked = {name for names in systemlibs._FILE_NAMES.values() for name in names}
     assert names_asked <= names_loaded
 
@@ -164,7 +177,8 @@ def test_who_may_not_install_reads_what_to_type(lacking, monkeypatch, capsys):
     assert shown.err == (
         "packetgen needs parts of the system that are not there yet: venv, pango-1.0.\n"
         + systemlibs.what_to_type("debian", [venv])
-        + "\nThen give the same command again.\n")
+        + "\nThen give the same command again.\n"
+    )
 
 
 def test_who_may_install_is_told_what_is_being_installed(lacking, monkeypatch, capsys):
@@ -181,25 +195,31 @@ def test_who_may_install_is_told_what_is_being_installed(lacking, monkeypatch, c
     firstrun.ensure_system_parts()
     packages = [f"python3.{sys.version_info[1]}-venv", *systemlibs.PACKAGES["debian"]]
     assert asked == [("debian", [], packages)]
-    assert capsys.readouterr().out == (
-        f"Installing for the whole computer: {' '.join(packages)}\n")
+    assert capsys.readouterr().out == (f"Installing for the whole computer: {' '.join(packages)}\n")
 
 
 @posix_only
 def test_the_package_list_is_fetched_only_when_needed(tmp_path, monkeypatch):
     """apt-get installs straight away; it fetches its list only after that has failed."""
-    script(tmp_path / "apt-get", f"""
+    script(
+        tmp_path / "apt-get",
+        f"""
         shift 2
         echo "$1 $DEBIAN_FRONTEND" >> {tmp_path}/calls
         test "$1" = update && touch {tmp_path}/list
         test -e {tmp_path}/list
-    """)
+    """,
+    )
     monkeypatch.setenv("PATH", str(tmp_path), prepend=os.pathsep)
     firstrun.install_packages("debian", [], ["some-package"])
     firstrun.install_packages("debian", [], ["some-package"])
     assert (tmp_path / "calls").read_text().split("\n") == [
-        "install noninteractive", "update noninteractive", "install noninteractive",
-        "install noninteractive", ""]
+        "install noninteractive",
+        "update noninteractive",
+        "install noninteractive",
+        "install noninteractive",
+        "",
+    ]
 
 
 @posix_only
@@ -229,7 +249,8 @@ def test_an_older_python_is_refused_kindly(version, monkeypatch, capsys):
     monkeypatch.setattr(firstrun, "ensure_system_parts", lambda: pytest.fail("went on"))
     assert firstrun.main(["build"]) == 2
     assert capsys.readouterr().err.startswith(
-        f"packetgen needs Python 3.11 or newer, and this is Python 3.{version[1]}.")
+        f"packetgen needs Python 3.11 or newer, and this is Python 3.{version[1]}."
+    )
 
 
 def test_python_3_11_is_new_enough():
@@ -301,7 +322,8 @@ def test_a_failed_install_is_told_in_one_line_and_tried_again(project):
     assert done.returncode == 2
     assert done.stderr == (
         "Set-up stopped. The installer said: ERROR: No matching thing found "
-        "(The full account is in .venv/packetgen-firstrun.log.)\n")
+        "(The full account is in .venv/packetgen-firstrun.log.)\n"
+    )
     assert "No matching" in (project / ".venv" / firstrun.LOG_NAME).read_text("utf-8")
     now = firstrun.state_of(project, "build")
     assert not firstrun.is_current(firstrun.read_stamp(project / ".venv"), now)
@@ -347,20 +369,30 @@ def test_any_other_word_is_answered_with_the_two_commands(arguments, capsys):
 
 
 # Shortened from what pip, apt-get and venv print in these cases, host names replaced.
-@pytest.mark.parametrize(("output", "words"), [
-    ("WARNING: Retrying (Retry(total=4)) after connection broken by 'NewConnectionError(...)'\n"
-     "ERROR: Could not find a version that satisfies the requirement hatchling",
-     "The internet could not be reached"),
-    ("E: Failed to fetch http://mirror.example/x.deb  Temporary failure resolving "
-     "'mirror.example'", "The internet could not be reached"),
-    ("OSError: [Errno 28] No space left on device", "The disk is full"),
-    ("E: Could not get lock /var/lib/dpkg/lock-frontend.", "Another program is installing"),
-    ("ssl.SSLCertVerificationError: [SSL: CERTIFICATE_VERIFY_FAILED]", "not trusted"),
-    ("PermissionError: [Errno 13] Permission denied: 'x'", "not allowed to write there"),
-    ("some lines\nE: Unable to locate package x\n\n",
-     "The installer said: E: Unable to locate package x"),
-    ("", "The installer said: nothing"),
-])
+@pytest.mark.parametrize(
+    ("output", "words"),
+    [
+        (
+            "WARNING: Retrying (Retry(total=4)) after connection broken by 'NewConnectionError(...)'\n"
+            "ERROR: Could not find a version that satisfies the requirement hatchling",
+            "The internet could not be reached",
+        ),
+        (
+            "E: Failed to fetch http://mirror.example/x.deb  Temporary failure resolving "
+            "'mirror.example'",
+            "The internet could not be reached",
+        ),
+        ("OSError: [Errno 28] No space left on device", "The disk is full"),
+        ("E: Could not get lock /var/lib/dpkg/lock-frontend.", "Another program is installing"),
+        ("ssl.SSLCertVerificationError: [SSL: CERTIFICATE_VERIFY_FAILED]", "not trusted"),
+        ("PermissionError: [Errno 13] Permission denied: 'x'", "not allowed to write there"),
+        (
+            "some lines\nE: Unable to locate package x\n\n",
+            "The installer said: E: Unable to locate package x",
+        ),
+        ("", "The installer said: nothing"),
+    ],
+)
 def test_an_installers_trouble_becomes_one_plain_line(output, words):
     """Whatever an installer prints, the author reads one line that says what to do."""
     reason = firstrun.reason_for(output)
@@ -368,14 +400,18 @@ def test_an_installers_trouble_becomes_one_plain_line(output, words):
     assert "\n" not in reason
 
 
-@pytest.mark.parametrize(("number", "words"), [
-    (errno.ENOSPC, "The disk is full"),
-    (errno.EROFS, "copy the project to a folder of your own"),
-    (errno.EACCES, "copy the project to a folder of your own"),
-    (errno.EIO, "The system said: "),
-])
+@pytest.mark.parametrize(
+    ("number", "words"),
+    [
+        (errno.ENOSPC, "The disk is full"),
+        (errno.EROFS, "copy the project to a folder of your own"),
+        (errno.EACCES, "copy the project to a folder of your own"),
+        (errno.EIO, "The system said: "),
+    ],
+)
 def test_trouble_with_the_disk_ends_without_a_traceback(number, words, monkeypatch, capsys):
     """A full disk or a folder that cannot be written to gives one line and the exit code 2."""
+
     def fail():
         raise OSError(number, os.strerror(number), "/some/.venv")
 
@@ -392,13 +428,23 @@ def test_trouble_with_the_disk_ends_without_a_traceback(number, words, monkeypat
 def test_an_installed_packetgen_carries_its_templates_and_fonts(tmp_path):
     """The wheel holds every template, font and word list that the source folder holds."""
     pytest.importorskip("hatchling", reason="comes with the project's test extra")
-    subprocess.run([sys.executable, "-m", "hatchling", "build", "-t", "wheel", "-d", tmp_path],
-                   cwd=ROOT, check=True, capture_output=True)
+    subprocess.run(
+        [sys.executable, "-m", "hatchling", "build", "-t", "wheel", "-d", tmp_path],
+        cwd=ROOT,
+        check=True,
+        capture_output=True,
+    )
     (wheel,) = tmp_path.glob("*.whl")
     carried = set(zipfile.ZipFile(wheel).namelist())
-    templates = {"packetgen/templates/" + path.relative_to(ROOT / "templates").as_posix()
-                 for path in (ROOT / "templates").rglob("*") if path.is_file()}
-    data = {path.relative_to(ROOT).as_posix()
-            for path in (ROOT / "packetgen").rglob("*") if path.suffix in (".ttf", ".txt")}
+    templates = {
+        "packetgen/templates/" + path.relative_to(ROOT / "templates").as_posix()
+        for path in (ROOT / "templates").rglob("*")
+        if path.is_file()
+    }
+    data = {
+        path.relative_to(ROOT).as_posix()
+        for path in (ROOT / "packetgen").rglob("*")
+        if path.suffix in (".ttf", ".txt")
+    }
     assert templates and data
     assert templates | data <= carried

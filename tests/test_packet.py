@@ -67,7 +67,9 @@ def test_the_chart_read_back_from_the_pdf_is_the_author_s_grid(built, readers, n
             continue
         left, right, top, bottom = map(int, caption.groups())
         symbol_rows = [
-            piece for piece in pieces(page) if "Potting" in piece[4] and len(piece[0]) > right - left
+            piece
+            for piece in pieces(page)
+            if "Potting" in piece[4] and len(piece[0]) > right - left
         ]
         symbol_rows.sort(key=lambda piece: -piece[2])
         own_rows = symbol_rows[-(bottom - top + 1) :]

@@ -297,7 +297,9 @@ def test_a_design_hangs_where_the_panel_has_room_for_it():
     """A board whose right half must stay free shows the design on the left."""
     finish = piece(keep_outs=(KeepOut("shelf", ((100, 0), (200, 0), (200, 180), (100, 180))),))
     of = figures(pattern(*["m" * 30] * 30), finish)
-    changed = ImageChops.difference(mounted_public(of, finish, 600), bench(finish, 600)).convert("L")
+    changed = ImageChops.difference(mounted_public(of, finish, 600), bench(finish, 600)).convert(
+        "L"
+    )
     left, _, right, _ = changed.point(lambda v: 255 * (v > 40)).getbbox()
     start, end = scene(finish, 600).px(0, 0)[0], scene(finish, 600).px(100, 0)[0]
     trim_and_shadow = 8 * scene(finish, 600).px_per_mm

@@ -1,18 +1,12 @@
-"""The public web site: whole by itself, open to everyone, and silent about what is sold.
-
-UPDATE_GOLDEN=1 in the environment writes tests/golden/site_pattern.html anew; look at the
-difference before keeping it.
-"""
+"""The public web site: whole by itself, open to everyone, and silent about what is sold."""
 
 import io
-import os
 import posixpath
 import re
 import struct
 from dataclasses import replace
 from datetime import date, datetime
 from html.parser import HTMLParser
-from pathlib import Path
 from urllib.parse import unquote, urlsplit
 from zoneinfo import ZoneInfo
 
@@ -43,14 +37,15 @@ from packetgen.render.site_text import counted, listed, prose_under
 from packetgen.render.templates import environment
 from tests import stitching
 from tests.content_builder import picture as picture_data
-
-GOLDEN = Path(__file__).parent / "golden" / "site_pattern.html"
+from tests.golden_pages import same_as_golden
 
 QUIET = Designer("moorcroft-lane", "Tamsin Hedgerow", "Draws by lamplight.", False, None)
 COUNTER = "https://fernsby.example.org/"
 SELLER = Designer("fernsby", "Isolde Fernsby", "Draws in the rain.", True, COUNTER)
 HIP = Bead(
-    BeadCard("drop", "Drop Glass", 2.2, 300, {}), Colour("07", "hip red", "#b32c2e"), (3.5, 2.5),
+    BeadCard("drop", "Drop Glass", 2.2, 300, {}),
+    Colour("07", "hip red", "#b32c2e"),
+    (3.5, 2.5),
     stitching.HERE,
 )
 SPRIG = stitching.pattern(
@@ -73,13 +68,21 @@ SPRIG = stitching.pattern(
     story_markdown="It grew by the gate.\n\n#### Later\n\nIt was cut.\n\n## After that\n\nNothing.",
 )
 ROSE = stitching.pattern(
-    "tttttttttttt", "tm.tm.tmmtmt", "tttttmtttttt",
-    id="rose", title="A Rose", designer=SELLER,
+    "tttttttttttt",
+    "tm.tm.tmmtmt",
+    "tttttmtttttt",
+    id="rose",
+    title="A Rose",
+    designer=SELLER,
     occasion=Occasion("Rose Sunday", DateRule("21 days before Easter", easter=(-21, False))),
 )
 HOLLY = stitching.pattern(
-    "mmmmmmmm", "mtmtmmtm", "mmmmtmmm",
-    id="holly", title="Holly", designer=SELLER,
+    "mmmmmmmm",
+    "mtmtmmtm",
+    "mmmmtmmm",
+    id="holly",
+    title="Holly",
+    designer=SELLER,
     occasion=Occasion("The shortest day", DateRule("21 December", fixed=(12, 21))),
 )
 LIFTING = Occasion("Lifting", DateRule("third Sunday of August", nth=(3, 6, 8)))
@@ -191,8 +194,12 @@ def links(page: Page) -> list[str]:
 def test_every_page_is_there(site):
     """One for the series, for each pattern, for the finishing piece, and for lost visitors."""
     assert set(pages_of(site)) == {
-        "index.html", "finishing-piece.html", "404.html",
-        "sprig/index.html", "rose/index.html", "holly/index.html",
+        "index.html",
+        "finishing-piece.html",
+        "404.html",
+        "sprig/index.html",
+        "rose/index.html",
+        "holly/index.html",
     }
 
 
@@ -233,7 +240,7 @@ def test_no_page_asks_another_host_for_anything(site, standing_site):
     for files in (site, standing_site):
         for path, page in pages_of(files).items():
             assert not page.all("script", "iframe", "object", "embed", "form", "base")
-            for tag, attributes in page.tags:
+            for _, attributes in page.tags:
                 for name in ("src", "srcset", "data", "poster", "action"):
                     assert is_own(attributes.get(name, "")), f"{path}: {attributes}"
             away = {link for link in links(page) if not is_own(link) and link != "data:,"}
@@ -272,8 +279,11 @@ def test_no_page_holds_a_chart_symbol_or_a_pdf(site):
         text = site[path].decode()
         assert not [c for c in text if 0xE000 <= ord(c) <= 0xF8FF], path
         assert not [link for link in links(page) if re.search(r"\.(pdf|zip)", link.lower())]
-    assert not [path for path in site if path.lower().endswith((".pdf", ".zip", ".txt", ".json"))
-                and path != "fonts/OFL.txt"]
+    assert not [
+        path
+        for path in site
+        if path.lower().endswith((".pdf", ".zip", ".txt", ".json")) and path != "fonts/OFL.txt"
+    ]
     assert not [data for data in site.values() if data.startswith((b"%PDF", b"PK"))]
 
 
@@ -307,7 +317,7 @@ def test_every_page_says_what_is_shown_where_its_link_is_shared(standing_site):
 
 def test_a_shared_picture_is_a_full_address_and_as_large_as_it_says(standing_site):
     """Width and height stand in bytes 16 to 24 of a PNG (W3C PNG, chapter 11: IHDR)."""
-    for path, page in pages_of(standing_site).items():
+    for page in pages_of(standing_site).values():
         image = page.shared("og:image")
         assert image.startswith(f"{ADDRESS}/")
         data = standing_site[image.removeprefix(f"{ADDRESS}/")]
@@ -490,10 +500,7 @@ def test_an_author_s_own_template_goes_before_the_project_s(tmp_path):
 
 def test_a_pattern_s_page_is_the_one_on_record(site):
     made = site["sprig/index.html"].decode()
-    if os.environ.get("UPDATE_GOLDEN"):
-        GOLDEN.parent.mkdir(exist_ok=True)
-        GOLDEN.write_text(made, encoding="utf-8", newline="\n")
-    assert made == GOLDEN.read_text(encoding="utf-8")
+    same_as_golden("site_pattern.html", made)
 
 
 # --- words ----------------------------------------------------------------------------------------

@@ -9,7 +9,6 @@ import sys
 from io import BytesIO
 
 import pytest
-from tests.bench.symbol_likeness import blurred_likeness, kinship, likeness, most_alike
 from fontTools.ttLib import TTFont
 from hypothesis import given, settings
 from hypothesis import strategies as st
@@ -18,6 +17,7 @@ from shapely.geometry import Point, Polygon, box
 from packetgen.chart.font import build_symbol_font
 from packetgen.chart.shapes import NAMES, shape
 from packetgen.chart.symbols import BLANK, GIVING_ORDER, SHAPES, assign, code_point, ink
+from tests.bench.symbol_likeness import blurred_likeness, kinship, likeness, most_alike
 
 FINEST = 90  # units; the thinnest line or gap that a 2.5 mm cell holds in print
 
@@ -161,9 +161,15 @@ def test_font_bytes_repeat():
         "import hashlib; from packetgen.chart.font import build_symbol_font as b;"
         "print(hashlib.sha256(b()).hexdigest())"
     )
-    env = os.environ | {"PYTHONHASHSEED": "4711", "TZ": "Pacific/Auckland", "SOURCE_DATE_EPOCH": "1"}
+    env = os.environ | {
+        "PYTHONHASHSEED": "4711",
+        "TZ": "Pacific/Auckland",
+        "SOURCE_DATE_EPOCH": "1",
+    }
     env["PYTHONPATH"] = os.pathsep.join(path for path in sys.path if path)
-    run = subprocess.run([sys.executable, "-c", code], env=env, capture_output=True, text=True, check=True)
+    run = subprocess.run(
+        [sys.executable, "-c", code], env=env, capture_output=True, text=True, check=True
+    )
     assert run.stdout.strip() == hashlib.sha256(here).hexdigest()
 
 
@@ -197,13 +203,17 @@ def test_chart_rows_read_back_from_a_pdf_cell_by_cell(tmp_path):
         string=(
             '<style>@font-face {font-family: "Potting Symbols"; src: url(symbols.ttf)}'
             "@page {size: 100mm 180mm; margin: 0} body {margin: 0}"
-            'pre {font: 3mm/1 "Potting Symbols"; margin: 0}</style><pre>' + "\n".join(rows) + "</pre>"
+            'pre {font: 3mm/1 "Potting Symbols"; margin: 0}</style><pre>'
+            + "\n".join(rows)
+            + "</pre>"
         ),
         base_url=str(tmp_path) + os.sep,
     ).write_pdf(tmp_path / "chart.pdf")
     command = ["pdftotext", "-bbox", "-enc", "UTF-8", str(tmp_path / "chart.pdf"), "-"]
     text = subprocess.run(command, capture_output=True, check=True).stdout.decode("utf-8")
-    words = re.findall(r'<word xMin="(.*?)" yMin="(.*?)" xMax="(.*?)" yMax=".*?">(.*?)</word>', text)
+    words = re.findall(
+        r'<word xMin="(.*?)" yMin="(.*?)" xMax="(.*?)" yMax=".*?">(.*?)</word>', text
+    )
     assert [word for *_, word in words] == rows
     cell_pt = 3 / 25.4 * 72
     first = float(words[0][1])

@@ -235,7 +235,9 @@ def test_a_shared_list_is_never_short_and_never_dearer(several):
         for chart in (pattern(*rows) for rows in several)
     )
     for shared in shared_needs(lists, card()):
-        total = sum(n.strand.generous_m for needs_ in lists for n in needs_ if n.colour == shared.colour)
+        total = sum(
+            n.strand.generous_m for needs_ in lists for n in needs_ if n.colour == shared.colour
+        )
         assert shared.units * 48.0 >= total - 1e-6
         assert shared.units <= shared.units_apart
 

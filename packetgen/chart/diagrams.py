@@ -21,7 +21,10 @@ def diagram(kind: str) -> str:
 
 
 def _leg(
-    drawing: svgwrite.Drawing, start: tuple[float, float], end: tuple[float, float], under: bool = False
+    drawing: svgwrite.Drawing,
+    start: tuple[float, float],
+    end: tuple[float, float],
+    under: bool = False,
 ) -> None:
     points = [(start[0] * _CELL, start[1] * _CELL), (end[0] * _CELL, end[1] * _CELL)]
     line = drawing.line(*points).stroke(_UNDER if under else _THREAD, width=2.4)
@@ -33,7 +36,11 @@ def _number(drawing: svgwrite.Drawing, text: str, x: float, y: float) -> None:
     """Where the needle comes up (odd) or goes down (even)."""
     drawing.add(
         drawing.text(
-            text, insert=(x * _CELL, y * _CELL), font_size=4.6, font_family="Packet Text", fill="#000000"
+            text,
+            insert=(x * _CELL, y * _CELL),
+            font_size=4.6,
+            font_family="Packet Text",
+            fill="#000000",
         )
     )
 

@@ -176,7 +176,9 @@ def _add_cells(
         drawing.add(drawing.polygon(outline).fill(look.hexes[mark]))
 
 
-def fraction_outline(x: float, y: float, stitch: Stitch, corner: Corner | None) -> tuple[Point, ...]:
+def fraction_outline(
+    x: float, y: float, stitch: Stitch, corner: Corner | None
+) -> tuple[Point, ...]:
     """The part of the cell at x, y (from 0) that a stitch is shown to cover."""
     top_left, top_right = (x, y), (x + 1, y)
     bottom_left, bottom_right = (x, y + 1), (x + 1, y + 1)

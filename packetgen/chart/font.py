@@ -26,7 +26,12 @@ def build_symbol_font(flavor: str | None = None) -> bytes:
         raise ValueError(f"The symbol font comes as TrueType, woff or woff2, not as {flavor!r}.")
     # The space is for typesetters: they take the height of a line from it, and would borrow
     # it, and with it another line height, from another font.
-    contours = {".notdef": (), "space": (), "blank": (), **{name: shape(name).contours for name in NAMES}}
+    contours = {
+        ".notdef": (),
+        "space": (),
+        "blank": (),
+        **{name: shape(name).contours for name in NAMES},
+    }
     builder = FontBuilder(CELL, isTTF=True)
     builder.setupGlyphOrder(list(contours))
     builder.setupCharacterMap(

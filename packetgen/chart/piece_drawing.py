@@ -13,7 +13,9 @@ _INK, _DIMENSION = "#2b2b28", "#55554f"
 _ROOM = 32.0
 
 
-def piece_drawing(piece: FinishingPiece, fit: Fit | None = None, finished: Size | None = None) -> str:
+def piece_drawing(
+    piece: FinishingPiece, fit: Fit | None = None, finished: Size | None = None
+) -> str:
     """SVG in millimetres. With `fit` and `finished`, the card and the stitching lie on the panel."""
     placed = [(part, _moved(part.outline, part.at_mm)) for part in piece.parts]
     xs = [x for _, outline in placed for x, _ in outline]
@@ -48,10 +50,18 @@ def _add_card(drawing: svgwrite.Drawing, piece: FinishingPiece, fit: Fit, finish
     stitching = drawing.rect(corner, (finished.width_mm, finished.height_mm))
     drawing.add(stitching.fill(mix("#b7a98c", "#ffffff", 0.6)).stroke(_INK, width=0.4))
     middle_y = corner[1] + finished.height_mm / 2
-    _add_text(drawing, inches(finished.width_mm) + " × " + inches(finished.height_mm),
-              corner[0] + finished.width_mm / 2, middle_y - 2)
-    _add_text(drawing, centimetres(finished.width_mm) + " × " + centimetres(finished.height_mm),
-              corner[0] + finished.width_mm / 2, middle_y + 12)
+    _add_text(
+        drawing,
+        inches(finished.width_mm) + " × " + inches(finished.height_mm),
+        corner[0] + finished.width_mm / 2,
+        middle_y - 2,
+    )
+    _add_text(
+        drawing,
+        centimetres(finished.width_mm) + " × " + centimetres(finished.height_mm),
+        corner[0] + finished.width_mm / 2,
+        middle_y + 12,
+    )
 
 
 def _add_dimension(
@@ -77,10 +87,14 @@ _MEAN_ADVANCE = 0.53
 _TEXT_MM = 11.0
 
 
-def _add_text(drawing: svgwrite.Drawing, text: str, x: float, y: float, turned: bool = False) -> None:
+def _add_text(
+    drawing: svgwrite.Drawing, text: str, x: float, y: float, turned: bool = False
+) -> None:
     half = len(text) * _MEAN_ADVANCE * _TEXT_MM / 2
     at = (round(x, 2), round(y + half, 2)) if turned else (round(x - half, 2), round(y, 2))
-    written = drawing.text(text, insert=at, font_size=_TEXT_MM, font_family="Packet Text", fill=_INK)
+    written = drawing.text(
+        text, insert=at, font_size=_TEXT_MM, font_family="Packet Text", fill=_INK
+    )
     if turned:
         written.rotate(-90, at)
     drawing.add(written)

@@ -15,8 +15,16 @@ from packetgen.chart.shapes_paper import CELL
 from packetgen.chart.shapes_plain import DIAMONDS, ROUNDS, SQUARES, TRIANGLES
 
 _PILES = {
-    **ROUNDS, **SQUARES, **DIAMONDS, **TRIANGLES, **CROSSES,
-    **BARS, **CHEVRONS, **STARS, **GARDEN, **LETTERS,
+    **ROUNDS,
+    **SQUARES,
+    **DIAMONDS,
+    **TRIANGLES,
+    **CROSSES,
+    **BARS,
+    **CHEVRONS,
+    **STARS,
+    **GARDEN,
+    **LETTERS,
 }
 
 

@@ -24,7 +24,9 @@ def cut(pile: Pile) -> tuple[Contour, ...]:
     runs: dict[tuple[int, int], list[tuple[int, int]]] = {}
     seen: set[tuple[tuple[int, int], tuple[int, int]]] = set()
     for index, piece in enumerate(pile):
-        others = [p.outline for i, p in enumerate(pile) if i != index and _meet(boxes[i], boxes[index])]
+        others = [
+            p.outline for i, p in enumerate(pile) if i != index and _meet(boxes[i], boxes[index])
+        ]
         for start, end in _edges(piece.outline):
             for a, b in _split(start, end, others):
                 run = _border(a, b, pile, boxes)

@@ -3,7 +3,15 @@
 from math import pi, sin
 
 from packetgen.chart.shapes_paper import (
-    Pile, arc, black, box, disc, rosette, stroke, turned, white,
+    Pile,
+    arc,
+    black,
+    box,
+    disc,
+    rosette,
+    stroke,
+    turned,
+    white,
 )
 from packetgen.chart.shapes_plain import four_ways, two_ways
 
@@ -15,14 +23,25 @@ CROSSES: dict[str, Pile] = {
     "plus-open": black(box(760, 360), box(360, 760)) + white(box(560, 160), box(160, 560)),
     "saltire": turned(black(box(900, 120), box(120, 900)), 45),
     "saltire-broad": turned(black(box(820, 270), box(270, 820)), 45),
-    "saltire-open": turned(black(box(800, 360), box(360, 800)) + white(box(600, 160), box(160, 600)), 45),
-    "crossbars": black(box(760, 110, 500, 370), box(760, 110, 500, 630), box(110, 760, 370), box(110, 760, 630)),
-    "asterisk": black(box(110, 760)) + turned(black(box(110, 760)), 60) + turned(black(box(110, 760)), 120),
-    "spark": black(box(95, 760), box(760, 95)) + turned(black(box(95, 760), box(760, 95)), 45) + black(disc(190)),
+    "saltire-open": turned(
+        black(box(800, 360), box(360, 800)) + white(box(600, 160), box(160, 600)), 45
+    ),
+    "crossbars": black(
+        box(760, 110, 500, 370), box(760, 110, 500, 630), box(110, 760, 370), box(110, 760, 630)
+    ),
+    "asterisk": black(box(110, 760))
+    + turned(black(box(110, 760)), 60)
+    + turned(black(box(110, 760)), 120),
+    "spark": black(box(95, 760), box(760, 95))
+    + turned(black(box(95, 760), box(760, 95)), 45)
+    + black(disc(190)),
     "plus-dots": black(box(740, 110), box(110, 740), *_DOTS),
     "post": black(box(130, 760), box(640, 130, 500, 815), box(640, 130, 500, 185)),
     **two_ways(
-        "fork", black(box(120, 760), stroke(((180, 880), (180, 500), (820, 500), (820, 880)), 120)), ("up", "down"), 180
+        "fork",
+        black(box(120, 760), stroke(((180, 880), (180, 500), (820, 500), (820, 880)), 120)),
+        ("up", "down"),
+        180,
     ),
     **four_ways("tee", black(box(720, 180, 500, 770), box(180, 720))),
 }
@@ -40,9 +59,13 @@ BARS: dict[str, Pile] = {
     ),
     **two_ways("bar-dots", black(box(660, 120), disc(117, 500, 768), disc(117, 500, 232))),
     **two_ways(
-        "slash-dots", turned(black(box(880, 120), disc(120, 500, 772), disc(120, 500, 228)), 45), _LEAN
+        "slash-dots",
+        turned(black(box(880, 120), disc(120, 500, 772), disc(120, 500, 228)), 45),
+        _LEAN,
     ),
-    **two_ways("zigzag", black(stroke(((130, 350), (315, 650), (500, 350), (685, 650), (870, 350)), 125))),
+    **two_ways(
+        "zigzag", black(stroke(((130, 350), (315, 650), (500, 350), (685, 650), (870, 350)), 125))
+    ),
     **two_ways("wave", black(stroke(_WAVE, 150))),
 }
 

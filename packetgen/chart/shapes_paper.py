@@ -65,7 +65,9 @@ def arc(radius: float, start: float, end: float, x: float = MIDDLE, y: float = M
     return tuple((x + radius * cos(a), y + radius * sin(a)) for a in angles)
 
 
-def sector(radius: float, start: float, end: float, x: float = MIDDLE, y: float = MIDDLE) -> Outline:
+def sector(
+    radius: float, start: float, end: float, x: float = MIDDLE, y: float = MIDDLE
+) -> Outline:
     """A slice of a round, its tip at (x, y)."""
     return ((x, y), *arc(radius, start, end, x, y))
 

@@ -1,7 +1,17 @@
 """Plain geometry for chart symbols: rounds, squares, diamonds and triangles."""
 
 from packetgen.chart.shapes_paper import (
-    Pile, arc, black, box, disc, mirrored, regular, sector, shifted, turned, white,
+    Pile,
+    arc,
+    black,
+    box,
+    disc,
+    mirrored,
+    regular,
+    sector,
+    shifted,
+    turned,
+    white,
 )
 
 
@@ -10,7 +20,9 @@ def four_ways(name: str, pile: Pile, order=("up", "left", "down", "right")) -> d
     return {f"{name}-{way}": turned(pile, 90 * i) for i, way in enumerate(order)}
 
 
-def two_ways(name: str, pile: Pile, order=("across", "upright"), degrees: float = 90) -> dict[str, Pile]:
+def two_ways(
+    name: str, pile: Pile, order=("across", "upright"), degrees: float = 90
+) -> dict[str, Pile]:
     """One pile as drawn and once turned."""
     return {f"{name}-{order[0]}": pile, f"{name}-{order[1]}": turned(pile, degrees)}
 
@@ -73,15 +85,22 @@ SQUARES: dict[str, Pile] = {
         black(box(740, 740)) + white(((300, 240), (760, 240), (760, 700))),
         ("nw", "sw", "se", "ne"),
     ),
-    "chequer-rising": black(box(740, 740)) + white(box(225, 225, 342, 658), box(225, 225, 658, 342)),
-    "chequer-falling": black(box(740, 740)) + white(box(225, 225, 342, 342), box(225, 225, 658, 658)),
-    "window": black(box(760, 760)) + white(*(box(220, 220, x, y) for x in (335, 665) for y in (335, 665))),
-    "envelope": black(box(760, 760)) + white(box(570, 570)) + turned(black(box(860, 95), box(95, 860)), 45),
+    "chequer-rising": black(box(740, 740))
+    + white(box(225, 225, 342, 658), box(225, 225, 658, 342)),
+    "chequer-falling": black(box(740, 740))
+    + white(box(225, 225, 342, 342), box(225, 225, 658, 658)),
+    "window": black(box(760, 760))
+    + white(*(box(220, 220, x, y) for x in (335, 665) for y in (335, 665))),
+    "envelope": black(box(760, 760))
+    + white(box(570, 570))
+    + turned(black(box(860, 95), box(95, 860)), 45),
     "nine-patch": black(*(box(170, 170, x, y) for x in (225, 500, 775) for y in (225, 500, 775))),
     "corners": black(box(750, 750)) + white(box(510, 510), box(230, 800), box(800, 230)),
     "square-plus": black(box(740, 740)) + white(box(520, 150), box(150, 520)),
     **four_ways("tray", black(box(740, 460)) + white(box(460, 460, 500, 640))),
-    **four_ways("angle", black(box(660, 660)) + white(box(500, 500, 620, 620)), ("sw", "se", "ne", "nw")),
+    **four_ways(
+        "angle", black(box(660, 660)) + white(box(500, 500, 620, 620)), ("sw", "se", "ne", "nw")
+    ),
     "steps-rising": _STEPS,
     "steps-falling": mirrored(_STEPS),
     **two_ways("brick", black(box(760, 440)) + white(box(540, 220))),
@@ -91,9 +110,7 @@ _DIAMOND = black(regular(4, 380))
 DIAMONDS: dict[str, Pile] = {
     "diamond": black(regular(4, 370)),
     "diamond-open": _DIAMOND + white(regular(4, 220)),
-    **four_ways(
-        "diamond-filled", _DIAMOND + white(((275, 480), (725, 480), (500, 255)))
-    ),
+    **four_ways("diamond-filled", _DIAMOND + white(((275, 480), (725, 480), (500, 255)))),
     **two_ways("diamond-slot", _DIAMOND + white(box(800, 120))),
 }
 
@@ -102,12 +119,17 @@ _WEDGE = ((120, 170), (880, 170), (500, 830))
 TRIANGLES: dict[str, Pile] = {
     **four_ways("wedge", black(_WEDGE)),
     **four_ways("wedge-open", black(_WEDGE) + white(((307, 280), (693, 280), (500, 615)))),
-    **four_ways("half-square", black(((170, 170), (830, 830), (170, 830))), ("nw", "sw", "se", "ne")),
+    **four_ways(
+        "half-square", black(((170, 170), (830, 830), (170, 830))), ("nw", "sw", "se", "ne")
+    ),
     **two_ways(
         "hourglass",
         black(((160, 130), (840, 130), (560, 500), (840, 870), (160, 870), (440, 500))),
         ("upright", "across"),
     ),
-    **four_ways("two-wedges", black(((150, 140), (850, 140), (500, 450)), ((150, 550), (850, 550), (500, 860)))),
+    **four_ways(
+        "two-wedges",
+        black(((150, 140), (850, 140), (500, 450)), ((150, 550), (850, 550), (500, 860))),
+    ),
     **four_ways("wedge-bar", black(((130, 360), (870, 360), (500, 870)), box(740, 130, 500, 195))),
 }

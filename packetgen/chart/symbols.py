@@ -97,7 +97,9 @@ def _check_pins(pins: Mapping[str, str]) -> None:
     for mark, name in pins.items():
         _symbol(name)
         if name in holders:
-            raise ValueError(f"The shape {name!r} is pinned to both {holders[name]!r} and {mark!r}.")
+            raise ValueError(
+                f"The shape {name!r} is pinned to both {holders[name]!r} and {mark!r}."
+            )
         holders[name] = mark
 
 

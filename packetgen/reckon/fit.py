@@ -81,7 +81,5 @@ def _nearest_place(
 @lru_cache(maxsize=64)
 def _shifts(spare_x: int, spare_y: int) -> tuple[tuple[int, int], ...]:
     """Whole steps away from the middle, the shortest first; straight up before sideways."""
-    steps = (
-        (dx, dy) for dx in range(-spare_x, spare_x + 1) for dy in range(-spare_y, spare_y + 1)
-    )
+    steps = ((dx, dy) for dx in range(-spare_x, spare_x + 1) for dy in range(-spare_y, spare_y + 1))
     return tuple(sorted(steps, key=lambda s: (hypot(*s), abs(s[0]), s[1], s[0])))

@@ -21,12 +21,10 @@ class Patch:
 
 # Steps to the cells below or to the right, nearest first: every pair of cells is met once.
 _STEPS = sorted(
-    (
-        (max(abs(dx), dy), dx, dy)
-        for dy in range(TRAVEL_LIMIT + 1)
-        for dx in range(-TRAVEL_LIMIT, TRAVEL_LIMIT + 1)
-        if (dy, dx) > (0, 0)
-    )
+    (max(abs(dx), dy), dx, dy)
+    for dy in range(TRAVEL_LIMIT + 1)
+    for dx in range(-TRAVEL_LIMIT, TRAVEL_LIMIT + 1)
+    if (dy, dx) > (0, 0)
 )
 
 
@@ -39,9 +37,7 @@ def patches(cells: Collection[Cell]) -> tuple[Patch, ...]:
     where = set(cells)
     # Only a stitch with a free side can be the near end of a travel.
     edge = sorted(
-        (x, y)
-        for x, y in where
-        if not {(x + 1, y), (x - 1, y), (x, y + 1), (x, y - 1)} <= where
+        (x, y) for x, y in where if not {(x + 1, y), (x - 1, y), (x, y + 1), (x, y - 1)} <= where
     )
     parent = {cell: cell for cell in where}
     travel: dict[Cell, int] = dict.fromkeys(where, 0)
@@ -83,6 +79,4 @@ def runs(paths: Iterable[tuple[Point, ...]]) -> tuple[tuple[int, ...], ...]:
 
 
 def _within_travel(some: list[Point], others: tuple[Point, ...]) -> bool:
-    return any(
-        max(abs(x - u), abs(y - v)) <= TRAVEL_LIMIT for x, y in some for u, v in others
-    )
+    return any(max(abs(x - u), abs(y - v)) <= TRAVEL_LIMIT for x, y in some for u, v in others)

@@ -41,9 +41,7 @@ class Lengths:
         )
 
     def __mul__(self, factor: float) -> "Lengths":
-        return Lengths(
-            self.careful_m * factor, self.usual_m * factor, self.generous_m * factor
-        )
+        return Lengths(self.careful_m * factor, self.usual_m * factor, self.generous_m * factor)
 
 
 @dataclass(frozen=True)
@@ -183,7 +181,9 @@ def warning(strand: Lengths, card: ThreadCard) -> str:
         return ""
     buy = units_to_buy(strand, card)
     if buy > whole:
-        return f"{_spoken(whole, card).capitalize()} will not quite do: buy {_NUMBERS.get(buy, buy)}."
+        return (
+            f"{_spoken(whole, card).capitalize()} will not quite do: buy {_NUMBERS.get(buy, buy)}."
+        )
     return f"{_spoken(whole, card).capitalize()} will only just do: start no length too long."
 
 

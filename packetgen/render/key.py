@@ -60,9 +60,13 @@ def key_rows(figures: Figures, look: Look) -> tuple[KeyRow, ...]:
                 symbol=look.symbols[mark] if work.total_stitches else "",
                 hex=look.hexes[mark],
                 tint=tint(look.hexes[mark]),
-                threads=tuple(_thread(pattern, work.line.threads, s, strands_for(work.line, s))
-                              for s in pattern.thread_sets),
-                stitches=tuple((STITCH_WORDS[s], work.stitches[s]) for s in Stitch if s in work.stitches),
+                threads=tuple(
+                    _thread(pattern, work.line.threads, s, strands_for(work.line, s))
+                    for s in pattern.thread_sets
+                ),
+                stitches=tuple(
+                    (STITCH_WORDS[s], work.stitches[s]) for s in Stitch if s in work.stitches
+                ),
                 backstitch_stitches=sum(path_length(d.points) for d in drawn if not d.long),
                 long_stitches=sum(1 for line in drawn if line.long),
                 knots=sum(1 for knot in pattern.knots if knot.mark == mark),

@@ -29,7 +29,9 @@ def kit_table(chosen: tuple[Figures, ...], set_name: str | None, cloth_name: str
     together = len(chosen) > 1
     lines += ["", *_thread_lines(shared, f"{card.name}", card.sold_as, together)]
     if not together:
-        lines += [f"* {n.colour.number} {n.colour.name}: {n.warning}" for n in lists[0] if n.warning]
+        lines += [
+            f"* {n.colour.number} {n.colour.name}: {n.warning}" for n in lists[0] if n.warning
+        ]
     for figure in chosen:
         for bead in figure.beads:
             lines.append(
@@ -79,5 +81,7 @@ def _thread_lines(
     units, apart = sum(item.units for item in shared), sum(item.units_apart for item in shared)
     lines.append(f"{sold_as + 's in all':<{wide}}{units:>4}")
     if together and apart > units:
-        lines.append(f"Bought for each design by itself it would be {apart}: {apart - units} saved.")
+        lines.append(
+            f"Bought for each design by itself it would be {apart}: {apart - units} saved."
+        )
     return lines

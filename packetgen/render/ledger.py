@@ -6,9 +6,9 @@ from dataclasses import fields, is_dataclass
 from datetime import date, datetime
 from enum import Enum
 
+from packetgen.chart.symbols import BLANK
 from packetgen.diagnostics import Place
 from packetgen.model import BARE
-from packetgen.chart.symbols import BLANK
 from packetgen.reckon.buying import buy_tables
 from packetgen.reckon.figures import Figures
 

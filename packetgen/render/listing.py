@@ -13,6 +13,12 @@ def listing(series: Series, figures: Figures, env: Environment) -> bytes:
     model_set = pattern.thread_sets[0]
     numbers = {c.number for line in pattern.key for c in line.threads[model_set.id]}
     text = fill(
-        env, "share/listing.txt", series=series, pattern=pattern, figures=figures, colours=len(numbers), model_set=model_set
+        env,
+        "share/listing.txt",
+        series=series,
+        pattern=pattern,
+        figures=figures,
+        colours=len(numbers),
+        model_set=model_set,
     )
     return text.encode()

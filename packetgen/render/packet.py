@@ -48,9 +48,7 @@ def symbols_of(figures: Figures) -> dict[str, str]:
     return {mark: code_point(name) for mark, name in assign(marks, stitches, {}).items()}
 
 
-def packet(
-    series: Series, figures: Figures, cover_jpeg: bytes, env: Environment
-) -> PacketSource:
+def packet(series: Series, figures: Figures, cover_jpeg: bytes, env: Environment) -> PacketSource:
     """The packet of one pattern. `cover_jpeg` is the stitched picture of the cover."""
     pattern = figures.pattern
     look = drawing.look_of(pattern, symbols_of(figures))
@@ -74,7 +72,9 @@ def packet(
         revision=pattern.revisions[-1],
         revision_number=len(pattern.revisions),
         licence_line=series.licence.partition(".")[0] + ".",
-        colours=len({c.number for line in pattern.key for c in line.threads[pattern.thread_sets[0].id]}),
+        colours=len(
+            {c.number for line in pattern.key for c in line.threads[pattern.thread_sets[0].id]}
+        ),
         rows=rows,
         buy=buy_tables(figures),
         chart=[(page, rows_on(page, rows)) for page in pages],

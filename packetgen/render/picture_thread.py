@@ -88,7 +88,9 @@ def ball(diameter_px: float, glass: bool) -> Sprite:
         shift = -share * diameter_px * (0.16 if glass else 0.1)
         canvas.dot((shift, shift), size, value, hides=not step)
     if glass:
-        canvas.dot((diameter_px * 0.16,) * 2, diameter_px * 0.3, 150)  # light gathered at the far side
+        canvas.dot(
+            (diameter_px * 0.16,) * 2, diameter_px * 0.3, 150
+        )  # light gathered at the far side
         canvas.dot((-diameter_px * 0.2,) * 2, diameter_px * 0.24, 236)  # glint
     else:
         canvas.coil(diameter_px)
@@ -163,4 +165,6 @@ class _Canvas:
         shadow = Image.new("L", cover.size)
         shadow.paste(cover, (fall, fall))
         shadow = shadow.filter(ImageFilter.GaussianBlur(max(0.6, depth_px * 0.3)))
-        return Sprite(light, cover, shadow.point([v * _SHADOW // 255 for v in range(256)]), self.offset)
+        return Sprite(
+            light, cover, shadow.point([v * _SHADOW // 255 for v in range(256)]), self.offset
+        )

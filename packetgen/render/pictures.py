@@ -48,9 +48,7 @@ def site_pictures(series: Series, figures: tuple[Figures, ...]) -> SitePictures:
         mounted={name: _picture(image) for name, image in mounted.items()},
         shares=shares,
         series_share=png_bytes(
-            share_picture(
-                series.title, (series.tagline,), gathering(figures, piece, *PICTURE_PX)
-            ),
+            share_picture(series.title, (series.tagline,), gathering(figures, piece, *PICTURE_PX)),
             _MOST_SHARE_BYTES,
         ),
         piece_share=png_bytes(share_picture(piece.name, (series.title,), empty), _MOST_SHARE_BYTES),

@@ -17,7 +17,9 @@ def prose(text: str, lower: int = 0) -> Markup:
 
     Headings are set `lower` levels further down, to stand under the page's own.
     """
-    html = markdown.markdown(text, extensions=["tables", "sane_lists", "smarty"], output_format="html")
+    html = markdown.markdown(
+        text, extensions=["tables", "sane_lists", "smarty"], output_format="html"
+    )
     clean = nh3.clean(
         html,
         tags=_TAGS,

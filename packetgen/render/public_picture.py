@@ -114,9 +114,7 @@ def shown_needlework(pattern: Pattern, on: OnCloth, border_mm: float) -> Image.I
     return layers.lit()
 
 
-def softened(
-    pattern: Pattern, on: OnCloth, border_mm: float
-) -> tuple[Image.Image, Image.Image]:
+def softened(pattern: Pattern, on: OnCloth, border_mm: float) -> tuple[Image.Image, Image.Image]:
     """(colour of thread weighed by its cover, cover): one px is one shown cross of the card's face."""
     border = border_mm / on.cell_mm
     margin = ceil(border + 4 * SOFT_CELLS)

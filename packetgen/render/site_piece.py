@@ -117,10 +117,9 @@ def _drawing(piece: FinishingPiece, first: Figures) -> Markup:
     """The drawing as part of a page: named, as wide as its column, no file of its own."""
     on = first.cloths[0]
     title = f"{piece.name}, drawn to scale, with the card of {first.pattern.title} on it"
-    opening = (
-        Markup('<svg viewBox="\\1" role="img" aria-labelledby="piece-drawing-title">')
-        + Markup('<title id="piece-drawing-title">{}</title>').format(title)
-    )
+    opening = Markup(
+        '<svg viewBox="\\1" role="img" aria-labelledby="piece-drawing-title">'
+    ) + Markup('<title id="piece-drawing-title">{}</title>').format(title)
     drawn = piece_drawing(piece, on.fit, on.finished)
     return Markup(_OPENING_TAG.sub(lambda m: opening.replace("\\1", m[1]), drawn))
 

@@ -82,8 +82,13 @@ def series_view(series: Series, year: tuple[PatternView, ...]) -> SeriesView:
         calendar=calendar,
         to_come=tuple(swap for swap in calendar if not swap.href),
         designers=tuple(
-            DesignerRow(d.name, d.about, d.sells, d.shop,
-                        tuple(view for view in year if view.designer == d.name))
+            DesignerRow(
+                d.name,
+                d.about,
+                d.sells,
+                d.shop,
+                tuple(view for view in year if view.designer == d.name),
+            )
             for d in series.designers
         ),
         notices=tuple(

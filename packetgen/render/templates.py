@@ -64,11 +64,16 @@ def fill(env: Environment, name: str, **facts: object) -> str:
     except TemplateNotFound as error:
         raise TemplateFault(f"templates/{name}:1:1: there is no template {error.name!r}") from error
     except TemplateSyntaxError as error:
-        raise TemplateFault(f"templates/{error.name or name}:{error.lineno}:1: {error.message}") from error
+        raise TemplateFault(
+            f"templates/{error.name or name}:{error.lineno}:1: {error.message}"
+        ) from error
     except (TemplateError, TypeError, AttributeError) as error:
         # The innermost frame that belongs to a template is where its author must look.
-        frames = [frame for frame in traceback.extract_tb(error.__traceback__)
-                  if "templates" in Path(frame.filename).parts]
+        frames = [
+            frame
+            for frame in traceback.extract_tb(error.__traceback__)
+            if "templates" in Path(frame.filename).parts
+        ]
         place = f"{name}:1"
         if frames:
             parts = Path(frames[-1].filename).parts

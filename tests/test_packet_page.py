@@ -1,0 +1,75 @@
+"""The packet of a tiny pattern as a golden page, with what an author may get wrong in her prose."""
+
+import re
+
+from packetgen.model import Corner, Fraction, Knot, Line, Stitch
+from packetgen.reckon.figures import figures
+from packetgen.render.packet import packet
+from packetgen.render.prose import prose
+from packetgen.render.templates import environment
+from tests.golden_pages import same_as_golden
+from tests.stitching import HERE, option, pattern, piece, series
+
+SPRIG = pattern(
+    "..mm..",
+    ".mttm.",
+    "..mm.s",
+    cloths=(option(14), option(32, 2)),
+    lines=(Line("s", ((1, 1), (3, 1)), False, HERE), Line("s", ((1, 1), (2, 3)), True, HERE)),
+    knots=(Knot("t", (3.5, 2.5), HERE),),
+    fractions=(Fraction(1, 1, "m", Stitch.THREE_QUARTER, Corner.TOP_LEFT),),
+)
+
+
+def source(of=SPRIG):
+    return packet(series(of), figures(of, piece()), b"cover", environment())
+
+
+def test_the_packet_of_a_sprig_is_as_we_last_saw_it():
+    """The fonts' rules and the style are left out: they have no words."""
+    html = re.sub(r"<style>.*?</style>", "<style></style>", source().html, flags=re.S)
+    same_as_golden("packet.html", html)
+
+
+def test_the_chart_of_a_sprig_is_as_we_last_saw_it():
+    assets = source().assets
+    for name in ("chart-1-under.svg", "chart-1-over.svg", "overview.svg", "piece.svg"):
+        same_as_golden(name, assets[name].decode())
+
+
+def test_only_the_stitches_of_the_chart_are_explained():
+    assets = source().assets
+    assert {name for name in assets if name.startswith("stitch-")} == {
+        "stitch-full.svg",
+        "stitch-three-quarter.svg",
+        "stitch-backstitch.svg",
+        "stitch-long.svg",
+        "stitch-knot.svg",
+    }
+
+
+def test_every_asset_that_the_page_names_is_there():
+    made = source()
+    named = set(re.findall(r'src="asset:([^"]+)"', made.html))
+    assert named and named <= set(made.assets)
+
+
+def test_words_of_an_author_stay_words():
+    """Titles with signs of their own, and prose with what must not be run."""
+    html = source(
+        pattern("mm", title="Moss & <b>Clay</b>", story_markdown="Hi <script>x()</script>")
+    ).html
+    assert "Moss &amp; &lt;b&gt;Clay&lt;/b&gt;" in html
+    assert "<script" not in html
+
+
+def test_prose_keeps_plain_elements_and_drops_the_rest():
+    made = prose(
+        "# Stems\n\n*green* ![p](https://x.example/p.png) [a](javascript:x()) [b](https://b.example/)\n\n"
+        "<iframe src='https://x.example'></iframe><p onclick='x()'>kept</p>",
+        lower=1,
+    )
+    assert "<h2>Stems</h2>" in made and "<em>green</em>" in made
+    assert 'href="https://b.example/"' in made
+    for gone in ("<img", "javascript", "iframe", "onclick"):
+        assert gone not in made
