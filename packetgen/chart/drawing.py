@@ -10,9 +10,10 @@ from itertools import groupby
 
 import svgwrite
 
+from packetgen.chart.outlines import fraction_outline
 from packetgen.chart.paintbox import INK, tint
 from packetgen.chart.tiling import Span, Tile
-from packetgen.model import BARE, Corner, Pattern, Point, Stitch
+from packetgen.model import BARE, Pattern, Point, Stitch
 from packetgen.reckon.colour import blended
 
 _GRID, _TEN, _EDGE = "#8a8a86", "#2c2c2a", "#2c2c2a"
@@ -174,34 +175,6 @@ def _add_cells(
         drawing.add(path.stroke(look.hexes[mark], width=1))
     for mark, outline in shapes:
         drawing.add(drawing.polygon(outline).fill(look.hexes[mark]))
-
-
-def fraction_outline(
-    x: float, y: float, stitch: Stitch, corner: Corner | None
-) -> tuple[Point, ...]:
-    """The part of the cell at x, y (from 0) that a stitch is shown to cover."""
-    top_left, top_right = (x, y), (x + 1, y)
-    bottom_left, bottom_right = (x, y + 1), (x + 1, y + 1)
-    if corner is None:
-        rising = stitch is not Stitch.HALF_BACK
-        low = (bottom_left, top_right) if rising else (top_left, bottom_right)
-        return (*low, bottom_right if rising else bottom_left)
-    opposite = {
-        Corner.TOP_LEFT: (top_right, bottom_right, bottom_left),
-        Corner.TOP_RIGHT: (top_left, bottom_right, bottom_left),
-        Corner.BOTTOM_LEFT: (top_left, top_right, bottom_right),
-        Corner.BOTTOM_RIGHT: (top_left, top_right, bottom_left),
-    }
-    if stitch is Stitch.THREE_QUARTER:
-        return opposite[corner]
-    corner_x, corner_y = {
-        Corner.TOP_LEFT: top_left,
-        Corner.TOP_RIGHT: top_right,
-        Corner.BOTTOM_LEFT: bottom_left,
-        Corner.BOTTOM_RIGHT: bottom_right,
-    }[corner]
-    middle = (x + 0.5, y + 0.5)
-    return ((corner_x, corner_y), (middle[0], corner_y), middle, (corner_x, middle[1]))
 
 
 def _add_repeats(drawing: svgwrite.Drawing, tile: Tile) -> None:
