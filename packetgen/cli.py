@@ -7,6 +7,7 @@ from pathlib import Path
 import click
 
 from packetgen import __version__
+from packetgen.model import EDITION_NAMES
 from packetgen.pipeline import Proof, Reckoned, build, proof
 
 CONTENT_WRONG, MACHINE_WRONG = 1, 2
@@ -85,8 +86,20 @@ def proof_command(content_folder: Path) -> None:
     help="Your own templates; a file here is used instead of the one that comes with the tool. "
     "[default: the folder 'templates' beside the content, if there is one]",
 )
+@click.option(
+    "--edition",
+    "editions",
+    multiple=True,
+    type=click.Choice(EDITION_NAMES),
+    help="Make this edition of the charts; may be given several times. "
+    "[default: what each pattern.yaml lists]",
+)
 def build_command(
-    names: tuple[str, ...], content_folder: Path, build_folder: Path, own_templates: Path | None
+    names: tuple[str, ...],
+    content_folder: Path,
+    build_folder: Path,
+    own_templates: Path | None,
+    editions: tuple[str, ...],
 ) -> None:
     """Make the site and the packets.
 
@@ -99,6 +112,7 @@ def build_command(
     Examples:
       packetgen build
       packetgen build robin-on-the-spade
+      packetgen build robin-on-the-spade --edition black-and-white --edition written
     """
     checked = _checked(content_folder)
     wanted = _wanted(names, checked)
@@ -117,7 +131,14 @@ def build_command(
     ) + len(checked.reckoned)
     try:
         with _Progress(steps) as progress:
-            made = build(checked, build_folder, own_templates, wanted, progress.tell)
+            made = build(
+                checked,
+                build_folder,
+                own_templates,
+                wanted,
+                frozenset(editions) or None,
+                progress.tell,
+            )
     except TemplateFault as error:
         click.echo(str(error), err=True)
         raise SystemExit(CONTENT_WRONG) from error

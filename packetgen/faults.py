@@ -205,6 +205,9 @@ FAULTS: dict[str, Fault] = {
         "{said} is too far from Easter", "stay within {limit} days, or name the day itself"
     ),
     "word-unknown": Fault("{said} is not a {what}", "{hint}"),
+    "braid-parted": Fault(
+        "a braid with {strands} strands", "a braid is used whole: write 1, or take 'braid' away"
+    ),
     # points and outlines
     "not-a-point": Fault(
         "{point} is not a point", "write column,row without a space between, for example {example}"
@@ -272,9 +275,19 @@ FAULTS: dict[str, Fault] = {
     "blend-of-one": Fault(
         "a blend of {number} with itself", "give that number once, without brackets"
     ),
+    "braid-in-blend": Fault(
+        "a blend with the braid {card}, which is used by itself",
+        "give the braid a key line of its own",
+    ),
+    "braid-strands": Fault(
+        "the braid {card} is used whole, one strand of it", "take {set} out of 'strands'"
+    ),
     "key-lines-alike": Fault(
         "{mark} and {other} are stitched alike in {set}, both with {numbers}",
         "use one mark for both, or change one of them",
+    ),
+    "symbol-twice": Fault(
+        "{mark} and {other} both ask for the chart shape {symbol}", "give each mark its own"
     ),
     "key-line-unused": Fault(
         "the mark {mark} is never used", "take its key line out, or stitch something with it"
@@ -295,6 +308,10 @@ FAULTS: dict[str, Fault] = {
     "row-ragged": Fault("row {row} is {length} long, most are {usual}", "{hint}"),
     "chart-mark-unknown": Fault("the mark {mark} at {spot} is not in the key", "{hint}"),
     "chart-space": Fault("a space at {spot}", "write '.' for bare cloth"),
+    "corner-unsaid": Fault(
+        "{mark} at {spot} is {stitch} stitch, and a chart cannot say in which corner",
+        "write '.' there, and the mark in a close-up",
+    ),
     "table-row": Fault(
         "row {row} of the table has a quote that is not closed", "take the quotes away"
     ),
@@ -327,6 +344,10 @@ FAULTS: dict[str, Fault] = {
         "a long stitch with {number} points",
         "give its two ends; use backstitch for a line that bends",
     ),
+    "daisy-points": Fault(
+        "a lazy daisy with {number}", "give two: the base of its loop and its tip"
+    ),
+    "daisy-flat": Fault("a lazy daisy of no length, from {point} to itself", "move its tip away"),
     "point-outside": Fault(
         "the point {point} is outside the chart of {size} stitches",
         "columns go from {columns} and rows from {rows}",
@@ -352,6 +373,14 @@ FAULTS: dict[str, Fault] = {
         "{block} is no stitch, at column {column}, row {row}",
         "three alike make a three-quarter, two alike on a diagonal a half, single ones quarters",
     ),
+    "close-up-halves": Fault(
+        "{block} does not say how the two share the stitch at column {column}, row {row}",
+        "for two three-quarters write {rising} or {falling}, as the line between them runs",
+    ),
+    "close-up-line": Fault(
+        "{block} draws no line between two marks, at column {column}, row {row}",
+        "two three-quarters are written 'A/' over '/B', or '\\A' over 'B\\'",
+    ),
     "close-up-over-stitch": Fault(
         "the chart already has {mark} at column {column}, row {row}",
         "write '.' in the chart there, or '..' over '..' here",
@@ -369,6 +398,16 @@ FAULTS: dict[str, Fault] = {
     ),
     "revisions-order": Fault(
         "the revision of {date} stands after that of {before}", "put the oldest first"
+    ),
+    # the chart's symbols (found by chart)
+    "key-too-long": Fault(
+        "the key has {number} lines", "{limit} is the most: there is one chart shape for each"
+    ),
+    "symbols-alike": Fault(
+        "seen with {eyes}, {mark} ({colour}) and {other} ({other_colour}) look alike, and so do their "
+        "symbols {symbol} and {other_symbol}",
+        "pin another, for example symbol: {better}",
+        Level.ADVICE,
     ),
     # the fit of a design (found by reckon)
     "does-not-fit": Fault(

@@ -12,6 +12,8 @@ from enum import Enum
 from packetgen.diagnostics import Place
 
 BARE = "."
+# The editions of a chart. The packet itself is in colour; each other one is a document of its own.
+EDITION_NAMES = ("colour", "black-and-white", "large-print", "tablet", "written")
 
 
 class Stitch(Enum):
@@ -22,10 +24,16 @@ class Stitch(Enum):
     HALF_BACK = "half back"  # upper left to lower right
     THREE_QUARTER = "three-quarter"
     QUARTER = "quarter"
+    PETITE = "petite"  # a full cross in one quarter of a cell
+
+    @property
+    def in_a_corner(self) -> bool:
+        """Whether it is not said by its cell alone: it sits in a corner, or leaves one open."""
+        return self in (Stitch.THREE_QUARTER, Stitch.QUARTER, Stitch.PETITE)
 
 
 class Corner(Enum):
-    """Where a quarter stitch sits, or which corner a three-quarter stitch leaves open."""
+    """Where a quarter or petite stitch sits, or which corner a three-quarter stitch leaves open."""
 
     TOP_LEFT = "top left"
     TOP_RIGHT = "top right"
@@ -64,6 +72,7 @@ class ThreadCard:
     length_m: float  # of one unit as sold, before parting
     hand_dyed: bool
     colours: Mapping[str, Colour]
+    braid: bool = False  # a metallic braid: one strand of it, whatever a thread set says
 
 
 @dataclass(frozen=True)
@@ -177,6 +186,7 @@ class ThreadSet:
     strands: int
     backstitch_strands: int
     knot_strands: int
+    daisy_strands: int = 1
 
 
 @dataclass(frozen=True)
@@ -195,6 +205,8 @@ class KeyLine:
 
     `threads[set id]` holds one colour, or two for a blend (both in one needle).
     `strands[set id]` holds the author's own number of strands where she gave one.
+    `cards[set id]` holds the cards of those colours where they are not all the set's own.
+    `symbol` is the name of the chart shape that the author chose, if she did.
     """
 
     mark: str
@@ -202,6 +214,13 @@ class KeyLine:
     threads: Mapping[str, tuple[Colour, ...]]
     strands: Mapping[str, int]
     place: Place = field(compare=False)
+    cards: Mapping[str, tuple[ThreadCard, ...]] = field(default_factory=dict)
+    symbol: str | None = None
+
+    def cards_in(self, thread_set: ThreadSet) -> tuple[ThreadCard, ...]:
+        """The card of each colour in that set's needle."""
+        own = (thread_set.card,) * len(self.threads[thread_set.id])
+        return self.cards.get(thread_set.id, own)
 
 
 @dataclass(frozen=True)
@@ -224,7 +243,7 @@ class Grid:
 class Fraction:
     """A fractional stitch in the cell at `column`, `row` (from 1).
 
-    A quarter stitch sits in `corner`; a three-quarter stitch leaves `corner` open; a half stitch has none.
+    A quarter or petite stitch sits in `corner`; a three-quarter stitch leaves `corner` open; a half stitch has none.
     """
 
     column: int
@@ -251,6 +270,16 @@ class Line:
 class Knot:
     mark: str
     at: Point
+    place: Place = field(compare=False)
+
+
+@dataclass(frozen=True)
+class Daisy:
+    """A lazy daisy: a loop of thread from `base` and back, held down at its `tip`."""
+
+    mark: str
+    base: Point
+    tip: Point
     place: Place = field(compare=False)
 
 
@@ -337,6 +366,8 @@ class Pattern:
     notes_markdown: str
     photo: Photo | None
     place: Place = field(compare=False)
+    daisies: tuple[Daisy, ...] = ()
+    editions: tuple[str, ...] = ("colour",)  # of EDITION_NAMES
 
 
 @dataclass(frozen=True)

@@ -4,9 +4,10 @@ from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from pathlib import Path
 
+from packetgen.chart.vision_check import complain_of_likeness
 from packetgen.diagnostics import Problems
 from packetgen.load import load_content
-from packetgen.model import Content, Pattern, Series
+from packetgen.model import Pattern, Series
 from packetgen.reckon.figures import Figures, complain, figures
 
 
@@ -36,6 +37,9 @@ def proof(content_folder: Path) -> Proof:
     reckoned = tuple(_reckon(series) for series in content.series) if content else ()
     for each in reckoned:
         complain(each.figures, each.series, problems)
+        for figure in each.figures:
+            counts = {work.line.mark: work.total_stitches for work in figure.works}
+            complain_of_likeness(figure.pattern, counts, problems)
     return Proof(reckoned, problems)
 
 
@@ -43,25 +47,18 @@ def _reckon(series: Series) -> Reckoned:
     return Reckoned(series, tuple(figures(pattern, series.finish) for pattern in series.patterns))
 
 
-def names(content: Content) -> dict[str, Pattern | Series]:
-    """Everything that a build can be asked for by name."""
-    by_name: dict[str, Pattern | Series] = {series.id: series for series in content.series}
-    for series in content.series:
-        by_name.update({pattern.id: pattern for pattern in series.patterns})
-    return by_name
-
-
 def build(
     checked: Proof,
     build_folder: Path,
     own_templates: Path | None,
     wanted: frozenset[str] | None = None,
+    editions: frozenset[str] | None = None,
     tell: Callable[[str], None] = lambda line: None,
 ) -> int:
     """Draw, set and write what `proof` found sound; return the number of files.
 
     `wanted` holds ids of patterns whose packets are made anew (all when None); the site is always made
-    whole. `tell` hears one line a step. Raises EngineComplaint, OSError.
+    whole. `editions` replaces the patterns' own choice of editions. `tell` hears one line a step. Raises EngineComplaint, OSError.
     """
     # The engine and the picture library load only when something is really built.
     from packetgen.render.pictures import cover_jpeg, site_pictures
@@ -76,7 +73,7 @@ def build(
             pattern = figure.pattern
             if wanted is None or pattern.id in wanted:
                 tell(f"{pattern.title}: packet")
-                files |= _packet_files(each.series, figure, cover_jpeg(figure), env)
+                files |= packet_files(each.series, figure, cover_jpeg(figure), editions, env)
         tell(f"{each.series.title}: pictures and pages")
         pictures = site_pictures(each.series, each.figures)
         folder = "site" if len(checked.reckoned) == 1 else f"site/{each.series.id}"
@@ -89,26 +86,56 @@ def build(
     return len(files)
 
 
-def _packet_files(
-    series: Series, figure: Figures, cover_jpeg: bytes, env: object
+def packet_files(
+    series: Series, figure: Figures, cover_jpeg: bytes, editions: frozenset[str] | None, env: object
 ) -> dict[str, bytes]:
+    """Everything of one pattern that is not public, by its path in the build folder, and its listing.
+
+    `editions` replaces the pattern's own choice.
+    """
+    from packetgen.chart.editions import COLOUR, EDITIONS
+    from packetgen.chart.written import as_text, written
     from packetgen.render.ledger import ledger
     from packetgen.render.listing import listing
-    from packetgen.render.packet import packet, symbols_of
-    from packetgen.render.pdf import packets
+    from packetgen.render.packet import booklet, packet, symbols_of
+    from packetgen.render.written_page import written_source
     from packetgen.write import zipped
 
     pattern = figure.pattern
-    source = packet(series, figure, cover_jpeg, env)
-    identifier = f"{series.id}/{pattern.id}/{len(pattern.revisions)}".encode()
-    papers = {
-        f"{pattern.id}-{paper}.pdf": data
-        for paper, data in packets(source.html, source.assets, identifier).items()
-    }
-    files = _under(f"packets/{series.id}", papers | {f"{pattern.id}.zip": zipped(papers)})
+    wanted = frozenset(pattern.editions) if editions is None else editions
+    sold = _papers(pattern, "", packet(series, figure, cover_jpeg, env))
+    for edition in EDITIONS.values():
+        if edition.id in wanted and edition is not COLOUR:
+            sold |= _papers(pattern, f"-{edition.id}", booklet(series, figure, edition, env))
+    if "written" in wanted:
+        sold |= _papers(pattern, "-written", written_source(series, figure, env))
+        sold[f"{pattern.id}-written.txt"] = as_text(written(pattern)).encode()
+    files = _under(f"packets/{series.id}", sold | {f"{pattern.id}.zip": zipped(sold)})
     files[f"ledger/{series.id}/{pattern.id}.json"] = ledger(figure, symbols_of(figure))
     files[f"share/{series.id}/{pattern.id}.txt"] = listing(series, figure, env)
     return files
+
+
+def _papers(pattern: Pattern, ending: str, source: object) -> dict[str, bytes]:
+    """A document for each of its papers, by file name."""
+    from packetgen.render.pdf import PAPERS_MM, documents
+
+    edition = source.edition
+    identifier = f"{pattern.id}{ending}/{len(pattern.revisions)}".encode()
+    made = documents(
+        source.html,
+        source.assets,
+        identifier,
+        source.charts,
+        edition.page_mm,
+        PAPERS_MM if edition.on_paper else {"": edition.page_mm},
+        source.attached,
+        source.dated,
+    )
+    return {
+        f"{pattern.id}{ending}{f'-{paper}' if paper else ''}.pdf": data
+        for paper, data in made.items()
+    }
 
 
 def _under(folder: str, files: Mapping[str, bytes]) -> dict[str, bytes]:

@@ -11,7 +11,7 @@ PACKAGE = Path(__file__).parent.parent / "packetgen"
 
 # A room may import from itself and from rooms before it. Rooms of one line stand side by side.
 LINE = (
-    ("faults", "cautions", "systemlibs"),
+    ("faults", "cautions", "shape_names", "systemlibs"),
     ("diagnostics", "units"),
     ("model",),
     ("load",),
@@ -30,13 +30,14 @@ DOORS = {
     "yaml": {"load.yaml_nodes"},
     "shapely": {"reckon.outline"},
     "dateutil": {"reckon.calendar"},
-    "fontTools": {"chart.font"},
+    "fontTools": {"chart.font", "render.text_face"},
     "markdown": {"render.prose"},
     "nh3": {"render.prose"},
     "jinja2": None,  # its Environment is handed round in render; see below
     "weasyprint": {"render.pdf"},
-    "pydyf": {"render.pdf"},
+    "pydyf": {"render.pdf", "render.pdf_charts"},
     "click": {"cli"},
+    "coloraide": {"reckon.vision"},
     "svgwrite": {"chart.drawing", "chart.diagrams", "chart.piece_drawing"},
 }
 

@@ -117,8 +117,10 @@ def test_the_kit_of_a_pattern_lists_every_colour_once(run, demo):
     model = figure.pattern.thread_sets[0]
     for colour in {c for line in figure.pattern.key for c in line.threads[model.id]}:
         assert said.count(f"{colour.number} {colour.name} ") == 1
-    units = sum(need.units for need in figure.cloths[0].needs[0][1])
-    assert "skeins in all" in said and str(units) in said
+    for card in {need.card.sold_as: need.card for need in figure.cloths[0].needs[0][1]}.values():
+        units = sum(n.units for n in figure.cloths[0].needs[0][1] if n.card == card)
+        total = next(row for row in said.splitlines() if row.startswith(f"{card.sold_as}s in all"))
+        assert total.split()[-1] == str(units)
 
 
 def test_the_kit_follows_thread_and_cloth(run):

@@ -1,4 +1,4 @@
-"""The chart as a drawing: what is stitched is what is drawn."""
+"""The chart as a description and as a drawing: what is stitched is what is shown."""
 
 import re
 from xml.etree import ElementTree
@@ -6,134 +6,166 @@ from xml.etree import ElementTree
 import pytest
 
 from packetgen.chart.diagrams import diagram
-from packetgen.chart.drawing import look_of, over, overview, page_map, under, whole
-from packetgen.chart.paintbox import tint
+from packetgen.chart.drawing import chart, line_sample, overview
+from packetgen.chart.paintbox import INK, PAPER, tint
 from packetgen.chart.piece_drawing import piece_drawing
+from packetgen.chart.sheet import Manner, look_of, sheet, whole_tile
+from packetgen.chart.symbols import BLANK
 from packetgen.chart.tiling import tiles
-from packetgen.model import Corner, Fraction, Knot, Line, Stitch
+from packetgen.model import Bead, BeadCard, Corner, Daisy, Fraction, Knot, Line, Stitch
 from packetgen.reckon.fit import fit
 from packetgen.reckon.sizes import Size
-from tests.stitching import HERE, MOSS, pattern, piece
+from tests.stitching import CLAY, HERE, MOSS, pattern, piece
 
 SVG = "{http://www.w3.org/2000/svg}"
 SYMBOLS = {"m": "\ue001", "t": "\ue002", "s": "\ue003"}
 
 
-def drawn(chart, symbols=SYMBOLS):
-    return chart, look_of(chart, symbols)
+def shown(of, tile=None, manner=Manner.TINTED):
+    return sheet(of, tile or whole_tile(of), look_of(of, SYMBOLS, manner))
 
 
-def runs_of(svg: str, colour: str) -> list[tuple[int, int, int]]:
-    """(column, row, length) from 1 of every tinted run of a colour."""
-    result = []
-    for path in ElementTree.fromstring(svg).iter(f"{SVG}path"):
-        if path.get("stroke") == colour:
-            for x, y, length in re.findall(r"M(\d+) ([\d.]+)h(\d+)", path.get("d")):
-                result.append((int(x) + 1, int(float(y) + 0.5), int(length)))
-    return result
+# --- what a page holds ----------------------------------------------------------------------------
 
 
-def test_a_row_of_stitches_is_one_stroke_of_its_tint():
-    chart, look = drawn(pattern(".mmm.", "m...m"))
-    (tile,) = tiles(5, 2, 60, 75)
-    svg = under(chart, tile, look)
-    assert sorted(runs_of(svg, tint(MOSS.hex))) == [(1, 2, 1), (2, 1, 3), (5, 2, 1)]
+def test_a_row_of_stitches_is_one_run_of_its_tint():
+    page = shown(pattern(".mmm.", "m...m"))
+    assert page.runs == {tint(MOSS.hex): ((1, 0, 3), (0, 1, 1), (4, 1, 1))}
+
+
+def test_bare_cloth_has_a_character_of_its_own():
+    assert shown(pattern(".m.", "t..")).symbol_rows == (
+        f"{BLANK}\ue001{BLANK}",
+        f"\ue002{BLANK}{BLANK}",
+    )
 
 
 def test_the_second_page_repeats_two_columns_and_shades_them():
-    chart, look = drawn(pattern("m" * 80))
-    second = tiles(80, 1, 60, 75)[1]
-    svg = under(chart, second, look)
-    assert runs_of(svg, tint(MOSS.hex)) == [(39, 1, 42)]
-    shades = [r for r in ElementTree.fromstring(svg).iter(f"{SVG}rect") if r.get("fill-opacity")]
-    assert [(r.get("x"), r.get("width")) for r in shades] == [("38", "2")]
+    of = pattern("m" * 80)
+    page = shown(of, tiles(80, 1, 60, 75)[1])
+    assert page.runs == {tint(MOSS.hex): ((38, 0, 42),)}
+    assert page.repeats == ((38, 0, 2, 1),)
+    assert len(page.symbol_rows[0]) == 42
 
 
 def test_there_is_a_line_round_every_stitch_and_a_heavier_one_each_ten():
-    chart, look = drawn(pattern(*["m" * 25] * 12))
-    (tile,) = tiles(25, 12, 60, 75)
-    paths = [p for p in ElementTree.fromstring(under(chart, tile, look)).iter(f"{SVG}path")]
-    thin, heavy = [p for p in paths if "V" in p.get("d")]
-    assert float(heavy.get("stroke-width")) > 2 * float(thin.get("stroke-width"))
-    assert set(re.findall(r"M(\d+) 0V", heavy.get("d"))) == {"0", "10", "20"}
-    assert len(re.findall(r"V", thin.get("d"))) + len(re.findall(r"V", heavy.get("d"))) == 26
-    assert len(re.findall(r"H", thin.get("d"))) + len(re.findall(r"H", heavy.get("d"))) == 13
+    page = shown(pattern(*["m" * 25] * 12))
+    assert page.columns(True) == (0, 10, 20)
+    assert page.rows(True) == (0, 10)
+    assert len(page.columns(True)) + len(page.columns(False)) == 26
+    assert len(page.rows(True)) + len(page.rows(False)) == 13
 
 
 def test_arrows_point_at_the_middle():
     """Four arrows on a chart of one page; their tips are at the middle column and row."""
-    chart, look = drawn(pattern(*["m" * 9] * 5))
-    (tile,) = tiles(9, 5, 60, 75)
-    shapes = list(ElementTree.fromstring(under(chart, tile, look)).iter(f"{SVG}polygon"))
-    tips = {shape.get("points").split()[0] for shape in shapes}
-    assert tips == {"4.5,0", "4.5,5", "0,2.5", "9,2.5"}
+    tips = {outline[0] for outline in shown(pattern(*["m" * 9] * 5)).arrows}
+    assert tips == {(4.5, 0), (4.5, 5), (0, 2.5), (9, 2.5)}
 
 
-def test_backstitch_and_knots_lie_on_top_where_they_are_worked():
-    chart, look = drawn(
-        pattern(
-            "mmmm",
-            lines=(Line("t", ((1, 1), (3, 1.5)), False, HERE),),
-            knots=(Knot("s", (2.5, 1.5), HERE),),
-        )
-    )
-    (tile,) = tiles(4, 1, 60, 75)
-    svg = ElementTree.fromstring(over(chart, tile, look))
-    assert [line.get("points") for line in svg.iter(f"{SVG}polyline")] == ["0,0 2,0.5"] * 2
-    (knot,) = svg.iter(f"{SVG}circle")
-    assert (knot.get("cx"), knot.get("cy")) == ("1.5", "0.5")
-
-
-def test_a_page_with_nothing_on_top_has_no_upper_sheet():
-    chart, look = drawn(pattern("mmmm"))
-    assert over(chart, tiles(4, 1, 60, 75)[0], look) == ""
+def test_a_page_shows_only_its_own_marks():
+    of = pattern("m" * 40 + "t" * 40, knots=(Knot("s", (2.5, 1.5), HERE),))
+    first, second = (shown(of, tile) for tile in tiles(80, 1, 60, 75))
+    assert (first.marks, first.line_marks) == ({"m"}, {"s"})
+    assert (second.marks, second.line_marks) == ({"m", "t"}, frozenset())
 
 
 @pytest.mark.parametrize(
     ("stitch", "corner", "covered"),
     [
-        (Stitch.THREE_QUARTER, Corner.TOP_LEFT, "1,0 1,1 0,1"),
-        (Stitch.THREE_QUARTER, Corner.BOTTOM_RIGHT, "0,0 1,0 0,1"),
-        (Stitch.QUARTER, Corner.TOP_RIGHT, "1,0 0.5,0 0.5,0.5 1,0.5"),
-        (Stitch.HALF, None, "0,1 1,0 1,1"),
+        (Stitch.THREE_QUARTER, Corner.TOP_LEFT, ((1, 0), (1, 1), (0, 1))),
+        (Stitch.THREE_QUARTER, Corner.BOTTOM_RIGHT, ((0, 0), (1, 0), (0, 1))),
+        (Stitch.QUARTER, Corner.TOP_RIGHT, ((1, 0), (0.5, 0), (0.5, 0.5), (1, 0.5))),
+        (Stitch.HALF, None, ((0, 1), (1, 0), (1, 1))),
     ],
 )
 def test_a_fraction_tints_the_part_of_the_cell_that_it_covers(stitch, corner, covered):
-    chart, look = drawn(pattern("..", fractions=(Fraction(1, 1, "m", stitch, corner),)))
-    svg = ElementTree.fromstring(under(chart, tiles(2, 1, 60, 75)[0], look))
-    points = [p.get("points") for p in svg.iter(f"{SVG}polygon") if p.get("fill") == tint(MOSS.hex)]
-    assert points == [covered]
+    page = shown(pattern("..", fractions=(Fraction(1, 1, "m", stitch, corner),)))
+    (fill,) = page.fills
+    assert fill.outline == covered and fill.colour == tint(MOSS.hex)
+    (small,) = page.small_symbols
+    assert small.symbol == SYMBOLS["m"]
+    assert 0 <= small.at[0] <= 0.5 and 0 <= small.at[1] <= 0.5
+
+
+def test_lines_knots_and_daisies_lie_where_they_are_worked():
+    page = shown(
+        pattern(
+            "mmmm",
+            lines=(Line("t", ((1, 1), (3, 1.5)), False, HERE),),
+            knots=(Knot("s", (2.5, 1.5), HERE),),
+            daisies=(Daisy("t", (1, 2), (3, 2), HERE),),
+        )
+    )
+    halo, line, *loop = page.strokes
+    assert halo.points == line.points == ((0, 0), (2, 0.5))
+    assert (halo.colour, line.colour) == (PAPER, CLAY.hex) and halo.width > line.width
+    xs = [x for stroke in loop for x, _ in stroke.points]
+    assert min(xs) == pytest.approx(0, abs=0.05) and max(xs) == pytest.approx(2, abs=0.2)
+    (knot,) = page.dots
+    assert knot.at == (1.5, 0.5)
+
+
+# --- without colour ---------------------------------------------------------------------------------
+
+
+def test_in_black_and_white_lines_are_told_apart_by_dashes_and_knots_by_their_sign():
+    of = pattern(
+        "mts.",
+        lines=(Line("t", ((1, 1), (3, 1)), False, HERE), Line("s", ((1, 2), (3, 2)), False, HERE)),
+        knots=(Knot("m", (2.5, 1.5), HERE),),
+        beads=(Bead(BeadCard("dew", "Dew", 2.2, 50, {}), MOSS, (3.5, 1.5), HERE),),
+    )
+    page = shown(of, manner=Manner.BLACK_AND_WHITE)
+    assert set(page.runs) == {PAPER}
+    drawn = [stroke for stroke in page.strokes if stroke.colour == INK]
+    assert len({stroke.dash for stroke in drawn}) == 2
+    assert [dot.sign for dot in page.dots] == [SYMBOLS["m"], "1"]
+    assert {dot.fill for dot in page.dots} == {PAPER}
+
+
+# --- as SVG -----------------------------------------------------------------------------------------
 
 
 def test_the_chart_in_one_piece_carries_every_symbol():
     rows = (".mm.", "tttt", "s..s")
-    chart, look = drawn(pattern(*rows))
-    svg = ElementTree.fromstring(whole(chart, look, "Potting Symbols"))
-    seen = [["."] * 4 for _ in rows]
-    back = {symbol: mark for mark, symbol in SYMBOLS.items()}
-    for text in svg.iter(f"{SVG}text"):
-        for offset, symbol in enumerate(text.text):
-            seen[int(text.get("y")) - 1][int(text.get("x")) + offset] = back[symbol]
-    assert tuple("".join(row) for row in seen) == rows
+    svg = ElementTree.fromstring(chart(shown(pattern(*rows)), "Potting Symbols"))
+    back = {symbol: mark for mark, symbol in SYMBOLS.items()} | {BLANK: "."}
+    lines = {int(text.get("y")): text.text for text in svg.iter(f"{SVG}text")}
+    assert tuple("".join(back[c] for c in lines[y]) for y in sorted(lines)) == rows
 
 
-def test_the_overview_frames_every_page():
-    chart, look = drawn(pattern(*["m" * 80] * 90))
+def test_a_drawing_has_the_strokes_and_dots_of_its_sheet():
+    of = pattern(
+        "mmmm",
+        lines=(Line("t", ((1, 1), (3, 1.5)), False, HERE),),
+        knots=(Knot("s", (2.5, 1.5), HERE),),
+    )
+    svg = ElementTree.fromstring(chart(shown(of), "Potting Symbols"))
+    assert [line.get("points") for line in svg.iter(f"{SVG}polyline")] == ["0,0 2,0.5"] * 2
+    (knot,) = svg.iter(f"{SVG}circle")
+    assert (knot.get("cx"), knot.get("cy")) == ("1.5", "0.5")
+    runs = [p for p in svg.iter(f"{SVG}path") if p.get("stroke") == tint(MOSS.hex)]
+    assert [re.findall(r"M(\d+) ([\d.]+)h(\d+)", p.get("d")) for p in runs] == [[("0", "0.5", "4")]]
+
+
+def test_the_overview_frames_every_page_in_the_threads_own_colours():
+    of = pattern(*["m" * 80] * 90)
     layout = tiles(80, 90, 60, 75)
-    frames = list(ElementTree.fromstring(overview(chart, layout, look)).iter(f"{SVG}rect"))
+    svg = overview(shown(of, manner=Manner.PLAIN_COLOUR), layout)
+    frames = list(ElementTree.fromstring(svg).iter(f"{SVG}rect"))
     assert len(frames) == len(layout) == 4
+    assert MOSS.hex in svg
 
 
-def test_the_page_map_fills_this_page_alone():
-    layout = tiles(80, 90, 60, 75)
-    boxes = list(ElementTree.fromstring(page_map(layout, layout[2])).iter(f"{SVG}rect"))
-    filled = [index for index, box in enumerate(boxes) if box.get("fill") != "#ffffff"]
-    assert filled == [2]
+def test_a_sample_of_a_line_has_its_dashes():
+    assert 'stroke-dasharray="0.7 0.35"' in line_sample(INK, (0.7, 0.35), 0.2)
+    assert "dasharray" not in line_sample(INK, (), 0.2)
 
 
 @pytest.mark.parametrize(
     "kind",
-    ["full", "half", "half back", "three-quarter", "quarter", "backstitch", "long", "knot", "bead"],
+    ["full", "half", "half back", "three-quarter", "quarter", "petite"]
+    + ["backstitch", "long", "daisy", "knot", "bead"],
 )
 def test_every_stitch_has_a_diagram(kind):
     shapes = [e for e in ElementTree.fromstring(diagram(kind)).iter() if e.get("stroke-width")]

@@ -9,6 +9,7 @@ from PIL import Image
 
 from packetgen.diagnostics import Place, Problems
 from packetgen.load import load_content
+from packetgen.load.blocks import read_block
 from packetgen.load.close_ups import read_close_up
 from packetgen.load.pixels import read_photo
 from packetgen.load.values import Filled, Given
@@ -116,6 +117,12 @@ def test_one_of_several_charts_may_be_named(tmp_path):
 # --- close-ups ------------------------------------------------------------------------------------
 
 
+MARKS = {
+    **dict.fromkeys("ABCD", Stitch.FULL),
+    **{"p": Stitch.PETITE, "P": Stitch.PETITE, "q": Stitch.QUARTER},
+}
+
+
 def close_up(*rows: str) -> tuple[Fraction, ...]:
     """The fractional stitches of a window at column 5, row 7."""
     place = Place("pattern.yaml", 1, 1)
@@ -124,7 +131,7 @@ def close_up(*rows: str) -> tuple[Fraction, ...]:
         {"at": Given((5, 7), place), "rows": Given(text.value, place, text=text)}, place, True
     )
     problems = Problems()
-    fractions, _ = read_close_up(filled, ("A", "B", "C", "D"), None, {}, problems)
+    fractions, _ = read_close_up(filled, MARKS, None, {}, problems)
     assert [str(problem) for problem in problems] == []
     return fractions
 
@@ -155,6 +162,41 @@ def fraction(mark: str, stitch: Stitch, corner: Corner | None) -> Fraction:
                 ("C", Stitch.QUARTER, BOTTOM_LEFT),
             ],
         ),
+        (
+            "A/",
+            "/B",
+            [("A", Stitch.THREE_QUARTER, BOTTOM_RIGHT), ("B", Stitch.THREE_QUARTER, TOP_LEFT)],
+        ),
+        (
+            "B/",
+            "/A",
+            [("B", Stitch.THREE_QUARTER, BOTTOM_RIGHT), ("A", Stitch.THREE_QUARTER, TOP_LEFT)],
+        ),
+        (
+            "\\A",
+            "B\\",
+            [("A", Stitch.THREE_QUARTER, BOTTOM_LEFT), ("B", Stitch.THREE_QUARTER, TOP_RIGHT)],
+        ),
+        (
+            "\\B",
+            "A\\",
+            [("B", Stitch.THREE_QUARTER, BOTTOM_LEFT), ("A", Stitch.THREE_QUARTER, TOP_RIGHT)],
+        ),
+        ("p.", "..", [("p", Stitch.PETITE, TOP_LEFT)]),
+        ("..", ".p", [("p", Stitch.PETITE, BOTTOM_RIGHT)]),
+        ("pp", ".p", [("p", Stitch.PETITE, c) for c in (TOP_LEFT, TOP_RIGHT, BOTTOM_RIGHT)]),
+        ("pA", "AA", [("p", Stitch.PETITE, TOP_LEFT), ("A", Stitch.THREE_QUARTER, TOP_LEFT)]),
+        ("pA", "A.", [("p", Stitch.PETITE, TOP_LEFT), ("A", Stitch.HALF, None)]),
+        ("qq", "..", [("q", Stitch.QUARTER, TOP_LEFT), ("q", Stitch.QUARTER, TOP_RIGHT)]),
+        (
+            "qp",
+            ".A",
+            [
+                ("q", Stitch.QUARTER, TOP_LEFT),
+                ("p", Stitch.PETITE, TOP_RIGHT),
+                ("A", Stitch.QUARTER, BOTTOM_RIGHT),
+            ],
+        ),
         ("..", "..", []),
     ],
 )
@@ -163,6 +205,23 @@ def test_two_by_two_characters_are_a_fractional_stitch(top, bottom, stitches):
     '/' from lower left to upper right, '\\' the other way.
     """
     assert close_up(top, bottom) == tuple(fraction(*stitch) for stitch in stitches)
+
+
+@pytest.mark.parametrize("sign", ["/", "\\"])
+def test_a_key_may_have_the_signs_of_the_line_as_marks(sign):
+    """Between two marks it is still the line; anywhere else it is the mark."""
+    key = {**MARKS, sign: Stitch.FULL}
+    parted, alone = (
+        (f"A{sign}{sign}B", f".{sign}..") if sign == "/" else (f"{sign}AB{sign}", f".{sign}..")
+    )
+    assert [one.mark for one in read_block(parted, 5, 7, key)] == ["A", "B"]
+    assert read_block(alone, 5, 7, key) == (fraction(sign, Stitch.QUARTER, TOP_RIGHT),)
+
+
+def test_four_petites_fill_a_cell_and_are_no_full_cross():
+    assert [(one.stitch, one.corner) for one in close_up("pp", "pp")] == [
+        (Stitch.PETITE, corner) for corner in (TOP_LEFT, TOP_RIGHT, BOTTOM_LEFT, BOTTOM_RIGHT)
+    ]
 
 
 def test_four_marks_are_four_quarters():
@@ -179,7 +238,7 @@ def test_a_window_covers_stitches_to_the_right_and_down():
     ]
 
 
-BLOCKS = st.text("AB.", min_size=4, max_size=4)
+BLOCKS = st.text("ABpq./\\", min_size=4, max_size=4)
 
 
 @given(BLOCKS)
@@ -191,11 +250,15 @@ def test_every_block_is_a_stitch_or_is_told(block):
         {"at": Given((1, 1), place), "rows": Given(text.value, place, text=text)}, place, True
     )
     problems = Problems()
-    fractions, marks = read_close_up(filled, ("A", "B"), None, {}, problems)
-    assert marks == set(block) - {"."}
-    quarters = {Stitch.QUARTER: 1, Stitch.HALF: 2, Stitch.HALF_BACK: 2, Stitch.THREE_QUARTER: 3}
+    fractions, marks = read_close_up(filled, MARKS, None, {}, problems)
+    assert marks - set("/\\") == set(block) - set("./\\")
+    quarters = {
+        **{Stitch.QUARTER: 1, Stitch.PETITE: 1, Stitch.HALF: 2, Stitch.HALF_BACK: 2},
+        Stitch.THREE_QUARTER: 3,
+    }
     covered = sum(quarters[one.stitch] for one in fractions)
-    assert covered == (0 if len(problems) else 4 - block.count("."))
+    shared = 2 if set(block) & set("/\\") else 0  # two three-quarters share their diagonal
+    assert covered - shared == (-shared if len(problems) else 4 - block.count("."))
     assert len(problems) <= 1
 
 

@@ -112,6 +112,46 @@ def test_two_numbers_are_a_blend(series):
     assert [colour.number for colour in blend.threads["spool"]] == ["10", "14"]
 
 
+def test_a_thread_may_come_from_another_card(load):
+    """Its card is kept with the line where it is not the set's own, and only there."""
+    named = '{moss: {card: spool, number: "14"}, spool: {card: spool, number: "10"}}'
+    content = load({PATTERN: ('{moss: E2, spool: "10"}', named)})
+    pattern = content.series[0].patterns[0]
+    line = pattern.key[0]
+    assert [colour.name for colour in line.threads["moss"]] == ["leaf"]
+    assert {name: [card.id for card in cards] for name, cards in line.cards.items()} == {
+        "moss": ["spool"]
+    }
+    assert [card.id for card in line.cards_in(pattern.thread_sets[1])] == ["spool"]
+
+
+def test_a_blend_may_have_a_thread_of_another_card(load):
+    content = load({PATTERN: ('[E2, "07"]', '[E2, {card: spool, number: "14"}]')})
+    line = content.series[0].patterns[0].key[2]
+    assert [card.id for card in line.cards["moss"]] == ["moss", "spool"]
+    assert [colour.name for colour in line.threads["moss"]] == ["brick", "leaf"]
+
+
+def test_a_braid_is_a_card_that_says_so(load):
+    assert not load().series[0].thread_sets[1].card.braid
+    braid = TINY["threads/spool.yaml"] + "braid: true\n"
+    content = load({"threads/spool.yaml": braid, PATTERN: ('["10", "14"]', '"14"')})
+    assert content.series[0].thread_sets[1].card.braid
+
+
+def test_a_lazy_daisy_has_a_base_and_a_tip(load):
+    content = load(
+        {
+            PATTERN: (
+                "french_knots:",
+                'lazy_daisies:\n  - {colour: k, path: "2,2 3,2.5"}\nfrench_knots:',
+            )
+        }
+    )
+    (daisy,) = content.series[0].patterns[0].daisies
+    assert (daisy.mark, daisy.base, daisy.tip) == ("k", (2, 2), (3, 2.5))
+
+
 def test_strands_of_a_key_line_are_kept(load):
     content = load(
         {PATTERN: ('r: {moss: E2, spool: "10"}', 'r: {moss: E2, spool: "10", strands: {moss: 3}}')}

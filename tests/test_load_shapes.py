@@ -5,7 +5,7 @@ import dataclasses
 import pytest
 
 from packetgen.diagnostics import Problems
-from packetgen.load.schema import Field, Group, ListOf, MapOf
+from packetgen.load.schema import Field, Group, ListOf, MapOf, TextOr
 from packetgen.load.shapes import FILES
 from packetgen.load.values import read_field
 from packetgen.load.yaml_nodes import read_nodes
@@ -17,6 +17,8 @@ def fields_of(group: Group):
         kind = field.kind
         while isinstance(kind, ListOf | MapOf):
             kind = kind.kind
+        if isinstance(kind, TextOr):
+            kind = kind.group
         if isinstance(kind, Group):
             yield from fields_of(kind)
 

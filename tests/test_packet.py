@@ -1,17 +1,34 @@
 """The packet that a stranger prints: the PDFs of the demo series, read back."""
 
+import csv
+import io
 import json
 import re
 import shutil
 import subprocess
 import sys
+from itertools import pairwise
 from pathlib import Path
 
+import pypdfium2
 import pytest
+from pdfminer.high_level import extract_pages
 from pypdf import PdfReader
 
+from packetgen.chart.sheet import look_of
+from packetgen.model import Stitch
+from packetgen.reckon.colour import channels
+from packetgen.render.packet import symbols_of
 from tests.conftest import CONTENT
 from tests.outside import rows
+from tests.read_back import (
+    READERS,
+    characters_of,
+    in_marks,
+    seen_by_pdfminer,
+    whole_chart,
+    with_pypdf,
+)
 
 SERIES = "potting-bench-almanac"
 PATTERNS = ("robin-on-the-spade", "foxglove-can", "squash-barrow")
@@ -30,18 +47,16 @@ def readers(built):
     return {key: PdfReader(packet_path(built, *key)) for key in PACKETS}
 
 
-def pieces(page):
-    """(text, x, y, size, font) of every piece of text on a page; x, y in points from the lower left."""
-    found = []
-
-    def see(text, cm, tm, font, size):
-        if text.strip() and font:
-            x = cm[0] * tm[4] + cm[2] * tm[5] + cm[4]
-            y = cm[1] * tm[4] + cm[3] * tm[5] + cm[5]
-            found.append((text.rstrip("\n"), x, y, size, font["/BaseFont"]))
-
-    page.extract_text(visitor_text=see)
-    return found
+@pytest.fixture(scope="module")
+def letters(built):
+    """For each packet and page the characters, as pdfminer sees them."""
+    return {
+        key: [
+            list(characters_of(page))
+            for page in extract_pages(packet_path(built, *key), laparams=None)
+        ]
+        for key in PACKETS
+    }
 
 
 # --- the chart ----------------------------------------------------------------------------------
@@ -52,69 +67,138 @@ def author_rows(name: str) -> list[str]:
     return [line for line in lines if line and not line.startswith("#")]
 
 
-@pytest.mark.parametrize(("name", "paper"), PACKETS)
-def test_the_chart_read_back_from_the_pdf_is_the_author_s_grid(built, readers, name, paper):
-    """Cell by cell, through the published character map; repeated columns and rows count once."""
+def author_s_grid(name: str) -> tuple[str, ...]:
+    """Fractional stitches stand over cells that the chart leaves bare."""
+    return tuple(author_rows(name))
+
+
+def symbols_by_mark(built: Path, name: str) -> dict[str, str]:
+    """Mark → symbol, from the published character map."""
     ledger = json.loads((built / "ledger" / SERIES / f"{name}.json").read_text("utf-8"))
-    marks = {chr(int(code[2:], 16)): mark for code, mark in ledger["character_map"].items()}
-    author = author_rows(name)
-    seen: dict[tuple[int, int], str] = {}
-    for page in readers[name, paper].pages:
-        caption = re.search(
-            r"Chart \d+ of \d+\s+columns (\d+)–(\d+), rows (\d+)–(\d+)", page.extract_text()
-        )
-        if not caption:
-            continue
-        left, right, top, bottom = map(int, caption.groups())
-        symbol_rows = [
-            piece
-            for piece in pieces(page)
-            if "Potting" in piece[4] and len(piece[0]) > right - left
-        ]
-        symbol_rows.sort(key=lambda piece: -piece[2])
-        own_rows = symbol_rows[-(bottom - top + 1) :]
-        assert len(own_rows) == bottom - top + 1
-        for row, piece in zip(range(top, bottom + 1), own_rows):
-            own = piece[0][-(right - left + 1) :]
-            for column, symbol in zip(range(left, right + 1), own, strict=True):
-                assert (column, row) not in seen
-                seen[column, row] = marks[symbol]
-    width, height = len(author[0]), len(author)
-    back = ["".join(seen[x, y] for x in range(1, width + 1)) for y in range(1, height + 1)]
-    assert back == author
-    assert len(seen) == width * height
+    return {mark: chr(int(code[2:], 16)) for code, mark in ledger["character_map"].items()}
 
 
-def test_fractional_stitches_stand_in_the_chart_as_small_symbols(built, readers):
+@pytest.mark.parametrize("reader", READERS)
+@pytest.mark.parametrize(("name", "paper"), PACKETS)
+def test_the_chart_read_back_from_the_pdf_is_the_author_s_grid(built, name, paper, reader):
+    """Cell by cell, by two libraries, through the published character map; repeats count once."""
+    pages = reader(packet_path(built, name, paper).read_bytes())
+    rows_back = in_marks(whole_chart(pages.values()), symbols_by_mark(built, name))
+    assert rows_back == author_s_grid(name)
+
+
+@pytest.mark.parametrize("reader", READERS)
+@pytest.mark.parametrize("ending", ["black-and-white-letter", "large-print-a4", "tablet"])
+@pytest.mark.parametrize("name", PATTERNS)
+def test_every_edition_with_symbols_reads_back_as_the_same_grid(
+    built, editions, name, ending, reader
+):
+    pages = reader(editions[f"{name}-{ending}.pdf"])
+    rows_back = in_marks(whole_chart(pages.values()), symbols_by_mark(built, name))
+    assert rows_back == author_s_grid(name)
+
+
+@pytest.mark.parametrize("name", PATTERNS)
+def test_the_map_inside_the_document_is_the_published_one(built, readers, name):
+    """A CSV attachment (RFC 4180), and the same codes on the key page."""
+    reader = readers[name, "letter"]
+    (data,) = reader.attachments["chart-characters.csv"]
+    table = list(csv.DictReader(io.StringIO(data.decode("utf-8"), newline="")))
+    inside = {row["chart_character"]: chr(int(row["code_point"][2:], 16)) for row in table}
+    assert inside == symbols_by_mark(built, name)
+    key = next(p.extract_text() for p in reader.pages if "Key and totals" in p.extract_text())
+    printed = dict(re.findall(r"(U\+[0-9A-F]{4}) = (\S)", key))
+    in_cells = {line["code_point"]: line["chart_character"] for line in table}
+    assert printed.items() <= in_cells.items()
+    assert len(printed) >= 15
+
+
+def test_fractional_stitches_stand_in_the_chart_as_small_symbols(built):
     """Every close-up of the squash barrow is found again, at half the size of a cell."""
     ledger = json.loads((built / "ledger" / SERIES / "squash-barrow.json").read_text("utf-8"))
     fractions = ledger["figures"]["pattern"]["fractions"]
-    marks = {chr(int(code[2:], 16)): mark for code, mark in ledger["character_map"].items()}
+    marks = {symbol: mark for mark, symbol in symbols_by_mark(built, "squash-barrow").items()}
     small, expected = [], []
-    for page in readers["squash-barrow", "letter"].pages:
-        caption = re.search(r"columns (\d+)–(\d+), rows (\d+)–(\d+)", page.extract_text())
-        if not caption:
-            continue
-        left, right, top, bottom = map(int, caption.groups())
+    pdf = packet_path(built, "squash-barrow", "letter").read_bytes()
+    seen_pages = list(extract_pages(io.BytesIO(pdf), laparams=None))
+    for number, chart in with_pypdf(pdf).items():
+        (left, right), (top, bottom) = chart.columns, chart.rows
         # The last two columns and rows of the page before are shown again.
         expected += [
             f["mark"]
             for f in fractions
             if left - 2 <= f["column"] <= right and top - 2 <= f["row"] <= bottom
         ]
-        symbols = [piece for piece in pieces(page) if "Potting" in piece[4]]
-        cell = max(size for text, _, _, size, _ in symbols if len(text) > 20)
-        small += [marks[p[0]] for p in symbols if p[3] == pytest.approx(cell / 2, rel=0.01)]
+        _, symbols = seen_by_pdfminer(seen_pages[number - 1])
+        small += [
+            marks[symbol.character]
+            for symbol in symbols
+            if symbol.size == pytest.approx(chart.cell_pt / 2, rel=0.01)
+        ]
     assert len(fractions) >= 10
     assert sorted(small) == sorted(expected)
 
 
+@pytest.mark.parametrize(
+    ("ending", "least_mm"),
+    [("letter", 3.0), ("black-and-white-a4", 3.0), ("large-print-letter", 4.5), ("tablet", 3.0)],
+)
 @pytest.mark.parametrize("name", PATTERNS)
-def test_no_symbol_is_smaller_than_weak_eyes_can_bear(readers, name):
-    """Cells of at least 3 mm: from memory. Sizes in the file are CSS pixels of 1/96 inch."""
-    for page in readers[name, "letter"].pages:
-        rows_of_symbols = [p for p in pieces(page) if "Potting" in p[4] and len(p[0]) > 20]
-        assert all(size / 96 * 25.4 >= 3.0 for _, _, _, size, _ in rows_of_symbols)
+def test_no_symbol_is_smaller_than_its_edition_promises(editions, name, ending, least_mm):
+    """3 mm for everybody: from memory; 4.5 mm in large print."""
+    for page in with_pypdf(editions[f"{name}-{ending}.pdf"]).values():
+        assert page.cell_pt / 72 * 25.4 >= least_mm - 1e-3
+
+
+def covered_cells(pattern):
+    """Cells on or beside which a line, daisy, knot or bead lies."""
+    found = set()
+    paths = [step for line in pattern.lines for step in pairwise(line.points)]
+    paths += [(daisy.base, daisy.tip) for daisy in pattern.daisies]
+    paths += [(one.at,) for one in (*pattern.knots, *pattern.beads)]
+    for path in paths:
+        xs, ys = [x for x, _ in path], [y for _, y in path]
+        found |= {
+            (x, y)
+            for x in range(int(min(xs)) - 1, int(max(xs)) + 2)
+            for y in range(int(min(ys)) - 1, int(max(ys)) + 2)
+        }
+    return found
+
+
+@pytest.mark.parametrize("name", PATTERNS)
+def test_every_cell_has_the_tint_of_its_colour(demo, built, name):
+    """Rasterised by a third library: the colour of most of the cell that is not ink."""
+    figure = next(f for each in demo.reckoned for f in each.figures if f.pattern.id == name)
+    pattern = figure.pattern
+    tints = look_of(pattern, symbols_of(figure)).cells
+    full = {line.mark for line in pattern.key if line.stitch is Stitch.FULL}
+    pdf = packet_path(built, name, "letter").read_bytes()
+    document, seen = pypdfium2.PdfDocument(pdf), 0
+    covered = covered_cells(pattern)
+    for number, chart in with_pypdf(pdf).items():
+        scale = 3.0
+        image = document[number - 1].render(scale=scale).to_pil().convert("RGB")
+        page_left, _, _, page_top = document[number - 1].get_mediabox()
+        repeated = len(chart.shown[0]) - len(chart.own[0]), len(chart.shown) - len(chart.own)
+        for row, line in enumerate(chart.own, chart.rows[0]):
+            for column, _ in enumerate(line, chart.columns[0]):
+                mark = pattern.grid.rows[row - 1][column - 1]
+                if mark not in full or (column, row) in covered:
+                    continue
+                left = chart.left_pt + (column - chart.columns[0] + repeated[0]) * chart.cell_pt
+                top = chart.top_pt - (row - chart.rows[0] + repeated[1]) * chart.cell_pt
+                left, top = left - page_left, page_top - top
+                box = (left, top, left + chart.cell_pt, top + chart.cell_pt)
+                cell = image.crop([round(edge * scale) for edge in box])
+                # Most of what is not ink: the symbol and the grid are the darker colours.
+                (_, found), *_ = sorted(
+                    (pair for pair in cell.getcolors(4096) if sum(pair[1]) > 150), reverse=True
+                )
+                wanted = channels(tints[mark])
+                assert max(abs(a - b) for a, b in zip(found, wanted)) <= 3, (column, row, mark)
+                seen += 1
+    assert seen > 500
 
 
 # --- the document ---------------------------------------------------------------------------------
@@ -180,32 +264,34 @@ def test_all_fonts_are_embedded(readers, name, paper):
     for page in readers[name, paper].pages:
         for font in page["/Resources"]["/Font"].values():
             inner = font.get_object()["/DescendantFonts"][0].get_object()
-            fonts.add(font.get_object()["/BaseFont"].partition("+")[2])
+            name = font.get_object()["/BaseFont"].removeprefix("/")
+            fonts.add(name.partition("+")[2] or name)
             assert "/FontFile2" in inner["/FontDescriptor"].get_object()
-    assert {"Packet-Text", "Packet-Text-Bold", "Potting-Symbols"} <= fonts
-    assert all(font.startswith(("Packet-", "Potting-")) for font in fonts), fonts
+    assert {"Packet-Text", "Packet-Text-Bold", "PottingSymbols-Regular"} <= fonts
+    ours = ("Packet-", "Potting", "AtkinsonHyperlegibleNext-")
+    assert all(font.startswith(ours) for font in fonts), fonts
+
+
+@pytest.mark.parametrize(("name", "paper"), PACKETS)
+def test_nothing_runs_off_the_page(readers, letters, name, paper):
+    """All text stands inside the printable area: no less than 4 mm from an edge."""
+    edge = 4 / 25.4 * 72
+    for page, found in zip(readers[name, paper].pages, letters[name, paper]):
+        # pdfminer counts from the corner of the page box.
+        width, height = float(page.mediabox.width), float(page.mediabox.height)
+        for letter in found:
+            assert edge <= letter.x0 and letter.x1 <= width - edge, letter
+            assert edge <= letter.y0 and letter.y1 <= height - edge, letter
 
 
 @pytest.mark.parametrize("name", PATTERNS)
-def test_nothing_runs_off_the_page(readers, name):
-    """All text begins inside the printable area: no less than 4 mm from an edge of either paper."""
-    for paper in PAPERS:
-        for page in readers[name, paper].pages:
-            box, edge = page.mediabox, 4 / 25.4 * 72
-            for text, x, y, _, _ in pieces(page):
-                assert float(box.left) + edge <= x <= float(box.right) - edge, text
-                assert float(box.bottom) + edge <= y <= float(box.top) - edge, text
-
-
-@pytest.mark.parametrize("name", PATTERNS)
-def test_no_heading_stands_alone_at_the_foot_and_no_page_is_empty(readers, name):
+def test_no_heading_stands_alone_at_the_foot_and_no_page_is_empty(letters, name):
     footer_top = 17 / 25.4 * 72
-    for number, page in enumerate(readers[name, "letter"].pages, 1):
-        body = [piece for piece in pieces(page) if piece[2] > footer_top]
-        lowest = min(body, key=lambda piece: piece[2])
-        assert "Heading" not in lowest[4], f"page {number} ends with the heading {lowest[0]!r}"
-        words = sum(len(piece[0]) for piece in body)
-        assert words > 200, f"page {number} is all but empty"
+    for number, found in enumerate(letters[name, "letter"], 1):
+        body = [letter for letter in found if letter.y0 > footer_top]
+        lowest = min(body, key=lambda letter: letter.y0)
+        assert "Heading" not in lowest.fontname, f"page {number} ends with a heading"
+        assert len(body) > 200, f"page {number} is all but empty"
 
 
 @pytest.mark.parametrize(("name", "paper"), PACKETS)

@@ -2,8 +2,10 @@
 
 import re
 
+from packetgen.chart.drawing import chart
 from packetgen.model import Corner, Fraction, Knot, Line, Stitch
 from packetgen.reckon.figures import figures
+from packetgen.render.chart_paint import painted
 from packetgen.render.packet import packet
 from packetgen.render.prose import prose
 from packetgen.render.templates import environment
@@ -32,9 +34,12 @@ def test_the_packet_of_a_sprig_is_as_we_last_saw_it():
 
 
 def test_the_chart_of_a_sprig_is_as_we_last_saw_it():
-    assets = source().assets
-    for name in ("chart-1-under.svg", "chart-1-over.svg", "overview.svg", "piece.svg"):
-        same_as_golden(name, assets[name].decode())
+    made = source()
+    (page,) = made.charts.values()
+    same_as_golden("chart.svg", chart(page.sheet, "Potting Symbols"))
+    same_as_golden("chart-page.txt", painted(page, {1: 6}).decode())
+    for name in ("overview.svg", "piece.svg"):
+        same_as_golden(name, made.assets[name].decode())
 
 
 def test_only_the_stitches_of_the_chart_are_explained():

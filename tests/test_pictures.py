@@ -17,6 +17,7 @@ from packetgen.model import (
     BeadCard,
     Colour,
     Corner,
+    Daisy,
     Fraction,
     KeepOut,
     KeyLine,
@@ -130,6 +131,61 @@ def test_a_three_quarter_stitch_leaves_its_open_corner_bare(corner):
     drawn = pattern(".", fractions=(Fraction(1, 1, "m", Stitch.THREE_QUARTER, corner),))
     for other, at in CORNERS.items():
         assert (cover(drawn, *at) > 180) is (other is not corner)
+
+
+@pytest.mark.parametrize("corner", Corner)
+def test_a_petite_is_a_small_cross_in_its_quarter_and_nowhere_else(corner):
+    """Thread on both diagonals of the quarter, out to the middle of the cell; bare cloth beyond."""
+    drawn = pattern(".", fractions=(Fraction(1, 1, "m", Stitch.PETITE, corner),))
+    left, top = (0.5 if CORNERS[corner][0] > 0.5 else 0), (0.5 if CORNERS[corner][1] > 0.5 else 0)
+    for x, y in ((0.12, 0.12), (0.38, 0.12), (0.12, 0.38), (0.38, 0.38)):
+        assert cover(drawn, left + x, top + y) > 180
+    for other, at in CORNERS.items():
+        assert other is corner or cover(drawn, *at) < 60
+
+
+@pytest.mark.parametrize("turned", [False, True])
+def test_two_three_quarters_in_a_cell_both_show_their_long_leg(turned):
+    one, other = (
+        (Corner.BOTTOM_LEFT, Corner.TOP_RIGHT) if turned else (Corner.BOTTOM_RIGHT, Corner.TOP_LEFT)
+    )
+    parts = (
+        Fraction(1, 1, "m", Stitch.THREE_QUARTER, one),
+        Fraction(1, 1, "t", Stitch.THREE_QUARTER, other),
+    )
+    drawn = layers(pattern(".", fractions=parts)).colour
+    # Across the shared diagonal, at a quarter of its length: moss on its own side, clay on the other.
+    middle_x, middle_y = (0.25, 0.25) if turned else (0.25, 0.75)
+    side = (1, -1) if turned else (-1, -1)
+    seen = [
+        {
+            drawn.getpixel((round((middle_x + dx * far) * PX), round((middle_y + dy * far) * PX)))
+            for far in (0.12, 0.16, 0.2)
+        }
+        for dx, dy in (side, (-side[0], -side[1]))
+    ]
+    assert channels(MOSS.hex) in seen[0] and channels(MOSS.hex) not in seen[1]
+    assert channels(CLAY.hex) in seen[1]
+
+
+def test_a_lazy_daisy_is_a_loop_with_cloth_inside_it():
+    """From 2,5 up to 2,1: thread to the left and right of its line, none on it, and held at the tip."""
+    drawn = pattern("..", *["...."[:2]] * 3, daisies=(Daisy("t", (2, 5), (2, 1), HERE),))
+    picture = layers(drawn)
+    row = [picture.cover.getpixel((x, round(1.4 * PX))) for x in range(2 * PX)]
+    covered = [x for x, value in enumerate(row) if value > 180]
+    assert min(covered) < PX - 3 and max(covered) > PX + 3 and row[PX] < 60
+    assert picture.cover.getpixel((PX, 1)) > 180
+    assert picture.colour.getpixel((min(covered) + 1, round(1.4 * PX))) == channels(CLAY.hex)
+
+
+def test_a_braid_glints():
+    """A metallic braid has brighter lights than any cotton; it is one strand, so it covers less."""
+    whole = replace(thread_set().card, id="glow", strands=1, braid=True)
+    glow = KeyLine("m", Stitch.FULL, {"bramble": (MOSS,)}, {}, HERE, cards={"bramble": (whole,)})
+    cotton, braid = layers(pattern("mmm")), layers(pattern("mmm", key=(glow,)))
+    assert braid.light.getextrema()[1] > cotton.light.getextrema()[1] + 40
+    assert ImageStat.Stat(braid.cover).mean[0] < ImageStat.Stat(cotton.cover).mean[0]
 
 
 def test_more_strands_cover_more_cloth():

@@ -234,7 +234,7 @@ def test_a_shared_list_is_never_short_and_never_dearer(several):
         needs(chart, work_of(chart), thread_set(), CELL_14)
         for chart in (pattern(*rows) for rows in several)
     )
-    for shared in shared_needs(lists, card()):
+    for shared in shared_needs(lists):
         total = sum(
             n.strand.generous_m for needs_ in lists for n in needs_ if n.colour == shared.colour
         )

@@ -240,4 +240,19 @@ CASES = (
         {PATTERN: ('spool: "12"', 'spool: "10"')},
         "series/garden-year/fern/pattern.yaml:10:24: 'k' and 'r' are stitched alike in 'spool', both with '10'; use one mark for both, or change one of them",
     ),
+    Case(
+        "a chart shape that there is not",
+        {PATTERN: ('r: {moss: E2, spool: "10"}', 'r: {moss: E2, spool: "10", symbol: hart}')},
+        "series/garden-year/fern/pattern.yaml:9:38: there is no chart shape 'hart'; did you mean 'heart'?",
+    ),
+    Case(
+        "a chart shape asked for twice",
+        {
+            PATTERN: (
+                'r: {moss: E2, spool: "10"}\n  k: {moss: K4, spool: "12"}',
+                'r: {moss: E2, spool: "10", symbol: heart}\n  k: {moss: K4, spool: "12", symbol: heart}',
+            )
+        },
+        "series/garden-year/fern/pattern.yaml:10:38: 'k' and 'r' both ask for the chart shape 'heart'; give each mark its own",
+    ),
 )

@@ -1,8 +1,4 @@
-"""The shapes of the chart symbols, in the order their code points follow.
-
-The order is a promise: new shapes go into a family of their own at the end, or
-charts saved earlier would read back as something else.
-"""
+"""The shapes of the chart symbols, by name. Their order is that of `packetgen.shape_names`."""
 
 from dataclasses import dataclass
 from functools import cache
@@ -13,6 +9,7 @@ from packetgen.chart.shapes_letters import LETTERS
 from packetgen.chart.shapes_lines import BARS, CHEVRONS, CROSSES, STARS
 from packetgen.chart.shapes_paper import CELL
 from packetgen.chart.shapes_plain import DIAMONDS, ROUNDS, SQUARES, TRIANGLES
+from packetgen.shape_names import SHAPE_NAMES
 
 _PILES = {
     **ROUNDS,
@@ -41,7 +38,9 @@ class Shape:
         return area(self.contours) / (CELL * CELL)
 
 
-NAMES: tuple[str, ...] = tuple(_PILES)
+NAMES = SHAPE_NAMES
+if set(NAMES) != set(_PILES):
+    raise RuntimeError(f"Named or drawn, but not both: {sorted(set(NAMES) ^ set(_PILES))}.")
 
 
 @cache

@@ -11,15 +11,19 @@ BLANK = "\ue000"  # a bare cell; a character of its own so that it survives text
 
 @dataclass(frozen=True)
 class Symbol:
-    """A shape as the chart uses it; `ink` is the black share of its cell, 0 to 1."""
+    """A shape as the chart uses it."""
 
     name: str
     code_point: str
-    ink: float
+
+    @property
+    def ink(self) -> float:
+        """The black share of its cell, 0 to 1."""
+        return shape(self.name).ink
 
 
 SHAPES: tuple[Symbol, ...] = tuple(
-    Symbol(name, chr(ord(BLANK) + 1 + place), shape(name).ink) for place, name in enumerate(NAMES)
+    Symbol(name, chr(ord(BLANK) + 1 + place)) for place, name in enumerate(NAMES)
 )
 _BY_NAME = {symbol.name: symbol for symbol in SHAPES}
 

@@ -56,7 +56,8 @@ def _load(
         if filled is None:
             continue
         colours = _colours(filled, "name" if shape is CLOTH else "number", problems)
-        if filled.whole and colours is not None and named_well:
+        sound = shape is not THREAD_CARD or _whole_braid(filled, problems)
+        if filled.whole and colours is not None and named_well and sound:
             cards[card_id] = make(card_id, filled, colours)
     return cards
 
@@ -79,6 +80,14 @@ def _colours(filled: Filled, by: str, problems: Problems) -> Mapping[str, Colour
     return MappingProxyType(colours) if once else None
 
 
+def _whole_braid(filled: Filled, problems: Problems) -> bool:
+    """A braid has one strand."""
+    if not filled["braid"] or filled["strands"] in (None, 1):
+        return True
+    problems.add(filled.place_of("strands"), "braid-parted", strands=filled["strands"])
+    return False
+
+
 def _thread_card(card_id: str, filled: Filled, colours: Mapping[str, Colour]) -> ThreadCard:
     return ThreadCard(
         id=card_id,
@@ -90,6 +99,7 @@ def _thread_card(card_id: str, filled: Filled, colours: Mapping[str, Colour]) ->
         length_m=filled["length"],
         hand_dyed=filled["dyed"] == "by hand",
         colours=colours,
+        braid=filled["braid"],
     )
 
 

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 
 from packetgen.diagnostics import Place, Problems
 from packetgen.load.words import LOST, counted, offer, said
-from packetgen.model import BARE, Grid
+from packetgen.model import BARE, Grid, Stitch
 
 LARGEST = 1000  # stitches, either way
 
@@ -89,6 +89,23 @@ def check_marks(chart: Chart, marks: tuple[str, ...], problems: Problems) -> Non
                 spot=spot,
                 hint=hint,
             )
+
+
+def check_corners(chart: Chart, stitch_of: Mapping[str, Stitch | None], problems: Problems) -> None:
+    """Report every mark of the chart whose stitch sits in a corner, once, where it stands first."""
+    for mark in sorted(chart.marks):
+        stitch = stitch_of.get(mark)
+        if stitch is None or not stitch.in_a_corner:
+            continue
+        row = next(number for number, text in enumerate(chart.rows, 1) if mark in text)
+        column = chart.rows[row - 1].index(mark) + 1
+        problems.add(
+            chart.place(row, column),
+            "corner-unsaid",
+            mark=said(mark),
+            stitch=stitch.value,
+            spot=f"column {column}, row {row}",
+        )
 
 
 def as_grid(chart: Chart) -> Grid:

@@ -1,15 +1,17 @@
 """Close-ups: a window of the chart at double size, two characters by two for each stitch."""
 
 from collections import Counter
+from collections.abc import Mapping
 
 from packetgen.diagnostics import Place, Problems
+from packetgen.load.blocks import LINES, parted, read_block
 from packetgen.load.chart import Chart
 from packetgen.load.values import Filled
 from packetgen.load.words import LOST, counted, offer, said
-from packetgen.model import BARE, Corner, Fraction, Stitch
+from packetgen.model import BARE, Fraction, Stitch
 
-_CORNERS = (Corner.TOP_LEFT, Corner.TOP_RIGHT, Corner.BOTTOM_LEFT, Corner.BOTTOM_RIGHT)
-Marks = tuple[str, ...] | None
+# How the key works each mark, None for a line that is broken; None altogether where nobody can tell.
+Marks = Mapping[str, Stitch | None] | None
 Taken = dict[tuple[int, int], int]  # stitch → line of the file that fills it
 
 
@@ -26,16 +28,19 @@ def read_close_up(
         return (), frozenset("".join(rows or ())) - {BARE}
     left, top = filled["at"]
     fractions: list[Fraction] = []
+    used: set[str] = set()
     _fits(left, top, len(rows[0]) // 2, len(rows) // 2, filled.place_of("at"), chart, problems)
     unknown: set[str] = set()
     for down in range(0, len(rows), 2):
         for across in range(0, len(rows[0]), 2):
             block = rows[down][across : across + 2] + rows[down + 1][across : across + 2]
+            used.update(set(block) - LINES if parted(block) else block)
             if block == BARE * 4 or LOST in block:
                 continue
             place = _row_place(filled, down, across)
             column, row = left + across // 2, top + down // 2
-            strange = [mark for mark in block if marks is not None and mark not in (BARE, *marks)]
+            known = (BARE, *LINES, *(marks or ()))
+            strange = [mark for mark in block if marks is not None and mark not in known]
             for mark in dict.fromkeys(strange):
                 if mark not in unknown:
                     spot = _row_place(
@@ -45,44 +50,34 @@ def read_close_up(
                 unknown.add(mark)
             if strange:
                 continue
-            stitches = _stitches(block, column, row)
-            if stitches is None:
-                code = "close-up-full" if len(set(block)) == 1 else "close-up-block"
-                shown = f"'{block[:2]}' over '{block[2:]}'"
-                problems.add(place, code, block=shown, mark=said(block[0]), column=column, row=row)
+            stitches = read_block(block, column, row, marks or {})
+            if isinstance(stitches, str):
+                if marks is not None and all(marks.get(mark) for mark in set(block) & set(marks)):
+                    _nonsense(stitches, block, column, row, place, problems)
                 continue
             _free(column, row, place, marks, chart, taken, problems)
             fractions += stitches
-    return tuple(fractions), frozenset("".join(rows)) - {BARE, LOST}
+    return tuple(fractions), frozenset(used) - {BARE, LOST}
 
 
-def _stitches(block: str, column: int, row: int) -> tuple[Fraction, ...] | None:
-    """What one stitch's four quarters (top left, top right, bottom left, bottom right) say;
-    None for nonsense.
-    """
-    counts = Counter(mark for mark in block if mark != BARE)
-    most, times = counts.most_common(1)[0]
-    where = [number for number, mark in enumerate(block) if mark == most]
-    if times == 1:
-        return tuple(
-            Fraction(column, row, mark, Stitch.QUARTER, corner)
-            for mark, corner in zip(block, _CORNERS, strict=True)
-            if mark != BARE
-        )
-    if times == 2 and len(counts) == 1 and where in ([0, 3], [1, 2]):
-        stitch = Stitch.HALF_BACK if where == [0, 3] else Stitch.HALF
-        return (Fraction(column, row, most, stitch, None),)
-    if times == 3:
-        open_corner = next(number for number, mark in enumerate(block) if mark != most)
-        corner = _CORNERS[open_corner]
-        long = Fraction(column, row, most, Stitch.THREE_QUARTER, corner)
-        other = block[open_corner]
-        return (
-            (long,)
-            if other == BARE
-            else (long, Fraction(column, row, other, Stitch.QUARTER, corner))
-        )
-    return None
+def _nonsense(
+    code: str, block: str, column: int, row: int, place: Place, problems: Problems
+) -> None:
+    one, other = block[0], next((mark for mark in block if mark != block[0]), block[0])
+    problems.add(
+        place,
+        code,
+        block=_said(block),
+        mark=said(one),
+        column=column,
+        row=row,
+        rising=_said(f"{one}//{other}"),
+        falling=_said(f"\\{one}{other}\\"),
+    )
+
+
+def _said(block: str) -> str:
+    return f"'{block[:2]}' over '{block[2:]}'"
 
 
 def _rows(filled: Filled) -> list[str] | None:

@@ -6,11 +6,13 @@ from dataclasses import dataclass
 from types import MappingProxyType
 
 from packetgen.diagnostics import Place, Problems
+from packetgen.load.cards import Cards
 from packetgen.load.references import resolve
 from packetgen.load.shape_pattern import KEY_LINE
 from packetgen.load.values import Filled, Given
 from packetgen.load.words import LOST, listed, offer, said, shown
 from packetgen.model import BARE, Colour, KeyLine, Stitch, ThreadCard, ThreadSet
+from packetgen.shape_names import SHAPE_NAMES
 
 # By name, the model's first; None for a broken one, None altogether where nobody can tell.
 Sets = Mapping[str, ThreadSet | None] | None
@@ -23,20 +25,28 @@ class Key:
     """The key lines in order.
 
     `places` has every usable mark, also of a line that is broken in itself; `marks` has besides
-    these the signs of marks that cannot be used ('rr' for 'r'): nobody need call them unknown.
+    these the signs of marks that cannot be used ('rr' for 'r'): nobody need call them unknown. It
+    says how each is worked, None where that cannot be told.
     """
 
     lines: tuple[KeyLine, ...]
     places: Mapping[str, Place]
-    marks: tuple[str, ...]
+    marks: Mapping[str, Stitch | None]
     sound: bool  # whether every line could be read
 
 
-def read_key(given: Given, sets: Sets, series_sets: Sets, problems: Problems) -> Key:
+def read_key(
+    given: Given,
+    sets: Sets,
+    series_sets: Sets,
+    cards: Cards[ThreadCard],
+    problems: Problems,
+) -> Key:
     """The key, checked against the thread sets of the pattern (`sets`) and of its series."""
-    reader = _KeyReader(sets, series_sets, problems)
+    reader = _KeyReader(sets, series_sets, cards, problems)
     lines: list[KeyLine] = []
     places: dict[str, Place] = {}
+    worked: dict[str, Stitch | None] = {}
     meant: set[str] = set()
     sound = given.whole
     if not given.value and given.whole:
@@ -47,13 +57,17 @@ def read_key(given: Given, sets: Sets, series_sets: Sets, problems: Problems) ->
             sound = False
             continue
         places[key.value] = key.place
+        how = line.value["stitch"] if line.value is not None else None
+        worked[key.value] = Stitch(how) if how else None
         read = None if line.value is None else reader.line(key.value, key.place, line.value)
         if read is None:
             sound = False
         else:
             lines.append(read)
-    marks = (*places, *sorted(meant - {BARE, LOST} - set(places)))
-    return Key(tuple(lines), MappingProxyType(places), marks, sound)
+    marks = worked | dict.fromkeys(sorted(meant - {BARE, LOST} - set(places)))
+    if len(places) > len(SHAPE_NAMES):
+        problems.add(given.place, "key-too-long", number=len(places), limit=len(SHAPE_NAMES))
+    return Key(tuple(lines), MappingProxyType(places), MappingProxyType(marks), sound)
 
 
 def check_strands(
@@ -96,17 +110,23 @@ def _usable_mark(mark: str, place: Place, problems: Problems) -> bool:
 class _KeyReader:
     """Reads one key line after another, and remembers what they stitch."""
 
-    def __init__(self, sets: Sets, series_sets: Sets, problems: Problems) -> None:
+    def __init__(
+        self, sets: Sets, series_sets: Sets, cards: Cards[ThreadCard], problems: Problems
+    ) -> None:
         self._sets = sets
+        self._cards = cards
         self._series_sets = series_sets
         self._problems = problems
         self._stitched: dict[tuple, str] = {}  # what a line stitches → the mark that does so first
         self._not_offered: set[str] = set()
+        self._pinned: dict[str, str] = {}  # chart shape → the mark that has it first
 
     def line(self, mark: str, place: Place, filled: Filled) -> KeyLine | None:
         """The key line of `mark`; None where it is not sound, or nobody can tell."""
         strands = self._own_strands(filled)
+        symbol = self._symbol(mark, filled)
         threads: dict[str, tuple[Colour, ...]] = {}
+        cards: dict[str, tuple[ThreadCard, ...]] = {}
         sound = filled.whole and self._sets is not None
         for name, given in filled.given.items():
             if name in _FIELDS:
@@ -116,11 +136,14 @@ class _KeyReader:
                 sound = False
                 continue
             self._once(mark, name, given, filled["stitch"], strands.get(name))
-            colours = self._colours(given, self._sets[name] if self._sets else None)
-            if colours is None:
+            needle = self._needle(given, self._sets[name] if self._sets else None)
+            if needle is None:
                 sound = False
-            else:
-                threads[name] = colours
+                continue
+            self._check_strands(name, filled, [card for card, _ in needle])
+            threads[name] = tuple(colour for _, colour in needle)
+            if any(card != self._sets[name].card for card, _ in needle):
+                cards[name] = tuple(card for card, _ in needle)
         for name in self._sets or ():
             if name not in filled.given:
                 self._problems.add(place, "set-missing", mark=said(mark), set=said(name))
@@ -133,6 +156,8 @@ class _KeyReader:
             MappingProxyType(threads),
             MappingProxyType(strands),
             place,
+            cards=MappingProxyType(cards),
+            symbol=symbol,
         )
 
     def _unknown_set(self, name: str, place: Place) -> None:
@@ -144,44 +169,78 @@ class _KeyReader:
         hint = offer(name, [*self._sets, *_FIELDS])
         self._problems.add(place, "key-name-unknown", name=said(name), hint=hint)
 
+    def _symbol(self, mark: str, filled: Filled) -> str | None:
+        """The chart shape that the author chose for the line."""
+        place = filled.place_of("symbol")
+        shapes = dict.fromkeys(SHAPE_NAMES, filled["symbol"])
+        symbol = resolve(filled["symbol"], place, shapes, "chart shape", self._problems)
+        same = self._pinned.setdefault(symbol, mark) if symbol else mark
+        if same != mark:
+            self._problems.add(
+                place, "symbol-twice", mark=said(mark), other=said(same), symbol=said(symbol)
+            )
+        return symbol
+
     def _own_strands(self, filled: Filled) -> dict[str, int]:
         own: dict[str, int] = {}
         for key, given in filled["strands"] or ():
-            one = resolve(key.value, key.place, self._sets, "thread set", self._problems)
-            check_strands(given.value, given.place, one.card if one else None, self._problems)
+            resolve(key.value, key.place, self._sets, "thread set", self._problems)
             if given.value is not None:
                 own[key.value] = given.value
         return own
 
-    def _colours(self, given: Given, one: ThreadSet | None) -> tuple[Colour, ...] | None:
-        """The one colour of a line, or the two of a blend; None where they cannot be told."""
+    def _check_strands(self, name: str, filled: Filled, cards: list[ThreadCard]) -> None:
+        """The line's own strands of the set `name`, against what its threads can be parted into."""
+        for key, given in filled["strands"] or ():
+            if key.value != name:
+                continue
+            fewest = min(cards, key=lambda card: card.strands)
+            if fewest.braid:
+                card, own = shown(fewest.name), said(name)
+                self._problems.add(key.place, "braid-strands", card=card, set=own)
+            else:
+                check_strands(given.value, given.place, fewest, self._problems)
+
+    def _needle(
+        self, given: Given, one: ThreadSet | None
+    ) -> tuple[tuple[ThreadCard, Colour], ...] | None:
+        """The one thread of a line, or the two of a blend; None where they cannot be told."""
         numbers = given.value or ()
         if len(numbers) > 2:
             self._problems.add(given.place, "blend-of-many", number=len(numbers))
             return None
-        if (
-            len(numbers) == 2
-            and numbers[0].value is not None
-            and numbers[0].value == numbers[1].value
-        ):
-            self._problems.add(numbers[1].place, "blend-of-one", number=said(numbers[0].value))
-            return None
+        if len(numbers) == 2 and None not in (names := [_names(number) for number in numbers]):
+            if names[0] == names[1]:
+                number = said(names[1][1])
+                self._problems.add(numbers[1].place, "blend-of-one", number=number)
+                return None
         if one is None or not numbers:
             return None
-        called = {colour.name.casefold(): number for number, colour in one.card.colours.items()}
-        colours = [
-            resolve(
-                number.value,
-                number.place,
-                one.card.colours,
-                "colour",
-                self._problems,
-                called,
-                of=one.card.name,
-            )
-            for number in numbers
-        ]
-        return None if None in colours else tuple(colours)
+        needle = [self._thread(number, one.card) for number in numbers]
+        if None in needle:
+            return None
+        braids = [number for number, (card, _) in zip(numbers, needle) if card.braid]
+        if len(needle) == 2 and braids:
+            card = next(card for card, _ in needle if card.braid)
+            self._problems.add(braids[0].place, "braid-in-blend", card=shown(card.name))
+            return None
+        return tuple(needle)
+
+    def _thread(self, given: Given, own: ThreadCard) -> tuple[ThreadCard, Colour] | None:
+        """A number of the set's own card, or a card with its number."""
+        card, number, place = own, given.value, given.place
+        if isinstance(number, Filled):
+            named, place = number["card"], number.place_of("number")
+            at = number.place_of("card")
+            card = resolve(named, at, self._cards, "thread card", self._problems)
+            number = number["number"]
+        if card is None:
+            return None
+        called = {colour.name.casefold(): number for number, colour in card.colours.items()}
+        colour = resolve(
+            number, place, card.colours, "colour", self._problems, called, of=card.name
+        )
+        return None if colour is None else (card, colour)
 
     def _once(
         self, mark: str, name: str, given: Given, stitch: str | None, strands: int | None
@@ -189,12 +248,13 @@ class _KeyReader:
         """Report a line that stitches exactly what another does:
         the stitcher could not tell them apart.
         """
-        numbers = tuple(sorted(number.value or "" for number in given.value or ()))
-        if not numbers or "" in numbers:
+        names = [_names(number) for number in given.value or ()]
+        if not names or None in names:
             return
-        same = self._stitched.setdefault((name, numbers, stitch, strands), mark)
+        names.sort()
+        same = self._stitched.setdefault((name, *names, stitch, strands), mark)
         if same != mark:
-            both = listed(numbers, "and")
+            both = listed((number for _, number in names), "and")
             self._problems.add(
                 given.place,
                 "key-lines-alike",
@@ -203,3 +263,11 @@ class _KeyReader:
                 numbers=both,
                 set=said(name),
             )
+
+
+def _names(given: Given) -> tuple[str, str] | None:
+    """(card, number) as the author names a thread, '' for the set's own card; None where it is broken."""
+    if not isinstance(given.value, Filled):
+        return None if given.value is None else ("", given.value)
+    card, number = given.value["card"], given.value["number"]
+    return None if card is None or number is None else (card, number)

@@ -5,7 +5,8 @@ from dataclasses import dataclass
 from itertools import pairwise
 
 from packetgen.diagnostics import Place, Problems
-from packetgen.load.chart import Chart, as_grid, check_marks, check_rows, check_used
+from packetgen.load.chart import Chart, as_grid, check_corners, check_marks, check_rows, check_used
+from packetgen.load.close_ups import Marks
 from packetgen.load.documents import read_document, read_markdown
 from packetgen.load.files import ContentFolder, valid_id
 from packetgen.load.grid import CHART_FILES, chart_file, read_chart
@@ -69,7 +70,7 @@ def load_pattern(
     cloths = _cloths(filled, around.library, problems)
     sets = _sets(filled, around.sets, problems)
     key = (
-        read_key(filled.given["key"], sets, around.sets, problems)
+        read_key(filled.given["key"], sets, around.sets, around.library.threads, problems)
         if "key" in filled.given
         else None
     )
@@ -93,6 +94,8 @@ def load_pattern(
         grid=as_grid(chart),
         fractions=worked.fractions,
         lines=worked.lines,
+        daisies=worked.daisies,
+        editions=tuple(one.value for one in filled.each("editions")) or ("colour",),
         knots=worked.knots,
         beads=worked.beads,
         model_stitcher=_credit(filled, "model_stitcher"),
@@ -144,7 +147,7 @@ def _chart(
     name: str | None,
     key: Key | None,
     sets: Sets,
-    marks: tuple[str, ...] | None,
+    marks: Marks,
     problems: Problems,
 ) -> Chart | None:
     """The chart, checked; None where what is drawn on it cannot be placed."""
@@ -155,24 +158,25 @@ def _chart(
         return None
     check_rows(chart, problems)
     if marks is not None:
-        check_marks(chart, marks, problems)
+        check_marks(chart, tuple(marks), problems)
+        check_corners(chart, marks, problems)
     return chart
 
 
 def _colours(key: Key | None, sets: Sets) -> dict[str, list[str]] | None:
     """For a chart drawn in pixels: the marks of each colour in the model's thread set.
 
-    A full cross in a single colour goes before a blend that begins with it, and any full cross
-    before other stitches.
+    A full cross in a single colour goes before a blend that begins with it, any full cross before
+    other stitches, and these before what can only stand in a close-up.
     None while any key line is broken.
     """
     if key is None or not sets or not key.sound:
         return None
     first = next(iter(sets))
-    ranked: dict[str, list[tuple[tuple[bool, bool], str]]] = {}
+    ranked: dict[str, list[tuple[tuple[bool, ...], str]]] = {}
     for line in key.lines:
         colours = line.threads[first]
-        rank = (line.stitch is not Stitch.FULL, len(colours) > 1)
+        rank = (line.stitch.in_a_corner, line.stitch is not Stitch.FULL, len(colours) > 1)
         ranked.setdefault(colours[0].hex, []).append((rank, line.mark))
     return {
         colour: [mark for rank, mark in lines if rank == min(lines)[0]]

@@ -188,6 +188,18 @@ class ListOf:
 
 
 @dataclass(frozen=True)
+class TextOr:
+    """One line of text, or a group that says more."""
+
+    text: Text
+    group: "Group"
+
+    @property
+    def words(self) -> str:
+        return f"{self.text.words}, or {self.group.words}"
+
+
+@dataclass(frozen=True)
 class MapOf:
     """Names of the author's own choice, each with a value of the same kind;
     `example` is such a value.
@@ -218,7 +230,7 @@ class Group:
 Kind = (
     Text | ShortName | Reference | Whole | Number | Measure | Choice | YesNo | Hex | Day | Moment |
     Rule
-    | OutlineOf | Pair | Cell | Points | WebAddress | ListOf | MapOf | Group
+    | OutlineOf | Pair | Cell | Points | WebAddress | ListOf | TextOr | MapOf | Group
 )  # fmt: skip
 
 

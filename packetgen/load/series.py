@@ -15,6 +15,8 @@ from packetgen.load.values import Filled
 from packetgen.load.words import offer, said
 from packetgen.model import Designer, Notice, Occasion, Series, ThreadSet, ToCome
 
+_STRANDS = ("strands", "backstitch_strands", "knot_strands", "daisy_strands")
+
 
 def load_series(
     folder: ContentFolder, name: str, library: Library, problems: Problems
@@ -130,7 +132,7 @@ def _thread_sets(
             continue
         name, place = one["name"], one.place_of("name")
         card = resolve(one["card"], one.place_of("card"), library.threads, "thread card", problems)
-        for field in ("strands", "backstitch_strands", "knot_strands"):
+        for field in _STRANDS:
             check_strands(one[field], one.place_of(field), card, problems)
         if name is None:
             continue
@@ -141,9 +143,7 @@ def _thread_sets(
         lines.setdefault(name, place.line)
         sets[name] = None
         if given.whole and card is not None:
-            sets[name] = ThreadSet(
-                name, card, one["strands"], one["backstitch_strands"], one["knot_strands"]
-            )
+            sets[name] = ThreadSet(name, card, *(one[field] for field in _STRANDS))
     return (
         None
         if any(one.value is None or one.value["name"] is None for one in filled.each("thread_sets"))

@@ -8,6 +8,7 @@ from packetgen.load.schema import (
     Number,
     Text,
     Whole,
+    YesNo,
     length_m,
     length_mm,
 )
@@ -24,6 +25,14 @@ THREAD_CARD = Group(
         Field("sold_as", Text(at_most=30), "The word for one unit: skein, spool, ball.", "skein"),
         Field("length", length_m(0.1, 5000), "Length of one unit, with its unit of length.", "8 m"),
         DYED,
+        Field(
+            "braid",
+            YesNo(),
+            "Whether it is a metallic braid: one strand of it, whatever the thread set says.",
+            "true",
+            required=False,
+            default=False,
+        ),
         NUMBERED_COLOURS,
     ),
 )

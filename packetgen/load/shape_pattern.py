@@ -11,12 +11,23 @@ from packetgen.load.schema import (
     Points,
     Reference,
     Text,
+    TextOr,
     WebAddress,
     Whole,
 )
 from packetgen.load.shape_common import ABOUT, OCCASION
 from packetgen.load.shape_series import DESIGNER, STRANDS
-from packetgen.model import Stitch
+from packetgen.model import EDITION_NAMES, Stitch
+
+_THREAD = Group(
+    "a thread of another card",
+    (
+        Field(
+            "card", Reference("a thread card"), "The card's file name, without .yaml.", "glimmer"
+        ),
+        Field("number", Text(at_most=20), "The colour's number.", "G3"),
+    ),
+)
 
 KEY_LINE = Group(
     "a key line",
@@ -36,11 +47,19 @@ KEY_LINE = Group(
             "{larkmoss: 1}",
             required=False,
         ),
+        Field(
+            "symbol",
+            Reference("a chart shape"),
+            "The shape that shows the mark on the printed chart; chosen by itself when left out.",
+            "leaf-veined",
+            required=False,
+        ),
     ),
     others=Field(
         "<thread set>",
-        ListOf(Text(at_most=20), at_least=1, or_one=True),
-        "The colour's number in that thread set, or two numbers for a blend in one needle.",
+        ListOf(TextOr(Text(at_most=20), _THREAD), at_least=1, or_one=True),
+        "The colour's number in that thread set, or two numbers for a blend in one needle; "
+        "a thread of another card is {card: glimmer, number: G3}.",
         "E2",
     ),
 )
@@ -65,6 +84,10 @@ _MARK = Field("colour", Reference("a mark of the key"), "The mark of a key line.
 _LINE = Group(
     "a line",
     (_MARK, Field("path", Points(), "The points it runs through.", '"12,30 15,30 15,34.5"')),
+)
+_DAISY = Group(
+    "a lazy daisy",
+    (_MARK, Field("path", Points(), "The base of its loop and its tip.", '"12,30 14,31"')),
 )
 _KNOTS = Group(
     "an entry of knots", (_MARK, Field("at", Points(), "Where they sit.", '"12.5,30.5 14,31"'))
@@ -149,6 +172,14 @@ PATTERN = Group(
             "[larkmoss]",
         ),
         Field(
+            "editions",
+            ListOf(Choice(EDITION_NAMES)),
+            "Editions of the chart beside the packet, each a document of its own.",
+            "[black-and-white, large-print]",
+            required=False,
+            default=(),
+        ),
+        Field(
             "key",
             MapOf(KEY_LINE, "key lines", "{larkmoss: E2}"),
             "One line for each mark of the chart: a sign that can be seen, but not '.' or '#'.",
@@ -159,6 +190,9 @@ PATTERN = Group(
         ),
         _optional_list(
             "long_stitch", _LINE, "Single long stitches.", '- {colour: k, path: "12,30 20,44"}'
+        ),
+        _optional_list(
+            "lazy_daisies", _DAISY, "Lazy daisies.", '- {colour: k, path: "12,30 14,31"}'
         ),
         _optional_list("french_knots", _KNOTS, "French knots.", '- {colour: y, at: "12.5,30.5"}'),
         _optional_list(

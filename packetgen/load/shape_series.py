@@ -35,6 +35,9 @@ _THREAD_SET = Group(
             "backstitch_strands", STRANDS, "Strands for backstitch.", "1", required=False, default=1
         ),
         Field("knot_strands", STRANDS, "Strands for French knots.", "1", required=False, default=1),
+        Field(
+            "daisy_strands", STRANDS, "Strands for lazy daisies.", "1", required=False, default=1
+        ),
     ),
 )
 

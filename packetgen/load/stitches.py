@@ -1,5 +1,6 @@
-"""Backstitch, long stitches, French knots and beads: everything that lies on corner coordinates."""
+"""Lines, lazy daisies, French knots and beads: everything that lies on corner coordinates."""
 
+from collections.abc import Collection
 from itertools import pairwise
 
 from packetgen.diagnostics import Place, Problems
@@ -8,14 +9,14 @@ from packetgen.load.chart import Chart
 from packetgen.load.points import Spot
 from packetgen.load.references import resolve
 from packetgen.load.values import Filled
-from packetgen.load.words import offer, said
-from packetgen.model import Bead, BeadCard, Knot, Line
+from packetgen.load.words import counted, offer, said
+from packetgen.model import Bead, BeadCard, Daisy, Knot, Line
 
 
 def read_line(
     filled: Filled,
     long: bool,
-    marks: tuple[str, ...] | None,
+    marks: Collection[str] | None,
     chart: Chart | None,
     problems: Problems,
 ) -> Line | None:
@@ -37,8 +38,28 @@ def read_line(
     return Line(mark or "", tuple((spot.x, spot.y) for spot in spots), long, filled.place)
 
 
+def read_daisy(
+    filled: Filled, marks: Collection[str] | None, chart: Chart | None, problems: Problems
+) -> Daisy | None:
+    """A lazy daisy from the base of its loop to its tip."""
+    mark = _mark(filled, marks, problems)
+    spots = filled["path"]
+    if spots is None:
+        return None
+    place = filled.given["path"]
+    if len(spots) != 2:
+        odd = place.at(spots[min(2, len(spots) - 1)].offset)
+        problems.add(odd, "daisy-points", number=counted(len(spots), "point"))
+        return None
+    base, tip = ((spot.x, spot.y) for spot in spots)
+    if base == tip:
+        problems.add(place.at(spots[1].offset), "daisy-flat", point=said(spots[1].said))
+    _inside(spots, filled, "path", chart, problems)
+    return Daisy(mark or "", base, tip, filled.place)
+
+
 def read_knots(
-    filled: Filled, marks: tuple[str, ...] | None, chart: Chart | None, problems: Problems
+    filled: Filled, marks: Collection[str] | None, chart: Chart | None, problems: Problems
 ) -> tuple[Knot, ...]:
     """The French knots of one entry."""
     mark = _mark(filled, marks, problems)
@@ -70,7 +91,7 @@ def read_beads(
     )
 
 
-def _mark(filled: Filled, marks: tuple[str, ...] | None, problems: Problems) -> str | None:
+def _mark(filled: Filled, marks: Collection[str] | None, problems: Problems) -> str | None:
     mark = filled["colour"]
     if mark is not None and marks is not None and mark not in marks:
         place: Place = filled.place_of("colour")

@@ -5,7 +5,7 @@ from dataclasses import dataclass, replace
 from typing import Any
 
 from packetgen.diagnostics import Place, Problems
-from packetgen.load.schema import Field, Group, Hex, Kind, ListOf, MapOf
+from packetgen.load.schema import Field, Group, Hex, Kind, ListOf, MapOf, TextOr
 from packetgen.load.single_values import Asking, read_single
 from packetgen.load.words import counted, offer, said, shown
 from packetgen.load.yaml_nodes import GroupNode, ListNode, Node, TextNode
@@ -61,6 +61,8 @@ def read_value(kind: Kind, node: Node, called: str, example: str, problems: Prob
         code = "colour-empty" if isinstance(kind, Hex) else "value-empty"
         problems.add(node.place, code, name=called, example=example)
         return Given(None, node.place, False)
+    if isinstance(kind, TextOr):
+        kind = kind.group if isinstance(node, GroupNode) else kind.text
     if isinstance(kind, Group):
         return _group(kind, node, called, example, problems)
     if isinstance(kind, MapOf):
@@ -154,7 +156,8 @@ def _map(kind: MapOf, node: Node, called: str, example: str, problems: Problems)
 
 
 def _list(kind: ListOf, node: Node, called: str, example: str, problems: Problems) -> Given:
-    if kind.or_one and isinstance(node, TextNode):
+    one = (TextNode, GroupNode) if isinstance(kind.kind, TextOr) else TextNode
+    if kind.or_one and isinstance(node, one):
         only = read_value(kind.kind, node, called, example, problems)
         return Given((only,), node.place, only.whole)
     if not isinstance(node, ListNode):

@@ -4,11 +4,11 @@ from dataclasses import dataclass
 
 from packetgen.diagnostics import Problems
 from packetgen.load.chart import Chart
-from packetgen.load.close_ups import Taken, read_close_up
+from packetgen.load.close_ups import Marks, Taken, read_close_up
 from packetgen.load.library import Library
-from packetgen.load.stitches import read_beads, read_knots, read_line
+from packetgen.load.stitches import read_beads, read_daisy, read_knots, read_line
 from packetgen.load.values import Filled
-from packetgen.model import Bead, Fraction, Knot, Line
+from packetgen.model import Bead, Daisy, Fraction, Knot, Line
 
 
 @dataclass(frozen=True)
@@ -16,6 +16,7 @@ class Worked:
     """`marks` are the key marks used in any of it, right or wrong."""
 
     lines: tuple[Line, ...]
+    daisies: tuple[Daisy, ...]
     knots: tuple[Knot, ...]
     beads: tuple[Bead, ...]
     fractions: tuple[Fraction, ...]
@@ -25,7 +26,7 @@ class Worked:
 def read_worked(
     filled: Filled,
     library: Library,
-    marks: tuple[str, ...] | None,
+    marks: Marks,
     chart: Chart | None,
     problems: Problems,
 ) -> Worked:
@@ -41,6 +42,11 @@ def read_worked(
         for one in filled.each(name)
         if one.value is not None
     )
+    daisies = [
+        read_daisy(one.value, marks, drawn, problems)
+        for one in filled.each("lazy_daisies")
+        if one.value is not None
+    ]
     knots = [
         knot
         for one in filled.each("french_knots")
@@ -61,12 +67,13 @@ def read_worked(
     ]
     used = {
         one.value["colour"]
-        for name in ("backstitch", "long_stitch", "french_knots")
+        for name in ("backstitch", "long_stitch", "lazy_daisies", "french_knots")
         for one in filled.each(name)
         if one.value is not None and one.value["colour"] is not None
     }
     return Worked(
         lines=tuple(line for line in lines if line is not None),
+        daisies=tuple(daisy for daisy in daisies if daisy is not None),
         knots=tuple(knots),
         beads=tuple(beads),
         fractions=tuple(fraction for fractions, _ in windows for fraction in fractions),

@@ -1,5 +1,9 @@
-"""The buy list: one table a thread set, one row a colour, one column a cloth option."""
+"""The buy list: one table a thread set, one row a colour, one column a cloth option.
 
+A set's table may have colours of another card too, a braid for example: each row names its own.
+"""
+
+from collections.abc import Iterable
 from dataclasses import dataclass
 
 from packetgen.model import ClothOption, Colour, ThreadCard, ThreadSet
@@ -9,6 +13,7 @@ from packetgen.reckon.thread import Lengths, Need, units_to_buy
 
 @dataclass(frozen=True)
 class BuyRow:
+    card: ThreadCard
     colour: Colour
     needs: tuple[Need, ...]  # one a cloth option
 
@@ -23,11 +28,19 @@ class Warned:
 
 
 @dataclass(frozen=True)
+class Total:
+    """What to buy in all of what is sold by one word: skeins, reels."""
+
+    sold_as: str
+    units: tuple[int, ...]  # one figure a cloth option
+
+
+@dataclass(frozen=True)
 class BuyTable:
     set: ThreadSet
     cloths: tuple[ClothOption, ...]
     rows: tuple[BuyRow, ...]
-    units: tuple[int, ...]  # in all, one figure a cloth option
+    totals: tuple[Total, ...]  # in the order of the rows
     warnings: tuple[Warned, ...]
 
 
@@ -36,17 +49,32 @@ def buy_tables(figures: Figures) -> tuple[BuyTable, ...]:
     tables = []
     for index, thread_set in enumerate(figures.pattern.thread_sets):
         columns = [on.needs[index][1] for on in figures.cloths]
-        rows = tuple(BuyRow(cells[0].colour, cells) for cells in zip(*columns))
+        rows = tuple(BuyRow(cells[0].card, cells[0].colour, cells) for cells in zip(*columns))
         tables.append(
             BuyTable(
                 thread_set,
                 figures.pattern.cloths,
                 rows,
-                tuple(sum(need.units for need in column) for column in columns),
+                _totals(columns),
                 tuple(warned for row in rows for warned in _warnings(row, figures.pattern.cloths)),
             )
         )
     return tuple(tables)
+
+
+def _totals(columns: list[tuple[Need, ...]]) -> tuple[Total, ...]:
+    by_column = [units_by_word(column) for column in columns]
+    return tuple(
+        Total(sold_as, tuple(units[sold_as] for units in by_column)) for sold_as in by_column[0]
+    )
+
+
+def units_by_word(needs: Iterable[Need]) -> dict[str, int]:
+    """{'skein': 23, 'reel': 1}: the units of these needs by what they are sold as."""
+    units: dict[str, int] = {}
+    for need in needs:
+        units[need.card.sold_as] = units.get(need.card.sold_as, 0) + need.units
+    return units
 
 
 def _warnings(row: BuyRow, cloths: tuple[ClothOption, ...]) -> tuple[Warned, ...]:
@@ -61,22 +89,27 @@ def _warnings(row: BuyRow, cloths: tuple[ClothOption, ...]) -> tuple[Warned, ...
 class Shared:
     """One colour for several patterns together."""
 
+    card: ThreadCard
     colour: Colour
     strand: Lengths
     units: int
     units_apart: int  # if each pattern were bought for by itself
 
 
-def shared_needs(lists: tuple[tuple[Need, ...], ...], card: ThreadCard) -> tuple[Shared, ...]:
-    """One list for several patterns of one thread card, in the card's order: the generous figures are
-    summed before they are rounded up, so what is left of a unit in one design serves the next."""
-    strand: dict[str, Lengths] = {}
-    apart: dict[str, int] = {}
+def shared_needs(lists: tuple[tuple[Need, ...], ...]) -> tuple[Shared, ...]:
+    """One list for several patterns, card by card in the cards' order: the generous figures are summed
+    before they are rounded up, so what is left of a unit in one design serves the next."""
+    cards: dict[str, ThreadCard] = {}
+    strand: dict[tuple[str, str], Lengths] = {}
+    apart: dict[tuple[str, str], int] = {}
     for need in (need for needs in lists for need in needs):
-        strand[need.colour.number] = strand.get(need.colour.number, Lengths()) + need.strand
-        apart[need.colour.number] = apart.get(need.colour.number, 0) + need.units
+        cards[need.card.id] = need.card
+        key = (need.card.id, need.colour.number)
+        strand[key] = strand.get(key, Lengths()) + need.strand
+        apart[key] = apart.get(key, 0) + need.units
     return tuple(
-        Shared(colour, strand[number], units_to_buy(strand[number], card), apart[number])
+        Shared(card, colour, strand[key], units_to_buy(strand[key], card), apart[key])
+        for card in cards.values()
         for number, colour in card.colours.items()
-        if number in strand
+        if (key := (card.id, number)) in strand
     )

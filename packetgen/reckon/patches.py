@@ -1,6 +1,7 @@
 """Which stitches of a colour are worked in one go: patches joined by short travels behind the cloth."""
 
-from collections.abc import Collection, Iterable
+from collections import Counter
+from collections.abc import Iterable
 from dataclasses import dataclass
 
 from packetgen.model import Point
@@ -28,13 +29,14 @@ _STEPS = sorted(
 )
 
 
-def patches(cells: Collection[Cell]) -> tuple[Patch, ...]:
-    """The patches of a colour's cells.
+def patches(cells: Iterable[Cell]) -> tuple[Patch, ...]:
+    """The patches of a colour's cells. A cell that holds several stitches is given as often.
 
     Cells belong together where the larger of their column and row distance is at most TRAVEL_LIMIT.
     Nearest cells are joined first, so the travel is that of a shortest tree through the clusters.
     """
-    where = set(cells)
+    times = Counter(cells)
+    where = set(times)
     # Only a stitch with a free side can be the near end of a travel.
     edge = sorted(
         (x, y) for x, y in where if not {(x + 1, y), (x - 1, y), (x, y + 1), (x, y - 1)} <= where
@@ -60,7 +62,7 @@ def patches(cells: Collection[Cell]) -> tuple[Patch, ...]:
 
     stitches: dict[Cell, int] = {}
     for cell in where:
-        stitches[root(cell)] = stitches.get(root(cell), 0) + 1
+        stitches[root(cell)] = stitches.get(root(cell), 0) + times[cell]
     return tuple(Patch(stitches[cell], travel[cell]) for cell in sorted(stitches))
 
 

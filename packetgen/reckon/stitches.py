@@ -4,13 +4,18 @@ full cross      two diagonals on the front, two sides behind        2√2·a + 2
 half            one diagonal, one side                              √2·a + a
 quarter         half of a half
 three-quarter   a half and a quarter
+petite          a full cross on a cell of half the side             √2·a + a
 backstitch      a run of length L on the front, twice that behind   3·L
 long stitch     the same length behind as before                    2·L
+lazy daisy      of length L: out to the tip and back on the front, L behind to the next, and the
+                stitch that holds the loop down                     3·L + a/2
+                (the loop is taken as straight, and the stitch that holds it as a quarter of a cell on
+                either face: from memory)
 """
 
 from math import dist, sqrt
 
-from packetgen.model import Line, Point, Stitch
+from packetgen.model import Daisy, Line, Point, Stitch
 
 _IN_CELLS: dict[Stitch, float] = {
     Stitch.FULL: 2 * sqrt(2) + 2,
@@ -18,7 +23,10 @@ _IN_CELLS: dict[Stitch, float] = {
     Stitch.HALF_BACK: sqrt(2) + 1,
     Stitch.QUARTER: (sqrt(2) + 1) / 2,
     Stitch.THREE_QUARTER: (sqrt(2) + 1) * 1.5,
+    Stitch.PETITE: sqrt(2) + 1,
 }
+# Cells of thread in the stitch that holds a lazy daisy down, front and back: from memory.
+DAISY_HOLD = 0.5
 # Thread wound round the needle and pulled down, whatever the cloth: from memory.
 KNOT_MM = 15.0
 # Up through the bead and down again: from memory.
@@ -38,3 +46,8 @@ def path_length(points: tuple[Point, ...]) -> float:
 def line_mm(line: Line, cell_mm: float) -> float:
     """Thread in a run of backstitch or in a long stitch, mm."""
     return path_length(line.points) * cell_mm * (2 if line.long else 3)
+
+
+def daisy_mm(daisy: Daisy, cell_mm: float) -> float:
+    """Thread in a lazy daisy, mm."""
+    return (3 * dist(daisy.base, daisy.tip) + DAISY_HOLD) * cell_mm

@@ -13,8 +13,14 @@ from dataclasses import dataclass
 from math import ceil
 
 from packetgen.model import Bead, Colour, Grid, KeyLine, Pattern, Stitch, ThreadCard, ThreadSet
+from packetgen.reckon.needle import (
+    daisy_strands_for,
+    knot_strands_for,
+    line_strands_for,
+    strands_for,
+)
 from packetgen.reckon.patches import Cell, Patch, patches, runs
-from packetgen.reckon.stitches import BEAD_MM, KNOT_MM, line_mm, stitch_mm
+from packetgen.reckon.stitches import BEAD_MM, KNOT_MM, daisy_mm, line_mm, stitch_mm
 from packetgen.units import up_to_step
 
 NEEDLEFUL_MM = 450.0
@@ -53,6 +59,7 @@ class Work:
     stitches: Mapping[Stitch, int]
     line_runs: tuple[tuple[int, ...], ...]
     knot_runs: tuple[tuple[int, ...], ...]
+    daisy_runs: tuple[tuple[int, ...], ...]
 
     @property
     def total_stitches(self) -> int:
@@ -68,27 +75,26 @@ class Need:
     strand: Lengths
     units: int
     warning: str  # '' or one plain sentence
+    card: ThreadCard
 
 
 def work_of(pattern: Pattern) -> tuple[Work, ...]:
     """Every key line with its stitches, patches and runs, in the order of the key."""
-    cells: dict[str, dict[Stitch, set[Cell]]] = {line.mark: {} for line in pattern.key}
-    count: dict[str, dict[Stitch, int]] = {line.mark: {} for line in pattern.key}
+    cells: dict[str, dict[Stitch, list[Cell]]] = {line.mark: {} for line in pattern.key}
     stitch_of = {line.mark: line.stitch for line in pattern.key}
-    for (x, y), mark in stitched_cells(pattern.grid):
-        cells[mark].setdefault(stitch_of[mark], set()).add((x, y))
-        count[mark][stitch_of[mark]] = count[mark].get(stitch_of[mark], 0) + 1
+    for at, mark in stitched_cells(pattern.grid):
+        cells[mark].setdefault(stitch_of[mark], []).append(at)
     for fraction in pattern.fractions:
         at = (fraction.column, fraction.row)
-        cells[fraction.mark].setdefault(fraction.stitch, set()).add(at)
-        count[fraction.mark][fraction.stitch] = count[fraction.mark].get(fraction.stitch, 0) + 1
+        cells[fraction.mark].setdefault(fraction.stitch, []).append(at)
     return tuple(
         Work(
             line,
             {stitch: patches(where) for stitch, where in cells[line.mark].items()},
-            count[line.mark],
+            {stitch: len(where) for stitch, where in cells[line.mark].items()},
             runs(drawn.points for drawn in pattern.lines if drawn.mark == line.mark),
             runs((knot.at,) for knot in pattern.knots if knot.mark == line.mark),
+            runs((one.base, one.tip) for one in pattern.daisies if one.mark == line.mark),
         )
         for line in pattern.key
     )
@@ -129,38 +135,34 @@ def strand_lengths(pattern: Pattern, work: Work, thread_set: ThreadSet, cell_mm:
         total += _lengths(worked) * strands_for(work.line, thread_set)
     lines = [line for line in pattern.lines if line.mark == work.line.mark]
     worked = [sum(line_mm(lines[index], cell_mm) for index in run) for run in work.line_runs]
-    total += _lengths(worked) * thread_set.backstitch_strands
+    total += _lengths(worked) * line_strands_for(work.line, thread_set)
     worked = [len(run) * KNOT_MM for run in work.knot_runs]
-    return total + _lengths(worked) * thread_set.knot_strands
-
-
-def strands_for(line: KeyLine, thread_set: ThreadSet) -> int:
-    """Strands in the needle for cell stitches; a blend has at least one strand of each colour."""
-    strands = line.strands.get(thread_set.id, thread_set.strands)
-    return max(strands, len(line.threads[thread_set.id]))
+    total += _lengths(worked) * knot_strands_for(work.line, thread_set)
+    daisies = [daisy for daisy in pattern.daisies if daisy.mark == work.line.mark]
+    worked = [sum(daisy_mm(daisies[index], cell_mm) for index in run) for run in work.daisy_runs]
+    return total + _lengths(worked) * daisy_strands_for(work.line, thread_set)
 
 
 def needs(
     pattern: Pattern, works: tuple[Work, ...], thread_set: ThreadSet, cell_mm: float
 ) -> tuple[Need, ...]:
-    """What to buy of every colour of the set, in the order of the key; a colour in two lines is summed."""
-    strand: dict[str, Lengths] = {}
-    colours: dict[str, Colour] = {}
+    """What to buy of every colour, in the order of the key, the set's own card first; a colour in two
+    lines is summed."""
+    strand: dict[tuple[str, str], Lengths] = {}
+    threads: dict[tuple[str, str], tuple[ThreadCard, Colour]] = {}
     for work in works:
         needle = work.line.threads[thread_set.id]
         lengths = strand_lengths(pattern, work, thread_set, cell_mm) * (1 / len(needle))
-        for colour in needle:
-            colours[colour.number] = colour
-            strand[colour.number] = strand.get(colour.number, Lengths()) + lengths
-    return tuple(
-        Need(
-            colour,
-            strand[number],
-            units_to_buy(strand[number], thread_set.card),
-            warning(strand[number], thread_set.card),
-        )
-        for number, colour in colours.items()
-    )
+        for card, colour in zip(work.line.cards_in(thread_set), needle):
+            key = (card.id, colour.number)
+            threads[key] = (card, colour)
+            strand[key] = strand.get(key, Lengths()) + lengths
+    order = sorted(threads, key=lambda key: key[0] != thread_set.card.id)
+    return tuple(_need(*threads[key], strand[key]) for key in order)
+
+
+def _need(card: ThreadCard, colour: Colour, strand: Lengths) -> Need:
+    return Need(colour, strand, units_to_buy(strand, card), warning(strand, card), card)
 
 
 def strand_m_per_unit(card: ThreadCard) -> float:

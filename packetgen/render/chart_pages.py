@@ -1,135 +1,232 @@
-"""Chart pages ready to be set: two drawings, rows of symbols between them, numbers round the edge."""
+"""Lays out chart pages: cell size, numbers round the edge, page map, and the key of each page.
+
+A page is a box of the packet; positions are mm from the box's upper left corner, x to the right and y
+down, text by its baseline.
+"""
 
 from collections.abc import Iterator
 from dataclasses import dataclass
-from math import ceil, floor
+from functools import cache
+from math import floor
 
-from packetgen.chart import drawing
-from packetgen.chart.drawing import ARROW_ROOM, Look
-from packetgen.chart.symbols import BLANK
+from packetgen.chart.editions import Edition
+from packetgen.chart.sheet import ARROW_ROOM, Look, Sheet, sheet
 from packetgen.chart.tiling import Span, Tile, tiles
-from packetgen.model import BARE, Corner, Fraction, Pattern, Stitch
+from packetgen.model import BARE, Pattern
 from packetgen.render.key import KeyRow
+from packetgen.render.text_face import broken, face
 
-# The paper that a chart page has for its grid with the key of the page below it, mm.
-_ROOM_WIDE_MM, _ROOM_HIGH_MM = 168.0, 204.0
-_KEY_LINE_MM, _KEY_COLUMNS = 5.2, 4
-_LEAST_GRID_MM = 110.0
-# Smaller cells try weak eyes; larger ones no longer look like a chart.
-_LEAST_CELL_MM, _LARGEST_CELL_MM = 3.0, 4.4
-_NUMBER_WIDTH_MM, _NUMBER_HEIGHT_MM = 8.0, 4.0
+TEXT_FACE = "text-regular.ttf"
+NUMBER_MM = 2.6  # height of the type of numbers and notes
+SCALE_MM = 50.0
+_HEADING_MM = 11.5  # what the page's heading takes, with the space below it
+_NOTE_MM, _NUMBERS_WIDE_MM = 4.0, 7.0  # a line of notes or numbers; the widest row number
+_MAP_MM, _FOOT_MM = 14.0, 18.0
+_LEAST_GRID_MM = 90.0
 
 
 @dataclass(frozen=True)
 class Label:
-    """A small text placed on the chart: a column or row number, or the symbol of a fraction."""
+    """A number or note. `share` of its length lies to the left of x; `turn` is in degrees."""
 
     text: str
-    left_mm: str
-    top_mm: str
-    kind: str  # 'column', 'row-left', 'row-right' or 'fraction'
+    x_mm: float
+    y_mm: float
+    share: float
+    turn: int = 0
+    to_chart: int = 0  # the page of this chart is named at its end
+
+
+@dataclass(frozen=True)
+class KeyEntry:
+    row: KeyRow
+    lines: tuple[str, ...]
+    x_mm: float
+    y_mm: float  # upper edge
+
+
+@dataclass(frozen=True)
+class MapBox:
+    x_mm: float
+    y_mm: float
+    width_mm: float
+    height_mm: float
+    here: bool
 
 
 @dataclass(frozen=True)
 class ChartPage:
-    tile: Tile
-    cell_mm: str
-    fraction_mm: str  # size of the small symbols of fractional stitches
-    width_mm: str  # of the grid, arrows' room not counted
-    height_mm: str
-    sheet_left_mm: str  # the drawings reach out by the arrows' room
-    sheet_width_mm: str
-    sheet_height_mm: str
-    under: str  # asset names
-    over: str  # '' where nothing lies on top
-    page_map: str
-    rows: tuple[str, ...]
+    sheet: Sheet
+    look: Look
+    edition: Edition
+    of: int  # chart pages in all
+    cell_mm: float
+    grid_left_mm: float
+    grid_top_mm: float
     labels: tuple[Label, ...]
-    marks: frozenset[str]  # the key marks seen on the page
+    page_map: tuple[MapBox, ...]
+    scale_at_mm: tuple[float, float]
+    key: tuple[KeyEntry, ...]
+    width_mm: float  # of the box
+    height_mm: float
+
+    @property
+    def anchor(self) -> str:
+        return f"chart-{self.sheet.tile.number}"
 
 
-def chart_pages(pattern: Pattern, look: Look) -> tuple[tuple[ChartPage, ...], dict[str, bytes]]:
-    """The pages in order, and the drawings they name as assets. One cell size serves all pages."""
-    layout = chart_layout(pattern)
+def chart_pages(
+    pattern: Pattern, look: Look, rows: tuple[KeyRow, ...], edition: Edition
+) -> tuple[ChartPage, ...]:
+    """The pages in order. One cell size serves all of them."""
+    wide, high = box_mm(edition)
+    layout, key_mm = _layout(pattern, rows, edition)
     cell = min(
-        _LARGEST_CELL_MM,
-        *(_ROOM_WIDE_MM / (tile.columns.shown + 2 * ARROW_ROOM) for tile in layout),
-        *(_grid_room_mm(pattern) / (tile.rows.shown + 2 * ARROW_ROOM) for tile in layout),
+        edition.largest_cell_mm,
+        *(_grid_wide_mm(wide) / (t.columns.shown + 2 * ARROW_ROOM) for t in layout),
+        *(_grid_high_mm(high, key_mm) / (t.rows.shown + 2 * ARROW_ROOM) for t in layout),
     )
-    assets: dict[str, bytes] = {}
     pages = []
     for tile in layout:
-        names = {kind: f"chart-{tile.number}-{kind}.svg" for kind in ("under", "over", "map")}
-        assets[names["under"]] = drawing.under(pattern, tile, look).encode()
-        assets[names["map"]] = drawing.page_map(layout, tile).encode()
-        over = drawing.over(pattern, tile, look)
-        if over:
-            assets[names["over"]] = over.encode()
-        shown = _shown(pattern, tile)
+        drawn = sheet(pattern, tile, look)
+        left = (wide - cell * tile.columns.shown) / 2
+        top = 2 * _NOTE_MM + cell * ARROW_ROOM
+        foot = top + cell * (tile.rows.shown + ARROW_ROOM) + 2 * _NOTE_MM + 1.5
+        page_map = tuple(_page_map(layout, tile, foot))
+        shown = tuple(row for row in rows if row.mark in drawn.marks | drawn.line_marks)
         pages.append(
             ChartPage(
-                tile=tile,
-                cell_mm=_mm(cell),
-                fraction_mm=_mm(cell * FRACTION_SHARE),
-                width_mm=_mm(cell * tile.columns.shown),
-                height_mm=_mm(cell * tile.rows.shown),
-                sheet_left_mm=_mm(-cell * ARROW_ROOM),
-                sheet_width_mm=_mm(cell * (tile.columns.shown + 2 * ARROW_ROOM)),
-                sheet_height_mm=_mm(cell * (tile.rows.shown + 2 * ARROW_ROOM)),
-                under=names["under"],
-                over=names["over"] if over else "",
-                page_map=names["map"],
-                rows=tuple(
-                    "".join(BLANK if mark == BARE else look.symbols[mark] for mark in row)
-                    for row in shown
-                ),
-                labels=tuple(_labels(pattern, tile, look, cell)),
-                marks=frozenset(mark for row in shown for mark in row if mark != BARE)
-                | frozenset(f.mark for f in pattern.fractions if _on_page(f, tile)),
+                sheet=drawn,
+                look=look,
+                edition=edition,
+                of=len(layout),
+                cell_mm=cell,
+                grid_left_mm=left,
+                grid_top_mm=top,
+                labels=tuple(_numbers(tile, cell, left, top))
+                + tuple(_neighbours(tile, cell, left, top)),
+                page_map=page_map,
+                scale_at_mm=(max((b.x_mm + b.width_mm for b in page_map), default=0) + 6, foot + 5),
+                key=tuple(_key(shown, edition, foot + _FOOT_MM)),
+                width_mm=wide,
+                height_mm=high,
             )
         )
-    return tuple(pages), assets
+    return tuple(pages)
 
 
-def chart_layout(pattern: Pattern) -> tuple[Tile, ...]:
-    """The fewest pages on which no cell is smaller than weak eyes can bear."""
-    grid = pattern.grid
-    return tiles(
-        grid.width,
-        grid.height,
-        floor(_ROOM_WIDE_MM / _LEAST_CELL_MM - 2 * ARROW_ROOM),
-        floor(_grid_room_mm(pattern) / _LEAST_CELL_MM - 2 * ARROW_ROOM),
+def chart_layout(pattern: Pattern, rows: tuple[KeyRow, ...], edition: Edition) -> tuple[Tile, ...]:
+    """Which columns and rows stand on which page."""
+    return _layout(pattern, rows, edition)[0]
+
+
+def box_mm(edition: Edition) -> tuple[float, float]:
+    """Width and height of the box that a chart page is painted in."""
+    above, beside, below = edition.margins_mm
+    return (
+        edition.page_mm[0] - 2 * beside,
+        edition.page_mm[1] - above - below - _HEADING_MM,
     )
 
 
-def _grid_room_mm(pattern: Pattern) -> float:
-    """The height left for the grid when every symbol of the chart stands in the key of the page."""
-    blends = any(len(colours) > 1 for line in pattern.key for colours in line.threads.values())
-    lines = ceil(len(pattern.key) / _KEY_COLUMNS) + blends
-    return max(_LEAST_GRID_MM, _ROOM_HIGH_MM - _KEY_LINE_MM * lines)
+def _grid_wide_mm(box_wide: float) -> float:
+    return box_wide - 2 * (_NOTE_MM + _NUMBERS_WIDE_MM)
 
 
-def rows_on(page: ChartPage, rows: tuple[KeyRow, ...]) -> tuple[KeyRow, ...]:
-    """The key rows whose symbols this page shows, in the order of the key."""
-    return tuple(row for row in rows if row.mark in page.marks)
+def _grid_high_mm(box_high: float, key_mm: float) -> float:
+    return box_high - 4 * _NOTE_MM - _FOOT_MM - 1.5 - key_mm
 
 
-def _mm(value: float) -> str:
-    return f"{value:.3f}"
+def _layout(
+    pattern: Pattern, rows: tuple[KeyRow, ...], edition: Edition
+) -> tuple[tuple[Tile, ...], float]:
+    """The fewest pages on which no cell is too small and each page's own key has room, and that room."""
+    wide, high = box_mm(edition)
+    most_columns = floor(_grid_wide_mm(wide) / edition.least_cell_mm - 2 * ARROW_ROOM)
+    heights = {row.mark: _entry_mm(row, edition) for row in rows}
+    line_mm = edition.key_text_mm * 1.75
+    room = line_mm
+    while True:
+        most_rows = floor(
+            max(_LEAST_GRID_MM, _grid_high_mm(high, room)) / edition.least_cell_mm - 2 * ARROW_ROOM
+        )
+        layout = tiles(pattern.grid.width, pattern.grid.height, most_columns, most_rows)
+        needed = max(
+            _key_mm([heights[row.mark] for row in rows if row.mark in marks], edition)
+            for marks in _marks_by_tile(pattern, layout)
+        )
+        if needed <= room or _grid_high_mm(high, room) < _LEAST_GRID_MM:
+            return layout, min(needed, room)
+        room += line_mm
 
 
-def _shown(pattern: Pattern, tile: Tile) -> tuple[str, ...]:
-    columns = slice(tile.columns.shown_first - 1, tile.columns.last)
-    rows = pattern.grid.rows[tile.rows.shown_first - 1 : tile.rows.last]
-    return tuple(row[columns] for row in rows)
+def _marks_by_tile(pattern: Pattern, layout: tuple[Tile, ...]) -> Iterator[set[str]]:
+    """The marks whose cells stand on each page; those of lines and knots on all of them."""
+    always = {line.mark for line in pattern.lines} | {knot.mark for knot in pattern.knots}
+    always |= {fraction.mark for fraction in pattern.fractions}
+    always |= {daisy.mark for daisy in pattern.daisies}
+    for tile in layout:
+        columns = slice(tile.columns.shown_first - 1, tile.columns.last)
+        shown = pattern.grid.rows[tile.rows.shown_first - 1 : tile.rows.last]
+        yield (set().union(*(row[columns] for row in shown)) | always) - {BARE}
 
 
-def _on_page(fraction: Fraction, tile: Tile) -> bool:
-    in_columns = tile.columns.shown_first <= fraction.column <= tile.columns.last
-    return in_columns and tile.rows.shown_first <= fraction.row <= tile.rows.last
+# --- the key of a page ----------------------------------------------------------------------------
 
 
-def _numbers(span: Span) -> Iterator[int]:
+def _column_mm(edition: Edition) -> float:
+    return box_mm(edition)[0] / edition.key_columns
+
+
+# In the key of a page, in ems: the box of a symbol and the sample of a line, each with its space.
+SYMBOL_EM, LINE_EM = 1.9, 2.6
+
+
+def has_sample(row: KeyRow) -> bool:
+    """Whether a key line draws lines, of which the key shows a sample; one without a symbol always does."""
+    return not row.symbol or any(one.kind in ("backstitch", "long", "daisy") for one in row.kinds)
+
+
+def text_em(row: KeyRow) -> float:
+    """Where the words of an entry begin, in ems from its left edge."""
+    return (SYMBOL_EM if row.symbol else 0) + (LINE_EM if has_sample(row) else 0)
+
+
+def _entry_lines(row: KeyRow, edition: Edition) -> tuple[str, ...]:
+    numbers = "+".join(colour.number for colour in row.threads[0].colours)
+    room = _column_mm(edition) - (text_em(row) + 0.4) * edition.key_text_mm
+    return _broken(f"{numbers} {row.name}", edition.key_text_mm, room)
+
+
+@cache
+def _broken(text: str, size: float, room: float) -> tuple[str, ...]:
+    return broken(text, size, room, face(TEXT_FACE))
+
+
+def _entry_mm(row: KeyRow, edition: Edition) -> float:
+    text = edition.key_text_mm
+    return (len(_entry_lines(row, edition)) - 1) * text * 1.15 + text * 1.75
+
+
+def _key_mm(heights: list[float], edition: Edition) -> float:
+    """Entries fill the columns row by row; a row is as high as its highest entry."""
+    step = edition.key_columns
+    return sum(max(heights[first : first + step]) for first in range(0, len(heights), step))
+
+
+def _key(rows: tuple[KeyRow, ...], edition: Edition, top: float) -> Iterator[KeyEntry]:
+    step = edition.key_columns
+    for first in range(0, len(rows), step):
+        together = rows[first : first + step]
+        for column, row in enumerate(together):
+            yield KeyEntry(row, _entry_lines(row, edition), column * _column_mm(edition), top)
+        top += max(_entry_mm(row, edition) for row in together)
+
+
+# --- round the grid ---------------------------------------------------------------------------------
+
+
+def _counted(span: Span) -> Iterator[int]:
     """The first and last, and every tenth that does not crowd them."""
     yield span.shown_first
     for number in range(span.shown_first + 2, span.last - 1):
@@ -139,38 +236,60 @@ def _numbers(span: Span) -> Iterator[int]:
         yield span.last
 
 
-def _labels(pattern: Pattern, tile: Tile, look: Look, cell: float) -> Iterator[Label]:
-    for column in _numbers(tile.columns):
-        middle = (column - tile.columns.shown_first + 0.5) * cell
-        left = _mm(middle - _NUMBER_WIDTH_MM / 2)
-        outside = cell * ARROW_ROOM
-        yield Label(str(column), left, _mm(-outside - _NUMBER_HEIGHT_MM), "column")
-        yield Label(str(column), left, _mm(tile.rows.shown * cell + outside), "column")
-    for row in _numbers(tile.rows):
-        top = _mm((row - tile.rows.shown_first + 0.5) * cell - _NUMBER_HEIGHT_MM / 2)
-        outside = cell * ARROW_ROOM
-        yield Label(str(row), _mm(-outside - _NUMBER_WIDTH_MM - 0.6), top, "row-left")
-        yield Label(str(row), _mm(tile.columns.shown * cell + outside + 0.6), top, "row-right")
-    for fraction in pattern.fractions:
-        if not _on_page(fraction, tile):
-            continue
-        x, y = _symbol_corner(fraction)
-        left = (fraction.column - tile.columns.shown_first + x) * cell
-        top = (fraction.row - tile.rows.shown_first + y) * cell
-        yield Label(look.symbols[fraction.mark], _mm(left), _mm(top), "fraction")
+def _numbers(tile: Tile, cell: float, left: float, top: float) -> Iterator[Label]:
+    right, bottom = left + cell * tile.columns.shown, top + cell * tile.rows.shown
+    clear = cell * ARROW_ROOM + 0.8
+    for column in _counted(tile.columns):
+        x = left + (column - tile.columns.shown_first + 0.5) * cell
+        yield Label(str(column), x, top - clear, 0.5)
+        yield Label(str(column), x, bottom + clear + NUMBER_MM * 0.75, 0.5)
+    for row in _counted(tile.rows):
+        y = top + (row - tile.rows.shown_first + 0.5) * cell + NUMBER_MM * 0.35
+        yield Label(str(row), left - clear, y, 1.0)
+        yield Label(str(row), right + clear, y, 0.0)
 
 
-# The symbol of a fraction is set at this share of a cell, pushed into what the stitch covers.
-FRACTION_SHARE = 0.5
+def _neighbours(tile: Tile, cell: float, left: float, top: float) -> Iterator[Label]:
+    """'continues on page n' along each edge beyond which the chart goes on."""
+    right, bottom = left + cell * tile.columns.shown, top + cell * tile.rows.shown
+    middle_x, middle_y = (left + right) / 2, (top + bottom) / 2
+    beside = cell * ARROW_ROOM + _NUMBERS_WIDE_MM
+    beyond = cell * ARROW_ROOM + _NOTE_MM
+    said = "continues on page "
+    if tile.above:
+        yield Label(said, middle_x, top - beyond - 1.0, 0.5, 0, tile.above)
+    if tile.below:
+        yield Label(said, middle_x, bottom + beyond + NUMBER_MM + 0.4, 0.5, 0, tile.below)
+    if tile.left:
+        yield Label(said, left - beside - 0.6, middle_y, 0.5, 90, tile.left)
+    if tile.right:
+        yield Label(said, right + beside + 0.6, middle_y, 0.5, -90, tile.right)
 
 
-def _symbol_corner(fraction: Fraction) -> tuple[float, float]:
-    """Top left of the small symbol, in cells from the top left of its own cell."""
-    low, high = 0.02, 0.48
-    if fraction.corner is None:
-        return (high, high) if fraction.stitch is Stitch.HALF else (low, high)
-    right = fraction.corner in (Corner.TOP_RIGHT, Corner.BOTTOM_RIGHT)
-    bottom = fraction.corner in (Corner.BOTTOM_LEFT, Corner.BOTTOM_RIGHT)
-    if fraction.stitch is Stitch.THREE_QUARTER:
-        right, bottom = not right, not bottom
-    return high if right else low, high if bottom else low
+def _page_map(layout: tuple[Tile, ...], here: Tile, top: float) -> Iterator[MapBox]:
+    """All pages as small boxes, this one filled; none for a chart of one page."""
+    if len(layout) == 1:
+        return
+    width = max(tile.columns.last for tile in layout)
+    height = max(tile.rows.last for tile in layout)
+    scale = min(_MAP_MM / height, 2 * _MAP_MM / width)
+    for tile in layout:
+        yield MapBox(
+            (tile.columns.first - 1) * scale,
+            top + (tile.rows.first - 1) * scale,
+            (tile.columns.last - tile.columns.first + 1) * scale,
+            (tile.rows.last - tile.rows.first + 1) * scale,
+            tile == here,
+        )
+
+
+def alternative(page: ChartPage) -> str:
+    """The words of a chart page for who cannot see it; begins as `render.pdf` expects."""
+    tile = page.sheet.tile
+    names = ", ".join(
+        f"{'+'.join(c.number for c in e.row.threads[0].colours)} {e.row.name}" for e in page.key
+    )
+    return (
+        f"Chart page {tile.number} of {page.of}: columns {tile.columns.first} to {tile.columns.last}, "
+        f"rows {tile.rows.first} to {tile.rows.last}. On it: {names or 'bare cloth'}."
+    )

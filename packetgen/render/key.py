@@ -1,15 +1,29 @@
 """The key as it is printed: one row a key line, in an order that a stitcher can search."""
 
-from collections.abc import Mapping
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 
-from packetgen.chart.drawing import Look
-from packetgen.chart.paintbox import tint
-from packetgen.model import Colour, Pattern, Stitch, ThreadSet
+from packetgen.chart.sheet import Look
+from packetgen.model import (
+    Colour,
+    Daisy,
+    KeyLine,
+    Knot,
+    Pattern,
+    Stitch,
+    ThreadCard,
+    ThreadSet,
+)
 from packetgen.reckon.colour import blended, closeness
 from packetgen.reckon.figures import Figures
+from packetgen.reckon.needle import (
+    daisy_strands_for,
+    knot_strands_for,
+    line_strands_for,
+    strands_for,
+)
 from packetgen.reckon.stitches import path_length
-from packetgen.reckon.thread import strands_for
+from packetgen.reckon.thread import Work
 
 STITCH_WORDS: Mapping[Stitch, str] = {
     Stitch.FULL: "cross stitch",
@@ -17,6 +31,7 @@ STITCH_WORDS: Mapping[Stitch, str] = {
     Stitch.HALF_BACK: "half stitch, falling",
     Stitch.THREE_QUARTER: "three-quarter stitch",
     Stitch.QUARTER: "quarter stitch",
+    Stitch.PETITE: "petite stitch",
 }
 
 
@@ -26,8 +41,24 @@ class KeyThread:
 
     set: ThreadSet
     colours: tuple[Colour, ...]
-    strands: int
+    cards: tuple[ThreadCard, ...]  # of each colour
+    strands: int  # in cells
     closeness: str  # to the model's set, in words; '' for the model's set itself
+
+    @property
+    def other_cards(self) -> tuple[str, ...]:
+        """For each colour the name of its card, '' where that is the set's own."""
+        return tuple("" if card.id == self.set.card.id else card.name for card in self.cards)
+
+
+@dataclass(frozen=True)
+class KindOfWork:
+    """One way in which a key line is worked, as the key prints it."""
+
+    kind: str  # as in `chart.diagrams`: 'full', 'petite', 'backstitch', 'long', 'knot', 'daisy'
+    words: str
+    count: int  # how many; of backstitch its length in stitches
+    strands: tuple[int, ...]  # one a thread set
 
 
 @dataclass(frozen=True)
@@ -37,54 +68,92 @@ class KeyRow:
     hex: str
     tint: str
     threads: tuple[KeyThread, ...]
-    stitches: tuple[tuple[str, int], ...]  # (in words, how many)
-    backstitch_stitches: float  # length of all runs, in stitches
-    long_stitches: int
-    knots: int
+    kinds: tuple[KindOfWork, ...]
 
     @property
     def name(self) -> str:
         return " with ".join(colour.name for colour in self.threads[0].colours)
 
+    @property
+    def stitches(self) -> tuple[tuple[str, int], ...]:
+        """(in words, how many) of its stitches in cells."""
+        return tuple((k.words, k.count) for k in self.kinds if k.kind not in _ON_TOP)
+
+    @property
+    def backstitch_stitches(self) -> int:
+        return self._count("backstitch")
+
+    @property
+    def long_stitches(self) -> int:
+        return self._count("long")
+
+    @property
+    def daisies(self) -> int:
+        return self._count("daisy")
+
+    @property
+    def knots(self) -> int:
+        return self._count("knot")
+
+    def _count(self, kind: str) -> int:
+        return sum(one.count for one in self.kinds if one.kind == kind)
+
+
+_ON_TOP = ("backstitch", "long", "daisy", "knot")
+
 
 def key_rows(figures: Figures, look: Look) -> tuple[KeyRow, ...]:
-    """Cell stitches first, the most used first; then the lines that only draw lines and knots."""
+    """Cell stitches first, the most used first; then the lines that only draw lines, daisies and knots."""
     pattern = figures.pattern
     rows = []
     for work in figures.works:
         mark = work.line.mark
-        drawn = [line for line in pattern.lines if line.mark == mark]
         rows.append(
             KeyRow(
                 mark=mark,
                 symbol=look.symbols[mark] if work.total_stitches else "",
-                hex=look.hexes[mark],
-                tint=tint(look.hexes[mark]),
-                threads=tuple(
-                    _thread(pattern, work.line.threads, s, strands_for(work.line, s))
-                    for s in pattern.thread_sets
-                ),
-                stitches=tuple(
-                    (STITCH_WORDS[s], work.stitches[s]) for s in Stitch if s in work.stitches
-                ),
-                backstitch_stitches=sum(path_length(d.points) for d in drawn if not d.long),
-                long_stitches=sum(1 for line in drawn if line.long),
-                knots=sum(1 for knot in pattern.knots if knot.mark == mark),
+                hex=look.lines[mark],
+                tint=look.cells[mark],
+                threads=tuple(_thread(pattern, work.line, s) for s in pattern.thread_sets),
+                kinds=tuple(_kinds(pattern, work)),
             )
         )
     total = {work.line.mark: work.total_stitches for work in figures.works}
     return tuple(sorted(rows, key=lambda row: (not row.symbol, -total[row.mark], row.mark)))
 
 
-def _thread(
-    pattern: Pattern,
-    threads: Mapping[str, tuple[Colour, ...]],
-    thread_set: ThreadSet,
-    strands: int,
-) -> KeyThread:
+def _kinds(pattern: Pattern, work: Work) -> Iterator[KindOfWork]:
+    """The ways of working that a line has, in the order in which a stitcher meets them."""
+    line = work.line
+    drawn = [one for one in pattern.lines if one.mark == line.mark]
+    backstitch = sum(path_length(one.points) for one in drawn if not one.long)
+    in_stitches = max(1, round(backstitch)) if backstitch else 0  # a line however short is counted
+    found = [(s.value, STITCH_WORDS[s], work.stitches.get(s, 0), strands_for) for s in Stitch]
+    found += [
+        ("backstitch", "backstitch", in_stitches, line_strands_for),
+        ("long", "long stitch", sum(one.long for one in drawn), line_strands_for),
+        ("daisy", "lazy daisy", _of(line.mark, pattern.daisies), daisy_strands_for),
+        ("knot", "French knot", _of(line.mark, pattern.knots), knot_strands_for),
+    ]
+    for kind, words, count, strands in found:
+        if count:
+            yield KindOfWork(
+                kind, words, count, tuple(strands(line, s) for s in pattern.thread_sets)
+            )
+
+
+def _of(mark: str, pieces: tuple[Daisy, ...] | tuple[Knot, ...]) -> int:
+    return sum(piece.mark == mark for piece in pieces)
+
+
+def _thread(pattern: Pattern, line: KeyLine, thread_set: ThreadSet) -> KeyThread:
     model = pattern.thread_sets[0]
+    colours, cards = line.threads[thread_set.id], line.cards_in(thread_set)
     said = ""
     if thread_set.id != model.id:
-        mixed = (blended(tuple(c.hex for c in threads[s.id])) for s in (model, thread_set))
-        said = closeness(*mixed)
-    return KeyThread(thread_set, threads[thread_set.id], strands, said)
+        if (cards, colours) == (line.cards_in(model), line.threads[model.id]):
+            said = "the same thread"
+        else:
+            both = (line.threads[model.id], colours)
+            said = closeness(*(blended(tuple(c.hex for c in needle)) for needle in both))
+    return KeyThread(thread_set, colours, cards, strands_for(line, thread_set), said)

@@ -1,5 +1,7 @@
 """The buy list as plain text for a terminal."""
 
+from itertools import groupby
+
 from packetgen.diagnostics import nearest
 from packetgen.model import ThreadSet
 from packetgen.reckon.buying import Shared, shared_needs
@@ -18,16 +20,14 @@ def kit_table(chosen: tuple[Figures, ...], set_name: str | None, cloth_name: str
     on_cloths = [_on(figure, cloth_name) for figure in chosen]
     sets = [_set(figure, set_name) for figure in chosen]
     lists = tuple(_needs(on, thread_set) for on, thread_set in zip(on_cloths, sets))
-    card = sets[0].card
     lines = [
         f"{figure.pattern.title}: {on.option.cloth.name} ({on.option.colour.name}), cut "
         f"{cut_inches(on.mounting.cloth.width_mm)} × {cut_inches(on.mounting.cloth.height_mm)} "
         f"({cut_centimetres(on.mounting.cloth.width_mm)} × {cut_centimetres(on.mounting.cloth.height_mm)})"
         for figure, on in zip(chosen, on_cloths)
     ]
-    shared = shared_needs(lists, card)
     together = len(chosen) > 1
-    lines += ["", *_thread_lines(shared, f"{card.name}", card.sold_as, together)]
+    lines += ["", *_thread_lines(shared_needs(lists), together)]
     if not together:
         lines += [
             f"* {n.colour.number} {n.colour.name}: {n.warning}" for n in lists[0] if n.warning
@@ -68,20 +68,23 @@ def _needs(on: OnCloth, wanted: ThreadSet) -> tuple[Need, ...]:
     return next(needs for thread_set, needs in on.needs if thread_set.id == wanted.id)
 
 
-def _thread_lines(
-    shared: tuple[Shared, ...], card_name: str, sold_as: str, together: bool
-) -> list[str]:
+def _thread_lines(shared: tuple[Shared, ...], together: bool) -> list[str]:
+    """One block a card, each with what is to be bought of it in all."""
+    blocks = [(card, tuple(block)) for card, block in groupby(shared, key=lambda item: item.card)]
     names = [f"{item.colour.number} {item.colour.name}" for item in shared]
-    wide = max(map(len, [card_name, *names])) + 2
-    lines = [f"{card_name:<{wide}}{'buy':>4}  strand, usually"]
-    lines += [
-        f"{name:<{wide}}{item.units:>4}  {metres(item.strand.usual_m):>8}"
-        for name, item in zip(names, shared)
-    ]
-    units, apart = sum(item.units for item in shared), sum(item.units_apart for item in shared)
-    lines.append(f"{sold_as + 's in all':<{wide}}{units:>4}")
-    if together and apart > units:
-        lines.append(
-            f"Bought for each design by itself it would be {apart}: {apart - units} saved."
-        )
+    wide = max(map(len, [*(card.name for card, _ in blocks), *names])) + 2
+    lines: list[str] = []
+    for card, block in blocks:
+        lines.append(f"{card.name:<{wide}}{'buy':>4}  strand, usually")
+        lines += [
+            f"{f'{item.colour.number} {item.colour.name}':<{wide}}{item.units:>4}  "
+            f"{metres(item.strand.usual_m):>8}"
+            for item in block
+        ]
+        units, apart = sum(item.units for item in block), sum(item.units_apart for item in block)
+        lines.append(f"{card.sold_as + 's in all':<{wide}}{units:>4}")
+        if together and apart > units:
+            lines.append(
+                f"Bought for each design by itself it would be {apart}: {apart - units} saved."
+            )
     return lines

@@ -6,19 +6,18 @@ from dataclasses import fields, is_dataclass
 from datetime import date, datetime
 from enum import Enum
 
-from packetgen.chart.symbols import BLANK
 from packetgen.diagnostics import Place
-from packetgen.model import BARE
-from packetgen.reckon.buying import buy_tables
+from packetgen.reckon.buying import BuyRow, buy_tables
 from packetgen.reckon.figures import Figures
+from packetgen.reckon.thread import Need
+from packetgen.render.character_map import character_map
 
 
 def ledger(figures: Figures, symbols: Mapping[str, str]) -> bytes:
     """One JSON object: the pattern as it was read, its figures, and which character of the symbol face
     stands for which character of the author's chart (so that the chart can be read back from the PDF)."""
-    characters = {f"U+{ord(symbol):04X}": mark for mark, symbol in symbols.items()}
     content = {
-        "character_map": {f"U+{ord(BLANK):04X}": BARE} | characters,
+        "character_map": character_map(symbols),
         "figures": plain_data(figures),
         "buy": plain_data(buy_tables(figures)),
     }
@@ -30,7 +29,9 @@ def plain_data(value: object) -> object:
     if is_dataclass(value) and not isinstance(value, type):
         if isinstance(value, Place):
             return str(value)
-        return {item.name: plain_data(getattr(value, item.name)) for item in fields(value)}
+        facts = {item.name: plain_data(getattr(value, item.name)) for item in fields(value)}
+        # A card stands in full with the pattern's thread sets and key; these name it.
+        return facts | {"card": value.card.id} if isinstance(value, (Need, BuyRow)) else facts
     if isinstance(value, Enum):
         return value.value
     if isinstance(value, Mapping):

@@ -2,21 +2,25 @@
 
 from collections.abc import Mapping
 from dataclasses import dataclass
+from datetime import date
 
 from jinja2 import Environment
 
 from packetgen.cautions import CAUTIONS
-from packetgen.chart import drawing
+from packetgen.chart.assignment import symbols_for
 from packetgen.chart.diagrams import diagram
+from packetgen.chart.drawing import line_sample, overview
+from packetgen.chart.editions import COLOUR, Edition
 from packetgen.chart.piece_drawing import piece_drawing
-from packetgen.chart.symbols import assign, code_point
+from packetgen.chart.sheet import LINE_WIDTH, Manner, look_of, sheet, whole_tile
 from packetgen.model import Pattern, Series
 from packetgen.reckon.buying import buy_tables
 from packetgen.reckon.figures import Figures
-from packetgen.render.chart_pages import chart_layout, chart_pages, rows_on
+from packetgen.render.character_map import FILE_NAME, character_csv, code_of
+from packetgen.render.chart_pages import ChartPage, alternative, box_mm, chart_pages, has_sample
 from packetgen.render.faces import font_css
 from packetgen.render.key import key_rows
-from packetgen.render.pdf import CHART_ALT
+from packetgen.render.pdf_charts import CHART_ALT
 from packetgen.render.templates import fill
 
 # Stitches of the working notes in the order in which a stitcher meets them.
@@ -26,64 +30,124 @@ _DIAGRAMS: Mapping[str, str] = {
     "half back": "Half stitch, falling: only the leg from upper left to lower right.",
     "three-quarter": "Three-quarter stitch: one whole leg, and a short one to the middle of the cell.",
     "quarter": "Quarter stitch: one short leg from the corner to the middle of the cell.",
+    "petite": "Petite: a whole small cross in one quarter of the cell.",
     "backstitch": "Backstitch: up one stitch ahead, back down where the last stitch ended.",
     "long": "Long stitch: one straight stitch from end to end, laid without pulling.",
+    "daisy": "Lazy daisy: a loop from the base, held down at its tip by a small stitch.",
     "knot": "French knot: wind the thread twice round the needle, go down beside where you came up.",
     "bead": "Bead: sewn on with a half stitch, every bead leaning the same way.",
 }
+_BLANK = b'<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 1 1"/>'
 
 
 @dataclass(frozen=True)
 class PacketSource:
-    """What the PDF engine is given: the document and the files it names."""
+    """What the PDF engine is given: the document, the files it names, and the charts to be painted."""
 
     html: str
     assets: Mapping[str, bytes]
+    charts: Mapping[str, ChartPage]
+    edition: Edition
+    dated: date
+    attached: Mapping[str, bytes]  # files that travel inside the document
 
 
 def symbols_of(figures: Figures) -> dict[str, str]:
     """Key mark → the character of its symbol in the symbol face."""
-    marks = tuple(line.mark for line in figures.pattern.key)
-    stitches = {work.line.mark: work.total_stitches for work in figures.works}
-    return {mark: code_point(name) for mark, name in assign(marks, stitches, {}).items()}
+    counts = {work.line.mark: work.total_stitches for work in figures.works}
+    return symbols_for(figures.pattern, counts)
 
 
 def packet(series: Series, figures: Figures, cover_jpeg: bytes, env: Environment) -> PacketSource:
     """The packet of one pattern. `cover_jpeg` is the stitched picture of the cover."""
     pattern = figures.pattern
-    look = drawing.look_of(pattern, symbols_of(figures))
-    pages, assets = chart_pages(pattern, look)
-    rows = key_rows(figures, look)
+    chart = _Chart(figures, COLOUR)
     model = figures.cloths[0]
     stitches_used = _stitches_used(pattern)
-    assets["cover.jpg"] = cover_jpeg
-    assets["overview.svg"] = drawing.overview(pattern, chart_layout(pattern), look).encode()
-    assets["piece.svg"] = piece_drawing(series.finish, model.fit, model.finished).encode()
-    for kind in stitches_used:
-        assets[_diagram_name(kind)] = diagram(kind).encode()
+    plain = look_of(pattern, chart.symbols, Manner.PLAIN_COLOUR)
+    tiles = [page.sheet.tile for page in chart.pages]
+    assets = chart.assets | {
+        "cover.jpg": cover_jpeg,
+        "overview.svg": overview(sheet(pattern, whole_tile(pattern), plain), tiles).encode(),
+        "piece.svg": piece_drawing(series.finish, model.fit, model.finished).encode(),
+    }
+    assets |= {_diagram_name(kind): diagram(kind).encode() for kind in stitches_used}
+    model_set = pattern.thread_sets[0].id
     html = fill(
         env,
         "packet/packet.html",
-        series=series,
-        pattern=pattern,
+        **_about(series, pattern),
+        **chart.facts,
         figures=figures,
         model=model,
         finish=series.finish,
-        revision=pattern.revisions[-1],
-        revision_number=len(pattern.revisions),
-        licence_line=series.licence.partition(".")[0] + ".",
-        colours=len(
-            {c.number for line in pattern.key for c in line.threads[pattern.thread_sets[0].id]}
-        ),
-        rows=rows,
+        colours=len({c.number for line in pattern.key for c in line.threads[model_set]}),
         buy=buy_tables(figures),
-        chart=[(page, rows_on(page, rows)) for page in pages],
-        chart_alt=CHART_ALT,
         diagrams=[(_diagram_name(kind), _DIAGRAMS[kind]) for kind in stitches_used],
         cautions=[CAUTIONS[name] for name in series.finish.cautions],
-        font_css=font_css("asset:"),
     )
-    return PacketSource(html, assets)
+    return chart.source(html, assets)
+
+
+def booklet(series: Series, figures: Figures, edition: Edition, env: Environment) -> PacketSource:
+    """Key and chart alone, in another edition."""
+    chart = _Chart(figures, edition)
+    html = fill(
+        env,
+        "packet/booklet.html",
+        **_about(series, figures.pattern),
+        **chart.facts,
+        figures=figures,
+        edition=edition,
+    )
+    return chart.source(html, chart.assets)
+
+
+def _about(series: Series, pattern: Pattern) -> dict[str, object]:
+    """What every document of a pattern says of itself."""
+    return {
+        "series": series,
+        "pattern": pattern,
+        "revision": pattern.revisions[-1],
+        "revision_number": len(pattern.revisions),
+        "licence_line": series.licence.partition(".")[0] + ".",
+        "font_css": font_css("asset:"),
+    }
+
+
+class _Chart:
+    """The chart and key of a pattern in one edition, as the templates want them."""
+
+    def __init__(self, figures: Figures, edition: Edition) -> None:
+        self.edition = edition
+        self.pattern = figures.pattern
+        self.symbols = symbols_of(figures)
+        self.look = look_of(figures.pattern, self.symbols, edition.manner)
+        self.rows = key_rows(figures, self.look)
+        self.pages = chart_pages(figures.pattern, self.look, self.rows, edition)
+        self.by_anchor = {page.anchor: page for page in self.pages}
+        samples = {row.mark: f"line-{ord(row.mark):x}.svg" for row in self.rows if has_sample(row)}
+        self.assets: dict[str, bytes] = {"blank.svg": _BLANK} | {
+            name: line_sample(self.look.lines[mark], self.look.dashes[mark], LINE_WIDTH).encode()
+            for mark, name in samples.items()
+        }
+        width, height = box_mm(edition)
+        self.facts: dict[str, object] = {
+            "rows": self.rows,
+            "codes": {mark: code_of(symbol) for mark, symbol in self.symbols.items()},
+            "coloured": self.look.coloured,
+            "conversions": edition is COLOUR and len(figures.pattern.thread_sets) > 1,
+            "samples": {row.mark: samples.get(row.mark, "") for row in self.rows},
+            "chart": [(page, alternative(page)) for page in self.pages],
+            "chart_alt": CHART_ALT,
+            "chart_width_mm": f"{width:.2f}",
+            "chart_height_mm": f"{height:.2f}",
+        }
+
+    def source(self, html: str, assets: Mapping[str, bytes]) -> PacketSource:
+        characters = {FILE_NAME: character_csv(self.pattern, self.symbols)}
+        dated = self.pattern.revisions[-1].on
+        return PacketSource(html, assets, self.by_anchor, self.edition, dated, characters)
 
 
 def _diagram_name(kind: str) -> str:
@@ -96,6 +160,7 @@ def _stitches_used(pattern: Pattern) -> tuple[str, ...]:
     worked = {mark for row in pattern.grid.rows for mark in row}
     used |= {line.stitch.value for line in pattern.key if line.mark in worked}
     used |= {"long" if line.long else "backstitch" for line in pattern.lines}
+    used |= {"daisy"} if pattern.daisies else set()
     used |= {"knot"} if pattern.knots else set()
     used |= {"bead"} if pattern.beads else set()
     return tuple(kind for kind in _DIAGRAMS if kind in used)

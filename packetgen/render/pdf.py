@@ -1,55 +1,85 @@
-"""Sets a packet in the PDF engine: tagged, bookmarked, fonts embedded, for both papers at once.
+"""Sets a document in the PDF engine: tagged, bookmarked, fonts embedded, for several papers at once.
 
-The pages are laid out on the area that Letter and A4 share (210 × 279.4 mm) and centred on either
-paper, so both have the same pages with the same numbers. The only module that knows the engine.
+Pages are laid out on the area that the papers share and centred on each, so all papers have the same
+pages with the same numbers. The only module that knows the engine.
 """
 
+import io
 import logging
 import os
 from collections.abc import Mapping
+from datetime import date, datetime, time
 from functools import partial
 from importlib.resources import files
 
 import pydyf
 
+from packetgen.render.chart_pages import ChartPage
 from packetgen.render.faces import font_files
+from packetgen.render.pdf_charts import add_charts
 
 # ISO 216 (A4) and ANSI/ASME Y14.1 size A (Letter), mm.
 PAPERS_MM: Mapping[str, tuple[float, float]] = {"letter": (215.9, 279.4), "a4": (210.0, 297.0)}
-COMMON_MM = (210.0, 279.4)
 _POINTS_PER_MM = 72 / 25.4
-# The alternative text of a chart page begins with this; see `_fold_charts`.
-CHART_ALT = "Chart page"
+_VERSION = "1.7"
 
 
 class EngineComplaint(Exception):
     """The engine warned or failed; a packet with a warning is not published."""
 
 
-def packets(html: str, assets: Mapping[str, bytes], identifier: bytes) -> dict[str, bytes]:
-    """The packet as one PDF for each paper of PAPERS_MM.
+def documents(
+    html: str,
+    assets: Mapping[str, bytes],
+    identifier: bytes,
+    charts: Mapping[str, ChartPage],
+    page_mm: tuple[float, float],
+    papers_mm: Mapping[str, tuple[float, float]],
+    attached: Mapping[str, bytes],
+    dated: date,
+) -> dict[str, bytes]:
+    """One PDF for each paper, from one layout on pages of `page_mm`.
 
-    `assets` are the files that the HTML may name as `asset:NAME`; nothing else is fetched.
-    Raises EngineComplaint with the engine's own words.
+    `assets` are the files that the HTML may name as `asset:NAME`; nothing else is fetched. `charts`
+    are painted where the HTML has an element of that id. `attached` files travel inside the document,
+    with the date `dated`. Raises EngineComplaint in the engine's words.
     """
     _use_no_system_fonts()
-    from weasyprint import HTML  # takes a second to load, and only builds need it
+    from weasyprint import HTML, Attachment  # takes a second to load, and only builds need it
 
     complaints = _Complaints()
     logger = logging.getLogger("weasyprint")
     logger.addHandler(complaints)
+    result: dict[str, bytes] = {}
     try:
-        document = HTML(string=html, base_url="asset:", url_fetcher=_fetcher(assets)).render(
+        laid_out = HTML(string=html, base_url="asset:", url_fetcher=_fetcher(assets)).render(
             pdf_variant="pdf/ua-1"
         )
-        result = {
-            paper: document.write_pdf(
-                finisher=partial(_finish, size_mm=size_mm),
-                pdf_variant="pdf/ua-1",
-                pdf_identifier=identifier,
-            )
-            for paper, size_mm in PAPERS_MM.items()
-        }
+        finisher = partial(
+            _finish,
+            charts=charts,
+            page_mm=page_mm,
+            papers_mm=papers_mm,
+            identifier=identifier,
+            result=result,
+        )
+        # The engine would write the document once more: into nothing.
+        day = datetime.combine(dated, time())
+        laid_out.write_pdf(
+            _Nowhere(),
+            finisher=finisher,
+            pdf_variant="pdf/ua-1",
+            attachments=[
+                Attachment(
+                    file_obj=io.BytesIO(data),
+                    name=name,
+                    description=name,
+                    created=day,
+                    modified=day,
+                )
+                for name, data in attached.items()
+            ],
+        )
     finally:
         logger.removeHandler(complaints)
     if complaints.lines:
@@ -57,11 +87,52 @@ def packets(html: str, assets: Mapping[str, bytes], identifier: bytes) -> dict[s
     return result
 
 
-def _finish(_document: object, pdf: pydyf.PDF, size_mm: tuple[float, float]) -> None:
-    """The last touches before the file is written."""
-    _fold_charts(pdf)
+def _finish(
+    laid_out: object,
+    pdf: pydyf.PDF,
+    charts: Mapping[str, ChartPage],
+    page_mm: tuple[float, float],
+    papers_mm: Mapping[str, tuple[float, float]],
+    identifier: bytes,
+    result: dict[str, bytes],
+) -> None:
+    """Adds what the engine cannot, then writes the document for each paper."""
+    add_charts(laid_out, pdf, charts)
     _print_links(pdf)
-    _set_paper(pdf, size_mm)
+    pages = [item for item in pdf.objects if _is_page(item)]
+    pdf.objects = [
+        _Baked.of(item) if isinstance(item, pydyf.Stream) else item for item in pdf.objects
+    ]
+    written_once = list(pdf.objects)
+    for paper, size_mm in papers_mm.items():
+        for page in pages:
+            _set_paper(page, page_mm, size_mm)
+        # The writer adds objects of its own and counts positions on: each paper starts afresh.
+        pdf.objects, pdf.current_position = list(written_once), 0
+        target = io.BytesIO()
+        pdf.write(target, _VERSION, identifier, compress=True)
+        result[paper] = target.getvalue()
+    pdf.objects = written_once[:1]
+
+
+class _Nowhere(io.RawIOBase):
+    def write(self, data: bytes) -> int:  # type: ignore[override]
+        return len(data)
+
+
+class _Baked(pydyf.Stream):
+    """A stream whose bytes are compressed once, though they are written for every paper."""
+
+    @classmethod
+    def of(cls, stream: pydyf.Stream) -> "_Baked":
+        baked = cls()
+        baked.number, baked.generation, baked.free = stream.number, stream.generation, stream.free
+        baked.bytes = stream.data
+        return baked
+
+    @property
+    def data(self) -> bytes:
+        return self.bytes
 
 
 class _Complaints(logging.Handler):
@@ -97,41 +168,20 @@ def _use_no_system_fonts() -> None:
     os.environ["FONTCONFIG_FILE"] = str(files("packetgen") / "fonts" / "fonts.conf")
 
 
-def _set_paper(pdf: pydyf.PDF, size_mm: tuple[float, float]) -> None:
-    side, head = ((paper - common) / 2 for paper, common in zip(size_mm, COMMON_MM))
-    box = [
+def _is_page(item: pydyf.Object) -> bool:
+    return isinstance(item, pydyf.Dictionary) and item.get("Type") == "/Page"
+
+
+def _set_paper(
+    page: pydyf.Dictionary, page_mm: tuple[float, float], size_mm: tuple[float, float]
+) -> None:
+    side, head = ((paper - common) / 2 for paper, common in zip(size_mm, page_mm))
+    box = pydyf.Array(
         round(edge * _POINTS_PER_MM, 3)
-        for edge in (-side, -head, COMMON_MM[0] + side, COMMON_MM[1] + head)
-    ]
-    for page in pdf.objects:
-        if isinstance(page, pydyf.Dictionary) and page.get("Type") == "/Page":
-            for name in ("MediaBox", "TrimBox", "BleedBox"):
-                page[name] = pydyf.Array(box)
-
-
-def _fold_charts(pdf: pydyf.PDF) -> None:
-    """Makes each chart one figure with one alternative text.
-
-    The engine tags the tints as a figure and the symbol rows beside it as text, which a screen reader
-    would spell as private characters. The element that holds both becomes the figure instead.
-    """
-    by_reference = {
-        item.reference: item
-        for item in pdf.objects
-        if isinstance(item, pydyf.Dictionary) and item.get("Type") == "/StructElem"
-    }
-    for figure in list(by_reference.values()):
-        alt = figure.get("Alt")
-        if figure["S"] != "/Figure" or not alt or not alt.string.startswith(CHART_ALT):
-            continue
-        holder = by_reference[figure["P"]]
-        holder["S"], holder["Alt"], holder["A"] = "/Figure", alt, figure["A"]
-        for kid in holder["K"]:
-            inner = by_reference.get(kid)
-            if inner is not None and inner["S"] == "/Figure":
-                inner["S"] = "/NonStruct"
-                inner.pop("Alt", None)
-                inner.pop("A", None)
+        for edge in (-side, -head, page_mm[0] + side, page_mm[1] + head)
+    )
+    for name in ("MediaBox", "TrimBox", "BleedBox"):
+        page[name] = box
 
 
 def _print_links(pdf: pydyf.PDF) -> None:

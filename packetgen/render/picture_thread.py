@@ -17,6 +17,7 @@ _FINE = 6  # sprites are drawn this many times larger, then reduced
 _STEPS = 10  # of shade, from edge to crest
 _EDGE, _CREST = 90, 148  # light at a thread's edge and along its crest
 _SHADOW, _DEEP = 92, 44  # how strongly a thread shades what lies under it, and how dark
+_GLINT, _FACET = 232, 62  # light of a metallic braid where it faces the lamp, and between
 
 Vector = tuple[float, float]
 
@@ -53,7 +54,12 @@ class Layers:
 
 @lru_cache(maxsize=512)
 def thread(
-    run: Vector, strand_px: float, strands: int, shown: tuple[int, ...], variant: int
+    run: Vector,
+    strand_px: float,
+    strands: int,
+    shown: tuple[int, ...],
+    variant: int,
+    braid: bool = False,
 ) -> Sprite:
     """Strands side by side from the laying point along `run`, all in px.
 
@@ -68,19 +74,45 @@ def thread(
         across = (-across[0], -across[1])
     wide = strand_px * (1 + rng.uniform(-0.06, 0.06))
     lean = rng.uniform(-0.05, 0.05) * strand_px * strands
-    canvas = _Canvas(run, strand_px * strands)
+    canvas = _Canvas(((0, 0), run), strand_px * strands)
     for strand in shown:
         shift = ((strands - 1) / 2 - strand) * strand_px + lean
         start = (across[0] * shift, across[1] * shift)
         end = (start[0] + run[0], start[1] + run[1])
-        canvas.strand(start, end, along, across, wide)
+        canvas.strand(start, end, along, across, wide, variant if braid else None)
     return canvas.sprite(strand_px)
+
+
+@lru_cache(maxsize=128)
+def loop(
+    points: tuple[Vector, ...],
+    strand_px: float,
+    strands: int,
+    shown: tuple[int, ...],
+    braid: bool = False,
+) -> Sprite:
+    """Strands side by side along a path that bends, in px from the laying point."""
+    canvas = _Canvas(points, strand_px * strands)
+    for strand in shown:
+        shift = ((strands - 1) / 2 - strand) * strand_px
+        canvas.path(_beside(points, shift), strand_px, braid)
+    return canvas.sprite(strand_px)
+
+
+def _beside(points: tuple[Vector, ...], shift: float) -> tuple[Vector, ...]:
+    """The path moved sideways by `shift`."""
+    moved = []
+    for index, (x, y) in enumerate(points):
+        (x0, y0), (x1, y1) = points[max(0, index - 1)], points[min(len(points) - 1, index + 1)]
+        length = hypot(x1 - x0, y1 - y0) or 1
+        moved.append((x + (y1 - y0) / length * shift, y - (x1 - x0) / length * shift))
+    return tuple(moved)
 
 
 @lru_cache(maxsize=64)
 def ball(diameter_px: float, glass: bool) -> Sprite:
     """A French knot, or a bead when it is of glass, centred on the laying point."""
-    canvas = _Canvas((0, 0), diameter_px)
+    canvas = _Canvas(((0, 0),), diameter_px)
     for step in range(_STEPS):
         share = step / (_STEPS - 1)
         value = round((64 if glass else 76) + (150 - 70) * share)
@@ -100,10 +132,10 @@ def ball(diameter_px: float, glass: bool) -> Sprite:
 class _Canvas:
     """Draws a sprite large, in the px of the picture with the laying point as 0,0."""
 
-    def __init__(self, run: Vector, width_px: float) -> None:
+    def __init__(self, reach: tuple[Vector, ...], width_px: float) -> None:
         pad = ceil(width_px) + 2
-        left, top = (min(0, ceil(d) - 1) - pad for d in run)
-        right, bottom = (max(0, ceil(d)) + pad for d in run)
+        left, top = (min(0, *(ceil(d) - 1 for d in side)) - pad for side in zip(*reach))
+        right, bottom = (max(0, *(ceil(d) for d in side)) + pad for side in zip(*reach))
         self.offset = (left, top)
         size = ((right - left) * _FINE, (bottom - top) * _FINE)
         self._light, self._cover = Image.new("L", size, _EDGE), Image.new("L", size)
@@ -126,10 +158,29 @@ class _Canvas:
         for point in (start, end):
             self.dot(point, width, light, hides)
 
+    def path(self, points: tuple[Vector, ...], wide: float, braid: bool) -> None:
+        """A round thread along a path, with glints where it is a braid."""
+        for step in range(_STEPS):
+            share = step / (_STEPS - 1)
+            light = round(_EDGE + (_CREST - _EDGE) * share)
+            lift = -wide * 0.14 * share  # towards the light
+            lifted = [(x + lift, y + lift) for x, y in points]
+            for start, end in zip(lifted, lifted[1:]):
+                self._bar(start, end, wide * (1 - share * 0.85), light, hides=not step)
+        for x, y in points[::2] if braid else ():
+            self.dot((x - wide * 0.1, y - wide * 0.1), wide * 0.45, _GLINT)
+
     def strand(
-        self, start: Vector, end: Vector, along: Vector, across: Vector, wide: float
+        self,
+        start: Vector,
+        end: Vector,
+        along: Vector,
+        across: Vector,
+        wide: float,
+        glints: int | None = None,
     ) -> None:
-        """A round thread that dives into the cloth at both ends, with the slant of its twist."""
+        """A round thread that dives into the cloth at both ends, with the slant of its twist; a braid
+        has facets instead, and glints that begin with the one of this number."""
         length = hypot(end[0] - start[0], end[1] - start[1])
 
         def on(far: float, aside: float) -> Vector:
@@ -144,8 +195,14 @@ class _Canvas:
             light = round(_EDGE + (_CREST - _EDGE) * share)
             thick = wide * (1 - share * 0.85)
             self._bar(on(dive, lift), on(length - dive, lift), thick, light, hides=not step)
-        turns = max(1, round(length / (wide * 1.1)))
+        turns = max(1, round(length / (wide * (1.1 if glints is None else 0.8))))
         for turn in range(turns):
+            if glints is not None:
+                middle, side = (turn + 0.5) / turns * length, 1 if turn % 2 else -1
+                self.dot(on(middle, -side * wide * 0.28), wide * 0.34, _FACET)
+                if (turn + glints) % 3 < 2:
+                    self.dot(on(middle, side * wide * 0.12), wide * 0.5, _GLINT)
+                continue
             middle = (turn + 0.5) / turns * length
             low, high = on(middle - wide * 0.35, -wide * 0.4), on(middle + wide * 0.35, wide * 0.4)
             self._on_light.line(

@@ -4,9 +4,22 @@ from dataclasses import dataclass
 
 from markupsafe import Markup
 
-from packetgen.model import Bead, Colour, Counter, Pattern, Revision, Series, Stitch, Weave
+from packetgen.model import (
+    Bead,
+    Colour,
+    Counter,
+    Pattern,
+    Revision,
+    Series,
+    Stitch,
+    ThreadCard,
+    ThreadSet,
+    Weave,
+)
+from packetgen.reckon.buying import units_by_word
 from packetgen.reckon.figures import BeadNeed, Figures, OnCloth
 from packetgen.reckon.fit import Verdict
+from packetgen.reckon.needle import threads_used
 from packetgen.reckon.sizes import FRAMING_MARGIN_MM, Size
 from packetgen.render.site_pictures import Shown, SitePictures, mounted_stem, shown
 from packetgen.render.site_text import about_metres, counted, listed, prose_under
@@ -17,6 +30,7 @@ _WORKED_IN = (
     ("cross stitch", {Stitch.FULL}),
     ("half stitch", {Stitch.HALF, Stitch.HALF_BACK}),
     ("three-quarter and quarter stitches", {Stitch.THREE_QUARTER, Stitch.QUARTER}),
+    ("petite stitches", {Stitch.PETITE}),
 )
 _VERDICTS = {
     Verdict.FITS: "fits with room to spare",
@@ -50,7 +64,15 @@ class ClothRow:
     across: tuple[Reveal, ...]
     upright: tuple[Reveal, ...]
     verdict: str
-    to_buy: tuple[str, ...]  # '23 skeins', one a thread set
+    to_buy: tuple[str, ...]  # '23 skeins and 1 reel', one a thread set
+
+
+@dataclass(frozen=True)
+class OtherThread:
+    """A card besides the set's own: '1 colour of Glowmoth Braid, metallic braid, in reels of 11 m'."""
+
+    name: str
+    said: str
 
 
 @dataclass(frozen=True)
@@ -62,7 +84,8 @@ class SetRow:
     unit: str
     unit_length: str
     strands: str
-    colours: int
+    colours: int  # of its own card
+    others: tuple[OtherThread, ...]  # that single colours come from
     hand_dyed: bool
     to_buy: str  # '18 skeins' where that is the same on every cloth; else ''
 
@@ -87,7 +110,7 @@ class PatternView:
     width_stitches: int
     height_stitches: int
     worked_in: str
-    colours: tuple[Colour, ...]  # of the model's set, in the order of its card
+    colours: tuple[Colour, ...]  # of the model's set, card by card in the card's order
     cloths: tuple[ClothRow, ...]
     sets: tuple[SetRow, ...]
     beads: tuple[BeadRow, ...]
@@ -126,7 +149,7 @@ def pattern_view(figures: Figures, series: Series, pictures: SitePictures) -> Pa
         width_stitches=pattern.grid.width,
         height_stitches=pattern.grid.height,
         worked_in=worked_in(pattern),
-        colours=_colours(pattern, pattern.thread_sets[0].id),
+        colours=tuple(colour for _, colour in threads_used(pattern, pattern.thread_sets[0])),
         cloths=cloths,
         sets=_set_rows(pattern, cloths),
         beads=tuple(_bead_row(need) for need in figures.beads),
@@ -155,15 +178,10 @@ def worked_in(pattern: Pattern) -> str:
     words = [word for word, stitches in _WORKED_IN if kinds & stitches]
     words += ["backstitch"] * any(not line.long for line in pattern.lines)
     words += ["long stitch"] * any(line.long for line in pattern.lines)
+    words += ["lazy daisies"] * bool(pattern.daisies)
     words += ["French knots"] * bool(pattern.knots)
     words += ["beads"] * bool(pattern.beads)
     return listed(tuple(words))
-
-
-def _colours(pattern: Pattern, set_id: str) -> tuple[Colour, ...]:
-    card = next(s.card for s in pattern.thread_sets if s.id == set_id)
-    used = {colour.number for line in pattern.key for colour in line.threads[set_id]}
-    return tuple(colour for number, colour in card.colours.items() if number in used)
 
 
 def _cloth_row(on: OnCloth, model: bool) -> ClothRow:
@@ -181,8 +199,8 @@ def _cloth_row(on: OnCloth, model: bool) -> ClothRow:
         upright=_reveals(("above", fit.reveal_above_mm), ("below", fit.reveal_below_mm)),
         verdict=_VERDICTS[fit.verdict],
         to_buy=tuple(
-            counted(sum(need.units for need in needs), thread_set.card.sold_as)
-            for thread_set, needs in on.needs
+            listed(tuple(counted(units, word) for word, units in units_by_word(needs).items()))
+            for _, needs in on.needs
         ),
     )
 
@@ -207,12 +225,29 @@ def _set_rows(pattern: Pattern, cloths: tuple[ClothRow, ...]) -> tuple[SetRow, .
             unit=thread_set.card.sold_as,
             unit_length=about_metres(thread_set.card.length_m),
             strands=counted(thread_set.strands, "strand"),
-            colours=len(_colours(pattern, thread_set.id)),
+            colours=sum(card == thread_set.card for card, _ in threads_used(pattern, thread_set)),
+            others=_others(pattern, thread_set),
             hand_dyed=thread_set.card.hand_dyed,
             to_buy=to_buy[0] if len(set(to_buy)) == 1 else "",
         )
         for thread_set, to_buy in zip(pattern.thread_sets, zip(*(row.to_buy for row in cloths)))
     )
+
+
+def _others(pattern: Pattern, thread_set: ThreadSet) -> tuple[OtherThread, ...]:
+    used = [card for card, _ in threads_used(pattern, thread_set) if card != thread_set.card]
+    return tuple(
+        OtherThread(
+            card.name,
+            f"{counted(used.count(card), 'colour')} of {card.name}: {card.material}, "
+            f"in {card.sold_as}s of {about_metres(card.length_m)}{_whole(card)}",
+        )
+        for card in {card.id: card for card in used}.values()
+    )
+
+
+def _whole(card: ThreadCard) -> str:
+    return ", used whole" if card.strands == 1 else ""
 
 
 def _bead_row(need: BeadNeed) -> BeadRow:

@@ -6,6 +6,7 @@ from datetime import date, datetime
 from markupsafe import Markup
 
 from packetgen.model import BeadCard, Cloth, Series
+from packetgen.reckon.needle import threads_used
 from packetgen.render.site_pattern import PatternView
 from packetgen.render.site_text import about_metres, counted, prose_under
 from packetgen.render.site_year import Swap, swaps
@@ -112,7 +113,11 @@ def release(moment: datetime) -> Release:
 
 
 def _threads(series: Series) -> tuple[Supply, ...]:
+    """The cards of the thread sets, then those that only single colours come from."""
     cards = {thread_set.card.id: thread_set.card for thread_set in series.thread_sets}
+    for pattern in series.patterns:
+        for thread_set in pattern.thread_sets:
+            cards |= {card.id: card for card, _ in threads_used(pattern, thread_set)}
     return tuple(
         Supply(
             card.name,

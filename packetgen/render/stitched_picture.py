@@ -1,15 +1,35 @@
 """The stitched design, drawn stitch by stitch as it will look on the cloth: the cover of a packet."""
 
+from collections import Counter
+from collections.abc import Callable
 from math import hypot, pi, sqrt
 from typing import NamedTuple
 
 from PIL import Image
 
-from packetgen.model import BARE, ClothOption, Corner, KeyLine, Line, Pattern, Stitch, ThreadSet
+from packetgen.chart.outlines import daisy_anchor, daisy_loop
+from packetgen.model import (
+    BARE,
+    ClothOption,
+    Corner,
+    Daisy,
+    Fraction,
+    KeyLine,
+    Line,
+    Pattern,
+    Stitch,
+    ThreadSet,
+)
 from packetgen.reckon.colour import channels
+from packetgen.reckon.needle import (
+    daisy_strands_for,
+    knot_strands_for,
+    line_strands_for,
+    strands_for,
+)
 from packetgen.reckon.sizes import cell_mm
 from packetgen.render.picture_cloth import weave_light
-from packetgen.render.picture_thread import Layers, Vector, ball, thread
+from packetgen.render.picture_thread import Layers, Vector, ball, loop, thread
 
 MARGIN_CELLS = 4  # bare cloth round the design
 _VARIANTS = 5
@@ -18,6 +38,9 @@ _DENSITY, _SPREAD = 0.6, 1.75
 _STRAND_CELLS = (0.13, 0.27)  # never drawn thinner or thicker than this
 _HOLE = 0.07  # cells of a backstitch, at each end, that have gone down into its hole
 _KNOT_STRANDS = 3.7
+_SHARED = (
+    0.07  # cells that the long legs of two three-quarter stitches in one cell lie to either side
+)
 
 # Legs in cells from the cell's top left corner: start and run.
 _UNDER = ((0.0, 0.0), (1.0, 1.0))
@@ -42,6 +65,8 @@ Leg = tuple[Vector, Vector]
 class _Needle(NamedTuple):
     colours: tuple[tuple[int, int, int], ...]
     strands: int
+    strand_px: float
+    braid: bool
 
 
 def stitched(pattern: Pattern, option: ClothOption, px_per_cell: int) -> Image.Image:
@@ -64,9 +89,6 @@ class _Hand:
         self._set = pattern.thread_sets[0]
         self._key = {line.mark: line for line in pattern.key}
         self._cell_mm = cell_mm(option.cloth.count_per_inch, option.over)
-        area_mm2 = self._set.card.tex / 1000 / _DENSITY
-        spread = 2 * sqrt(area_mm2 / pi) * _SPREAD / self._cell_mm
-        self._strand_px = min(max(spread, _STRAND_CELLS[0]), _STRAND_CELLS[1]) * px
         cells = (pattern.grid.width + 2 * margin, pattern.grid.height + 2 * margin)
         light = weave_light(option.cloth.weave, option.over, px, cells)
         self._layers = Layers(channels(option.colour.hex), light)
@@ -80,9 +102,11 @@ class _Hand:
         lines = sorted(self._pattern.lines, key=lambda line: line.long)
         for line in lines:
             self._line(line)
+        for daisy in self._pattern.daisies:
+            self._daisy(daisy)
         for knot in self._pattern.knots:
-            needle = self._needle(knot.mark, self._set.knot_strands)
-            sprite = ball(self._strand_px * _KNOT_STRANDS * needle.strands**0.5, False)
+            needle = self._needle(knot.mark, knot_strands_for)
+            sprite = ball(needle.strand_px * _KNOT_STRANDS * needle.strands**0.5, False)
             self._layers.lay(sprite, self._at(_from_corner(knot.at)), needle.colours[0])
         for bead in self._pattern.beads:
             sprite = ball(bead.card.size_mm / self._cell_mm * self._px * 0.92, True)
@@ -95,19 +119,28 @@ class _Hand:
         for y, row in enumerate(self._pattern.grid.rows):
             for x, mark in enumerate(row):
                 if mark != BARE:
-                    line = self._key[mark]
-                    needle = self._needle(mark, _strands(line, self._set))
-                    for is_under, leg in _legs_of(line.stitch, None):
+                    needle = self._needle(mark, strands_for)
+                    for is_under, leg in _legs_of(self._key[mark].stitch, None):
                         legs.append((is_under, (x, y), needle, leg))
+        shared = _shared(self._pattern.fractions)
         for part in self._pattern.fractions:
-            needle = self._needle(part.mark, _strands(self._key[part.mark], self._set))
+            needle, at = self._needle(part.mark, strands_for), (part.column, part.row)
             for is_under, leg in _legs_of(part.stitch, part.corner):
-                legs.append((is_under, (part.column - 1, part.row - 1), needle, leg))
+                aside = 0 if is_under or at not in shared else _SHARED
+                away_x, away_y = _TO_MIDDLE[part.corner][1] if aside else (0, 0)
+                cell = (at[0] - 1 + away_x * 2 * aside, at[1] - 1 + away_y * 2 * aside)
+                legs.append((is_under, cell, needle, leg))
         return legs
 
-    def _needle(self, mark: str, strands: int) -> _Needle:
-        colours = tuple(channels(c.hex) for c in self._key[mark].threads[self._set.id])
-        return _Needle(colours, max(strands, len(colours)))
+    def _needle(self, mark: str, strands: Callable[[KeyLine, ThreadSet], int]) -> _Needle:
+        line = self._key[mark]
+        colours = tuple(channels(c.hex) for c in line.threads[self._set.id])
+        cards = line.cards_in(self._set)
+        area_mm2 = sum(card.tex for card in cards) / len(cards) / 1000 / _DENSITY
+        spread = 2 * sqrt(area_mm2 / pi) * _SPREAD / self._cell_mm
+        strand_px = min(max(spread, _STRAND_CELLS[0]), _STRAND_CELLS[1]) * self._px
+        braid = any(card.braid for card in cards)
+        return _Needle(colours, strands(line, self._set), strand_px, braid)
 
     def _at(self, cell: Vector) -> Vector:
         return (cell[0] + self._margin) * self._px, (cell[1] + self._margin) * self._px
@@ -120,14 +153,29 @@ class _Hand:
         mixed = round(start[0] * 2) * 7 + round(start[1] * 2) * 13 + round(run[1] * 3)
         variant = mixed % 31 % _VARIANTS
         total = needle.strands
-        strand_px = self._strand_px * min(1, 2.6 / total) ** 0.5
+        strand_px = needle.strand_px * min(1, 2.6 / total) ** 0.5
         for index, colour in enumerate(needle.colours):
             shown = tuple(range(index, total, len(needle.colours)))
-            sprite = thread(px_run, strand_px, total, shown, variant)
+            sprite = thread(px_run, strand_px, total, shown, variant, needle.braid)
             self._layers.lay(sprite, (x, y), colour)
 
+    def _daisy(self, daisy: Daisy) -> None:
+        """The loop, then the stitch that holds it down."""
+        needle = self._needle(daisy.mark, daisy_strands_for)
+        base_x, base_y = _from_corner(daisy.base)
+        points = tuple(
+            (round((x - base_x) * self._px, 2), round((y - base_y) * self._px, 2))
+            for x, y in daisy_loop(daisy)
+        )
+        for index, colour in enumerate(needle.colours):
+            shown = tuple(range(index, needle.strands, len(needle.colours)))
+            sprite = loop(points, needle.strand_px, needle.strands, shown, needle.braid)
+            self._layers.lay(sprite, self._at((base_x, base_y)), colour)
+        (x0, y0), (x1, y1) = daisy_anchor(daisy)
+        self._thread((x0, y0), (x1 - x0, y1 - y0), needle)
+
     def _line(self, line: Line) -> None:
-        needle = self._needle(line.mark, self._set.backstitch_strands)
+        needle = self._needle(line.mark, line_strands_for)
         points = [_from_corner(point) for point in line.points]
         for (x0, y0), (x1, y1) in zip(points, points[1:]):
             dx, dy = x1 - x0, y1 - y0
@@ -148,8 +196,10 @@ def _from_corner(point: Vector) -> Vector:
     return point[0] - 1, point[1] - 1
 
 
-def _strands(line: KeyLine, thread_set: ThreadSet) -> int:
-    return line.strands.get(thread_set.id, thread_set.strands)
+def _shared(fractions: tuple[Fraction, ...]) -> set[tuple[int, int]]:
+    """Cells in which two three-quarter stitches meet."""
+    long = ((part.column, part.row) for part in fractions if part.stitch is Stitch.THREE_QUARTER)
+    return {cell for cell, times in Counter(long).items() if times > 1}
 
 
 def _legs_of(stitch: Stitch, corner: Corner | None) -> list[tuple[bool, Leg]]:
@@ -160,6 +210,14 @@ def _legs_of(stitch: Stitch, corner: Corner | None) -> list[tuple[bool, Leg]]:
         return [(False, _UPPER)]
     if stitch is Stitch.HALF_BACK:
         return [(False, _UNDER)]
+    if stitch is Stitch.PETITE:
+        # A full cross in its quarter of the cell.
+        (x, y), (run_x, run_y) = _TO_MIDDLE[corner or Corner.TOP_LEFT]
+        left, top = min(x, x + run_x), min(y, y + run_y)
+        return [
+            (True, ((left, top), (0.5, 0.5))),
+            (False, ((left, top + 0.5), (0.5, -0.5))),
+        ]
     if stitch is Stitch.QUARTER:
         return [(False, _TO_MIDDLE[corner or Corner.BOTTOM_LEFT])]
     open_corner = corner or Corner.TOP_RIGHT

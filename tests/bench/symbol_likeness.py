@@ -1,17 +1,21 @@
 """How alike chart shapes look when small and a little blurred.
 
 Run as a script to print the giving order of the shapes (see
-packetgen/chart/shapes_order.py) and the pairs most alike:
+packetgen/chart/shapes_order.py) and the pairs most alike, or the table that
+packetgen/chart/likeness.py reads:
 
     python -m tests.bench.symbol_likeness
+    python -m tests.bench.symbol_likeness table > packetgen/chart/likeness_table.py
 """
 
+import sys
 from functools import cache
 from textwrap import fill
 
 import numpy
 from PIL import Image, ImageDraw, ImageFilter
 
+from packetgen.chart.likeness import SCALE
 from packetgen.chart.shapes import NAMES, shape
 
 PIXELS = 24  # a 2.5 mm cell, about as finely as the eye parts it at reading distance
@@ -101,7 +105,32 @@ def farthest_first(first: str = "disc") -> tuple[str, ...]:
     return tuple(NAMES[i] for i in order)
 
 
-if __name__ == "__main__":
+def table_module() -> str:
+    """The source of packetgen/chart/likeness_table.py: kinship and ink in hundredths."""
+    table = kinship()
+    rows = "\n".join(
+        f'    "{"".join(_sign(table[i, j]) for j in range(i))}",' for i in range(1, len(NAMES))
+    )
+    inks = "".join(_sign(shape(name).ink) for name in NAMES)
+    return f'''"""Measured by tests/bench/symbol_likeness.py, which writes this file; read by likeness.py."""
+
+# One sign for each shape, in the order of their names: how black it is.
+INKS = "{inks}"
+
+# One row for each shape but the first, in it one sign for each shape before it: how alike they are.
+ROWS = (
+{rows}
+)
+'''
+
+
+def _sign(share: float) -> str:
+    return SCALE[round(100 * max(0.0, share))]
+
+
+if __name__ == "__main__" and sys.argv[1:] == ["table"]:
+    print(table_module(), end="")
+elif __name__ == "__main__":
     print(fill(" ".join(farthest_first()), 88, break_on_hyphens=False))
     for table in (likeness(), blurred_likeness()):
         print(*(f"{value:.3f} {a} {b}" for value, a, b in most_alike(table, 20)), sep="\n")

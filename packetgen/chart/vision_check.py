@@ -1,0 +1,55 @@
+"""Warns where two key colours fall together for eyes that lack a kind of cone, and their symbols too."""
+
+from collections.abc import Mapping
+from itertools import combinations
+
+from packetgen.chart.assignment import LOOKS_ALIKE_TO_SOME, shapes_for, tints_of
+from packetgen.chart.likeness import likeness
+from packetgen.diagnostics import Problems
+from packetgen.model import KeyLine, Pattern
+from packetgen.reckon.colour import difference, lab
+from packetgen.reckon.vision import EYES, seen
+from packetgen.shape_names import SHAPE_NAMES
+
+# Shapes more alike than this are taken for each other at a glance; measured on contact sheets.
+SYMBOLS_ALIKE = 0.55
+
+
+def complain_of_likeness(pattern: Pattern, counts: Mapping[str, int], problems: Problems) -> None:
+    """Advice at the later of two key lines that some eyes can tell apart by neither colour nor symbol.
+
+    `counts` holds the stitches of each mark; only marks with stitches have a symbol on the chart.
+    """
+    shapes = shapes_for(pattern, counts)
+    tints = tints_of(pattern)
+    in_cells = [line for line in pattern.key if counts.get(line.mark)]
+    for one, other in combinations(in_cells, 2):
+        if likeness(shapes[one.mark], shapes[other.mark]) < SYMBOLS_ALIKE:
+            continue
+        for eyes in EYES:
+            pair = (lab(seen(tints[line.mark], eyes)) for line in (one, other))
+            if difference(*pair) < LOOKS_ALIKE_TO_SOME:
+                problems.add(
+                    other.place,
+                    "symbols-alike",
+                    eyes=eyes,
+                    mark=repr(one.mark),
+                    colour=_name(pattern, one),
+                    other=repr(other.mark),
+                    other_colour=_name(pattern, other),
+                    symbol=shapes[one.mark],
+                    other_symbol=shapes[other.mark],
+                    better=_better(shapes),
+                )
+                break
+
+
+def _name(pattern: Pattern, line: KeyLine) -> str:
+    return " with ".join(colour.name for colour in line.threads[pattern.thread_sets[0].id])
+
+
+def _better(shapes: Mapping[str, str]) -> str:
+    """The free shape least like any that the chart has."""
+    taken = set(shapes.values())
+    free = (name for name in SHAPE_NAMES if name not in taken)
+    return min(free, key=lambda name: max(likeness(name, held) for held in taken))

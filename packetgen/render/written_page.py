@@ -1,0 +1,29 @@
+"""Fills the template of the written chart: a document of its own, made to be heard."""
+
+from jinja2 import Environment
+
+from packetgen.chart.editions import COLOUR
+from packetgen.chart.written import written
+from packetgen.model import Series
+from packetgen.reckon.figures import Figures
+from packetgen.render.faces import font_css
+from packetgen.render.packet import PacketSource
+from packetgen.render.templates import fill
+
+
+def written_source(series: Series, figures: Figures, env: Environment) -> PacketSource:
+    """The written chart of one pattern; it names no file and has no drawn chart."""
+    pattern = figures.pattern
+    html = fill(
+        env,
+        "packet/written.html",
+        series=series,
+        pattern=pattern,
+        chart=written(pattern),
+        revision=pattern.revisions[-1],
+        revision_number=len(pattern.revisions),
+        licence_line=series.licence.partition(".")[0] + ".",
+        font_css=font_css("asset:", symbols=False),
+    )
+    # Pages as large as the packet's.
+    return PacketSource(html, {}, {}, COLOUR, figures.pattern.revisions[-1].on, {})
