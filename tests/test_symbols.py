@@ -10,13 +10,12 @@ from io import BytesIO
 
 import pytest
 from fontTools.ttLib import TTFont
-from hypothesis import given, settings
-from hypothesis import strategies as st
 from shapely.geometry import Point, Polygon, box
 
 from packetgen.chart.font import build_symbol_font
 from packetgen.chart.shapes import NAMES, shape
-from packetgen.chart.symbols import BLANK, GIVING_ORDER, SHAPES, assign, code_point, ink
+from packetgen.chart.shapes_order import GIVING_ORDER
+from packetgen.chart.symbols import BLANK, SHAPES, code_point, ink
 from tests.bench.symbol_likeness import blurred_likeness, kinship, likeness, most_alike
 
 FINEST = 90  # units; the thinnest line or gap that a 2.5 mm cell holds in print
@@ -221,108 +220,3 @@ def test_chart_rows_read_back_from_a_pdf_cell_by_cell(tmp_path):
         assert float(left) == pytest.approx(0, abs=0.05)
         assert float(right) == pytest.approx(32 * cell_pt, abs=0.05)
         assert float(top) - first == pytest.approx(place * cell_pt, abs=0.05)
-
-
-# Giving ---------------------------------------------------------------------
-
-charts = st.dictionaries(
-    st.text(alphabet="abcdefghijklmnopqrstuvwxyz", min_size=1, max_size=2),
-    st.integers(min_value=0, max_value=20_000),
-    min_size=1,
-    max_size=120,
-)
-
-
-@st.composite
-def pinned_charts(draw):
-    stitches = draw(charts)
-    marks = draw(st.lists(st.sampled_from(sorted(stitches)), unique=True, max_size=12))
-    shapes = draw(
-        st.lists(st.sampled_from(NAMES), unique=True, min_size=len(marks), max_size=len(marks))
-    )
-    return stitches, dict(zip(marks, shapes))
-
-
-@given(pinned_charts())
-@settings(deadline=None)
-def test_every_colour_gets_a_shape_of_its_own_and_pins_win(chart):
-    """All shapes on a chart differ, and a colour the author pinned has the shape pinned."""
-    stitches, pins = chart
-    shapes = assign(tuple(stitches), stitches, pins)
-    assert tuple(shapes) == tuple(stitches)
-    assert len(set(shapes.values())) == len(stitches)
-    assert set(shapes.values()) <= set(NAMES)
-    assert pins.items() <= shapes.items()
-    assert assign(tuple(stitches), stitches, pins) == shapes
-
-
-@given(charts)
-@settings(deadline=None)
-def test_a_colour_added_last_moves_no_other(stitches):
-    """A colour with no stitches yet, added at the end, leaves all others their shapes."""
-    before = assign(tuple(stitches), stitches, {})
-    after = assign((*stitches, "new"), stitches | {"new": 0}, {})
-    assert after.items() >= before.items()
-
-
-@given(charts, st.data())
-@settings(deadline=None)
-def test_a_pin_moves_only_its_colour_and_the_one_it_displaces(stitches, data):
-    """Pinning one colour changes that colour and at most the one that had its shape."""
-    marks = tuple(stitches)
-    mark, name = data.draw(st.sampled_from(marks)), data.draw(st.sampled_from(NAMES))
-    before = assign(marks, stitches, {})
-    after = assign(marks, stitches, {mark: name})
-    moved = {m for m in marks if before[m] != after[m]}
-    assert moved <= {mark, *(m for m in marks if before[m] == name)}
-
-
-@given(st.lists(st.integers(min_value=0, max_value=3), min_size=30, max_size=30))
-@settings(deadline=None)
-def test_thirty_colours_get_the_thirty_most_different_shapes(kinds):
-    """Whatever the stitch counts, thirty colours share out the first thirty shapes."""
-    stitches = {f"m{i}": 10**kind for i, kind in enumerate(kinds)}
-    assert set(assign(tuple(stitches), stitches, {}).values()) == set(GIVING_ORDER[:30])
-
-
-def test_dense_colours_are_light_and_rare_ones_heavy():
-    """A ground of 6000 stitches gets a lighter shape than a border, a border than an eye."""
-    stitches = {"eye": 3, "border": 600, "ground": 6000, "beak": 11, "leaf": 500, "sky": 2500}
-    shapes = assign(tuple(stitches), stitches, {})
-    dense, middling, rare = (
-        [ink(shapes[mark]) for mark in marks]
-        for marks in (("ground", "sky"), ("border", "leaf"), ("eye", "beak"))
-    )
-    assert max(dense) < min(middling) and max(middling) < min(rare)
-
-
-def test_a_few_stitches_more_move_no_shape():
-    """Unpicking or adding a handful of stitches in a large chart leaves every shape."""
-    stitches = {"ground": 6000, "border": 600, "leaf": 500, "eye": 3}
-    nudged = {"ground": 5990, "border": 604, "leaf": 620, "eye": 5}
-    assert assign(tuple(stitches), stitches, {}) == assign(tuple(stitches), nudged, {})
-
-
-def test_a_pin_for_a_colour_not_on_the_chart_still_keeps_its_shape():
-    """A shape pinned to a colour of another page is given to no colour of this one."""
-    free = assign(("a",), {"a": 10}, {})["a"]
-    assert assign(("a",), {"a": 10}, {"elsewhere": free})["a"] != free
-
-
-def test_all_shapes_can_be_given_out():
-    """A chart may use every shape there is, pins included; one colour more is refused."""
-    marks = tuple(f"m{i}" for i in range(len(NAMES)))
-    stitches = dict.fromkeys(marks, 1)
-    pins = {marks[-1]: assign(marks, stitches, {})[marks[0]], marks[3]: NAMES[-1]}
-    shapes = assign(marks, stitches, pins)
-    assert sorted(shapes.values()) == sorted(NAMES) and pins.items() <= shapes.items()
-    with pytest.raises(ValueError, match=f"only {len(NAMES)} shapes"):
-        assign((*marks, "one more"), stitches, {})
-
-
-def test_wrong_pins_are_named():
-    """An unknown shape, or one shape for two colours, is refused by name."""
-    with pytest.raises(ValueError, match="'leef'"):
-        assign(("a",), {"a": 1}, {"a": "leef"})
-    with pytest.raises(ValueError, match="'disc'.*'a' and 'b'"):
-        assign(("a", "b"), {"a": 1, "b": 1}, {"a": "disc", "b": "disc"})
