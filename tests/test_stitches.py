@@ -248,7 +248,7 @@ def test_a_petite_is_a_small_square_inside_its_quarter(corner):
 @pytest.mark.parametrize("corner", Corner)
 @pytest.mark.parametrize("stitch", [Stitch.QUARTER, Stitch.PETITE, Stitch.THREE_QUARTER])
 def test_the_small_symbol_sits_on_what_the_stitch_covers(stitch, corner):
-    """The middle of the half-size symbol is in the outline, and nearer to it than to the open corner."""
+    """The middle of the half-size symbol lies in the outline."""
     x, y = symbol_corner(stitch, corner)
     assert 0 <= x <= 0.5 and 0 <= y <= 0.5
     middle = Polygon([(x + 0.2, y + 0.2), (x + 0.3, y + 0.2), (x + 0.3, y + 0.3)]).centroid

@@ -75,31 +75,8 @@ class KeyRow:
         return " with ".join(colour.name for colour in self.threads[0].colours)
 
     @property
-    def stitches(self) -> tuple[tuple[str, int], ...]:
-        """(in words, how many) of its stitches in cells."""
-        return tuple((k.words, k.count) for k in self.kinds if k.kind not in _ON_TOP)
-
-    @property
-    def backstitch_stitches(self) -> int:
-        return self._count("backstitch")
-
-    @property
-    def long_stitches(self) -> int:
-        return self._count("long")
-
-    @property
-    def daisies(self) -> int:
-        return self._count("daisy")
-
-    @property
     def knots(self) -> int:
-        return self._count("knot")
-
-    def _count(self, kind: str) -> int:
-        return sum(one.count for one in self.kinds if one.kind == kind)
-
-
-_ON_TOP = ("backstitch", "long", "daisy", "knot")
+        return sum(one.count for one in self.kinds if one.kind == "knot")
 
 
 def key_rows(figures: Figures, look: Look) -> tuple[KeyRow, ...]:
