@@ -11,7 +11,7 @@ from packetgen.reckon.colour import difference, lab
 from packetgen.reckon.vision import EYES, seen
 from packetgen.shape_names import SHAPE_NAMES
 
-# Shapes more alike than this are taken for each other at a glance; measured on contact sheets.
+# Shapes more alike than this are taken for each other at a glance: a guess, not yet measured.
 SYMBOLS_ALIKE = 0.55
 
 
