@@ -13,6 +13,8 @@ from fontTools.ttLib import TTFont
 from shapely.geometry import Point, Polygon, box
 
 from packetgen.chart.font import build_symbol_font
+from packetgen.chart.likeness import blackness
+from packetgen.chart.likeness import likeness as stored_likeness
 from packetgen.chart.shapes import NAMES, shape
 from packetgen.chart.shapes_order import GIVING_ORDER
 from packetgen.chart.symbols import BLANK, SHAPES, code_point, ink
@@ -112,6 +114,18 @@ def test_each_shape_given_is_as_unlike_those_before_as_can_be_had():
     for place in range(1, len(order)):
         nearest = table[order[:place]].max(axis=0)
         assert nearest[order[place]] <= nearest[order[place:]].min() + 0.02, GIVING_ORDER[place]
+
+
+def test_the_stored_likeness_is_that_of_the_drawn_shapes():
+    """Measured anew; two hundredths are allowed for other versions of the imaging library."""
+    table = kinship()
+    for place, one in enumerate(NAMES):
+        for before, other in enumerate(NAMES[:place]):
+            measured = max(0.0, table[place, before])
+            assert stored_likeness(one, other) == pytest.approx(measured, abs=0.02)
+            assert stored_likeness(other, one) == stored_likeness(one, other)
+        assert stored_likeness(one, one) == 1
+        assert blackness(one) == pytest.approx(ink(one), abs=0.006)
 
 
 # Font -----------------------------------------------------------------------

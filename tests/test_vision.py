@@ -7,8 +7,10 @@ from packetgen.chart.likeness import likeness
 from packetgen.chart.vision_check import SYMBOLS_ALIKE, complain_of_likeness
 from packetgen.diagnostics import Problems
 from packetgen.model import Colour, KeyLine, Stitch
+from packetgen.reckon.colour import channels, difference, lab
 from packetgen.reckon.vision import EYES, seen
 from packetgen.shape_names import SHAPE_NAMES
+from tests.outside import rows
 from tests.stitching import HERE, pattern
 
 RED, GREEN = Colour("E1", "brick", "#a9522f"), Colour("M1", "moss", "#6e6a30")
@@ -64,14 +66,20 @@ def test_a_pin_is_kept_and_moves_no_other():
 def test_greys_are_seen_as_greys(eyes):
     """All three simulations leave the neutral axis alone: Brettel, Viénot and Mollon (1997)."""
     for grey in ("#000000", "#808080", "#ffffff"):
-        digits = seen(grey, eyes).lstrip("#")
-        channels = [int(digits[i : i + 2], 16) for i in (0, 2, 4)]
-        assert max(abs(c - int(grey[1:3], 16)) for c in channels) <= 3
+        level = int(grey[1:3], 16)
+        assert max(abs(channel - level) for channel in channels(seen(grey, eyes))) <= 3
+
+
+@pytest.mark.parametrize("eyes", EYES)
+@pytest.mark.parametrize("row", rows("dichromats_brettel1997"), ids=lambda row: row["hex"])
+def test_a_colour_is_seen_as_another_implementation_has_it(row, eyes):
+    """Brettel, Viénot and Mollon (1997) by two libraries, which differ by their cone matrices' digits."""
+    ours, theirs = seen(row["hex"], eyes), row[eyes]
+    assert max(abs(a - b) for a, b in zip(channels(ours), channels(theirs))) <= 5
+    assert difference(lab(ours), lab(theirs)) < 1.6
 
 
 def test_red_and_green_come_nearer_without_red_or_green_cones():
-    from packetgen.reckon.colour import difference, lab
-
     ordinary = difference(lab("#c03020"), lab("#5a7a20"))
     for eyes in ("protanopia", "deuteranopia"):
         assert difference(lab(seen("#c03020", eyes)), lab(seen("#5a7a20", eyes))) < ordinary / 2

@@ -1,9 +1,12 @@
 """Which colour gets which chart shape.
 
 Colours that look alike, or that touch in the chart, must not have shapes that look alike; colours with
-many stitches get light shapes, so that a page does not turn black. A shape depends on the lines of the
-key above it and on the author's pins alone: a line added at the end moves no shape, a changed one
-moves none above it, and a change after which the same colours are close and dense moves none at all.
+many stitches get light shapes, so that a page does not turn black.
+
+Shapes stay where they are as far as can be. Each line of the key has a home shape by its place, and
+leaves it only where it is too like a shape above. So a shape depends on the lines above it and on the
+author's pins alone: a line added at the end moves no shape; a changed one moves none above it, few or
+none below in a key of up to thirty lines, and none at all while the same colours stay close and dense.
 """
 
 from collections import Counter
@@ -22,24 +25,26 @@ from packetgen.reckon.vision import EYES, seen
 
 Pair = frozenset[str]  # of two marks
 
-# Tints that differ by less look alike (CIEDE2000): common practice, no source, as are all figures here.
+# Tints that differ by less look alike (CIEDE2000); chosen by eye, as are all figures here.
 LOOKS_ALIKE = 8.0
 # The same for eyes that lack a kind of cone.
-LOOKS_ALIKE_TO_SOME = 4.0
+LOOKS_ALIKE_TO_SOME = 3.0
 # Two colours touch when so much of one's edge with other colours lies against the other.
 _TOUCHING_SHARE = 1 / 6
 
 # The likeness that the first line of the key puts up with between shapes of close colours and of any
 # others, and what each line further down puts up with besides, having fewer shapes to choose from.
-_ALIKE_IF_CLOSE, _ALIKE_AT_ALL, _MORE_A_LINE = 0.28, 0.62, 0.003
+# Stricter limits would have more lines leave their homes, and then one that moves moves others.
+_ALIKE_IF_CLOSE, _ALIKE_AT_ALL, _MORE_A_LINE = 0.33, 0.58, 0.0025
 
-# A colour with one stitch in ten or more gets one of the lightest shapes, or a page would turn black.
-_DENSE_SHARE, _LIGHT_SHAPES = 1 / 10, 24
+# A colour with one stitch in twenty or more gets one of the lightest shapes, or a page would turn
+# black. There can be no more than twenty such colours, so the light shapes do not run out.
+_DENSE_SHARE, _LIGHT_SHAPES = 1 / 20, 40
 
-_LIGHTEST = frozenset(sorted(GIVING_ORDER, key=blackness)[:_LIGHT_SHAPES])
+_BY_INK = tuple(sorted(GIVING_ORDER, key=blackness))
 # The most different shapes first, in both.
-_LIGHT = tuple(name for name in GIVING_ORDER if name in _LIGHTEST)
-_OTHERS = tuple(name for name in GIVING_ORDER if name not in _LIGHTEST)
+_LIGHT = tuple(name for name in GIVING_ORDER if name in _BY_INK[:_LIGHT_SHAPES])
+_OTHERS = tuple(name for name in GIVING_ORDER if name in _BY_INK[_LIGHT_SHAPES:])
 _STRIDES = (29, 31, 37, 41, 43, 47, 53, 59)
 
 
@@ -77,7 +82,7 @@ def assign(wishes: Sequence[Wish], close: frozenset[Pair]) -> dict[str, str]:
     dense = _DENSE_SHARE * sum(wish.stitches for wish in wishes)
     for place, wish in enumerate(wishes):
         if wish.pinned is None:
-            order = _own_order(place, light=wish.stitches >= dense)
+            order = _own_order(place, light=0 < dense <= wish.stitches)
             given[wish.mark] = _choice(order, place, wish.mark, given, close)
     return {wish.mark: given[wish.mark] for wish in wishes}
 
@@ -117,18 +122,23 @@ def _choice(
 
 
 def _own_order(place: int, light: bool) -> Iterator[str]:
-    """All shapes as the line at this place of the key likes them.
+    """All shapes as the line at this place of the key likes them; for a light one the lightest first."""
+    yield from _from_home(_LIGHT if light else _OTHERS, place)
+    yield from _BY_INK[_LIGHT_SHAPES:] if light else _LIGHT
 
-    The first is the line's home: the homes of the first lines are the most different shapes. The others
-    come in another order for each line, so that lines that have to move do not queue for the same.
+
+def _from_home(shapes: Sequence[str], place: int) -> Iterator[str]:
+    """The line's home, then the others, for each line in another order.
+
+    The homes of the first lines are the most different shapes. Lines that have to move look round in
+    different orders, so that they do not queue for the same shape.
     """
-    for shapes in (_LIGHT, _OTHERS) if light else (_OTHERS, _LIGHT):
-        yield shapes[place % len(shapes)]
-        stride = _STRIDES[place % len(_STRIDES)]
-        while gcd(stride, len(shapes)) > 1:  # or it would not come by all of them
-            stride += 1
-        start = place * 11 + len(shapes) // 2
-        yield from (shapes[(start + step * stride) % len(shapes)] for step in range(len(shapes)))
+    yield shapes[place % len(shapes)]
+    stride = _STRIDES[place % len(_STRIDES)]
+    while gcd(stride, len(shapes)) > 1:  # or it would not come by all of them
+        stride += 1
+    start = place * 11 + len(shapes) // 2
+    yield from (shapes[(start + step * stride) % len(shapes)] for step in range(len(shapes)))
 
 
 # Which colours are close -------------------------------------------------------------------------
