@@ -67,6 +67,7 @@ class ChartPage:
     page_map: tuple[MapBox, ...]
     scale_at_mm: tuple[float, float]
     key: tuple[KeyEntry, ...]
+    key_beyond: tuple[KeyRow, ...]  # what finds no room below the grid: it has a page of its own
     width_mm: float  # of the box
     height_mm: float
 
@@ -94,6 +95,7 @@ def chart_pages(
         foot = top + cell * (tile.rows.shown + ARROW_ROOM) + 2 * _NOTE_MM + 1.5
         page_map = tuple(_page_map(layout, tile, foot))
         shown = tuple(row for row in rows if row.mark in drawn.marks | drawn.line_marks)
+        entries = tuple(_key(shown, edition, foot + _FOOT_MM, high))
         pages.append(
             ChartPage(
                 sheet=drawn,
@@ -107,7 +109,8 @@ def chart_pages(
                 + tuple(_neighbours(tile, cell, left, top)),
                 page_map=page_map,
                 scale_at_mm=(max((b.x_mm + b.width_mm for b in page_map), default=0) + 6, foot + 5),
-                key=tuple(_key(shown, edition, foot + _FOOT_MM)),
+                key=entries,
+                key_beyond=shown[len(entries) :],
                 width_mm=wide,
                 height_mm=high,
             )
@@ -140,24 +143,26 @@ def _grid_high_mm(box_high: float, key_mm: float) -> float:
 def _layout(
     pattern: Pattern, rows: tuple[KeyRow, ...], edition: Edition
 ) -> tuple[tuple[Tile, ...], float]:
-    """The fewest pages on which no cell is too small and each page's own key has room, and that room."""
+    """The fewest pages on which no cell is too small and each page's own key has room, and that room.
+
+    The grid keeps _LEAST_GRID_MM whatever the key asks for.
+    """
     wide, high = box_mm(edition)
     most_columns = floor(_grid_wide_mm(wide) / edition.least_cell_mm - 2 * ARROW_ROOM)
     heights = {row.mark: _entry_mm(row, edition) for row in rows}
     line_mm = edition.key_text_mm * 1.75
+    most_room = _grid_high_mm(high, 0) - _LEAST_GRID_MM
     room = line_mm
     while True:
-        most_rows = floor(
-            max(_LEAST_GRID_MM, _grid_high_mm(high, room)) / edition.least_cell_mm - 2 * ARROW_ROOM
-        )
+        most_rows = floor(_grid_high_mm(high, room) / edition.least_cell_mm - 2 * ARROW_ROOM)
         layout = tiles(pattern.grid.width, pattern.grid.height, most_columns, most_rows)
         needed = max(
             _key_mm([heights[row.mark] for row in rows if row.mark in marks], edition)
             for marks in _marks_by_tile(pattern, layout)
         )
-        if needed <= room or _grid_high_mm(high, room) < _LEAST_GRID_MM:
+        if needed <= room or room == most_room:
             return layout, min(needed, room)
-        room += line_mm
+        room = min(room + line_mm, most_room)
 
 
 def _marks_by_tile(pattern: Pattern, layout: tuple[Tile, ...]) -> Iterator[set[str]]:
@@ -214,13 +219,19 @@ def _key_mm(heights: list[float], edition: Edition) -> float:
     return sum(max(heights[first : first + step]) for first in range(0, len(heights), step))
 
 
-def _key(rows: tuple[KeyRow, ...], edition: Edition, top: float) -> Iterator[KeyEntry]:
+def _key(
+    rows: tuple[KeyRow, ...], edition: Edition, top: float, bottom: float
+) -> Iterator[KeyEntry]:
+    """The entries that stand above `bottom`."""
     step = edition.key_columns
     for first in range(0, len(rows), step):
         together = rows[first : first + step]
+        highest = max(_entry_mm(row, edition) for row in together)
+        if top + highest > bottom:
+            return
         for column, row in enumerate(together):
             yield KeyEntry(row, _entry_lines(row, edition), column * _column_mm(edition), top)
-        top += max(_entry_mm(row, edition) for row in together)
+        top += highest
 
 
 # --- round the grid ---------------------------------------------------------------------------------
@@ -286,8 +297,9 @@ def _page_map(layout: tuple[Tile, ...], here: Tile, top: float) -> Iterator[MapB
 def alternative(page: ChartPage) -> str:
     """The words of a chart page for who cannot see it; begins as `render.pdf` expects."""
     tile = page.sheet.tile
+    rows = (*(entry.row for entry in page.key), *page.key_beyond)
     names = ", ".join(
-        f"{'+'.join(c.number for c in e.row.threads[0].colours)} {e.row.name}" for e in page.key
+        f"{'+'.join(c.number for c in row.threads[0].colours)} {row.name}" for row in rows
     )
     return (
         f"Chart page {tile.number} of {page.of}: columns {tile.columns.first} to {tile.columns.last}, "

@@ -1,5 +1,6 @@
 """Fills the packet's templates: everything a stitcher holds in her hands, as one HTML document."""
 
+from collections import Counter
 from collections.abc import Mapping
 from dataclasses import dataclass
 from datetime import date
@@ -13,9 +14,10 @@ from packetgen.chart.drawing import line_sample, overview
 from packetgen.chart.editions import COLOUR, Edition
 from packetgen.chart.piece_drawing import piece_drawing
 from packetgen.chart.sheet import LINE_WIDTH, Manner, look_of, sheet, whole_tile
-from packetgen.model import Pattern, Series
+from packetgen.model import Pattern, Series, Stitch
 from packetgen.reckon.buying import buy_tables
 from packetgen.reckon.figures import Figures
+from packetgen.reckon.needle import threads_used
 from packetgen.render.character_map import FILE_NAME, character_csv, code_of
 from packetgen.render.chart_pages import ChartPage, alternative, box_mm, chart_pages, has_sample
 from packetgen.render.faces import font_css
@@ -28,7 +30,8 @@ _DIAGRAMS: Mapping[str, str] = {
     "full": "Cross stitch: up at 1, down at 2, up at 3, down at 4. All upper legs lie the same way.",
     "half": "Half stitch, rising: only the leg from lower left to upper right.",
     "half back": "Half stitch, falling: only the leg from upper left to lower right.",
-    "three-quarter": "Three-quarter stitch: one whole leg, and a short one to the middle of the cell.",
+    "three-quarter": "Three-quarter stitch: a short leg to the middle of the cell, then the whole leg over it.",
+    "two three-quarters": "Two three-quarter stitches in one cell: each its own short leg, their whole legs side by side.",
     "quarter": "Quarter stitch: one short leg from the corner to the middle of the cell.",
     "petite": "Petite: a whole small cross in one quarter of the cell.",
     "backstitch": "Backstitch: up one stitch ahead, back down where the last stitch ended.",
@@ -72,16 +75,18 @@ def packet(series: Series, figures: Figures, cover_jpeg: bytes, env: Environment
         "piece.svg": piece_drawing(series.finish, model.fit, model.finished).encode(),
     }
     assets |= {_diagram_name(kind): diagram(kind).encode() for kind in stitches_used}
-    model_set = pattern.thread_sets[0].id
+    model_set = pattern.thread_sets[0]
+    threads = threads_used(pattern, model_set)
     html = fill(
         env,
         "packet/packet.html",
-        **_about(series, pattern),
+        **about(series, pattern),
         **chart.facts,
         figures=figures,
         model=model,
         finish=series.finish,
-        colours=len({c.number for line in pattern.key for c in line.threads[model_set]}),
+        colours=sum(card == model_set.card for card, _ in threads),
+        further=sum(card != model_set.card for card, _ in threads),
         buy=buy_tables(figures),
         diagrams=[(_diagram_name(kind), _DIAGRAMS[kind]) for kind in stitches_used],
         cautions=[CAUTIONS[name] for name in series.finish.cautions],
@@ -95,7 +100,7 @@ def booklet(series: Series, figures: Figures, edition: Edition, env: Environment
     html = fill(
         env,
         "packet/booklet.html",
-        **_about(series, figures.pattern),
+        **about(series, figures.pattern),
         **chart.facts,
         figures=figures,
         edition=edition,
@@ -103,7 +108,7 @@ def booklet(series: Series, figures: Figures, edition: Edition, env: Environment
     return chart.source(html, chart.assets)
 
 
-def _about(series: Series, pattern: Pattern) -> dict[str, object]:
+def about(series: Series, pattern: Pattern) -> dict[str, object]:
     """What every document of a pattern says of itself."""
     return {
         "series": series,
@@ -157,6 +162,10 @@ def _diagram_name(kind: str) -> str:
 def _stitches_used(pattern: Pattern) -> tuple[str, ...]:
     """Only the stitches that this chart has, in the order of `_DIAGRAMS`."""
     used = {f.stitch.value for f in pattern.fractions}
+    cells = Counter(
+        (f.column, f.row) for f in pattern.fractions if f.stitch is Stitch.THREE_QUARTER
+    )
+    used |= {"two three-quarters"} if max(cells.values(), default=0) > 1 else set()
     worked = {mark for row in pattern.grid.rows for mark in row}
     used |= {line.stitch.value for line in pattern.key if line.mark in worked}
     used |= {"long" if line.long else "backstitch" for line in pattern.lines}

@@ -6,8 +6,7 @@ from packetgen.chart.editions import COLOUR
 from packetgen.chart.written import written
 from packetgen.model import Series
 from packetgen.reckon.figures import Figures
-from packetgen.render.faces import font_css
-from packetgen.render.packet import PacketSource
+from packetgen.render.packet import PacketSource, about
 from packetgen.render.templates import fill
 
 
@@ -17,13 +16,8 @@ def written_source(series: Series, figures: Figures, env: Environment) -> Packet
     html = fill(
         env,
         "packet/written.html",
-        series=series,
-        pattern=pattern,
+        **about(series, pattern),
         chart=written(pattern),
-        revision=pattern.revisions[-1],
-        revision_number=len(pattern.revisions),
-        licence_line=series.licence.partition(".")[0] + ".",
-        font_css=font_css("asset:", symbols=False),
     )
     # Pages as large as the packet's.
     return PacketSource(html, {}, {}, COLOUR, figures.pattern.revisions[-1].on, {})
