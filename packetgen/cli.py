@@ -8,7 +8,7 @@ import click
 
 from packetgen import __version__
 from packetgen.model import EDITION_NAMES
-from packetgen.pipeline import Proof, Reckoned, build, proof
+from packetgen.pipeline import SYMBOLS_FILE, Proof, Reckoned, build, proof, settle
 
 CONTENT_WRONG, MACHINE_WRONG = 1, 2
 
@@ -151,6 +151,31 @@ def build_command(
     click.echo(
         f"{_counted(made, 'file')} written. Open {build_folder / 'site' / 'index.html'} to look."
     )
+
+
+@main.command("settle")
+@click.argument("names", nargs=-1, metavar="[NAME]...")
+@_content_option
+def settle_command(names: tuple[str, ...], content_folder: Path) -> None:
+    """Keep the chart symbols as they are.
+
+    \b
+    Writes symbols.yaml in the folder of each pattern. From then on an edited colour
+    keeps its symbol and moves no other, so that a corrected chart still looks like the
+    one that people are stitching from. A new line of the key gets a symbol that is
+    free; settle again to keep that one too.
+
+    \b
+    Examples:
+      packetgen settle robin-on-the-spade
+      packetgen settle
+    """
+    checked = _checked(content_folder)
+    try:
+        changed = settle(checked, content_folder, _wanted(names, checked))
+    except OSError as error:
+        _stop(f"cannot write {SYMBOLS_FILE}: {error.strerror or error} ({error.filename})")
+    click.echo(f"{_counted(changed, 'file')} of kept symbols written.")
 
 
 @main.command("kit")

@@ -289,6 +289,9 @@ FAULTS: dict[str, Fault] = {
     "symbol-twice": Fault(
         "{mark} and {other} both ask for the chart shape {symbol}", "give each mark its own"
     ),
+    "symbol-left-over": Fault(
+        "the key has no mark {mark}", "take the line out; {hint}", Level.ADVICE
+    ),
     "key-line-unused": Fault(
         "the mark {mark} is never used", "take its key line out, or stitch something with it"
     ),

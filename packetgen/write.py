@@ -51,6 +51,22 @@ def _put_back(build: Path, previous: Path) -> None:
         os.replace(kept, build / kept.name)
 
 
+def replaced(path: Path, data: bytes) -> bool:
+    """Whether the file had to be written, since it did not hold `data` yet; never half written.
+
+    Raises OSError.
+    """
+    if path.is_file() and path.read_bytes() == data:
+        return False
+    beside = path.with_name(f"_{path.name}.next")  # a name that nothing reads
+    try:
+        beside.write_bytes(data)
+        os.replace(beside, path)
+    finally:
+        beside.unlink(missing_ok=True)
+    return True
+
+
 def zipped(files: Mapping[str, bytes]) -> bytes:
     """A zip with these files, the same bytes every time."""
     target = io.BytesIO()

@@ -23,6 +23,8 @@ _HEADING = re.compile(
 )
 # Of a cell: how far a symbol may stand from where its neighbour says that it should.
 _SLACK = 0.05
+# Of the size of letters: the furthest from where the one before ends.
+_KERNED = 0.1
 
 
 @dataclass(frozen=True)
@@ -135,7 +137,9 @@ def _in_words(characters: tuple[LTChar, ...]) -> str:
     """The text, with a space wherever the pen was lifted."""
     words: list[str] = []
     for before, each in zip((None, *characters), characters):
-        follows = before and abs(each.x0 - before.x1) < 1 and each.matrix[5] == before.matrix[5]
+        # A pair such as 7 and 4 is set closer than its widths say.
+        near = before and abs(each.x0 - before.x1) < _KERNED * each.size
+        follows = near and each.matrix[5] == before.matrix[5]
         words += ("" if follows else " ", each.get_text())
     return "".join(words)
 

@@ -55,7 +55,7 @@ def test_the_first_page_of_help_names_the_commands(run):
     assert "Three things to type first" in bare.output
 
 
-@pytest.mark.parametrize("command", ["proof", "build", "kit"])
+@pytest.mark.parametrize("command", ["proof", "build", "settle", "kit"])
 def test_every_command_has_a_page_with_examples(run, command):
     page = run(command, "--help").output
     assert "Examples:" in page

@@ -14,6 +14,7 @@ from packetgen.model import BARE
 from packetgen.render.chart_pages import chart_pages
 from packetgen.render.key import key_rows
 from packetgen.render.packet import symbols_of
+from tests.bench.regions import SIZES, chart
 from tests.chart_only import chart_pdfs, reckoned, symbols
 from tests.many_colours import MARKS, many_coloured, wheel
 from tests.read_back import READERS, in_marks, whole_chart
@@ -73,6 +74,17 @@ def test_any_chart_is_read_back_cell_by_cell_by_two_readers(rows):
     pdf = chart_pdfs(figures)["a4"]
     for reader in READERS:
         assert in_marks(whole_chart(reader(pdf).values()), symbols(figures)) == rows
+
+
+@pytest.mark.slow
+def test_a_chart_of_two_hundred_thousand_stitches_is_read_back_by_two_readers():
+    """500 × 400 in sixty colours, on a hundred pages."""
+    pattern = chart(SIZES["large"])
+    figures = reckoned(pattern)
+    pdf = chart_pdfs(figures)["letter"]
+    assert (pattern.grid.width, pattern.grid.height) == (500, 400)
+    for reader in READERS:
+        assert in_marks(whole_chart(reader(pdf).values()), symbols(figures)) == pattern.grid.rows
 
 
 @pytest.mark.slow

@@ -8,6 +8,8 @@ Each case changes one thing in the tiny content folder and stands beside every l
 from tests.content_builder import CHART, CLOTH, FERN, FINISH, MOSS, PATTERN, SERIES, TINY, cut
 from tests.wrong_input_case import BLEND, PART, Case
 
+SYMBOLS = f"{FERN}/symbols.yaml"
+
 CASES = (
     Case(
         "an unknown thread card",
@@ -254,5 +256,16 @@ CASES = (
             )
         },
         "series/garden-year/fern/pattern.yaml:10:38: 'k' and 'r' both ask for the chart shape 'heart'; give each mark its own",
+    ),
+    Case(
+        "a kept symbol of a mark that is gone",
+        {SYMBOLS: "symbols:\n  q: heart\n  r: disc\n"},
+        "series/garden-year/fern/symbols.yaml:2:3: advice: the key has no mark 'q'; take the line out; known here: b, k, r",
+    ),
+    Case(
+        "a kept symbol that there is not, and one kept twice",
+        {SYMBOLS: "symbols:\n  r: hart\n  k: disc\n  b: disc\n"},
+        "series/garden-year/fern/symbols.yaml:2:6: there is no chart shape 'hart'; did you mean 'heart'?",
+        "series/garden-year/fern/symbols.yaml:4:6: 'b' and 'k' both ask for the chart shape 'disc'; give each mark its own",
     ),
 )

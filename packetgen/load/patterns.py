@@ -15,6 +15,7 @@ from packetgen.load.library import Library
 from packetgen.load.pixels import read_photo
 from packetgen.load.references import resolve
 from packetgen.load.shape_pattern import PATTERN
+from packetgen.load.symbols_file import SYMBOLS_FILE, read_symbols, with_kept
 from packetgen.load.values import Filled
 from packetgen.load.words import said
 from packetgen.load.worked import read_worked
@@ -75,6 +76,7 @@ def load_pattern(
         else None
     )
     marks = key.marks if key is not None and filled["key"] is not None else None
+    kept = read_symbols(folder, path, None if marks is None else tuple(marks), problems)
     chart = _chart(folder, path, chart_name, key, sets, marks, problems)
     worked = read_worked(filled, around.library, marks, chart, problems)
     if chart is not None and marks:
@@ -90,7 +92,7 @@ def load_pattern(
         occasion=Occasion(filled["occasion"]["name"], filled["occasion"]["on"]),
         cloths=cloths,
         thread_sets=tuple(sets.values()),
-        key=key.lines,
+        key=with_kept(key.lines, kept),
         grid=as_grid(chart),
         fractions=worked.fractions,
         lines=worked.lines,
@@ -137,7 +139,10 @@ def _chart_name(
 
 
 def _advise_unread(folder: ContentFolder, path: str, chart_name: str | None) -> None:
-    known = ("pattern.yaml", "story.md", "stitching.md", *PHOTO_FILES, *CHART_FILES)
+    known = (
+        *("pattern.yaml", SYMBOLS_FILE, "story.md", "stitching.md"),
+        *(*PHOTO_FILES, *CHART_FILES),
+    )
     folder.unread(path, (*known, chart_name) if chart_name else known)
 
 
