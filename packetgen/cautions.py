@@ -24,6 +24,12 @@ CAUTIONS: Mapping[str, Caution] = {
         "sparks, and away from people and animals. Shake, distance and drying times are those on the tin. "
         "An empty tin is still under pressure: leave it whole and take it where your local rules say.",
     ),
+    "brush paint": Caution(
+        "Paint from a tin",
+        "Open a window, cover the table and keep paint off the skin and away from food. Close the tin at once, "
+        "wipe brushes on a rag before they are washed, and take what is left where your local rules say: "
+        "paint does not go down the drain.",
+    ),
     "solvents": Caution(
         "Solvents",
         "Open a window, wear gloves that the label names, keep away from flames. Rags soaked with oil or "

@@ -1,15 +1,22 @@
 """The line that every build runs: load → model → reckon → chart → render → write, each stage a call."""
 
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field, replace
 from pathlib import Path
 
 from packetgen.chart.vision_check import complain_of_likeness
 from packetgen.diagnostics import Problems
 from packetgen.load import load_content
 from packetgen.load.symbols_file import SYMBOLS_FILE
-from packetgen.model import Pattern, Series
-from packetgen.reckon.figures import Figures, complain, figures
+from packetgen.model import Pattern, Series, ThreadCard
+from packetgen.reckon.bead_fit import complain_of_beads
+from packetgen.reckon.conversions import complain_of_conversions
+from packetgen.reckon.coverage import complain_of_coverage
+from packetgen.reckon.figures import Figures, complain
+from packetgen.reckon.isolated import complain_of_isolated
+from packetgen.reckon.matching import with_matches
+from packetgen.reckon.series_checks import complain_of_series
+from packetgen.reckon.series_magnets import complain_of_magnets, series_figures
 
 
 @dataclass(frozen=True)
@@ -26,6 +33,7 @@ class Proof:
 
     reckoned: tuple[Reckoned, ...]
     problems: Problems
+    thread_cards: Mapping[str, ThreadCard] = field(default_factory=dict)  # by id, used or not
 
     @property
     def sound(self) -> bool:
@@ -35,17 +43,30 @@ class Proof:
 def proof(content_folder: Path) -> Proof:
     """Load and reckon everything; report every problem; write nothing."""
     content, problems = load_content(content_folder)
-    reckoned = tuple(_reckon(series) for series in content.series) if content else ()
+    if content is None:
+        return Proof((), problems)
+    reckoned = tuple(_reckon(_matched(series, problems)) for series in content.series)
     for each in reckoned:
         complain(each.figures, each.series, problems)
+        complain_of_magnets(each.figures, each.series, problems)
+        complain_of_series(each.series, problems)
         for figure in each.figures:
             counts = {work.line.mark: work.total_stitches for work in figure.works}
             complain_of_likeness(figure.pattern, counts, problems)
-    return Proof(reckoned, problems)
+            complain_of_coverage(figure.pattern, figure.works, problems)
+            complain_of_beads(figure.pattern, problems)
+            complain_of_isolated(figure.pattern, figure.isolated, problems)
+            complain_of_conversions(figure.pattern, problems)
+    return Proof(reckoned, problems, content.thread_cards)
+
+
+def _matched(series: Series, problems: Problems) -> Series:
+    patterns = tuple(with_matches(pattern, problems) for pattern in series.patterns)
+    return replace(series, patterns=patterns)
 
 
 def _reckon(series: Series) -> Reckoned:
-    return Reckoned(series, tuple(figures(pattern, series.finish) for pattern in series.patterns))
+    return Reckoned(series, series_figures(series))
 
 
 def build(
@@ -97,6 +118,7 @@ def packet_files(
     from packetgen.chart.editions import COLOUR, EDITIONS
     from packetgen.chart.written import as_text, written
     from packetgen.render.ledger import ledger
+    from packetgen.render.ledger_schema import FILE_NAME, schema_file
     from packetgen.render.listing import listing
     from packetgen.render.packet import booklet, packet, symbols_of
     from packetgen.render.written_page import written_source
@@ -112,7 +134,8 @@ def packet_files(
         sold |= _papers(pattern, "-written", written_source(series, figure, env))
         sold[f"{pattern.id}-written.txt"] = as_text(written(pattern)).encode()
     files = _under(f"packets/{series.id}", sold | {f"{pattern.id}.zip": zipped(sold)})
-    files[f"ledger/{series.id}/{pattern.id}.json"] = ledger(figure, symbols_of(figure))
+    files[f"ledger/{series.id}/{pattern.id}.json"] = ledger(series, figure, symbols_of(figure))
+    files[f"ledger/{FILE_NAME}"] = schema_file()
     files[f"share/{series.id}/{pattern.id}.txt"] = listing(series, figure, env)
     return files
 

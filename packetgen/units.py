@@ -9,6 +9,9 @@ from math import ceil, floor
 MM_PER_INCH = 25.4
 MM_PER_UNIT = {"mm": 1.0, "cm": 10.0, "m": 1000.0, "in": MM_PER_INCH, "yd": 914.4}
 
+# A sixteenth of the pound of 453.59237 g exactly (the same agreement).
+GRAMS_PER_OUNCE = 453.59237 / 16
+
 _MEASURE = re.compile(r"^\s*(\d+(?:\.\d+)?|\d+/\d+|\d+ \d+/\d+)\s*([A-Za-z0-9/]*)\s*$")
 # A figure that is whole but for the dust of floating point must not be rounded up to the next step.
 _DUST = 1e-9
@@ -93,6 +96,48 @@ def cut_size_centimetres(width_mm: float, height_mm: float) -> str:
 def metres(length_m: float) -> str:
     """One decimal, and never '0.0 m' for thread that is really needed."""
     return f"{max(length_m, 0.1):.1f} m" if length_m > 0 else "0 m"
+
+
+def hours(time_h: float) -> str:
+    """Whole hours: 23.4 → '23 hours'."""
+    if time_h < 1:
+        return "less than an hour"
+    whole = round(time_h)
+    return f"{whole:,} hour{'' if whole == 1 else 's'}"
+
+
+def hours_minutes(time_h: float) -> str:
+    """To the minute: 2.25 → '2 h 15 min', 0.5 → '30 min', 24 → '24 h'."""
+    whole, minutes = divmod(round(time_h * 60), 60)
+    if not minutes:
+        return f"{whole} h"
+    return f"{whole} h {minutes} min" if whole else f"{minutes} min"
+
+
+def percent(share: float) -> str:
+    """One decimal: 0.0118 → '1.2 %'."""
+    return f"{share * 100:.1f} %"
+
+
+def about_percent(share: float) -> str:
+    """As short as it can be said: 0.13 → '13 %', 0.125 → '12.5 %'."""
+    return f"{plain(round(share * 100, 2))} %"
+
+
+def about_length(mm: float) -> str:
+    """A length in the hand, not to be cut by the rule: 450 → '17 3/4 in (45 cm)'."""
+    return f"{cut_inches(mm)} ({plain(round(mm / 10, 2))} cm)"
+
+
+def grams(mass_g: float) -> str:
+    """Whole grams, and ounces of 28.349523125 g to one decimal: 63.1 → '63 g (2.2 oz)'."""
+    return f"{mass_g:.0f} g ({mass_g / GRAMS_PER_OUNCE:.1f} oz)"
+
+
+def put_up(length_m: float) -> str:
+    """The length of one unit as sold, in both systems: 45.72 → '45.7 m (50 yd)'."""
+    yards = length_m * 1000 / MM_PER_UNIT["yd"]
+    return f"{plain(round(length_m, 1))} m ({plain(round(yards, 1))} yd)"
 
 
 def plain(value: float) -> str:

@@ -38,6 +38,11 @@ def chart_pdfs(
     of: Figures, papers_mm: Mapping[str, tuple[float, float]] = PAPERS_MM
 ) -> dict[str, bytes]:
     """The chart pages as a document for each paper."""
+    return documents(**chart_document(of), papers_mm=papers_mm)
+
+
+def chart_document(of: Figures) -> dict[str, object]:
+    """What the engine is given to set the chart pages, but for the papers."""
     pages, env = pages_of(of), environment()
     width, height = box_mm(EDITION)
     body = fill(
@@ -52,13 +57,12 @@ def chart_pdfs(
         f'<!DOCTYPE html><html lang="en-GB"><head><meta charset="utf-8"><title>{of.pattern.title}'
         f"</title><style>{style}</style></head><body>{body}</body></html>"
     )
-    return documents(
-        html,
-        {"blank.svg": _BLANK_PICTURE},
-        b"chart",
-        {page.anchor: page for page in pages},
-        EDITION.page_mm,
-        papers_mm,
-        {},
-        of.pattern.revisions[-1].on,
-    )
+    return {
+        "html": html,
+        "assets": {"blank.svg": _BLANK_PICTURE},
+        "identifier": b"chart",
+        "charts": {page.anchor: page for page in pages},
+        "page_mm": EDITION.page_mm,
+        "attached": {},
+        "dated": of.pattern.revisions[-1].on,
+    }

@@ -6,6 +6,7 @@ from packetgen.diagnostics import Place
 from packetgen.model import (
     Cloth,
     ClothOption,
+    Coating,
     Colour,
     DateRule,
     Designer,
@@ -18,6 +19,7 @@ from packetgen.model import (
     Part,
     Pattern,
     Revision,
+    Sells,
     Series,
     Stitch,
     ThreadCard,
@@ -27,7 +29,7 @@ from packetgen.model import (
 )
 
 HERE = Place("tests")
-DESIGNER = Designer("fernsby", "Isolde Fernsby", "Draws in the rain.", True, None)
+DESIGNER = Designer("fernsby", "Isolde Fernsby", "Draws in the rain.", Sells.PDF, None)
 MOSS, CLAY, SOOT = (
     Colour("M1", "moss", "#678a37"),
     Colour("T1", "clay", "#cb7347"),
@@ -110,7 +112,7 @@ def piece(width_mm: float = 200.0, height_mm: float = 180.0, **more: object) -> 
         border_mm=5.0,
         fold_over_mm=25.0,
         wadding_inset_mm=1.0,
-        parts=(Part("board", outline, (0.0, 0.0), 6.0, 1, SAGE, 2, True),),
+        parts=(Part("board", outline, (0.0, 0.0), 6.0, 1, (Coating(SAGE, 2, "both"),)),),
         paints=(SAGE,),
         trim=Trim("straight", 1.0, 20.0),
         magnets=Magnets(4, 10.0, 2.0, 18.0),

@@ -70,9 +70,13 @@ def test_the_listing_says_what_a_buyer_asks(built):
 
 def test_the_ledger_is_json_with_every_figure(built):
     data = json.loads((built / "ledger" / SERIES / "squash-barrow.json").read_text("utf-8"))
-    assert set(data) == {"character_map", "figures", "buy"}
-    assert len(data["figures"]["cloths"]) == 5
-    assert len(data["buy"]) == 2
+    parts = {"$schema", "ledger", "pattern", "assumptions", "formulas", "figures", "character_map"}
+    assert set(data) == parts
+    of_cloths = [entry for entry in data["figures"] if entry["figure"] == "cell"]
+    assert len({entry["of"]["cloth"] for entry in of_cloths if "cloth" in entry["of"]}) == 5
+    bought = [entry for entry in data["figures"] if entry["figure"] == "to buy"]
+    assert len({entry["of"]["set"] for entry in bought}) == 2
+    assert (built / "ledger" / SERIES / data["$schema"]).is_file()
 
 
 def test_the_same_input_gives_the_same_bytes(built, tmp_path):

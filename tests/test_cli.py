@@ -67,7 +67,7 @@ def test_the_version_is_told(run):
 
 
 def test_sound_content_is_called_sound(run):
-    assert "All is well: 3 patterns checked" in run("proof", "--content", CONTENT).output
+    assert "All is well: 8 patterns checked" in run("proof", "--content", CONTENT).output
 
 
 def test_every_fault_is_one_line_with_its_place(run, broken):

@@ -1,14 +1,20 @@
 """Every design must lie on the panel of the finishing piece, whatever the cloth."""
 
+from math import cos, pi, sin
+from time import perf_counter
+
 import pytest
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from packetgen.diagnostics import Problems
-from packetgen.model import KeepOut
+from packetgen.model import KeepOut, Weave
+from packetgen.pipeline import proof
 from packetgen.reckon.figures import complain, figures
-from packetgen.reckon.fit import Verdict, fit
+from packetgen.reckon.fit import Verdict, fit, holds, too_many
+from packetgen.reckon.fit_table import columns_of, fit_table, fit_tables
 from packetgen.reckon.sizes import Size, cell_mm
+from tests.content_builder import CHART, build
 from tests.stitching import option, pattern, piece, series
 
 
@@ -72,3 +78,221 @@ def test_a_design_that_fits_is_not_complained_of(count):
     problems = Problems()
     complain((figures(small, piece()),), series(small), problems)
     assert not list(problems)
+
+
+# --- keep-outs and panels that are no rectangles ----------------------------------------------------
+
+POT = KeepOut("a pot", ((140, 120), (200, 120), (200, 180), (140, 180)))
+GABLE = ((0.0, 80.0), (100.0, 0.0), (200.0, 80.0), (200.0, 180.0), (0.0, 180.0))
+
+
+def test_a_card_finds_its_place_between_pots_to_the_tenth_of_a_millimetre():
+    """By hand: pots leave x from 20.25 to 130.75, so a card of 110.5 mm has one place across."""
+    left = KeepOut("left pot", ((0, 0), (20.25, 0), (20.25, 180), (0, 180)))
+    right = KeepOut("right pot", ((130.75, 0), (200, 0), (200, 180), (130.75, 180)))
+    between = piece(keep_outs=(left, right))
+    assert fit(Size(100.5, 100), 1.0, between).at_mm == (20.25, 35)
+    assert fit(Size(100.6, 100), 1.0, between).verdict is Verdict.DOES_NOT_FIT
+
+
+def test_a_card_goes_no_farther_from_the_middle_than_it_must():
+    """By hand: a card of 130 × 130 mm would stand at 35, 25 and reach 25 mm into the pot from the left and
+    35 mm from above; the shorter way out is to the left."""
+    laid = fit(Size(120, 120), 1.0, piece(keep_outs=(POT,)))
+    assert laid.at_mm == (10, 25)
+
+
+def test_the_largest_design_clears_the_pot():
+    """By hand: 100 × 100 stitches with 5 mm of border and the pot of 60 mm in the corner of 200 × 180 mm: the
+    card may be 140 mm wide beside it, so 130 mm of stitching: 71 stitches of 14 count (128.8 mm)."""
+    cell = cell_mm(14, 1)
+    laid = fit(Size(100 * cell, 100 * cell), cell, piece(keep_outs=(POT,)))
+    assert laid.largest == (71, 71)
+    assert (laid.most_stitches_wide, laid.most_stitches_high) == (104, 93)
+
+
+def test_a_slanted_panel_takes_what_its_slants_leave():
+    """By hand: under a gable of slope 0.8 on a board 200 mm wide, a card of w × w reaches the slant at a
+    height of 0.8 · w / 2 from the ridge, so 0.4 · w + w is at most 180: w is 128.57, the stitching 118.57 mm.
+    """
+    laid = fit(Size(90, 90), 1.0, piece(panel=GABLE))
+    assert laid.largest == (118, 118)
+    assert fit(Size(118.5, 118.5), 1.0, piece(panel=GABLE)).verdict is not Verdict.DOES_NOT_FIT
+    assert fit(Size(118.7, 118.7), 1.0, piece(panel=GABLE)).verdict is Verdict.DOES_NOT_FIT
+
+
+@st.composite
+def panels(draw):
+    """A board, a gable or an L, with no pot, or one that is square or three-cornered."""
+    ell = ((0.0, 0.0), (120.0, 0.0), (120.0, 60.0), (200.0, 60.0), (200.0, 180.0), (0.0, 180.0))
+    outline = draw(st.sampled_from((piece().panel, GABLE, ell)))
+    x, y = draw(st.integers(20, 150)), draw(st.integers(60, 150))
+    wide, high = draw(st.integers(5, 40)), draw(st.integers(5, 40))
+    shape = draw(st.sampled_from((((0, 0), (1, 0), (1, 1), (0, 1)), ((0, 1), (0.5, 0), (1, 1)))))
+    pot = KeepOut("a pot", tuple((x + wide * u, y + high * v) for u, v in shape))
+    return piece(panel=outline, keep_outs=(pot,) if draw(st.booleans()) else ())
+
+
+@settings(max_examples=60, deadline=None)
+@given(panels(), st.integers(10, 140), st.integers(10, 140))
+def test_the_largest_of_a_shape_fits_and_a_size_more_does_not(on, wide, high):
+    """The largest finds a place; the design itself finds one exactly when it is no larger; and no design of
+    the shape that is a stitch more on both sides finds one."""
+    cell = cell_mm(16, 1)
+    laid = fit(Size(wide * cell, high * cell), cell, on)
+    columns, rows = laid.largest
+    assert holds((columns, rows), cell, on)
+    fits = laid.verdict is not Verdict.DOES_NOT_FIT
+    assert fits == (columns >= wide and rows >= high)
+    # Both sides were rounded down from one scale, so with a stitch more each the scale is beyond.
+    assert not holds((columns + 1, rows + 1), cell, on)
+
+
+@settings(max_examples=60, deadline=None)
+@given(panels(), st.integers(60, 140), st.integers(60, 140))
+def test_what_is_too_much_is_the_least_that_helps(on, wide, high):
+    """Without those columns and rows the design fits; with one of them more it does not."""
+    cell = cell_mm(14, 1)
+    ways = too_many((wide, high), cell, on)
+    if holds((wide, high), cell, on):
+        assert ways == ()
+    for columns, rows in ways:
+        assert holds((wide - columns, high - rows), cell, on)
+        if columns:
+            assert not holds((wide - columns + 1, high - rows), cell, on)
+        if rows:
+            assert not holds((wide - columns, high - rows + 1), cell, on)
+
+
+@settings(max_examples=40, deadline=None)
+@given(panels(), st.integers(10, 120), st.integers(10, 120))
+def test_a_card_that_is_laid_lies_in_the_room(on, wide, high):
+    """Looked at with a grid of points, not with polygons: no point inside the card is on a pot."""
+    laid = fit(Size(wide, high), 1.0, on)
+    if laid.verdict is Verdict.DOES_NOT_FIT:
+        return
+    x, y = laid.at_mm
+    for i in range(1, 20):
+        for j in range(1, 20):
+            at = x + laid.card.width_mm * i / 20, y + laid.card.height_mm * j / 20
+            assert inside(at, on.panel)
+            assert not any(inside(at, pot.outline) for pot in on.keep_outs)
+
+
+def inside(at, outline) -> bool:
+    """By crossings of a ray to the right."""
+    x, y = at
+    sides = zip(outline, (*outline[1:], outline[0]))
+    return (
+        sum(
+            (ya > y) != (yb > y) and x < xa + (y - ya) * (xb - xa) / (yb - ya)
+            for (xa, ya), (xb, yb) in sides
+        )
+        % 2
+        == 1
+    )
+
+
+# --- what the author is told ------------------------------------------------------------------------
+
+
+def complaint(of, on) -> str:
+    problems = Problems()
+    complain((figures(of, on),), series(of, finish=on), problems)
+    (problem,) = problems
+    return str(problem)
+
+
+def test_a_design_two_stitches_too_wide_is_told_so():
+    """By hand: 200 mm less 10 mm of border hold 104 stitches of 14 count; the design has 106."""
+    said = complaint(pattern("m" * 106), piece())
+    assert "it is 2 stitches too wide (room for 104 × 93 stitches)" in said
+
+
+def test_proof_fails_a_series_with_a_design_two_stitches_too_wide(tmp_path):
+    """By hand: a shelf of 100 mm less 12 mm of border holds 88 mm, 48 stitches of 14 an inch; here are 50."""
+    wide = {CHART: f"rrbb{'r' * 46}\nrk..{'r' * 46}\n"}
+    checked = proof(build(tmp_path, wide))
+    assert not checked.sound
+    (error,) = checked.problems.errors
+    assert error.code == "does-not-fit"
+    assert "it is 2 stitches too wide (room for 48 × 48 stitches)" in str(error)
+    narrower = {CHART: f"rrbb{'r' * 44}\nrk..{'r' * 44}\n"}
+    assert proof(build(tmp_path / "narrower", narrower)).sound
+
+
+def test_both_sides_are_told_where_both_are_too_long():
+    said = complaint(pattern(*["m" * 105] * 96), piece())
+    assert "it is 1 stitch too wide and 3 stitches too high (room for 104 × 93 stitches)" in said
+
+
+def test_a_pot_is_told_by_either_way_round_it():
+    """By hand: 140 mm beside the pot hold 130 mm, 71 stitches, so 80 are 9 too many; 120 mm above it hold
+    110 mm, 60 stitches, so 80 are 20 too many. The largest square has 71."""
+    said = complaint(pattern(*["m" * 80] * 80), piece(keep_outs=(POT,)))
+    assert "it is 9 stitches too wide or 20 stitches too high (room for 71 × 71 stitches)" in said
+
+
+def test_a_panel_that_is_all_pot_is_told_without_a_number():
+    pot = KeepOut("a pot", ((0, 0), (200, 0), (200, 180), (0, 180)))
+    assert "in the way of a part that the panel must keep free" in complaint(
+        pattern("mm"), piece(keep_outs=(pot,))
+    )
+
+
+# --- the tables -------------------------------------------------------------------------------------
+
+
+def test_cloths_with_the_same_stitches_in_an_inch_share_a_row():
+    """By the definition of count: 28 threads over two are 14 stitches an inch, as are 14 blocks."""
+    aida, even, fine = option(14), option(28, 2, Weave.EVENWEAVE), option(40, 2, Weave.LINEN)
+    year = series(pattern("mm", cloths=(aida, even)), pattern("mm", cloths=(fine,), id="other"))
+    columns = columns_of(year)
+    assert [column.stitches_per_inch for column in columns] == [14, 16, 18, 20]
+    assert [ground.name for ground in columns[0].of_series] == ["Cloth 14", "Cloth 28, over 2"]
+    assert [ground.name for ground in columns[1].grounds] == [
+        "16-count aida",
+        "32-count evenweave or linen over 2 threads",
+    ]
+
+
+def test_a_design_is_tried_on_the_cloths_of_the_others_too():
+    aida, fine = option(14), option(40, 2, Weave.LINEN)
+    year = series(
+        pattern("m" * 120, cloths=(fine,)),
+        pattern("mm", cloths=(aida,), id="other"),
+        finish=piece(),
+    )
+    coarse, *_, finest = fit_tables(year)[0].rows
+    assert coarse.fit.verdict is Verdict.DOES_NOT_FIT and coarse.promised == ()
+    assert finest.fit.verdict is Verdict.FITS
+    assert [ground.name for ground in finest.promised] == ["Cloth 40, over 2"]
+    assert fit_table(year.patterns[0], year) == fit_tables(year)[0]
+
+
+def test_the_table_says_what_is_promised_as_the_figures_do():
+    year = series(pattern("m" * 100, cloths=(option(14), option(16))), finish=piece())
+    (table,) = fit_tables(year)
+    by_size = {row.column.cell_mm: row.fit for row in table.rows}
+    for on in figures(year.patterns[0], year.finish).cloths:
+        assert by_size[on.cell_mm] == on.fit
+
+
+def test_eight_designs_on_fifteen_cloths_take_no_noticeable_time():
+    """A table that an author waits for is not looked at: well under a second, with a round pot too."""
+    cloths = tuple(option(10 + count) for count in range(15))
+    circle = KeepOut(
+        "a round pot",
+        tuple(
+            (170 + 30 * cos(turn * pi / 32), 150 + 30 * sin(turn * pi / 32)) for turn in range(64)
+        ),
+    )
+    designs = (
+        pattern(*["m" * (60 + 3 * n)] * (71 - 2 * n), id=f"design-{n}", cloths=cloths)
+        for n in range(8)
+    )
+    year = series(*designs, finish=piece(keep_outs=(circle,)))
+    started = perf_counter()
+    tables = fit_tables(year)
+    assert perf_counter() - started < 1
+    assert len(tables) == 8 and {len(table.rows) for table in tables} == {15}

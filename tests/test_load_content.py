@@ -7,7 +7,7 @@ from datetime import UTC, date, datetime, timedelta
 import pytest
 
 from packetgen.load import load_content
-from packetgen.model import Corner, Fraction, Stitch, Weave
+from packetgen.model import Corner, Fraction, Sells, Stitch, Weave
 from tests.conftest import CONTENT
 from tests.content_builder import CHART, FERN, FINISH, MOSS, PATTERN, SERIES, TINY, build
 
@@ -32,7 +32,7 @@ def series(load):
 def test_the_demo_folder_is_in_order():
     content, problems = load_content(CONTENT)
     assert [str(problem) for problem in problems] == []
-    assert [len(series.patterns) for series in content.series] == [3]
+    assert [len(series.patterns) for series in content.series] == [8]
 
 
 def test_lengths_are_kept_in_one_unit(series):
@@ -76,7 +76,7 @@ def test_names_are_resolved(series):
     assert pattern.cloths[0].colour.hex == "#f2f2ee"
     assert pattern.beads[0].colour.name == "hip red"
     assert series.to_come[0].designer is series.designers[0]
-    assert series.finish.parts[0].paint is series.finish.paints[0]
+    assert series.finish.parts[0].painted[0].paint is series.finish.paints[0]
 
 
 def test_what_is_left_out_has_its_usual_value(series):
@@ -87,7 +87,7 @@ def test_what_is_left_out_has_its_usual_value(series):
     assert series.thread_sets[0].backstitch_strands == 1
     assert pattern.key[0].stitch is Stitch.FULL
     assert (pattern.model_stitcher, pattern.finisher) == ("Hazel Penn", "")
-    assert series.designers[0].sells
+    assert series.designers[0].sells is Sells.PDF
     assert pattern.photo is None
 
 

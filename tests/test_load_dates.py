@@ -6,7 +6,14 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from packetgen.load.dates import MONTHS, WEEKDAYS, read_day, read_moment, read_rule
+from packetgen.load.dates import (
+    MONTHS,
+    WEEKDAYS,
+    read_day,
+    read_days_before,
+    read_moment,
+    read_rule,
+)
 from packetgen.model import DateRule
 
 
@@ -27,6 +34,22 @@ def refuse(code, offset=0, **facts):
         ("21 days before Easter", DateRule("21 days before Easter", easter=(-21, False))),
         ("1 day after Easter", DateRule("1 day after Easter", easter=(1, False))),
         ("3 days after Julian Easter", DateRule("3 days after Julian Easter", easter=(3, True))),
+        ("June solstice", DateRule("June solstice", sun=(0, 6))),
+        ("the winter solstice", DateRule("the winter solstice", sun=(0, 12))),
+        ("Spring Equinox", DateRule("Spring Equinox", sun=(0, 3))),
+        (
+            "3 days before September equinox",
+            DateRule("3 days before September equinox", sun=(-3, 9)),
+        ),
+        (
+            "1 day after the summer solstice",
+            DateRule("1 day after the summer solstice", sun=(1, 6)),
+        ),
+        ("in May", DateRule("in May", fixed=(5, 1))),
+        ("spring", DateRule("spring", fixed=(3, 1))),
+        ("Summer", DateRule("Summer", fixed=(6, 1))),
+        ("in autumn", DateRule("in autumn", fixed=(9, 1))),
+        ("winter", DateRule("winter", fixed=(12, 1))),
     ],
 )
 def test_a_day_of_every_year_is_read(said, rule):
@@ -46,6 +69,34 @@ def test_every_day_of_a_common_year_comes_every_year(day):
 def test_a_counted_weekday_is_read(count, weekday, month):
     rule = read_rule(f"{count} {WEEKDAYS[weekday]} of {MONTHS[month - 1]}", refuse)
     assert rule.nth == (("first", "second", "third", "fourth").index(count) + 1, weekday, month)
+
+
+@pytest.mark.parametrize(
+    ("seasonal", "monthly"),
+    [
+        ("spring equinox", "March equinox"),
+        ("summer solstice", "June solstice"),
+        ("autumn equinox", "September equinox"),
+        ("winter solstice", "December solstice"),
+    ],
+)
+def test_a_solstice_named_for_a_season_is_that_of_the_north(seasonal, monthly):
+    assert read_rule(seasonal, refuse).sun == read_rule(monthly, refuse).sun
+
+
+@pytest.mark.parametrize(
+    ("said", "days"),
+    [
+        ("7 days", 7),
+        ("1 day", 1),
+        ("2 weeks", 14),
+        ("10 days before", 10),
+        ("0 days", 0),
+        ("On the day", 0),
+    ],
+)
+def test_a_design_goes_up_some_days_before(said, days):
+    assert read_days_before(said, 60, refuse) == days
 
 
 def test_names_of_days_and_months_are_those_of_the_calendar():

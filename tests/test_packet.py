@@ -116,7 +116,7 @@ def test_the_map_inside_the_document_is_the_published_one(built, readers, name):
 def test_fractional_stitches_stand_in_the_chart_as_small_symbols(built):
     """Every close-up of the squash barrow is found again, at half the size of a cell."""
     ledger = json.loads((built / "ledger" / SERIES / "squash-barrow.json").read_text("utf-8"))
-    fractions = ledger["figures"]["pattern"]["fractions"]
+    fractions = ledger["pattern"]["fractions"]
     marks = {symbol: mark for mark, symbol in symbols_by_mark(built, "squash-barrow").items()}
     small, expected = [], []
     pdf = packet_path(built, "squash-barrow", "letter").read_bytes()
@@ -370,11 +370,13 @@ def test_the_count_of_every_colour_is_that_of_the_grid(built):
     for name in PATTERNS:
         ledger = json.loads((built / "ledger" / SERIES / f"{name}.json").read_text("utf-8"))
         grid = "".join(author_rows(name))
-        for work in ledger["figures"]["works"]:
-            mark = work["line"]["mark"]
+        stitches = [entry for entry in ledger["figures"] if entry["figure"] == "stitches"]
+        for line in ledger["pattern"]["key"]:
+            mark = line["mark"]
             in_cells = grid.count(mark)
-            fractions = sum(f["mark"] == mark for f in ledger["figures"]["pattern"]["fractions"])
-            assert sum(work["stitches"].values()) == in_cells + fractions
+            fractions = sum(f["mark"] == mark for f in ledger["pattern"]["fractions"])
+            said = sum(entry["value"] for entry in stitches if entry["of"]["mark"] == mark)
+            assert said == in_cells + fractions
 
 
 def test_every_printed_word_has_its_letters_in_the_shipped_faces(readers):

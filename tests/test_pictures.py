@@ -15,6 +15,7 @@ from PIL import Image, ImageChops, ImageDraw, ImageStat
 from packetgen.model import (
     Bead,
     BeadCard,
+    Coating,
     Colour,
     Corner,
     Daisy,
@@ -337,7 +338,7 @@ def test_a_public_picture_is_light_to_load(published):
 
 def test_a_part_in_front_of_the_panel_hides_the_mounted_design():
     square = ((0, 0), (40, 0), (40, 40), (0, 40))
-    pot = Part("pot", square, (150, 130), 6, 1, SAGE, 1, True)
+    pot = Part("pot", square, (150, 130), 6, 1, (Coating(SAGE, 1, "both"),))
     finish = piece(parts=(*piece().parts, pot))
     of = figures(pattern(*["m" * 100] * 88), finish)
     view = scene(finish, 600)

@@ -28,6 +28,7 @@ from packetgen.model import (
     Notice,
     Occasion,
     Revision,
+    Sells,
     Stitch,
     ToCome,
 )
@@ -39,9 +40,9 @@ from tests import stitching
 from tests.content_builder import picture as picture_data
 from tests.golden_pages import same_as_golden
 
-QUIET = Designer("moorcroft-lane", "Tamsin Hedgerow", "Draws by lamplight.", False, None)
+QUIET = Designer("moorcroft-lane", "Tamsin Hedgerow", "Draws by lamplight.", Sells.NEITHER, None)
 COUNTER = "https://fernsby.example.org/"
-SELLER = Designer("fernsby", "Isolde Fernsby", "Draws in the rain.", True, COUNTER)
+SELLER = Designer("fernsby", "Isolde Fernsby", "Draws in the rain.", Sells.PDF, COUNTER)
 HIP = Bead(
     BeadCard("drop", "Drop Glass", 2.2, 300, {}),
     Colour("07", "hip red", "#b32c2e"),

@@ -23,7 +23,7 @@ from packetgen.reckon.needle import (
 from packetgen.reckon.patches import Patch, patches
 from packetgen.reckon.sizes import cell_mm
 from packetgen.reckon.stitches import daisy_mm, stitch_mm
-from packetgen.reckon.thread import needs, strand_lengths, units_to_buy, work_of
+from packetgen.reckon.thread import needs, strand_lengths, units_to_buy, work_of, worked_of
 from packetgen.render.key import key_rows
 from packetgen.render.kit import kit_table
 from tests.stitching import CLAY, HERE, MOSS, card, option, pattern, piece, thread_set
@@ -73,7 +73,7 @@ def test_two_lazy_daisies_by_hand():
     leaves = (Daisy("m", (3, 3), (3, 1), HERE), Daisy("m", (3, 3), (5, 3), HERE))
     drawn = pattern("....", daisies=leaves)
     thread = replace(thread_set(2), daisy_strands=2)
-    lengths = strand_lengths(drawn, work_of(drawn)[0], thread, CELL_14)
+    lengths = strand_lengths(worked_of(work_of(drawn), CELL_14)[0], thread)
     assert lengths.usual_m == pytest.approx(0.215662, abs=1e-6)
 
 
@@ -84,7 +84,7 @@ def test_two_three_quarters_in_a_cell_by_hand():
         Fraction(1, 1, "t", Stitch.THREE_QUARTER, Corner.TOP_LEFT),
     )
     drawn = pattern(".", fractions=shared)
-    bought = needs(drawn, work_of(drawn), thread_set(1), CELL_14)
+    bought = needs(worked_of(work_of(drawn), CELL_14), thread_set(1))
     by_hand = 1.5 * (sqrt(2) + 1) * CELL_14 * 1.18 + 80
     assert [need.strand.usual_m * 1000 for need in bought[:2]] == pytest.approx([by_hand] * 2)
 
@@ -93,8 +93,8 @@ def test_a_cell_of_four_petites_is_paid_four_times_and_started_once():
     four = tuple(Fraction(1, 1, "m", Stitch.PETITE, corner) for corner in Corner)
     (work, *_) = work_of(pattern("..", fractions=four))
     assert work.stitches == {Stitch.PETITE: 4}
-    assert work.cells[Stitch.PETITE] == (Patch(4, 0),)
-    assert patches([(1, 1), (1, 1), (4, 1)]) == (Patch(3, 2),)
+    assert work.cells[Stitch.PETITE] == {Patch(4, 0): 1}
+    assert patches([(1, 1), (1, 1), (4, 1)], 5) == {Patch(3, 2): 1}
 
 
 # --- the needle -----------------------------------------------------------------------------------
@@ -126,7 +126,7 @@ def test_a_blend_has_one_strand_of_each_in_lines_and_knots_too():
 def test_a_braid_is_bought_as_reels_of_its_own_card():
     """Numbers may be the same on two cards: moss M1 and rime M1 are two things to buy."""
     drawn = with_braid("ttmm")
-    own, braid = needs(drawn, work_of(drawn), thread_set(2), CELL_14)
+    own, braid = needs(worked_of(work_of(drawn), CELL_14), thread_set(2))
     assert [(n.card.name, n.colour.name) for n in (own, braid)] == [
         ("Bramble", "moss"),
         ("Glow Braid", "rime"),
@@ -138,7 +138,7 @@ def test_a_braid_is_bought_as_reels_of_its_own_card():
 def test_a_reel_holds_its_length_once():
     """By hand: 11 m of braid are 11 m of strand, so 11.5 m are two reels."""
     drawn = with_braid("t" * 40, *["t" * 40] * 22)
-    (braid,) = [n for n in needs(drawn, work_of(drawn), thread_set(2), CELL_14) if n.card.braid]
+    (braid,) = [n for n in needs(worked_of(work_of(drawn), CELL_14), thread_set(2)) if n.card.braid]
     assert braid.units == units_to_buy(braid.strand, BRAID) == -(-braid.strand.generous_m // 11)
     assert braid.units > 1
 
@@ -158,7 +158,7 @@ def test_the_buy_list_totals_skeins_and_reels_apart():
 
 def test_a_shared_list_keeps_the_cards_apart():
     drawn = with_braid("ttmm")
-    needed = needs(drawn, work_of(drawn), thread_set(), CELL_14)
+    needed = needs(worked_of(work_of(drawn), CELL_14), thread_set())
     shared = shared_needs((needed, needed))
     assert [(one.card.name, one.units, one.units_apart) for one in shared] == [
         ("Bramble", 1, 2),

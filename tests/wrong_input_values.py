@@ -151,6 +151,11 @@ CASES = (
         "beads/drop.yaml:2:7: '2,2 mm' has a comma in its number; write a full stop: '2.2 mm'",
     ),
     Case(
+        "a cloth whose author forgot the count: it is asked for, and nothing guesses it",
+        {CLOTH: ("count: 28\n", "")},
+        "cloths/hopsack-28.yaml:1:1: 'count' is missing in a cloth; add a line, for example count: 32",
+    ),
+    Case(
         "a cloth far too fine",
         {CLOTH: ("count: 28", "count: 280")},
         "cloths/hopsack-28.yaml:3:8: 'count' is '280', beyond what can be right; it goes from 5 to 60",
@@ -203,8 +208,8 @@ CASES = (
     ),
     Case(
         "neither true nor false",
-        {SERIES: ("    shop: https://example.org/alder", "    sells: perhaps")},
-        "series/garden-year/series.yaml:12:12: 'sells' is 'perhaps'; write true or false",
+        {MOSS: ("dyed: plain", "dyed: plain\nbraid: perhaps")},
+        "threads/moss.yaml:8:8: 'braid' is 'perhaps'; write true or false",
     ),
     Case(
         "a colour with a wrong letter",
@@ -293,8 +298,8 @@ CASES = (
     ),
     Case(
         "an occasion without a day",
-        {PATTERN: ("second Sunday of May", "in May")},
-        "series/garden-year/fern/pattern.yaml:4:38: 'in May' is not a day that comes every year; write it like '6 January', 'second Sunday of May' or '21 days before Easter'",
+        {PATTERN: ("second Sunday of May", "sometime in May")},
+        "series/garden-year/fern/pattern.yaml:4:38: 'sometime in May' is not a day that comes every year; write it like '6 January', 'second Sunday of May', '21 days before Easter', 'June solstice', 'in May' or 'spring'",
     ),
     Case(
         "an occasion on 31 June",

@@ -1,22 +1,24 @@
-"""The finishing piece drawn to scale, with a mounted design on it, dimensions marked."""
+"""The finishing piece drawn to scale, with a mounted design on it: whole, or its panel alone."""
 
 import svgwrite
 
 from packetgen.model import FinishingPiece, Outline
-from packetgen.reckon.colour import mix
 from packetgen.reckon.fit import Fit
+from packetgen.reckon.paint import front_hex
 from packetgen.reckon.sizes import Size
 from packetgen.units import centimetres, inches
 
 _INK, _DIMENSION = "#2b2b28", "#55554f"
-# Room round the piece for dimensions, mm.
-_ROOM = 32.0
+_LINEN, _WOOD, _TRIM, _TAKEN = "#e2ddd1", "#eee9df", "#a9a79c", "#c9c7bd"
+# Room round the piece for dimensions, and round the panel alone, mm.
+_ROOM, _ROOM_OF_PANEL = 32.0, 3.0
 
 
 def piece_drawing(
     piece: FinishingPiece, fit: Fit | None = None, finished: Size | None = None
 ) -> str:
-    """SVG in millimetres. With `fit` and `finished`, the card and the stitching lie on the panel."""
+    """SVG in millimetres, overall dimensions marked. With `fit` and `finished`, the card and the
+    stitching lie on the panel, with the size of the stitching."""
     placed = [(part, _moved(part.outline, part.at_mm)) for part in piece.parts]
     xs = [x for _, outline in placed for x, _ in outline]
     ys = [y for _, outline in placed for _, y in outline]
@@ -25,30 +27,62 @@ def piece_drawing(
     drawing = svgwrite.Drawing(size=(f"{width:.2f}", f"{height:.2f}"), debug=False)
     drawing.viewbox(left - _ROOM, top - _ROOM, width, height)
     for part, outline in placed:
-        shape = drawing.polygon(outline).fill(part.paint.hex)
+        shape = drawing.polygon(outline).fill(front_hex(part))
         shape.stroke(_INK, width=0.8)
         shape.update({"stroke-linejoin": "round"})
         drawing.add(shape)
     if fit and finished:
-        _add_card(drawing, piece, fit, finished)
+        _add_panel(drawing, piece, "none")
+        _add_card(drawing, piece, fit, finished, _LINEN)
+        _add_size(drawing, fit, finished, piece.border_mm)
     _add_dimension(drawing, (left, bottom + 9), (right, bottom + 9))
     _add_dimension(drawing, (left - 9, top), (left - 9, bottom))
     return drawing.tostring()
+
+
+def panel_drawing(piece: FinishingPiece, fit: Fit, finished: Size, cloth_hex: str = _LINEN) -> str:
+    """SVG in millimetres of the panel alone, with the card on it: the same frame for every design and
+    cloth, so that several side by side are at one scale."""
+    xs, ys = [x for x, _ in piece.panel], [y for _, y in piece.panel]
+    left, top = min(xs) - _ROOM_OF_PANEL, min(ys) - _ROOM_OF_PANEL
+    width, height = max(xs) + _ROOM_OF_PANEL - left, max(ys) + _ROOM_OF_PANEL - top
+    drawing = svgwrite.Drawing(size=(f"{width:.2f}", f"{height:.2f}"), debug=False)
+    drawing.viewbox(round(left, 2), round(top, 2), round(width, 2), round(height, 2))
+    _add_panel(drawing, piece, _WOOD)
+    for keep_out in piece.keep_outs:
+        drawing.add(drawing.polygon(keep_out.outline).fill(_TAKEN).stroke(_INK, width=0.7))
+    _add_card(drawing, piece, fit, finished, cloth_hex)
+    return drawing.tostring()
+
+
+def _add_panel(drawing: svgwrite.Drawing, piece: FinishingPiece, fill: str) -> None:
+    panel = drawing.polygon(piece.panel).fill(fill).stroke(_DIMENSION, width=0.5)
+    panel.update({"stroke-dasharray": "3 2"})
+    drawing.add(panel)
 
 
 def _moved(outline: Outline, by: tuple[float, float]) -> Outline:
     return tuple((x + by[0], y + by[1]) for x, y in outline)
 
 
-def _add_card(drawing: svgwrite.Drawing, piece: FinishingPiece, fit: Fit, finished: Size) -> None:
-    panel = drawing.polygon(piece.panel).fill("none").stroke(_DIMENSION, width=0.5)
-    panel.update({"stroke-dasharray": "3 2"})
-    drawing.add(panel)
+def _add_card(
+    drawing: svgwrite.Drawing, piece: FinishingPiece, fit: Fit, finished: Size, cloth_hex: str
+) -> None:
+    if piece.trim.width_mm:
+        left, top = (at - piece.trim.width_mm for at in fit.at_mm)
+        beyond = fit.card.grown(piece.trim.width_mm)
+        right, bottom = left + beyond.width_mm, top + beyond.height_mm
+        band = drawing.polygon([(left, top), (right, top), (right, bottom), (left, bottom)])
+        drawing.add(band.fill(_TRIM).stroke(_INK, width=0.4))
     card = drawing.rect(fit.at_mm, (fit.card.width_mm, fit.card.height_mm))
     drawing.add(card.fill("#ffffff").stroke(_INK, width=0.7))
     corner = (fit.at_mm[0] + piece.border_mm, fit.at_mm[1] + piece.border_mm)
     stitching = drawing.rect(corner, (finished.width_mm, finished.height_mm))
-    drawing.add(stitching.fill(mix("#b7a98c", "#ffffff", 0.6)).stroke(_INK, width=0.4))
+    drawing.add(stitching.fill(cloth_hex).stroke(_INK, width=0.4))
+
+
+def _add_size(drawing: svgwrite.Drawing, fit: Fit, finished: Size, border_mm: float) -> None:
+    corner = (fit.at_mm[0] + border_mm, fit.at_mm[1] + border_mm)
     middle_y = corner[1] + finished.height_mm / 2
     _add_text(
         drawing,

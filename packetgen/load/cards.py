@@ -8,10 +8,12 @@ from packetgen.diagnostics import Place, Problems
 from packetgen.load.documents import read_document
 from packetgen.load.files import ContentFolder, as_id, valid_id
 from packetgen.load.schema import Group
-from packetgen.load.shape_cards import BEAD_CARD, CLOTH, THREAD_CARD
+from packetgen.load.shape_cards import BEAD_CARD, CLOTH, LENGTH_M, THREAD_CARD
 from packetgen.load.values import Filled
 from packetgen.load.words import said
 from packetgen.model import BeadCard, Cloth, Colour, ThreadCard, Weave
+from packetgen.units import plain
+from packetgen.yarn_numbers import metres_in
 
 T = TypeVar("T")
 Cards = Mapping[str, T | None]  # by id; None for a card that exists and is not in order
@@ -56,7 +58,9 @@ def _load(
         if filled is None:
             continue
         colours = _colours(filled, "name" if shape is CLOTH else "number", problems)
-        sound = shape is not THREAD_CARD or _whole_braid(filled, problems)
+        sound = shape is not THREAD_CARD or (
+            _whole_braid(filled, problems) & _weighs_well(filled, problems)
+        )
         if filled.whole and colours is not None and named_well and sound:
             cards[card_id] = make(card_id, filled, colours)
     return cards
@@ -88,18 +92,49 @@ def _whole_braid(filled: Filled, problems: Problems) -> bool:
     return False
 
 
+def _weighs_well(filled: Filled, problems: Problems) -> bool:
+    """A weight must come to a length that can be sold."""
+    if None in (filled["weight"], filled["strands"], _tex(filled)):
+        return True
+    length_m = _length_m(filled)
+    low, high = LENGTH_M
+    if low <= length_m <= high:
+        return True
+    problems.add(
+        filled.place_of("weight"),
+        "weight-odd",
+        weight=f"{plain(filled['weight'])} g",
+        length=f"{length_m:,.2f} m",
+        low=f"{plain(low)} m",
+        high=f"{plain(high)} m",
+    )
+    return False
+
+
+def _tex(filled: Filled) -> float | None:
+    return filled["size"] if filled["tex"] is None else filled["tex"]
+
+
+def _length_m(filled: Filled) -> float:
+    """As given, or as the weight has it, to the centimetre: no scale in a shop is finer."""
+    if filled["weight"] is None:
+        return filled["length"]
+    return round(metres_in(filled["weight"], _tex(filled), filled["strands"]), 2)
+
+
 def _thread_card(card_id: str, filled: Filled, colours: Mapping[str, Colour]) -> ThreadCard:
     return ThreadCard(
         id=card_id,
         name=filled["name"],
         material=filled["material"],
         strands=filled["strands"],
-        tex=filled["tex"],
+        tex=_tex(filled),
         sold_as=filled["sold_as"],
-        length_m=filled["length"],
+        length_m=_length_m(filled),
         hand_dyed=filled["dyed"] == "by hand",
         colours=colours,
         braid=filled["braid"],
+        price=filled["price"],
     )
 
 
@@ -112,8 +147,11 @@ def _cloth(card_id: str, filled: Filled, colours: Mapping[str, Colour]) -> Cloth
         over=filled["over"],
         hand_dyed=filled["dyed"] == "by hand",
         colours=colours,
+        price=filled["price"],
     )
 
 
 def _bead_card(card_id: str, filled: Filled, colours: Mapping[str, Colour]) -> BeadCard:
-    return BeadCard(card_id, filled["name"], filled["size"], filled["packet"], colours)
+    return BeadCard(
+        card_id, filled["name"], filled["size"], filled["packet"], colours, filled["price"]
+    )

@@ -40,4 +40,4 @@ def load_content(root: Path) -> tuple[Content | None, Problems]:
     series = tuple(load_series(folder, name, library, problems) for name in names)
     if problems.errors:
         return None, problems
-    return Content(tuple(one for one in series if one is not None)), problems
+    return Content(tuple(one for one in series if one is not None), library.threads), problems

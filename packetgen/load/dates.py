@@ -16,17 +16,23 @@ MONTHS = (
 )  # fmt: skip
 WEEKDAYS = ("Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday")
 NTH = {"first": 1, "second": 2, "third": 3, "fourth": 4, "last": -1}
-FURTHEST_FROM_EASTER = 150  # days; beyond, the day could fall into another year
+SEASONS = {"spring": 3, "summer": 6, "autumn": 9, "winter": 12}
+FURTHEST_FROM_EASTER = 150  # days; beyond, nobody thinks of it as a day about Easter
+FURTHEST_FROM_SOLSTICE = 90  # days; beyond, the next equinox or solstice is nearer
 
+_SUN_MONTHS = {"March": 3, "June": 6, "September": 9, "December": 12} | SEASONS
+_ANCHORS = (
+    "Easter", "Julian Easter",
+    *(f"{word} {'equinox' if month in (3, 9) else 'solstice'}" for word, month in _SUN_MONTHS.items()),
+)  # fmt: skip
 _LEAP_YEAR = 2024
 Report = Callable[..., None]  # (code, offset in the text, **facts)
 
+_LOOSE = re.ASCII | re.IGNORECASE
 _DAY = re.compile(r"(\d{4})-(\d{2})-(\d{2})", re.ASCII)
-_FIXED = re.compile(r"(\d{1,2}) ([A-Za-z]+)", re.ASCII)
-_NTH = re.compile(r"([A-Za-z]+) ([A-Za-z]+) (?:of|in) ([A-Za-z]+)", re.ASCII)
-_EASTER = re.compile(
-    r"(?:(\d{1,3}) days? (before|after) )?(julian )?easter", re.ASCII | re.IGNORECASE
-)
+_BEFORE_OR_AFTER = r"(?:(\d{1,3}) days? (before|after) )?"
+_LEAD = re.compile(r"(\d{1,3})\s*([A-Za-z]*)(?:\s+before)?", re.ASCII)
+_DAYS_IN = {"days": 1, "day": 1, "weeks": 7, "week": 7}
 
 
 def read_day(text: str, report: Report) -> date | None:
@@ -79,48 +85,131 @@ def read_moment(text: str, report: Report) -> datetime | None:
 
 
 def read_rule(text: str, report: Report) -> DateRule | None:
-    """'6 January', 'second Sunday of May', '21 days before Easter' as a rule for every year."""
+    """'6 January', 'second Sunday of May', '21 days before Easter', '3 days after June solstice', 'in May'
+    or 'spring' as a rule for every year.
+
+    A month, and a season, is its first day. The seasons of the weather begin with March, June, September
+    and December, and those of the sky with the equinox or solstice of that month: north of the equator.
+    """
     shown = " ".join(text.split())
-    if match := _EASTER.fullmatch(shown):
-        days = int(match[1] or 0) * (-1 if match[2] and match[2].lower() == "before" else 1)
-        if abs(days) > FURTHEST_FROM_EASTER:
-            report("rule-too-far", 0, said=said(shown), limit=FURTHEST_FROM_EASTER)
-            return None
-        return DateRule(shown, easter=(days, bool(match[3])))
-    if match := _FIXED.fullmatch(shown):
-        month = _named(match[2], MONTHS, "month", text, report)
-        if month is None:
-            return None
-        day = int(match[1])
-        if not 1 <= day <= monthrange(_LEAP_YEAR, month + 1)[1]:
-            report("no-such-day", 0, said=said(shown), hint=_why_not(month + 1))
-            return None
-        if (day, month) == (29, 1):
-            report("rule-not-every-year", 0, said=said(shown), hint="choose 28 February or 1 March")
-            return None
-        return DateRule(shown, fixed=(month + 1, day))
-    if match := _NTH.fullmatch(shown):
-        weekday = _named(match[2], WEEKDAYS, "weekday", text, report)
-        month = _named(match[3], MONTHS, "month", text, report)
-        if match[1].lower() == "fifth":
-            report(
-                "rule-not-every-year", 0, said=said(shown), hint="choose first to fourth, or last"
-            )
-            return None
-        if match[1].lower() not in NTH:
-            report(
-                "word-unknown",
-                0,
-                said=said(match[1]),
-                what="count",
-                hint=offer(match[1], tuple(NTH)),
-            )
-            return None
-        if weekday is None or month is None:
-            return None
-        return DateRule(shown, nth=(NTH[match[1].lower()], weekday, month + 1))
-    report("rule-form", 0, said=said(text))
+    for form, read in _FORMS:
+        if match := form.fullmatch(shown):
+            return read(match, shown, text, report)
+    report("rule-form", 0, said=said(text), hint=_nearest_rule(shown))
     return None
+
+
+def _easter(match: re.Match, shown: str, text: str, report: Report) -> DateRule | None:
+    days = _days(match, shown, FURTHEST_FROM_EASTER, "Easter", report)
+    return None if days is None else DateRule(shown, easter=(days, bool(match[3])))
+
+
+def _sun(match: re.Match, shown: str, text: str, report: Report) -> DateRule | None:
+    words, kind = tuple(_SUN_MONTHS), match[4].lower()
+    index = _named(match[3], words, "month or season", text, report)
+    if index is None:
+        return None
+    month = _SUN_MONTHS[words[index]]
+    right = "equinox" if month in (3, 9) else "solstice"
+    if kind != right:
+        better = f"{words[index]} {right}"
+        report("no-such-day", 0, said=said(shown), hint=f"did you mean '{better}'?")
+        return None
+    days = _days(match, shown, FURTHEST_FROM_SOLSTICE, f"the {kind}", report)
+    return None if days is None else DateRule(shown, sun=(days, month))
+
+
+def _days(match: re.Match, shown: str, limit: int, anchor: str, report: Report) -> int | None:
+    days = int(match[1] or 0) * (-1 if match[2] and match[2].lower() == "before" else 1)
+    if abs(days) > limit:
+        report("rule-too-far", 0, said=said(shown), anchor=anchor, limit=limit)
+        return None
+    return days
+
+
+def _season(match: re.Match, shown: str, text: str, report: Report) -> DateRule | None:
+    return DateRule(shown, fixed=(SEASONS[match[1].lower()], 1))
+
+
+def _month(match: re.Match, shown: str, text: str, report: Report) -> DateRule | None:
+    month = _named(match[1], MONTHS, "month", text, report)
+    return None if month is None else DateRule(shown, fixed=(month + 1, 1))
+
+
+def _fixed(match: re.Match, shown: str, text: str, report: Report) -> DateRule | None:
+    month = _named(match[2], MONTHS, "month", text, report)
+    if month is None:
+        return None
+    day = int(match[1])
+    if not 1 <= day <= monthrange(_LEAP_YEAR, month + 1)[1]:
+        report("no-such-day", 0, said=said(shown), hint=_why_not(month + 1))
+        return None
+    if (day, month) == (29, 1):
+        report("rule-not-every-year", 0, said=said(shown), hint="choose 28 February or 1 March")
+        return None
+    return DateRule(shown, fixed=(month + 1, day))
+
+
+def _nth(match: re.Match, shown: str, text: str, report: Report) -> DateRule | None:
+    weekday = _named(match[2], WEEKDAYS, "weekday", text, report)
+    month = _named(match[3], MONTHS, "month", text, report)
+    count = match[1].lower()
+    if count == "fifth":
+        hint = "choose first to fourth, or last"
+        report("rule-not-every-year", 0, said=said(shown), hint=hint)
+        return None
+    if count not in NTH:
+        hint = offer(match[1], tuple(NTH))
+        report("word-unknown", 0, said=said(match[1]), what="count", hint=hint)
+        return None
+    if weekday is None or month is None:
+        return None
+    return DateRule(shown, nth=(NTH[count], weekday, month + 1))
+
+
+# The first form that a text has is the one it is read by.
+_FORMS: tuple[tuple[re.Pattern, Callable[..., DateRule | None]], ...] = (
+    (re.compile(f"{_BEFORE_OR_AFTER}(julian )?easter", _LOOSE), _easter),
+    (re.compile(f"{_BEFORE_OR_AFTER}(?:the )?([A-Za-z]+) (solstice|equinox)", _LOOSE), _sun),
+    (re.compile(f"(?:in )?({'|'.join(SEASONS)})", _LOOSE), _season),
+    (re.compile("in ([A-Za-z]+)", _LOOSE), _month),
+    (re.compile(r"(\d{1,2}) ([A-Za-z]+)", _LOOSE), _fixed),
+    (re.compile("([A-Za-z]+) ([A-Za-z]+) (?:of|in) ([A-Za-z]+)", _LOOSE), _nth),
+)
+
+
+def _nearest_rule(shown: str) -> str:
+    """The rule that an author may have meant; examples where none is near."""
+    lead = re.match(_BEFORE_OR_AFTER, shown, _LOOSE)[0]
+    near = offer(shown[len(lead) :], _ANCHORS if lead else (*_ANCHORS, *SEASONS))
+    if near.startswith("did you mean"):
+        return near.replace("'", f"'{lead}", 1)
+    return (
+        "write it like '6 January', 'second Sunday of May', '21 days before Easter', "
+        "'June solstice', 'in May' or 'spring'"
+    )
+
+
+def read_days_before(text: str, at_most: int, report: Report) -> int | None:
+    """'7 days', '2 weeks' or 'on the day' as days."""
+    if text.casefold() == "on the day":
+        return 0
+    match = _LEAD.fullmatch(text)
+    if not match:
+        report("days-before-form", 0, said=said(text))
+        return None
+    number, unit = int(match[1]), match[2]
+    if not unit:
+        report("unit-missing", 0, better=said(f"{number} day{'s' * (number != 1)}"))
+        return None
+    if unit not in _DAYS_IN:
+        hint = offer(unit, tuple(_DAYS_IN))
+        report("unit-unknown", text.rindex(unit), unit=said(unit), hint=hint)
+        return None
+    if number * _DAYS_IN[unit] > at_most:
+        report("out-of-range", 0, low="0 days", high=f"{at_most} days")
+        return None
+    return number * _DAYS_IN[unit]
 
 
 def _named(word: str, valid: tuple[str, ...], what: str, text: str, report: Report) -> int | None:

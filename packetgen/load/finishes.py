@@ -9,7 +9,19 @@ from packetgen.load.references import resolve
 from packetgen.load.shape_finish import FINISH
 from packetgen.load.values import Filled
 from packetgen.load.words import said
-from packetgen.model import FinishingPiece, Hardware, KeepOut, Magnets, Paint, Part, Trim
+from packetgen.model import (
+    Coating,
+    FinishingPiece,
+    Glue,
+    Hardware,
+    KeepOut,
+    Magnets,
+    Paint,
+    PaintWay,
+    Part,
+    Trim,
+)
+from packetgen.units import plain
 
 
 def load_finishes(folder: ContentFolder, problems: Problems) -> Mapping[str, FinishingPiece | None]:
@@ -26,6 +38,7 @@ def load_finishes(folder: ContentFolder, problems: Problems) -> Mapping[str, Fin
             continue
         paints = _paints(filled, problems)
         parts = _parts(filled, paints, problems)
+        _look_over(filled, problems)
         if (
             named_well
             and filled.whole
@@ -59,8 +72,30 @@ def _paints(filled: Filled, problems: Problems) -> dict[str, Paint | None]:
                 paint["covers"],
                 paint["dries_in"],
                 paint["tin"],
+                _other_way(paint, problems),
+                paint["cleaned_with"],
             )
     return paints
+
+
+def _other_way(paint: Filled, problems: Problems) -> PaintWay | None:
+    other = paint["or_with"]
+    if other is None:
+        return None
+    if other["put_on_with"] == paint["put_on_with"]:
+        problems.add(
+            other.place_of("put_on_with"),
+            "same-way-twice",
+            paint=said(paint["name"]),
+            way=other["put_on_with"],
+        )
+    dries_in = other["dries_in"]
+    return PaintWay(
+        other["put_on_with"],
+        other["covers"],
+        paint["dries_in"] if dries_in is None else dries_in,
+        other["tin"],
+    )
 
 
 def _parts(
@@ -84,8 +119,8 @@ def _parts(
             )
         elif part["name"]:
             lines[part["name"]] = place.line
-        paint = resolve(part["paint"], part.place_of("paint"), known, "paint", problems)
-        if not given.whole or paint is None:
+        painted = _painted(part, known, problems)
+        if not given.whole or None in painted:
             parts.append(None)
             continue
         parts.append(
@@ -95,12 +130,71 @@ def _parts(
                 at_mm=part["at"],
                 thickness_mm=part["thickness"],
                 pieces=part["pieces"],
-                paint=paint,
-                coats=part["coats"],
-                both_faces=part["faces"] == "both",
+                painted=painted,
             )
         )
     return tuple(parts)
+
+
+def _painted(
+    part: Filled, known: dict[str, Paint | None] | None, problems: Problems
+) -> tuple[Coating | None, ...]:
+    """The part's paints in their order, written in either of the two ways."""
+    faces = part.given.get("faces")
+    if part["painted"] is not None and faces is not None and faces.name_place is not None:
+        problems.add(
+            faces.name_place,
+            "names-instead",
+            name=said("faces"),
+            other=said("painted"),
+            what="a part",
+        )
+    several = [one.value for one in part.each("painted") if one.value is not None]
+    coatings: list[Coating | None] = []
+    for one in several or [part]:
+        paint = resolve(one["paint"], one.place_of("paint"), known, "paint", problems)
+        if paint is None or one["coats"] is None or one["faces"] is None:
+            coatings.append(None)
+            continue
+        for before in coatings:
+            if before and before.paint is paint and (shared := _shared_face(before, one["faces"])):
+                problems.add(
+                    one.place_of("paint"),
+                    "coat-twice",
+                    part=said(part["name"] or "the part"),
+                    face=shared,
+                    paint=said(paint.name),
+                )
+        coatings.append(Coating(paint, one["coats"], one["faces"]))
+    return tuple(coatings)
+
+
+def _shared_face(before: Coating, faces: str) -> str:
+    """A face that both cover, in words; '' where they share none."""
+    if before.faces == faces or faces == "both":
+        return {"both": "front"}.get(before.faces, before.faces)
+    return faces if before.faces == "both" else ""
+
+
+def _look_over(filled: Filled, problems: Problems) -> None:
+    """What is wrong with trim and magnets although each of their figures can be read."""
+    trim, magnets = filled["trim"], filled["magnets"]
+    if trim is not None and trim.whole and trim["kind"] == "straight" and not trim["width"]:
+        problems.add(trim.place_of("kind"), "trim-width")
+    if magnets is None or not magnets.whole or not magnets["pairs"]:
+        return
+    if magnets["inset"] < magnets["diameter"] / 2:
+        problems.add(
+            magnets.place_of("inset"),
+            "magnet-over-edge",
+            across=_mm(magnets["diameter"]),
+            inset=_mm(magnets["inset"]),
+            least=_mm(magnets["diameter"] / 2),
+        )
+
+
+def _mm(length_mm: float) -> str:
+    return f"{plain(round(length_mm, 2))} mm"
 
 
 def _piece(
@@ -120,9 +214,13 @@ def _piece(
         wadding_inset_mm=filled["wadding_inset"],
         parts=parts,
         paints=paints,
-        trim=Trim(trim["kind"], trim["ratio"], trim["overlap"]),
+        trim=Trim(trim["kind"], trim["ratio"], trim["overlap"], trim["width"]),
         magnets=Magnets(
-            magnets["pairs"], magnets["diameter"], magnets["thickness"], magnets["inset"]
+            magnets["pairs"],
+            magnets["diameter"],
+            magnets["thickness"],
+            magnets["inset"],
+            magnets["holds"],
         ),
         hardware=tuple(
             Hardware(item.value["name"], item.value["pieces"], item.value["size"])
@@ -131,4 +229,8 @@ def _piece(
         cautions=tuple(caution.value for caution in filled.each("cautions")),
         steps_markdown=steps,
         place=filled.place,
+        glues=tuple(
+            Glue(one.value["name"], one.value["cures_in"], one.value["for"])
+            for one in filled.each("glue")
+        ),
     )

@@ -11,11 +11,14 @@ from packetgen.load.references import resolve
 from packetgen.load.shape_pattern import KEY_LINE
 from packetgen.load.values import Filled, Given
 from packetgen.load.words import LOST, listed, offer, said, shown
-from packetgen.model import BARE, Colour, KeyLine, Stitch, ThreadCard, ThreadSet
+from packetgen.model import BARE, Colour, KeyLine, MatchedSet, Stitch, ThreadCard, ThreadSet
 from packetgen.shape_names import SHAPE_NAMES
 
 # By name, the model's first; None for a broken one, None altogether where nobody can tell.
 Sets = Mapping[str, ThreadSet | None] | None
+# The sets that a line may leave to the tool; None for a request that cannot be, None altogether where
+# nobody can tell.
+Requests = Mapping[str, MatchedSet | None] | None
 
 _FIELDS = tuple(field.name for field in KEY_LINE.fields)
 
@@ -39,11 +42,12 @@ def read_key(
     given: Given,
     sets: Sets,
     series_sets: Sets,
+    requests: Requests,
     cards: Cards[ThreadCard],
     problems: Problems,
 ) -> Key:
     """The key, checked against the thread sets of the pattern (`sets`) and of its series."""
-    reader = _KeyReader(sets, series_sets, cards, problems)
+    reader = _KeyReader(sets, series_sets, requests, cards, problems)
     lines: list[KeyLine] = []
     places: dict[str, Place] = {}
     worked: dict[str, Stitch | None] = {}
@@ -111,9 +115,15 @@ class _KeyReader:
     """Reads one key line after another, and remembers what they stitch."""
 
     def __init__(
-        self, sets: Sets, series_sets: Sets, cards: Cards[ThreadCard], problems: Problems
+        self,
+        sets: Sets,
+        series_sets: Sets,
+        requests: Requests,
+        cards: Cards[ThreadCard],
+        problems: Problems,
     ) -> None:
         self._sets = sets
+        self._requests = requests
         self._cards = cards
         self._series_sets = series_sets
         self._problems = problems
@@ -144,10 +154,17 @@ class _KeyReader:
             threads[name] = tuple(colour for _, colour in needle)
             if any(card != self._sets[name].card for card, _ in needle):
                 cards[name] = tuple(card for card, _ in needle)
-        for name in self._sets or ():
-            if name not in filled.given:
+        left_out = tuple(name for name in self._sets or () if name not in filled.given)
+        for name in left_out:
+            if self._requests is not None and name not in self._requests:
                 self._problems.add(place, "set-missing", mark=said(mark), set=said(name))
+            request = (self._requests or {}).get(name)
+            if request is None or request.source.id not in threads:
                 sound = False
+                continue
+            whole = (request.source.card,) * len(threads[request.source.id])
+            self._check_matched(place, filled, request, cards.get(request.source.id, whole))
+            threads[name] = ()
         if not sound:
             return None
         return KeyLine(
@@ -158,6 +175,7 @@ class _KeyReader:
             place,
             cards=MappingProxyType(cards),
             symbol=symbol,
+            matched=left_out,
         )
 
     def _unknown_set(self, name: str, place: Place) -> None:
@@ -200,6 +218,16 @@ class _KeyReader:
                 self._problems.add(key.place, "braid-strands", card=card, set=own)
             else:
                 check_strands(given.value, given.place, fewest, self._problems)
+
+    def _check_matched(
+        self, place: Place, filled: Filled, request: MatchedSet, source: tuple[ThreadCard, ...]
+    ) -> None:
+        """What the tool will put into the needle: `source` are the cards that it is matched from."""
+        into = request.into
+        cards = [into.card if card == request.source.card else card for card in source]
+        self._check_strands(into.id, filled, cards)
+        if len(cards) == 2 and into.card.braid and into.card in cards:
+            self._problems.add(place, "braid-in-blend", card=shown(into.card.name))
 
     def _needle(
         self, given: Given, one: ThreadSet | None

@@ -10,7 +10,7 @@ from packetgen.load.close_ups import Marks
 from packetgen.load.documents import read_document, read_markdown
 from packetgen.load.files import ContentFolder, valid_id
 from packetgen.load.grid import CHART_FILES, chart_file, read_chart
-from packetgen.load.key import Key, Sets, read_key
+from packetgen.load.key import Key, Requests, Sets, read_key
 from packetgen.load.library import Library
 from packetgen.load.pixels import read_photo
 from packetgen.load.references import resolve
@@ -23,6 +23,7 @@ from packetgen.model import (
     ClothOption,
     Counter,
     Designer,
+    MatchedSet,
     Occasion,
     Pattern,
     Photo,
@@ -70,8 +71,9 @@ def load_pattern(
     )
     cloths = _cloths(filled, around.library, problems)
     sets = _sets(filled, around.sets, problems)
+    requests = _requests(filled, sets, problems)
     key = (
-        read_key(filled.given["key"], sets, around.sets, around.library.threads, problems)
+        read_key(filled.given["key"], sets, around.sets, requests, around.library.threads, problems)
         if "key" in filled.given
         else None
     )
@@ -97,11 +99,16 @@ def load_pattern(
         fractions=worked.fractions,
         lines=worked.lines,
         daisies=worked.daisies,
+        matched=tuple(requests.values()),
         editions=tuple(one.value for one in filled.each("editions")) or ("colour",),
+        also_finished_as=tuple(dict.fromkeys(one.value for one in filled.each("also_finished_as"))),
         knots=worked.knots,
         beads=worked.beads,
         model_stitcher=_credit(filled, "model_stitcher"),
         finisher=_credit(filled, "finisher"),
+        dyer=_credit(filled, "dyer"),
+        photographer=_credit(filled, "photographer"),
+        photo_alt=filled["photo_alt"],
         sold_at=tuple(
             Counter(one.value["name"], one.value["url"]) for one in filled.each("sold_at")
         ),
@@ -235,6 +242,28 @@ def _sets(filled: Filled, series_sets: Sets, problems: Problems) -> Sets:
         lines.setdefault(name, given.place.line)
         sets[name] = series_sets[name]
     return sets if sound else None
+
+
+def _requests(filled: Filled, sets: Sets, problems: Problems) -> Requests:
+    """The sets that are matched from others."""
+    if filled["matched"] is None:  # misspelt, or in no form that can be read
+        return None
+    names = [key.value for key, _ in filled["matched"]]
+    requests: dict[str, MatchedSet | None] = dict.fromkeys(names)
+    for key, given in filled["matched"]:
+        resolve(key.value, key.place, sets, "thread set", problems)
+        source = resolve(given.value, given.place, sets, "thread set", problems)
+        if key.value not in (sets or ()) or given.value not in sets:
+            continue
+        if key.value == next(iter(sets)):
+            problems.add(key.place, "matched-model", set=said(key.value))
+        elif given.value in names:
+            problems.add(
+                given.place, "matched-round", set=said(key.value), source=said(given.value)
+            )
+        elif sets[key.value] is not None and source is not None:
+            requests[key.value] = MatchedSet(sets[key.value], source, key.place)
+    return requests
 
 
 def _revisions(filled: Filled, problems: Problems) -> tuple[Revision, ...]:

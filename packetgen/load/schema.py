@@ -100,11 +100,31 @@ COVERAGE = Measure(
 )
 DURATION = Measure("a time", "h", {"h": 1, "min": 1 / 60, "days": 24, "day": 24}, 0, 240)
 VOLUME = Measure("a volume", "ml", {"ml": 1, "cl": 10, "l": 1000}, 1, 20000)
+# The ounce is a sixteenth of a pound of 453.59237 g exactly.
+WEIGHT = Measure("a weight", "g", {"g": 1, "kg": 1000, "oz": 453.59237 / 16}, 0.1, 2000)
+
+
+@dataclass(frozen=True)
+class YarnSize:
+    """How fine a thread is, in the system of its label. The value is kept in tex."""
+
+    low_tex: float
+    high_tex: float
+
+    words = "a yarn number with its system: tex, dtex, denier, Nm or Ne"
+
+
+@dataclass(frozen=True)
+class Money:
+    """An amount, exactly as written, and the three letters of its currency."""
+
+    words = "an amount and the three letters of its currency"
 
 
 @dataclass(frozen=True)
 class Choice:
     options: tuple[str, ...]
+    means: tuple[tuple[str, str], ...] = ()  # other words → the option that each stands for
 
     @property
     def words(self) -> str:
@@ -139,10 +159,21 @@ class Rule:
 
 
 @dataclass(frozen=True)
-class OutlineOf:
-    """The corners of a shape in mm: x to the right, y down; it closes by itself."""
+class DaysBefore:
+    """How long before a day."""
 
-    words = "three corners or more, as x,y in mm with a space between"
+    at_most: int
+
+    @property
+    def words(self) -> str:
+        return f"up to {self.at_most} days or as many weeks, or 'on the day'"
+
+
+@dataclass(frozen=True)
+class OutlineOf:
+    """A shape in mm, as corners or as the data of an SVG path: x to the right, y down; it closes by itself."""
+
+    words = "three corners or more, as x,y in mm with a space between, or an SVG path"
 
 
 @dataclass(frozen=True)
@@ -221,6 +252,7 @@ class Group:
     what: str  # in words: 'a thread card'
     fields: "tuple[Field, ...]"
     others: "Field | None" = None
+    one_of: tuple[tuple[str, ...], ...] = ()  # of each of these sets of names exactly one is given
 
     @property
     def words(self) -> str:
@@ -228,8 +260,8 @@ class Group:
 
 
 Kind = (
-    Text | ShortName | Reference | Whole | Number | Measure | Choice | YesNo | Hex | Day | Moment |
-    Rule
+    Text | ShortName | Reference | Whole | Number | Measure | Money | YarnSize | Choice | YesNo | Hex | Day | Moment |
+    Rule | DaysBefore
     | OutlineOf | Pair | Cell | Points | WebAddress | ListOf | TextOr | MapOf | Group
 )  # fmt: skip
 

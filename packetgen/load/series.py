@@ -1,19 +1,21 @@
 """A series: its thread sets, its designers, and its patterns in the author's order."""
 
-from collections.abc import Mapping
-
 from packetgen.diagnostics import Place, Problems
+from packetgen.load.assumptions import read_assumptions
+from packetgen.load.designers import read_designers
 from packetgen.load.documents import read_document, read_markdown
 from packetgen.load.files import ContentFolder, valid_id
 from packetgen.load.key import check_strands
 from packetgen.load.library import Library
+from packetgen.load.notices import read_notices
 from packetgen.load.patterns import Surroundings, load_pattern
 from packetgen.load.references import resolve
 from packetgen.load.shape_pattern import KEY_LINE
 from packetgen.load.shape_series import SERIES
 from packetgen.load.values import Filled
 from packetgen.load.words import offer, said
-from packetgen.model import Designer, Notice, Occasion, Series, ThreadSet, ToCome
+from packetgen.model import Occasion, Pace, Series, ThreadSet, ToCome
+from packetgen.units import plain
 
 _STRANDS = ("strands", "backstitch_strands", "knot_strands", "daisy_strands")
 
@@ -37,7 +39,7 @@ def load_series(
             )
         return None
     sets = _thread_sets(filled, library, problems)
-    designers, called = _designers(filled, problems)
+    designers, called = read_designers(filled, problems)
     surroundings = Surroundings(library, sets, designers, called)
     finish = resolve(
         filled["finish"], filled.place_of("finish"), library.finishes, "finishing piece", problems
@@ -61,6 +63,9 @@ def load_series(
         for one in filled.each("to_come")
         if one.value is not None
     )
+    assumptions = read_assumptions(filled, problems)
+    pace = _pace(filled, problems)
+    notices = read_notices(filled, problems)
     if problems.errors:  # nothing is put together that would be thrown away
         return None
     return Series(
@@ -76,15 +81,28 @@ def load_series(
             ToCome(one["title"], designer, Occasion(one["occasion"]["name"], one["occasion"]["on"]))
             for one, designer in to_come
         ),
-        notices=tuple(
-            Notice(one.value["date"], one.value["title"], one.value["text"])
-            for one in filled.each("notices")
-        ),
+        notices=notices,
         licence=filled["licence"],
         welcome_markdown=welcome,
         place=filled.place,
         address=filled["address"],
+        assumptions=assumptions,
+        pace=pace,
+        goes_up_days=filled["goes_up"],
+        before_release=filled["before_release"],
     )
+
+
+def _pace(filled: Filled, problems: Problems) -> Pace:
+    """The author's own, or the default; a slow hour has no more stitches than a quick one."""
+    given = filled["pace"]
+    if given is None or not given.whole:
+        return Pace()
+    pace = Pace(given["slow"], given["usual"], given["quick"])
+    if not pace.slow <= pace.usual <= pace.quick:
+        numbers = {name: plain(given[name]) for name in ("slow", "usual", "quick")}
+        problems.add(filled.place_of("pace"), "pace-order", **numbers)
+    return pace
 
 
 def _order(
@@ -143,36 +161,10 @@ def _thread_sets(
         lines.setdefault(name, place.line)
         sets[name] = None
         if given.whole and card is not None:
-            sets[name] = ThreadSet(name, card, *(one[field] for field in _STRANDS))
+            strands = (one[field] for field in _STRANDS)
+            sets[name] = ThreadSet(name, card, *strands, place=place)
     return (
         None
         if any(one.value is None or one.value["name"] is None for one in filled.each("thread_sets"))
         else sets
     )
-
-
-def _designers(
-    filled: Filled, problems: Problems
-) -> tuple[dict[str, Designer | None] | None, Mapping[str, str]]:
-    """Designers by id, and ids by the designers' names."""
-    if filled["designers"] is None:
-        return None, {}
-    designers: dict[str, Designer | None] = {}
-    called: dict[str, str] = {}
-    lines: dict[str, int] = {}
-    for given in filled.each("designers"):
-        one = given.value
-        if one is None or one["id"] is None:
-            continue
-        name, place = one["id"], one.place_of("id")
-        if name in lines:
-            problems.add(place, "name-twice", what="designer", name=said(name), line=lines[name])
-        lines.setdefault(name, place.line)
-        designers[name] = None
-        if one["name"]:
-            called[one["name"].casefold()] = name
-        if given.whole:
-            designers[name] = Designer(name, one["name"], one["about"], one["sells"], one["shop"])
-    if any(one.value is None or one.value["id"] is None for one in filled.each("designers")):
-        return None, called  # which name is missing nobody can tell
-    return designers, called

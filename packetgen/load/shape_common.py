@@ -1,6 +1,6 @@
 """Fields that several kinds of file share."""
 
-from packetgen.load.schema import Choice, Field, Group, Hex, ListOf, OutlineOf, Rule, Text
+from packetgen.load.schema import Choice, Field, Group, Hex, ListOf, Money, OutlineOf, Rule, Text
 
 NAME = Field("name", Text(at_most=80), "What readers see.", "Larkmoss Stranded")
 ABOUT = Field(
@@ -25,10 +25,23 @@ NUMBERED_COLOURS = Field(
     "Every colour of the card.",
     '- {number: K4, name: tilled earth, hex: "#6b503a"}',
 )
+
+
+def price_of(unit: str) -> Field:
+    """The field for what `unit` costs."""
+    return Field(
+        "price",
+        Money(),
+        f"What {unit} costs: the amount and the three letters of its currency.",
+        "1.40 EUR",
+        required=False,
+    )
+
+
 OUTLINE = Field(
     "outline",
     OutlineOf(),
-    "The corners in mm: x to the right, y down; it closes by itself.",
+    "The corners in mm, or an SVG path (M L H V C S Q T A Z): x to the right, y down; it closes by itself.",
     "0,0 180,0 180,176 0,176",
 )
 OCCASION = Field(

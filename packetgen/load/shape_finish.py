@@ -5,10 +5,12 @@ from packetgen.load.schema import (
     COVERAGE,
     DURATION,
     VOLUME,
+    WEIGHT,
     Choice,
     Field,
     Group,
     ListOf,
+    Measure,
     Number,
     Pair,
     Reference,
@@ -17,6 +19,15 @@ from packetgen.load.schema import (
     length_mm,
 )
 from packetgen.load.shape_common import ABOUT, HEX, NAME, OUTLINE
+from packetgen.model import PAINTED_FACES
+
+_PUT_ON_WITH = Field("put_on_with", Choice(("brush", "spray")), "How it is put on.", "brush")
+_COVERS = Field(
+    "covers", COVERAGE, "What a litre covers in one coat, from the tin's label.", "10 m2 per litre"
+)
+_TIN = Field("tin", VOLUME, "What one tin holds.", "100 ml")
+
+_PULL = Measure("a weight", "g", WEIGHT.units, 20, 50000)
 
 _KEEP_OUT = Group(
     "an area to keep free",
@@ -38,6 +49,20 @@ _PANEL = Group(
     ),
 )
 
+_COATING = Group(
+    "a painting",
+    (
+        Field("paint", Reference("a paint of this file"), "What is put on.", "soft sage"),
+        Field("coats", Whole(1, 10), "Coats of it.", "2"),
+        Field(
+            "faces",
+            Choice(PAINTED_FACES),
+            "Where: the front, the back, the edges, or both faces with the edges.",
+            "edges",
+        ),
+    ),
+)
+
 _PART = Group(
     "a part",
     (
@@ -53,16 +78,40 @@ _PART = Group(
         ),
         Field("thickness", length_mm(0.5, 100), "Of the wood.", "6 mm"),
         Field("pieces", Whole(1, 100), "How many are cut.", "1", required=False, default=1),
-        Field("paint", Reference("a paint of this file"), "What it is painted with.", "soft sage"),
-        Field("coats", Whole(1, 10), "Coats of paint.", "2"),
+        Field(
+            "paint",
+            Reference("a paint of this file"),
+            "What it is painted with.",
+            "soft sage",
+            required=False,
+        ),
+        Field("coats", Whole(1, 10), "Coats of paint.", "2", required=False),
         Field(
             "faces",
-            Choice(("front", "both")),
-            "What is painted: the front alone, or both faces and the edges.",
+            Choice(PAINTED_FACES),
+            "What is painted: the front, the back, the edges, or both faces with the edges.",
             "both",
             required=False,
             default="both",
         ),
+        Field(
+            "painted",
+            ListOf(_COATING, at_least=1),
+            "Instead of paint, coats and faces, where it has several paints, in their order.",
+            "- {paint: soft sage, coats: 2, faces: front}",
+            required=False,
+        ),
+    ),
+    one_of=(("paint", "painted"), ("coats", "painted")),
+)
+
+_OTHER_WAY = Group(
+    "another way of putting it on",
+    (
+        _PUT_ON_WITH,
+        _COVERS,
+        _TIN,
+        Field("dries_in", DURATION, "Where it differs.", "30 min", required=False),
     ),
 )
 
@@ -71,15 +120,34 @@ _PAINT = Group(
     (
         Field("name", Text(at_most=60), "The colour in words.", "soft sage"),
         HEX,
-        Field("put_on_with", Choice(("brush", "spray")), "How it is put on.", "brush"),
-        Field(
-            "covers",
-            COVERAGE,
-            "What a litre covers in one coat, from the tin's label.",
-            "10 m2 per litre",
-        ),
+        _PUT_ON_WITH,
+        _COVERS,
         Field("dries_in", DURATION, "Time until the next coat.", "1 h"),
-        Field("tin", VOLUME, "What one tin holds.", "100 ml"),
+        _TIN,
+        Field(
+            "or_with",
+            _OTHER_WAY,
+            "The other way of putting it on, where there is a choice.",
+            "{put_on_with: spray, covers: 4 m2 per litre, tin: 150 ml}",
+            required=False,
+        ),
+        Field(
+            "cleaned_with",
+            Choice(("water", "solvent")),
+            "What brushes are cleaned with.",
+            "water",
+            required=False,
+            default="water",
+        ),
+    ),
+)
+
+_GLUE = Group(
+    "a glue",
+    (
+        Field("name", Text(at_most=60), "What to ask for.", "wood glue"),
+        Field("cures_in", DURATION, "Until it holds, from its label.", "24 h"),
+        Field("for", Text(at_most=120), "What is glued with it.", "the wooden parts"),
     ),
 )
 
@@ -101,6 +169,14 @@ _TRIM = Group(
             default=1.0,
         ),
         Field("overlap", length_mm(0, 200), "Where its two ends meet.", "20 mm"),
+        Field(
+            "width",
+            length_mm(0, 100),
+            "How far it stands out from the edge: corners take more of a wide trim.",
+            "10 mm",
+            required=False,
+            default=0.0,
+        ),
     ),
 )
 
@@ -110,13 +186,26 @@ _MAGNETS = Group(
         Field(
             "pairs",
             Whole(0, 50),
-            "A magnet in the stitching and a washer on the wood make a pair.",
+            "How many at least; a magnet in the stitching and a washer on the wood make a pair. "
+            "0 for none.",
             "4",
+            required=False,
+            default=4,
         ),
         Field("diameter", length_mm(1, 60), "Of one magnet.", "10 mm"),
         Field("thickness", length_mm(0.3, 30), "Of one magnet.", "2 mm"),
         Field(
-            "inset", length_mm(0, 200), "From a magnet's middle to the edge of the card.", "15 mm"
+            "inset",
+            length_mm(0, 200),
+            "From a magnet's middle to the edge of the smallest card of the series.",
+            "15 mm",
+        ),
+        Field(
+            "holds",
+            _PULL,
+            "What one magnet carries on bare steel, from its label; heavy pieces get more pairs by it.",
+            "1 kg",
+            required=False,
         ),
     ),
 )
@@ -159,6 +248,14 @@ FINISH = Group(
             ListOf(_PAINT, at_least=1),
             "Every paint that a part names.",
             "- {name: soft sage, hex: ...}",
+        ),
+        Field(
+            "glue",
+            ListOf(_GLUE),
+            "What it is glued with.",
+            "- {name: wood glue, cures_in: 24 h, for: the wooden parts}",
+            required=False,
+            default=(),
         ),
         Field(
             "trim",

@@ -17,7 +17,7 @@ from packetgen.load.schema import (
 )
 from packetgen.load.shape_common import ABOUT, OCCASION
 from packetgen.load.shape_series import DESIGNER, STRANDS
-from packetgen.model import EDITION_NAMES, Stitch
+from packetgen.model import EDITION_NAMES, GENERIC_FINISHES, Stitch
 
 _THREAD = Group(
     "a thread of another card",
@@ -130,6 +130,22 @@ _CREDITS = Group(
             required=False,
             default="",
         ),
+        Field(
+            "dyer",
+            Text(at_most=80),
+            "Who dyed the cloth or the thread, where that was done by hand.",
+            "Maud Fennimore",
+            required=False,
+            default="",
+        ),
+        Field(
+            "photographer",
+            Text(at_most=80),
+            "Who took the photograph.",
+            "Maud Fennimore",
+            required=False,
+            default="",
+        ),
     ),
 )
 _COUNTER = Group(
@@ -172,10 +188,28 @@ PATTERN = Group(
             "[larkmoss]",
         ),
         Field(
+            "matched",
+            MapOf(
+                Reference("a thread set of this pattern"), "thread sets of this pattern", "larkmoss"
+            ),
+            "Thread sets that the tool matches from another's colours, where a key line gives none.",
+            "{tansywick: larkmoss}",
+            required=False,
+            default=(),
+        ),
+        Field(
             "editions",
             ListOf(Choice(EDITION_NAMES)),
             "Editions of the chart beside the packet, each a document of its own.",
             "[black-and-white, large-print]",
+            required=False,
+            default=(),
+        ),
+        Field(
+            "also_finished_as",
+            ListOf(Choice(GENERIC_FINISHES)),
+            "Finishes beside the series' own piece that the packet gives cuts and steps for.",
+            "[framed, hoop]",
             required=False,
             default=(),
         ),
@@ -200,6 +234,15 @@ PATTERN = Group(
         ),
         _optional_list(
             "close_ups", _CLOSE_UP, "Windows with fractional stitches.", "- {at: 12,30, rows: ...}"
+        ),
+        Field(
+            "photo_alt",
+            Text(at_most=400),
+            "What the picture shows, for someone who does not see it; "
+            "made from 'about' when left out.",
+            "A robin on a spade handle, hung on a sage green bench.",
+            required=False,
+            default="",
         ),
         Field("credits", _CREDITS, "Thanks.", "{model_stitcher: Maud Fennimore}", required=False),
         _optional_list(

@@ -6,15 +6,19 @@ from dataclasses import dataclass
 from urllib.parse import urlsplit
 
 from packetgen.diagnostics import Problems
-from packetgen.load.dates import read_day, read_moment, read_rule
-from packetgen.load.points import read_cell, read_outline, read_pair, read_points
+from packetgen.load.dates import read_day, read_days_before, read_moment, read_rule
+from packetgen.load.money import read_money
+from packetgen.load.outlines import read_outline
+from packetgen.load.points import read_cell, read_pair, read_points
 from packetgen.load.schema import (
     Cell,
     Choice,
     Day,
+    DaysBefore,
     Hex,
     Measure,
     Moment,
+    Money,
     Number,
     OutlineOf,
     Pair,
@@ -25,11 +29,13 @@ from packetgen.load.schema import (
     Text,
     WebAddress,
     Whole,
+    YarnSize,
     YesNo,
 )
 from packetgen.load.words import LOST, offer, said, shown
 from packetgen.load.yaml_nodes import TextNode
 from packetgen.units import parse_number, plain
+from packetgen.yarn_numbers import read_yarn_number
 
 _NUMBER = re.compile(r"-?\d{1,12}(\.\d{1,12})?", re.ASCII)
 _MEASURE = re.compile(
@@ -148,9 +154,24 @@ def _measure(kind: Measure, text: str, report: Callable) -> float | None:
     return value
 
 
+def _yarn_size(kind: YarnSize, text: str, report: Callable) -> float | None:
+    if re.search(r"\d,\d", text, re.ASCII):
+        report("decimal-comma", better=said(text.replace(",", ".")))
+        return None
+    found = read_yarn_number(text)
+    if found is None:
+        report("not-a-yarn-number")
+        return None
+    if not kind.low_tex <= found.tex <= kind.high_tex:
+        report("out-of-range", low=f"{plain(kind.low_tex)} tex", high=f"{plain(kind.high_tex)} tex")
+        return None
+    return found.tex
+
+
 def _choice(kind: Choice, text: str, report: Callable) -> str | None:
-    if text in kind.options:
-        return text
+    meant = dict(kind.means).get(text.casefold(), text)
+    if meant in kind.options:
+        return meant
     report("choice-unknown", hint=offer(text, kind.options))
     return None
 
@@ -210,12 +231,15 @@ _READERS: dict[type, Callable] = {
     Whole: _whole,
     Number: _number,
     Measure: _measure,
+    Money: _by_report(read_money),
+    YarnSize: _yarn_size,
     Choice: _choice,
     YesNo: _yes_no,
     Hex: _hex,
     Day: _by_report(read_day),
     Moment: _by_report(read_moment),
     Rule: _by_report(read_rule),
+    DaysBefore: lambda kind, text, report: read_days_before(text, kind.at_most, report),
     OutlineOf: _by_report(read_outline),
     Pair: _by_report(read_pair),
     Cell: _by_report(read_cell),

@@ -128,6 +128,18 @@ def _group(kind: Group, node: Node, called: str, example: str, problems: Problem
             whole = False
         elif field.default is not None:
             given[name] = Given(field.default, node.place)
+    for names in kind.one_of:
+        there = [name for name in names if name in given]
+        if not there and not misspelt.intersection(names):
+            example = _example(fields[names[0]], names[0])
+            problems.add(
+                node.place, "name-missing", name=said(names[0]), what=kind.what, example=example
+            )
+        elif len(there) > 1:
+            later = max((given[name].name_place or node.place) for name in there)
+            one, other = (said(name) for name in there[:2])
+            problems.add(later, "names-instead", name=one, other=other, what=kind.what)
+        whole = whole and len(there) == 1
     whole = whole and all(value.whole for value in given.values())
     return Given(Filled(given, node.place, whole), node.place, whole)
 

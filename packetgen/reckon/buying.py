@@ -8,7 +8,7 @@ from dataclasses import dataclass
 
 from packetgen.model import ClothOption, Colour, ThreadCard, ThreadSet
 from packetgen.reckon.figures import Figures
-from packetgen.reckon.thread import Lengths, Need, units_to_buy
+from packetgen.reckon.thread import Lengths, Need, units_to_buy, warning
 
 
 @dataclass(frozen=True)
@@ -22,6 +22,7 @@ class BuyRow:
 class Warned:
     """A sentence of warning, and the cloths on which it is true."""
 
+    card: ThreadCard
     colour: Colour
     sentence: str
     cloths: tuple[ClothOption, ...]
@@ -42,6 +43,12 @@ class BuyTable:
     rows: tuple[BuyRow, ...]
     totals: tuple[Total, ...]  # in the order of the rows
     warnings: tuple[Warned, ...]
+
+    @property
+    def hand_dyed(self) -> tuple[ThreadCard, ...]:
+        """Every card of these rows that is dyed by hand, the set's own or another."""
+        cards = {row.card.id: row.card for row in self.rows if row.card.hand_dyed}
+        return tuple(cards.values())
 
 
 def buy_tables(figures: Figures) -> tuple[BuyTable, ...]:
@@ -82,7 +89,7 @@ def _warnings(row: BuyRow, cloths: tuple[ClothOption, ...]) -> tuple[Warned, ...
     for need, option in zip(row.needs, cloths):
         if need.warning:
             by_sentence.setdefault(need.warning, []).append(option)
-    return tuple(Warned(row.colour, said, tuple(on)) for said, on in by_sentence.items())
+    return tuple(Warned(row.card, row.colour, said, tuple(on)) for said, on in by_sentence.items())
 
 
 @dataclass(frozen=True)
@@ -94,11 +101,13 @@ class Shared:
     strand: Lengths
     units: int
     units_apart: int  # if each pattern were bought for by itself
+    warning: str  # '' or one plain sentence about the units
 
 
 def shared_needs(lists: tuple[tuple[Need, ...], ...]) -> tuple[Shared, ...]:
     """One list for several patterns, card by card in the cards' order: the generous figures are summed
-    before they are rounded up, so what is left of a unit in one design serves the next."""
+    before they are rounded up, so what is left of a unit in one design serves the next. It is never
+    short of what all of them take generously, and never more than they would take one by one."""
     cards: dict[str, ThreadCard] = {}
     strand: dict[tuple[str, str], Lengths] = {}
     apart: dict[tuple[str, str], int] = {}
@@ -108,8 +117,14 @@ def shared_needs(lists: tuple[tuple[Need, ...], ...]) -> tuple[Shared, ...]:
         strand[key] = strand.get(key, Lengths()) + need.strand
         apart[key] = apart.get(key, 0) + need.units
     return tuple(
-        Shared(card, colour, strand[key], units_to_buy(strand[key], card), apart[key])
+        _shared(card, colour, strand[key], apart[key])
         for card in cards.values()
         for number, colour in card.colours.items()
         if (key := (card.id, number)) in strand
     )
+
+
+def _shared(card: ThreadCard, colour: Colour, strand: Lengths, apart: int) -> Shared:
+    # Lists that are each whole but for the dust of floating point may sum to a unit more.
+    units = min(units_to_buy(strand, card), apart)
+    return Shared(card, colour, strand, units, apart, warning(strand, card))

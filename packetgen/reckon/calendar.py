@@ -1,22 +1,39 @@
-"""Date rules: on which day an occasion falls in a given year. Easter comes from a reference library."""
+"""On which day an occasion falls in a given year. Easter comes from a reference library."""
 
 from calendar import monthrange
-from datetime import date, timedelta
+from datetime import UTC, date, timedelta, tzinfo
 
 from dateutil.easter import EASTER_ORTHODOX, EASTER_WESTERN, easter
 
 from packetgen.model import DateRule
+from packetgen.reckon.solstices import sun_turns
 
 
-def day_of(rule: DateRule, year: int) -> date:
-    """The day in the Gregorian calendar. A 29 February falls on 28 February in common years."""
+def day_of(rule: DateRule, year: int, zone: tzinfo = UTC) -> date:
+    """The day in the Gregorian calendar; of an equinox or solstice, the day that it is in `zone`.
+
+    A 29 February falls on 28 February in common years. Days counted from Easter or a solstice may fall
+    into the year before or after.
+    """
     if rule.fixed:
         month, day = rule.fixed
         return date(year, month, min(day, monthrange(year, month)[1]))
     if rule.nth:
         return _nth_weekday(year, *rule.nth)
+    if rule.sun:
+        days, month = rule.sun
+        return sun_turns(year, month).astimezone(zone).date() + timedelta(days=days)
     days, julian = rule.easter or (0, False)
     return easter(year, EASTER_ORTHODOX if julian else EASTER_WESTERN) + timedelta(days=days)
+
+
+def coming(
+    rule: DateRule, since: date, number: int, zone: tzinfo = UTC
+) -> tuple[tuple[int, date], ...]:
+    """The next `number` days on or after `since`, each with the year that the rule counts it to."""
+    years = range(since.year - 1, since.year + number + 2)
+    days = ((year, day_of(rule, year, zone)) for year in years)
+    return tuple((year, day) for year, day in days if day >= since)[:number]
 
 
 def _nth_weekday(year: int, n: int, weekday: int, month: int) -> date:

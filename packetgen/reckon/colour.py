@@ -1,5 +1,6 @@
 """Colours as seen: CIELAB, the difference of two colours, and the contrast of ink on a tint."""
 
+from functools import cache
 from math import atan2, cos, degrees, exp, hypot, radians, sin, sqrt
 
 Lab = tuple[float, float, float]
@@ -26,6 +27,7 @@ def _linear(channel: int) -> float:
     return value / 12.92 if value <= 0.04045 else ((value + 0.055) / 1.055) ** 2.4
 
 
+@cache  # whole cards are compared with one another
 def lab(hex_colour: str) -> Lab:
     """CIELAB of an sRGB colour, D65."""
     rgb = [_linear(channel) for channel in channels(hex_colour)]
@@ -84,10 +86,17 @@ def _hue(a: float, b: float) -> float:
     return degrees(atan2(b, a)) % 360 if a or b else 0.0
 
 
+FAR = 6.0  # a difference above this is far
+
+
 def closeness(hex_one: str, hex_other: str) -> str:
-    """How near two colours are, in words. The steps are from memory: about 1 is just visible side by side."""
-    apart = difference(lab(hex_one), lab(hex_other))
-    for limit, words in ((1.0, "same to the eye"), (3.0, "close"), (6.0, "visible")):
+    """How near two colours are, in words."""
+    return in_words(difference(lab(hex_one), lab(hex_other)))
+
+
+def in_words(apart: float) -> str:
+    """A difference by CIEDE2000 in words. The steps are from memory: about 1 is just visible side by side."""
+    for limit, words in ((1.0, "same to the eye"), (3.0, "close"), (FAR, "visible")):
         if apart <= limit:
             return words
     return "far"

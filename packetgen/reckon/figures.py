@@ -3,9 +3,25 @@
 from dataclasses import dataclass
 
 from packetgen.diagnostics import Problems
-from packetgen.model import Bead, ClothOption, FinishingPiece, Pattern, Series, ThreadSet
-from packetgen.reckon.finishing import Mounting, PaintNeed, mounting, paint_needs
-from packetgen.reckon.fit import Fit, Verdict, fit
+from packetgen.model import (
+    Assumptions,
+    Bead,
+    ClothOption,
+    FinishingPiece,
+    Pace,
+    Pattern,
+    Series,
+    ThreadSet,
+)
+from packetgen.nouns import counted
+from packetgen.reckon.bead_fit import BeadFit, bead_fits
+from packetgen.reckon.coverage import AtCount, Coverage, coverage_at_counts, set_coverage
+from packetgen.reckon.cutting import FAT_QUARTER, as_cut, pieces_from
+from packetgen.reckon.fit import Fit, Verdict, fit, room_for, too_many
+from packetgen.reckon.isolated import Isolated, isolated
+from packetgen.reckon.magnets import Card, MagnetPlan, card_on_panel, magnet_plan
+from packetgen.reckon.mounting import Mounting, mounting
+from packetgen.reckon.paint import Coat, PaintNeed, order_of_work, paint_needs
 from packetgen.reckon.sizes import (
     FRAMING_MARGIN_MM,
     Size,
@@ -14,11 +30,18 @@ from packetgen.reckon.sizes import (
     finished_size,
     usual_sizes,
 )
-from packetgen.reckon.thread import Lengths, Need, Work, bead_lengths, needs, work_of
+from packetgen.reckon.thread import Lengths, Need, Work, bead_lengths, needs, work_of, worked_of
+from packetgen.reckon.weighing import Weight, magnets_g, weight
+from packetgen.reckon.working_time import Difficulty, WorkingTime, difficulty, working_time
 from packetgen.units import inches, up_to_step
 
 # Spare beads: one in ten, never fewer than five: common practice, no source.
 SPARE_BEADS, FEWEST_SPARE_BEADS = 0.10, 5
+
+
+_PACE, _USUAL = Pace(), Assumptions()
+# Said of a design that no narrower and no lower one helps.
+_IN_THE_WAY = "in the way of a part that the panel must keep free"
 
 
 @dataclass(frozen=True)
@@ -32,6 +55,11 @@ class OnCloth:
     fit: Fit
     mounting: Mounting
     needs: "tuple[tuple[ThreadSet, tuple[Need, ...]], ...]"  # one entry a thread set
+    framing_pieces: int  # cuts for framing that one fat quarter gives
+    finishing_pieces: int  # and cuts for the finishing piece
+    coverage: tuple[Coverage, ...]  # of full crosses; one a thread set
+    weight: Weight  # mounted, in the heaviest of the thread sets
+    card: Card  # as it lies on the panel
 
 
 @dataclass(frozen=True)
@@ -41,6 +69,7 @@ class BeadNeed:
     with_spares: int
     packets: int
     strand: Lengths  # to sew them on
+    fits: tuple[BeadFit, ...]
 
 
 @dataclass(frozen=True)
@@ -51,6 +80,13 @@ class Figures:
     usual_sizes: tuple[UsualSize, ...]
     beads: tuple[BeadNeed, ...]
     paints: tuple[PaintNeed, ...]
+    coats: tuple[Coat, ...]  # of all paints, in the order of work
+    coverage: tuple[AtCount, ...]
+    isolated: Isolated
+    time: WorkingTime
+    difficulty: Difficulty
+    assumptions: Assumptions  # that all thread was reckoned with
+    magnets: MagnetPlan  # for this pattern alone, or for its whole series
 
     @property
     def stitches(self) -> int:
@@ -58,45 +94,87 @@ class Figures:
         return sum(work.total_stitches for work in self.works)
 
 
-def figures(pattern: Pattern, piece: FinishingPiece) -> Figures:
+def figures(
+    pattern: Pattern,
+    piece: FinishingPiece,
+    pace: Pace = _PACE,
+    assumptions: Assumptions = _USUAL,
+) -> Figures:
     """Reckon one pattern. Complaints about what does not fit are `complain`'s."""
-    works = work_of(pattern)
+    works = work_of(pattern, assumptions)
+    alone = isolated(pattern)
+    cloths = tuple(
+        _on_cloth(pattern, works, option, piece, assumptions) for option in pattern.cloths
+    )
     return Figures(
         pattern,
         works,
-        tuple(_on_cloth(pattern, works, option, piece) for option in pattern.cloths),
+        cloths,
         usual_sizes(pattern),
-        _bead_needs(pattern),
+        _bead_needs(pattern, assumptions),
         paint_needs(piece),
+        order_of_work(piece),
+        coverage_at_counts(pattern),
+        alone,
+        working_time(pattern, works, pace),
+        difficulty(pattern, works, alone),
+        assumptions,
+        magnet_plan(cards_on_panel(cloths), piece.magnets),
     )
 
 
+def cards_on_panel(cloths: tuple[OnCloth, ...]) -> tuple[Card, ...]:
+    """The mounting cards of a design: of every cloth on which it fits the panel."""
+    return tuple(on.card for on in cloths if on.fit.verdict is not Verdict.DOES_NOT_FIT)
+
+
 def _on_cloth(
-    pattern: Pattern, works: tuple[Work, ...], option: ClothOption, piece: FinishingPiece
+    pattern: Pattern,
+    works: tuple[Work, ...],
+    option: ClothOption,
+    piece: FinishingPiece,
+    assumptions: Assumptions,
 ) -> OnCloth:
     cell = cell_mm(option.cloth.count_per_inch, option.over)
     finished = finished_size(pattern.grid.width, pattern.grid.height, cell)
+    worked = worked_of(works, cell, assumptions)
+    framing_cut, mounted = finished.grown(FRAMING_MARGIN_MM), mounting(finished, piece)
+    laid = fit(finished, cell, piece)
+    threads = tuple((s, needs(worked, s)) for s in pattern.thread_sets)
+    weights = (weight(mounted, needed, pattern.beads) for _, needed in threads)
+    heaviest = max(weights, key=lambda one: one.total_g)
     return OnCloth(
         option,
         cell,
         finished,
-        finished.grown(FRAMING_MARGIN_MM),
-        fit(finished, cell, piece),
-        mounting(finished, piece),
-        tuple((s, needs(pattern, works, s, cell)) for s in pattern.thread_sets),
+        framing_cut,
+        laid,
+        mounted,
+        threads,
+        framing_pieces=pieces_from(FAT_QUARTER, as_cut(framing_cut)),
+        finishing_pieces=pieces_from(FAT_QUARTER, as_cut(mounted.cloth)),
+        coverage=tuple(set_coverage(s, cell) for s in pattern.thread_sets),
+        weight=heaviest,
+        card=card_on_panel(laid, heaviest.total_g + magnets_g(piece.magnets)),
     )
 
 
-def _bead_needs(pattern: Pattern) -> tuple[BeadNeed, ...]:
+def beads_with_spares(sewn: int) -> int:
+    """One in ten more, and never fewer than five."""
+    return sewn + max(FEWEST_SPARE_BEADS, round(up_to_step(sewn * SPARE_BEADS, 1)))
+
+
+def _bead_needs(pattern: Pattern, assumptions: Assumptions) -> tuple[BeadNeed, ...]:
     groups: dict[tuple[str, str], list[Bead]] = {}
     for bead in pattern.beads:
         groups.setdefault((bead.card.id, bead.colour.number), []).append(bead)
     result = []
     for beads in groups.values():
-        spare = max(FEWEST_SPARE_BEADS, round(up_to_step(len(beads) * SPARE_BEADS, 1)))
-        total = len(beads) + spare
+        total = beads_with_spares(len(beads))
         packets = round(up_to_step(total / beads[0].card.per_packet, 1))
-        result.append(BeadNeed(beads[0], len(beads), total, packets, bead_lengths(tuple(beads))))
+        fits = bead_fits(beads[0].card.size_mm, pattern.cloths)
+        strand = bead_lengths(tuple(beads), assumptions)
+        result.append(BeadNeed(beads[0], len(beads), total, packets, strand, fits))
     return tuple(result)
 
 
@@ -108,8 +186,8 @@ def complain(all_figures: tuple[Figures, ...], series: Series, problems: Problem
         for on in figure.cloths:
             if on.fit.verdict is not Verdict.DOES_NOT_FIT:
                 continue
-            too_wide = max(0, grid.width - on.fit.most_stitches_wide)
-            too_high = max(0, grid.height - on.fit.most_stitches_high)
+            ways = too_many((grid.width, grid.height), on.cell_mm, piece)
+            most = room_for(on.fit, on.cell_mm, piece)
             problems.add(
                 on.option.place,
                 "does-not-fit",
@@ -118,16 +196,12 @@ def complain(all_figures: tuple[Figures, ...], series: Series, problems: Problem
                 width=inches(on.fit.card.width_mm),
                 height=inches(on.fit.card.height_mm),
                 piece=piece.name,
-                most=f"{on.fit.most_stitches_wide} × {on.fit.most_stitches_high}",
-                excess=_excess(too_wide, too_high),
+                most=f"{most[0]} × {most[1]}",
+                excess=" or ".join(_excess(*way) for way in ways) or _IN_THE_WAY,
             )
 
 
 def _excess(too_wide: int, too_high: int) -> str:
-    """'6 stitches too wide and 2 too high'; a keep-out may be all that is in the way."""
-    said = []
-    if too_wide:
-        said.append(f"{too_wide} stitches too wide")
-    if too_high:
-        said.append(f"{too_high} stitches too high")
-    return " and ".join(said) or "in the way of a part that the panel must keep free"
+    """(6, 2) → '6 stitches too wide and 2 stitches too high'."""
+    sides = (too_wide, "too wide"), (too_high, "too high")
+    return " and ".join(f"{counted(over, 'stitch')} {side}" for over, side in sides if over)

@@ -1,17 +1,23 @@
 """Whether a mounted design fits the panel of the finishing piece, and with how much room to spare."""
 
+from collections.abc import Callable
 from dataclasses import dataclass
 from enum import Enum
 from functools import lru_cache
-from math import floor, hypot
+from math import floor
 
-from packetgen.model import FinishingPiece
+from packetgen.model import FinishingPiece, Outline
 from packetgen.reckon.outline import Room
 from packetgen.reckon.sizes import Size
 
 # Less free wood than this on a side looks pinched: common practice, no source.
 TIGHT_MM = 3.0
-_STEP_MM = 1.0
+# A count that is whole but for the dust of floating point must not lose a stitch.
+_DUST = 1e-9
+# Halvings of a size in search of the largest: a panel's width to within a millionth of a millimetre.
+_HALVINGS = 30
+
+Stitches = tuple[int, int]  # columns, rows
 
 
 class Verdict(Enum):
@@ -23,7 +29,11 @@ class Verdict(Enum):
 @dataclass(frozen=True)
 class Fit:
     """The mounting card (stitching and border) on the panel. Reveal is the wood left free; where the
-    design does not fit, `at_mm` and the reveals are those of a card laid in the middle."""
+    design does not fit, `at_mm` and the reveals are those of a card laid in the middle.
+
+    `most_stitches_wide` and `_high` are what the panel measures across and down at its widest, keep-outs
+    or not; `largest` is a design of the same proportion that really finds a place (0, 0 where none does).
+    """
 
     verdict: Verdict
     card: Size
@@ -34,18 +44,16 @@ class Fit:
     reveal_below_mm: float
     most_stitches_wide: int
     most_stitches_high: int
+    largest: Stitches
 
 
 def fit(finished: Size, cell_mm: float, piece: FinishingPiece) -> Fit:
     """Lay the card in the middle of the panel, or as near to it as the keep-outs allow."""
-    room = Room(piece.panel, (keep_out.outline for keep_out in piece.keep_outs))
+    room = _room_of(piece)
     card = finished.grown(piece.border_mm)
-    middle = (
-        (room.left + room.right - card.width_mm) / 2,
-        (room.top + room.bottom - card.height_mm) / 2,
-    )
-    found = _nearest_place(room, card, middle)
-    at = found or middle
+    at = _place(room, card)
+    found = at is not None
+    at = at or _middle(room, card)
     reveals = (
         at[0] - room.left,
         room.right - at[0] - card.width_mm,
@@ -55,31 +63,112 @@ def fit(finished: Size, cell_mm: float, piece: FinishingPiece) -> Fit:
     verdict = Verdict.DOES_NOT_FIT
     if found:
         verdict = Verdict.TIGHT if min(reveals) < TIGHT_MM else Verdict.FITS
-    inside = Size(room.right - room.left, room.bottom - room.top).grown(-piece.border_mm)
+    across, down = _measured(room, cell_mm, piece.border_mm)
+    stitches = round(finished.width_mm / cell_mm), round(finished.height_mm / cell_mm)
     return Fit(
         verdict,
         card,
         at,
         *reveals,
-        most_stitches_wide=floor(inside.width_mm / cell_mm + 1e-9),
-        most_stitches_high=floor(inside.height_mm / cell_mm + 1e-9),
+        most_stitches_wide=across,
+        most_stitches_high=down,
+        largest=_largest(stitches, cell_mm, piece),
     )
 
 
-def _nearest_place(
-    room: Room, card: Size, middle: tuple[float, float]
-) -> tuple[float, float] | None:
-    spare_x = max(0, floor((room.right - room.left - card.width_mm) / 2 / _STEP_MM))
-    spare_y = max(0, floor((room.bottom - room.top - card.height_mm) / 2 / _STEP_MM))
-    for dx, dy in _shifts(spare_x, spare_y):
-        left, top = middle[0] + dx * _STEP_MM, middle[1] + dy * _STEP_MM
-        if room.holds(left, top, card.width_mm, card.height_mm):
-            return left, top
-    return None
+def holds(stitches: Stitches, cell_mm: float, piece: FinishingPiece) -> bool:
+    """Whether a design of so many columns and rows finds a place."""
+    return _place(_room_of(piece), _card(stitches, cell_mm, piece.border_mm)) is not None
+
+
+def too_many(stitches: Stitches, cell_mm: float, piece: FinishingPiece) -> tuple[Stitches, ...]:
+    """The fewest columns and rows to take from a design so that it fits: one way, or two where a keep-out
+    or a slant lets it be narrower or lower. () where it fits, and where taking off one side never helps.
+    """
+    if holds(stitches, cell_mm, piece):
+        return ()
+    most = _measured(_room_of(piece), cell_mm, piece.border_mm)
+    if min(most) < 1:
+        return ()
+    wide, high = min(stitches[0], most[0]), min(stitches[1], most[1])
+    if holds((wide, high), cell_mm, piece):
+        return ((stitches[0] - wide, stitches[1] - high),)
+    narrower = _most(wide, lambda n: holds((n, high), cell_mm, piece))
+    lower = _most(high, lambda n: holds((wide, n), cell_mm, piece))
+    return (*[(stitches[0] - narrower, stitches[1] - high)] * bool(narrower),
+            *[(stitches[0] - wide, stitches[1] - lower)] * bool(lower))  # fmt: skip
+
+
+def room_for(fitted: Fit, cell_mm: float, piece: FinishingPiece) -> Stitches:
+    """The largest design to name in words: as wide and as high as the panel where that finds a place, else
+    the largest of the same proportion."""
+    most = fitted.most_stitches_wide, fitted.most_stitches_high
+    return most if min(most) > 0 and holds(most, cell_mm, piece) else fitted.largest
+
+
+def _most(below: int, good: Callable[[int], bool]) -> int:
+    """The largest number from 1 to `below` - 1 that is good, all smaller ones being so; 0 for none."""
+    low, high = 0, below
+    while high - low > 1:
+        middle = (low + high) // 2
+        low, high = (middle, high) if good(middle) else (low, middle)
+    return low
+
+
+def _measured(room: Room, cell_mm: float, border_mm: float) -> Stitches:
+    inside = Size(room.right - room.left, room.bottom - room.top).grown(-border_mm)
+    return floor(inside.width_mm / cell_mm + _DUST), floor(inside.height_mm / cell_mm + _DUST)
+
+
+def _largest(stitches: Stitches, cell_mm: float, piece: FinishingPiece) -> Stitches:
+    """Both sides are rounded down from the size at which the design itself just fits."""
+    keep_outs = tuple(keep_out.outline for keep_out in piece.keep_outs)
+    stitches = max(1, stitches[0]), max(1, stitches[1])
+    times = _largest_cell_mm(piece.panel, keep_outs, piece.border_mm, stitches) / cell_mm
+    columns, rows = (max(1, floor(side * times + 1e-6)) for side in stitches)
+    return (columns, rows) if holds((columns, rows), cell_mm, piece) else (0, 0)
+
+
+@lru_cache(maxsize=512)
+def _largest_cell_mm(
+    panel: Outline, keep_outs: tuple[Outline, ...], border_mm: float, stitches: Stitches
+) -> float:
+    """The largest side of a stitch at which the design fits; one search serves every cloth."""
+    room = _room(panel, keep_outs)
+    inside = Size(room.right - room.left, room.bottom - room.top).grown(-border_mm)
+    high = min(inside.width_mm / stitches[0], inside.height_mm / stitches[1])
+
+    def fits(cell_mm: float) -> bool:
+        return _place(room, _card(stitches, cell_mm, border_mm)) is not None
+
+    if high <= 0 or fits(high):
+        return max(0.0, high)
+    low = 0.0
+    for _ in range(_HALVINGS):
+        middle = (low + high) / 2
+        low, high = (middle, high) if fits(middle) else (low, middle)
+    return low
+
+
+def _card(stitches: Stitches, cell_mm: float, border_mm: float) -> Size:
+    return Size(stitches[0] * cell_mm, stitches[1] * cell_mm).grown(border_mm)
+
+
+def _room_of(piece: FinishingPiece) -> Room:
+    return _room(piece.panel, tuple(keep_out.outline for keep_out in piece.keep_outs))
 
 
 @lru_cache(maxsize=64)
-def _shifts(spare_x: int, spare_y: int) -> tuple[tuple[int, int], ...]:
-    """Whole steps away from the middle, the shortest first; straight up before sideways."""
-    steps = ((dx, dy) for dx in range(-spare_x, spare_x + 1) for dy in range(-spare_y, spare_y + 1))
-    return tuple(sorted(steps, key=lambda s: (hypot(*s), abs(s[0]), s[1], s[0])))
+def _room(panel: Outline, keep_outs: tuple[Outline, ...]) -> Room:
+    return Room(panel, keep_outs)
+
+
+def _middle(room: Room, card: Size) -> tuple[float, float]:
+    return (
+        (room.left + room.right - card.width_mm) / 2,
+        (room.top + room.bottom - card.height_mm) / 2,
+    )
+
+
+def _place(room: Room, card: Size) -> tuple[float, float] | None:
+    return room.nearest_place(*_middle(room, card), card.width_mm, card.height_mm)

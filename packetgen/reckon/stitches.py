@@ -43,11 +43,21 @@ def path_length(points: tuple[Point, ...]) -> float:
     return sum(dist(start, end) for start, end in zip(points, points[1:]))
 
 
+def line_cells(line: Line) -> float:
+    """Thread in a run of backstitch or in a long stitch, in sides of a cell."""
+    return path_length(line.points) * (2 if line.long else 3)
+
+
 def line_mm(line: Line, cell_mm: float) -> float:
     """Thread in a run of backstitch or in a long stitch, mm."""
-    return path_length(line.points) * cell_mm * (2 if line.long else 3)
+    return line_cells(line) * cell_mm
+
+
+def daisy_cells(daisy: Daisy) -> float:
+    """Thread in a lazy daisy, in sides of a cell."""
+    return 3 * dist(daisy.base, daisy.tip) + DAISY_HOLD
 
 
 def daisy_mm(daisy: Daisy, cell_mm: float) -> float:
     """Thread in a lazy daisy, mm."""
-    return (3 * dist(daisy.base, daisy.tip) + DAISY_HOLD) * cell_mm
+    return daisy_cells(daisy) * cell_mm

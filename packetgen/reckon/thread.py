@@ -1,34 +1,43 @@
 """How much thread a pattern takes, colour by colour, on one cloth with one thread set.
 
-From worked length to bought length:
-- ease: thread that goes into the thickness of the cloth and the slack of the hand. The three shares
-  are set so that a six-ply 8 m skein gives 2,000 to 1,800 crosses at 14 count with two strands, which
-  is what stitchers reckon with (common practice, no source).
-- a needleful of 45 cm loses two tails of 4 cm (common practice, no source), and so does every patch
-  that is started anew.
+From worked length to bought length, by what is assumed of stitchers (`model.Assumptions`):
+- ease: thread that goes into the thickness of the cloth and the slack of the hand.
+- every needleful loses two tails, and so does every patch that is started anew.
 """
 
-from collections.abc import Mapping
+from collections import Counter
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from math import ceil
 
-from packetgen.model import Bead, Colour, Grid, KeyLine, Pattern, Stitch, ThreadCard, ThreadSet
+from packetgen.model import (
+    Assumptions,
+    Bead,
+    Colour,
+    KeyLine,
+    Pattern,
+    Point,
+    Stitch,
+    ThreadCard,
+    ThreadSet,
+)
+from packetgen.nouns import plural
 from packetgen.reckon.needle import (
     daisy_strands_for,
     knot_strands_for,
     line_strands_for,
     strands_for,
 )
-from packetgen.reckon.patches import Cell, Patch, patches, runs
-from packetgen.reckon.stitches import BEAD_MM, KNOT_MM, daisy_mm, line_mm, stitch_mm
+from packetgen.reckon.patches import Patches, patches_of
+from packetgen.reckon.runs import runs
+from packetgen.reckon.stitches import BEAD_MM, KNOT_MM, daisy_cells, line_cells, stitch_mm
 from packetgen.units import up_to_step
 
-NEEDLEFUL_MM = 450.0
-TAIL_MM = 40.0
-USABLE_MM = NEEDLEFUL_MM - 2 * TAIL_MM
-EASE = {"careful": 0.13, "usual": 0.18, "generous": 0.25}
-# A usual figure this near to a whole number of units is worth a word.
+# A usual figure that is this part of a unit away from a whole number of units is worth a word.
 NEARLY = 0.10
+_USUAL = Assumptions()
+# A needleful that is used up but for the dust of floating point takes no second one.
+_DUST = 1e-9
 
 
 @dataclass(frozen=True)
@@ -52,19 +61,33 @@ class Lengths:
 
 @dataclass(frozen=True)
 class Work:
-    """What one key line asks for, whatever the cloth."""
+    """What one key line asks for, whatever the cloth. What is alike is counted, not listed.
+
+    A run is what is worked from one start: lines, knots or daisies that lie within a travel.
+    """
 
     line: KeyLine
-    cells: Mapping[Stitch, tuple[Patch, ...]]
+    cells: Mapping[Stitch, Patches]
     stitches: Mapping[Stitch, int]
-    line_runs: tuple[tuple[int, ...], ...]
-    knot_runs: tuple[tuple[int, ...], ...]
-    daisy_runs: tuple[tuple[int, ...], ...]
+    line_runs: Mapping[float, int]  # thread in a run, in sides of a cell → how many such runs
+    knot_runs: Mapping[int, int]  # knots in a run → how many such runs
+    daisy_runs: Mapping[float, int]  # as line_runs
 
     @property
     def total_stitches(self) -> int:
         """Stitches in cells, of every kind."""
         return sum(self.stitches.values())
+
+
+@dataclass(frozen=True)
+class Worked:
+    """One strand for a key line on a cloth, with ease and tails, by ways of stitching."""
+
+    line: KeyLine
+    cells: Lengths
+    lines: Lengths
+    knots: Lengths
+    daisies: Lengths
 
 
 @dataclass(frozen=True)
@@ -78,82 +101,130 @@ class Need:
     card: ThreadCard
 
 
-def work_of(pattern: Pattern) -> tuple[Work, ...]:
+def work_of(pattern: Pattern, assumptions: Assumptions = _USUAL) -> tuple[Work, ...]:
     """Every key line with its stitches, patches and runs, in the order of the key."""
-    cells: dict[str, dict[Stitch, list[Cell]]] = {line.mark: {} for line in pattern.key}
-    stitch_of = {line.mark: line.stitch for line in pattern.key}
-    for at, mark in stitched_cells(pattern.grid):
-        cells[mark].setdefault(stitch_of[mark], []).append(at)
-    for fraction in pattern.fractions:
-        at = (fraction.column, fraction.row)
-        cells[fraction.mark].setdefault(fraction.stitch, []).append(at)
+    limit = assumptions.travel_stitches
+    cells: dict[str, dict[Stitch, Patches]] = {line.mark: {} for line in pattern.key}
+    for (mark, stitch), found in patches_of(pattern, limit).items():
+        cells[mark][stitch] = found
+    lines = _by_mark((one.mark, one.points, line_cells(one)) for one in pattern.lines)
+    knots = _by_mark((one.mark, (one.at,), 1) for one in pattern.knots)
+    daisies = _by_mark((one.mark, (one.base, one.tip), daisy_cells(one)) for one in pattern.daisies)
     return tuple(
         Work(
             line,
-            {stitch: patches(where) for stitch, where in cells[line.mark].items()},
-            {stitch: len(where) for stitch, where in cells[line.mark].items()},
-            runs(drawn.points for drawn in pattern.lines if drawn.mark == line.mark),
-            runs((knot.at,) for knot in pattern.knots if knot.mark == line.mark),
-            runs((one.base, one.tip) for one in pattern.daisies if one.mark == line.mark),
+            cells[line.mark],
+            {
+                stitch: sum(patch.stitches * times for patch, times in found.items())
+                for stitch, found in cells[line.mark].items()
+            },
+            *(_runs(of.get(line.mark, []), limit) for of in (lines, knots, daisies)),
         )
         for line in pattern.key
     )
 
 
-def stitched_cells(grid: Grid) -> "tuple[tuple[Cell, str], ...]":
-    """((column, row), mark) of every cell that is not bare, both from 1, row by row."""
-    return tuple(
-        ((x, y), mark)
-        for y, row in enumerate(grid.rows, 1)
-        for x, mark in enumerate(row, 1)
-        if mark != "."
-    )
+_Piece = tuple[tuple[Point, ...], float]  # where it lies, and how much it counts for
 
 
-def with_tails(worked_mm: float) -> float:
+def _by_mark(pieces: Iterable[tuple[str, tuple[Point, ...], float]]) -> dict[str, list[_Piece]]:
+    found: dict[str, list[_Piece]] = {}
+    for mark, points, amount in pieces:
+        found.setdefault(mark, []).append((points, amount))
+    return found
+
+
+def _runs(pieces: list[_Piece], limit: int) -> Mapping[float, int]:
+    """What the pieces of each run count for together → how many such runs."""
+    together = runs((points for points, _ in pieces), limit)
+    return Counter(sum(pieces[index][1] for index in run) for run in together)
+
+
+def with_tails(worked_mm: float, assumptions: Assumptions = _USUAL) -> float:
     """A patch of `worked_mm` with the tails of every needleful that it takes, mm."""
-    return worked_mm + ceil(worked_mm / USABLE_MM) * 2 * TAIL_MM
+    return _with_tails([(worked_mm, 1)], 1, assumptions)
 
 
-def _lengths(groups_mm: "list[float]") -> Lengths:
-    """Metres of one strand for patches of these worked lengths, three ways."""
-    figures = (
-        sum(with_tails(worked * (1 + ease)) for worked in groups_mm) / 1000
-        for ease in EASE.values()
+def _with_tails(
+    groups: Sequence[tuple[float, int]], stretch: float, assumptions: Assumptions
+) -> float:
+    """Thread for patches or runs, mm: each worked length with how many have it, and how much longer
+    than that they become."""
+    tails_mm = 2 * assumptions.tail_mm
+    needlefuls_a_mm = stretch / (assumptions.needleful_mm - tails_mm)
+    needlefuls = sum(times * ceil(mm * needlefuls_a_mm - _DUST) for mm, times in groups)
+    return sum(mm * times for mm, times in groups) * stretch + needlefuls * tails_mm
+
+
+def _lengths(groups: Sequence[tuple[float, int]], assumptions: Assumptions) -> Lengths:
+    """Metres of one strand, three ways; `groups` as above."""
+    if not groups:
+        return Lengths()
+    ease = assumptions.ease
+    return Lengths(
+        *(
+            _with_tails(groups, 1 + share, assumptions) / 1000
+            for share in (ease.careful, ease.usual, ease.generous)
+        )
     )
-    return Lengths(*figures)
 
 
-def strand_lengths(pattern: Pattern, work: Work, thread_set: ThreadSet, cell_mm: float) -> Lengths:
-    """Metres of strand, all colours of the key line's needle together."""
-    total = Lengths()
-    for stitch, groups in work.cells.items():
-        worked = [
-            patch.stitches * stitch_mm(stitch, cell_mm) + patch.travel_cells * cell_mm
-            for patch in groups
+def worked_of(
+    works: tuple[Work, ...], cell_mm: float, assumptions: Assumptions = _USUAL
+) -> tuple[Worked, ...]:
+    """Every key line on one cloth, in the same order; the same for all thread sets."""
+    return tuple(
+        Worked(
+            work.line,
+            _lengths(_in_cells(work, cell_mm), assumptions),
+            *(
+                _lengths([(amount * mm, times) for amount, times in of.items()], assumptions)
+                for of, mm in (
+                    (work.line_runs, cell_mm),
+                    (work.knot_runs, KNOT_MM),
+                    (work.daisy_runs, cell_mm),
+                )
+            ),
+        )
+        for work in works
+    )
+
+
+def _in_cells(work: Work, cell_mm: float) -> list[tuple[float, int]]:
+    """Thread in the patches of a key line, mm, with how many there are of each."""
+    found = []
+    for stitch, alike in work.cells.items():
+        one_mm = stitch_mm(stitch, cell_mm)
+        found += [
+            (patch.stitches * one_mm + patch.travel_cells * cell_mm, times)
+            for patch, times in alike.items()
         ]
-        total += _lengths(worked) * strands_for(work.line, thread_set)
-    lines = [line for line in pattern.lines if line.mark == work.line.mark]
-    worked = [sum(line_mm(lines[index], cell_mm) for index in run) for run in work.line_runs]
-    total += _lengths(worked) * line_strands_for(work.line, thread_set)
-    worked = [len(run) * KNOT_MM for run in work.knot_runs]
-    total += _lengths(worked) * knot_strands_for(work.line, thread_set)
-    daisies = [daisy for daisy in pattern.daisies if daisy.mark == work.line.mark]
-    worked = [sum(daisy_mm(daisies[index], cell_mm) for index in run) for run in work.daisy_runs]
-    return total + _lengths(worked) * daisy_strands_for(work.line, thread_set)
+    return found
 
 
-def needs(
-    pattern: Pattern, works: tuple[Work, ...], thread_set: ThreadSet, cell_mm: float
-) -> tuple[Need, ...]:
+def strand_lengths(worked: Worked, thread_set: ThreadSet) -> Lengths:
+    """Metres of strand, all colours of the key line's needle together."""
+    line, total = worked.line, Lengths()
+    for lengths, strands in (
+        (worked.cells, strands_for),
+        (worked.lines, line_strands_for),
+        (worked.knots, knot_strands_for),
+        (worked.daisies, daisy_strands_for),
+    ):
+        if lengths.generous_m:
+            total += lengths * strands(line, thread_set)
+    return total
+
+
+def needs(worked: tuple[Worked, ...], thread_set: ThreadSet) -> tuple[Need, ...]:
     """What to buy of every colour, in the order of the key, the set's own card first; a colour in two
     lines is summed."""
     strand: dict[tuple[str, str], Lengths] = {}
     threads: dict[tuple[str, str], tuple[ThreadCard, Colour]] = {}
-    for work in works:
-        needle = work.line.threads[thread_set.id]
-        lengths = strand_lengths(pattern, work, thread_set, cell_mm) * (1 / len(needle))
-        for card, colour in zip(work.line.cards_in(thread_set), needle):
+    for one in worked:
+        needle = one.line.threads[thread_set.id]
+        lengths = strand_lengths(one, thread_set) * (1 / len(needle))
+        for card, colour in zip(one.line.cards_in(thread_set), needle):
             key = (card.id, colour.number)
             threads[key] = (card, colour)
             strand[key] = strand.get(key, Lengths()) + lengths
@@ -176,26 +247,38 @@ def units_to_buy(strand: Lengths, card: ThreadCard) -> int:
 
 
 def warning(strand: Lengths, card: ThreadCard) -> str:
-    """One plain sentence where the usual figure is within a tenth of a whole number of units, else ''."""
+    """One plain sentence where the usual figure is within a tenth of a unit of whole units, else ''."""
     usual_units = strand.usual_m / strand_m_per_unit(card)
     whole = round(usual_units)
-    if whole < 1 or abs(usual_units - whole) > NEARLY * whole:
+    if whole < 1 or abs(usual_units - whole) > NEARLY + _DUST:
         return ""
+    units = f"{in_words(whole)} {card.sold_as if whole == 1 else plural(card.sold_as)}".capitalize()
     buy = units_to_buy(strand, card)
     if buy > whole:
-        return (
-            f"{_spoken(whole, card).capitalize()} will not quite do: buy {_NUMBERS.get(buy, buy)}."
-        )
-    return f"{_spoken(whole, card).capitalize()} will only just do: start no length too long."
+        return f"{units} will not quite do: buy {in_words(buy)}."
+    return f"{units} will only just do: start no length too long."
 
 
-_NUMBERS = {1: "one", 2: "two", 3: "three", 4: "four", 5: "five", 6: "six"}
+_WORDS = (
+    "none one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen "
+    "sixteen seventeen eighteen nineteen"
+).split()
+_TENS = "twenty thirty forty fifty sixty seventy eighty ninety".split()
 
 
-def _spoken(units: int, card: ThreadCard) -> str:
-    return f"{_NUMBERS.get(units, units)} {card.sold_as}{'' if units == 1 else 's'}"
+def in_words(number: int) -> str:
+    """7 → 'seven', 42 → 'forty-two'; from a hundred on in figures."""
+    if number < len(_WORDS):
+        return _WORDS[number]
+    tens, ones = divmod(number, 10)
+    if tens >= 10:
+        return str(number)
+    return f"{_TENS[tens - 2]}-{_WORDS[ones]}" if ones else _TENS[tens - 2]
 
 
-def bead_lengths(beads: tuple[Bead, ...]) -> Lengths:
+def bead_lengths(beads: tuple[Bead, ...], assumptions: Assumptions = _USUAL) -> Lengths:
     """Metres of one strand to sew these beads on."""
-    return _lengths([len(run) * BEAD_MM for run in runs((bead.at,) for bead in beads)])
+    sewn = Counter(
+        len(run) for run in runs(((bead.at,) for bead in beads), assumptions.travel_stitches)
+    )
+    return _lengths([(count * BEAD_MM, times) for count, times in sewn.items()], assumptions)

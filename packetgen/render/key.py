@@ -16,11 +16,13 @@ from packetgen.model import (
 )
 from packetgen.reckon.colour import blended, closeness
 from packetgen.reckon.figures import Figures
+from packetgen.reckon.matching import Match, matches_of
 from packetgen.reckon.needle import (
     daisy_strands_for,
     knot_strands_for,
     line_strands_for,
     strands_for,
+    threads_used,
 )
 from packetgen.reckon.stitches import path_length
 from packetgen.reckon.thread import Work
@@ -77,6 +79,37 @@ class KeyRow:
     @property
     def knots(self) -> int:
         return sum(one.count for one in self.kinds if one.kind == "knot")
+
+
+@dataclass(frozen=True)
+class MatchedNote:
+    """What a reader is told of a set that the tool matched."""
+
+    card: ThreadCard
+    source: ThreadCard
+    colours: int  # how many the tool chose
+    others: bool  # whether the designer, or another card, gives some
+    widest: Match
+
+
+def matched_notes(pattern: Pattern) -> tuple[MatchedNote, ...]:
+    """One a matched set in which the tool chose any colour."""
+    notes = []
+    for request in pattern.matched:
+        found = matches_of(pattern, request)
+        if found:
+            threads = threads_used(pattern, request.into)
+            widest = max(found, key=lambda one: one.difference)
+            notes.append(
+                MatchedNote(
+                    request.into.card,
+                    request.source.card,
+                    len(found),
+                    len(threads) > len(found),
+                    widest,
+                )
+            )
+    return tuple(notes)
 
 
 def key_rows(figures: Figures, look: Look) -> tuple[KeyRow, ...]:

@@ -1,51 +1,123 @@
-"""Every reckoned figure of a pattern as JSON, for people who check; with the chart's character map."""
+"""Every reckoned figure of a pattern as JSON, so that another program can check it.
+
+Each figure has its unit, the name of its formula and the inputs that this needs; the chart and what else
+was read stand beside them, with the map from the symbol face to the author's characters.
+"""
 
 import json
-from collections.abc import Mapping
-from dataclasses import fields, is_dataclass
-from datetime import date, datetime
-from enum import Enum
+from collections.abc import Iterator, Mapping
 
-from packetgen.diagnostics import Place
-from packetgen.reckon.buying import BuyRow, buy_tables
+from packetgen.model import KeyLine, Pattern, Series
 from packetgen.reckon.figures import Figures
-from packetgen.reckon.thread import Need
 from packetgen.render.character_map import character_map
+from packetgen.render.ledger_besides import besides_entries
+from packetgen.render.ledger_cloth import cloth_entries
+from packetgen.render.ledger_entry import Entry, plain
+from packetgen.render.ledger_formulas import FORMULAS
+from packetgen.render.ledger_schema import FILE_NAME, FORMAT
+from packetgen.render.ledger_thread import thread_entries
 
 
-def ledger(figures: Figures, symbols: Mapping[str, str]) -> bytes:
-    """One JSON object: the pattern as it was read, its figures, and which character of the symbol face
-    stands for which character of the author's chart (so that the chart can be read back from the PDF)."""
+def ledger(series: Series, figures: Figures, symbols: Mapping[str, str]) -> bytes:
+    """One JSON object, one line a figure. `symbols` gives the character of the symbol face for a mark."""
     content = {
+        "$schema": f"../{FILE_NAME}",
+        "ledger": FORMAT,
+        "pattern": _pattern(series, figures.pattern),
+        "assumptions": _assumptions(series, figures),
+        "formulas": {name: formula.text for name, formula in FORMULAS.items()},
+        "figures": [entry.data() for entry in entries(series, figures)],
         "character_map": character_map(symbols),
-        "figures": plain_data(figures),
-        "buy": plain_data(buy_tables(figures)),
     }
-    return (json.dumps(content, ensure_ascii=False, indent=1) + "\n").encode()
+    return _by_lines(content).encode()
 
 
-def plain_data(value: object) -> object:
-    """Dataclasses, mappings and enums as what JSON knows; lengths to a micrometre; pictures by their size."""
-    if is_dataclass(value) and not isinstance(value, type):
-        if isinstance(value, Place):
-            return str(value)
-        facts = {item.name: plain_data(getattr(value, item.name)) for item in fields(value)}
-        # A card stands in full with the pattern's thread sets and key; these name it.
-        return facts | {"card": value.card.id} if isinstance(value, (Need, BuyRow)) else facts
-    if isinstance(value, Enum):
-        return value.value
-    if isinstance(value, Mapping):
-        return {_name(key): plain_data(item) for key, item in value.items()}
-    if isinstance(value, (tuple, list)):
-        return [plain_data(item) for item in value]
-    if isinstance(value, (datetime, date)):
-        return value.isoformat()
-    if isinstance(value, bytes):
-        return f"{len(value)} bytes"
-    if isinstance(value, float):
-        return round(value, 6)
-    return value
+def entries(series: Series, figures: Figures) -> Iterator[Entry]:
+    """All figures: of cloth, of thread, and the others."""
+    yield from cloth_entries(figures, series.finish)
+    yield from thread_entries(figures)
+    yield from besides_entries(figures, series.finish, series.pace)
 
 
-def _name(key: object) -> str:
-    return str(key.value) if isinstance(key, Enum) else str(key)
+def _assumptions(series: Series, figures: Figures) -> dict[str, object]:
+    assumed, pace = figures.assumptions, series.pace
+    ease = assumed.ease
+    return {
+        "needleful_mm": plain(assumed.needleful_mm),
+        "tail_mm": plain(assumed.tail_mm),
+        "travel_stitches": plain(assumed.travel_stitches),
+        "ease": {"careful": ease.careful, "usual": ease.usual, "generous": ease.generous},
+        "stitches_an_hour": plain({"slow": pace.slow, "usual": pace.usual, "quick": pace.quick}),
+    }
+
+
+def _pattern(series: Series, pattern: Pattern) -> dict[str, object]:
+    """What was read of the author's, as far as figures follow from it."""
+    read = {
+        "id": pattern.id,
+        "title": pattern.title,
+        "designer": pattern.designer.name,
+        "series": series.id,
+        "revision": {
+            "number": len(pattern.revisions),
+            "date": pattern.revisions[-1].on.isoformat(),
+        },
+        "finishing_piece": series.finish.id,
+        "chart": pattern.grid.rows,
+        "key": [_key_line(pattern, line) for line in pattern.key],
+        "fractions": [
+            {
+                "column": one.column,
+                "row": one.row,
+                "mark": one.mark,
+                "stitch": one.stitch,
+                "corner": one.corner,
+            }
+            for one in pattern.fractions
+        ],
+        "lines": [
+            {"mark": one.mark, "points": one.points, "long": one.long} for one in pattern.lines
+        ],
+        "knots": [{"mark": one.mark, "at": one.at} for one in pattern.knots],
+        "daisies": [
+            {"mark": one.mark, "base": one.base, "tip": one.tip} for one in pattern.daisies
+        ],
+        "beads": [
+            {"card": one.card.id, "number": one.colour.number, "at": one.at}
+            for one in pattern.beads
+        ],
+    }
+    return plain(read)
+
+
+def _key_line(pattern: Pattern, line: KeyLine) -> dict[str, object]:
+    return {
+        "mark": line.mark,
+        "stitch": line.stitch,
+        "threads": {
+            one.id: [
+                {"card": card.id, "number": colour.number, "name": colour.name}
+                for card, colour in zip(line.cards_in(one), line.threads[one.id])
+            ]
+            for one in pattern.thread_sets
+        },
+    }
+
+
+def _by_lines(content: Mapping[str, object]) -> str:
+    """JSON with each entry of a list or group on a line of its own, so that two ledgers compare well."""
+    blocks = []
+    for name, value in content.items():
+        if isinstance(value, list):
+            block = "[\n" + ",\n".join(f"  {_text(item)}" for item in value) + "\n ]"
+        elif isinstance(value, Mapping):
+            lines = (f"  {_text(key)}: {_text(item)}" for key, item in value.items())
+            block = "{\n" + ",\n".join(lines) + "\n }"
+        else:
+            block = _text(value)
+        blocks.append(f" {_text(name)}: {block}")
+    return "{\n" + ",\n".join(blocks) + "\n}\n"
+
+
+def _text(value: object) -> str:
+    return json.dumps(value, ensure_ascii=False, allow_nan=False)

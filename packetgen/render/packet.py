@@ -12,17 +12,35 @@ from packetgen.chart.assignment import symbols_for
 from packetgen.chart.diagrams import diagram
 from packetgen.chart.drawing import line_sample, overview
 from packetgen.chart.editions import COLOUR, Edition
+from packetgen.chart.paint_timeline import paint_timeline
 from packetgen.chart.piece_drawing import piece_drawing
 from packetgen.chart.sheet import LINE_WIDTH, Manner, look_of, sheet, whole_tile
 from packetgen.model import Pattern, Series, Stitch
 from packetgen.reckon.buying import buy_tables
+from packetgen.reckon.cutting import FAT_QUARTER
 from packetgen.reckon.figures import Figures
+from packetgen.reckon.fit import TIGHT_MM
+from packetgen.reckon.fit_table import fit_table
+from packetgen.reckon.magnets import AGAINST_SLIDING, FEWEST, THROUGH_CLOTH
+from packetgen.reckon.mounting import SEAM_MM, cloth_margin_mm, corner_cut, trim_corner_mm
 from packetgen.reckon.needle import threads_used
+from packetgen.reckon.precautions import precautions
+from packetgen.reckon.sizes import FRAMING_MARGIN_MM
+from packetgen.reckon.swaps import swaps
+from packetgen.reckon.thread import in_words
+from packetgen.reckon.working_time import RULE_SAID, WEIGHTS_SAID
 from packetgen.render.character_map import FILE_NAME, character_csv, code_of
 from packetgen.render.chart_pages import ChartPage, alternative, box_mm, chart_pages, has_sample
 from packetgen.render.faces import font_css
-from packetgen.render.key import key_rows
+from packetgen.render.full_size_pages import full_size
+from packetgen.render.key import key_rows, matched_notes
+from packetgen.render.magnet_table import magnet_table
+from packetgen.render.other_finishes import other_finishes
+from packetgen.render.painting import painting
 from packetgen.render.pdf_charts import CHART_ALT
+from packetgen.render.people import sells_said, studio_said
+from packetgen.render.room_left import in_a_row, laid_on_panel
+from packetgen.render.site_year import before_its_day
 from packetgen.render.templates import fill
 
 # Stitches of the working notes in the order in which a stitcher meets them.
@@ -73,7 +91,15 @@ def packet(series: Series, figures: Figures, cover_jpeg: bytes, env: Environment
         "cover.jpg": cover_jpeg,
         "overview.svg": overview(sheet(pattern, whole_tile(pattern), plain), tiles).encode(),
         "piece.svg": piece_drawing(series.finish, model.fit, model.finished).encode(),
+        "paint-timeline.svg": paint_timeline(figures.coats).encode(),
     }
+    laid = [
+        {"name": f"laid-{number}.svg", "view": view}
+        for number, view in enumerate(laid_on_panel(figures, series.finish), 1)
+    ]
+    assets |= {one["name"]: one["view"].drawing.encode() for one in laid}
+    templates = full_size(series, figures)
+    assets |= templates.assets
     assets |= {_diagram_name(kind): diagram(kind).encode() for kind in stitches_used}
     model_set = pattern.thread_sets[0]
     threads = threads_used(pattern, model_set)
@@ -85,11 +111,35 @@ def packet(series: Series, figures: Figures, cover_jpeg: bytes, env: Environment
         figures=figures,
         model=model,
         finish=series.finish,
+        matched=matched_notes(pattern),
         colours=sum(card == model_set.card for card, _ in threads),
         further=sum(card != model_set.card for card, _ in threads),
         buy=buy_tables(figures),
+        fit=fit_table(pattern, series),
+        tight_mm=TIGHT_MM,
+        studio=studio_said(pattern.designer, series.designers),
+        sells_said=sells_said(pattern.designer),
+        fat_quarter=FAT_QUARTER,
+        framing_margin_mm=FRAMING_MARGIN_MM,
+        finishing_margin_mm=cloth_margin_mm(series.finish),
+        weights=WEIGHTS_SAID,
+        difficulty_rule=RULE_SAID,
         diagrams=[(_diagram_name(kind), _DIAGRAMS[kind]) for kind in stitches_used],
-        cautions=[CAUTIONS[name] for name in series.finish.cautions],
+        cautions=[CAUTIONS[name] for name in precautions(series.finish)],
+        full_size=templates,
+        magnet_table=magnet_table(figures, series.finish),
+        corner=corner_cut(series.finish),
+        seam_mm=SEAM_MM,
+        trim_corner_mm=trim_corner_mm(series.finish.trim),
+        fewest_magnets=in_words(FEWEST),
+        through_cloth=THROUGH_CLOTH,
+        against_sliding=AGAINST_SLIDING,
+        swaps=swaps(series),
+        laid=laid,
+        laid_in_row=in_a_row(len(laid)),
+        painting=painting(figures, series.finish),
+        other=other_finishes(figures),
+        goes_up=before_its_day(series.goes_up_days),
     )
     return chart.source(html, assets)
 

@@ -7,6 +7,7 @@ from PIL import Image, ImageDraw, ImageFilter
 
 from packetgen.model import FinishingPiece, Outline, Part
 from packetgen.reckon.colour import channels
+from packetgen.reckon.paint import front_hex
 from packetgen.render.picture_surface import (
     grain,
     lit,
@@ -120,7 +121,7 @@ def _paint(canvas: Image.Image, view: Scene, part: Part, seed: int) -> None:
     ImageDraw.Draw(mask).polygon([(x - at[0], y - at[1]) for x, y in corners], fill=255)
     mask = mask.filter(ImageFilter.GaussianBlur(_SANDED_MM * mm)).point(_SANDED)
     throw_shadow(canvas, mask, at, part.thickness_mm * 0.6 * mm, 0.55)
-    if part.paint.put_on_with == "brush":
+    if part.seen is None or part.seen.paint.put_on_with == "brush":
         stroke = (60 * mm, 0.7 * mm) if size[0] >= size[1] else (0.7 * mm, 60 * mm)
         strokes = grain(size, 40 + seed, 5, stroke)
     else:
@@ -131,7 +132,7 @@ def _paint(canvas: Image.Image, view: Scene, part: Part, seed: int) -> None:
         rounded_edge(mask, 1.6 * mm, 2.2),
         tilted_light(size, 7),
     )
-    canvas.paste(lit(Image.new("RGB", size, channels(part.paint.hex)), light), at, mask)
+    canvas.paste(lit(Image.new("RGB", size, channels(front_hex(part))), light), at, mask)
 
 
 # A blurred outline cut back to an edge: straight runs stay, corners come out round.

@@ -12,6 +12,7 @@ from markupsafe import Markup
 
 from packetgen.model import Series
 from packetgen.reckon.figures import Figures
+from packetgen.render.calendar_file import CALENDAR_FILE, calendar_file
 from packetgen.render.faces import font_css, font_files
 from packetgen.render.site_head import INDEX, Head, head, list_head, lost_head
 from packetgen.render.site_pattern import pattern_view
@@ -41,7 +42,7 @@ def site_files(
     env: jinja2.Environment,
 ) -> dict[str, bytes]:
     """The whole site of one series: path in it, with forward slashes → contents of the file."""
-    release = series.release.date()
+    release = series.release
     year = tuple(sorted(figures, key=lambda f: place_in_year(f.pattern.occasion, release)))
     patterns = tuple(pattern_view(one, series, pictures) for one in year)
     piece = piece_view(series, year, pictures)
@@ -57,6 +58,7 @@ def site_files(
             "piece",
             head(series, PIECE_PAGE, piece.name, piece.about, PIECE_SHARE, piece.picture.alt),
         ),
+        CALENDAR_FILE: calendar_file(series),
     }
     for before, pattern, after in zip((None, *patterns), patterns, (*patterns[1:], None)):
         share = pattern_share(pattern.id)

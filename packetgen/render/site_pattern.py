@@ -10,17 +10,20 @@ from packetgen.model import (
     Counter,
     Pattern,
     Revision,
+    Sells,
     Series,
     Stitch,
     ThreadCard,
     ThreadSet,
     Weave,
 )
+from packetgen.nouns import plural
 from packetgen.reckon.buying import units_by_word
 from packetgen.reckon.figures import BeadNeed, Figures, OnCloth
 from packetgen.reckon.fit import Verdict
 from packetgen.reckon.needle import threads_used
 from packetgen.reckon.sizes import FRAMING_MARGIN_MM, Size
+from packetgen.render.people import sells_said, studio_said
 from packetgen.render.site_pictures import Shown, SitePictures, mounted_stem, shown
 from packetgen.render.site_text import about_metres, counted, listed, prose_under
 from packetgen.render.site_year import Hanging, hanging, pattern_page
@@ -117,7 +120,11 @@ class PatternView:
     story: Markup
     model_stitcher: str
     finisher: str
-    designer_sells: bool
+    studio: str  # 'Two Tables, with Corin Bellwether'
+    dyer: str
+    photographer: str
+    designer_sells: Sells
+    sells_said: str
     sold_at: tuple[Counter, ...]
     revisions: tuple[Revision, ...]  # the newest first
     margin_mm: float = FRAMING_MARGIN_MM  # of cloth round the stitching
@@ -145,7 +152,7 @@ def pattern_view(figures: Figures, series: Series, pictures: SitePictures) -> Pa
         picture=shown(
             pictures.mounted[pattern.id], mounted_stem(pattern.id), _alt(pattern, series)
         ),
-        hanging=hanging(pattern.occasion, series.release.date()),
+        hanging=hanging(pattern.occasion, series.release),
         width_stitches=pattern.grid.width,
         height_stitches=pattern.grid.height,
         worked_in=worked_in(pattern),
@@ -156,14 +163,21 @@ def pattern_view(figures: Figures, series: Series, pictures: SitePictures) -> Pa
         story=prose_under(pattern.story_markdown, 3),
         model_stitcher=pattern.model_stitcher,
         finisher=pattern.finisher,
+        studio=studio_said(pattern.designer, series.designers),
+        dyer=pattern.dyer,
+        photographer=pattern.photographer,
         designer_sells=pattern.designer.sells,
+        sells_said=sells_said(pattern.designer),
         sold_at=_counters(pattern),
         revisions=pattern.revisions[::-1],
     )
 
 
 def _alt(pattern: Pattern, series: Series) -> str:
-    """What the picture of the mounted design shows, for someone who does not see it."""
+    """What the picture of the mounted design shows, for someone who does not see it: in the author's words,
+    or made from what she says of the pattern."""
+    if pattern.photo_alt:
+        return pattern.photo_alt
     on = pattern.cloths[0]
     cloth, piece = f"{on.cloth.name} in {on.colour.name}", series.finish.name
     said = f"{pattern.title}, stitched on {cloth}, mounted on card and hung on {piece}."
@@ -240,7 +254,7 @@ def _others(pattern: Pattern, thread_set: ThreadSet) -> tuple[OtherThread, ...]:
         OtherThread(
             card.name,
             f"{counted(used.count(card), 'colour')} of {card.name}: {card.material}, "
-            f"in {card.sold_as}s of {about_metres(card.length_m)}{_whole(card)}",
+            f"in {plural(card.sold_as)} of {about_metres(card.length_m)}{_whole(card)}",
         )
         for card in {card.id: card for card in used}.values()
     )
@@ -259,6 +273,6 @@ def _bead_row(need: BeadNeed) -> BeadRow:
 def _counters(pattern: Pattern) -> tuple[Counter, ...]:
     """The counters the pattern names; a designer who sells, and names none, sells at her own."""
     designer = pattern.designer
-    if not pattern.sold_at and designer.sells and designer.shop:
+    if not pattern.sold_at and designer.sells is not Sells.NEITHER and designer.shop:
         return (Counter(designer.name, designer.shop),)
     return pattern.sold_at

@@ -7,17 +7,28 @@ from markupsafe import Markup
 
 from packetgen.cautions import CAUTIONS
 from packetgen.chart.piece_drawing import piece_drawing
-from packetgen.model import FinishingPiece, Hardware, Magnets, Part, Series
+from packetgen.model import FinishingPiece, Glue, Hardware, Magnets, Part, Series
 from packetgen.reckon.figures import Figures
-from packetgen.reckon.finishing import Mounting, PaintNeed
+from packetgen.reckon.fit_table import FitTable, fit_table
+from packetgen.reckon.magnets import MagnetPlan
+from packetgen.reckon.mounting import Mounting
 from packetgen.reckon.outline import bounds
+from packetgen.reckon.precautions import precautions
 from packetgen.reckon.sizes import Size
+from packetgen.render.painting import Painting, coating_said, painting
+from packetgen.render.room_left import Laid, laid_on_panel
 from packetgen.render.site_pictures import BENCH_STEM, Shown, SitePictures, shown
-from packetgen.render.site_text import counted, listed, prose_under
-from packetgen.units import plain, up_to_step
+from packetgen.render.site_text import prose_under
 
 PIECE_PAGE = "finishing-piece.html"
 _OPENING_TAG = re.compile(r'^.*?<svg[^>]*viewBox="([^"]*)"[^>]*>', re.DOTALL)
+
+
+@dataclass(frozen=True)
+class CoatingView:
+    paint: str
+    hex: str
+    said: str  # '2 coats, front'
 
 
 @dataclass(frozen=True)
@@ -26,22 +37,16 @@ class PartRow:
     pieces: int
     size: Size  # of the smallest rectangle round it
     thickness_mm: float
-    paint: str
-    hex: str
-    coats: str
-    faces: str
+    coatings: tuple[CoatingView, ...]
 
 
 @dataclass(frozen=True)
-class PaintRow:
-    name: str
-    hex: str
-    put_on_with: str
-    parts: str
-    dries: str
-    volume_ml: int
-    tins: str
-    tin_ml: float
+class LaidView:
+    """One design on every cloth that it is offered for, lying on the panel."""
+
+    title: str
+    href: str
+    cloths: tuple[tuple[Laid, Markup], ...]  # each with its drawing as part of the page
 
 
 @dataclass(frozen=True)
@@ -70,14 +75,19 @@ class PieceView:
     drawing: Markup  # SVG
     drawn_with: str
     parts: tuple[PartRow, ...]
-    paints: tuple[PaintRow, ...]
+    painting: Painting
+    glues: tuple[Glue, ...]
+    laid: tuple[LaidView, ...]
+    trim_width_mm: float
     hardware: tuple[Hardware, ...]
     magnets: Magnets
+    plan: MagnetPlan
     trim: str
     border_mm: float
     fold_over_mm: float
     steps: Markup
     mountings: tuple[MountingBlock, ...]
+    fits: tuple[FitTable, ...]  # in the order of the year; all with the same columns
     cautions: tuple[CautionView, ...]
 
 
@@ -93,23 +103,28 @@ def piece_view(series: Series, year: tuple[Figures, ...], pictures: SitePictures
         drawing=_drawing(piece, first),
         drawn_with=f"{first.pattern.title} on {first.cloths[0].option.cloth.name}",
         parts=tuple(_part_row(part) for part in piece.parts),
-        paints=tuple(_paint_row(need) for need in first.paints),
+        painting=painting(first, piece),
+        glues=piece.glues,
+        laid=tuple(_laid_view(figures, piece) for figures in year),
+        trim_width_mm=piece.trim.width_mm,
         hardware=piece.hardware,
         magnets=piece.magnets,
+        plan=first.magnets,
         trim=f"{piece.trim.kind} trim",
         border_mm=piece.border_mm,
         fold_over_mm=piece.fold_over_mm,
         steps=prose_under(piece.steps_markdown, 3),
         mountings=tuple(_mounting_block(figures) for figures in year),
+        fits=tuple(fit_table(figures.pattern, series) for figures in year),
         cautions=caution_views(piece),
     )
 
 
 def caution_views(piece: FinishingPiece) -> tuple[CautionView, ...]:
-    """The cautions that the piece lists, each with the anchor other pages link to."""
+    """The cautions that the piece lists or needs, each with the anchor other pages link to."""
     return tuple(
         CautionView(f"caution-{name.replace(' ', '-')}", CAUTIONS[name].title, CAUTIONS[name].text)
-        for name in piece.cautions
+        for name in precautions(piece)
     )
 
 
@@ -131,25 +146,21 @@ def _part_row(part: Part) -> PartRow:
         pieces=part.pieces,
         size=Size(right - left, bottom - top),
         thickness_mm=part.thickness_mm,
-        paint=part.paint.name,
-        hex=part.paint.hex,
-        coats=counted(part.coats, "coat"),
-        faces="both faces and the edges" if part.both_faces else "the front",
+        coatings=tuple(
+            CoatingView(one.paint.name, one.paint.hex, coating_said(one)) for one in part.painted
+        ),
     )
 
 
-def _paint_row(need: PaintNeed) -> PaintRow:
-    paint = need.paint
-    return PaintRow(
-        name=paint.name,
-        hex=paint.hex,
-        put_on_with=paint.put_on_with,
-        parts=listed(tuple(painted.part.name for painted in need.parts)),
-        dries=f"{plain(paint.dries_in_h)} {'hour' if paint.dries_in_h == 1 else 'hours'}",
-        volume_ml=round(up_to_step(need.volume_ml, 1)),
-        tins=counted(need.tins, "tin"),
-        tin_ml=paint.tin_ml,
-    )
+def _laid_view(figures: Figures, piece: FinishingPiece) -> LaidView:
+    pattern = figures.pattern
+    cloths = tuple((laid, _inline(laid)) for laid in laid_on_panel(figures, piece))
+    return LaidView(pattern.title, f"{pattern.id}/index.html", cloths)
+
+
+def _inline(laid: Laid) -> Markup:
+    opening = Markup('<svg viewBox="\\1" role="img" aria-label="{}">').format(laid.alt)
+    return Markup(_OPENING_TAG.sub(lambda m: opening.replace("\\1", m[1]), laid.drawing))
 
 
 def _mounting_block(figures: Figures) -> MountingBlock:

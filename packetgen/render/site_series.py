@@ -5,11 +5,14 @@ from datetime import date, datetime
 
 from markupsafe import Markup
 
-from packetgen.model import BeadCard, Cloth, Series
+from packetgen.model import BeadCard, Cloth, Link, Sells, Series
+from packetgen.nouns import plural
 from packetgen.reckon.needle import threads_used
+from packetgen.render.calendar_file import CALENDAR_FILE
+from packetgen.render.people import sells_said, studio_said
 from packetgen.render.site_pattern import PatternView
 from packetgen.render.site_text import about_metres, counted, prose_under
-from packetgen.render.site_year import Swap, swaps
+from packetgen.render.site_year import Swap, before_its_day, swaps
 from packetgen.units import plain
 
 
@@ -27,8 +30,11 @@ class Release:
 class DesignerRow:
     name: str
     about: str
-    sells: bool
+    sells: Sells
+    sells_said: str
     shop: str | None
+    links: tuple[Link, ...]
+    studio: str  # 'Two Tables, with Corin Bellwether'
     patterns: tuple[PatternView, ...]
 
 
@@ -37,6 +43,18 @@ class NoticeRow:
     on: date
     title: str
     text: Markup
+    kind: str
+    opens: date | None
+    closes: date | None
+    who: str
+
+    @property
+    def is_news(self) -> bool:
+        return self.kind == "news"
+
+    @property
+    def is_draw(self) -> bool:
+        return self.kind == "prize draw"
 
 
 @dataclass(frozen=True)
@@ -56,6 +74,8 @@ class SeriesView:
     welcome: Markup
     patterns: tuple[PatternView, ...]  # in the order of the year
     calendar: tuple[Swap, ...]
+    calendar_file: str
+    goes_up: str  # '7 days before its day'
     to_come: tuple[Swap, ...]
     designers: tuple[DesignerRow, ...]
     notices: tuple[NoticeRow, ...]  # the newest first
@@ -81,19 +101,32 @@ def series_view(series: Series, year: tuple[PatternView, ...]) -> SeriesView:
         welcome=prose_under(series.welcome_markdown, 3),
         patterns=year,
         calendar=calendar,
+        calendar_file=CALENDAR_FILE,
+        goes_up=before_its_day(series.goes_up_days),
         to_come=tuple(swap for swap in calendar if not swap.href),
         designers=tuple(
             DesignerRow(
                 d.name,
                 d.about,
                 d.sells,
+                sells_said(d),
                 d.shop,
+                d.links,
+                studio_said(d, series.designers),
                 tuple(view for view in year if view.designer == d.name),
             )
             for d in series.designers
         ),
         notices=tuple(
-            NoticeRow(notice.on, notice.title, prose_under(notice.markdown, 4))
+            NoticeRow(
+                on=notice.on,
+                title=notice.title,
+                text=prose_under(notice.markdown, 4),
+                kind=notice.kind,
+                opens=notice.opens,
+                closes=notice.closes,
+                who=notice.who,
+            )
             for notice in sorted(series.notices, key=lambda notice: notice.on, reverse=True)
         ),
         threads=_threads(series),
@@ -121,7 +154,7 @@ def _threads(series: Series) -> tuple[Supply, ...]:
     return tuple(
         Supply(
             card.name,
-            f"{card.material}, in {card.sold_as}s of {about_metres(card.length_m)}",
+            f"{card.material}, in {plural(card.sold_as)} of {about_metres(card.length_m)}",
             card.hand_dyed,
         )
         for card in cards.values()

@@ -4,6 +4,7 @@ import re
 
 from markupsafe import Markup
 
+from packetgen.nouns import plural
 from packetgen.render.prose import prose
 from packetgen.units import plain
 
@@ -12,8 +13,8 @@ _LOWEST_HEADING = 6
 
 
 def counted(number: int, thing: str) -> str:
-    """1, 'skein' → '1 skein'; 1200, 'skein' → '1,200 skeins'."""
-    return f"{number:,} {thing}{'' if number == 1 else 's'}"
+    """1, 'skein' → '1 skein'; 1200, 'box' → '1,200 boxes'."""
+    return f"{number:,} {thing if number == 1 else plural(thing)}"
 
 
 def about_metres(length_m: float) -> str:

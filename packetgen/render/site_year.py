@@ -1,13 +1,12 @@
-"""The gardener's year of a series: on which days its pictures are hung, and in which order."""
+"""The gardener's year of a series, as the pages of the site print it."""
 
 from dataclasses import dataclass
-from datetime import date
+from datetime import date, datetime
 
 from packetgen.model import Occasion, Series
-from packetgen.reckon.calendar import day_of
-
-# A moving feast is printed for this many years ahead.
-YEARS_AHEAD = 3
+from packetgen.reckon import swaps as reckoned
+from packetgen.reckon.calendar import coming
+from packetgen.reckon.swaps import YEARS_AHEAD, Turn
 
 
 @dataclass(frozen=True)
@@ -28,31 +27,43 @@ class Swap:
     title: str
     designer: str
     href: str
+    turn: Turn  # the first one
 
 
-def hanging(occasion: Occasion, release: date) -> Hanging:
-    """The days of an occasion from the release day on."""
-    years = range(release.year - 1, release.year + YEARS_AHEAD + 2)
-    coming = [day for year in years if (day := day_of(occasion.rule, year)) >= release]
-    coming = coming[:YEARS_AHEAD]
-    if occasion.rule.fixed:
-        return Hanging(occasion.name, occasion.rule.said, coming[0], ())
-    return Hanging(occasion.name, occasion.rule.said, coming[0], tuple(coming))
+def hanging(occasion: Occasion, release: datetime) -> Hanging:
+    """The days of an occasion from the release day on, where the release has its clock."""
+    days = coming(occasion.rule, release.date(), YEARS_AHEAD, release.tzinfo)
+    days = tuple(day for _, day in days)
+    moving = () if occasion.rule.fixed else days
+    return Hanging(occasion.name, occasion.rule.said, days[0], moving)
 
 
-def place_in_year(occasion: Occasion, release: date) -> tuple[int, int]:
-    """Month and day in the first whole year after the release: what the calendar is sorted by."""
-    day = day_of(occasion.rule, release.year + 1)
+def place_in_year(occasion: Occasion, release: datetime) -> tuple[int, int]:
+    """Month and day in the first whole year after the release: what patterns are sorted by."""
+    new_year = date(release.year + 1, 1, 1)
+    ((_, day),) = coming(occasion.rule, new_year, 1, release.tzinfo)
     return day.month, day.day
 
 
 def swaps(series: Series) -> tuple[Swap, ...]:
-    """Every pattern of the series, out or still to come, from January to December."""
-    release = series.release.date()
-    lines = [(p.occasion, p.title, p.designer.name, pattern_page(p.id)) for p in series.patterns]
-    lines += [(p.occasion, p.title, p.designer.name, "") for p in series.to_come]
-    lines.sort(key=lambda line: place_in_year(line[0], release))
-    return tuple(Swap(hanging(occasion, release), *rest) for occasion, *rest in lines)
+    """Every pattern of the series, out or still to come, as they first go up."""
+    return tuple(
+        Swap(
+            hanging(swap.occasion, series.release),
+            swap.title,
+            swap.designer,
+            pattern_page(swap.pattern_id) if swap.pattern_id else "",
+            swap.turns[0],
+        )
+        for swap in reckoned.swaps(series)
+    )
+
+
+def before_its_day(days: int) -> str:
+    """7 → '7 days before its day'."""
+    if not days:
+        return "on the morning of its day"
+    return f"{days} {'day' if days == 1 else 'days'} before its day"
 
 
 def pattern_page(pattern_id: str) -> str:

@@ -14,7 +14,7 @@ from jinja2 import (
     TemplateSyntaxError,
 )
 
-from packetgen import units
+from packetgen import nouns, units
 from packetgen.render.prose import prose
 
 
@@ -45,7 +45,15 @@ def environment(own_templates: Path | None = None) -> Environment:
         cut_size_in=lambda size: units.cut_size_inches(size.width_mm, size.height_mm),
         cut_size_cm=lambda size: units.cut_size_centimetres(size.width_mm, size.height_mm),
         metres=units.metres,
+        hours=units.hours,
+        hours_minutes=units.hours_minutes,
+        percent=units.percent,
+        about_percent=units.about_percent,
+        about_length=units.about_length,
         plain=units.plain,
+        plural=nouns.plural,
+        grams=units.grams,
+        put_up=units.put_up,
         prose=prose,
         day=lambda day: f"{day.day} {day:%B %Y}",
         thousands=lambda number: f"{number:,}",

@@ -1,0 +1,124 @@
+"""What only drawing and reckoning find; most of it is advice."""
+
+from packetgen.faults.fault import Fault, Level
+
+FIGURES: dict[str, Fault] = {
+    # the chart's symbols (found by chart)
+    "key-too-long": Fault(
+        "the key has {number} lines", "{limit} is the most: there is one chart shape for each"
+    ),
+    # stitches that are hard to work (found by reckon)
+    "alone-counted": Fault(
+        "{share} % of the stitches ({alone} of {stitches}) have no neighbour of their colour",
+        "each takes a start and an end of its own; where most of them stand is told below",
+        Level.ADVICE,
+    ),
+    "alone-here": Fault(
+        "columns {columns}, rows {rows}: {alone} alone",
+        "let them join a neighbour of their colour, or take its colour",
+        Level.ADVICE,
+    ),
+    # thread and beads on a cloth (found by reckon)
+    "coverage-thin": Fault(
+        "with {needle} for {marks}, {cloth} is covered to {share} %, which looks thin",
+        "{better}",
+        Level.ADVICE,
+    ),
+    "coverage-crowded": Fault(
+        "with {needle} for {marks}, {cloth} is covered to {share} %, which is crowded",
+        "{better}",
+        Level.ADVICE,
+    ),
+    "beads-crowd": Fault(
+        "{number} beads of {size} mm stand side by side, and on {cloth} they crowd",
+        "take beads of {most} mm or less, a coarser cloth, or move them apart",
+        Level.ADVICE,
+    ),
+    "symbols-alike": Fault(
+        "seen with {eyes}, {mark} ({colour}) and {other} ({other_colour}) look alike, and so do their "
+        "symbols {symbol} and {other_symbol}",
+        "pin another, for example symbol: {better}",
+        Level.ADVICE,
+    ),
+    # conversions to other threads (found by reckon)
+    "match-too-few": Fault(
+        "{wanted} colours of {source} are to be matched, and {card} has only {free} free",
+        "give some of them a number in the key yourself, or take '{set}' out of thread_sets",
+    ),
+    "conversion-collides": Fault(
+        "in '{set}' both {one} of the mark '{mark}' and {other} of '{other_mark}' become {number}",
+        "{hint}",
+        Level.ADVICE,
+    ),
+    "conversion-far": Fault(
+        "with '{number}' in '{set}' the mark '{mark}' is far from the model's colour ({apart})",
+        "'{better}' {name} is nearer ({words}, {nearer})",
+        Level.ADVICE,
+    ),
+    # trim and magnets of a finishing piece
+    "trim-width": Fault(
+        "a straight trim whose width is not said, so its corners are not counted",
+        "add it, for example width: 10 mm",
+        Level.ADVICE,
+    ),
+    "magnet-over-edge": Fault(
+        "a magnet {across} across with its middle {inset} in from the edge would stand over it",
+        "let 'inset' be {least} or more, or take a smaller magnet",
+    ),
+    "magnets-no-room": Fault(
+        "{title} on {cloth}, a card of {inches} ({centimetres}), leaves no room for {pairs} magnets "
+        "where all designs have them",
+        "make 'inset' smaller or its border wider, or write pairs: 0",
+        Level.ADVICE,
+    ),
+    # a series as a whole (found by reckon)
+    "title-twice": Fault(
+        "{title} is also the title of another pattern ({other})", "give one of the two another"
+    ),
+    "release-early": Fault(
+        "the series is released on {release}, and this pattern's last revision is of {revision}",
+        "let the release be later, unless this corrects a pattern that is out",
+        Level.ADVICE,
+    ),
+    "credit-missing": Fault(
+        "the credits do not say {who}",
+        "add a line, for example credits: {{{name}: Maud Fennimore}}",
+        Level.ADVICE,
+    ),
+    "photo-missing": Fault(
+        "there is no photograph of {titles}, so a drawn picture is shown",
+        "put a photo.jpg beside pattern.yaml when a model is stitched",
+        Level.ADVICE,
+    ),
+    "alt-missing": Fault(
+        "nothing says what the photograph shows",
+        "add a line 'photo_alt' for those who do not see it; till then 'about' is read to them",
+        Level.ADVICE,
+    ),
+    "designer-idle": Fault(
+        "{name} is listed, and no pattern here or to come is by that designer",
+        "take the entry out, or name {id} in a pattern",
+        Level.ADVICE,
+    ),
+    "thread-set-unused": Fault(
+        "no pattern is charted for the thread set {set}",
+        "add it to a pattern's thread_sets, or take it out",
+        Level.ADVICE,
+    ),
+    "to-come-here": Fault(
+        "{title} is listed as still to come, and its pattern is here",
+        "take it out of to_come",
+        Level.ADVICE,
+    ),
+    "paint-unused": Fault(
+        "no part of {piece} is painted with {paint}",
+        "paint a part with it, or take it out",
+        Level.ADVICE,
+    ),
+    # the fit of a design (found by reckon)
+    "does-not-fit": Fault(
+        "on {cloth} the mounted design is {width} × {height} and {piece} does not hold it",
+        "it is {excess} (room for {most} stitches); offer a finer cloth instead or make the design "
+        "smaller",
+    ),
+}

@@ -1,0 +1,135 @@
+"""Faults of files as such: their names, characters, and the build of YAML."""
+
+from packetgen.faults.fault import Fault, Level
+
+FILES: dict[str, Fault] = {
+    # reading files
+    "folder-missing": Fault("there is no such folder", "{hint}"),
+    "file-missing": Fault("there is no file {name} here", "{hint}"),
+    "file-unreadable": Fault(
+        "{name} cannot be opened",
+        "check that it is an ordinary file and that you are allowed to read it",
+    ),
+    "outside-folder": Fault(
+        "{name} lies outside its folder",
+        "move the file in, and write its bare name, without '/' or '..'",
+    ),
+    "file-too-big": Fault("{name} is larger than {limit} MB", "{hint}"),
+    "file-empty": Fault("the file is empty", "write something into it"),
+    "file-name": Fault(
+        "the name {name} cannot be part of a web address",
+        "use small letters, digits and hyphens, {hint}",
+    ),
+    "file-ending": Fault(
+        "the name {name} has another ending than is read here", "call it {better}"
+    ),
+    "file-not-read": Fault(
+        "nothing reads {name}", "{hint} (a name that begins with '_' is left alone)", Level.ADVICE
+    ),
+    # characters
+    "not-utf8": Fault("{what}", "save the file again and choose UTF-8 as its encoding"),
+    "not-text": Fault(
+        "this is not a text file", "write it with a plain text editor and save it as UTF-8"
+    ),
+    "unseen-character": Fault(
+        "here stands {what}, which nobody can see{more}", "delete it and type the word again"
+    ),
+    "letter-lost": Fault(
+        "the sign '\ufffd' stands where another program lost a letter{more}",
+        "type the letter again",
+    ),
+    # the build of a YAML file
+    "indent-not-spaces": Fault(
+        "here stands {what} where the line is set in{more}", "use plain spaces only"
+    ),
+    "tab": Fault("here stands a tab", "use a space instead"),
+    "name-repeated": Fault(
+        "{name} stands here a second time (first on line {line})", "keep one of the two"
+    ),
+    "name-not-a-word": Fault(
+        "only a single word or sign can stand before a colon", "take the brackets away"
+    ),
+    "needs-quotes": Fault(
+        "what begins with the sign {sign} is not taken as plain text",
+        "put it between quotes: {word}",
+    ),
+    "second-document": Fault("a line '---' starts a second set of values", "take that line away"),
+    "too-deep": Fault(
+        "this is set in more than {limit} steps deep", "count the brackets and the spaces before it"
+    ),
+    "too-many-values": Fault(
+        "the file holds more than {limit} values", "take out what is not needed"
+    ),
+    "quote-open": Fault(
+        "the quote {quote} that opens here is not closed",
+        "write the same sign again at the end of the text",
+    ),
+    "bracket-open": Fault(
+        "the bracket '{bracket}' that opens here is not closed",
+        "close it with '{closing}' after the last value",
+    ),
+    "comma-missing": Fault(
+        "something is missing between the brackets, just before {said}",
+        "put commas between the values, and quotes round a value that has a comma or colon itself",
+    ),
+    "colour-unquoted": Fault(
+        "everything after '#' counts as a remark, so this colour is not seen",
+        "put it between quotes: {example}",
+    ),
+    "colon-in-value": Fault(
+        "a second colon with a space on one line",
+        "put the whole value between quotes, or start a new line",
+    ),
+    "colon-missing": Fault(
+        "{said} has no colon and no value", "write a name, a colon, a space and the value"
+    ),
+    "indentation": Fault(
+        "{said} is set in by {spaces} spaces, which fits none of the lines above",
+        "set it in exactly as far as the lines it belongs with",
+    ),
+    "list-beside-name": Fault(
+        "a list cannot start on the line of its name", "put each dash on a line of its own below"
+    ),
+    "after-value": Fault(
+        "the value has ended before {said}", "put the whole value between one pair of quotes"
+    ),
+    "backslash": Fault(
+        "a backslash between double quotes has a special meaning",
+        "write it twice, or use single quotes",
+    ),
+    "bar-then-line": Fault(
+        "the sign '|' or '>' must end its line", "start the text on the next line, set in by spaces"
+    ),
+    "line-unclear": Fault("this cannot be read", "{hint}"),
+    # the shape of a file
+    "name-unknown": Fault("{name} is not part of {what}", "{hint}"),
+    "name-alone": Fault(
+        "{name} is not part of {what}, and has no value",
+        "put a value that has commas itself between quotes",
+    ),
+    "name-missing": Fault("{name} is missing in {what}", "add a line, for example {example}"),
+    "names-instead": Fault("{name} and {other} both stand in {what}", "keep one of the two"),
+    "colour-empty": Fault(
+        "{name} has no value (what follows a bare '#' counts as a remark)",
+        "put it between quotes: {example}",
+    ),
+    "value-empty": Fault("{name} has no value", "write one, for example {example}"),
+    "wants-one-value": Fault(
+        "{name} has {shape}, and needs one value", "write for example {example}"
+    ),
+    "wants-list": Fault(
+        "{name} should be a list, and is {shape}",
+        "put brackets round it, or a dash before each entry, for example {example}",
+    ),
+    "file-not-names": Fault(
+        "this file should hold {what}, line by line", "begin each line with a name, as in {example}"
+    ),
+    "wants-names": Fault(
+        "{name} should be made of names with values, and is {shape}", "write for example {example}"
+    ),
+    "wants-lines": Fault(
+        "{name} should hold {what}, and is {shape}", "write for example {example}"
+    ),
+    "list-empty": Fault("{name} has no entries", "write at least one, for example {example}"),
+    "list-long": Fault("{name} has {number}", "{limit} is the most that can be used"),
+}

@@ -1,0 +1,189 @@
+"""Faults of a series and its patterns, found while they are read."""
+
+from packetgen.faults.fault import Fault, Level
+
+PATTERNS: dict[str, Fault] = {
+    # a series
+    "series-missing": Fault(
+        "there is no series in this folder",
+        "make a folder for it, for example series/garden-year, with a series.yaml",
+    ),
+    "pattern-missing": Fault("there is no pattern folder {name}", "{hint}"),
+    "pattern-not-in-order": Fault(
+        "{name} is not in the series' order, so it is left out",
+        "add it there, or begin the folder's name with '_'",
+        Level.ADVICE,
+    ),
+    "closes-early": Fault(
+        "it closes on {closes}, and opens on {opens}", "let 'closes' be a later day than 'opens'"
+    ),
+    "needleful-short": Fault(
+        "two tails of {tail} leave {left} of a needleful of {needleful}",
+        "let {least} or more be left: shorten 'tail' or lengthen 'needleful'",
+    ),
+    "ease-order": Fault(
+        "an ease of {careful} careful, {usual} usual and {generous} generous",
+        "let careful be the least and generous the most",
+    ),
+    "pace-order": Fault(
+        "a pace of {slow} slow, {usual} usual and {quick} quick stitches an hour",
+        "let slow be the smallest number and quick the largest",
+    ),
+    # a key
+    "key-empty": Fault(
+        "the key has no lines",
+        "write one for each mark of the chart, for example r: {{larkmoss: E2}}",
+    ),
+    "mark-reserved": Fault("{mark} cannot be a mark: it {why}", "choose another sign"),
+    "mark-long": Fault(
+        "the mark {mark} is {length} characters long", "use a single one, such as its first"
+    ),
+    "set-missing": Fault(
+        "the key line {mark} says nothing for the thread set {set}", "add its number there"
+    ),
+    "set-not-offered": Fault(
+        "the key names the thread set {set}, which this pattern does not offer",
+        "add it to thread_sets, or take it out of every key line",
+    ),
+    "matched-model": Fault(
+        "the model's own set {set} cannot be matched",
+        "write its colours in the key, or put another set first in thread_sets",
+    ),
+    "matched-round": Fault(
+        "{set} cannot be matched from {source}, which is to be matched itself",
+        "name a set whose colours stand in the key, such as the model's",
+    ),
+    "key-name-unknown": Fault("{name} is no thread set and not part of a key line", "{hint}"),
+    "strands-too-many": Fault("{strands} strands of {card}, which has {has}", "{hint}"),
+    "blend-of-many": Fault("a blend of {number} colours", "give one number, or two for a blend"),
+    "blend-of-one": Fault(
+        "a blend of {number} with itself", "give that number once, without brackets"
+    ),
+    "braid-in-blend": Fault(
+        "a blend with the braid {card}, which is used by itself",
+        "give the braid a key line of its own",
+    ),
+    "braid-strands": Fault(
+        "the braid {card} is used whole, one strand of it", "take {set} out of 'strands'"
+    ),
+    "key-lines-alike": Fault(
+        "{mark} and {other} are stitched alike in {set}, both with {numbers}",
+        "use one mark for both, or change one of them",
+    ),
+    "symbol-twice": Fault(
+        "{mark} and {other} both ask for the chart shape {symbol}", "give each mark its own"
+    ),
+    "symbol-left-over": Fault(
+        "the key has no mark {mark}", "take the line out; {hint}", Level.ADVICE
+    ),
+    "key-line-unused": Fault(
+        "the mark {mark} is never used", "take its key line out, or stitch something with it"
+    ),
+    # a chart
+    "chart-kind": Fault("{name} cannot be a chart", "a chart's file ends in .txt, .csv or .png"),
+    "charts-several": Fault(
+        "there are several charts here: {found}",
+        "keep one, or name it in pattern.yaml, as in {example}",
+    ),
+    "chart-empty": Fault(
+        "the chart is empty", "draw one character for each stitch, '.' for bare cloth"
+    ),
+    "chart-large": Fault(
+        "the chart is {width} × {height} stitches", "{limit} × {limit} is the most that can be used"
+    ),
+    "nothing-stitched": Fault("nothing is stitched on this chart", "put marks of the key on it"),
+    "row-ragged": Fault("row {row} is {length} long, most are {usual}", "{hint}"),
+    "chart-mark-unknown": Fault("the mark {mark} at {spot} is not in the key", "{hint}"),
+    "chart-space": Fault("a space at {spot}", "write '.' for bare cloth"),
+    "corner-unsaid": Fault(
+        "{mark} at {spot} is {stitch} stitch, and a chart cannot say in which corner",
+        "write '.' there, and the mark in a close-up",
+    ),
+    "table-row": Fault(
+        "row {row} of the table has a quote that is not closed", "take the quotes away"
+    ),
+    "cell-long": Fault(
+        "the cell {cell} at column {column}, row {row} is more than one mark",
+        "write one mark in a cell",
+    ),
+    "picture-unreadable": Fault(
+        "this is not a {kind} picture that can be read", "save it again as {kind}"
+    ),
+    "picture-large": Fault(
+        "the picture has too many pixels", "make it smaller: {limit} million in all is the most"
+    ),
+    "pixel-half-clear": Fault(
+        "the pixel at {spot} is partly see-through",
+        "make it either quite clear (bare cloth) or quite solid",
+    ),
+    "pixel-unknown": Fault(
+        "the pixel at {spot} is {colour}, the colour of no key line",
+        "the nearest is the mark {mark}: {nearest}",
+    ),
+    "pixel-of-several": Fault(
+        "the pixel colour {colour} could be the marks {marks}",
+        "draw this chart as chart.txt, which tells them apart",
+    ),
+    # stitches on the lines of the chart
+    "path-short": Fault("a line with the single point {said}", "give two points or more"),
+    "point-twice": Fault("the point {point} stands twice running", "take one of the two away"),
+    "long-stitch-bends": Fault(
+        "a long stitch with {number} points",
+        "give its two ends; use backstitch for a line that bends",
+    ),
+    "daisy-points": Fault(
+        "a lazy daisy with {number}", "give two: the base of its loop and its tip"
+    ),
+    "daisy-flat": Fault("a lazy daisy of no length, from {point} to itself", "move its tip away"),
+    "point-outside": Fault(
+        "the point {point} is outside the chart of {size} stitches",
+        "columns go from {columns} and rows from {rows}",
+    ),
+    # close-ups
+    "close-up-rows": Fault(
+        "this close-up has {number} of characters",
+        "write two for each row of stitches, after 'rows: |'",
+    ),
+    "close-up-ragged": Fault(
+        "row {row} of this close-up has {length} characters",
+        "write two for each stitch, in each row the same: {usual}",
+    ),
+    "close-up-outside": Fault(
+        "this close-up of {window} stitches at {at} does not fit on the chart",
+        "columns go from {columns} and rows from {rows}",
+    ),
+    "close-up-full": Fault(
+        "{block} is a full cross, at column {column}, row {row}",
+        "put {mark} in the chart itself, and '.' here",
+    ),
+    "close-up-block": Fault(
+        "{block} is no stitch, at column {column}, row {row}",
+        "three alike make a three-quarter, two alike on a diagonal a half, single ones quarters",
+    ),
+    "close-up-halves": Fault(
+        "{block} does not say how the two share the stitch at column {column}, row {row}",
+        "for two three-quarters write {rising} or {falling}, as the line between them runs",
+    ),
+    "close-up-line": Fault(
+        "{block} draws no line between two marks, at column {column}, row {row}",
+        "two three-quarters are written 'A/' over '/B', or '\\A' over 'B\\'",
+    ),
+    "close-up-over-stitch": Fault(
+        "the chart already has {mark} at column {column}, row {row}",
+        "write '.' in the chart there, or '..' over '..' here",
+    ),
+    "close-up-twice": Fault(
+        "column {column}, row {row} is filled by another close-up (line {line})",
+        "keep one of the two",
+    ),
+    # texts, photographs and dates
+    "photos-two": Fault("there are two photographs", "keep photo.jpg or photo.png"),
+    "photo-tells-place": Fault(
+        "the photograph tells where it was taken",
+        "save it without its position if the place is private",
+        Level.ADVICE,
+    ),
+    "revisions-order": Fault(
+        "the revision of {date} stands after that of {before}", "put the oldest first"
+    ),
+}

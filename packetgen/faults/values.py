@@ -1,0 +1,136 @@
+"""Faults of single values, and of names that point elsewhere."""
+
+from packetgen.faults.fault import Fault
+
+VALUES: dict[str, Fault] = {
+    # single values
+    "curly-quotes": Fault("{said} stands between curly quotes", "use straight ones: {straight}"),
+    "text-one-line": Fault("{name} runs over several lines", "write it on one line"),
+    "text-long": Fault("{name} is {length} characters long", "shorten it to {limit}"),
+    "short-name": Fault(
+        "{name} is {said}, which cannot be part of a file name",
+        "use small letters, digits and hyphens, for example '{better}'",
+    ),
+    "not-whole-number": Fault(
+        "{name} is {said}, which is not a whole number", "write {words}, in plain digits"
+    ),
+    "not-a-number": Fault(
+        "{name} is {said}, which is not a number", "write {words}, in plain digits"
+    ),
+    "decimal-comma": Fault("{said} has a comma in its number", "write a full stop: {better}"),
+    "out-of-range": Fault(
+        "{name} is {said}, beyond what can be right", "it goes from {low} to {high}"
+    ),
+    "unit-missing": Fault(
+        "{name} is {said}, without a unit", "write the unit, for example {better}"
+    ),
+    "unit-unknown": Fault("{unit} is not a unit for {name}", "{hint}"),
+    "not-a-measure": Fault(
+        "{name} is {said}, which is not {what}",
+        "write a number and its unit, for example {example}",
+    ),
+    "not-a-price": Fault(
+        "{name} is {said}, which is not a price",
+        "write the amount and the three letters of its currency, for example {example}",
+    ),
+    "price-order": Fault("{name} is {said}", "write a price as {better}"),
+    "not-a-yarn-number": Fault(
+        "{name} is {said}, which is not the size of a thread",
+        "write it like Ne 12/2, Nm 34/2, 225 denier, 280 dtex or 140 dtex x 2",
+    ),
+    "weight-odd": Fault(
+        "{weight} of this thread would be {length}",
+        "it goes from {low} to {high}: look at weight, strands and size once more",
+    ),
+    "choice-unknown": Fault("{name} cannot be {said}", "{hint}"),
+    "not-yes-no": Fault("{name} is {said}", "write true or false"),
+    "not-a-colour": Fault(
+        "{name} is {said}, which is not a colour of six digits or letters a to f", "{hint}"
+    ),
+    "not-an-address": Fault(
+        "{said} is not a web address", "write it in full, for example https://example.org/counter"
+    ),
+    "address-scheme": Fault(
+        "a link may not start with {scheme}", "use an address that starts with https://"
+    ),
+    "day-form": Fault("{said} is not a date", "write year-month-day, for example 2026-11-25"),
+    "year-range": Fault("the year {year} in {said} cannot be right", "it goes from 2000 to 2100"),
+    "no-such-day": Fault("there is no day {said}", "{hint}"),
+    "moment-form": Fault(
+        "{said} is not a date with time and time zone",
+        "write it like 2027-01-15 09:00 Europe/London",
+    ),
+    "no-such-time": Fault("there is no time {said} on that day", "{hint}"),
+    "zone-unknown": Fault("{said} is not a time zone", "{hint}"),
+    "rule-form": Fault("{said} is not a day that comes every year", "{hint}"),
+    "rule-not-every-year": Fault("{said} does not come every year", "{hint}"),
+    "rule-too-far": Fault(
+        "{said} is too far from {anchor}", "stay within {limit} days, or name the day itself"
+    ),
+    "days-before-form": Fault(
+        "{said} does not say how many days before",
+        "write it like '7 days', '2 weeks' or 'on the day'",
+    ),
+    "word-unknown": Fault("{said} is not a {what}", "{hint}"),
+    "braid-parted": Fault(
+        "a braid with {strands} strands", "a braid is used whole: write 1, or take 'braid' away"
+    ),
+    # points and outlines
+    "not-a-point": Fault(
+        "{point} is not a point", "write column,row without a space between, for example {example}"
+    ),
+    "not-a-stitch": Fault(
+        "{said} is not a stitch of the chart",
+        "write its column,row in whole numbers, for example 12,30",
+    ),
+    "not-a-quarter": Fault(
+        "{point} is not on a quarter of a stitch", "the nearest point that is: {better}"
+    ),
+    "outline-short": Fault("an outline with {number} corners", "give three or more"),
+    "outline-crosses": Fault(
+        "the outline crosses itself: side {first} runs over side {second}",
+        "give the corners in order round the shape",
+    ),
+    "outline-touches": Fault(
+        "the outline meets itself near {near}",
+        "let its sides run round one shape without touching each other",
+    ),
+    "path-start": Fault(
+        "a path that begins with {letter}", "begin it where the shape starts, for example M 0,24"
+    ),
+    "path-sign": Fault("{sign} is not part of a path", "{hint}"),
+    "path-numbers": Fault(
+        "after {letter} stand {number} numbers, and it takes {takes}",
+        "write {takes} for each use of that letter",
+    ),
+    "path-second": Fault(
+        "a second shape begins here, and wood is sawn without holes",
+        "end the outline before it, and give the other shape as a part of its own",
+    ),
+    "outline-flat": Fault(
+        "the outline has no area: its corners lie on one line", "move a corner away from that line"
+    ),
+    # paints of a finishing piece
+    "coat-twice": Fault(
+        "{part} is painted with {paint} twice on its {face}",
+        "add the coats together in one entry",
+    ),
+    "same-way-twice": Fault(
+        "{paint} is put on with a {way} both ways", "give the other way, or take 'or_with' away"
+    ),
+    # names that point elsewhere
+    "reference-unknown": Fault("there is no {what} {name}", "{hint}"),
+    "colour-unknown": Fault("{of} has no {what} {name}", "{hint}"),
+    "mark-unknown": Fault("the mark {mark} is not in the key", "{hint}"),
+    "name-twice": Fault(
+        "the {what} {name} stands here a second time (first on line {line})", "keep one of the two"
+    ),
+    "colour-twice": Fault(
+        "the {by} {said} stands here a second time (first on line {line})",
+        "give each colour its own",
+    ),
+    "name-reserved": Fault(
+        "a thread set cannot be called {name}, which has a meaning in key lines",
+        "choose another name",
+    ),
+}

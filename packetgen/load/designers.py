@@ -1,0 +1,49 @@
+"""The designers of a series."""
+
+from collections.abc import Mapping
+
+from packetgen.diagnostics import Problems
+from packetgen.load.values import Filled
+from packetgen.load.words import said
+from packetgen.model import Designer, Link, Sells
+
+# Each by her id; None for one that could not be read.
+Designers = dict[str, Designer | None]
+
+
+def read_designers(
+    series: Filled, problems: Problems
+) -> tuple[Designers | None, Mapping[str, str]]:
+    """Designers by id, and ids by the designers' names. None where it cannot be told who there is."""
+    if series["designers"] is None:
+        return None, {}
+    designers: Designers = {}
+    called: dict[str, str] = {}
+    lines: dict[str, int] = {}
+    for given in series.each("designers"):
+        one = given.value
+        if one is None or one["id"] is None:
+            continue
+        name, place = one["id"], one.place_of("id")
+        if name in lines:
+            problems.add(place, "name-twice", what="designer", name=said(name), line=lines[name])
+        lines.setdefault(name, place.line)
+        if one["name"]:
+            called[one["name"].casefold()] = name
+        designers[name] = _designer(one) if given.whole else None
+    if any(one.value is None or one.value["id"] is None for one in series.each("designers")):
+        return None, called  # which name is missing nobody can tell
+    return designers, called
+
+
+def _designer(one: Filled) -> Designer:
+    return Designer(
+        id=one["id"],
+        name=one["name"],
+        about=one["about"],
+        sells=Sells(one["sells"]),
+        shop=one["shop"],
+        links=tuple(Link(link.value["name"], link.value["url"]) for link in one.each("links")),
+        studio=one["studio"],
+        place=one.place_of("id"),
+    )

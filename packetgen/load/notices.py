@@ -1,0 +1,48 @@
+"""The notices of a series: news, open calls, prize draws."""
+
+from packetgen.diagnostics import Problems
+from packetgen.load.shape_series import NOTICE
+from packetgen.load.values import Filled
+from packetgen.load.words import said
+from packetgen.model import Notice
+
+# Without these nobody can enter a prize draw, or know whether she may.
+_OF_A_DRAW = ("opens", "closes", "who")
+
+
+def read_notices(series: Filled, problems: Problems) -> tuple[Notice, ...]:
+    """The notices that can be read. What is wrong goes to `problems`."""
+    notices = [given.value for given in series.each("notices") if given.value is not None]
+    for notice in notices:
+        _check(notice, problems)
+    return tuple(_notice(notice) for notice in notices if notice.whole)
+
+
+def _check(notice: Filled, problems: Problems) -> None:
+    opens, closes = notice["opens"], notice["closes"]
+    if opens and closes and closes <= opens:
+        problems.add(notice.place_of("closes"), "closes-early", closes=closes, opens=opens)
+    if notice["kind"] != "prize draw" or not notice.whole:
+        return
+    examples = {field.name: field.example for field in NOTICE.fields}
+    for name in _OF_A_DRAW:
+        if not notice[name]:
+            problems.add(
+                notice.place,
+                "name-missing",
+                name=said(name),
+                what="a prize draw",
+                example=f"{name}: {examples[name]}",
+            )
+
+
+def _notice(notice: Filled) -> Notice:
+    return Notice(
+        on=notice["date"],
+        title=notice["title"],
+        markdown=notice["text"],
+        kind=notice["kind"],
+        opens=notice["opens"],
+        closes=notice["closes"],
+        who=notice["who"],
+    )

@@ -1,0 +1,80 @@
+"""Outlines of wood: as corners, or as the data of an SVG path."""
+
+from collections.abc import Callable
+
+from shapely import Polygon, is_valid, is_valid_reason
+
+from packetgen.load.points import read_spots
+from packetgen.load.svg_path import is_path, path_corners
+from packetgen.model import Outline
+
+Report = Callable[..., None]
+
+MOST_CORNERS = 500  # that an author writes
+MOST_OF_PATH = 5000  # that curves come to
+FURTHEST_MM = 5000
+
+
+def read_outline(text: str, report: Report) -> Outline | None:
+    """A closed shape: three corners or more, an area, and nowhere across or upon itself.
+
+    `text` is '0,0 180,0 180,176 0,176' or 'M 0,24 C 14,8 40,8 60,0 L 60,90 Z', in mm.
+    """
+    path = is_path(text)
+    corners = path_corners(text, report) if path else _corners(text, report)
+    if corners is None:
+        return None
+    if len(corners) > 1 and corners[0] == corners[-1]:
+        corners.pop()  # closed by the author's own hand
+    most = MOST_OF_PATH if path else MOST_CORNERS
+    if len(corners) < 3:
+        report("outline-short", 0, number=len(corners))
+    elif len(corners) > most:
+        report("list-long", 0, number=f"{len(corners)} corners", limit=most)
+    elif any(abs(value) > FURTHEST_MM for corner in corners for value in corner):
+        report("out-of-range", 0, low=f"-{FURTHEST_MM} mm", high=f"{FURTHEST_MM} mm")
+    elif not _sound(corners, path, report):
+        return None
+    else:
+        return tuple(corners)
+    return None
+
+
+def _corners(text: str, report: Report) -> list[tuple[float, float]] | None:
+    spots = read_spots(text, report)
+    return None if spots is None else [(spot.x, spot.y) for spot in spots]
+
+
+def _sound(corners: list[tuple[float, float]], path: bool, report: Report) -> bool:
+    """Whether it is a simple shape with an area. A curve has no sides to be counted, so a place is told."""
+    shape = Polygon(corners)
+    if is_valid(shape):
+        return True
+    if not path and (crossing := _crossing(corners)):
+        first, second = crossing
+        report("outline-crosses", 0, first=first + 1, second=second + 1)
+    elif shape.area < 1e-6 and shape.convex_hull.area < 1e-6:
+        report("outline-flat", 0)
+    else:
+        # 'Self-intersection[5 5]'
+        x, _, y = is_valid_reason(shape).partition("[")[2].removesuffix("]").partition(" ")
+        near = (
+            f"{float(x):.1f},{float(y):.1f}" if x and y else f"{corners[0][0]:g},{corners[0][1]:g}"
+        )
+        report("outline-touches", 0, near=near)
+    return False
+
+
+def _crossing(corners: list[tuple[float, float]]) -> tuple[int, int] | None:
+    """Numbers (from 0) of the first two sides that properly cross."""
+    edges = list(zip(corners, corners[1:] + corners[:1], strict=True))
+    for first, (a, b) in enumerate(edges):
+        for second in range(first + 2, len(edges)):
+            c, d = edges[second]
+            if _side(a, b, c) * _side(a, b, d) < 0 and _side(c, d, a) * _side(c, d, b) < 0:
+                return first, second
+    return None
+
+
+def _side(a: tuple[float, float], b: tuple[float, float], c: tuple[float, float]) -> float:
+    return (b[0] - a[0]) * (c[1] - a[1]) - (b[1] - a[1]) * (c[0] - a[0])

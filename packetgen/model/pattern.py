@@ -1,0 +1,133 @@
+"""A pattern: its key, its chart and its credits."""
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+from datetime import date
+
+from packetgen.diagnostics import Place
+from packetgen.model.chart import Bead, Daisy, Fraction, Grid, Knot, Line, Stitch
+from packetgen.model.goods import Cloth, Colour, ThreadCard
+from packetgen.model.people import Designer, Occasion
+
+_NOWHERE = Place("")  # for nouns that no author wrote down
+
+
+# The editions of a chart. The packet itself is in colour; each other one is a document of its own.
+EDITION_NAMES = ("colour", "black-and-white", "large-print", "tablet", "written")
+
+
+# Ways of finishing a design that need no wooden piece.
+GENERIC_FINISHES = ("framed", "hoop", "flat-fold", "pillow", "ornament")
+
+
+@dataclass(frozen=True)
+class ThreadSet:
+    """One line of thread with the strands it is worked in. A pattern's first set is the model's."""
+
+    id: str
+    card: ThreadCard
+    strands: int
+    backstitch_strands: int
+    knot_strands: int
+    daisy_strands: int = 1
+    place: Place = field(default=_NOWHERE, compare=False)
+
+
+@dataclass(frozen=True)
+class MatchedSet:
+    """A thread set whose colours the tool matches from another's where a key line does not give them."""
+
+    into: ThreadSet
+    source: ThreadSet
+    place: Place = field(compare=False)
+
+
+@dataclass(frozen=True)
+class ClothOption:
+    """A cloth in a colourway, worked over `over` of its threads."""
+
+    cloth: Cloth
+    colour: Colour
+    over: int
+    place: Place = field(compare=False)
+
+
+@dataclass(frozen=True)
+class KeyLine:
+    """One character of the chart: its colour in every thread set, and how it is worked.
+
+    `threads[set id]` holds one colour, or two for a blend (both in one needle).
+    `strands[set id]` holds the author's own number of strands where she gave one.
+    `cards[set id]` holds the cards of those colours where they are not all the set's own.
+    `symbol` is the name of the chart shape that the author chose, if she did.
+    `matched` names the sets in which it is left to the tool; `threads` has nothing for them until then.
+    """
+
+    mark: str
+    stitch: Stitch
+    threads: Mapping[str, tuple[Colour, ...]]
+    strands: Mapping[str, int]
+    place: Place = field(compare=False)
+    cards: Mapping[str, tuple[ThreadCard, ...]] = field(default_factory=dict)
+    symbol: str | None = None
+    matched: tuple[str, ...] = ()
+
+    def cards_in(self, thread_set: ThreadSet) -> tuple[ThreadCard, ...]:
+        """The card of each colour in that set's needle."""
+        own = (thread_set.card,) * len(self.threads[thread_set.id])
+        return self.cards.get(thread_set.id, own)
+
+
+@dataclass(frozen=True)
+class Counter:
+    """Where a pattern is sold."""
+
+    name: str
+    url: str
+
+
+@dataclass(frozen=True)
+class Revision:
+    on: date
+    note: str
+
+
+@dataclass(frozen=True)
+class Photo:
+    """The stitched model, checked to be a readable picture."""
+
+    data: bytes
+    width_px: int
+    height_px: int
+
+
+@dataclass(frozen=True)
+class Pattern:
+    id: str
+    title: str
+    about: str
+    designer: Designer
+    occasion: Occasion
+    cloths: tuple[ClothOption, ...]  # the first is the model's
+    thread_sets: tuple[ThreadSet, ...]  # the first is the model's
+    key: tuple[KeyLine, ...]
+    grid: Grid
+    fractions: tuple[Fraction, ...]
+    lines: tuple[Line, ...]
+    knots: tuple[Knot, ...]
+    beads: tuple[Bead, ...]
+    model_stitcher: str
+    finisher: str
+    sold_at: tuple[Counter, ...]
+    revisions: tuple[Revision, ...]  # oldest first; at least one
+    story_markdown: str
+    notes_markdown: str
+    photo: Photo | None
+    place: Place = field(compare=False)
+    daisies: tuple[Daisy, ...] = ()
+    editions: tuple[str, ...] = ("colour",)  # of EDITION_NAMES
+    matched: tuple[MatchedSet, ...] = ()
+    also_finished_as: tuple[str, ...] = ()  # of GENERIC_FINISHES
+    dyer: str = ""  # of its hand-dyed cloth or thread
+    photographer: str = ""
+    photo_alt: str = ""  # what the picture shows, in the author's words

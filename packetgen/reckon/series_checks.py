@@ -1,0 +1,71 @@
+"""What a series as a whole lacks: titles, credits, photographs, dates, and names that nothing uses.
+
+Whether every design fits the finishing piece is `reckon.figures.complain`'s.
+"""
+
+from packetgen.diagnostics import Problems
+from packetgen.model import Pattern, Series
+
+# A name in the credits → how a sentence asks for it.
+_ASKED = {"model_stitcher": "who stitched the model", "finisher": "who finished it"}
+
+
+def complain_of_series(series: Series, problems: Problems) -> None:
+    """An error for two patterns of one title; for the rest, advice."""
+    _titles(series, problems)
+    _unused(series, problems)
+    _photographs(series, problems)
+    for pattern in series.patterns:
+        _credits(pattern, problems)
+        _release(pattern, series, problems)
+
+
+def _titles(series: Series, problems: Problems) -> None:
+    """Readers, shops and search engines know a pattern by its title, capitals or not."""
+    first: dict[str, Pattern] = {}
+    for pattern in series.patterns:
+        other = first.setdefault(pattern.title.casefold(), pattern)
+        if other is not pattern:
+            problems.add(pattern.place, "title-twice", title=pattern.title, other=other.id)
+    for coming in series.to_come:
+        if coming.title.casefold() in first:
+            problems.add(series.place, "to-come-here", title=coming.title)
+
+
+def _unused(series: Series, problems: Problems) -> None:
+    """Thread sets, designers and paints that are listed for nothing."""
+    sets = {thread_set.id for pattern in series.patterns for thread_set in pattern.thread_sets}
+    for thread_set in series.thread_sets:
+        if thread_set.id not in sets:
+            problems.add(thread_set.place, "thread-set-unused", set=thread_set.id)
+    busy = {design.designer.id for design in (*series.patterns, *series.to_come)}
+    for designer in series.designers:
+        if designer.id not in busy:
+            problems.add(designer.place, "designer-idle", name=designer.name, id=designer.id)
+    piece = series.finish
+    painted = {coating.paint.name for part in piece.parts for coating in part.painted}
+    for paint in piece.paints:
+        if paint.name not in painted:
+            problems.add(piece.place, "paint-unused", piece=piece.name, paint=paint.name)
+
+
+def _photographs(series: Series, problems: Problems) -> None:
+    without = [pattern.title for pattern in series.patterns if pattern.photo is None]
+    if without:
+        problems.add(series.place, "photo-missing", titles=", ".join(without))
+    for pattern in series.patterns:
+        if pattern.photo and not pattern.photo_alt:
+            problems.add(pattern.place, "alt-missing")
+
+
+def _credits(pattern: Pattern, problems: Problems) -> None:
+    missing = [name for name in _ASKED if not getattr(pattern, name)]
+    if missing:
+        who = " and ".join(_ASKED[name] for name in missing)
+        problems.add(pattern.place, "credit-missing", who=who, name=missing[0])
+
+
+def _release(pattern: Pattern, series: Series, problems: Problems) -> None:
+    latest, release = max(revision.on for revision in pattern.revisions), series.release.date()
+    if release < latest:
+        problems.add(pattern.place, "release-early", release=release, revision=latest)

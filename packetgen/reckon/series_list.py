@@ -1,0 +1,197 @@
+"""Everything that one stitcher buys for a whole series: the finishing piece once, the mounting of each design,
+and the threads, beads and cloth that all designs share.
+
+Wood, paint, glue, hardware and washers belong to the one piece; each mounted design has its own card, wadding,
+backing, trim and magnets.
+"""
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+
+from packetgen.model import FinishingPiece, Glue, Hardware
+from packetgen.nouns import counted, plural
+from packetgen.reckon.cutting import EIGHTH_MM, FAT_QUARTER, HALF_CM_MM, as_cut, order
+from packetgen.reckon.kit import Beads, Chosen, ClothPieces, Kit, kit, unit_of
+from packetgen.reckon.outline import area_mm2
+from packetgen.reckon.paint import PaintNeed, paint_needs
+from packetgen.reckon.sizes import Size
+from packetgen.units import (
+    cut_centimetres,
+    cut_inches,
+    cut_size_centimetres,
+    cut_size_inches,
+    inches,
+    plain,
+    up_to_step,
+)
+
+
+@dataclass(frozen=True)
+class Board:
+    """Wood of one thickness for all parts, without what the saw takes."""
+
+    thickness_mm: float
+    area_mm2: float
+    parts: int  # sawn pieces
+
+
+@dataclass(frozen=True)
+class PieceNeeds:
+    """What the finishing piece takes; bought once, however many designs there are."""
+
+    boards: tuple[Board, ...]  # the thickest first
+    paints: tuple[PaintNeed, ...]
+    glues: tuple[Glue, ...]
+    hardware: tuple[Hardware, ...]
+    washers: int
+
+
+@dataclass(frozen=True)
+class MountingNeeds:
+    """What all mounted designs take together; sizes before any rounding, one a design, in their order."""
+
+    cards: tuple[Size, ...]
+    wadding: tuple[Size, ...]
+    backing: tuple[Size, ...]
+    backing_fat_quarters: int  # for those that one holds
+    backing_by_measure: tuple[Size, ...]  # too large for a fat quarter
+    trim_mm: float  # each length as cut
+    magnets: int
+
+
+@dataclass(frozen=True)
+class SeriesList:
+    kit: Kit  # threads, beads and cloth
+    piece: FinishingPiece
+    once: PieceNeeds
+    mounting: MountingNeeds
+
+
+@dataclass(frozen=True)
+class Row:
+    """One line to buy, in words: item, name, quantity, unit, and what else to know."""
+
+    item: str
+    name: str
+    quantity: float
+    unit: str
+    detail: str = ""
+
+
+def series_list(designs: Sequence[Chosen], piece: FinishingPiece) -> SeriesList:
+    """One list for these designs of a series that hangs on `piece`."""
+    return SeriesList(kit(designs), piece, _once(designs, piece), _mounting(designs, piece))
+
+
+def _once(designs: Sequence[Chosen], piece: FinishingPiece) -> PieceNeeds:
+    thick: dict[float, Board] = {}
+    for part in piece.parts:
+        before = thick.get(part.thickness_mm, Board(part.thickness_mm, 0.0, 0))
+        area = before.area_mm2 + part.pieces * area_mm2(part.outline)
+        thick[part.thickness_mm] = Board(part.thickness_mm, area, before.parts + part.pieces)
+    boards = tuple(thick[key] for key in sorted(thick, reverse=True))
+    washers = _pairs(designs, piece)
+    return PieceNeeds(boards, paint_needs(piece), piece.glues, piece.hardware, washers)
+
+
+def _pairs(designs: Sequence[Chosen], piece: FinishingPiece) -> int:
+    """Places of magnets: the same for all designs, as many as the heaviest of them needs."""
+    return max((design.figures.magnets.pairs for design in designs), default=piece.magnets.pairs)
+
+
+def _mounting(designs: Sequence[Chosen], piece: FinishingPiece) -> MountingNeeds:
+    mounted = [design.on.mounting for design in designs]
+    backing = tuple(one.backing for one in mounted)
+    ordered = order([as_cut(size) for size in backing], FAT_QUARTER)
+    return MountingNeeds(
+        cards=tuple(one.card for one in mounted),
+        wadding=tuple(one.wadding for one in mounted),
+        backing=backing,
+        backing_fat_quarters=len(ordered.cloths),
+        backing_by_measure=tuple(backing[index] for index in ordered.too_large),
+        trim_mm=sum(_length_as_cut(one.trim_mm) for one in mounted),
+        magnets=_pairs(designs, piece) * len(designs),
+    )
+
+
+def _length_as_cut(mm: float) -> float:
+    return max(up_to_step(mm, EIGHTH_MM), up_to_step(mm, HALF_CM_MM))
+
+
+def rows(of: SeriesList) -> tuple[Row, ...]:
+    """The whole list line by line: the piece, the mounting, then threads, beads and cloth."""
+    return (*finishing_rows(of), *_stitching_rows(of.kit))
+
+
+def finishing_rows(of: SeriesList) -> tuple[Row, ...]:
+    """The finishing piece and the mounting alone."""
+    return (*_piece_rows(of), *_mounting_rows(of))
+
+
+def _piece_rows(of: SeriesList) -> Iterator[Row]:
+    for board in of.once.boards:
+        area_cm2 = up_to_step(board.area_mm2 / 100, 1)
+        square_inches = up_to_step(board.area_mm2 / EIGHTH_MM**2 / 64, 1)
+        said = f"{plain(board.thickness_mm)} mm ({inches(board.thickness_mm)}) thick"
+        said += f"; {plain(square_inches)} sq in and the saw's own"
+        yield Row("wood", "board", area_cm2, "cm²", said)
+    for need in of.once.paints:
+        way = need.ways[0].way
+        said = f"of {plain(way.tin_ml)} ml; takes {plain(up_to_step(need.volume_ml, 1))} ml"
+        yield Row("paint", need.paint.name, need.tins, _counted("tin", need.tins), said)
+    for glue in of.once.glues:
+        yield Row("glue", glue.name, 1, "bottle or tube", glue.used_for)
+    for thing in of.once.hardware:
+        yield Row("hardware", thing.name, thing.pieces, _counted("piece", thing.pieces), thing.size)
+    if of.once.washers:
+        yield Row("washer", "steel washer", of.once.washers, _counted("piece", of.once.washers))
+
+
+def _mounting_rows(of: SeriesList) -> Iterator[Row]:
+    need, magnets = of.mounting, of.piece.magnets
+    for item, sizes in (("card", need.cards), ("wadding", need.wadding)):
+        yield Row(item, f"mounting {item}", len(sizes), _counted("piece", len(sizes)), _said(sizes))
+    in_quarters = [size for size in need.backing if size not in need.backing_by_measure]
+    if in_quarters:
+        unit = _counted("fat quarter", need.backing_fat_quarters)
+        yield Row("backing", "backing fabric", need.backing_fat_quarters, unit, _said(in_quarters))
+    if need.backing_by_measure:
+        number = len(need.backing_by_measure)
+        said = _said(need.backing_by_measure)
+        yield Row("backing", "backing fabric by measure", number, _counted("piece", number), said)
+    length = f"{cut_inches(need.trim_mm)}; a piece for each design"
+    centimetres = float(cut_centimetres(need.trim_mm).removesuffix(" cm"))
+    yield Row("trim", f"{of.piece.trim.kind} trim", centimetres, "cm", length)
+    if need.magnets:
+        said = f"{plain(magnets.diameter_mm)} × {plain(magnets.thickness_mm)} mm"
+        yield Row("magnet", "magnet", need.magnets, _counted("piece", need.magnets), said)
+
+
+def _stitching_rows(of: Kit) -> Iterator[Row]:
+    for line in of.lines:
+        unit = _counted(unit_of(line), line.units)
+        if isinstance(line, ClothPieces):
+            name = f"{line.cloth.name}, {line.colour.name}"
+            if line.units:
+                said = f"for {counted(len(line.pieces), 'piece')}"
+                yield Row("cloth", name, line.units, unit, said)
+            if line.by_measure:
+                number = len(line.by_measure)
+                said = _said(line.by_measure)
+                yield Row("cloth", f"{name}, by measure", number, _counted("piece", number), said)
+        else:
+            item = "beads" if isinstance(line, Beads) else "thread"
+            name = f"{line.card.name} {line.colour.number} {line.colour.name}"
+            yield Row(item, name, line.units, unit)
+
+
+def _counted(unit: str, number: float) -> str:
+    return unit if number == 1 else plural(unit)
+
+
+def _said(sizes: Sequence[Size]) -> str:
+    """'5 5/8 × 5 in (14.5 × 13 cm)', one a piece."""
+    return "; ".join(
+        f"{cut_size_inches(s.width_mm, s.height_mm)} ({cut_size_centimetres(s.width_mm, s.height_mm)})"
+        for s in sizes
+    )

@@ -1,0 +1,72 @@
+"""The swap calendar of a series: when each design goes up, and when it makes room for the next.
+
+A design goes up some days before its own day, but not before the day of the one ahead of it is over,
+and comes down when the next goes up. Designs with the same day share it. Days are counted from the
+release, so that the same series has the same calendar whenever it is built.
+"""
+
+from dataclasses import dataclass
+from datetime import date, timedelta
+from itertools import groupby
+
+from packetgen.model import Occasion, Series
+from packetgen.reckon.calendar import coming
+
+# As far as a moving feast is printed ahead.
+YEARS_AHEAD = 3
+
+
+@dataclass(frozen=True)
+class Turn:
+    """One time that a design hangs: up on the morning of `up`, down on the morning of `down`."""
+
+    year: int  # that the rule of its occasion counts it to
+    up: date
+    day: date
+    down: date
+
+
+@dataclass(frozen=True)
+class Swap:
+    """A design of the series and its next turns, `YEARS_AHEAD` of them, the first one first."""
+
+    title: str
+    designer: str
+    occasion: Occasion
+    pattern_id: str | None  # None while it is still to come
+    turns: tuple[Turn, ...]
+
+    @property
+    def moves(self) -> bool:
+        """Whether its day is another one from year to year."""
+        return not self.occasion.rule.fixed
+
+
+def swaps(series: Series) -> tuple[Swap, ...]:
+    """Every design of the series, out or still to come, in the order in which they first go up."""
+    designs = [(p.title, p.designer.name, p.occasion, p.id) for p in series.patterns]
+    designs += [(p.title, p.designer.name, p.occasion, None) for p in series.to_come]
+    turns = _turns([occasion for _, _, occasion, _ in designs], series)
+    made = [Swap(*design, turns=turned) for design, turned in zip(designs, turns)]
+    return tuple(sorted(made, key=lambda swap: swap.turns[0].day))
+
+
+def _turns(occasions: list[Occasion], series: Series) -> list[tuple[Turn, ...]]:
+    """For each occasion its turns."""
+    release, zone = series.release.date(), series.release.tzinfo
+    # Two more than are kept: the last one kept must find the one that follows it.
+    days = sorted(
+        (day, design, year)
+        for design, occasion in enumerate(occasions)
+        for year, day in coming(occasion.rule, release, YEARS_AHEAD + 2, zone)
+    )
+    shared = [(day, list(those)) for day, those in groupby(days, key=lambda one: one[0])]
+    ups, free = [], release
+    for day, _ in shared:
+        ups.append(max(free, day - timedelta(days=series.goes_up_days)))
+        free = day + timedelta(days=1)
+    turns: list[list[Turn]] = [[] for _ in occasions]
+    for (day, those), up, down in zip(shared, ups, ups[1:]):
+        for _, design, year in those:
+            turns[design].append(Turn(year, up, day, down))
+    return [tuple(each[:YEARS_AHEAD]) for each in turns]

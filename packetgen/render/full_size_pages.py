@@ -1,0 +1,153 @@
+"""The packet's full-size pages: the words that stand on each, and its drawing."""
+
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass
+from math import ceil
+
+from packetgen.chart.full_size import Template, check_square, leaf_drawing, leaves
+from packetgen.chart.mounting_templates import (
+    CardTemplate,
+    NamedCard,
+    card_templates,
+    panel_template,
+)
+from packetgen.model import FinishingPiece, Outline, Series
+from packetgen.reckon.figures import Figures
+from packetgen.reckon.outline import bounds, covers
+from packetgen.units import centimetres, inches
+
+# A template that takes more pages is left out: nobody joins so many sheets to within a hair.
+MOST_PAGES = 9
+CHECK_NAME = "check-square.svg"
+# What stands beside the check square in letters of the usual size, below its two lines on printing.
+_LETTERS_A_LINE, _LINES = 88, 7
+
+
+@dataclass(frozen=True)
+class FullSizePage:
+    title: str
+    words: tuple[str, ...]  # a paragraph each
+    asset: str
+    alt: str
+
+    @property
+    def close_set(self) -> bool:
+        """Whether the words need smaller letters to stand beside the check square."""
+        return sum(ceil(len(words) / _LETTERS_A_LINE) for words in self.words) > _LINES
+
+
+@dataclass(frozen=True)
+class FullSize:
+    pages: tuple[FullSizePage, ...]
+    assets: Mapping[str, bytes]
+    too_large: bool  # whether a template was left out
+
+
+def full_size(series: Series, figures: Figures) -> FullSize:
+    """Card and wadding on every cloth of the pattern, then the washers on the panel."""
+    pages: list[FullSizePage] = []
+    assets: dict[str, bytes] = {}
+    too_large = False
+    for name, title, words, alt, template in _templates(series, figures):
+        parts = leaves(template)
+        if len(parts) > MOST_PAGES:
+            too_large = True
+            continue
+        for number, leaf in enumerate(parts, 1):
+            asset = f"full-size-{name}-{number}.svg"
+            assets[asset] = leaf_drawing(template, leaf).encode()
+            of = f", page {number} of {len(parts)}" if len(parts) > 1 else ""
+            joined = (_JOINING,) if len(parts) > 1 else ()
+            said = (*joined, *words) if number == 1 else joined
+            pages.append(FullSizePage(f"{title}{of}", said, asset, f"{alt}{of}."))
+    if pages:
+        assets[CHECK_NAME] = check_square().encode()
+    return FullSize(tuple(pages), assets, too_large)
+
+
+_JOINING = (
+    "Lay the pages over each other so that crosses with the same small letter meet, and tape them "
+    "together."
+)
+_Found = tuple[str, str, tuple[str, ...], str, Template]  # name, title, words, alt, template
+
+
+def _templates(series: Series, figures: Figures) -> Iterator[_Found]:
+    piece, plan = series.finish, figures.magnets
+    found = card_templates(figures, piece)
+    for number, of in enumerate(found, 1):
+        numbered = f" {number}" if len(found) > 1 else ""
+        title = f"Template{numbered}: card and wadding"
+        yield f"card-{number}", title, _card_words(of, figures, piece), _card_alt(of), of.template
+    if plan.spots:
+        alt = f"The panel of {piece.name} at full size, with {len(plan.spots)} circles for washers"
+        yield (
+            "panel",
+            "Template: washers on the panel",
+            _panel_words(series),
+            alt,
+            panel_template(figures, piece),
+        )
+
+
+def _card_words(of: CardTemplate, figures: Figures, piece: FinishingPiece) -> tuple[str, ...]:
+    inset = piece.wadding_inset_mm
+    dashed = f" Dashed: its wadding, {_both(inset)} less on every side." if inset else ""
+    cut = f"Solid: the card.{dashed} Cut the card along the line of your cloth" + (
+        ", then trim the paper to the dashes and cut the wadding." if inset else "."
+    )
+    model = figures.cloths[0].option
+    sizes = "; ".join(f"{named.letter} {_cloths(named, model)}" for named in of.cards)
+    pricked = (
+        "Seen from the front. Prick through the crosses into the card: on its back they mark the "
+        "middles of the magnets."
+    )
+    return (cut, f"{sizes}.", *((pricked,) if of.template.discs else ()))
+
+
+def _cloths(named: NamedCard, model: object) -> str:
+    return ", ".join(
+        option.cloth.name
+        + (f" over {option.over}" if option.over > 1 else "")
+        + (" (the model)" if option == model else "")
+        for option in named.options
+    )
+
+
+def _card_alt(of: CardTemplate) -> str:
+    magnets = len(of.template.discs)
+    circles = f", with circles for {magnets} magnets" if magnets else ""
+    letters = ", then ".join(named.letter for named in of.cards)
+    inside = f", one inside the other: {letters}" if len(of.cards) > 1 else ""
+    return f"Outlines of the mounting card and its wadding at full size{inside}{circles}"
+
+
+def _panel_words(series: Series) -> tuple[str, ...]:
+    piece = series.finish
+    kept = " Dashed: what must stay free." if piece.keep_outs else ""
+    return (
+        f"Solid: the panel of {piece.name}, seen from the front.{kept}{_where(piece)}",
+        "Prick through the crosses into the wood and glue a washer centred on each.",
+        f"All designs of {series.title} so far have their magnets at these places, on every cloth.",
+    )
+
+
+def _where(piece: FinishingPiece) -> str:
+    """How far the panel lies from the edges of the part that it is on."""
+    left, top, right, bottom = bounds(piece.panel)
+    for part in piece.parts:
+        outline: Outline = tuple((x + part.at_mm[0], y + part.at_mm[1]) for x, y in part.outline)
+        if covers(outline, piece.panel):
+            edges = bounds(outline)
+            if edges == (left, top, right, bottom):
+                return f" It is the whole of the {part.name}."
+            return (
+                f" On the {part.name} it lies {_both(left - edges[0])} from the left edge, "
+                f"{_both(edges[2] - right)} from the right, {_both(top - edges[1])} from the top and "
+                f"{_both(edges[3] - bottom)} from the foot."
+            )
+    return ""
+
+
+def _both(mm: float) -> str:
+    return f"{inches(mm)} ({centimetres(mm)})"

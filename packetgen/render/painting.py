@@ -1,0 +1,158 @@
+"""Paint as packet and site print it: parts that are painted alike together, each way with its quantity."""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from packetgen.cautions import CAUTIONS
+from packetgen.model import Coating, FinishingPiece
+from packetgen.nouns import counted
+from packetgen.reckon.figures import Figures
+from packetgen.reckon.paint import (
+    BRUSH_LOSS,
+    HAND_H,
+    SPRAY_LOSS,
+    Coat,
+    PaintNeed,
+    PartPaint,
+    WayNeed,
+    paint_cautions,
+)
+from packetgen.units import about_percent, hours_minutes, plain, up_to_step
+
+FACES_SAID = {
+    "front": "front",
+    "back": "back",
+    "edges": "edges",
+    "both": "both faces and the edges",
+}
+_LOSSES = {
+    "brush": f"{about_percent(BRUSH_LOSS)} of the paint stays in the brush",
+    "spray": f"{about_percent(SPRAY_LOSS)} is blown past the wood",
+}
+
+
+@dataclass(frozen=True)
+class WayView:
+    put_on_with: str
+    volume_ml: int
+    tins: str  # '2 tins of 100 ml'
+    dries: str  # '2 h'
+
+
+@dataclass(frozen=True)
+class PaintView:
+    name: str
+    hex: str
+    parts: tuple[str, ...]  # 'shelf, leg (2 pieces): 2 coats, both faces and the edges'
+    ways: tuple[WayView, ...]
+
+
+@dataclass(frozen=True)
+class CoatView:
+    starts: str
+    name: str
+    hex: str
+    coat: str  # 'first coat'
+    put_on_with: str
+    parts: str  # '' where it goes on all of that paint's parts
+    dry: str
+
+
+@dataclass(frozen=True)
+class PaintCaution:
+    title: str
+    gist: str  # its first sentence
+
+
+@dataclass(frozen=True)
+class Painting:
+    """All that a page says of painting one finishing piece."""
+
+    paints: tuple[PaintView, ...]
+    coats: tuple[CoatView, ...]
+    cautions: tuple[PaintCaution, ...]
+    losses: str
+    hand: str  # the time for putting on one coat
+
+
+def painting(figures: Figures, piece: FinishingPiece) -> Painting:
+    return Painting(
+        paint_views(figures.paints),
+        coat_views(figures.coats, figures.paints),
+        cautions_of_painting(piece),
+        losses_said(figures.paints),
+        hours_minutes(HAND_H),
+    )
+
+
+def paint_views(needs: Sequence[PaintNeed]) -> tuple[PaintView, ...]:
+    """Every paint in the author's order."""
+    return tuple(
+        PaintView(need.paint.name, need.paint.hex, _grouped(need.parts), _ways(need.ways))
+        for need in needs
+    )
+
+
+def coat_views(coats: Sequence[Coat], needs: Sequence[PaintNeed]) -> tuple[CoatView, ...]:
+    """The order of work, a line a coat."""
+    all_parts = {need.paint.name: len(need.parts) for need in needs}
+    return tuple(
+        CoatView(
+            hours_minutes(coat.starts_h),
+            coat.paint.name,
+            coat.paint.hex,
+            f"{_ORDINALS[coat.number]} coat",
+            coat.paint.put_on_with,
+            "" if len(coat.parts) == all_parts[coat.paint.name] else _names(coat.parts),
+            hours_minutes(coat.dry_h),
+        )
+        for coat in coats
+    )
+
+
+def losses_said(needs: Sequence[PaintNeed]) -> str:
+    """'10 % of the paint stays in the brush and 40 % is blown past the wood', as far as it is true."""
+    used = {by.way.put_on_with for need in needs for by in need.ways}
+    return " and ".join(said for way, said in _LOSSES.items() if way in used)
+
+
+def cautions_of_painting(piece: FinishingPiece) -> tuple[PaintCaution, ...]:
+    """What the ways of painting ask for, in a sentence each; in full they stand among the cautions."""
+    found = (CAUTIONS[name] for name in paint_cautions(piece))
+    return tuple(PaintCaution(one.title, one.text.partition(". ")[0] + ".") for one in found)
+
+
+def coating_said(coating: Coating) -> str:
+    """'2 coats, front'."""
+    return f"{counted(coating.coats, 'coat')}, {FACES_SAID[coating.faces]}"
+
+
+def _grouped(parts: Sequence[PartPaint]) -> tuple[str, ...]:
+    alike: dict[str, list[PartPaint]] = {}
+    for painted in parts:
+        alike.setdefault(coating_said(painted.coating), []).append(painted)
+    return tuple(f"{_names(group)}: {said}" for said, group in alike.items())
+
+
+def _names(parts: Sequence[PartPaint]) -> str:
+    return ", ".join(
+        painted.part.name + (f" ({painted.part.pieces} pieces)" if painted.part.pieces > 1 else "")
+        for painted in parts
+    )
+
+
+def _ways(ways: Sequence[WayNeed]) -> tuple[WayView, ...]:
+    return tuple(
+        WayView(
+            by.way.put_on_with,
+            round(up_to_step(by.volume_ml, 1)),
+            f"{counted(by.tins, 'tin')} of {plain(by.way.tin_ml)} ml",
+            hours_minutes(by.way.dries_in_h),
+        )
+        for by in ways
+    )
+
+
+_ORDINALS = (
+    "", "first", "second", "third", "fourth", "fifth", "sixth", "seventh", "eighth", "ninth", "tenth",
+)  # fmt: skip

@@ -1,0 +1,65 @@
+"""Designs laid on the panel side by side, at one scale, each with the room that is left round it."""
+
+from dataclasses import dataclass
+from math import ceil
+
+from packetgen.chart.piece_drawing import panel_drawing
+from packetgen.model import ClothOption, FinishingPiece
+from packetgen.reckon.figures import Figures, OnCloth
+from packetgen.reckon.sizes import Size
+
+# Less than this is not seen, nor printed.
+_SAME_MM = 0.05
+_MOST_IN_ROW = 5
+
+
+@dataclass(frozen=True)
+class Reveal:
+    side: str  # 'left', or 'left and right' where they are alike
+    room_mm: float
+
+
+@dataclass(frozen=True)
+class Laid:
+    """One design on one cloth, lying on the panel."""
+
+    cloth: str
+    finished: Size
+    reveals: tuple[Reveal, ...]
+    drawing: str  # SVG
+    alt: str
+
+
+def laid_on_panel(figures: Figures, piece: FinishingPiece) -> tuple[Laid, ...]:
+    """The design on every cloth that its author offers, the model's first."""
+    return tuple(_laid(figures.pattern.title, on, piece) for on in figures.cloths)
+
+
+def cloth_said(option: ClothOption) -> str:
+    """'Brindle Linen 32, over 2'."""
+    return option.cloth.name + (f", over {option.over}" if option.over > 1 else "")
+
+
+def _laid(title: str, on: OnCloth, piece: FinishingPiece) -> Laid:
+    fit, cloth = on.fit, cloth_said(on.option)
+    across = _reveals(("left", fit.reveal_left_mm), ("right", fit.reveal_right_mm))
+    upright = _reveals(("above", fit.reveal_above_mm), ("below", fit.reveal_below_mm))
+    return Laid(
+        cloth,
+        on.finished,
+        across + upright,
+        panel_drawing(piece, fit, on.finished, on.option.colour.hex),
+        f"{title} on {cloth}, mounted and lying on the panel, to scale.",
+    )
+
+
+def _reveals(*sides: tuple[str, float]) -> tuple[Reveal, ...]:
+    if abs(sides[0][1] - sides[1][1]) < _SAME_MM:
+        return (Reveal(" and ".join(side for side, _ in sides), sides[0][1]),)
+    return tuple(Reveal(side, room) for side, room in sides)
+
+
+def in_a_row(number: int) -> int:
+    """How many of so many stand in a row of the packet: five at most, in rows as even as can be."""
+    rows = ceil(number / _MOST_IN_ROW)
+    return ceil(number / rows)

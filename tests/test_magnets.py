@@ -1,0 +1,272 @@
+"""How many magnets hold a design, and where: the same for all designs of a series."""
+
+from math import dist, pi
+
+import pytest
+from hypothesis import assume, given
+from hypothesis import strategies as st
+
+from packetgen.diagnostics import Problems
+from packetgen.faults import FAULTS, Level
+from packetgen.model import KeepOut, Magnets
+from packetgen.reckon.figures import figures
+from packetgen.reckon.magnets import Card, magnet_plan, pairs_for
+from packetgen.reckon.series_magnets import complain_of_magnets, series_figures
+from packetgen.reckon.weighing import bead_g, magnets_g
+from tests.stitching import option, pattern, piece, series
+
+
+def rows(width: int, height: int) -> tuple[str, ...]:
+    return ("m" * width,) * height
+
+
+def card(width: float, height: float, left: float = 0.0, top: float = 0.0, grams: float = 0.0):
+    return Card(left, top, left + width, top + height, grams)
+
+
+# --- where ------------------------------------------------------------------------------------------
+
+
+def test_four_magnets_sit_in_the_corners():
+    """By hand: 18 mm in from the edges of a card of 160 × 110 mm."""
+    plan = magnet_plan([card(160, 110)], Magnets(4, 10, 2, 18))
+    assert set(plan.centres_mm) == {(18, 18), (142, 18), (18, 92), (142, 92)}
+
+
+def test_six_magnets_also_hold_the_middles_of_the_long_sides():
+    plan = magnet_plan([card(160, 110)], Magnets(6, 10, 2, 18))
+    assert set(plan.centres_mm[:4]) == {(18, 18), (142, 18), (18, 92), (142, 92)}
+    assert set(plan.centres_mm[4:]) == {(80, 18), (80, 92)}
+
+
+def test_ten_magnets_have_equal_gaps_on_every_side():
+    """By hand: of six further ones, round 124 × 74 mm, two on each long side (gaps of 41.3 mm) and one on each
+    short side (37 mm)."""
+    plan = magnet_plan([card(160, 110)], Magnets(10, 10, 2, 18))
+    third = 124 / 3
+    wanted = {
+        (18 + third, 18),
+        (142 - third, 18),
+        (18 + third, 92),
+        (142 - third, 92),
+        (18, 55),
+        (142, 55),
+    }
+    found = {(round(x, 6), round(y, 6)) for x, y in plan.centres_mm[4:]}
+    assert found == {(round(x, 6), round(y, 6)) for x, y in wanted}
+
+
+def test_magnets_lie_inside_what_all_cards_cover():
+    """By hand: a wide card 20–180 × 40–120 and a high one 60–140 × 10–150 share 60–140 × 40–120; 15 mm in."""
+    plan = magnet_plan([card(160, 80, 20, 40), card(80, 140, 60, 10)], Magnets(4, 10, 2, 15))
+    assert set(plan.centres_mm) == {(75, 55), (125, 55), (75, 105), (125, 105)}
+
+
+def test_cards_that_share_too_little_have_no_common_magnets():
+    plan = magnet_plan([card(60, 60), card(60, 60, 50, 50)], Magnets(4, 10, 2, 15))
+    assert plan.spots == () and plan.centres_mm == ()
+
+
+CARDS = st.builds(
+    lambda x, y, w, h: Card(x - w / 2, y - h / 2, x + w / 2, y + h / 2),
+    st.floats(80, 120), st.floats(80, 120), st.floats(20, 160), st.floats(20, 160),
+)  # fmt: skip
+
+
+@given(
+    cards=st.lists(CARDS, min_size=1, max_size=6),
+    pairs=st.integers(1, 20),
+    diameter=st.floats(2, 20),
+    further=st.floats(0, 15),
+)
+def test_every_magnet_lies_wholly_in_every_card_and_no_two_touch(cards, pairs, diameter, further):
+    plan = magnet_plan(cards, Magnets(pairs, diameter, 2.0, diameter / 2 + further))
+    assert len(plan.spots) in (0, max(4, pairs))
+    centres = plan.centres_mm
+    for x, y in centres:
+        for each in cards:
+            assert (
+                x - diameter / 2 >= each.left_mm - 1e-6 and x + diameter / 2 <= each.right_mm + 1e-6
+            )
+            assert (
+                y - diameter / 2 >= each.top_mm - 1e-6 and y + diameter / 2 <= each.bottom_mm + 1e-6
+            )
+    for number, one in enumerate(centres):
+        assert all(dist(one, other) > diameter for other in centres[:number])
+
+
+@given(
+    cards=st.lists(CARDS, min_size=1, max_size=6),
+    pairs=st.integers(4, 12),
+    diameter=st.floats(2, 20),
+)
+def test_there_is_a_plan_wherever_the_shared_room_is_large(cards, pairs, diameter):
+    """A rectangle whose sides hold a magnet and its gap as often as there are magnets is always enough."""
+    plan = magnet_plan(cards, Magnets(pairs, diameter, 2.0, diameter / 2))
+    wide = min(c.right_mm for c in cards) - max(c.left_mm for c in cards) - diameter
+    high = min(c.bottom_mm for c in cards) - max(c.top_mm for c in cards) - diameter
+    assume(min(wide, high) >= pairs * (diameter + 2))
+    assert len(plan.spots) == pairs
+
+
+@pytest.fixture(scope="module")
+def demo_discs(demo):
+    each = demo.reckoned[0]
+    return each, each.figures[0].magnets.centres_mm, each.series.finish.magnets.diameter_mm / 2
+
+
+def test_one_painted_piece_takes_every_design_of_the_demo(demo_discs):
+    """Every disc of the one plan lies in every card, of every design on every cloth, where it is laid."""
+    each, centres, radius = demo_discs
+    assert len(centres) >= 4
+    seen = 0
+    for figure in each.figures:
+        assert figure.magnets == each.figures[0].magnets
+        for on in figure.cloths:
+            (left, top), size = on.fit.at_mm, on.fit.card
+            for x, y in centres:
+                assert left <= x - radius and x + radius <= left + size.width_mm
+                assert top <= y - radius and y + radius <= top + size.height_mm
+            seen += 1
+    assert seen >= 15
+
+
+def test_the_demo_s_magnets_lie_on_its_panel_and_off_what_must_stay_free(demo_discs):
+    """A ring of points round each disc, and a point-in-polygon test written here (crossing number)."""
+    each, centres, radius = demo_discs
+
+    def inside(point, outline):
+        x, y = point
+        crossings = 0
+        for (x0, y0), (x1, y1) in zip(outline, (*outline[1:], outline[0])):
+            if (y0 > y) != (y1 > y) and x < x0 + (y - y0) / (y1 - y0) * (x1 - x0):
+                crossings += 1
+        return crossings % 2 == 1
+
+    finish = each.series.finish
+    for x, y in centres:
+        for dx, dy in ((0, 0), (radius, 0), (-radius, 0), (0, radius), (0, -radius)):
+            assert inside((x + dx, y + dy), finish.panel)
+            assert not any(inside((x + dx, y + dy), k.outline) for k in finish.keep_outs)
+
+
+def test_a_card_that_a_keep_out_pushes_aside_still_has_the_magnets_inside():
+    """The large design must make room for a pot at the right; the small one stays in the middle."""
+    pot = KeepOut("the pot", ((180, 0), (200, 0), (200, 180), (180, 180)))
+    finish = piece(keep_outs=(pot,), magnets=Magnets(4, 10.0, 2.0, 8.0))
+    whole = series(pattern(*rows(90, 60)), pattern(*rows(30, 30), id="little"), finish=finish)
+    large, small = series_figures(whole)
+    large_card, small_card = large.cloths[0].card, small.cloths[0].card
+    assert large_card.middle_mm[0] < small_card.middle_mm[0] - 4
+    assert large.magnets == small.magnets and len(large.magnets.spots) == 4
+    for x, _ in large.magnets.centres_mm:
+        for each in (large_card, small_card):
+            assert each.left_mm + 8 <= x + 1e-9 and x <= each.right_mm - 8 + 1e-9
+
+
+# --- how many ---------------------------------------------------------------------------------------
+
+
+def test_pairs_are_reckoned_from_weight_and_the_label_by_hand():
+    """300 g on the label: 0.4 through cloth and 0.2 against sliding leave 24 g; 110 g ask for five."""
+    assert pairs_for(110, Magnets(1, 10, 2, 15, 300)) == (5, 5)
+    assert pairs_for(96, Magnets(1, 10, 2, 15, 300)) == (4, 4)
+
+
+def test_there_are_four_pairs_at_least_and_never_fewer_than_the_author_s():
+    assert pairs_for(1, Magnets(2, 10, 2, 15, 5000)) == (4, 1)
+    assert pairs_for(1, Magnets(7, 10, 2, 15, 5000)) == (7, 1)
+    assert pairs_for(1000, Magnets(6, 10, 2, 15)) == (6, 0)
+
+
+def test_an_author_who_wants_none_has_none():
+    plan = magnet_plan([card(160, 110, grams=500)], Magnets(0, 10, 2, 15, 300))
+    assert (plan.pairs, plan.spots) == (0, ())
+
+
+@given(grams=st.floats(0, 5000), holds=st.floats(20, 50000), asked=st.integers(1, 50))
+def test_what_the_pairs_carry_is_never_less_than_the_weight(grams, holds, asked):
+    pairs, by_weight = pairs_for(grams, Magnets(asked, 10, 2, 15, holds))
+    assert pairs >= max(4, asked, by_weight)
+    assert pairs * holds * 0.4 * 0.2 >= grams * (1 - 1e-6)
+
+
+def test_the_heaviest_of_the_series_decides():
+    plan = magnet_plan(
+        [card(160, 110, grams=30), card(150, 110, grams=200)], Magnets(4, 10, 2, 15, 300)
+    )
+    assert plan.heaviest_g == 200 and plan.pairs == 9
+
+
+def test_a_mounted_design_is_weighed_by_hand():
+    """100 × 55 crosses at 12.7 to the inch are 200 × 110 mm: too large for the board, but weighed all the same.
+    Card 210 × 120 mm: 0.0252 m² · 1250 = 31.5 g; wadding 208 × 118: 0.024544 · 200 = 4.9 g; cloth
+    260 × 170: 0.0442 · 250 = 11.05 g; backing 230 × 140: 0.0322 · 150 = 4.83 g; trim 660 + 20 mm: 3.4 g."""
+    reckoned = figures(pattern(*rows(100, 55), cloths=(option(12.7),)), piece())
+    on = reckoned.cloths[0]
+    weight, strand_m = on.weight, on.needs[0][1][0].strand.usual_m
+    assert weight.card_g == pytest.approx(31.5)
+    assert weight.wadding_g == pytest.approx(4.9088)
+    assert weight.cloth_g == pytest.approx(11.05)
+    assert weight.backing_g == pytest.approx(4.83)
+    assert weight.trim_g == pytest.approx(3.4)
+    # 25 tex: 25 g in 1000 m (ISO 1144).
+    assert weight.thread_g == pytest.approx(strand_m * 25 / 1000)
+    assert weight.total_g == pytest.approx(31.5 + 4.9088 + 11.05 + 4.83 + 3.4 + strand_m * 0.025)
+
+
+def test_magnets_and_beads_are_weighed_by_hand():
+    """Four discs of 10 × 2 mm: 4 · π · 25 · 2 = 628 mm³ at 7.5 g/cm³ are 4.71 g; a bead of 2 mm has half of
+    8 mm³ of glass, 0.01 g."""
+    assert magnets_g(Magnets(4, 10, 2, 15)) == pytest.approx(4 * pi * 25 * 2 / 1000 * 7.5)
+    assert bead_g(2) == pytest.approx(0.01)
+
+
+# --- what the author reads --------------------------------------------------------------------------
+
+
+def complaints(whole) -> list[str]:
+    problems = Problems()
+    complain_of_magnets(series_figures(whole), whole, problems)
+    return [str(problem) for problem in problems]
+
+
+def test_the_design_that_is_in_the_way_is_named_with_its_cloth():
+    """Two designs have room in common; the third is a strip. By hand: 90 × 8 crosses at 14 are 163.29 × 14.51 mm,
+    with the border 173.29 × 24.51 mm, 6.82 × 0.97 in."""
+    finish = piece(magnets=Magnets(4, 10.0, 2.0, 12.0))
+    strip = pattern(*rows(90, 8), id="strip", title="A Hedge", cloths=(option(14),))
+    whole = series(pattern(*rows(60, 60)), strip, pattern(*rows(50, 60), id="c"), finish=finish)
+    (said,) = complaints(whole)
+    assert said == (
+        "tests:1:1: advice: A Hedge on Cloth 14, a card of 6.82 × 0.97 in (17.3 × 2.5 cm), leaves no room for "
+        "4 magnets where all designs have them; make 'inset' smaller or its border wider, or write pairs: 0"
+    )
+    assert FAULTS["magnets-no-room"].level is Level.ADVICE
+
+
+def test_where_no_single_design_is_to_blame_the_smallest_is_named():
+    finish = piece(magnets=Magnets(4, 10.0, 2.0, 12.0))
+    across = pattern(*rows(80, 8), id="across", title="A Hedge")
+    upright = pattern(*rows(6, 70), id="upright", title="A Post")
+    (said,) = complaints(
+        series(across, upright, pattern(*rows(9, 9), id="dot", title="A Dot"), finish=finish)
+    )
+    assert "A Dot on Cloth 14" in said
+
+
+def test_a_series_whose_magnets_have_room_is_not_complained_of():
+    assert complaints(series(pattern(*rows(60, 60)))) == []
+
+
+def test_neither_is_one_without_magnets():
+    finish = piece(magnets=Magnets(0, 10.0, 2.0, 12.0))
+    assert complaints(series(pattern(*rows(6, 6)), finish=finish)) == []
+
+
+def test_a_design_that_does_not_fit_the_panel_is_told_once_by_its_fit():
+    """It is left out of the plan: it will not be hung there."""
+    finish = piece(magnets=Magnets(4, 10.0, 2.0, 12.0))
+    whole = series(pattern(*rows(60, 60)), pattern(*rows(300, 8), id="wide"), finish=finish)
+    assert complaints(whole) == []
+    assert len(series_figures(whole)[0].magnets.spots) == 4

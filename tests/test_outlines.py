@@ -1,0 +1,166 @@
+"""Outlines of wood: corners, or SVG paths flattened to corners."""
+
+from math import hypot, pi
+
+import pytest
+from fontTools.pens.areaPen import AreaPen
+from fontTools.svgLib.path import parse_path
+from hypothesis import given
+from hypothesis import strategies as st
+from shapely import LineString, Point, Polygon, hausdorff_distance
+
+from packetgen.load.outlines import read_outline
+from packetgen.load.svg_path import FLAT_WITHIN_MM
+from packetgen.reckon.outline import area_mm2, bounds, perimeter_mm
+
+
+def refuse(code: str, offset: int = 0, **facts: object) -> None:
+    raise AssertionError(f"{code} at {offset}: {facts}")
+
+
+def outline(text: str):
+    return read_outline(text, refuse)
+
+
+def complaint(text: str) -> tuple[str, int]:
+    """The first fault of an outline that is refused, and where it stands."""
+    found: list[tuple[str, int]] = []
+    assert read_outline(text, lambda code, offset=0, **_: found.append((code, offset))) is None
+    return found[0]
+
+
+def test_a_trapezoid_has_the_area_of_its_formula():
+    """A flowerpot 28 and 20 mm wide and 32 mm high: (28 + 20) / 2 · 32 = 768 mm² by hand."""
+    assert area_mm2(outline("0,0 28,0 24,32 4,32")) == pytest.approx(768)
+    assert area_mm2(outline("M0 0H28L24 32H4Z")) == pytest.approx(768)
+
+
+def test_a_quarter_of_a_circle_has_a_quarter_of_its_area():
+    """π r² / 4 and π r / 2 + 2 r, both to a thousandth."""
+    sector = outline("M 0,0 H 24 A 24,24 0 0 1 0,24 Z")
+    assert area_mm2(sector) == pytest.approx(pi * 24**2 / 4, rel=1e-3)
+    assert perimeter_mm(sector) == pytest.approx(pi * 24 / 2 + 48, rel=1e-3)
+
+
+def test_the_large_arc_goes_the_long_way_round():
+    """Three quarters of the circle with the large arc flag, one quarter without; sweep turns it over."""
+    long = outline("M 0,0 L 24,0 A 24,24 0 1 0 0,24 Z")
+    assert area_mm2(long) == pytest.approx(pi * 24**2 * 3 / 4, rel=1e-3)
+
+
+def test_an_arc_too_small_for_its_ends_is_made_just_large_enough():
+    """SVG 2, 9.5.1: radii that cannot reach are scaled up; a half circle of 10 mm radius is left."""
+    half = outline("M 0,0 A 1,1 0 0 1 20,0 Z")
+    assert area_mm2(half) == pytest.approx(pi * 10**2 / 2, rel=1e-3)
+
+
+def test_an_ellipse_may_be_turned():
+    """Half of π · 20 · 10, whichever way it is turned: its long axis, 40 mm, goes from 0,0 to 40 cos 30°, 40 sin 30°."""
+    turned = outline("M 0,0 A 20,10 30 0 1 34.6410162,20 Z")
+    assert area_mm2(turned) == pytest.approx(pi * 20 * 10 / 2, rel=1e-3)
+
+
+def test_every_side_lies_within_a_tenth_of_a_millimetre_of_its_circle():
+    circle = outline("M 0,50 A 50,50 0 0 1 100,50 A 50,50 0 0 1 0,50")
+    away = [abs(hypot(x - 50, y - 50) - 50) for x, y in circle]
+    middles = [((a[0] + b[0]) / 2, (a[1] + b[1]) / 2) for a, b in zip(circle, circle[1:])]
+    away += [abs(hypot(x - 50, y - 50) - 50) for x, y in middles]
+    assert max(away) <= FLAT_WITHIN_MM * 1.001 < 0.1
+
+
+def test_the_same_shape_in_large_and_small_letters():
+    large = outline(
+        "M 10,10 L 30,10 H 40 V 20 C 40,30 30,40 20,40 S 12,35 10,30 Q 4,25 8,20 T 10,10 Z"
+    )
+    small = outline(
+        "m 10,10 l 20,0 h 10 v 10 c 0,10 -10,20 -20,20 s -8,-5 -10,-10 q -6,-5 -2,-10 t 2,-10 z"
+    )
+    assert hausdorff_distance(LineString(large), LineString(small)) < 1e-9
+
+
+def test_numbers_may_run_together_as_the_standard_allows():
+    """A minus sign or a second point begins a number; flags need no gap; points run on as lines."""
+    assert outline("M0 0 20 0 20-.5.5-.5z") == ((0, 0), (20, 0), (20, -0.5), (0.5, -0.5))
+    assert outline("M0,0h24a24,24 0 01-24,24z") == outline("M 0,0 H 24 A 24,24 0 0 1 0,24 Z")
+
+
+COORDINATE = st.integers(-200, 200).map(lambda n: n / 2)
+SPOT = st.tuples(COORDINATE, COORDINATE)
+
+
+@given(SPOT, SPOT, SPOT, SPOT)
+def test_a_cubic_curve_is_followed_closely(a, b, c, d):
+    """Against the curve itself, a thousand points of Bernstein's polynomials: none further off than 0.01 mm."""
+    text = (
+        "M "
+        + " ".join(f"{x},{y}" for x, y in (a,))
+        + " C "
+        + " ".join(f"{x},{y}" for x, y in (b, c, d))
+    )
+    corners: list = []
+    read = read_outline(text + " Z", lambda *_, **__: None)
+    if read is None:  # a curve that meets itself
+        return
+    corners = [*read, read[0]]
+    line = LineString(corners)
+    for step in range(0, 1001, 25):
+        t = step / 1000
+        s = 1 - t
+        at = [
+            s**3 * p + 3 * s * s * t * q + 3 * s * t * t * r + t**3 * e
+            for p, q, r, e in zip(a, b, c, d)
+        ]
+        assert line.distance(Point(at)) <= 2 * FLAT_WITHIN_MM
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "M 0,24 C 14,8 40,8 60,0 L 60,90 L 0,90 Z",
+        "M 0,0 H 60 A 30,20 15 1 1 20,60 Q 0,50 0,0 Z",
+        "m 5,5 h 50 t 10,30 t -20,30 s -30,-10 -40,-60 z",
+        "M10 80 C 40 10, 65 10, 95 80 S 150 150, 180 80 V 200 H 10 z",
+    ],
+)
+def test_another_reader_of_paths_finds_the_same_area(text):
+    """fontTools reads the same path with its own parser and adds up the area of its curves exactly."""
+    pen = AreaPen()
+    parse_path(text, pen)
+    assert area_mm2(outline(text)) == pytest.approx(abs(pen.value), rel=1e-3)
+
+
+def test_curves_reach_beyond_their_ends():
+    """By hand: the top of a cubic with both handles 40 mm up is three quarters of that, 30 mm."""
+    left, top, right, bottom = bounds(outline("M 0,0 C 0,-40 60,-40 60,0 Z"))
+    assert (left, right, bottom) == pytest.approx((0, 60, 0))
+    assert top == pytest.approx(-30, abs=0.05)
+
+
+@pytest.mark.parametrize(
+    ("text", "code", "offset"),
+    [
+        ("L 0,0 10,0 10,10", "path-start", 0),
+        ("M 0,0 L 10,0 L 10,10 Z M 2,2 L 4,2 L 4,4 Z", "path-second", 23),
+        ("M 0,0 L 10,0 10,10 Z L 5,5", "path-second", 21),
+        ("M 0,0 L 10,0 K 10,10 Z", "path-sign", 13),
+        ("M 0,0 L 10 Z", "path-numbers", 6),
+        ("M 0,0 A 5,5 0 2 1 10,0 Z", "path-numbers", 6),
+        ("M 0,0 H 10 V 0 Z", "outline-short", 0),
+        ("M 0,0 L 10,10 L 10,0 L 0,10 Z", "outline-touches", 0),
+        ("0,0 10,10 10,0 0,10", "outline-crosses", 0),
+        ("0,0 10,0 10,10 5,0 0,10", "outline-touches", 0),
+        ("0,0 10,0 5,0", "outline-flat", 0),
+        ("M 0,0 L 9000,0 L 0,10 Z", "out-of-range", 0),
+    ],
+)
+def test_a_shape_that_cannot_be_sawn_is_refused_where_it_goes_wrong(text, code, offset):
+    assert complaint(text) == (code, offset)
+
+
+@given(st.lists(SPOT, min_size=3, max_size=8))
+def test_exactly_the_sound_polygons_are_read(corners):
+    """Whatever the corners: what is read is a valid polygon to the geometry library, and the rest is not."""
+    text = " ".join(f"{x},{y}" for x, y in corners)
+    read = read_outline(text, lambda *_, **__: None)
+    shape = Polygon(corners)
+    assert (read is not None) == (shape.is_valid and shape.area > 0)

@@ -1,0 +1,117 @@
+"""The finishing piece drawn to scale, and designs laid on its panel side by side."""
+
+from dataclasses import replace
+from xml.etree import ElementTree
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from packetgen.chart.piece_drawing import panel_drawing, piece_drawing
+from packetgen.model import Coating, KeepOut, Trim
+from packetgen.reckon.figures import figures
+from packetgen.reckon.fit import fit
+from packetgen.reckon.paint import front_hex
+from packetgen.reckon.sizes import Size
+from packetgen.render.room_left import in_a_row, laid_on_panel
+from tests.stitching import SAGE, option, pattern, piece
+
+SVG = "{http://www.w3.org/2000/svg}"
+DESIGN = Size(
+    150, 100
+)  # mm, with 5 mm of border a card of 160 × 110 mm, in the middle of 200 × 180 mm
+
+
+def shapes(svg: str, kind: str) -> list[ElementTree.Element]:
+    return list(ElementTree.fromstring(svg).iter(f"{SVG}{kind}"))
+
+
+def corners(polygon: ElementTree.Element) -> list[tuple[float, float]]:
+    return [tuple(map(float, spot.split(","))) for spot in polygon.get("points").split()]
+
+
+def box(rect: ElementTree.Element) -> list[float]:
+    return [float(rect.get(name)) for name in ("x", "y", "width", "height")]
+
+
+def drawn(of=None, cloth_hex: str = "#ffffff") -> str:
+    of = of or piece()
+    return panel_drawing(of, fit(DESIGN, 1.0, of), DESIGN, cloth_hex)
+
+
+def test_card_and_stitching_lie_on_the_panel_in_millimetres():
+    """By hand: the card at 20,35, the stitching 5 mm further in."""
+    card, stitching = shapes(drawn(cloth_hex="#e6dcc6"), "rect")
+    assert box(card) == [20, 35, 160, 110]
+    assert box(stitching) == [25, 40, 150, 100]
+    assert stitching.get("fill") == "#e6dcc6"
+
+
+def test_the_trim_is_a_band_as_wide_as_it_shows():
+    """By hand: 8 mm beyond the card on every side; without a width there is no band."""
+    panel, band = shapes(drawn(piece(trim=Trim("gathered", 1.5, 20, 8))), "polygon")
+    assert corners(band) == [(12, 27), (188, 27), (188, 153), (12, 153)]
+    assert corners(panel) == [(0, 0), (200, 0), (200, 180), (0, 180)]
+    assert len(shapes(drawn(), "polygon")) == 1
+
+
+def test_what_the_panel_must_keep_free_is_drawn():
+    pot = KeepOut("a pot", ((90, 160), (110, 160), (110, 180), (90, 180)))
+    assert corners(shapes(drawn(piece(keep_outs=(pot,))), "polygon")[1]) == list(pot.outline)
+
+
+def test_the_whole_piece_says_its_size_in_both_systems():
+    """200 × 180 mm are 7.87 × 7.09 in; the stitching of 150 × 100 mm is 5.91 × 3.94 in."""
+    said = [
+        text.text
+        for text in shapes(piece_drawing(piece(), fit(DESIGN, 1.0, piece()), DESIGN), "text")
+    ]
+    assert said == [
+        "5.91 in × 3.94 in",
+        "15.0 cm × 10.0 cm",
+        "7.87 in  20.0 cm",
+        "7.09 in  18.0 cm",
+    ]
+
+
+def test_a_part_is_drawn_in_the_paint_of_its_front():
+    """A white edge does not turn a sage board white."""
+    white = replace(SAGE, name="white", hex="#ffffff")
+    two = replace(piece().parts[0], painted=(Coating(SAGE, 2, "front"), Coating(white, 1, "edges")))
+    assert shapes(piece_drawing(piece(parts=(two,))), "polygon")[0].get("fill") == SAGE.hex
+    bare = replace(two, painted=(Coating(white, 1, "edges"),))
+    assert shapes(piece_drawing(piece(parts=(bare,))), "polygon")[0].get("fill") == front_hex(bare)
+
+
+def test_every_cloth_is_drawn_in_the_same_frame():
+    """Side by side at one scale: the coarser cloth has the larger card."""
+    of = figures(pattern(*["m" * 60] * 50, cloths=(option(14), option(36, 2))), piece())
+    coarse, fine = laid_on_panel(of, piece())
+    frames = {ElementTree.fromstring(one.drawing).get("viewBox") for one in (coarse, fine)}
+    assert len(frames) == 1
+    widths = [box(shapes(one.drawing, "rect")[0])[2] for one in (coarse, fine)]
+    assert widths[0] > widths[1]
+    assert (coarse.cloth, fine.cloth) == ("Cloth 14", "Cloth 36, over 2")
+
+
+def test_the_room_left_is_told_side_by_side():
+    """By hand: 84 × 70 stitches at 14 count are 152.4 × 127 mm, the card 162.4 × 137: 18.8 mm left and
+    right, 21.5 above and below. A pot at the foot sends the card up, and then each is told by itself."""
+    sewn = pattern(*["m" * 84] * 70)
+    (laid,) = laid_on_panel(figures(sewn, piece()), piece())
+    assert [(one.side, one.room_mm) for one in laid.reveals] == [
+        ("left and right", pytest.approx(18.8)),
+        ("above and below", pytest.approx(21.5)),
+    ]
+    potted = piece(keep_outs=(KeepOut("a pot", ((90, 150), (110, 150), (110, 180), (90, 180))),))
+    (moved,) = laid_on_panel(figures(sewn, potted), potted)
+    assert [one.side for one in moved.reveals] == ["left and right", "above", "below"]
+    assert moved.reveals[2].room_mm >= 30 > moved.reveals[1].room_mm
+
+
+@given(st.integers(1, 40))
+def test_no_row_of_the_packet_has_more_than_five(number):
+    """And no row that could be filled evenly is left with a single one beside full rows of five."""
+    row = in_a_row(number)
+    rows = -(-number // row)
+    assert row <= 5 and rows == -(-number // 5)

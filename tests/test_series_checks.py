@@ -1,0 +1,156 @@
+"""A series is looked at as a whole: what is listed for nothing, and what a pattern lacks beside the others."""
+
+from dataclasses import replace
+from datetime import date
+
+import pytest
+
+from packetgen.diagnostics import Place, Problems
+from packetgen.faults import FAULTS, Level
+from packetgen.model import Designer, Paint, Photo, Revision, Sells, ToCome
+from packetgen.pipeline import proof
+from packetgen.reckon.series_checks import complain_of_series
+from tests.content_builder import FERN, FINISH, PATTERN, SERIES, TINY, build, picture
+from tests.stitching import DESIGNER, pattern, piece, series, thread_set
+
+PHOTO = Photo(b"", 1, 1)
+
+
+def found(of) -> dict[str, str]:
+    """Code → its line, for a series whose patterns all have a photograph and words for it."""
+    problems = Problems()
+    complain_of_series(of, problems)
+    return {problem.code: str(problem) for problem in problems}
+
+
+def finished(**more):
+    """A pattern that lacks nothing."""
+    return pattern("mm", **({"photo": PHOTO, "photo_alt": "A sprig in a frame."} | more))
+
+
+def test_a_series_that_lacks_nothing_is_not_complained_of():
+    assert found(series(finished())) == {}
+
+
+def test_two_patterns_of_one_title_are_an_error_capitals_or_not():
+    two = series(finished(), finished(id="other", title="a SPRIG", place=Place("other")))
+    assert found(two) == {
+        "title-twice": "other:1:1: a SPRIG is also the title of another pattern (sprig); "
+        "give one of the two another"
+    }
+    assert FAULTS["title-twice"].level is Level.ERROR
+
+
+def test_a_pattern_that_is_here_is_no_longer_to_come():
+    here = replace(series(finished()), to_come=(ToCome("A sprig", DESIGNER, finished().occasion),))
+    assert "A sprig is listed as still to come" in found(here)["to-come-here"]
+
+
+def test_a_designer_without_a_pattern_is_told():
+    idle = Designer("wend", "Hob Wend", "Naps.", Sells.PDF, None, place=Place("series.yaml", 9, 9))
+    both = replace(series(finished()), designers=(DESIGNER, idle))
+    assert found(both)["designer-idle"].startswith(
+        "series.yaml:9:9: advice: Hob Wend is listed, and no pattern here or to come is by that"
+    )
+
+
+def test_a_designer_whose_pattern_is_to_come_is_not_idle():
+    idle = Designer("wend", "Hob Wend", "Naps.", Sells.PDF, None)
+    coming = ToCome("Onions", idle, finished().occasion)
+    assert found(replace(series(finished()), designers=(DESIGNER, idle), to_come=(coming,))) == {}
+
+
+def test_a_thread_set_that_no_pattern_takes_is_told():
+    other = replace(thread_set(), id="teasel", place=Place("series.yaml", 7, 12))
+    two = replace(series(finished()), thread_sets=(thread_set(), other))
+    assert found(two)["thread-set-unused"].startswith(
+        "series.yaml:7:12: advice: no pattern is charted for the thread set teasel"
+    )
+
+
+def test_a_paint_on_no_part_is_told():
+    lime = Paint("lime wash", "#eeeeee", "brush", 10.0, 2.0, 100.0)
+    board = piece(paints=(*piece().paints, lime))
+    (line,) = found(series(finished(), finish=board)).values()
+    assert "no part of The Board is painted with lime wash" in line
+
+
+@pytest.mark.parametrize(
+    ("left_out", "asked"),
+    [
+        (
+            {"model_stitcher": ""},
+            "who stitched the model; add a line, for example credits: {model_stitcher",
+        ),
+        ({"finisher": ""}, "who finished it; add a line, for example credits: {finisher"),
+        ({"model_stitcher": "", "finisher": ""}, "who stitched the model and who finished it;"),
+    ],
+)
+def test_credits_that_are_missing_are_asked_for(left_out, asked):
+    (line,) = found(series(finished(**left_out))).values()
+    assert asked in line
+
+
+def test_patterns_without_a_photograph_are_named_in_one_line():
+    drawn = pattern("mm"), pattern("mm", id="other", title="A Leaf")
+    assert "no photograph of A Sprig, A Leaf, so" in found(series(*drawn))["photo-missing"]
+
+
+def test_a_photograph_wants_words_for_those_who_do_not_see_it():
+    assert list(found(series(finished(photo_alt="")))) == ["alt-missing"]
+
+
+@pytest.mark.parametrize(("day", "early"), [(14, False), (15, False), (16, True)])
+def test_a_release_is_not_before_the_last_revision(day, early):
+    """The series is released on 15 January 2027; a revision of that very day is in time."""
+    revisions = Revision(date(2026, 5, 1), "First issue."), Revision(date(2027, 1, day), "A knot.")
+    assert ("release-early" in found(series(finished(revisions=revisions)))) == early
+
+
+# --- as proof tells them, from the author's own files -------------------------------------------------
+
+
+def test_proof_tells_where_everything_stands(tmp_path):
+    one_set = TINY[PATTERN].replace("[moss, spool]", "[moss]")
+    for colours in ('"10"', '"12"', '["10", "14"]'):
+        one_set = one_set.replace(f", spool: {colours}", "")
+    elder = "  - {id: elder, name: Ash Elder, about: Rests.}\norder:"
+    lime = "  - {name: lime, hex: '#eeeeee', put_on_with: brush, covers: 8 m2/l, dries_in: 1 h, tin: 1 l}"
+    changes = {
+        SERIES: ("order:", elder),
+        PATTERN: one_set,
+        FINISH: ("trim:", f"{lime}\ntrim:"),
+    }
+    told = {problem.code: problem.place for problem in proof(build(tmp_path, changes)).problems}
+    assert told["designer-idle"] == Place(SERIES, 13, 10)  # her id
+    assert told["thread-set-unused"] == Place(SERIES, 7, 12)  # its name
+    assert told["credit-missing"] == Place(PATTERN)
+    assert told["photo-missing"] == Place(SERIES)
+    assert told["paint-unused"] == Place(FINISH)
+
+
+def test_proof_goes_on_after_advice(tmp_path):
+    """A missing photograph stops nobody."""
+    checked = proof(build(tmp_path))
+    assert checked.sound
+    assert "photo-missing" in {problem.code for problem in checked.problems}
+
+
+def test_proof_is_content_with_a_photograph_that_is_told(tmp_path):
+    changes = {
+        f"{FERN}/photo.jpg": picture([["#a04030"]], "JPEG"),
+        PATTERN: (
+            "{model_stitcher: Hazel Penn}",
+            "{model_stitcher: A, finisher: B}\nphoto_alt: A fern.",
+        ),
+    }
+    codes = {problem.code for problem in proof(build(tmp_path, changes)).problems}
+    assert not codes & {"photo-missing", "alt-missing", "credit-missing"}
+
+
+def test_proof_fails_a_second_pattern_of_the_same_title(tmp_path):
+    twin = {path.replace("fern", "twin"): text for path, text in TINY.items() if FERN in path}
+    changes = {**twin, SERIES: ("order: [fern]", "order: [fern, twin]")}
+    checked = proof(build(tmp_path, changes))
+    assert not checked.sound
+    assert [problem.code for problem in checked.problems.errors] == ["title-twice"]

@@ -1,0 +1,94 @@
+"""What an author may get wrong about the days of the year."""
+
+# ruff: noqa: E501 - the lines of output stand whole, as an author sees them
+
+from tests.content_builder import PATTERN, SERIES
+from tests.wrong_input_case import Case
+
+
+def occasion(slip: str, on: str, said: str, column: int = 38) -> Case:
+    place = f"series/garden-year/fern/pattern.yaml:4:{column}: "
+    return Case(slip, {PATTERN: ("second Sunday of May", on)}, place + said)
+
+
+def goes_up(slip: str, value: str, said: str, column: int = 10) -> Case:
+    place = f"series/garden-year/series.yaml:4:{column}: "
+    change = ("finish: shelf", f"goes_up: {value}\nfinish: shelf")
+    return Case(slip, {SERIES: change}, place + said)
+
+
+CASES = (
+    occasion(
+        "Easter misspelt",
+        "Eester",
+        "'Eester' is not a day that comes every year; did you mean 'Easter'?",
+    ),
+    occasion(
+        "days before a misspelt Easter",
+        "21 days before Eastre",
+        "'21 days before Eastre' is not a day that comes every year; did you mean '21 days before Easter'?",
+    ),
+    occasion(
+        "a solstice misspelt",
+        "winter solstise",
+        "'winter solstise' is not a day that comes every year; did you mean 'winter solstice'?",
+    ),
+    occasion(
+        "a season misspelt",
+        "sumer",
+        "'sumer' is not a day that comes every year; did you mean 'summer'?",
+    ),
+    occasion(
+        "the month of a solstice misspelt",
+        "3 days before Decmber solstice",
+        "'Decmber' is not a month or season; did you mean 'December'?",
+        52,
+    ),
+    occasion(
+        "a month without a solstice",
+        "July solstice",
+        "'July' is not a month or season; known here: December, June, March, September, autumn, spring, summer, winter",
+    ),
+    occasion(
+        "a solstice in March",
+        "March solstice",
+        "there is no day 'March solstice'; did you mean 'March equinox'?",
+    ),
+    occasion(
+        "an equinox in summer",
+        "3 days after summer equinox",
+        "there is no day '3 days after summer equinox'; did you mean 'summer solstice'?",
+    ),
+    occasion(
+        "an occasion too far from a solstice",
+        "120 days after June solstice",
+        "'120 days after June solstice' is too far from the solstice; stay within 90 days, or name the day itself",
+    ),
+    occasion(
+        "a month misspelt after 'in'",
+        "in Mai",
+        "'Mai' is not a month; did you mean 'May'?",
+        41,
+    ),
+    goes_up(
+        "days before without their unit",
+        "7",
+        "'goes_up' is '7', without a unit; write the unit, for example '7 days'",
+    ),
+    goes_up(
+        "days before in another unit",
+        "2 fortnights",
+        "'fortnights' is not a unit for 'goes_up'; known here: day, days, week, weeks",
+        12,
+    ),
+    goes_up(
+        "days before in words",
+        "a week",
+        "'a week' does not say how many days before; write it like '7 days', '2 weeks' or 'on the day'",
+    ),
+    goes_up(
+        "a year before",
+        "52 weeks",
+        "'goes_up' is '52 weeks', beyond what can be right; it goes from 0 days to 60 days",
+    ),
+)

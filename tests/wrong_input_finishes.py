@@ -1,0 +1,112 @@
+"""Parts that cannot be sawn and paints that contradict themselves.
+
+Each case changes one thing in the tiny content folder and stands beside every line that the author then reads.
+"""
+
+# ruff: noqa: E501 - the lines of output stand whole, as an author sees them
+
+from tests.content_builder import FINISH, PATTERN
+from tests.wrong_input_case import Case
+
+_PANEL = "outline: 0,0 100,0 100,100 0,100"
+_PAINTED = "    paint: sage\n    coats: 2\n    faces: both\n"
+
+
+def panel(path: str) -> dict[str, tuple[str, str]]:
+    return {FINISH: (_PANEL, f"outline: {path}")}
+
+
+def painted(lines: str) -> dict[str, tuple[str, str]]:
+    return {FINISH: (_PAINTED, lines)}
+
+
+CASES = (
+    Case(
+        "an outline that comes back on itself",
+        panel("0,0 100,0 100,100 50,0 0,100"),
+        "finishes/shelf/finish.yaml:4:12: the outline meets itself near 50.0,0.0; let its sides run round one shape without touching each other",
+    ),
+    # By hand: x(t) − 50 = 700 u³ − 75 u with u = t − ½, so it meets itself at u² = 75/700, y = 300 (¼ − u²).
+    Case(
+        "a curve that crosses itself",
+        panel("M 0,0 C 150,100 -50,100 100,0 Z"),
+        "finishes/shelf/finish.yaml:4:12: the outline meets itself near 50.0,42.9; let its sides run round one shape without touching each other",
+    ),
+    Case(
+        "a path that does not say where it starts",
+        panel("L 0,0 100,0 100,100 Z"),
+        "finishes/shelf/finish.yaml:4:12: a path that begins with 'L'; begin it where the shape starts, for example M 0,24",
+    ),
+    Case(
+        "a path with a letter that draws nothing",
+        panel("M 0,0 L 100,0 B 100,100 Z"),
+        "finishes/shelf/finish.yaml:4:26: 'B' is not part of a path; the letters are M L H V C S Q T A Z, large or small",
+    ),
+    Case(
+        "a path with a stray sign",
+        panel("M 0,0 L 100,0; 100,100 Z"),
+        "finishes/shelf/finish.yaml:4:25: ';' is not part of a path; take it away, or write a comma",
+    ),
+    Case(
+        "a curve with a handle too few",
+        panel("M 0,0 C 50,50 100,0 Z"),
+        "finishes/shelf/finish.yaml:4:18: after 'C' stand 4 numbers, and it takes 6; write 6 for each use of that letter",
+    ),
+    Case(
+        "a path with a hole in it",
+        panel("M 0,0 H 100 V 100 Z M 20,20 h 9 v 9 Z"),
+        "finishes/shelf/finish.yaml:4:32: a second shape begins here, and wood is sawn without holes; end the outline before it, and give the other shape as a part of its own",
+    ),
+    Case(
+        "a part painted in both ways of writing",
+        painted(_PAINTED + "    painted:\n      - {paint: sage, coats: 1, faces: edges}\n"),
+        "finishes/shelf/finish.yaml:16:5: 'faces' and 'painted' both stand in a part; keep one of the two",
+        "finishes/shelf/finish.yaml:17:5: 'coats' and 'painted' both stand in a part; keep one of the two",
+        "finishes/shelf/finish.yaml:17:5: 'paint' and 'painted' both stand in a part; keep one of the two",
+    ),
+    Case(
+        "a part that is not painted at all",
+        painted(""),
+        "finishes/shelf/finish.yaml:9:5: 'coats' is missing in a part; add a line, for example coats: 2",
+        "finishes/shelf/finish.yaml:9:5: 'paint' is missing in a part; add a line, for example paint: soft sage",
+    ),
+    Case(
+        "a second paint that does not exist",
+        painted(
+            "    painted:\n      - {paint: sage, coats: 2, faces: front}\n      - {paint: sago, coats: 1, faces: edges}\n"
+        ),
+        "finishes/shelf/finish.yaml:16:17: there is no paint 'sago'; did you mean 'sage'?",
+    ),
+    Case(
+        "the same paint on the same edges twice",
+        painted(
+            "    painted:\n      - {paint: sage, coats: 2, faces: both}\n      - {paint: sage, coats: 1, faces: edges}\n"
+        ),
+        "finishes/shelf/finish.yaml:16:17: 'back' is painted with 'sage' twice on its edges; add the coats together in one entry",
+    ),
+    Case(
+        "a choice between a brush and a brush",
+        {
+            FINISH: (
+                "    tin: 100 ml\n",
+                "    tin: 100 ml\n    or_with: {put_on_with: brush, covers: 4 m2 per litre, tin: 150 ml}\n",
+            )
+        },
+        "finishes/shelf/finish.yaml:24:28: 'sage' is put on with a brush both ways; give the other way, or take 'or_with' away",
+    ),
+    Case(
+        "a glue that never cures",
+        {
+            FINISH: (
+                "trim:",
+                "glue:\n  - {name: wood glue, cures_in: a day, for: the parts}\ntrim:",
+            )
+        },
+        "finishes/shelf/finish.yaml:25:33: 'cures_in' is 'a day', which is not a time; write a number and its unit, for example cures_in: 24 h",
+    ),
+    Case(
+        "a finish that nobody has steps for",
+        {PATTERN: ("key:\n", "also_finished_as: [framed, hop]\nkey:\n")},
+        "series/garden-year/fern/pattern.yaml:8:28: an entry of 'also_finished_as' cannot be 'hop'; did you mean 'hoop'?",
+    ),
+)

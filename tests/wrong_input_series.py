@@ -1,0 +1,110 @@
+"""Designers, links, notices and credits that nobody could make use of.
+
+Each case changes one thing in the tiny content folder and stands beside every line that the author then reads.
+"""
+
+# ruff: noqa: E501 - the lines of output stand whole, as an author sees them
+
+from tests.content_builder import PATTERN, SERIES
+from tests.wrong_input_case import Case
+
+FILE = "series/garden-year/series.yaml"
+SHOP = "    shop: https://example.org/alder"
+NOTICE = "  - {date: 2026-11-20, title: Linen, text: The linen is back.}"
+
+
+def designer(line: str) -> dict[str, tuple[str, str]]:
+    """The tiny designer with this line, the twelfth, in place of her shop."""
+    return {SERIES: (SHOP, f"    {line}")}
+
+
+def notice(*more: str) -> dict[str, tuple[str, str]]:
+    """The tiny notice, on line 18, with these lines after it."""
+    lines = ("  - date: 2026-11-20", "title: Linen", "text: The linen is back.", *more)
+    return {SERIES: (NOTICE, "\n    ".join(lines))}
+
+
+CASES = (
+    Case(
+        "a designer who sells perhaps",
+        designer("sells: perhaps"),
+        f"{FILE}:12:12: 'sells' cannot be 'perhaps'; known here: PDF, both, neither, printed",
+    ),
+    Case(
+        "a designer who sells prints",
+        designer("sells: print"),
+        f"{FILE}:12:12: 'sells' cannot be 'print'; did you mean 'printed'?",
+    ),
+    Case(
+        "a link without its name",
+        designer("links: [{url: https://example.org/notes}]"),
+        f"{FILE}:12:13: 'name' is missing in a link; add a line, for example name: Her garden notes",
+    ),
+    Case(
+        "a link that leads nowhere",
+        designer("links: [{name: Notes, url: example.org}]"),
+        f"{FILE}:12:32: 'example.org' is not a web address; write it in full, for example https://example.org/counter",
+    ),
+    Case(
+        "a link that runs a script",
+        designer("links: [{name: Notes, url: 'javascript:alert(1)'}]"),
+        f"{FILE}:12:33: a link may not start with 'javascript:'; use an address that starts with https://",
+    ),
+    Case(
+        "a studio in two lines",
+        designer("studio: |\n      Two\n      Tables"),
+        f"{FILE}:13:7: 'studio' runs over several lines; write it on one line",
+    ),
+    Case(
+        "a notice of a kind that nobody knows",
+        notice("kind: open cal"),
+        f"{FILE}:21:11: 'kind' cannot be 'open cal'; did you mean 'open call'?",
+    ),
+    Case(
+        "a call that closes before it opens",
+        notice("kind: open call", "opens: 2027-03-02", "closes: 2027-03-01"),
+        f"{FILE}:23:13: it closes on 2027-03-01, and opens on 2027-03-02; let 'closes' be a later day than 'opens'",
+    ),
+    Case(
+        "a call that closes as it opens",
+        notice("kind: open call", "opens: 2027-03-01", "closes: 2027-03-01"),
+        f"{FILE}:23:13: it closes on 2027-03-01, and opens on 2027-03-01; let 'closes' be a later day than 'opens'",
+    ),
+    Case(
+        "a call that closes on no day",
+        notice("kind: open call", "closes: 2027-02-30"),
+        f"{FILE}:22:13: there is no day '2027-02-30'; February 2027 has 28 days",
+    ),
+    Case(
+        "a prize draw that says nothing else",
+        notice("kind: prize draw"),
+        f"{FILE}:18:5: 'closes' is missing in a prize draw; add a line, for example closes: 2027-02-28",
+        f"{FILE}:18:5: 'opens' is missing in a prize draw; add a line, for example opens: 2027-02-01",
+        f"{FILE}:18:5: 'who' is missing in a prize draw; add a line, for example who: Anyone of eighteen or over",
+    ),
+    Case(
+        "a prize draw without its end",
+        notice("kind: prize draw", "opens: 2027-03-01", "who: Anyone"),
+        f"{FILE}:18:5: 'closes' is missing in a prize draw; add a line, for example closes: 2027-02-28",
+    ),
+    Case(
+        "something shown before the release that is no choice",
+        {SERIES: ("finish: shelf", "before_release: teasers\nfinish: shelf")},
+        f"{FILE}:4:17: 'before_release' cannot be 'teasers'; did you mean 'teaser'?",
+    ),
+    Case(
+        "a credit for a craft that nobody knows",
+        {
+            PATTERN: (
+                "{model_stitcher: Hazel Penn}",
+                "{model_stitcher: Hazel Penn, fotographer: Ash}",
+            )
+        },
+        "series/garden-year/fern/pattern.yaml:23:39: 'fotographer' is not part of the credits; did you mean 'photographer'?",
+    ),
+    Case(
+        "words for the picture that say nothing",
+        {PATTERN: ("credits:", "photo_alt:\ncredits:")},
+        "series/garden-year/fern/pattern.yaml:23:11: 'photo_alt' has no value; write one, for example photo_alt: A robin on a spade handle, hung on a sage green bench.",
+    ),
+)

@@ -1,0 +1,82 @@
+"""Sizes, weights and lengths of thread that cannot be, and a pace that runs backwards.
+
+Each case changes one thing in the tiny content folder and stands beside every line that the author then reads.
+"""
+
+# ruff: noqa: E501 - the lines of output stand whole, as an author sees them
+
+from tests.content_builder import MOSS, SERIES
+from tests.wrong_input_case import Case
+
+
+def pace(numbers: str) -> dict[str, tuple[str, str]]:
+    return {SERIES: ("finish: shelf\n", f"finish: shelf\npace: {numbers}\n")}
+
+
+CASES = (
+    Case(
+        "a thread with tex and size",
+        {MOSS: ("tex: 25", "tex: 25\nsize: Ne 24")},
+        "threads/moss.yaml:5:1: 'tex' and 'size' both stand in a thread card; keep one of the two",
+    ),
+    Case(
+        "a thread with neither tex nor size",
+        {MOSS: ("tex: 25\n", "")},
+        "threads/moss.yaml:1:1: 'tex' is missing in a thread card; add a line, for example tex: 25",
+    ),
+    Case(
+        "a slip in the name of a size",
+        {MOSS: ("tex: 25", "siz: Ne 24")},
+        "threads/moss.yaml:4:1: 'siz' is not part of a thread card; did you mean 'size'?",
+    ),
+    Case(
+        "a size without its system",
+        {MOSS: ("tex: 25", "size: 12/2")},
+        "threads/moss.yaml:4:7: 'size' is '12/2', which is not the size of a thread; write it like Ne 12/2, Nm 34/2, 225 denier, 280 dtex or 140 dtex x 2",
+    ),
+    Case(
+        "a denier that may be of one ply or of the whole",
+        {MOSS: ("tex: 25", "size: 120/2 denier")},
+        "threads/moss.yaml:4:7: 'size' is '120/2 denier', which is not the size of a thread; write it like Ne 12/2, Nm 34/2, 225 denier, 280 dtex or 140 dtex x 2",
+    ),
+    Case(
+        "a comma in a size",
+        {MOSS: ("tex: 25", "size: Nm 3,4")},
+        "threads/moss.yaml:4:7: 'Nm 3,4' has a comma in its number; write a full stop: 'Nm 3.4'",
+    ),
+    Case(
+        "a size finer than any thread",
+        {MOSS: ("tex: 25", "size: 1 denier")},
+        "threads/moss.yaml:4:7: 'size' is '1 denier', beyond what can be right; it goes from 1 tex to 2000 tex",
+    ),
+    Case(
+        "a thread with length and weight",
+        {MOSS: ("length: 8 m", "length: 8 m\nweight: 1.2 g")},
+        "threads/moss.yaml:7:1: 'length' and 'weight' both stand in a thread card; keep one of the two",
+    ),
+    Case(
+        "a weight without its unit",
+        {MOSS: ("length: 8 m", "weight: 10")},
+        "threads/moss.yaml:6:9: 'weight' is '10', without a unit; write the unit, for example '10 g'",
+    ),
+    Case(
+        "a weight of many miles",
+        {MOSS: ("length: 8 m", "weight: 2 kg")},
+        "threads/moss.yaml:6:9: 2000 g of this thread would be 13,333.33 m; it goes from 0.1 m to 5000 m: look at weight, strands and size once more",
+    ),
+    Case(
+        "a slow hour with the most stitches",
+        pace("{slow: 200, usual: 150, quick: 100}"),
+        "series/garden-year/series.yaml:5:7: a pace of 200 slow, 150 usual and 100 quick stitches an hour; let slow be the smallest number and quick the largest",
+    ),
+    Case(
+        "a pace of one number",
+        pace("150"),
+        "series/garden-year/series.yaml:5:7: 'pace' should be made of names with values, and is '150'; write for example pace: {slow: 100, usual: 150, quick: 200}",
+    ),
+    Case(
+        "a pace without its quick hour",
+        pace("{slow: 100, usual: 150}"),
+        "series/garden-year/series.yaml:5:7: 'quick' is missing in a pace; add a line, for example quick: 200",
+    ),
+)
