@@ -14,10 +14,8 @@ from packetgen.render.ledger import ledger
 from packetgen.render.ledger_schema import schema, schema_file
 from packetgen.render.packet import symbols_of
 from tests.conftest import CONTENT
+from tests.demo_patterns import PATTERNS
 from tests.stitching import HERE, option, pattern, piece, series
-
-PATTERNS = ("robin-on-the-spade", "foxglove-can", "squash-barrow")
-
 
 # --- the formulas once more, written here from their words alone ------------------------------------
 

@@ -20,6 +20,7 @@ from packetgen.model import Stitch
 from packetgen.reckon.colour import channels
 from packetgen.render.packet import symbols_of
 from tests.conftest import CONTENT
+from tests.demo_patterns import PATTERNS, SERIES
 from tests.outside import rows
 from tests.read_back import (
     READERS,
@@ -30,8 +31,6 @@ from tests.read_back import (
     with_pypdf,
 )
 
-SERIES = "potting-bench-almanac"
-PATTERNS = ("robin-on-the-spade", "foxglove-can", "squash-barrow")
 PAPERS = ("letter", "a4")
 PACKETS = [(name, paper) for name in PATTERNS for paper in PAPERS]
 

@@ -40,6 +40,7 @@ from packetgen.render.public_picture import bench, gathering, mounted_public, so
 from packetgen.render.share_picture import PICTURE_PX, SIZE_PX, share_picture
 from packetgen.render.stitched_picture import MARGIN_CELLS, stitched, stitched_layers
 from tests.chart_attack import Attacker
+from tests.demo_patterns import PATTERNS
 from tests.stitching import CLAY, HERE, MOSS, SAGE, SOOT, option, pattern, piece, thread_set
 
 PX = 16
@@ -286,10 +287,7 @@ def flowers_figures():
     return figures(flowers(), piece())
 
 
-DEMO = ("robin-on-the-spade", "foxglove-can", "squash-barrow")
-
-
-@pytest.fixture(scope="module", params=[*DEMO, "flowers"])
+@pytest.fixture(scope="module", params=[*PATTERNS, "flowers"])
 def published(request):
     """(figures, finishing piece, bytes of the public picture) of each demo pattern and of the flowers."""
     if request.param == "flowers":

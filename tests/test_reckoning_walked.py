@@ -14,9 +14,8 @@ from hypothesis import given, settings
 from packetgen.model import Assumptions, KeyLine, Pattern, Stitch, ThreadSet
 from packetgen.reckon.figures import Figures, figures
 from tests.any_pattern import assumptions, patterns
+from tests.demo_patterns import PATTERNS
 from tests.stitching import piece
-
-PATTERNS = ("robin-on-the-spade", "foxglove-can", "squash-barrow")
 
 # From memory, as the project says where it has them: no geometry gives these.
 KNOT_MM, BEAD_MM, HOLD_CELLS = 15.0, 10.0, 0.5
