@@ -268,7 +268,16 @@ def run(root: Path, task: str, rest: list[str]) -> int:
         )
     if task == "test":
         os.chdir(root)
-        command = [str(python_in(root / ".venv")), "-m", "pytest", "-n", "auto", *rest]
+        command = [
+            str(python_in(root / ".venv")),
+            "-m",
+            "pytest",
+            "-n",
+            "auto",
+            "--dist",
+            "loadfile",
+            *rest,
+        ]
     else:
         command = [str(programs / "packetgen"), "build", *rest]
     if os.name == "nt":

@@ -10,7 +10,7 @@ import zipfile
 
 import pytest
 
-from tests.conftest import CONTENT
+from tests.demo_patterns import CONTENT
 from tests.test_packet import PATTERNS, SERIES, author_rows
 from tests.test_write import tree
 

@@ -7,7 +7,8 @@ from click.testing import CliRunner
 
 from packetgen import __version__
 from packetgen.cli import main
-from tests.conftest import CONTENT
+from tests.content_builder import FERN, SERIES, TINY, build
+from tests.demo_patterns import CONTENT
 
 
 @pytest.fixture
@@ -158,20 +159,23 @@ def test_a_kit_that_is_not_offered_is_answered_with_the_nearest(run, words, offe
 @pytest.mark.slow
 def test_one_pattern_is_built_with_plain_lines_when_nobody_watches(run, tmp_path):
     """Two PDFs and a zip of the pattern, and the whole site; a second build of another keeps the first."""
+    ivy = {
+        path.replace("/fern/", "/ivy/"): text.replace("Fern by the Tap", "Ivy by the Tap")
+        for path, text in TINY.items()
+        if path.startswith(FERN)
+    }
+    content = build(tmp_path / "content", ivy | {SERIES: ("order: [fern]", "order: [fern, ivy]")})
     into = tmp_path / "build"
-    said = run("build", "squash-barrow", "--content", CONTENT, "--into", into).output
-    assert "The Squash Barrow: packet" in said
-    packets = into / "packets" / "potting-bench-almanac"
-    assert sorted(p.name for p in packets.iterdir()) == [
-        "squash-barrow-a4.pdf",
-        "squash-barrow-letter.pdf",
-        "squash-barrow.zip",
-    ]
+    said = run("build", "fern", "--content", content, "--into", into).output
+    assert "Fern by the Tap: packet" in said and "Ivy by the Tap: packet" not in said
+    packets = into / "packets" / "garden-year"
+    names = sorted(path.name for path in packets.iterdir())
+    assert names == ["fern-a4.pdf", "fern-letter.pdf", "fern.zip"]
     assert (into / "site" / "index.html").is_file()
-    before = (packets / "squash-barrow-a4.pdf").read_bytes()
-    run("build", "foxglove-can", "--content", CONTENT, "--into", into)
+    before = (packets / "fern-a4.pdf").read_bytes()
+    run("build", "ivy", "--content", content, "--into", into)
     assert len(list(packets.iterdir())) == 6
-    assert (packets / "squash-barrow-a4.pdf").read_bytes() == before
+    assert (packets / "fern-a4.pdf").read_bytes() == before
 
 
 @pytest.mark.slow
@@ -180,9 +184,10 @@ def test_an_author_s_own_template_goes_before_the_project_s(run, tmp_path):
     own.mkdir(parents=True)
     (own / "404.html").write_text("<p>Nothing grows here.</p>")
     into = tmp_path / "build"
-    run("build", "squash-barrow", "--content", CONTENT, "--into", into, "--templates", own.parent)
+    content = build(tmp_path / "content")
+    run("build", "--content", content, "--into", into, "--templates", own.parent)
     assert (into / "site" / "404.html").read_text() == "<p>Nothing grows here.</p>"
-    assert "The Potting Bench Almanac" in (into / "site" / "index.html").read_text()
+    assert "Fern by the Tap" in (into / "site" / "index.html").read_text()
 
 
 @pytest.mark.parametrize(
@@ -209,9 +214,8 @@ def test_a_fault_in_an_author_s_template_is_located(run, tmp_path, name, text, s
     own.write_text(text)
     result = run(
         "build",
-        "squash-barrow",
         "--content",
-        CONTENT,
+        build(tmp_path / "content"),
         "--into",
         tmp_path / "build",
         "--templates",

@@ -19,9 +19,9 @@ from packetgen.reckon.figures import figures
 from packetgen.reckon.kit import cost_of
 from packetgen.render.kit import kit_of, kit_table
 from packetgen.render.kit_data import COLUMNS, as_csv, as_json, safe
-from tests.conftest import CONTENT
 from tests.content_builder import BEADS, CLOTH, build
 from tests.content_builder import MOSS as CARD
+from tests.demo_patterns import CONTENT
 from tests.stitching import HERE, MOSS, card, option, pattern, piece, thread_set
 
 EUR = "EUR"

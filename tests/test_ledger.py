@@ -13,8 +13,7 @@ from packetgen.reckon.figures import figures
 from packetgen.render.ledger import ledger
 from packetgen.render.ledger_schema import schema, schema_file
 from packetgen.render.packet import symbols_of
-from tests.conftest import CONTENT
-from tests.demo_patterns import PATTERNS
+from tests.demo_patterns import CONTENT, PATTERNS
 from tests.stitching import HERE, option, pattern, piece, series
 
 # --- the formulas once more, written here from their words alone ------------------------------------

@@ -8,8 +8,8 @@ import pytest
 
 from packetgen.load import load_content
 from packetgen.model import Corner, Fraction, Sells, Stitch, Weave
-from tests.conftest import CONTENT
 from tests.content_builder import CHART, FERN, FINISH, MOSS, PATTERN, SERIES, TINY, build
+from tests.demo_patterns import CONTENT
 
 
 @pytest.fixture

@@ -6,7 +6,7 @@ from hypothesis import strategies as st
 
 from packetgen.diagnostics import Place, Problems
 from packetgen.load.yaml_nodes import GroupNode, ListNode, Node, TextNode, read_nodes
-from tests.conftest import CONTENT
+from tests.demo_patterns import CONTENT
 
 
 def read(text: str) -> Node:

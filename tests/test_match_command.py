@@ -15,7 +15,7 @@ from packetgen.cli import main
 from packetgen.model import Colour, ThreadCard
 from packetgen.reckon.colour import difference, lab
 from packetgen.render.match_table import UNCERTAINTY, as_csv, as_table, matching
-from tests.conftest import CONTENT
+from tests.demo_patterns import CONTENT
 
 
 @pytest.fixture

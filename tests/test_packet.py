@@ -19,8 +19,7 @@ from packetgen.chart.sheet import look_of
 from packetgen.model import Stitch
 from packetgen.reckon.colour import channels
 from packetgen.render.packet import symbols_of
-from tests.conftest import CONTENT
-from tests.demo_patterns import PATTERNS, SERIES
+from tests.demo_patterns import CONTENT, PATTERNS, SERIES
 from tests.outside import rows
 from tests.read_back import (
     READERS,

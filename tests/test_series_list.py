@@ -17,7 +17,7 @@ from packetgen.reckon.figures import Figures
 from packetgen.reckon.kit import Chosen, kit
 from packetgen.reckon.series_list import rows, series_list
 from packetgen.reckon.series_magnets import series_figures
-from tests.conftest import CONTENT
+from tests.demo_patterns import CONTENT
 from tests.stitching import SAGE, pattern, piece, series
 
 BOARD = piece(

@@ -39,7 +39,7 @@ from packetgen.render.key import key_rows
 from packetgen.render.packet import symbols_of
 from packetgen.render.templates import environment
 from packetgen.render.written_page import written_source
-from tests.conftest import CONTENT
+from tests.demo_patterns import CONTENT
 from tests.stitching import CLAY, HERE, MOSS, SOOT, card, pattern, piece, series, thread_set
 
 OTHER_MOSS = Colour("M7", "moss", "#556b2f")
