@@ -3,12 +3,16 @@
 import os
 from collections.abc import Callable
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 import click
 
 from packetgen import __version__
 from packetgen.model import EDITION_NAMES, Colour, ThreadCard
 from packetgen.pipeline import SYMBOLS_FILE, Proof, Reckoned, build, proof, settle
+
+if TYPE_CHECKING:
+    from packetgen.reckon.kit import Kit
 
 CONTENT_WRONG, MACHINE_WRONG = 1, 2
 
@@ -51,19 +55,29 @@ def main() -> None:
 
 @main.command("proof")
 @_content_option
-def proof_command(content_folder: Path) -> None:
+@click.option(
+    "--alone", is_flag=True, help="Also list where in each pattern most stitches stand alone."
+)
+def proof_command(content_folder: Path, alone: bool) -> None:
     """Check everything and write nothing.
 
     \b
     Every problem is one line: file:line:column: what is wrong; what would be right.
-    All of them are shown in one go.
+    All of them are shown in one go. Of sound patterns it says how many stitches have no
+    neighbour of their colour, since each of those is begun and ended by itself.
 
     \b
     Examples:
       packetgen proof
       packetgen proof --content my-patterns
+      packetgen proof --alone
     """
+    from packetgen.render.proof_report import lines_of
+
     checked = _checked(content_folder)
+    for figures in (figures for each in checked.reckoned for figures in each.figures):
+        for line in lines_of(figures, alone):
+            click.echo(line)
     patterns = sum(len(each.figures) for each in checked.reckoned)
     click.echo(f"All is well: {_counted(patterns, 'pattern')} checked, nothing to mend.")
 
@@ -192,6 +206,12 @@ def settle_command(names: tuple[str, ...], content_folder: Path) -> None:
     help="A table to read, or the same for a spreadsheet or a program.",
 )
 @click.option(
+    "--from",
+    "piece",
+    metavar="SIZE",
+    help="Also how many pieces your own piece of cloth gives, for example '50 x 70 cm'.",
+)
+@click.option(
     "--finishing",
     is_flag=True,
     help="Also what the finishing piece and the mounting take: wood, paint, card, trim, magnets.",
@@ -202,6 +222,7 @@ def kit_command(
     set_name: str | None,
     cloth_name: str | None,
     form: str,
+    piece: str | None,
     finishing: bool,
 ) -> None:
     """What to buy: thread, beads and cloth, as a table.
@@ -215,6 +236,7 @@ def kit_command(
     Examples:
       packetgen kit robin-on-the-spade
       packetgen kit robin-on-the-spade --threads tansywick --cloth pipit-aida-14
+      packetgen kit robin-on-the-spade --from "50 x 70 cm"
       packetgen kit --format csv > to-buy.csv
       packetgen kit potting-bench-almanac --finishing
     """
@@ -240,10 +262,26 @@ def kit_command(
         for row in finishing_rows(series_list(of, each.series.finish))
     )
     listed = FORMATS[form](kit, rows)
+    if piece is not None:
+        listed += _from_own_piece(piece, kit, form)
     if form == "table":
         click.echo(listed)
     else:  # to the byte, with the line ends of its own format
         click.echo(listed.encode(), nl=False)
+
+
+def _from_own_piece(piece: str, kit: "Kit", form: str) -> str:
+    from packetgen.render.kit_table import from_piece
+    from packetgen.units import split_area
+
+    size = split_area(piece)
+    if size is None:
+        raise click.UsageError(
+            f"{piece!r} is no size of cloth; write for example --from '50 x 70 cm' or '18 x 22 in'"
+        )
+    if form != "table":
+        raise click.UsageError("--from belongs to the table; leave out --format")
+    return "\n\n" + from_piece(kit, *size)
 
 
 @main.command("match")

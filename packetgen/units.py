@@ -39,6 +39,16 @@ def split_measure(text: str) -> tuple[float, str] | None:
         return None
 
 
+def split_area(text: str) -> tuple[float, float] | None:
+    """('50 x 70 cm') → (500.0, 700.0) mm; None where it is no width and height, or one of them is nought."""
+    width, times, rest = text.replace("×", "x").partition("x")
+    height = split_measure(rest)
+    wide = split_measure(f"{width} {height[1]}") if times and height else None
+    if not wide or wide[1] not in MM_PER_UNIT or not wide[0] * height[0]:
+        return None
+    return wide[0] * MM_PER_UNIT[wide[1]], height[0] * MM_PER_UNIT[wide[1]]
+
+
 def up_to_step(value: float, step: float) -> float:
     """The smallest multiple of `step` that is not below `value`."""
     return ceil(value / step - _DUST) * step

@@ -68,7 +68,16 @@ def test_the_version_is_told(run):
 
 
 def test_sound_content_is_called_sound(run):
-    assert "All is well: 8 patterns checked" in run("proof", "--content", CONTENT).output
+    said = run("proof", "--content", CONTENT).output
+    assert "All is well: 8 patterns checked" in said
+    assert "Robin on the Spade: 31 of 3,210 stitches (1.0 %) stand alone\n" in said
+
+
+def test_proof_lists_the_ten_worst_places_when_asked(run):
+    said = run("proof", "--alone", "--content", CONTENT).output.partition("Robin on the Spade:")[2]
+    places = [line for line in said.splitlines()[1:11] if line.startswith("  columns ")]
+    alone = [int(line.rpartition(": ")[2]) for line in places]
+    assert len(places) == 10 and alone == sorted(alone, reverse=True) and sum(alone) <= 31
 
 
 def test_every_fault_is_one_line_with_its_place(run, broken):

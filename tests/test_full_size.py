@@ -252,7 +252,7 @@ def on_page(page, spot) -> bool:
 
 
 def test_a_page_with_nothing_on_it_is_left_out():
-    """A board of 500 × 400 mm takes three by three pages; the middle one shows no edge, and has no washer on it."""
+    """A board of 500 × 400 mm takes three by three pages; the middle one shows no edge, and has no magnet on it."""
     board = Loop(rectangle(0, 0, 500, 400))
     assert len(leaves(Template((board,), (), ()))) == 8
     assert len(leaves(Template((board,), (Disc((250, 200), 10, "1"),), ()))) == 9
@@ -315,7 +315,7 @@ def test_cards_too_alike_to_lie_inside_each_other_have_a_template_each():
     assert len(card_templates(figures(alike, piece()), piece())) == 2
 
 
-def test_without_magnets_there_is_no_template_of_washers():
+def test_without_magnets_there_is_no_template_of_the_panel():
     finish = piece(magnets=Magnets(0, 10.0, 2.0, 18.0))
     whole = full_size(series(SPRIG, finish=finish), figures(SPRIG, finish))
     assert [page.title for page in whole.pages] == ["Template: card and wadding"]

@@ -47,6 +47,27 @@ def design(*rows: str, thread=None, cloth_price=None, **more):
     return figures(drawn, piece(900, 900))
 
 
+# --- the stitcher's own piece of cloth ------------------------------------------------------------
+
+
+def test_a_piece_of_cloth_that_lies_in_the_cupboard_is_reckoned_both_ways_round():
+    """By hand: the robin on 28 count is cut 201.5 × 212.4 mm, rounded up 205 × 215 mm.
+    50 × 70 cm take 2 × 3 upright (410 × 645) and 2 × 3 turned (430 × 615): 6, and no mixture gives more."""
+    words = ["kit", "robin-on-the-spade", "--content", str(CONTENT), "--from", "50 x 70 cm"]
+    result = CliRunner().invoke(main, words)
+    assert result.exit_code == 0, result.output
+    last = result.stdout.splitlines()[-1]
+    assert last == "Robin on the Spade: 6 (all upright 6, all turned 6)"
+
+
+@pytest.mark.parametrize(
+    "size", ["50 cm", "50 x cm", "a x b cm", "50 x 70", "0 x 70 cm", "5 x 7 ell"]
+)
+def test_what_is_no_size_of_cloth_is_told(size):
+    result = CliRunner().invoke(main, ["kit", "--content", str(CONTENT), "--from", size])
+    assert result.exit_code == 2 and "no size of cloth" in result.output
+
+
 # --- prices on cards ------------------------------------------------------------------------------
 
 

@@ -12,7 +12,7 @@ from packetgen.model import KeepOut, Magnets
 from packetgen.reckon.figures import figures
 from packetgen.reckon.magnets import Card, magnet_plan, pairs_for
 from packetgen.reckon.series_magnets import complain_of_magnets, series_figures
-from packetgen.reckon.weighing import bead_g, magnets_g
+from packetgen.reckon.weighing import bead_g, washers_g
 from tests.stitching import option, pattern, piece, series
 
 
@@ -218,7 +218,7 @@ def test_a_mounted_design_is_weighed_by_hand():
 def test_magnets_and_beads_are_weighed_by_hand():
     """Four discs of 10 × 2 mm: 4 · π · 25 · 2 = 628 mm³ at 7.5 g/cm³ are 4.71 g; a bead of 2 mm has half of
     8 mm³ of glass, 0.01 g."""
-    assert magnets_g(Magnets(4, 10, 2, 15)) == pytest.approx(4 * pi * 25 * 2 / 1000 * 7.5)
+    assert washers_g(Magnets(4, 10, 2, 15)) == pytest.approx(4 * pi * 25 * 2 / 1000 * 7.85)
     assert bead_g(2) == pytest.approx(0.01)
 
 

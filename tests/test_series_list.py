@@ -43,10 +43,10 @@ def test_the_piece_is_bought_once_however_many_designs_hang_on_it():
     assert series_list(one, BOARD).once == series_list(three, BOARD).once
 
 
-def test_washers_are_for_the_piece_and_magnets_for_each_design():
-    """Four places: four washers on the wood; three designs have twelve magnets."""
+def test_magnets_are_for_the_piece_and_washers_for_each_design():
+    """Four places: four magnets on the wood; three designs have twelve washers."""
     made = series_list(designs((50, 50), (50, 50), (50, 50)), BOARD)
-    assert (made.once.washers, made.mounting.magnets) == (4, 12)
+    assert (made.once.magnets, made.mounting.washers) == (4, 12)
 
 
 def test_wood_is_summed_by_its_thickness():
@@ -96,8 +96,8 @@ def test_threads_beads_and_cloth_are_those_of_the_kit():
 def test_every_line_is_told_with_its_unit():
     glimpsed = {row.item: row for row in rows(series_list(designs((70, 70)), BOARD))}
     assert list(glimpsed) == [
-        *("wood", "paint", "glue", "hardware", "washer"),
-        *("card", "wadding", "backing", "trim", "magnet", "thread", "cloth"),
+        *("wood", "paint", "glue", "hardware", "magnet"),
+        *("card", "wadding", "backing", "trim", "washer", "thread", "cloth"),
     ]
     assert (glimpsed["hardware"].quantity, glimpsed["hardware"].unit) == (4, "pieces")
     assert (glimpsed["backing"].quantity, glimpsed["backing"].unit) == (1, "fat quarter")
@@ -120,7 +120,7 @@ def test_a_list_for_several_designs_is_the_sum_of_their_mountings(sizes):
     single = [series_list([one], gathered).mounting for one in all_of_them]
     assert isclose(whole.trim_mm, sum(one.trim_mm for one in single))
     assert whole.cards == tuple(card for one in single for card in one.cards)
-    assert whole.magnets == sum(one.magnets for one in single)
+    assert whole.washers == sum(one.washers for one in single)
     assert whole.backing_fat_quarters <= sum(one.backing_fat_quarters for one in single)
 
 
@@ -144,9 +144,9 @@ def test_the_kit_of_a_series_lists_its_finishing_once_when_asked():
 
     assert "Finishing piece" not in kit_of_all()
     table = kit_of_all("--finishing")
-    assert table.count("\nmagnet: 32 pieces") == 1 and table.count("\nsteel washer: 4 pieces") == 1
+    assert table.count("\nmagnet: 4 pieces") == 1 and table.count("\nsteel washer: 32 pieces") == 1
     assert max(map(len, table.splitlines())) <= 80
     lines = list(csv.DictReader(io.StringIO(kit_of_all("--finishing", "--format", "csv"))))
-    assert [row["quantity"] for row in lines if row["item"] == "magnet"] == ["32"]
+    assert [row["quantity"] for row in lines if row["item"] == "washer"] == ["32"]
     listed = json.loads(kit_of_all("--finishing", "--format", "json"))["finishing"]
     assert {row["name"] for row in listed} >= {"soft sage", "wood glue", "wood screw", "magnet"}

@@ -1,4 +1,4 @@
-"""What the full-size templates of a design show: its card and wadding on every cloth, and the washers."""
+"""What the full-size templates of a design show: its card and wadding on every cloth, and the magnets."""
 
 from collections.abc import Sequence
 from dataclasses import dataclass
@@ -76,7 +76,7 @@ def card_templates(figures: Figures, piece: FinishingPiece) -> tuple[CardTemplat
 
 
 def panel_template(figures: Figures, piece: FinishingPiece) -> Template:
-    """The panel with what is to be kept free on it, and the washers."""
+    """The panel with what is to be kept free on it, and the magnets."""
     loops = [Loop(piece.panel)]
     notes = []
     for keep_out in piece.keep_outs:

@@ -186,7 +186,7 @@ _MAGNETS = Group(
         Field(
             "pairs",
             Whole(0, 50),
-            "How many at least; a magnet in the stitching and a washer on the wood make a pair. "
+            "How many at least; a magnet on the wood and a washer in the stitching make a pair. "
             "0 for none.",
             "4",
             required=False,

@@ -82,7 +82,7 @@ class Trim:
 
 @dataclass(frozen=True)
 class Magnets:
-    pairs: int  # at least; a magnet in the mounted stitching, a steel washer on the wood
+    pairs: int  # at least; a magnet on the wood, a steel washer in each mounted stitching
     diameter_mm: float
     thickness_mm: float
     inset_mm: float  # centre to edge of the smallest mounting card

@@ -69,6 +69,11 @@ def pieces_from(cloth: Size, piece: Size) -> int:
     return sum(block.pieces for block in layout(cloth, piece))
 
 
+def pieces_one_way(cloth: Size, piece: Size) -> int:
+    """How many pieces, none of them turned."""
+    return _filled(0, 0, cloth, piece).pieces
+
+
 def layout(cloth: Size, piece: Size) -> tuple[Block, ...]:
     """The most pieces of one size from a cloth: all upright, all turned, or a block of each beside or
     above the other. One block or two; none where not even one piece fits."""

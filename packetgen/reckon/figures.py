@@ -31,7 +31,7 @@ from packetgen.reckon.sizes import (
     usual_sizes,
 )
 from packetgen.reckon.thread import Lengths, Need, Work, bead_lengths, needs, work_of, worked_of
-from packetgen.reckon.weighing import Weight, magnets_g, weight
+from packetgen.reckon.weighing import Weight, washers_g, weight
 from packetgen.reckon.working_time import Difficulty, WorkingTime, difficulty, working_time
 from packetgen.units import inches, up_to_step
 
@@ -155,7 +155,7 @@ def _on_cloth(
         finishing_pieces=pieces_from(FAT_QUARTER, as_cut(mounted.cloth)),
         coverage=tuple(set_coverage(s, cell) for s in pattern.thread_sets),
         weight=heaviest,
-        card=card_on_panel(laid, heaviest.total_g + magnets_g(piece.magnets)),
+        card=card_on_panel(laid, heaviest.total_g + washers_g(piece.magnets)),
     )
 
 

@@ -1,6 +1,6 @@
 """How many magnets hold a mounted design to the wood, and where: the same for all designs of a series.
 
-One painted piece takes every design, so its washers cannot move. The magnets sit inside what all cards
+One painted piece takes every design, so its magnets cannot move. The magnets sit inside what all cards
 cover together, as each is laid on the panel, along the edge of that rectangle.
 """
 

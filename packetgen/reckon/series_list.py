@@ -1,8 +1,8 @@
 """Everything that one stitcher buys for a whole series: the finishing piece once, the mounting of each design,
 and the threads, beads and cloth that all designs share.
 
-Wood, paint, glue, hardware and washers belong to the one piece; each mounted design has its own card, wadding,
-backing, trim and magnets.
+Wood, paint, glue, hardware and magnets belong to the one piece; each mounted design has its own card, wadding,
+backing, trim and washers.
 """
 
 from collections.abc import Iterator, Sequence
@@ -43,7 +43,7 @@ class PieceNeeds:
     paints: tuple[PaintNeed, ...]
     glues: tuple[Glue, ...]
     hardware: tuple[Hardware, ...]
-    washers: int
+    magnets: int
 
 
 @dataclass(frozen=True)
@@ -56,7 +56,7 @@ class MountingNeeds:
     backing_fat_quarters: int  # for those that one holds
     backing_by_measure: tuple[Size, ...]  # too large for a fat quarter
     trim_mm: float  # each length as cut
-    magnets: int
+    washers: int
 
 
 @dataclass(frozen=True)
@@ -90,8 +90,8 @@ def _once(designs: Sequence[Chosen], piece: FinishingPiece) -> PieceNeeds:
         area = before.area_mm2 + part.pieces * area_mm2(part.outline)
         thick[part.thickness_mm] = Board(part.thickness_mm, area, before.parts + part.pieces)
     boards = tuple(thick[key] for key in sorted(thick, reverse=True))
-    washers = _pairs(designs, piece)
-    return PieceNeeds(boards, paint_needs(piece), piece.glues, piece.hardware, washers)
+    magnets = _pairs(designs, piece)
+    return PieceNeeds(boards, paint_needs(piece), piece.glues, piece.hardware, magnets)
 
 
 def _pairs(designs: Sequence[Chosen], piece: FinishingPiece) -> int:
@@ -110,7 +110,7 @@ def _mounting(designs: Sequence[Chosen], piece: FinishingPiece) -> MountingNeeds
         backing_fat_quarters=len(ordered.cloths),
         backing_by_measure=tuple(backing[index] for index in ordered.too_large),
         trim_mm=sum(_length_as_cut(one.trim_mm) for one in mounted),
-        magnets=_pairs(designs, piece) * len(designs),
+        washers=_pairs(designs, piece) * len(designs),
     )
 
 
@@ -143,12 +143,14 @@ def _piece_rows(of: SeriesList) -> Iterator[Row]:
         yield Row("glue", glue.name, 1, "bottle or tube", glue.used_for)
     for thing in of.once.hardware:
         yield Row("hardware", thing.name, thing.pieces, _counted("piece", thing.pieces), thing.size)
-    if of.once.washers:
-        yield Row("washer", "steel washer", of.once.washers, _counted("piece", of.once.washers))
+    if of.once.magnets:
+        yield Row(
+            "magnet", "magnet", of.once.magnets, _counted("piece", of.once.magnets), _disc(of)
+        )
 
 
 def _mounting_rows(of: SeriesList) -> Iterator[Row]:
-    need, magnets = of.mounting, of.piece.magnets
+    need = of.mounting
     for item, sizes in (("card", need.cards), ("wadding", need.wadding)):
         yield Row(item, f"mounting {item}", len(sizes), _counted("piece", len(sizes)), _said(sizes))
     in_quarters = [size for size in need.backing if size not in need.backing_by_measure]
@@ -162,9 +164,13 @@ def _mounting_rows(of: SeriesList) -> Iterator[Row]:
     length = f"{cut_inches(need.trim_mm)}; a piece for each design"
     centimetres = float(cut_centimetres(need.trim_mm).removesuffix(" cm"))
     yield Row("trim", f"{of.piece.trim.kind} trim", centimetres, "cm", length)
-    if need.magnets:
-        said = f"{plain(magnets.diameter_mm)} × {plain(magnets.thickness_mm)} mm"
-        yield Row("magnet", "magnet", need.magnets, _counted("piece", need.magnets), said)
+    if need.washers:
+        said = f"{plain(of.piece.magnets.diameter_mm)} mm across"
+        yield Row("washer", "steel washer", need.washers, _counted("piece", need.washers), said)
+
+
+def _disc(of: SeriesList) -> str:
+    return f"{plain(of.piece.magnets.diameter_mm)} × {plain(of.piece.magnets.thickness_mm)} mm"
 
 
 def _stitching_rows(of: Kit) -> Iterator[Row]:

@@ -16,14 +16,14 @@ CLOTH_G_A_M2 = 250.0  # aida; linen and evenweave are lighter
 BACKING_G_A_M2 = 150.0
 TRIM_G_A_M = 5.0
 GLASS_G_A_CM3 = 2.5
-MAGNET_G_A_CM3 = 7.5  # sintered magnets of neodymium, iron and boron
+STEEL_G_A_CM3 = 7.85
 # A seed bead holds about half the glass of the cube round it: from memory.
 GLASS_SHARE = 0.5
 
 
 @dataclass(frozen=True)
 class Weight:
-    """Grams of each layer of a mounted design, without its magnets."""
+    """Grams of each layer of a mounted design, without its washers."""
 
     card_g: float
     wadding_g: float
@@ -56,10 +56,11 @@ def bead_g(size_mm: float) -> float:
     return GLASS_SHARE * (size_mm / 10) ** 3 * GLASS_G_A_CM3
 
 
-def magnets_g(magnets: Magnets) -> float:
-    """The author's own number of discs, each π/4 · d² · thickness × density."""
+def washers_g(magnets: Magnets) -> float:
+    """As many steel discs as the author has magnets, and as large: π/4 · d² · thickness × density each.
+    Their holes are left out, so this is rather too heavy."""
     volume_mm3 = pi / 4 * magnets.diameter_mm**2 * magnets.thickness_mm
-    return magnets.pairs * volume_mm3 / 1000 * MAGNET_G_A_CM3
+    return magnets.pairs * volume_mm3 / 1000 * STEEL_G_A_CM3
 
 
 def _m2(size: Size) -> float:

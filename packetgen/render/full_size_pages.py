@@ -44,7 +44,7 @@ class FullSize:
 
 
 def full_size(series: Series, figures: Figures) -> FullSize:
-    """Card and wadding on every cloth of the pattern, then the washers on the panel."""
+    """Card and wadding on every cloth of the pattern, then the magnets on the panel."""
     pages: list[FullSizePage] = []
     assets: dict[str, bytes] = {}
     too_large = False
@@ -80,10 +80,10 @@ def _templates(series: Series, figures: Figures) -> Iterator[_Found]:
         title = f"Template{numbered}: card and wadding"
         yield f"card-{number}", title, _card_words(of, figures, piece), _card_alt(of), of.template
     if plan.spots:
-        alt = f"The panel of {piece.name} at full size, with {len(plan.spots)} circles for washers"
+        alt = f"The panel of {piece.name} at full size, with {len(plan.spots)} circles for magnets"
         yield (
             "panel",
-            "Template: washers on the panel",
+            "Template: magnets on the panel",
             _panel_words(series),
             alt,
             panel_template(figures, piece),
@@ -100,7 +100,7 @@ def _card_words(of: CardTemplate, figures: Figures, piece: FinishingPiece) -> tu
     sizes = "; ".join(f"{named.letter} {_cloths(named, model)}" for named in of.cards)
     pricked = (
         "Seen from the front. Prick through the crosses into the card: on its back they mark the "
-        "middles of the magnets."
+        "middles of the washers."
     )
     return (cut, f"{sizes}.", *((pricked,) if of.template.discs else ()))
 
@@ -115,8 +115,8 @@ def _cloths(named: NamedCard, model: object) -> str:
 
 
 def _card_alt(of: CardTemplate) -> str:
-    magnets = len(of.template.discs)
-    circles = f", with circles for {magnets} magnets" if magnets else ""
+    washers = len(of.template.discs)
+    circles = f", with circles for {washers} washers" if washers else ""
     letters = ", then ".join(named.letter for named in of.cards)
     inside = f", one inside the other: {letters}" if len(of.cards) > 1 else ""
     return f"Outlines of the mounting card and its wadding at full size{inside}{circles}"
@@ -127,8 +127,8 @@ def _panel_words(series: Series) -> tuple[str, ...]:
     kept = " Dashed: what must stay free." if piece.keep_outs else ""
     return (
         f"Solid: the panel of {piece.name}, seen from the front.{kept}{_where(piece)}",
-        "Prick through the crosses into the wood and glue a washer centred on each.",
-        f"All designs of {series.title} so far have their magnets at these places, on every cloth.",
+        "Prick through the crosses into the wood and glue a magnet centred on each.",
+        f"All designs of {series.title} so far have their washers at these places, on every cloth.",
     )
 
 

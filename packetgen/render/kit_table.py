@@ -7,7 +7,7 @@ from textwrap import wrap
 from packetgen.model import Price
 from packetgen.nouns import counted, plural
 from packetgen.reckon.buying import Shared
-from packetgen.reckon.cutting import FAT_QUARTER
+from packetgen.reckon.cutting import FAT_QUARTER, as_cut, pieces_from, pieces_one_way
 from packetgen.reckon.kit import (
     FAT_QUARTER_SAID,
     PACKET,
@@ -20,6 +20,7 @@ from packetgen.reckon.kit import (
     price_name,
 )
 from packetgen.reckon.series_list import Row
+from packetgen.reckon.sizes import Size
 from packetgen.units import (
     cut_size_centimetres,
     cut_size_inches,
@@ -145,6 +146,24 @@ def _costs(kit: Kit) -> list[str]:
     if unpriced:
         rows.append(f"Not in it, since no price is given: {', '.join(unpriced)}.")
     return rows
+
+
+def from_piece(kit: Kit, width_mm: float, height_mm: float) -> str:
+    """How many pieces for each design, one design at a time, a piece of cloth of this size gives."""
+    cloth = Size(width_mm, height_mm)
+    rows = [
+        f"A piece of {cut_size_inches(width_mm, height_mm)} ({size_centimetres(width_mm, height_mm)}) gives, "
+        "of one design alone:"
+    ]
+    for design in kit.designs:
+        cut = as_cut(design.on.mounting.cloth)
+        upright = pieces_one_way(cloth, cut)
+        turned = pieces_one_way(cloth, Size(cut.height_mm, cut.width_mm))
+        rows.append(
+            f"{design.figures.pattern.title}: {pieces_from(cloth, cut)} "
+            f"(all upright {upright}, all turned {turned})"
+        )
+    return "\n".join(rows)
 
 
 def _finishing(rows: Sequence[Row]) -> list[str]:

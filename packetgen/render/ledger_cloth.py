@@ -99,7 +99,7 @@ def _mounting(of: Of, on: OnCloth, piece: FinishingPiece) -> Iterator[Entry]:
 
 
 def _weight(of: Of, on: OnCloth) -> Iterator[Entry]:
-    """Of the mounted design, without its magnets."""
+    """Of the mounted design, without its washers."""
     parts = tuple(getattr(on.weight, field.name) for field in fields(on.weight))
     yield Entry("mounted weight", of, on.weight.total_g, "g", "sum", {"parts": parts})
 
