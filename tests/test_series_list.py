@@ -15,7 +15,7 @@ from packetgen.model import Coating, Glue, Hardware, Magnets, Part, Trim
 from packetgen.pipeline import proof
 from packetgen.reckon.figures import Figures
 from packetgen.reckon.kit import Chosen, kit
-from packetgen.reckon.series_list import rows, series_list
+from packetgen.reckon.series_list import finishing_rows, series_list
 from packetgen.reckon.series_magnets import series_figures
 from tests.demo_patterns import CONTENT
 from tests.stitching import SAGE, pattern, piece, series
@@ -83,21 +83,15 @@ def test_a_backing_larger_than_a_fat_quarter_is_bought_by_measure():
     huge = piece(1000, 1000)
     made = series_list(designs((400, 20), finish=huge), huge)
     assert made.mounting.backing_fat_quarters == 0 and len(made.mounting.backing_by_measure) == 1
-    said = [row.name for row in rows(made) if row.item == "backing"]
+    said = [row.name for row in finishing_rows(made) if row.item == "backing"]
     assert said == ["backing fabric by measure"]
 
 
-def test_threads_beads_and_cloth_are_those_of_the_kit():
-    """The series' list promises nothing else of them than the kit does."""
-    two = designs((60, 60), (50, 40))
-    assert series_list(two, BOARD).kit == kit(two)
-
-
 def test_every_line_is_told_with_its_unit():
-    glimpsed = {row.item: row for row in rows(series_list(designs((70, 70)), BOARD))}
+    glimpsed = {row.item: row for row in finishing_rows(series_list(designs((70, 70)), BOARD))}
     assert list(glimpsed) == [
         *("wood", "paint", "glue", "hardware", "magnet"),
-        *("card", "wadding", "backing", "trim", "washer", "thread", "cloth"),
+        *("card", "wadding", "backing", "trim", "washer"),
     ]
     assert (glimpsed["hardware"].quantity, glimpsed["hardware"].unit) == (4, "pieces")
     assert (glimpsed["backing"].quantity, glimpsed["backing"].unit) == (1, "fat quarter")
@@ -107,7 +101,7 @@ def test_every_line_is_told_with_its_unit():
 def test_a_piece_without_magnets_needs_no_washers():
     bare = replace(BOARD, magnets=Magnets(0, 10.0, 2.0, 18.0))
     made = series_list(designs((20, 20), finish=bare), bare)
-    assert not {"washer", "magnet"} & {row.item for row in rows(made)}
+    assert not {"washer", "magnet"} & {row.item for row in finishing_rows(made)}
 
 
 @settings(max_examples=25, deadline=None)
@@ -125,13 +119,14 @@ def test_a_list_for_several_designs_is_the_sum_of_their_mountings(sizes):
 
 
 def test_the_demo_has_one_list():
-    """Every colour of every demo pattern is on it, and the bench's own paints once each."""
+    """Every colour of every demo pattern is on its kit, and the bench's own paints once each."""
     (demo,) = proof(CONTENT).reckoned
-    made = series_list([chosen(figures) for figures in demo.figures], demo.series.finish)
-    paints = [row.name for row in rows(made) if row.item == "paint"]
+    all_designs = [chosen(figures) for figures in demo.figures]
+    made = series_list(all_designs, demo.series.finish)
+    paints = [row.name for row in finishing_rows(made) if row.item == "paint"]
     assert paints == [paint.name for paint in demo.series.finish.paints]
     wanted = {(n.card.id, n.colour.number) for f in demo.figures for n in f.cloths[0].needs[0][1]}
-    assert {(line.card.id, line.colour.number) for line in made.kit.threads} == wanted
+    assert {(line.card.id, line.colour.number) for line in kit(all_designs).threads} == wanted
 
 
 def test_the_kit_of_a_series_lists_its_finishing_once_when_asked():

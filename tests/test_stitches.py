@@ -22,7 +22,7 @@ from packetgen.reckon.needle import (
 )
 from packetgen.reckon.patches import Patch, patches
 from packetgen.reckon.sizes import cell_mm
-from packetgen.reckon.stitches import daisy_mm, stitch_mm
+from packetgen.reckon.stitches import daisy_cells, stitch_mm
 from packetgen.reckon.thread import needs, strand_lengths, units_to_buy, work_of, worked_of
 from packetgen.render.key import key_rows
 from packetgen.render.kit import kit_table
@@ -61,7 +61,7 @@ def test_a_petite_is_a_full_cross_on_a_cell_of_half_the_side():
 
 def test_a_lazy_daisy_lies_twice_in_front_and_once_behind_and_is_held_down():
     """By hand, 3 by 4 cells of 2 mm, so L = 10 mm: out 10, back 10, behind 10, held by half a cell, 1."""
-    assert daisy_mm(Daisy("m", (1, 1), (4, 5), HERE), 2.0) == pytest.approx(31.0)
+    assert 2.0 * daisy_cells(Daisy("m", (1, 1), (4, 5), HERE)) == pytest.approx(31.0)
 
 
 def test_two_lazy_daisies_by_hand():

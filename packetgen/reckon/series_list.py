@@ -1,17 +1,16 @@
-"""Everything that one stitcher buys for a whole series: the finishing piece once, the mounting of each design,
-and the threads, beads and cloth that all designs share.
+"""What finishing takes for a whole series: the finishing piece once, and the mounting of each design.
 
 Wood, paint, glue, hardware and magnets belong to the one piece; each mounted design has its own card, wadding,
-backing, trim and washers.
+backing, trim and washers. Threads, beads and cloth are `packetgen.reckon.kit`'s.
 """
 
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
 from packetgen.model import FinishingPiece, Glue, Hardware
-from packetgen.nouns import counted, plural
+from packetgen.nouns import plural
 from packetgen.reckon.cutting import EIGHTH_MM, FAT_QUARTER, HALF_CM_MM, as_cut, order
-from packetgen.reckon.kit import Beads, Chosen, ClothPieces, Kit, kit, unit_of
+from packetgen.reckon.kit import Chosen
 from packetgen.reckon.outline import area_mm2
 from packetgen.reckon.paint import PaintNeed, paint_needs
 from packetgen.reckon.sizes import Size
@@ -61,7 +60,6 @@ class MountingNeeds:
 
 @dataclass(frozen=True)
 class SeriesList:
-    kit: Kit  # threads, beads and cloth
     piece: FinishingPiece
     once: PieceNeeds
     mounting: MountingNeeds
@@ -80,7 +78,7 @@ class Row:
 
 def series_list(designs: Sequence[Chosen], piece: FinishingPiece) -> SeriesList:
     """One list for these designs of a series that hangs on `piece`."""
-    return SeriesList(kit(designs), piece, _once(designs, piece), _mounting(designs, piece))
+    return SeriesList(piece, _once(designs, piece), _mounting(designs, piece))
 
 
 def _once(designs: Sequence[Chosen], piece: FinishingPiece) -> PieceNeeds:
@@ -118,13 +116,8 @@ def _length_as_cut(mm: float) -> float:
     return max(up_to_step(mm, EIGHTH_MM), up_to_step(mm, HALF_CM_MM))
 
 
-def rows(of: SeriesList) -> tuple[Row, ...]:
-    """The whole list line by line: the piece, the mounting, then threads, beads and cloth."""
-    return (*finishing_rows(of), *_stitching_rows(of.kit))
-
-
 def finishing_rows(of: SeriesList) -> tuple[Row, ...]:
-    """The finishing piece and the mounting alone."""
+    """The whole list line by line: the piece, then the mounting."""
     return (*_piece_rows(of), *_mounting_rows(of))
 
 
@@ -171,24 +164,6 @@ def _mounting_rows(of: SeriesList) -> Iterator[Row]:
 
 def _disc(of: SeriesList) -> str:
     return f"{plain(of.piece.magnets.diameter_mm)} × {plain(of.piece.magnets.thickness_mm)} mm"
-
-
-def _stitching_rows(of: Kit) -> Iterator[Row]:
-    for line in of.lines:
-        unit = _counted(unit_of(line), line.units)
-        if isinstance(line, ClothPieces):
-            name = f"{line.cloth.name}, {line.colour.name}"
-            if line.units:
-                said = f"for {counted(len(line.pieces), 'piece')}"
-                yield Row("cloth", name, line.units, unit, said)
-            if line.by_measure:
-                number = len(line.by_measure)
-                said = _said(line.by_measure)
-                yield Row("cloth", f"{name}, by measure", number, _counted("piece", number), said)
-        else:
-            item = "beads" if isinstance(line, Beads) else "thread"
-            name = f"{line.card.name} {line.colour.number} {line.colour.name}"
-            yield Row(item, name, line.units, unit)
 
 
 def _counted(unit: str, number: float) -> str:

@@ -56,8 +56,3 @@ def line_mm(line: Line, cell_mm: float) -> float:
 def daisy_cells(daisy: Daisy) -> float:
     """Thread in a lazy daisy, in sides of a cell."""
     return 3 * dist(daisy.base, daisy.tip) + DAISY_HOLD
-
-
-def daisy_mm(daisy: Daisy, cell_mm: float) -> float:
-    """Thread in a lazy daisy, mm."""
-    return daisy_cells(daisy) * cell_mm

@@ -118,11 +118,6 @@ def chart_pages(
     return tuple(pages)
 
 
-def chart_layout(pattern: Pattern, rows: tuple[KeyRow, ...], edition: Edition) -> tuple[Tile, ...]:
-    """Which columns and rows stand on which page."""
-    return _layout(pattern, rows, edition)[0]
-
-
 def box_mm(edition: Edition) -> tuple[float, float]:
     """Width and height of the box that a chart page is painted in."""
     above, beside, below = edition.margins_mm

@@ -124,12 +124,18 @@ def _design(design: Chosen) -> dict[str, object]:
     }
 
 
-def _thread(line: Shared) -> dict[str, object]:
+def _of_card(line: Shared | Beads) -> dict[str, object]:
     return {
         "card": line.card.id,
         "card_name": line.card.name,
         "number": line.colour.number,
         "name": line.colour.name,
+    }
+
+
+def _thread(line: Shared) -> dict[str, object]:
+    return {
+        **_of_card(line),
         "hand_dyed": line.card.hand_dyed,
         **_strand(line),
         "unit_length_m": round(line.card.length_m, 4),
@@ -141,10 +147,7 @@ def _thread(line: Shared) -> dict[str, object]:
 
 def _beads(line: Beads) -> dict[str, object]:
     return {
-        "card": line.card.id,
-        "card_name": line.card.name,
-        "number": line.colour.number,
-        "name": line.colour.name,
+        **_of_card(line),
         "size_mm": line.card.size_mm,
         "beads_sewn": line.sewn,
         "beads_with_spares": line.with_spares,
