@@ -2,4 +2,5 @@
 
 from packetgen.cli import main
 
-main()
+if __name__ == "__main__":  # workers of a build load this file too
+    main()

@@ -4,11 +4,15 @@ A problem is data until the command line prints it. Its words come from the one 
 `packetgen.faults`, so that every message the tool can give is found, tested and improved in one place.
 """
 
-from collections.abc import Iterator
+from collections import Counter
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from difflib import get_close_matches
 
 from packetgen.faults import FAULTS, Level
+
+# Nobody reads more of a kind in one go: a slip that makes so many of them is mended in one place.
+MOST_ALIKE = 500
 
 
 @dataclass(frozen=True, order=True)
@@ -42,17 +46,31 @@ class Problem:
 
 
 class Problems:
-    """Collects problems beside the values that a stage returns; reports them sorted, each once."""
+    """Collects problems beside the values that a stage returns; reports them sorted, each once.
+
+    Of one fault in one file the first MOST_ALIKE are kept, and one line says that there are more.
+    """
 
     def __init__(self) -> None:
         self._found: set[Problem] = set()
+        self._alike: Counter[tuple[str, str]] = Counter()  # (path, code) → how many are kept
 
     def add(self, place: Place, code: str, **facts: object) -> None:
         """Record the fault `code` at `place`; `facts` fill the gaps in its words."""
+        alike = (place.path, code)
+        if self._alike[alike] > MOST_ALIKE:
+            return
+        if self._alike[alike] == MOST_ALIKE:
+            place, code, facts = Place(place.path), "more-alike", {"limit": MOST_ALIKE}
         fault = FAULTS[code]
-        self._found.add(
-            Problem(place, code, fault.wrong.format(**facts), fault.right.format(**facts))
-        )
+        problem = Problem(place, code, fault.wrong.format(**facts), fault.right.format(**facts))
+        if problem not in self._found:
+            self._found.add(problem)
+            self._alike[alike] += 1
+
+    def take(self, found: Iterable[Problem]) -> None:
+        """Record problems that were found elsewhere."""
+        self._found.update(found)
 
     def __iter__(self) -> Iterator[Problem]:
         return iter(sorted(self._found))

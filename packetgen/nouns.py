@@ -1,4 +1,4 @@
-"""English nouns, as far as goods need them."""
+"""English nouns, as far as goods need them, and lists of them."""
 
 _HISSING = ("s", "x", "z", "ch", "sh")
 
@@ -18,3 +18,10 @@ def plural(noun: str) -> str:
 def counted(number: int, noun: str) -> str:
     """(1, 'skein') → '1 skein'; (2, 'box') → '2 boxes'."""
     return f"{number} {noun if number == 1 else plural(noun)}"
+
+
+def listed(words: tuple[str, ...]) -> str:
+    """('a', 'b', 'c') → 'a, b and c'."""
+    if len(words) < 2:
+        return "".join(words)
+    return f"{', '.join(words[:-1])} and {words[-1]}"

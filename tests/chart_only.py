@@ -8,8 +8,8 @@ from packetgen.chart.symbols import BLANK
 from packetgen.model import BARE, Pattern
 from packetgen.reckon.figures import Figures, figures
 from packetgen.render.chart_pages import ChartPage, alternative, box_mm, chart_pages
-from packetgen.render.faces import font_css
 from packetgen.render.key import key_rows
+from packetgen.render.look_style import packet_style
 from packetgen.render.packet import symbols_of
 from packetgen.render.pdf import PAPERS_MM, documents
 from packetgen.render.templates import environment, fill
@@ -52,7 +52,7 @@ def chart_document(of: Figures) -> dict[str, object]:
         chart_width_mm=width,
         chart_height_mm=height,
     )
-    style = font_css("asset:") + fill(env, "packet/packet.css")
+    style = packet_style() + fill(env, "packet/packet.css")
     html = (
         f'<!DOCTYPE html><html lang="en-GB"><head><meta charset="utf-8"><title>{of.pattern.title}'
         f"</title><style>{style}</style></head><body>{body}</body></html>"

@@ -9,7 +9,7 @@ import pytest
 from filelock import FileLock
 from PIL import Image
 
-from tests.demo_patterns import CONTENT
+from tests.demo_patterns import BEFORE, CONTENT, RELEASED
 
 
 @pytest.fixture(scope="session")
@@ -39,10 +39,28 @@ def _made_once(tmp_path_factory, name: str, make: Callable[[Path], None]) -> Pat
 
 @pytest.fixture(scope="session")
 def built(demo, tmp_path_factory) -> Path:
-    """The build folder of the whole demo."""
-    from packetgen.pipeline import build
+    """The build folder of the whole demo, on its release day."""
+    from packetgen.pipeline import Order, build
 
-    return _made_once(tmp_path_factory, "build", lambda folder: build(demo, folder, None))
+    def make(folder: Path) -> None:
+        built = build(Order(CONTENT, folder, as_of=RELEASED, workers=2))
+        assert built.sound, built.faults
+
+    return _made_once(tmp_path_factory, "build", make)
+
+
+@pytest.fixture(scope="session")
+def awaited(demo, tmp_path_factory) -> Path:
+    """The public folders of the demo before its release: site and share."""
+    from packetgen.pipeline import public_files
+    from packetgen.render.templates import environment
+
+    def make(folder: Path) -> None:
+        for path, data in public_files(demo, environment(), BEFORE).items():
+            (folder / path).parent.mkdir(parents=True, exist_ok=True)
+            (folder / path).write_bytes(data)
+
+    return _made_once(tmp_path_factory, "awaited", make)
 
 
 def _cover() -> bytes:
@@ -50,6 +68,20 @@ def _cover() -> bytes:
     target = BytesIO()
     Image.new("RGB", (80, 80), "#b7c6b4").save(target, "JPEG")
     return target.getvalue()
+
+
+@pytest.fixture
+def quick_pictures(monkeypatch):
+    """For tests to which it is of no matter what is drawn: a small plain picture in place of every one."""
+    from packetgen.render import pictures
+
+    def small(*_: object, **__: object) -> Image.Image:
+        return Image.new("RGB", (120, 80), "#b7c6b4")
+
+    for name in ("bench", "gathering", "mounted_public", "detail", "share_picture", "stitched"):
+        monkeypatch.setattr(pictures, name, small)
+    monkeypatch.setattr(pictures, "face", lambda *_: None)
+    monkeypatch.setattr(pictures, "close_box", lambda *_: (0, 0, 10, 10))
 
 
 @pytest.fixture(scope="session")
@@ -70,3 +102,12 @@ def _make_editions(demo, folder: Path) -> None:
             made = packet_files(each.series, figure, _cover(), frozenset(EDITION_NAMES), env)
             for path, data in made.items():
                 (folder / path.rpartition("/")[2]).write_bytes(data)
+
+
+def pytest_terminal_summary(terminalreporter):
+    """Print what a test has to show, sound or not: `record_property("shown", text)` says it."""
+    for outcome in ("passed", "failed"):
+        for report in terminalreporter.stats.get(outcome, ()):
+            for name, text in report.user_properties:
+                if name == "shown":
+                    terminalreporter.write_line(text)

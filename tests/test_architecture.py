@@ -11,15 +11,16 @@ PACKAGE = Path(__file__).parent.parent / "packetgen"
 
 # A room may import from itself and from rooms before it. Rooms of one line stand side by side.
 LINE = (
-    ("faults", "cautions", "shape_names", "systemlibs", "nouns"),
-    ("diagnostics", "units", "yarn_numbers"),
+    ("faults", "cautions", "digest", "markdown_text", "nouns", "shape_names", "systemlibs"),
+    ("diagnostics", "program", "units", "yarn_numbers"),
     ("model",),
     ("load",),
     ("reckon",),
     ("chart",),
     ("render",),
-    ("write",),
+    ("write", "record"),
     ("pipeline",),
+    ("preview",),
     ("cli", "firstrun"),
     ("__main__",),
 )
@@ -30,13 +31,23 @@ DOORS = {
     "yaml": {"load.yaml_nodes"},
     "shapely": {"load.outlines", "reckon.outline"},
     "dateutil": {"reckon.calendar"},
-    "fontTools": {"chart.font", "render.text_face"},
-    "markdown": {"render.prose"},
+    "fontTools": {"chart.font", "load.font_files", "render.faces", "render.text_face"},
+    "markdown": {"markdown_text"},
     "nh3": {"render.prose"},
     "jinja2": None,  # its Environment is handed round in render; see below
     "weasyprint": {"render.pdf"},
     "pydyf": {"render.pdf", "render.pdf_charts"},
-    "click": {"cli"},
+    "click": {
+        "cli",
+        "cli.build",
+        "cli.common",
+        "cli.kit",
+        "cli.match",
+        "cli.preview",
+        "cli.proof",
+        "cli.settle",
+    },
+    "watchfiles": {"preview.watching"},
     "coloraide": {"reckon.vision"},
     "numpy": {"reckon.patches"},
     "scipy": {"reckon.matching"},
@@ -44,8 +55,10 @@ DOORS = {
         "chart.drawing",
         "chart.diagrams",
         "chart.full_size",
+        "chart.page_chart",
         "chart.paint_timeline",
         "chart.piece_drawing",
+        "chart.size_drawing",
     },
 }
 

@@ -10,7 +10,8 @@ import zipfile
 
 import pytest
 
-from tests.demo_patterns import CONTENT
+from packetgen.render.site_pictures import SHARE_SIZES_PX
+from tests.demo_patterns import CONTENT, RELEASED
 from tests.test_packet import PATTERNS, SERIES, author_rows
 from tests.test_write import tree
 
@@ -24,8 +25,10 @@ def test_a_packet_on_both_papers_for_each_pattern_a_site_and_a_ledger(built):
             assert f"packets/{SERIES}/{name}{ending}" in names
         assert f"site/{name}/index.html" in names
         assert f"site/{name}/share.png" in names
-        assert f"share/{SERIES}/{name}.png" in names
-        assert f"share/{SERIES}/{name}.txt" in names
+        for ending in ("-wide.png", "-square.png", "-upright.png"):
+            assert f"share/{SERIES}/{name}{ending}" in names
+        for ending in ("-listing.txt", "-short-post.txt", "-long-post.txt"):
+            assert f"share/{SERIES}/{name}{ending}" in names
         assert f"ledger/{SERIES}/{name}.json" in names
     assert {"site/index.html", "site/404.html", "site/finishing-piece.html"} <= names
     assert len([name for name in names if name.endswith(".pdf")]) == 2 * len(PATTERNS) == 16
@@ -44,7 +47,8 @@ def test_share_pictures_have_the_size_their_pages_promise(built):
     for path in [*(built / "share" / SERIES).glob("*.png"), *(built / "site").rglob("share*.png")]:
         head = path.read_bytes()[:24]
         assert head[:8] == b"\x89PNG\r\n\x1a\n"
-        assert struct.unpack(">II", head[16:24]) == (1200, 630)
+        shape = next((one for one in ("square", "upright") if one in path.name), "wide")
+        assert struct.unpack(">II", head[16:24]) == SHARE_SIZES_PX[shape]
 
 
 def test_no_public_text_file_holds_a_row_of_a_chart(built):
@@ -62,7 +66,7 @@ def test_no_public_text_file_holds_a_row_of_a_chart(built):
 
 
 def test_the_listing_says_what_a_buyer_asks(built):
-    text = (built / "share" / SERIES / "foxglove-can.txt").read_text("utf-8")
+    text = (built / "share" / SERIES / "foxglove-can-listing.txt").read_text("utf-8")
     assert "Chart: 73 × 82 stitches" in text
     assert "Pipit Aida 14: 5.21 × 5.86 in (13.2 × 14.9 cm)" in text
     assert "Letter and A4" in text
@@ -91,7 +95,10 @@ def test_the_same_input_gives_the_same_bytes(built, tmp_path):
         "PYTHONPATH": str(CONTENT.parent),
     }
     subprocess.run(
-        [sys.executable, "-m", "packetgen", "build", "--content", folder, "--into", into],
+        [
+            *(sys.executable, "-m", "packetgen", "build"),
+            *("--content", folder, "--into", into, "--as-of", RELEASED.isoformat()),
+        ],
         check=True,
         capture_output=True,
         cwd=tmp_path,

@@ -30,8 +30,8 @@ from packetgen.chart.full_size import (
 from packetgen.chart.mounting_templates import card_templates, named_cards
 from packetgen.model import KeepOut, Magnets
 from packetgen.reckon.figures import figures
-from packetgen.render.faces import font_css
 from packetgen.render.full_size_pages import MOST_PAGES, full_size
+from packetgen.render.look_style import packet_style
 from packetgen.render.pdf import PAPERS_MM, documents
 from packetgen.render.templates import environment
 from tests.outside import rows as published
@@ -58,7 +58,7 @@ def made(which: str, paper: str = "a4") -> bytes:
 
 
 def _document(whole, paper: str = "a4") -> bytes:
-    html = environment().from_string(_DOCUMENT).render(full_size=whole, font_css=font_css("asset:"))
+    html = environment().from_string(_DOCUMENT).render(full_size=whole, font_css=packet_style())
     day = SPRIG.revisions[-1].on
     return documents(html, whole.assets, b"x", {}, COLOUR.page_mm, PAPERS_MM, {}, day)[paper]
 

@@ -9,7 +9,6 @@ from hypothesis import strategies as st
 from packetgen.cautions import CAUTIONS
 from packetgen.chart.paint_timeline import paint_timeline
 from packetgen.model import Coating, Paint, PaintWay, Part
-from packetgen.reckon.figures import figures
 from packetgen.reckon.paint import (
     HAND_H,
     front_hex,
@@ -21,7 +20,7 @@ from packetgen.reckon.paint import (
 from packetgen.reckon.precautions import precautions
 from packetgen.render.painting import painting
 from packetgen.units import hours_minutes
-from tests.stitching import SAGE, pattern, piece
+from tests.stitching import SAGE, piece
 
 SQUARE = ((0.0, 0.0), (100.0, 0.0), (100.0, 50.0), (0.0, 50.0))
 CHALK = Paint("chalk white", "#f4f1e8", "spray", 10.0, 1.0, 100.0)
@@ -194,7 +193,7 @@ def test_the_ways_of_painting_bring_their_cautions():
     assert paint_cautions(sprayed) == ("spray paint",)
     assert paint_cautions(oiled) == ("brush paint", "solvents")
     assert set(paint_cautions(oiled)) <= set(precautions(oiled))
-    gist = painting(figures(pattern("mm"), sprayed), sprayed).cautions[0].gist
+    gist = painting(sprayed).cautions[0].gist
     assert all(word in gist for word in ("outdoors", "mask", "flames"))
     assert CAUTIONS["spray paint"].text.startswith(gist)
 
@@ -205,7 +204,7 @@ def test_parts_painted_alike_are_listed_together():
         board(Coating(SAGE, 2, "both"), name="foot", pieces=2),
         board(Coating(SAGE, 1, "front"), name="shelf"),
     )
-    page = painting(figures(pattern("mm"), of), of)
+    page = painting(of)
     assert page.paints[0].parts == (
         "slat, foot (2 pieces): 2 coats, both faces and the edges",
         "shelf: 1 coat, front",

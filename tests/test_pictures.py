@@ -3,14 +3,11 @@
 import subprocess
 import sys
 from dataclasses import replace
-from functools import cache
-from io import BytesIO
-from math import cos, hypot
 from pathlib import Path
 
 import numpy as np
 import pytest
-from PIL import Image, ImageChops, ImageDraw, ImageStat
+from PIL import ImageChops, ImageStat
 
 from packetgen.model import (
     Bead,
@@ -31,23 +28,13 @@ from packetgen.model import (
 )
 from packetgen.reckon.colour import channels
 from packetgen.reckon.figures import figures
-from packetgen.render import public_picture
 from packetgen.render.picture_bench import scene
 from packetgen.render.picture_cloth import weave_light
-from packetgen.render.picture_file import jpeg_bytes, png_bytes
-from packetgen.render.picture_letters import Face
-from packetgen.render.public_picture import bench, gathering, mounted_public, softened
-from packetgen.render.share_picture import PICTURE_PX, SIZE_PX, share_picture
+from packetgen.render.public_picture import bench, face, gathering, mounted_public
 from packetgen.render.stitched_picture import MARGIN_CELLS, stitched, stitched_layers
-from tests.chart_attack import Attacker
-from tests.demo_patterns import PATTERNS
 from tests.stitching import CLAY, HERE, MOSS, SAGE, SOOT, option, pattern, piece, thread_set
 
 PX = 16
-# How much of the detail somebody may read out of a public picture: at once, and after undoing the softening.
-MOST_AT_ONCE, MOST_DEBLURRED = 0.60, 0.70
-# Out of the softened colours themselves, which nobody is shown: no rule asks for this, it is watched.
-MOST_FROM_COLOURS = 0.75
 
 
 def layers(drawn):
@@ -244,94 +231,10 @@ def test_a_bead_has_its_true_size_and_a_glint():
 
 # --- public pictures ------------------------------------------------------------------------------
 
-WIDTH_PX = 1200
-TINTS = {
-    **{"t": "#cb7347", "u": "#e3a178", "b": "#a9522f", "g": "#5a7f69", "G": "#38594b"},
-    **{"l": "#95b34f", "y": "#e5b440", "w": "#fdfbf4", "p": "#f2b3b8", "r": "#e07c88"},
-    **{"R": "#c44a5e", "h": "#9a7fbe", "W": "#47789f", "s": "#aed0e4"},
-}
 
-
-def flowers(side: int = 84):
-    """A chart full of detail, by rule: a chequered frame, a shaded pot, leaves, flowers, a sprigged sky."""
-
-    def mark(x: int, y: int) -> str:
-        for across, down, petals in (
-            *((22, 30, "pr"), (42, 20, "wy"), (62, 30, "hW")),
-            *((33, 38, "wy"), (53, 40, "pR")),
-        ):
-            away = hypot(x - across, y - down)
-            if away < 2.4:
-                return "y"
-            if away < 6.5 + 2 * cos((x - across) * 0.9 + (y - down) * 1.3):
-                return petals[away > 6]
-        edge, aside = min(x, y, side - 1 - x, side - 1 - y), x - side / 2 + 0.5
-        if edge == 0:
-            return "gR"[(x + y) // 2 % 2]
-        if 54 <= y < 78 and abs(aside) < 20 - max(0, y - 60) * 0.35:
-            return "u" if aside < -6 else "t" if aside + (x + y) % 2 * 4 < 9 else "b"
-        if y < 54 and hypot(aside, (y - 46) * 1.3) < 24:
-            return "Ggl."[(x * x + y * 3 + x * y) // 7 % 4]
-        return "s" if (x * 7 + y * 3) % 23 == 0 else "."
-
-    rows = tuple("".join(mark(x, y) for x in range(side)) for y in range(side))
-    key = tuple(
-        KeyLine(m, Stitch.FULL, {"bramble": (Colour(m, m, tint),)}, {}, HERE)
-        for m, tint in TINTS.items()
-    )
-    return pattern(*rows, key=key, cloths=(option(14),), id="flowers")
-
-
-@cache
-def flowers_figures():
-    return figures(flowers(), piece())
-
-
-@pytest.fixture(scope="module", params=[*PATTERNS, "flowers"])
-def published(request):
-    """(figures, finishing piece, bytes of the public picture) of each demo pattern and of the flowers."""
-    if request.param == "flowers":
-        of, finish = flowers_figures(), piece()
-    else:
-        shown = request.getfixturevalue("demo").reckoned[0]
-        finish = shown.series.finish
-        of = next(each for each in shown.figures if each.pattern.id == request.param)
-    return of, finish, jpeg_bytes(mounted_public(of, finish, WIDTH_PX))
-
-
-def test_no_chart_can_be_read_out_of_a_public_picture(published, record_property):
-    of, finish, data = published
-    attacker = Attacker(Image.open(BytesIO(data)), of, finish)
-    at_once, deblurred = attacker.as_published(), attacker.deblurred()
-    record_property("read at once", at_once)
-    record_property("read after deblurring", deblurred)
-    print(f"{of.pattern.id}: {at_once:.0%} at once, {deblurred:.0%} deblurred")
-    assert at_once <= MOST_AT_ONCE and deblurred <= MOST_DEBLURRED
-
-
-def test_the_softened_colours_themselves_keep_the_chart(published):
-    """Even he who takes all thread, weave and compression away from the picture reads no chart."""
-    of, finish, _ = published
-    attacker = Attacker(bench(finish, 300), of, finish)
-    colour, hidden = softened(of.pattern, of.cloths[0], finish.border_mm)
-    bare = 1 - np.asarray(hidden, float)[..., None] / 255
-    seen = np.asarray(colour, float) + bare * attacker.chart.palette[0]
-    share = attacker.deblurred(seen)
-    print(f"{of.pattern.id}: {share:.0%} from the softened colours themselves")
-    assert share <= MOST_FROM_COLOURS
-
-
-def test_the_attack_reads_a_picture_that_is_not_softened(monkeypatch):
-    """Else its failure above would say nothing. So place and scale of the mounted design are right too."""
-    monkeypatch.setattr(public_picture, "SOFT_CELLS", 0.1)
-    monkeypatch.setattr(public_picture, "SHOWN_CELLS", 0.5)
-    sharp = mounted_public(flowers_figures(), piece(), WIDTH_PX)
-    attacker = Attacker(sharp, flowers_figures(), piece())
-    assert attacker.as_published() > 0.8
-
-
-def test_a_public_picture_is_light_to_load(published):
-    assert len(published[2]) < 450_000
+def public(of, finish, width_px: int = 600):
+    """The picture of a mounted design."""
+    return mounted_public(face(of, finish), finish, width_px)
 
 
 def test_a_part_in_front_of_the_panel_hides_the_mounted_design():
@@ -340,7 +243,7 @@ def test_a_part_in_front_of_the_panel_hides_the_mounted_design():
     finish = piece(parts=(*piece().parts, pot))
     of = figures(pattern(*["m" * 100] * 88), finish)
     view = scene(finish, 600)
-    with_design, empty = mounted_public(of, finish, 600), bench(finish, 600)
+    with_design, empty = public(of, finish), bench(finish, 600)
     for at, hidden in (((158, 140), True), ((100, 90), False)):
         x, y = view.px(*at)
         box = (round(x) - 4, round(y) - 4, round(x) + 4, round(y) + 4)
@@ -352,9 +255,7 @@ def test_a_design_hangs_where_the_panel_has_room_for_it():
     """A board whose right half must stay free shows the design on the left."""
     finish = piece(keep_outs=(KeepOut("shelf", ((100, 0), (200, 0), (200, 180), (100, 180))),))
     of = figures(pattern(*["m" * 30] * 30), finish)
-    changed = ImageChops.difference(mounted_public(of, finish, 600), bench(finish, 600)).convert(
-        "L"
-    )
+    changed = ImageChops.difference(public(of, finish), bench(finish, 600)).convert("L")
     left, _, right, _ = changed.point(lambda v: 255 * (v > 40)).getbbox()
     start, end = scene(finish, 600).px(0, 0)[0], scene(finish, 600).px(100, 0)[0]
     trim_and_shadow = 8 * scene(finish, 600).px_per_mm
@@ -367,7 +268,7 @@ def test_every_kind_of_trim_shows_round_the_card(kind):
     of = figures(pattern(*["m" * 40] * 40), trimmed)
     card, at = of.cloths[0].fit.card, of.cloths[0].fit.at_mm
     x, y = scene(trimmed, 600).px(at[0] - 1.2, at[1] + card.height_mm / 2)
-    colour = mounted_public(of, trimmed, 600).getpixel((round(x), round(y)))
+    colour = public(of, trimmed).getpixel((round(x), round(y)))
     assert colour[1] > colour[2] + 25  # moss green, which the sage board is not
 
 
@@ -376,69 +277,11 @@ def test_a_gathering_shows_as_many_designs_as_there_are_up_to_three():
     empty = gathering((), piece(), 290, 315)
     covered = []
     for count in (1, 2, 3, 4):
-        changed = ImageChops.difference(gathering((of,) * count, piece(), 290, 315), empty)
+        changed = ImageChops.difference(
+            gathering((face(of, piece()),) * count, piece(), 290, 315), empty
+        )
         covered.append(ImageStat.Stat(changed.convert("L").point(lambda v: v > 25)).sum[0])
     assert covered[0] > 5000 and covered[1] > 5000 and covered[2] == covered[3] > 5000
-
-
-# --- share pictures -------------------------------------------------------------------------------
-
-TITLES = (
-    "Rue",
-    "Robin on the Spade",
-    "The Long and Winding Garden Path with Hollyhocks, Delphiniums, Żonkile and Œillets on Both Sides",
-    "Rhododendronschnittwerkzeugaufbewahrungsschuppen",
-    "All of it " * 60,
-)
-
-
-@pytest.mark.parametrize("title", TITLES, ids=lambda title: title[:12])
-def test_every_title_stands_wholly_on_a_share_picture(title):
-    """1200 × 630, and nothing but paper along the edges of the words' room."""
-    said = ("The Hedge Year", "Designed by Isolde Fernsby")
-    shared = share_picture(title, said, Image.new("RGB", (60, 60)))
-    assert shared.size == SIZE_PX == (1200, 630)
-    paper = shared.getpixel((2, 2))
-    end = SIZE_PX[0] - PICTURE_PX[0]
-    for box in ((0, 0, 48, 630), (end - 30, 0, end, 630), (0, 0, end, 40), (0, 590, end, 630)):
-        assert set(shared.crop(box).get_flattened_data()) == {paper}
-    assert len(set(shared.crop((48, 40, end - 30, 590)).get_flattened_data())) > 20
-
-
-def test_a_short_title_is_written_larger_than_a_long_one():
-    heights = []
-    for title in ("Hm", "Hm " * 60):
-        shared = share_picture(title, (), Image.new("RGB", (60, 60))).convert("L")
-        column = np.asarray(shared.crop((60, 0, 72, 630))) < 100
-        runs = np.diff(np.flatnonzero(np.diff(column.any(axis=1).astype(int))))
-        heights.append(runs[0])
-    assert heights[0] > 1.5 * heights[1]
-
-
-def test_letters_of_further_languages_are_drawn():
-    """No letter comes out as the box or gap that stands for a missing one."""
-    for faces in (("heading.ttf", "heading-ext.ttf"), ("text-regular.ttf", "text-regular-ext.ttf")):
-        shapes = {letter: _drawn(Face(*faces, 40), letter) for letter in "łżřűšœÉß\ue123"}
-        assert len(set(shapes.values())) == len(shapes)
-
-
-def _drawn(face: Face, letter: str) -> bytes:
-    paper = Image.new("L", (60, 60), 255)
-    face.write(ImageDraw.Draw(paper), 10, 45, letter, 0)
-    return paper.tobytes()
-
-
-def test_a_share_picture_is_a_png_of_its_promised_weight(demo):
-    shown = demo.reckoned[0]
-    picture = mounted_public(shown.figures[0], shown.series.finish, WIDTH_PX)
-    data = png_bytes(share_picture("A Title", ("A series", "A designer"), picture), 690_000)
-    assert data.startswith(b"\x89PNG") and len(data) < 700_000
-
-
-def test_a_png_loses_colours_only_when_it_would_be_too_heavy():
-    busy = Image.effect_noise((200, 200), 90).convert("RGB")
-    assert ImageChops.difference(Image.open(BytesIO(png_bytes(busy))), busy).getbbox() is None
-    assert Image.open(BytesIO(png_bytes(busy, 1000))).mode == "P"
 
 
 # --- sameness -------------------------------------------------------------------------------------
@@ -447,12 +290,12 @@ _MAKE = """
 import hashlib
 from packetgen.reckon.figures import figures
 from packetgen.render.picture_file import jpeg_bytes, png_bytes
-from packetgen.render.public_picture import mounted_public
+from packetgen.render.public_picture import face, mounted_public
 from packetgen.render.share_picture import share_picture
 from packetgen.render.stitched_picture import stitched
 from tests.stitching import pattern, piece
 of = figures(pattern(*["mts." * 6] * 20), piece())
-public = mounted_public(of, piece(), 300)
+public = mounted_public(face(of, piece()), piece(), 300)
 sharp = stitched(of.pattern, of.pattern.cloths[0], 12)
 made = jpeg_bytes(public) + png_bytes(sharp) + png_bytes(share_picture("A", ("b",), public))
 print(hashlib.sha256(made).hexdigest())

@@ -17,10 +17,13 @@ from packetgen.faults import FAULTS, Level
 from packetgen.load import load_content
 from packetgen.model import Content
 from tests import (
+    wrong_input_bounds,
     wrong_input_calendar,
     wrong_input_charts,
     wrong_input_files,
     wrong_input_finishes,
+    wrong_input_links,
+    wrong_input_look,
     wrong_input_matched,
     wrong_input_mounting,
     wrong_input_names,
@@ -47,9 +50,12 @@ from tests.content_builder import (
 )
 
 CASES = (
+    *wrong_input_bounds.CASES,
     *wrong_input_calendar.CASES,
     *wrong_input_files.CASES,
     *wrong_input_finishes.CASES,
+    *wrong_input_links.CASES,
+    *wrong_input_look.CASES,
     *wrong_input_values.CASES,
     *wrong_input_names.CASES,
     *wrong_input_charts.CASES,
@@ -84,6 +90,8 @@ FOUND_AFTER_LOADING = {
     "designer-idle",
     "thread-set-unused",
     "paint-unused",
+    "contrast-low",  # in test_look
+    "letters-missing",  # in test_letters
 }
 LONGEST = 220  # characters of a message, without its place
 JARGON = re.compile(
@@ -295,6 +303,7 @@ MAY_BE_LEFT_OUT = {
     "holds_g",
     "photo",
     "price",
+    "release",
     "shop",
     "address",
     "corner",
@@ -304,6 +313,10 @@ MAY_BE_LEFT_OUT = {
     "sun",
     "symbol",
     "or_with",
+    "text",
+    "text_bold",
+    "text_italic",
+    "heading",
 }
 
 

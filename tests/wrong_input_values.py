@@ -396,4 +396,14 @@ CASES = (
         {PATTERN: TINY[PATTERN][: TINY[PATTERN].index("revisions:")]},
         "series/garden-year/fern/pattern.yaml:1:1: 'revisions' is missing in a pattern; add a line, for example revisions: [{date: 2026-11-25, note: First issue.}]",
     ),
+    Case(
+        "a pattern that is given away and sold",
+        {PATTERN: ("sold_at:", "given_away: [chart]\nsold_at:")},
+        "series/garden-year/fern/pattern.yaml:24:13: this pattern is given away, and has a counter as well (line 25); take out 'given_away' if it is sold, or 'sold_at' if it costs nothing",
+    ),
+    Case(
+        "a part of a pattern that cannot be given away",
+        {PATTERN: ("sold_at:", "given_away: [charts]\nsold_at:")},
+        "series/garden-year/fern/pattern.yaml:24:14: an entry of 'given_away' cannot be 'charts'; did you mean 'chart'?",
+    ),
 )

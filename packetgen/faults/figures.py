@@ -7,6 +7,11 @@ FIGURES: dict[str, Fault] = {
     "key-too-long": Fault(
         "the key has {number} lines", "{limit} is the most: there is one chart shape for each"
     ),
+    # colours of the site and the packet (found by reckon)
+    "contrast-low": Fault(
+        "{words}, {colour}, stands at {ratio}:1 on {ground}, {ground_colour}",
+        "at least {least}:1 is needed to be read; {better} would do",
+    ),
     # stitches that are hard to work (found by reckon)
     "alone-counted": Fault(
         "{share} % of the stitches ({alone} of {stitches}) have no neighbour of their colour",
@@ -91,8 +96,8 @@ FIGURES: dict[str, Fault] = {
         Level.ADVICE,
     ),
     "alt-missing": Fault(
-        "nothing says what the photograph shows",
-        "add a line 'photo_alt' for those who do not see it; till then 'about' is read to them",
+        "photo_alt is not given",
+        "the picture will be described as: '{alt}'",
         Level.ADVICE,
     ),
     "designer-idle": Fault(

@@ -20,11 +20,27 @@ FILES: dict[str, Fault] = {
         "the name {name} cannot be part of a web address",
         "use small letters, digits and hyphens, {hint}",
     ),
+    "file-name-kept": Fault(
+        "some machines keep the name {name} for themselves, and no file there can have it",
+        "add a word to it, for example {better}",
+    ),
+    "file-name-long": Fault(
+        "the name {name} has {length} letters", "{limit} are the most that fit everywhere"
+    ),
+    "names-alike": Fault(
+        "{name} and {other} are one and the same name on many machines",
+        "give one of the two another name",
+    ),
     "file-ending": Fault(
         "the name {name} has another ending than is read here", "call it {better}"
     ),
     "file-not-read": Fault(
         "nothing reads {name}", "{hint} (a name that begins with '_' is left alone)", Level.ADVICE
+    ),
+    "more-alike": Fault(
+        "this file has more than {limit} faults of one kind, and the others are not shown",
+        "mend one and see: they may all have one cause",
+        Level.ADVICE,
     ),
     # characters
     "not-utf8": Fault("{what}", "save the file again and choose UTF-8 as its encoding"),
@@ -132,4 +148,41 @@ FILES: dict[str, Fault] = {
     ),
     "list-empty": Fault("{name} has no entries", "write at least one, for example {example}"),
     "list-long": Fault("{name} has {number}", "{limit} is the most that can be used"),
+    # fonts
+    "font-kind": Fault(
+        "{name} is no file of a face that is read here",
+        "give a file that ends in .ttf, .otf or .woff2",
+    ),
+    "font-unreadable": Fault(
+        "{name} cannot be read as a font", "fetch the file once more from where it comes from"
+    ),
+    "font-embedding": Fault(
+        "the maker of {name} does not allow {refused} (the file itself says so)",
+        "take another face, or ask the maker for a file that may be embedded",
+    ),
+    "font-print-only": Fault(
+        "the maker of {name} allows it in documents to read and print; a site hands out the file itself",
+        "look whether its licence has a word on web pages",
+        Level.ADVICE,
+    ),
+    "font-heavy": Fault(
+        "{name} has {size} kB, which every reader of the site must load",
+        "stay below {limit} kB: a .woff2 file, or one with only the letters that you need",
+        Level.ADVICE,
+    ),
+    "font-no-bold": Fault(
+        "{name} has no bold beside it, so bold words stand in the project's own face",
+        "add a line, for example text_bold: bold.ttf",
+        Level.ADVICE,
+    ),
+    "letters-missing": Fault(
+        "the type of the packet has no {letters}",
+        "write it in letters that it has, or give the series a face that has them: "
+        "look: {{text: your-face.ttf}}",
+    ),
+    "font-letters": Fault(
+        "{name} lacks {letters}, which this series has in its titles",
+        "they are set in the project's own face; take a face that has them",
+        Level.ADVICE,
+    ),
 }

@@ -176,6 +176,11 @@ PATTERNS: dict[str, Fault] = {
         "column {column}, row {row} is filled by another close-up (line {line})",
         "keep one of the two",
     ),
+    # what is sold and what is given away
+    "given-and-sold": Fault(
+        "this pattern is given away, and has a counter as well (line {line})",
+        "take out 'given_away' if it is sold, or 'sold_at' if it costs nothing",
+    ),
     # texts, photographs and dates
     "photos-two": Fault("there are two photographs", "keep photo.jpg or photo.png"),
     "photo-tells-place": Fault(

@@ -53,6 +53,26 @@ VALUES: dict[str, Fault] = {
     "address-scheme": Fault(
         "a link may not start with {scheme}", "use an address that starts with https://"
     ),
+    "address-login": Fault(
+        "a link with a name or a password in it, for all to read", "take it out: {better}"
+    ),
+    "address-host": Fault(
+        "{host} is not a host that every reader can reach",
+        "write its full name, for example https://example.org/counter",
+    ),
+    "address-port": Fault("{port} is not a port", "it goes from 1 to 65535; most links have none"),
+    "not-a-mail-address": Fault(
+        "{said} is not an address for letters", "write it like mailto:wren@example.org"
+    ),
+    "prose-long": Fault(
+        "this text has {length} letters", "{limit} are the most that can be set; tell it shorter"
+    ),
+    "prose-brackets": Fault(
+        "this text has {number} signs '[' and '<'", "{limit} are the most that can be read"
+    ),
+    "prose-too-deep": Fault(
+        "this text has lists or quotations too many levels deep", "let them stand side by side"
+    ),
     "day-form": Fault("{said} is not a date", "write year-month-day, for example 2026-11-25"),
     "year-range": Fault("the year {year} in {said} cannot be right", "it goes from 2000 to 2100"),
     "no-such-day": Fault("there is no day {said}", "{hint}"),

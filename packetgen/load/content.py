@@ -12,9 +12,9 @@ from packetgen.model import Content
 _FOLDERS = ("threads", "cloths", "beads", "finishes", "series")
 
 
-def load_content(root: Path) -> tuple[Content | None, Problems]:
+def load_content(root: Path, only: frozenset[str] | None = None) -> tuple[Content | None, Problems]:
     """Everything under `root`, resolved, and every problem found;
-    no content where any of them is an error.
+    no content where any of them is an error. Of the series only those in `only`, unless it is None.
 
     Raises nothing over what an author wrote: all of that is in the problems.
     """
@@ -37,7 +37,11 @@ def load_content(root: Path) -> tuple[Content | None, Problems]:
     names = folder.folders("series")
     if not names:
         problems.add(Place("series"), "series-missing")
-    series = tuple(load_series(folder, name, library, problems) for name in names)
+    series = tuple(
+        load_series(folder, name, library, problems)
+        for name in names
+        if only is None or name in only
+    )
     if problems.errors:
         return None, problems
     return Content(tuple(one for one in series if one is not None), library.threads), problems

@@ -2,6 +2,8 @@
 
 from packetgen.diagnostics import Place, Problems
 from packetgen.load.files import ContentFolder
+from packetgen.load.prose_links import check_links
+from packetgen.load.prose_size import check_size
 from packetgen.load.schema import Group
 from packetgen.load.values import Filled, read_value
 from packetgen.load.yaml_nodes import GroupNode, read_nodes
@@ -27,9 +29,16 @@ def read_document(
 
 
 def read_markdown(folder: ContentFolder, path: str, problems: Problems) -> str | None:
-    """A file of Markdown, not empty."""
+    """A file of Markdown, not empty, whose links could be right."""
     text = folder.text(path)
     if text is not None and not text.strip():
         problems.add(Place(path), "file-empty")
         return None
+    if text is not None:
+
+        def report(code: str, line: int, column: int, **facts: object) -> None:
+            problems.add(Place(path, line + 1, column + 1), code, **facts)
+
+        if check_size(text, report):
+            check_links(text, report)
     return text

@@ -5,6 +5,7 @@ Nothing outside the content folder is ever read, whatever a file calls itself or
 
 import os
 import re
+import unicodedata
 from difflib import get_close_matches
 from pathlib import Path
 
@@ -14,8 +15,13 @@ from packetgen.load.words import offer, said
 
 LARGEST_TEXT_MB = 2
 LARGEST_PICTURE_MB = 40
+LARGEST_FONT_MB = 5
+
+LONGEST_ID = 60  # other words and an ending are added, and 255 bytes is all that a disk allows
 
 _ID = re.compile(r"[a-z0-9]+(-[a-z0-9]+)*")
+# Devices, whatever ending follows the name (Microsoft, "Naming Files, Paths, and Namespaces"; from memory).
+_KEPT = re.compile(r"con|prn|aux|nul|com[0-9]|lpt[0-9]", re.IGNORECASE)
 # What file managers and habit leave lying about; it disturbs nothing and needs no advice.
 _UNREMARKABLE = {"thumbs.db", "desktop.ini", "readme.md", "readme.txt"}
 
@@ -55,6 +61,10 @@ class ContentFolder:
         """The bytes of a picture file, or None where a problem forbids reading it."""
         return self._bytes(path, LARGEST_PICTURE_MB, "save the picture smaller")
 
+    def font(self, path: str) -> bytes | None:
+        """The bytes of a font file, or None where a problem forbids reading it."""
+        return self._bytes(path, LARGEST_FONT_MB, "keep in it only the letters that you need")
+
     def unread(self, path: str, known: tuple[str, ...], hint: str = "") -> None:
         """Advise on files in the folder `path` that nothing reads: most are slips in a name."""
         for name in self.files(path):
@@ -82,9 +92,20 @@ class ContentFolder:
         except OSError:
             return ()
         found = []
+        alike: dict[str, str] = {}
         for name in names:
             # A leading dot or underscore is how an author keeps something aside.
-            if name.startswith((".", "_")) or (self._root / path / name).is_dir() != folders:
+            if name.startswith((".", "_")):
+                continue
+            other = alike.setdefault(_on_other_machines(name), name)
+            if other != name:
+                self._problems.add(
+                    Place(f"{path}/{name}" if path and name.isprintable() else path or "."),
+                    "names-alike",
+                    name=said(name),
+                    other=said(other),
+                )
+            if (self._root / path / name).is_dir() != folders:
                 continue
             if not name.isprintable() or "\\" in name:
                 self._problems.add(
@@ -122,8 +143,19 @@ class ContentFolder:
         return data
 
 
+def _on_other_machines(name: str) -> str:
+    """The same for all names that a disk may take for one: it sees no capitals, or writes accents otherwise."""
+    return unicodedata.normalize("NFC", unicodedata.normalize("NFC", name).casefold())
+
+
 def valid_id(name: str, place: Place, problems: Problems) -> bool:
     """Whether a file or folder may be called `name`, part of web addresses; reports if not."""
+    if _KEPT.fullmatch(name):
+        problems.add(place, "file-name-kept", name=said(name), better=said(f"{name}-1"))
+        return False
+    if len(name) > LONGEST_ID:
+        problems.add(place, "file-name-long", name=said(name), length=len(name), limit=LONGEST_ID)
+        return False
     if _ID.fullmatch(name):
         return True
     better = as_id(name)

@@ -63,7 +63,9 @@ def read_key(
         places[key.value] = key.place
         how = line.value["stitch"] if line.value is not None else None
         worked[key.value] = Stitch(how) if how else None
-        read = None if line.value is None else reader.line(key.value, key.place, line.value)
+        beyond = len(places) > len(SHAPE_NAMES)  # told below, and looked at no further
+        broken = beyond or line.value is None
+        read = None if broken else reader.line(key.value, key.place, line.value)
         if read is None:
             sound = False
         else:

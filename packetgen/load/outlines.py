@@ -11,7 +11,6 @@ from packetgen.model import Outline
 Report = Callable[..., None]
 
 MOST_CORNERS = 500  # that an author writes
-MOST_OF_PATH = 5000  # that curves come to
 FURTHEST_MM = 5000
 
 
@@ -21,23 +20,30 @@ def read_outline(text: str, report: Report) -> Outline | None:
     `text` is '0,0 180,0 180,176 0,176' or 'M 0,24 C 14,8 40,8 60,0 L 60,90 Z', in mm.
     """
     path = is_path(text)
-    corners = path_corners(text, report) if path else _corners(text, report)
+    try:
+        corners = path_corners(text, report) if path else _corners(text, report)
+    except OverflowError:
+        _out_of_range(report)
+        return None
     if corners is None:
         return None
     if len(corners) > 1 and corners[0] == corners[-1]:
         corners.pop()  # closed by the author's own hand
-    most = MOST_OF_PATH if path else MOST_CORNERS
     if len(corners) < 3:
         report("outline-short", 0, number=len(corners))
-    elif len(corners) > most:
-        report("list-long", 0, number=f"{len(corners)} corners", limit=most)
+    elif not path and len(corners) > MOST_CORNERS:
+        report("list-long", 0, number=f"{len(corners)} corners", limit=MOST_CORNERS)
     elif any(abs(value) > FURTHEST_MM for corner in corners for value in corner):
-        report("out-of-range", 0, low=f"-{FURTHEST_MM} mm", high=f"{FURTHEST_MM} mm")
+        _out_of_range(report)
     elif not _sound(corners, path, report):
         return None
     else:
         return tuple(corners)
     return None
+
+
+def _out_of_range(report: Report) -> None:
+    report("out-of-range", 0, low=f"-{FURTHEST_MM} mm", high=f"{FURTHEST_MM} mm")
 
 
 def _corners(text: str, report: Report) -> list[tuple[float, float]] | None:

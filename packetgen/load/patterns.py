@@ -84,6 +84,7 @@ def load_pattern(
     if chart is not None and marks:
         check_used(key.places, chart, worked.marks, bool(worked.beads), problems)
     revisions = _revisions(filled, problems)
+    _check_given(filled, problems)
     if problems.errors:  # nothing is put together that would be thrown away
         return None
     return Pattern(
@@ -109,6 +110,8 @@ def load_pattern(
         dyer=_credit(filled, "dyer"),
         photographer=_credit(filled, "photographer"),
         photo_alt=filled["photo_alt"],
+        release=filled["release"],
+        given_away=tuple(dict.fromkeys(one.value for one in filled.each("given_away"))),
         sold_at=tuple(
             Counter(one.value["name"], one.value["url"]) for one in filled.each("sold_at")
         ),
@@ -118,6 +121,15 @@ def load_pattern(
         photo=photo,
         place=filled.place,
     )
+
+
+def _check_given(filled: Filled, problems: Problems) -> None:
+    """What is sold cannot be given away."""
+    away = [one.value for one in filled.each("given_away") if one.value]
+    if away and filled["sold_at"]:
+        sold = filled.given["sold_at"]
+        line = (sold.name_place or sold.place).line
+        problems.add(filled.place_of("given_away"), "given-and-sold", line=line)
 
 
 def _credit(filled: Filled, name: str) -> str:

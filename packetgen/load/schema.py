@@ -14,10 +14,11 @@ from packetgen.units import MM_PER_UNIT, plain
 
 @dataclass(frozen=True)
 class Text:
-    """Words. `long` text may run over several lines."""
+    """Words. `long` text may run over several lines; the links of `markdown` are looked at."""
 
     long: bool = False
     at_most: int = 200  # characters
+    markdown: bool = False
 
     @property
     def words(self) -> str:

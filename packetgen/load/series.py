@@ -7,6 +7,7 @@ from packetgen.load.documents import read_document, read_markdown
 from packetgen.load.files import ContentFolder, valid_id
 from packetgen.load.key import check_strands
 from packetgen.load.library import Library
+from packetgen.load.look import advise_on_letters, font_names, read_look
 from packetgen.load.notices import read_notices
 from packetgen.load.patterns import Surroundings, load_pattern
 from packetgen.load.references import resolve
@@ -28,7 +29,8 @@ def load_series(
     valid_id(name, Place(path), problems)
     filled = read_document(folder, f"{path}/series.yaml", SERIES, problems)
     welcome = read_markdown(folder, f"{path}/welcome.md", problems)
-    folder.unread(path, ("series.yaml", "welcome.md"))
+    fonts = font_names(filled, folder.files(path))
+    folder.unread(path, ("series.yaml", "welcome.md", *fonts))
     folders = folder.folders(path)
     if filled is None:
         # What the series would have said is unknown;
@@ -66,8 +68,15 @@ def load_series(
     assumptions = read_assumptions(filled, problems)
     pace = _pace(filled, problems)
     notices = read_notices(filled, problems)
+    look = read_look(folder, path, filled, problems)
     if problems.errors:  # nothing is put together that would be thrown away
         return None
+    coming = tuple(
+        ToCome(one["title"], designer, Occasion(one["occasion"]["name"], one["occasion"]["on"]))
+        for one, designer in to_come
+    )
+    titles = (filled["title"], *(one.title for one in (*patterns, *coming)))
+    advise_on_letters(look, titles, filled.place_of("look"), problems)
     return Series(
         id=name,
         title=filled["title"],
@@ -77,10 +86,7 @@ def load_series(
         thread_sets=tuple(sets.values()),
         designers=tuple(designers.values()),
         patterns=patterns,
-        to_come=tuple(
-            ToCome(one["title"], designer, Occasion(one["occasion"]["name"], one["occasion"]["on"]))
-            for one, designer in to_come
-        ),
+        to_come=coming,
         notices=notices,
         licence=filled["licence"],
         welcome_markdown=welcome,
@@ -90,6 +96,7 @@ def load_series(
         pace=pace,
         goes_up_days=filled["goes_up"],
         before_release=filled["before_release"],
+        look=look,
     )
 
 

@@ -8,6 +8,7 @@ from packetgen.load.schema import (
     Group,
     ListOf,
     MapOf,
+    Moment,
     Points,
     Reference,
     Text,
@@ -17,7 +18,7 @@ from packetgen.load.schema import (
 )
 from packetgen.load.shape_common import ABOUT, OCCASION
 from packetgen.load.shape_series import DESIGNER, STRANDS
-from packetgen.model import EDITION_NAMES, GENERIC_FINISHES, Stitch
+from packetgen.model import EDITION_NAMES, GENERIC_FINISHES, GIVEN_AWAY, Stitch
 
 _THREAD = Group(
     "a thread of another card",
@@ -250,6 +251,21 @@ PATTERN = Group(
             _COUNTER,
             "Where it can be bought.",
             "- {name: ..., url: https://example.org/counter}",
+        ),
+        Field(
+            "given_away",
+            ListOf(Choice(GIVEN_AWAY)),
+            "For a pattern that costs nothing: what of it anybody may have from its page.",
+            "[chart, packet]",
+            required=False,
+            default=(),
+        ),
+        Field(
+            "release",
+            Moment(),
+            "When its page may be shown, where that is not with the series.",
+            "2027-03-01 09:00 Europe/London",
+            required=False,
         ),
         Field(
             "revisions",

@@ -17,6 +17,7 @@ from packetgen.load.schema import (
     Whole,
 )
 from packetgen.load.shape_common import ABOUT, OCCASION
+from packetgen.load.shape_look import LOOK
 from packetgen.model import BEFORE_RELEASE, NOTICE_KINDS, Assumptions, Sells
 from packetgen.units import MM_PER_UNIT, plain
 
@@ -172,7 +173,10 @@ NOTICE = Group(
         Field("date", Day(), "When it was written.", "2026-11-20"),
         Field("title", Text(at_most=100), "Its heading.", "A word on linen"),
         Field(
-            "text", Text(long=True, at_most=20_000), "Its text, in Markdown.", "The linen is back."
+            "text",
+            Text(long=True, at_most=20_000, markdown=True),
+            "Its text, in Markdown.",
+            "The linen is back.",
         ),
         Field(
             "kind",
@@ -273,6 +277,13 @@ SERIES = Group(
             _PACE,
             "Stitches in an hour, for the working time; 100, 150 and 200 where it is left out.",
             "{slow: 100, usual: 150, quick: 200}",
+            required=False,
+        ),
+        Field(
+            "look",
+            LOOK,
+            "Colours and faces of its own, for site and packet.",
+            '{light: {accent: "#7d3a1f"}, heading: titles.ttf}',
             required=False,
         ),
         Field(

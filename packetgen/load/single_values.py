@@ -3,13 +3,15 @@
 import re
 from collections.abc import Callable
 from dataclasses import dataclass
-from urllib.parse import urlsplit
 
 from packetgen.diagnostics import Problems
+from packetgen.load.addresses import check_address
 from packetgen.load.dates import read_day, read_days_before, read_moment, read_rule
 from packetgen.load.money import read_money
 from packetgen.load.outlines import read_outline
 from packetgen.load.points import read_cell, read_pair, read_points
+from packetgen.load.prose_links import check_links
+from packetgen.load.prose_size import check_size
 from packetgen.load.schema import (
     Cell,
     Choice,
@@ -58,9 +60,9 @@ def read_single(kind: object, node: TextNode, asking: Asking) -> object | None:
     if LOST in node.value:
         return None
 
-    def report(code: str, offset: int = 0, **facts: object) -> None:
+    def report(code: str, column: int = 0, line: int = 0, **facts: object) -> None:
         facts = {"name": asking.called, "said": said(node.value), "example": asking.example} | facts
-        asking.problems.add(node.at(offset), code, **facts)
+        asking.problems.add(node.at(column, line), code, **facts)
 
     text = node.value
     if node.plain and len(text) > 1 and _CURLY.get(text[0]) == text[-1]:
@@ -78,6 +80,8 @@ def _text(kind: Text, text: str, report: Callable) -> str | None:
         return None
     if len(text) > kind.at_most:
         report("text-long", length=len(text), limit=kind.at_most)
+        return None
+    if kind.markdown and not (check_size(text, report) and check_links(text, report)):
         return None
     return text.strip()
 
@@ -196,28 +200,7 @@ def _hex(kind: Hex, text: str, report: Callable) -> str | None:
 
 
 def _web_address(kind: WebAddress, text: str, report: Callable) -> str | None:
-    try:
-        parts = urlsplit(text)
-        host, _ = parts.hostname, parts.port  # asking for the port is what checks it
-    except ValueError:
-        parts, host = None, None
-    if (
-        parts is not None
-        and parts.scheme
-        and parts.scheme not in ("http", "https")
-        and not re.match(r"[\w.-]+:\d", text)
-    ):
-        report("address-scheme", scheme=said(parts.scheme + ":"))
-        return None
-    if (
-        parts is None
-        or parts.scheme not in ("http", "https")
-        or not host
-        or re.search(r"[\s<>\"'`\\{}|^]", text)
-    ):
-        report("not-an-address")
-        return None
-    return text
+    return text if check_address(text, report) else None
 
 
 def _by_report(reader: Callable) -> Callable:

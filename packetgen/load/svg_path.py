@@ -19,6 +19,7 @@ Spot = tuple[float, float]
 # millimetre; this is less, so that the areas of small parts come out right to a thousandth too.
 FLAT_WITHIN_MM = 0.005
 _MOST_SIDES = 2000  # of one curve
+MOST_CORNERS = 5000  # of the whole shape
 _GAP = re.compile(r"[\s,]*")
 _NUMBER = re.compile(r"[+-]?(?:\d{1,9}\.?\d{0,12}|\.\d{1,12})(?:[eE][+-]?\d{1,2})?", re.ASCII)
 _FLAG = re.compile(r"[01]")
@@ -34,7 +35,8 @@ def is_path(text: str) -> bool:
 def path_corners(text: str, report: Report) -> list[Spot] | None:
     """The corners of the one shape that `text` draws; None where it cannot be read (reported).
 
-    A side stands nowhere further than `FLAT_WITHIN_MM` from its curve.
+    A side stands nowhere further than `FLAT_WITHIN_MM` from its curve. Raises OverflowError where one
+    arc is so far from another that no number holds their ratio.
     """
     steps = _steps(text, report)
     if steps is None:
@@ -42,6 +44,10 @@ def path_corners(text: str, report: Report) -> list[Spot] | None:
     pen = _Pen()
     for step in steps:
         pen.draw(step)
+        if len(pen.corners) > MOST_CORNERS:
+            number = f"more than {MOST_CORNERS} corners"
+            report("list-long", step.begun, number=number, limit=MOST_CORNERS)
+            return None
     return pen.corners
 
 
@@ -51,6 +57,7 @@ class _Step:
 
     letter: str
     numbers: tuple[float, ...]
+    begun: int  # where its letter stands in the text
 
 
 def _steps(text: str, report: Report) -> list[_Step] | None:
@@ -93,7 +100,7 @@ def _steps(text: str, report: Report) -> list[_Step] | None:
                 return None
             # Points that follow a first M without a letter are straight lines.
             follows = {"M": "L", "m": "l"}.get(letter, letter)
-            steps.append(_Step(letter if first else follows, numbers))
+            steps.append(_Step(letter if first else follows, numbers, begun))
             first = False
     return steps
 

@@ -7,10 +7,11 @@ use in an author's file.
 
 import re
 from dataclasses import dataclass
+from functools import lru_cache
 
 import yaml
 
-from packetgen.diagnostics import Place, Problems
+from packetgen.diagnostics import Place, Problem, Problems
 from packetgen.load.characters import describe, unseen
 from packetgen.load.syntax import explain
 from packetgen.load.words import LOST, counted, said, shown
@@ -61,6 +62,19 @@ def read_nodes(text: str, path: str, problems: Problems) -> Node | None:
     """The tree of a YAML file; None where it is empty or cannot be read, with the reason in
     `problems`.
     """
+    node, found = _read(text, path)
+    problems.take(found)
+    return node
+
+
+@lru_cache(maxsize=128)  # where files are read again and again, most are as they were
+def _read(text: str, path: str) -> tuple[Node | None, tuple[Problem, ...]]:
+    problems = Problems()
+    node = _tree(text, path, problems)
+    return node, tuple(problems)
+
+
+def _tree(text: str, path: str, problems: Problems) -> Node | None:
     if not _well_indented(text, path, problems):
         return None
     try:

@@ -2,7 +2,7 @@
 
 from collections.abc import Mapping
 from dataclasses import dataclass, field
-from datetime import date
+from datetime import date, datetime
 
 from packetgen.diagnostics import Place
 from packetgen.model.chart import Bead, Daisy, Fraction, Grid, Knot, Line, Stitch
@@ -15,6 +15,9 @@ _NOWHERE = Place("")  # for nouns that no author wrote down
 # The editions of a chart. The packet itself is in colour; each other one is a document of its own.
 EDITION_NAMES = ("colour", "black-and-white", "large-print", "tablet", "written")
 
+
+# What a pattern that costs nothing may show on its page.
+GIVEN_AWAY = ("chart", "packet")
 
 # Ways of finishing a design that need no wooden piece.
 GENERIC_FINISHES = ("framed", "hoop", "flat-fold", "pillow", "ornament")
@@ -131,3 +134,5 @@ class Pattern:
     dyer: str = ""  # of its hand-dyed cloth or thread
     photographer: str = ""
     photo_alt: str = ""  # what the picture shows, in the author's words
+    release: datetime | None = None  # where it is not that of the series
+    given_away: tuple[str, ...] = ()  # of GIVEN_AWAY; nothing of a pattern that is sold

@@ -6,6 +6,7 @@ from datetime import date, datetime
 
 from packetgen.diagnostics import Place
 from packetgen.model.goods import ThreadCard
+from packetgen.model.look import Look
 from packetgen.model.pattern import Pattern, ThreadSet
 from packetgen.model.people import Designer, Occasion
 from packetgen.model.piece import FinishingPiece
@@ -61,6 +62,7 @@ class ToCome:
     title: str
     designer: Designer
     occasion: Occasion
+    pattern_id: str = ""  # of a pattern that is here but not out yet
 
 
 @dataclass(frozen=True)
@@ -92,6 +94,7 @@ class Series:
     pace: Pace = Pace()
     goes_up_days: int = 7  # before its day that each design is hung up
     before_release: str = "teaser"  # of BEFORE_RELEASE: what may be shown until then
+    look: Look = Look()
 
 
 @dataclass(frozen=True)

@@ -5,6 +5,7 @@ Whether every design fits the finishing piece is `reckon.figures.complain`'s.
 
 from packetgen.diagnostics import Problems
 from packetgen.model import Pattern, Series
+from packetgen.reckon.alt_text import model_alt
 
 # A name in the credits → how a sentence asks for it.
 _ASKED = {"model_stitcher": "who stitched the model", "finisher": "who finished it"}
@@ -54,8 +55,8 @@ def _photographs(series: Series, problems: Problems) -> None:
     if without:
         problems.add(series.place, "photo-missing", titles=", ".join(without))
     for pattern in series.patterns:
-        if pattern.photo and not pattern.photo_alt:
-            problems.add(pattern.place, "alt-missing")
+        if not pattern.photo_alt:
+            problems.add(pattern.place, "alt-missing", alt=model_alt(pattern, series.finish))
 
 
 def _credits(pattern: Pattern, problems: Problems) -> None:

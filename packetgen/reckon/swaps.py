@@ -33,7 +33,7 @@ class Swap:
     title: str
     designer: str
     occasion: Occasion
-    pattern_id: str | None  # None while it is still to come
+    pattern_id: str | None  # None where it is only announced
     turns: tuple[Turn, ...]
 
     @property
@@ -45,7 +45,9 @@ class Swap:
 def swaps(series: Series) -> tuple[Swap, ...]:
     """Every design of the series, out or still to come, in the order in which they first go up."""
     designs = [(p.title, p.designer.name, p.occasion, p.id) for p in series.patterns]
-    designs += [(p.title, p.designer.name, p.occasion, None) for p in series.to_come]
+    designs += [
+        (p.title, p.designer.name, p.occasion, p.pattern_id or None) for p in series.to_come
+    ]
     turns = _turns([occasion for _, _, occasion, _ in designs], series)
     made = [Swap(*design, turns=turned) for design, turned in zip(designs, turns)]
     return tuple(sorted(made, key=lambda swap: swap.turns[0].day))

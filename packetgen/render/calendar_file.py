@@ -20,7 +20,8 @@ def calendar_file(series: Series) -> bytes:
     designs = swaps(series)
     events = [(turn, swap, _name(swap, designs)) for swap in designs for turn in swap.turns]
     events.sort(key=lambda one: one[0].day)
-    newest = max(pattern.revisions[-1].on for pattern in series.patterns)
+    issued = [pattern.revisions[-1].on for pattern in series.patterns]
+    newest = max(issued, default=series.release.date())
     stamps = {pattern.id: pattern.revisions[-1].on for pattern in series.patterns}
     lines = [
         "BEGIN:VCALENDAR",

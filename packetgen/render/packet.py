@@ -31,9 +31,10 @@ from packetgen.reckon.thread import in_words
 from packetgen.reckon.working_time import RULE_SAID, WEIGHTS_SAID
 from packetgen.render.character_map import FILE_NAME, character_csv, code_of
 from packetgen.render.chart_pages import ChartPage, alternative, box_mm, chart_pages, has_sample
-from packetgen.render.faces import font_css
+from packetgen.render.faces import series_font_files
 from packetgen.render.full_size_pages import full_size
 from packetgen.render.key import key_rows, matched_notes
+from packetgen.render.look_style import packet_style
 from packetgen.render.magnet_table import magnet_table
 from packetgen.render.other_finishes import other_finishes
 from packetgen.render.painting import painting
@@ -137,11 +138,11 @@ def packet(series: Series, figures: Figures, cover_jpeg: bytes, env: Environment
         swaps=swaps(series),
         laid=laid,
         laid_in_row=in_a_row(len(laid)),
-        painting=painting(figures, series.finish),
+        painting=painting(series.finish),
         other=other_finishes(figures),
         goes_up=before_its_day(series.goes_up_days),
     )
-    return chart.source(html, assets)
+    return chart.source(html, assets | series_font_files(series.look))
 
 
 def booklet(series: Series, figures: Figures, edition: Edition, env: Environment) -> PacketSource:
@@ -155,7 +156,7 @@ def booklet(series: Series, figures: Figures, edition: Edition, env: Environment
         figures=figures,
         edition=edition,
     )
-    return chart.source(html, chart.assets)
+    return chart.source(html, chart.assets | series_font_files(series.look))
 
 
 def about(series: Series, pattern: Pattern) -> dict[str, object]:
@@ -166,7 +167,7 @@ def about(series: Series, pattern: Pattern) -> dict[str, object]:
         "revision": pattern.revisions[-1],
         "revision_number": len(pattern.revisions),
         "licence_line": series.licence.partition(".")[0] + ".",
-        "font_css": font_css("asset:"),
+        "font_css": packet_style(series.look),
     }
 
 

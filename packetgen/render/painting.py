@@ -6,7 +6,6 @@ from dataclasses import dataclass
 from packetgen.cautions import CAUTIONS
 from packetgen.model import Coating, FinishingPiece
 from packetgen.nouns import counted
-from packetgen.reckon.figures import Figures
 from packetgen.reckon.paint import (
     BRUSH_LOSS,
     HAND_H,
@@ -15,7 +14,9 @@ from packetgen.reckon.paint import (
     PaintNeed,
     PartPaint,
     WayNeed,
+    order_of_work,
     paint_cautions,
+    paint_needs,
 )
 from packetgen.units import about_percent, hours_minutes, plain, up_to_step
 
@@ -75,12 +76,13 @@ class Painting:
     hand: str  # the time for putting on one coat
 
 
-def painting(figures: Figures, piece: FinishingPiece) -> Painting:
+def painting(piece: FinishingPiece) -> Painting:
+    needs = paint_needs(piece)
     return Painting(
-        paint_views(figures.paints),
-        coat_views(figures.coats, figures.paints),
+        paint_views(needs),
+        coat_views(order_of_work(piece), needs),
         cautions_of_painting(piece),
-        losses_said(figures.paints),
+        losses_said(needs),
         hours_minutes(HAND_H),
     )
 

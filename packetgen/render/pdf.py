@@ -22,10 +22,16 @@ from packetgen.render.pdf_charts import add_charts
 PAPERS_MM: Mapping[str, tuple[float, float]] = {"letter": (215.9, 279.4), "a4": (210.0, 297.0)}
 _POINTS_PER_MM = 72 / 25.4
 _VERSION = "1.7"
+_OWN = "asset:"
 
 
 class EngineComplaint(Exception):
     """The engine warned or failed; a packet with a warning is not published."""
+
+
+def load_engine() -> None:
+    """What takes a second at the first document, done beforehand."""
+    import weasyprint  # noqa: F401
 
 
 def documents(
@@ -45,7 +51,9 @@ def documents(
     with the date `dated`. Raises EngineComplaint in the engine's words.
     """
     _use_no_system_fonts()
-    from weasyprint import HTML, Attachment  # takes a second to load, and only builds need it
+    # Takes a second to load, and only builds need it.
+    from weasyprint import HTML, Attachment
+    from weasyprint.urls import FatalURLFetchingError
 
     complaints = _Complaints()
     logger = logging.getLogger("weasyprint")
@@ -80,6 +88,8 @@ def documents(
                 for name, data in attached.items()
             ],
         )
+    except FatalURLFetchingError as refused:  # no Exception, so that the engine lets it pass
+        raise EngineComplaint(str(refused)) from refused
     finally:
         logger.removeHandler(complaints)
     if complaints.lines:
@@ -151,9 +161,9 @@ def _fetcher(assets: Mapping[str, bytes]) -> object:
         """Serves `asset:` names from memory and refuses all else."""
 
         def fetch(self, url: str, headers: object = None) -> URLFetcherResponse:
-            name = url.removeprefix("asset:")
+            name = url.removeprefix(_OWN)
             found = assets.get(name) or font_files().get(name)
-            if found is None:
+            if found is None or not url.startswith(_OWN):
                 raise FatalURLFetchingError(f"a packet may not fetch {url!r}")
             kind = {"svg": "image/svg+xml", "png": "image/png", "jpg": "image/jpeg"}
             content_type = kind.get(name.rpartition(".")[2], "application/octet-stream")

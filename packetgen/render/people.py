@@ -1,6 +1,6 @@
-"""What pages say of designers: how they sell, and whom they share a studio with."""
+"""What pages say of designers: how and where they sell, and whom they share a studio with."""
 
-from packetgen.model import Designer, Sells
+from packetgen.model import Counter, Designer, Pattern, Sells
 from packetgen.render.site_text import listed
 
 _SELLS = {
@@ -22,3 +22,11 @@ def studio_said(designer: Designer, designers: tuple[Designer, ...]) -> str:
     if not designer.studio or not others:
         return designer.studio
     return f"{designer.studio}, with {listed(others)}"
+
+
+def counters(pattern: Pattern) -> tuple[Counter, ...]:
+    """The counters the pattern names; a designer who sells, and names none, sells at her own."""
+    designer = pattern.designer
+    if pattern.given_away or designer.sells is Sells.NEITHER or not designer.shop:
+        return pattern.sold_at
+    return pattern.sold_at or (Counter(designer.name, designer.shop),)

@@ -1,6 +1,7 @@
 """The painted finishing piece on a calm wall."""
 
 from dataclasses import dataclass
+from functools import lru_cache
 from math import ceil, floor
 
 from PIL import Image, ImageDraw, ImageFilter
@@ -13,6 +14,7 @@ from packetgen.render.picture_surface import (
     lit,
     noise,
     rounded_edge,
+    shadow_reach_px,
     throw_shadow,
     tilted_light,
     together,
@@ -61,16 +63,62 @@ def painted(
     It hangs with its middle at `middle_mm` on the board of the panel and behind every part that is
     listed after that board: pots stand in front.
     """
+    whole, before = _stages(piece, width_px)
+    if not mounted:
+        return whole.reduce(FINE)
+    view = scene(piece, width_px * FINE)
+    middle, fall = view.px(*middle_mm), _STANDS_OFF_MM * view.px_per_mm
+    canvas = before.copy()
+    hang(canvas, mounted, middle, fall)
+    # Only what lies near the design looks otherwise than on the empty piece, so only that is painted.
+    changed = _round(middle, mounted.size, fall)
+    front = _board_of_the_panel(piece) + 1
+    for index, part in enumerate(piece.parts[front:], front):
+        if _meet(changed, _reach(view, part)):
+            _paint(canvas, view, part, index)
+    result = whole.copy()
+    result.paste(canvas.crop(changed), changed[:2])
+    return result.reduce(FINE)
+
+
+Box = tuple[int, int, int, int]
+
+
+def _round(middle: tuple[float, float], size: tuple[int, int], fall_px: float) -> Box:
+    """Whole px round a thing and its shadow."""
+    reach = ceil(shadow_reach_px(fall_px)) + 1
+    left, top = (floor(m - n / 2) - reach for m, n in zip(middle, size))
+    return left, top, left + size[0] + 2 * reach + 1, top + size[1] + 2 * reach + 1
+
+
+def _reach(view: Scene, part: Part) -> Box:
+    xs, ys = zip(*(view.px(*corner) for corner in _placed(part)))
+    middle = (min(xs) + max(xs)) / 2, (min(ys) + max(ys)) / 2
+    rim = 4 * _SANDED_MM * view.px_per_mm + 2
+    size = ceil(max(xs) - min(xs) + rim), ceil(max(ys) - min(ys) + rim)
+    return _round(middle, size, _fall_px(view, part))
+
+
+def _meet(one: Box, other: Box) -> bool:
+    return all(one[axis] < other[axis + 2] and other[axis] < one[axis + 2] for axis in (0, 1))
+
+
+def _fall_px(view: Scene, part: Part) -> float:
+    return part.thickness_mm * 0.6 * view.px_per_mm
+
+
+@lru_cache(maxsize=1)
+def _stages(piece: FinishingPiece, width_px: int) -> tuple[Image.Image, Image.Image]:
+    """The whole piece, and as it is when only what lies behind the design is painted."""
     view = scene(piece, width_px * FINE)
     canvas = wall((view.width_px, view.height_px))
-    in_front = _board_of_the_panel(piece) + 1
-    for index, part in enumerate(piece.parts[:in_front]):
+    front = _board_of_the_panel(piece) + 1
+    before = canvas
+    for index, part in enumerate(piece.parts):
+        if index == front:
+            before = canvas.copy()
         _paint(canvas, view, part, index)
-    if mounted:
-        hang(canvas, mounted, view.px(*middle_mm), _STANDS_OFF_MM * view.px_per_mm)
-    for index, part in enumerate(piece.parts[in_front:], in_front):
-        _paint(canvas, view, part, index)
-    return canvas.reduce(FINE)
+    return canvas, before if front < len(piece.parts) else canvas
 
 
 def hang(
@@ -120,7 +168,7 @@ def _paint(canvas: Image.Image, view: Scene, part: Part, seed: int) -> None:
     mask = Image.new("L", size)
     ImageDraw.Draw(mask).polygon([(x - at[0], y - at[1]) for x, y in corners], fill=255)
     mask = mask.filter(ImageFilter.GaussianBlur(_SANDED_MM * mm)).point(_SANDED)
-    throw_shadow(canvas, mask, at, part.thickness_mm * 0.6 * mm, 0.55)
+    throw_shadow(canvas, mask, at, _fall_px(view, part), 0.55)
     if part.seen is None or part.seen.paint.put_on_with == "brush":
         stroke = (60 * mm, 0.7 * mm) if size[0] >= size[1] else (0.7 * mm, 60 * mm)
         strokes = grain(size, 40 + seed, 5, stroke)

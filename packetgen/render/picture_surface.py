@@ -61,7 +61,7 @@ def throw_shadow(
     ground: Image.Image, mask: Image.Image, at: tuple[int, int], fall_px: float, strength: float
 ) -> None:
     """Darken `ground` below and to the right of a shape with its corner `at`, `fall_px` before it."""
-    room = round(fall_px * 4) + 1
+    room = round(shadow_reach_px(fall_px))
     roomy = ImageOps.expand(mask, room)
     for fall, blur in ((0.25, 0.3), (1.0, 1.0)):
         shadow = shifted(roomy, max(1, round(fall_px * fall)))
@@ -69,6 +69,11 @@ def throw_shadow(
         shadow = shadow.point([round(value * strength / 2) for value in range(256)])
         left, top = at[0] - room, at[1] - room
         ground.paste(_SHADE, (left, top, left + shadow.width, top + shadow.height), shadow)
+
+
+def shadow_reach_px(fall_px: float) -> float:
+    """How far from a shape its shadow can be seen at all."""
+    return fall_px * 4 + 1
 
 
 def tilted_light(size: tuple[int, int], depth: int) -> Image.Image:

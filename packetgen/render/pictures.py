@@ -1,65 +1,211 @@
-"""Every picture that a build needs, as finished files."""
+"""Every picture that a build needs, as finished files. What was drawn once is asked of `keep`."""
+
+from collections.abc import Callable, Sequence
+from dataclasses import replace
+from functools import cache
 
 from PIL import Image
 
+from packetgen.digest import Keep, digest
 from packetgen.model import FinishingPiece, Series
 from packetgen.reckon.figures import Figures
-from packetgen.render.photo import upright
-from packetgen.render.picture_file import jpeg_bytes, png_bytes
-from packetgen.render.public_picture import bench, gathering, mounted_public
+from packetgen.reckon.standing import Standing
+from packetgen.render.photo import close_up, upright
+from packetgen.render.picture_detail import detail
+from packetgen.render.picture_file import jpeg_bytes, png_bytes, size_of
+from packetgen.render.picture_view import DETAIL_PX
+from packetgen.render.public_picture import (
+    MOST_GATHERED,
+    bench,
+    close_box,
+    face,
+    gathering,
+    mounted_public,
+)
 from packetgen.render.share_picture import PICTURE_PX, share_picture
-from packetgen.render.site_pictures import Picture, SitePictures
+from packetgen.render.site_pictures import (
+    OF_PIECE,
+    OF_SERIES,
+    Picture,
+    Shares,
+    SitePictures,
+    Widths,
+)
 from packetgen.render.stitched_picture import stitched
 
-_COVER_PX_PER_CELL = 14
-_SITE_WIDTH_PX = 1200
-_PHOTO_PX = 1600
-_MOST_SHARE_BYTES = 690_000
+# Raise it whenever the same design would be drawn otherwise than before.
+_DRAWING = 2
+_COVER_PX_PER_CELL, _COVER_PX = 14, 1600
+_PHOTO_PX = 1800
+# Width in px → the most bytes, so that a page with its picture stays below 300 kB.
+WIDTHS_PX = {480: 60_000, 800: 110_000, 1200: 230_000}
+_WIDEST_PX = max(WIDTHS_PX)
+_MOST_SHARE_BYTES = {"wide": 690_000, "square": 900_000, "upright": 1_100_000}
+
+Draw = Callable[[], Image.Image]
+DrawShape = Callable[[str], Image.Image]
 
 
 def cover_jpeg(figures: Figures) -> bytes:
     """The photo of the stitched model, or the stitched design drawn sharp, for the packet's cover."""
     pattern = figures.pattern
     if pattern.photo:
-        return jpeg_bytes(upright(pattern.photo, _PHOTO_PX))
+        return jpeg_bytes(upright(pattern.photo, _COVER_PX))
     return jpeg_bytes(stitched(pattern, pattern.cloths[0], _COVER_PX_PER_CELL))
 
 
-def site_pictures(series: Series, figures: tuple[Figures, ...]) -> SitePictures:
-    """What the site shows: every design, the empty bench, and a share picture a page.
+def site_pictures(standing: Standing, keep: Keep) -> SitePictures:
+    """What the site shows: every design that is out, a close-up of each that is awaited, the empty bench,
+    and share pictures.
 
-    A design is shown by the author's photo of it, or else softened and mounted on the bench.
+    A design is shown by the author's photo of it, or else told anew and mounted on the bench.
     """
-    piece = series.finish
-    mounted = {each.pattern.id: _public(each, piece) for each in figures}
-    empty = bench(piece, _SITE_WIDTH_PX)
-    shares = {
-        each.pattern.id: png_bytes(
-            share_picture(
-                each.pattern.title,
-                (series.title, f"designed by {each.pattern.designer.name}"),
-                mounted[each.pattern.id],
-            ),
-            _MOST_SHARE_BYTES,
-        )
-        for each in figures
-    }
+    series, piece = standing.series, standing.series.finish
+    out = {each.pattern.id: _Hand(each, piece) for each in standing.figures}
+    awaited = {each.pattern.id: _Hand(_not_yet_given(each), piece) for each in standing.teased}
+    of_out = {name: _of_pattern(hand, True, series, keep) for name, hand in out.items()}
+    of_awaited = {name: _of_pattern(hand, False, series, keep) for name, hand in awaited.items()}
+    of_piece = digest(_of_piece(piece))
+    together = tuple(hand.drawn_from for hand in list(out.values())[:MOST_GATHERED])
+
+    def empty() -> Image.Image:
+        return bench(piece, _WIDEST_PX)
+
+    def gathered(shape: str) -> Image.Image:
+        faces = [hand.face() for hand in out.values()]
+        return gathering(faces, piece, *PICTURE_PX[shape]) if faces else empty()
+
+    shares = {name: shared for name, (_, shared) in (of_out | of_awaited).items()}
+    lines = (series.tagline,)
+    shares[OF_SERIES] = _shares(series, series.title, lines, (together, of_piece), gathered, keep)
+    shares[OF_PIECE] = _shares(
+        series, piece.name, (series.title,), of_piece, lambda shape: empty(), keep
+    )
     return SitePictures(
-        mounted={name: _picture(image) for name, image in mounted.items()},
+        mounted={name: widths for name, (widths, _) in of_out.items()},
+        details={name: widths for name, (widths, _) in of_awaited.items()},
         shares=shares,
-        series_share=png_bytes(
-            share_picture(series.title, (series.tagline,), gathering(figures, piece, *PICTURE_PX)),
-            _MOST_SHARE_BYTES,
-        ),
-        piece_share=png_bytes(share_picture(piece.name, (series.title,), empty), _MOST_SHARE_BYTES),
-        bench=_picture(empty),
+        bench=_widths(("bench", of_piece), empty, keep),
     )
 
 
-def _public(figures: Figures, piece: FinishingPiece) -> Image.Image:
-    photo = figures.pattern.photo
-    return upright(photo, _PHOTO_PX) if photo else mounted_public(figures, piece, _SITE_WIDTH_PX)
+def pattern_pictures(
+    series: Series, figures: Figures, out: bool, keep: Keep
+) -> tuple[Widths, Shares]:
+    """What the site shows of one pattern: the whole of it when it is `out`, else a close-up."""
+    return _of_pattern(_Hand(figures, series.finish), out, series, keep)
 
 
-def _picture(image: Image.Image) -> Picture:
-    return Picture(jpeg_bytes(image), image.width, image.height)
+def _of_pattern(hand: "_Hand", out: bool, series: Series, keep: Keep) -> tuple[Widths, Shares]:
+    pattern = hand.figures.pattern
+    lines = (series.title, f"designed by {pattern.designer.name}")
+    if out:
+        shares = _shares(series, pattern.title, lines, hand.drawn_from, hand.close, keep)
+        return _widths(("mounted", hand.drawn_from), hand.whole, keep), shares
+    of = ("detail", hand.drawn_from)
+    shares = _shares(series, pattern.title, lines, of, lambda shape: hand.part(), keep)
+    return _widths(of, hand.part, keep), shares
+
+
+def _shares(
+    series: Series, title: str, lines: Sequence[str], of: object, draw: DrawShape, keep: Keep
+) -> Shares:
+    """`of` is what `draw` draws from."""
+    look = series.look
+    words = (title, tuple(lines), look.light, look.faces)
+    return Shares(
+        **{
+            shape: keep(
+                digest(_DRAWING, "share", shape, words, of),
+                lambda shape=shape, most=most_bytes: png_bytes(
+                    share_picture(title, lines, draw(shape), shape, look), most
+                ),
+            )
+            for shape, most_bytes in _MOST_SHARE_BYTES.items()
+        }
+    )
+
+
+def _not_yet_given(figures: Figures) -> Figures:
+    """Until it is out, a chart that will be given away is hidden like any other."""
+    return replace(figures, pattern=replace(figures.pattern, given_away=()))
+
+
+class _Hand:
+    """Draws one design, each thing at most once, and only when a file of it must be made."""
+
+    def __init__(self, figures: Figures, piece: FinishingPiece) -> None:
+        self.figures, self._piece, self._photo = figures, piece, figures.pattern.photo
+        self.drawn_from = digest(_drawn_from(figures, piece))
+        self.face = cache(lambda: face(figures, piece))
+        self.whole = cache(self._whole)
+        self.part = cache(self._part)
+
+    def close(self, shape: str) -> Image.Image:
+        """The design large in its place."""
+        whole, room = self.whole(), PICTURE_PX[shape]
+        if self._photo:
+            return whole
+        box = close_box(self.figures.cloths[0], self._piece, whole.size, room)
+        return whole.resize(room, Image.Resampling.LANCZOS, box)
+
+    def _whole(self) -> Image.Image:
+        if self._photo:
+            return upright(self._photo, _PHOTO_PX)
+        return mounted_public(self.face(), self._piece, _WIDEST_PX)
+
+    def _part(self) -> Image.Image:
+        if self._photo:
+            return close_up(upright(self._photo, 2 * _PHOTO_PX), DETAIL_PX)
+        return detail(self.face())
+
+
+def _widths(name: tuple, draw: Draw, keep: Keep) -> Widths:
+    """A picture in all of WIDTHS_PX; of one that is narrower than some of them, in its own instead."""
+
+    def made(width_px: int) -> Picture:
+        def make() -> bytes:
+            return jpeg_bytes(_narrowed(draw(), width_px), WIDTHS_PX[width_px])
+
+        data = keep(digest(_DRAWING, width_px, name), make)
+        return Picture(data, *size_of(data))
+
+    by_width = {picture.width_px: picture for picture in map(made, WIDTHS_PX)}
+    return tuple(by_width.values())
+
+
+def _narrowed(image: Image.Image, width_px: int) -> Image.Image:
+    if image.width <= width_px:
+        return image
+    size = (width_px, round(image.height * width_px / image.width))
+    return image.resize(size, Image.Resampling.LANCZOS)
+
+
+def _drawn_from(figures: Figures, piece: FinishingPiece) -> tuple:
+    """Everything that a picture of the design is drawn from, and nothing else: no words and no prices."""
+    pattern, on = figures.pattern, figures.cloths[0]
+    if pattern.photo:
+        return (pattern.photo,)
+    first, cloth = pattern.thread_sets[0], on.option.cloth
+    strands = (
+        first.strands, first.backstitch_strands, first.knot_strands, first.daisy_strands,
+    )  # fmt: skip
+    key = tuple(
+        (
+            line.mark,
+            line.stitch,
+            tuple(colour.hex for colour in line.threads[first.id]),
+            line.strands.get(first.id),
+            tuple((card.strands, card.tex, card.braid) for card in line.cards_in(first)),
+        )
+        for line in pattern.key
+    )
+    beads = tuple((bead.card.size_mm, bead.colour.hex, bead.at) for bead in pattern.beads)
+    stitches = (pattern.grid, pattern.fractions, pattern.lines, pattern.knots, pattern.daisies)
+    cloths = (cloth.weave, cloth.count_per_inch, on.option.over, on.option.colour.hex)
+    shown = "chart" in pattern.given_away
+    return (stitches, beads, key, strands, cloths, on.fit, piece.trim, shown, _of_piece(piece))
+
+
+def _of_piece(piece: FinishingPiece) -> tuple:
+    return piece.panel, piece.border_mm, piece.parts

@@ -1,10 +1,12 @@
-"""An author's Markdown as safe HTML. The only module that knows the Markdown library and the sanitiser."""
+"""An author's Markdown as safe HTML. The only module that knows the sanitiser."""
 
 import re
+from functools import lru_cache
 
-import markdown
 import nh3
 from markupsafe import Markup
+
+from packetgen.markdown_text import as_html
 
 _TAGS = {
     *("p", "br", "hr", "em", "strong", "code", "blockquote", "ul", "ol", "li"),
@@ -17,17 +19,18 @@ def prose(text: str, lower: int = 0) -> Markup:
 
     Headings are set `lower` levels further down, to stand under the page's own.
     """
-    html = markdown.markdown(
-        text, extensions=["tables", "sane_lists", "smarty"], output_format="html"
+    lowered = re.sub(
+        r"(</?h)([1-6])>", lambda tag: f"{tag[1]}{min(6, int(tag[2]) + lower)}>", _clean(text)
     )
-    clean = nh3.clean(
-        html,
+    return Markup(lowered.replace("<th>", '<th scope="col">'))
+
+
+@lru_cache(maxsize=32)  # a story stands on several pages
+def _clean(text: str) -> str:
+    return nh3.clean(
+        as_html(text),
         tags=_TAGS,
         attributes={"a": {"href"}, "th": {"scope"}},
         url_schemes={"http", "https", "mailto"},
         link_rel="noopener",
     )
-    lowered = re.sub(
-        r"(</?h)([1-6])>", lambda tag: f"{tag[1]}{min(6, int(tag[2]) + lower)}>", clean
-    )
-    return Markup(lowered.replace("<th>", '<th scope="col">'))

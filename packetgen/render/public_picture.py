@@ -1,37 +1,53 @@
 """The picture of a pattern that is sold: the mounted piece on its bench, from which no chart can be read.
 
-What is sold is the chart, so a public picture must look like the needlework without giving it away.
-The design is softened over SOFT_CELLS and then kept as one colour for every SHOWN_CELLS square: fewer
-than half as many colours as the chart has stitches. Both lose detail for good, and nothing later puts it
-back. What is left is worked again in crosses of that larger size, so that the picture shows real thread
-and weave, and yet no stitch of it is a stitch of the design. Every size of the picture is made from the
-same few colours, so that several of them together tell no more than one.
+What is shown is worked from another chart than the one that is sold (`picture_retold`). Every size and
+every crop of it shows the same crosses, so that several of them together tell no more than one. A pattern
+whose chart is given away is shown as it is.
 """
 
 from collections import Counter
 from collections.abc import Sequence
-from math import ceil, hypot
-from random import Random
+from dataclasses import dataclass
+from math import hypot
 
-from PIL import Image, ImageChops, ImageFilter
+from PIL import Image
 
 from packetgen.model import FinishingPiece, Pattern
 from packetgen.reckon.colour import channels, lab, mix
 from packetgen.reckon.figures import Figures, OnCloth
 from packetgen.render.picture_bench import FINE, hang, painted, scene, wall
-from packetgen.render.picture_cloth import weave_light
+from packetgen.render.picture_retold import retold
 from packetgen.render.picture_surface import lit, noise, rounded_edge, throw_shadow, together
-from packetgen.render.picture_thread import Layers, thread
 from packetgen.render.picture_trim import trim_layers
+from packetgen.render.picture_window import bordered
 from packetgen.render.stitched_picture import stitched_layers
 
-SOFT_CELLS = 0.7  # standard deviation of the softening
-SHOWN_CELLS = 1.5  # side of a cross in the picture, in cells of the chart
 TILT_DEGREES = 1.8  # anticlockwise: magnets are never set quite straight
-_CHART_PX = 8  # a cell of the chart while it is softened
-_CROSS_PX = 24  # a shown cross, before the picture is brought to its size
-# Softened cover, of 255, from which a cross or at least a half stitch is shown: chosen by eye.
-_FULL_COVER, _HALF_COVER = 125, 62
+_CROSS_PX = 20  # a shown cross, before the picture is brought to its size
+_ROOM = 1.34  # of a close view, for the larger side of the card that it holds
+
+
+@dataclass(frozen=True)
+class Face:
+    """What is seen of a card: `pattern` has a chart that covers all of it, border and all."""
+
+    pattern: Pattern
+    on: OnCloth
+    trim_hex: str
+
+    @property
+    def size(self) -> tuple[int, int]:
+        return self.pattern.grid.width, self.pattern.grid.height
+
+
+def face(figures: Figures, piece: FinishingPiece) -> Face:
+    """The other chart; of a pattern whose chart is given away its own."""
+    pattern, on = figures.pattern, figures.cloths[0]
+    if "chart" in pattern.given_away:
+        shown = bordered(pattern, round(piece.border_mm / on.cell_mm))
+    else:
+        shown = retold(pattern, on, piece.border_mm).pattern
+    return Face(shown, on, _trim_colour(pattern, on))
 
 
 def bench(piece: FinishingPiece, width_px: int) -> Image.Image:
@@ -39,102 +55,102 @@ def bench(piece: FinishingPiece, width_px: int) -> Image.Image:
     return painted(piece, width_px)
 
 
-def mounted_public(figures: Figures, piece: FinishingPiece, width_px: int) -> Image.Image:
-    """The softened design, mounted, at the true scale of the model's cloth where it fits on the panel."""
-    fit = figures.cloths[0].fit
-    middle_mm = (fit.at_mm[0] + fit.card.width_mm / 2, fit.at_mm[1] + fit.card.height_mm / 2)
+def mounted_public(shown: Face, piece: FinishingPiece, width_px: int) -> Image.Image:
+    """The design, mounted, at the true scale of the model's cloth where it fits on the panel."""
     px_per_mm = scene(piece, width_px * FINE).px_per_mm
-    return painted(piece, width_px, mounted(figures, piece, px_per_mm), middle_mm)
+    return painted(piece, width_px, mounted(shown, piece, px_per_mm), middle_mm(shown.on))
+
+
+def middle_mm(on: OnCloth) -> tuple[float, float]:
+    """Where the middle of the mounted card hangs, in the piece's own millimetres."""
+    fit = on.fit
+    return fit.at_mm[0] + fit.card.width_mm / 2, fit.at_mm[1] + fit.card.height_mm / 2
+
+
+def close_box(
+    on: OnCloth, piece: FinishingPiece, size_px: tuple[int, int], shape: tuple[int, int]
+) -> tuple[float, float, float, float]:
+    """The part of a mounted picture that shows its card large, in the proportions of `shape`."""
+    view = scene(piece, size_px[0])
+    middle = view.px(*middle_mm(on))
+    card = [side * view.px_per_mm * _ROOM for side in (on.fit.card.width_mm, on.fit.card.height_mm)]
+    scale = max(card[0] / shape[0], card[1] / shape[1])
+    scale = min(scale, size_px[0] / shape[0], size_px[1] / shape[1])
+    return _within(middle, (shape[0] * scale, shape[1] * scale), size_px)
+
+
+def _within(
+    middle: tuple[float, float], size: tuple[float, float], room: tuple[int, int]
+) -> tuple[float, float, float, float]:
+    """A box of this size as near to `middle` as the room allows."""
+    left, top = (min(max(0, m - s / 2), r - s) for m, s, r in zip(middle, size, room))
+    return left, top, left + size[0], top + size[1]
 
 
 def gathering(
-    all_figures: Sequence[Figures], piece: FinishingPiece, width_px: int, height_px: int
+    faces: Sequence[Face], piece: FinishingPiece, width_px: int, height_px: int
 ) -> Image.Image:
     """The first three mounted designs of a series side by side on the wall, to one scale."""
-    shown = all_figures[: len(_PLACES)]
     canvas = wall((width_px * FINE, height_px * FINE))
-    places = _PLACES[len(shown) - 1] if shown else ()
-    largest_mm = max((_longer_mm(f) for f in shown), default=1)
-    px_per_mm = min(canvas.size) * _SHARE_OF_ROOM[len(shown) - 1] / largest_mm
-    for figures, (x, y) in zip(shown, places):
-        hang(
-            canvas,
-            mounted(figures, piece, px_per_mm),
-            (canvas.width * x, canvas.height * y),
-            5 * px_per_mm,
-        )
+    for shown, at, px_per_mm in hung(faces, (width_px * FINE, height_px * FINE)):
+        hang(canvas, mounted(shown, piece, px_per_mm), at, 5 * px_per_mm)
     return canvas.reduce(FINE)
 
 
-# Middles of one, two and three designs, and the larger side of the largest, as shares of the picture.
+def hung(
+    faces: Sequence[Face], size_px: tuple[int, int]
+) -> list[tuple[Face, tuple[float, float], float]]:
+    """(face, middle in px, px for a millimetre) of every design that a gathering of this size shows."""
+    shown = faces[:MOST_GATHERED]
+    if not shown:
+        return []
+    lying = size_px[0] > 1.2 * size_px[1]
+    places = (_PLACES_LYING if lying else _PLACES)[len(shown) - 1]
+    largest_mm = max(_longer_mm(one) for one in shown)
+    px_per_mm = min(size_px) * (_ROOM_LYING if lying else _ROOM_EACH)[len(shown) - 1] / largest_mm
+    return [
+        (one, (size_px[0] * x, size_px[1] * y), px_per_mm) for one, (x, y) in zip(shown, places)
+    ]
+
+
+# Middles of one, two and three designs, and the larger side of the largest, as shares of the picture: of
+# one about as wide as high, and of one that is much wider.
 _PLACES = (
     ((0.5, 0.5),),
     ((0.34, 0.3), (0.64, 0.72)),
     ((0.28, 0.26), (0.73, 0.33), (0.47, 0.77)),
 )
-_SHARE_OF_ROOM = (0.78, 0.5, 0.42)
+MOST_GATHERED = len(_PLACES)
+_ROOM_EACH = (0.78, 0.5, 0.42)
+_PLACES_LYING = (
+    ((0.5, 0.5),),
+    ((0.28, 0.47), (0.72, 0.53)),
+    ((0.185, 0.45), (0.5, 0.56), (0.815, 0.45)),
+)
+_ROOM_LYING = (0.86, 0.6, 0.4)
 
 
-def mounted(figures: Figures, piece: FinishingPiece, px_per_mm: float) -> Image.Image:
+def mounted(shown: Face, piece: FinishingPiece, px_per_mm: float) -> Image.Image:
     """RGBA: the padded design with its trim, a little tilted, on nothing."""
-    on = figures.cloths[0]
-    card = on.fit.card
+    card = shown.on.fit.card
     card_px = (round(card.width_mm * px_per_mm), round(card.height_mm * px_per_mm))
     trim_light, trim_mask = trim_layers(piece.trim, card_px, px_per_mm)
     edge = (trim_light.width - card_px[0]) // 2
     trim_light = together(trim_light, noise(trim_light.size, 3, 5))
-    trim_rgb = channels(_trim_colour(figures.pattern, on))
+    trim_rgb = channels(shown.trim_hex)
     whole = lit(Image.new("RGB", trim_light.size, trim_rgb), trim_light)
     solid = Image.new("L", card_px, 255)
     throw_shadow(whole, solid, (edge, edge), 1.5 * px_per_mm, 0.6)
-    face = shown_needlework(figures.pattern, on, piece.border_mm)
-    face = face.resize(card_px, Image.Resampling.LANCZOS)
-    whole.paste(lit(face, rounded_edge(solid, 3.5 * px_per_mm, 2.6)), (edge, edge))
+    needlework = stitched_layers(shown.pattern, shown.on.option, _CROSS_PX, 0).lit()
+    needlework = needlework.resize(card_px, Image.Resampling.LANCZOS)
+    whole.paste(lit(needlework, rounded_edge(solid, 3.5 * px_per_mm, 2.6)), (edge, edge))
     trim_mask.paste(solid, (edge, edge))
     whole.putalpha(trim_mask)
     return whole.rotate(TILT_DEGREES, Image.Resampling.BICUBIC, expand=True)
 
 
-def shown_needlework(pattern: Pattern, on: OnCloth, border_mm: float) -> Image.Image:
-    """The card's face: the softened design worked again in crosses of SHOWN_CELLS."""
-    colour, cover = softened(pattern, on, border_mm)
-    columns, rows = cover.size
-    side, rng = float(_CROSS_PX), Random(4)
-    cloth = weave_light(on.option.cloth.weave, on.option.over, _CROSS_PX, cover.size)
-    layers = Layers(channels(on.option.colour.hex), cloth)
-    for run, start_y, least in (((side, side), 0, _FULL_COVER), ((side, -side), 1, _HALF_COVER)):
-        for y in range(rows):
-            for x in range(columns):
-                sprite = thread(run, 0.25 * side, 2, (0, 1), rng.randrange(5))
-                share = cover.getpixel((x, y))
-                if share >= least:
-                    # Only thread counts for a cross's colour, so bare cloth must not darken it.
-                    rgb = tuple(min(255, v * 255 // share) for v in colour.getpixel((x, y)))
-                    layers.lay(sprite, (x * side, (y + start_y) * side), rgb)
-    return layers.lit()
-
-
-def softened(pattern: Pattern, on: OnCloth, border_mm: float) -> tuple[Image.Image, Image.Image]:
-    """(colour of thread weighed by its cover, cover): one px is one shown cross of the card's face."""
-    border = border_mm / on.cell_mm
-    margin = ceil(border + 4 * SOFT_CELLS)
-    fine = stitched_layers(pattern, on.option, _CHART_PX, margin)
-    spare = (margin - border) * _CHART_PX
-    box = (spare, spare, fine.cover.width - spare, fine.cover.height - spare)
-    crosses = tuple(
-        max(1, round((side - 2 * spare) / _CHART_PX / SHOWN_CELLS)) for side in fine.cover.size
-    )
-    soft = ImageFilter.GaussianBlur(SOFT_CELLS * _CHART_PX)
-    weighed = ImageChops.multiply(fine.colour, Image.merge("RGB", (fine.cover,) * 3))
-    colour, cover = (
-        layer.filter(soft).resize(crosses, Image.Resampling.BOX, box)
-        for layer in (weighed, fine.cover)
-    )
-    return colour, cover
-
-
-def _longer_mm(figures: Figures) -> float:
-    card = figures.cloths[0].fit.card
+def _longer_mm(shown: Face) -> float:
+    card = shown.on.fit.card
     return max(card.width_mm, card.height_mm)
 
 

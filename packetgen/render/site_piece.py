@@ -8,6 +8,7 @@ from markupsafe import Markup
 from packetgen.cautions import CAUTIONS
 from packetgen.chart.piece_drawing import piece_drawing
 from packetgen.model import FinishingPiece, Glue, Hardware, Magnets, Part, Series
+from packetgen.reckon.alt_text import bench_alt
 from packetgen.reckon.figures import Figures
 from packetgen.reckon.fit_table import FitTable, fit_table
 from packetgen.reckon.magnets import MagnetPlan
@@ -17,10 +18,10 @@ from packetgen.reckon.precautions import precautions
 from packetgen.reckon.sizes import Size
 from packetgen.render.painting import Painting, coating_said, painting
 from packetgen.render.room_left import Laid, laid_on_panel
+from packetgen.render.site_nav import PIECE_PAGE
 from packetgen.render.site_pictures import BENCH_STEM, Shown, SitePictures, shown
 from packetgen.render.site_text import prose_under
 
-PIECE_PAGE = "finishing-piece.html"
 _OPENING_TAG = re.compile(r'^.*?<svg[^>]*viewBox="([^"]*)"[^>]*>', re.DOTALL)
 
 
@@ -73,7 +74,7 @@ class PieceView:
     href: str
     picture: Shown
     drawing: Markup  # SVG
-    drawn_with: str
+    drawn_with: str  # '' while no pattern is out
     parts: tuple[PartRow, ...]
     painting: Painting
     glues: tuple[Glue, ...]
@@ -81,7 +82,7 @@ class PieceView:
     trim_width_mm: float
     hardware: tuple[Hardware, ...]
     magnets: Magnets
-    plan: MagnetPlan
+    plan: MagnetPlan | None  # None while no pattern is out
     trim: str
     border_mm: float
     fold_over_mm: float
@@ -93,23 +94,22 @@ class PieceView:
 
 def piece_view(series: Series, year: tuple[Figures, ...], pictures: SitePictures) -> PieceView:
     """`year` holds the patterns as the calendar has them; the first one lies in the drawing."""
-    piece, first = series.finish, year[0]
-    alt = f"{piece.name}, painted and with nothing on it yet. {piece.about}"
+    piece, first = series.finish, year[0] if year else None
     return PieceView(
         name=piece.name,
         about=piece.about,
         href=PIECE_PAGE,
-        picture=shown(pictures.bench, BENCH_STEM, alt),
+        picture=shown(pictures.bench, BENCH_STEM, bench_alt(piece)),
         drawing=_drawing(piece, first),
-        drawn_with=f"{first.pattern.title} on {first.cloths[0].option.cloth.name}",
+        drawn_with=f"{first.pattern.title} on {first.cloths[0].option.cloth.name}" if first else "",
         parts=tuple(_part_row(part) for part in piece.parts),
-        painting=painting(first, piece),
+        painting=painting(piece),
         glues=piece.glues,
         laid=tuple(_laid_view(figures, piece) for figures in year),
         trim_width_mm=piece.trim.width_mm,
         hardware=piece.hardware,
         magnets=piece.magnets,
-        plan=first.magnets,
+        plan=first.magnets if first else None,
         trim=f"{piece.trim.kind} trim",
         border_mm=piece.border_mm,
         fold_over_mm=piece.fold_over_mm,
@@ -128,14 +128,17 @@ def caution_views(piece: FinishingPiece) -> tuple[CautionView, ...]:
     )
 
 
-def _drawing(piece: FinishingPiece, first: Figures) -> Markup:
+def _drawing(piece: FinishingPiece, first: Figures | None) -> Markup:
     """The drawing as part of a page: named, as wide as its column, no file of its own."""
-    on = first.cloths[0]
-    title = f"{piece.name}, drawn to scale, with the card of {first.pattern.title} on it"
+    title = f"{piece.name}, drawn to scale"
+    drawn = piece_drawing(piece)
+    if first:
+        on = first.cloths[0]
+        title += f", with the card of {first.pattern.title} on it"
+        drawn = piece_drawing(piece, on.fit, on.finished)
     opening = Markup(
         '<svg viewBox="\\1" role="img" aria-labelledby="piece-drawing-title">'
     ) + Markup('<title id="piece-drawing-title">{}</title>').format(title)
-    drawn = piece_drawing(piece, on.fit, on.finished)
     return Markup(_OPENING_TAG.sub(lambda m: opening.replace("\\1", m[1]), drawn))
 
 

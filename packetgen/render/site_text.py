@@ -4,6 +4,7 @@ import re
 
 from markupsafe import Markup
 
+from packetgen.nouns import listed as listed
 from packetgen.nouns import plural
 from packetgen.render.prose import prose
 from packetgen.units import plain
@@ -22,11 +23,9 @@ def about_metres(length_m: float) -> str:
     return f"{plain(round(length_m, 1))} m"
 
 
-def listed(words: tuple[str, ...]) -> str:
-    """('a', 'b', 'c') → 'a, b and c'."""
-    if len(words) < 2:
-        return "".join(words)
-    return f"{', '.join(words[:-1])} and {words[-1]}"
+def capital(words: str) -> str:
+    """'sells PDFs' → 'Sells PDFs'; nothing else is touched."""
+    return words[:1].upper() + words[1:]
 
 
 def prose_under(text: str, level: int) -> Markup:

@@ -30,6 +30,36 @@ class Swap:
     turn: Turn  # the first one
 
 
+@dataclass(frozen=True)
+class Release:
+    """The day and hour of a release, where the author keeps her clock."""
+
+    day: date
+    machine: str  # for <time datetime>
+    clock: str  # '09:00'
+    zone: str  # 'Europe/London time, UTC+00:00'
+
+    @property
+    def said(self) -> str:
+        """'15 January 2027, 09:00'."""
+        return f"{self.day.day} {self.day:%B %Y}, {self.clock}"
+
+
+def release(moment: datetime) -> Release:
+    """'09:00' with its zone by name and by its distance from UTC on that day."""
+    offset = f"{moment:%z}"
+    from_utc = f"UTC{offset[:3]}:{offset[3:5]}"
+    named = zone_said(moment)
+    zone = f"{named}, {from_utc}" if named else from_utc
+    return Release(moment.date(), moment.isoformat(timespec="minutes"), f"{moment:%H:%M}", zone)
+
+
+def zone_said(moment: datetime) -> str:
+    """'Europe/London time'; '' where the zone is only a distance from UTC."""
+    named = getattr(moment.tzinfo, "key", "")
+    return f"{named.replace('_', ' ')} time" if named else ""
+
+
 def hanging(occasion: Occasion, release: datetime) -> Hanging:
     """The days of an occasion from the release day on, where the release has its clock."""
     days = coming(occasion.rule, release.date(), YEARS_AHEAD, release.tzinfo)

@@ -1,7 +1,6 @@
 """Finds and fills templates: an author's own file of the same name goes before the project's."""
 
 import traceback
-from importlib.resources import files
 from pathlib import Path
 
 from jinja2 import (
@@ -15,14 +14,8 @@ from jinja2 import (
 )
 
 from packetgen import nouns, units
+from packetgen.program import project_templates
 from packetgen.render.prose import prose
-
-
-def project_templates() -> Path:
-    """The folder beside the package in a clone, or inside it once installed."""
-    package = Path(str(files("packetgen")))
-    inside = package / "templates"
-    return inside if inside.is_dir() else package.parent / "templates"
 
 
 def environment(own_templates: Path | None = None) -> Environment:

@@ -6,12 +6,13 @@ from packetgen.chart.editions import COLOUR
 from packetgen.chart.written import written
 from packetgen.model import Series
 from packetgen.reckon.figures import Figures
+from packetgen.render.faces import series_font_files
 from packetgen.render.packet import PacketSource, about
 from packetgen.render.templates import fill
 
 
 def written_source(series: Series, figures: Figures, env: Environment) -> PacketSource:
-    """The written chart of one pattern; it names no file and has no drawn chart."""
+    """The written chart of one pattern; it has no drawn chart."""
     pattern = figures.pattern
     html = fill(
         env,
@@ -20,4 +21,5 @@ def written_source(series: Series, figures: Figures, env: Environment) -> Packet
         chart=written(pattern),
     )
     # Pages as large as the packet's.
-    return PacketSource(html, {}, {}, COLOUR, figures.pattern.revisions[-1].on, {})
+    fonts = series_font_files(series.look)
+    return PacketSource(html, fonts, {}, COLOUR, figures.pattern.revisions[-1].on, {})

@@ -1,0 +1,105 @@
+"""`packetgen preview`"""
+
+import signal
+import threading
+import webbrowser
+from collections.abc import Iterator
+from contextlib import closing, contextmanager
+from datetime import UTC, date, datetime
+from pathlib import Path
+
+import click
+
+from packetgen.cli.common import (
+    Day,
+    content_option,
+    stop,
+    templates_of,
+    templates_option,
+)
+
+# Taken where it is free, so that a page that is still open finds the next preview again.
+_PREFERRED_PORT = 8631
+
+
+class _DayOrToday(Day):
+    """Also 'today', which moves on at midnight: given as 'today'."""
+
+    def convert(self, value: object, param: object, ctx: object) -> date | str:
+        return "today" if value == "today" else super().convert(value, param, ctx)
+
+
+@click.command("preview")
+@content_option
+@templates_option
+@click.option(
+    "--port",
+    type=click.IntRange(1, 65535),
+    help=f"[default: {_PREFERRED_PORT} where that is free, or else any free one]",
+)
+@click.option(
+    "--as-of",
+    "as_of",
+    type=_DayOrToday(),
+    help="Show what visitors will see on this day, or 'today'. "
+    "[default: everything, also what is not out yet]",
+)
+@click.option("--open", "open_browser", is_flag=True, help="Also open the page in your browser.")
+def preview_command(
+    content_folder: Path,
+    own_templates: Path | None,
+    port: int | None,
+    as_of: date | str | None,
+    open_browser: bool,
+) -> None:
+    """Look at the site while you work on it.
+
+    \b
+    The pages can be seen on this computer alone. Each file that you save is read again
+    and the page in your browser follows. What is wrong is listed here and on the page,
+    which stays as it last was when all was well. Nothing is written; packets are not
+    made. Ctrl-C ends it.
+
+    \b
+    Examples:
+      packetgen preview
+      packetgen preview --open
+      packetgen preview --as-of 2027-01-15
+      packetgen preview --as-of today
+    """
+    from packetgen.preview.run import follow, start
+
+    try:
+        server = start(port, _PREFERRED_PORT)
+    except OSError as error:
+        stop(f"cannot serve pages at port {port}: {error.strerror or error}; try another --port")
+    with _until_interrupted() as ended, closing(server):
+        click.echo(f"Look at {server.address} (Ctrl-C ends it).")
+        if open_browser:
+            webbrowser.open(server.address)
+        follow(
+            server,
+            content_folder,
+            lambda: templates_of(content_folder, own_templates),
+            lambda: datetime.now(UTC) if as_of == "today" else as_of,
+            lambda line, wrong: click.echo(line, err=wrong),
+            ended,
+        )
+    click.echo("\nThe preview has ended.")
+
+
+@contextmanager
+def _until_interrupted() -> Iterator[threading.Event]:
+    """Set by the first Ctrl-C, so that the work in hand ends in order; a second one stops it at once."""
+    ended = threading.Event()
+
+    def end(*_: object) -> None:
+        if ended.is_set():
+            raise KeyboardInterrupt
+        ended.set()
+
+    before = signal.signal(signal.SIGINT, end)
+    try:
+        yield ended
+    finally:
+        signal.signal(signal.SIGINT, before)

@@ -1,0 +1,34 @@
+"""`packetgen settle`"""
+
+from pathlib import Path
+
+import click
+
+from packetgen.cli.common import checked_content, content_option, stop, wanted_ids
+from packetgen.nouns import counted
+from packetgen.pipeline import SYMBOLS_FILE, settle
+
+
+@click.command("settle")
+@click.argument("names", nargs=-1, metavar="[NAME]...")
+@content_option
+def settle_command(names: tuple[str, ...], content_folder: Path) -> None:
+    """Keep the chart symbols as they are.
+
+    \b
+    Writes symbols.yaml in the folder of each pattern. From then on an edited colour
+    keeps its symbol and moves no other, so that a corrected chart still looks like the
+    one that people are stitching from. A new line of the key gets a symbol that is
+    free; settle again to keep that one too.
+
+    \b
+    Examples:
+      packetgen settle robin-on-the-spade
+      packetgen settle
+    """
+    checked = checked_content(content_folder)
+    try:
+        changed = settle(checked, content_folder, wanted_ids(names, checked))
+    except OSError as error:
+        stop(f"cannot write {SYMBOLS_FILE}: {error.strerror or error} ({error.filename})")
+    click.echo(f"{counted(changed, 'file')} of kept symbols written.")

@@ -1,0 +1,66 @@
+"""Names things by what they are made of, so that what was made once need not be made again."""
+
+import hashlib
+from collections.abc import Callable, Mapping
+from dataclasses import fields, is_dataclass
+from datetime import date, datetime
+from decimal import Decimal
+from enum import Enum
+
+# Gives the bytes kept under a digest, or makes them (and may keep them for the next time).
+Keep = Callable[[str, Callable[[], bytes]], bytes]
+
+
+def afresh(_: str, make: Callable[[], bytes]) -> bytes:
+    """The `Keep` that keeps nothing."""
+    return make()
+
+
+def digest(*values: object) -> str:
+    """A name for these values, the same in every process: 64 hexadecimal digits.
+
+    Takes frozen dataclasses of text, numbers, days, enumerations, bytes, tuples and mappings, however
+    deep. A field that does not count when two of them are compared (a place in a file) does not count
+    here. Raises TypeError for anything else, since a name that missed something would be worse than none.
+    """
+    taken = hashlib.sha256()
+    _take(values, taken.update)
+    return taken.hexdigest()
+
+
+def _take(value: object, update: Callable[[bytes], None]) -> None:
+    """Every value goes in with its kind and its length, so that no two different ones read alike."""
+    match value:
+        case bytes():
+            _part(b"b", value, update)
+        case str():
+            _part(b"s", value.encode("utf-8", "surrogatepass"), update)
+        case Enum():
+            _part(b"e", f"{type(value).__name__}.{value.name}".encode(), update)
+        case None | bool() | int() | float() | Decimal():
+            _part(b"n", f"{type(value).__name__} {value!r}".encode(), update)
+        case datetime():
+            zone = getattr(value.tzinfo, "key", "")
+            _part(b"t", f"{value.isoformat()} {zone}".encode(), update)
+        case date():
+            _part(b"d", value.isoformat().encode(), update)
+        case tuple() | list():
+            _part(b"l", str(len(value)).encode(), update)
+            for one in value:
+                _take(one, update)
+        case Mapping():
+            _part(b"m", str(len(value)).encode(), update)
+            for pair in value.items():  # in order: two orders may print two pages
+                _take(pair, update)
+        case _ if is_dataclass(value) and not isinstance(value, type):
+            counted = [field.name for field in fields(value) if field.compare]
+            _part(b"o", f"{type(value).__name__} {len(counted)}".encode(), update)
+            for name in counted:
+                _take((name, getattr(value, name)), update)
+        case _:
+            raise TypeError(f"{type(value).__name__} cannot be named by its contents")
+
+
+def _part(kind: bytes, data: bytes, update: Callable[[bytes], None]) -> None:
+    update(kind + str(len(data)).encode() + b":")
+    update(data)

@@ -1,0 +1,92 @@
+"""What an author's Markdown says: as HTML, its links with their places, its plain paragraphs.
+
+The only module that knows the Markdown library.
+"""
+
+import re
+from dataclasses import dataclass
+from html.parser import HTMLParser
+
+# Without one of these no text has a link (CommonMark 0.31.2, 6.3 Links, 6.5 Autolinks, 6.6 Raw HTML).
+_MAY_LINK = re.compile(r"\][(\[:\s]|<")
+# What stands before the address of a link: '](', '](<', '<', ']: ', or the quotes of an HTML attribute.
+_LEADS_IN = r"(?:\]\(\s*<?|<|\]:\s*<?|=\s*[\"']?)"
+_MAIL = "mailto:"
+
+
+@dataclass(frozen=True)
+class MarkdownLink:
+    """Where a link leads, and where in the text that is written: line and column count from 1."""
+
+    address: str
+    line: int
+    column: int
+
+
+def as_html(text: str) -> str:
+    """HTML as the library gives it: whatever the author wrote is still in it, markup of her own too."""
+    import markdown  # slow to load, and most texts are only looked through for links
+
+    return markdown.markdown(
+        text, extensions=["tables", "sane_lists", "smarty"], output_format="html"
+    )
+
+
+def links(text: str) -> tuple[MarkdownLink, ...]:
+    """Every link that a reader could follow, in the order of the text; none from code or escaped signs."""
+    if not _MAY_LINK.search(text):
+        return ()
+    found, searched_to = [], {}
+    for address in _Reader(as_html(text)).addresses:
+        start, end = _written(text, address, searched_to.get(address, 0))
+        searched_to[address] = end
+        line_start = text.rfind("\n", 0, start) + 1
+        found.append(MarkdownLink(address, text.count("\n", 0, start) + 1, start - line_start + 1))
+    return tuple(found)
+
+
+def paragraphs(text: str) -> tuple[str, ...]:
+    """The words of its plain paragraphs, each on one line; no headings, lists, quotations or tables."""
+    return tuple(filter(None, _Reader(as_html(text)).paragraphs))
+
+
+def _written(text: str, address: str, start: int) -> tuple[int, int]:
+    """Where `address` stands from `start` on, first where a link would have it."""
+    for said in (address, address.removeprefix(_MAIL)):
+        for pattern in (f"{_LEADS_IN}({re.escape(said)})", f"({re.escape(said)})"):
+            match = said and re.compile(pattern, re.IGNORECASE).search(text, start)
+            if match:
+                return match.span(1)
+    nameless = re.compile(r"\]\((\s*)\)").search(text, start)
+    return nameless.span(1) if nameless and not address else (start, start)
+
+
+class _Reader(HTMLParser):
+    def __init__(self, html: str) -> None:
+        super().__init__()
+        self.addresses: list[str] = []
+        self.paragraphs: list[str] = []
+        self._open: list[str] = []
+        self.feed(html)
+        self.close()
+
+    def handle_starttag(self, tag: str, attrs: list[tuple[str, str | None]]) -> None:
+        given = dict(attrs)
+        if tag == "a" and "href" in given:
+            self.addresses.append(given["href"] or "")
+        if tag in ("p", "li", "blockquote"):
+            self._open.append(tag)
+        if self._open == ["p"] and tag == "p":
+            self.paragraphs.append("")
+        if tag == "br":
+            self.handle_data(" ")
+
+    def handle_endtag(self, tag: str) -> None:
+        if self._open and self._open[-1] == tag:
+            self._open.pop()
+            if tag == "p" and not self._open:
+                self.paragraphs[-1] = " ".join(self.paragraphs[-1].split())
+
+    def handle_data(self, data: str) -> None:
+        if self._open == ["p"]:
+            self.paragraphs[-1] += data

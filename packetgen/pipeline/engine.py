@@ -1,0 +1,8 @@
+"""What every worker needs before its first packet: loaded once, and shared by all of them."""
+
+import packetgen.pipeline.packets
+import packetgen.render.packet
+import packetgen.render.pictures  # noqa: F401
+from packetgen.render.pdf import load_engine
+
+load_engine()

@@ -1,0 +1,72 @@
+"""From an author's folder to figures: what every command begins with. load → model → reckon."""
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field, replace
+from pathlib import Path
+
+from packetgen.chart.vision_check import complain_of_likeness
+from packetgen.diagnostics import Problems
+from packetgen.load import load_content
+from packetgen.model import Series, ThreadCard
+from packetgen.reckon.bead_fit import complain_of_beads
+from packetgen.reckon.contrast import complain_of_contrast
+from packetgen.reckon.conversions import complain_of_conversions
+from packetgen.reckon.coverage import complain_of_coverage
+from packetgen.reckon.figures import Figures, complain
+from packetgen.reckon.isolated import complain_of_isolated
+from packetgen.reckon.letters import complain_of_letters
+from packetgen.reckon.matching import with_matches
+from packetgen.reckon.series_checks import complain_of_series
+from packetgen.reckon.series_magnets import complain_of_magnets, series_figures
+
+
+@dataclass(frozen=True)
+class Reckoned:
+    """A series with the figures of its patterns, in the same order."""
+
+    series: Series
+    figures: tuple[Figures, ...]
+
+
+@dataclass(frozen=True)
+class Proof:
+    """What checking found. `reckoned` is empty when the content could not be read."""
+
+    reckoned: tuple[Reckoned, ...]
+    problems: Problems
+    thread_cards: Mapping[str, ThreadCard] = field(default_factory=dict)  # by id, used or not
+
+    @property
+    def sound(self) -> bool:
+        return not self.problems.errors
+
+
+def proof(content_folder: Path, only: frozenset[str] | None = None) -> Proof:
+    """Load and reckon everything, or the series whose ids are in `only`; report every problem; write nothing."""
+    content, problems = load_content(content_folder, only)
+    if content is None:
+        return Proof((), problems)
+    reckoned = tuple(_reckon(_matched(series, problems)) for series in content.series)
+    for each in reckoned:
+        complain(each.figures, each.series, problems)
+        complain_of_magnets(each.figures, each.series, problems)
+        complain_of_series(each.series, problems)
+        complain_of_contrast(each.series, problems)
+        complain_of_letters(each.series, problems)
+        for figure in each.figures:
+            counts = {work.line.mark: work.total_stitches for work in figure.works}
+            complain_of_likeness(figure.pattern, counts, problems)
+            complain_of_coverage(figure.pattern, figure.works, problems)
+            complain_of_beads(figure.pattern, problems)
+            complain_of_isolated(figure.pattern, figure.isolated, problems)
+            complain_of_conversions(figure.pattern, problems)
+    return Proof(reckoned, problems, content.thread_cards)
+
+
+def _matched(series: Series, problems: Problems) -> Series:
+    patterns = tuple(with_matches(pattern, problems) for pattern in series.patterns)
+    return replace(series, patterns=patterns)
+
+
+def _reckon(series: Series) -> Reckoned:
+    return Reckoned(series, series_figures(series))

@@ -1,0 +1,83 @@
+"""What anybody may see: build/site and build/share. render, without the disk."""
+
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass
+
+from packetgen.digest import Keep, afresh
+from packetgen.model import Series
+from packetgen.pipeline.proofs import Proof
+from packetgen.reckon.figures import Figures
+from packetgen.reckon.standing import AsOf, Standing, standing
+
+
+@dataclass(frozen=True)
+class Listed:
+    """What the page above several series says of one that was not read."""
+
+    id: str
+    title: str
+    tagline: str
+    address: str
+
+
+# Sets the packet of a pattern for a series as it stands: file name → bytes.
+SetPacket = Callable[[Series, Figures], Mapping[str, bytes]]
+
+
+def public_files(
+    checked: Proof,
+    env: object,
+    as_of: AsOf = None,
+    keep: Keep = afresh,
+    set_packet: SetPacket | None = None,
+) -> dict[str, bytes]:
+    """All of build/site and build/share as they stand `as_of`, by path in the build folder.
+
+    `env` is the templates' environment. Pictures are asked of `keep`, and the packets of patterns that
+    give theirs away of `set_packet`; without it their pages say that a build will add them. Raises
+    TemplateFault, and EngineComplaint where packets are set.
+    """
+    files: dict[str, bytes] = {}
+    standings = tuple(standing(each.series, each.figures, as_of) for each in checked.reckoned)
+    several = len(standings) > 1
+    for stands in standings:
+        files |= series_files(stands, env, keep, set_packet, several)
+    if several:
+        files |= list_files(tuple(stands.series for stands in standings), env)
+    return files
+
+
+def series_files(
+    stands: Standing, env: object, keep: Keep, set_packet: SetPacket | None, several: bool
+) -> dict[str, bytes]:
+    """The public files of one series; `several` series have a folder each. Raises as `public_files` does."""
+    from packetgen.render.pictures import site_pictures
+    from packetgen.render.share import share_files
+    from packetgen.render.site import site_files
+
+    name = stands.series.id
+    pictures = site_pictures(stands, keep)
+    packets = _packets_given(stands, set_packet) if set_packet else {}
+    site = site_files(stands, pictures, env, packets)
+    shared = share_files(stands, pictures, env)
+    return _under(f"site/{name}" if several else "site", site) | _under(f"share/{name}", shared)
+
+
+def list_files(listed: tuple[Series | Listed, ...], env: object) -> dict[str, bytes]:
+    """What stands above several series, in the look of the first, which is a Series."""
+    from packetgen.render.site import series_list_files
+
+    return _under("site", series_list_files(listed, env))
+
+
+def _packets_given(stands: Standing, set_packet: SetPacket) -> dict[str, Mapping[str, bytes]]:
+    """The packets that patterns which are out give away, by pattern id."""
+    return {
+        figure.pattern.id: set_packet(stands.series, figure)
+        for figure in stands.figures
+        if "packet" in figure.pattern.given_away
+    }
+
+
+def _under(folder: str, files: Mapping[str, bytes]) -> dict[str, bytes]:
+    return {f"{folder}/{path}": data for path, data in files.items()}

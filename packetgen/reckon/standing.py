@@ -1,0 +1,105 @@
+"""What of a series may be seen at a moment: nothing that comes out later is handed on to any page."""
+
+from collections.abc import Iterator
+from dataclasses import dataclass, replace
+from datetime import date, datetime, time, tzinfo
+
+from packetgen.model import Designer, Occasion, Pattern, Series, ToCome
+from packetgen.reckon.figures import Figures
+
+# A day of the calendar, a time on the clock of the series, or a moment with its own zone; None: all there is.
+AsOf = date | datetime | None
+
+
+@dataclass(frozen=True)
+class Awaited:
+    """A pattern before its release. `designer` and `occasion` are None where only its title may be shown."""
+
+    pattern_id: str
+    title: str
+    release: datetime
+    designer: Designer | None = None
+    occasion: Occasion | None = None
+
+    @property
+    def teaser(self) -> bool:
+        """Whether it has a page of its own, with a close-up."""
+        return self.designer is not None
+
+
+@dataclass(frozen=True)
+class Standing:
+    """A series as it stands. `teased` is for drawing the close-ups of `awaited`, and for no page."""
+
+    series: Series  # with only the patterns, revisions and notices that are out
+    figures: tuple[Figures, ...]  # of those patterns, in the same order
+    awaited: tuple[Awaited, ...] = ()  # in the author's order
+    teased: tuple[Figures, ...] = ()  # of those with a teaser
+    since: datetime | None = None  # when something last came out; None if nothing had
+    until: datetime | None = None  # when something more comes out; None if nothing does
+
+
+def standing(series: Series, figures: tuple[Figures, ...], as_of: AsOf) -> Standing:
+    """`series` with its `figures`, cut down to what is out; a bare day is taken at its very end."""
+    if as_of is None:
+        return Standing(series, figures)
+    moment = moment_of(as_of, series.release.tzinfo)
+    today = moment.astimezone(series.release.tzinfo).date()
+    out, teased, awaited = [], [], []
+    for each in figures:
+        pattern = each.pattern
+        if series.before_release == "all" or release_of(pattern, series) <= moment:
+            out.append(replace(each, pattern=_issued(pattern, today)))
+            continue
+        awaited.append(_awaited(pattern, series))
+        if awaited[-1].teaser:
+            teased.append(each)
+    expected = tuple(
+        ToCome(one.title, one.designer, one.occasion, one.pattern_id)
+        for one in awaited
+        if one.designer and one.occasion
+    )
+    seen = replace(
+        series,
+        patterns=tuple(each.pattern for each in out),
+        notices=tuple(notice for notice in series.notices if notice.on <= today),
+        to_come=expected + series.to_come,
+    )
+    since = max((one for one in _moments(series) if one <= moment), default=None)
+    until = min((one for one in _moments(series) if one > moment), default=None)
+    return Standing(seen, tuple(out), tuple(awaited), tuple(teased), since, until)
+
+
+def release_of(pattern: Pattern, series: Series) -> datetime:
+    """When the pattern may be seen: its own moment, or that of the series."""
+    return pattern.release or series.release
+
+
+def _moments(series: Series) -> Iterator[datetime]:
+    """Every moment at which something of the series comes out."""
+    zone = series.release.tzinfo
+    days = [notice.on for notice in series.notices]
+    for pattern in series.patterns:
+        yield release_of(pattern, series)
+        days += [revision.on for revision in pattern.revisions]
+    yield from (datetime.combine(day, time.min, zone) for day in days)
+
+
+def moment_of(as_of: date | datetime, zone: tzinfo | None) -> datetime:
+    """A bare day at its very end, and a time without a zone by the clock of `zone`."""
+    if not isinstance(as_of, datetime):
+        return datetime.combine(as_of, time.max, zone)
+    return as_of if as_of.tzinfo else as_of.replace(tzinfo=zone)
+
+
+def _issued(pattern: Pattern, today: date) -> Pattern:
+    """Without the revisions that are dated later; the first issue stays."""
+    first, *later = pattern.revisions
+    return replace(pattern, revisions=(first, *(one for one in later if one.on <= today)))
+
+
+def _awaited(pattern: Pattern, series: Series) -> Awaited:
+    of = Awaited(pattern.id, pattern.title, release_of(pattern, series))
+    if series.before_release == "title":
+        return of
+    return replace(of, designer=pattern.designer, occasion=pattern.occasion)

@@ -1,0 +1,116 @@
+"""What a build wrote down of itself: its files, and what each was made from.
+
+It stands as manifest.json in the build folder, so that anybody can check the files against it, and the
+next build knows what need not be made again. One of another version is as good as none. It holds nothing
+of the machine or of the hour; what the disk said of the inputs stands beside it, hidden.
+"""
+
+import json
+from collections.abc import Mapping
+from dataclasses import asdict, dataclass, field
+from datetime import datetime
+from zoneinfo import ZoneInfo
+
+from packetgen.load.inputs import Seen
+from packetgen.reckon.standing import AsOf, moment_of
+
+MANIFEST, SIGNS = "manifest.json", ".signs.json"
+_FORM = 1  # of this file; raised whenever its meaning changes
+
+
+@dataclass(frozen=True)
+class Output:
+    """A file of the build. `recipe` is a digest of all that a packet was made from; '' for anything public.
+    `series` is '' for what stands above them all."""
+
+    sha256: str
+    size_bytes: int
+    series: str = ""
+    recipe: str = ""
+
+
+@dataclass(frozen=True)
+class SeriesRecord:
+    """What is kept of a series: enough to name it on the page above several, and to leave it alone when
+    nothing of it has changed."""
+
+    title: str
+    tagline: str
+    address: str  # of its site; '' where nobody has said yet
+    patterns: tuple[str, ...]  # ids
+    zone: str  # of its release
+    behind: bool = False  # whether packets in it are not of its present files, since others were asked for
+    shows_all: bool = False  # whatever is not out yet too
+    stands_from: str = ""  # ISO moment since which its site has been as it is; '' for ever
+    stands_until: str = ""  # ISO moment from which its site is another one; '' for never
+
+    def still_stands(self, as_of: AsOf) -> bool:
+        """Whether its site would be the same at another moment."""
+        if as_of is None or self.shows_all:
+            return as_of is None and self.shows_all
+        moment = moment_of(as_of, ZoneInfo(self.zone))
+        since, until = self.stands_from, self.stands_until
+        begun = not since or datetime.fromisoformat(since) <= moment
+        return begun and (not until or moment < datetime.fromisoformat(until))
+
+
+@dataclass(frozen=True)
+class Record:
+    """`inputs` holds every file of the content, the templates and the program by its path."""
+
+    made_with: str  # digest of the program, its libraries and the options
+    advice: tuple[str, ...] = ()  # lines of advice, to be said again
+    inputs: Mapping[str, Seen] = field(default_factory=dict)
+    series: Mapping[str, SeriesRecord] = field(default_factory=dict)
+    outputs: Mapping[str, Output] = field(default_factory=dict)
+    drawn: Mapping[str, str] = field(
+        default_factory=dict
+    )  # digest of a picture → an output that is it
+
+
+def as_json(record: Record) -> bytes:
+    """The record as the text of its file: sorted, a line a file, so that two can be compared."""
+    lines = ["{", f'"form": {_FORM},', f'"made_with": {json.dumps(record.made_with)},']
+    lines.append(f'"advice": {json.dumps(record.advice)},')
+    for name in ("inputs", "series", "outputs", "drawn"):
+        entries = sorted(getattr(record, name).items())
+        lines.append(f'"{name}": {{')
+        lines += [
+            f"{json.dumps(key)}: {json.dumps(_plain(value))}{',' if at < len(entries) else ''}"
+            for at, (key, value) in enumerate(entries, 1)
+        ]
+        lines.append("}" if name == "drawn" else "},")
+    return "\n".join([*lines, "}", ""]).encode()
+
+
+def signs_as_json(record: Record) -> bytes:
+    """What the disk said of each input, as the text of its file."""
+    signs = {path: seen.sign for path, seen in sorted(record.inputs.items()) if seen.sign}
+    return json.dumps(signs, indent=0).encode()
+
+
+def _plain(value: object) -> object:
+    if isinstance(value, Seen):
+        return value.sha256
+    return value if isinstance(value, str) else asdict(value)
+
+
+def from_json(data: bytes, signs_data: bytes = b"{}") -> Record | None:
+    """The record in a file; None where it is another version's, or no record at all."""
+    try:
+        read, signs = json.loads(data), json.loads(signs_data)
+        if read["form"] != _FORM:
+            return None
+        return Record(
+            read["made_with"],
+            tuple(read["advice"]),
+            {key: Seen(sha256, signs.get(key, "")) for key, sha256 in read["inputs"].items()},
+            {
+                key: SeriesRecord(**(one | {"patterns": tuple(one["patterns"])}))
+                for key, one in read["series"].items()
+            },
+            {key: Output(**one) for key, one in read["outputs"].items()},
+            dict(read["drawn"]),
+        )
+    except (ValueError, KeyError, TypeError, AttributeError):
+        return None

@@ -1,0 +1,32 @@
+"""The way from every page of a series to all others."""
+
+from dataclasses import dataclass
+
+from packetgen.render.address import INDEX
+
+PIECE_PAGE = "finishing-piece.html"
+SUPPLIES_PAGE = "supplies.html"
+DESIGNERS_PAGE = "designers.html"
+NOTICES_PAGE = "notices.html"
+CORRECTIONS_PAGE = "corrections.html"
+
+
+@dataclass(frozen=True)
+class Way:
+    """A link in the navigation; `href` is relative to the site."""
+
+    label: str
+    href: str
+
+
+def navigation(piece_name: str) -> tuple[Way, ...]:
+    """The pages of a series in the order in which they are listed."""
+    return (
+        Way("Patterns", INDEX),
+        Way("Swap calendar", f"{INDEX}#calendar"),
+        Way(piece_name, PIECE_PAGE),
+        Way("Supplies", SUPPLIES_PAGE),
+        Way("Designers", DESIGNERS_PAGE),
+        Way("Notices", NOTICES_PAGE),
+        Way("Corrections", CORRECTIONS_PAGE),
+    )

@@ -1,0 +1,63 @@
+"""What is shown of a pattern that is not out yet: its title, its designer, its day and a close-up."""
+
+from dataclasses import dataclass
+
+from packetgen.model import Series
+from packetgen.reckon.alt_text import detail_alt
+from packetgen.reckon.standing import Awaited, Standing
+from packetgen.render.site_pictures import Shown, SitePictures, detail_stem, shown
+from packetgen.render.site_year import (
+    Hanging,
+    Release,
+    hanging,
+    pattern_page,
+    place_in_year,
+    release,
+)
+
+
+@dataclass(frozen=True)
+class TeaserView:
+    id: str
+    href: str
+    title: str
+    designer: str
+    designer_id: str
+    hanging: Hanging
+    release: Release
+    picture: Shown
+
+    @property
+    def about(self) -> str:
+        """What the page says of itself."""
+        return (
+            f"{self.title}, a cross stitch design by {self.designer} for {self.hanging.name}. "
+            f"It comes out on {self.release.said}."
+        )
+
+
+def teaser_views(standing: Standing, pictures: SitePictures) -> tuple[TeaserView, ...]:
+    """A view of each awaited pattern that has a page, as the year has them."""
+    series = standing.series
+    teased = [one for one in standing.awaited if one.teaser]
+    teased.sort(key=lambda one: place_in_year(one.occasion, series.release))
+    return tuple(_teaser_view(one, series, pictures) for one in teased)
+
+
+def _teaser_view(one: Awaited, series: Series, pictures: SitePictures) -> TeaserView:
+    assert one.designer and one.occasion  # that is what a teaser has
+    picture = shown(
+        pictures.details[one.pattern_id],
+        detail_stem(one.pattern_id),
+        detail_alt(one.title),
+    )
+    return TeaserView(
+        one.pattern_id,
+        pattern_page(one.pattern_id),
+        one.title,
+        one.designer.name,
+        one.designer.id,
+        hanging(one.occasion, series.release),
+        release(one.release),
+        picture,
+    )

@@ -1,0 +1,352 @@
+"""A build makes what has changed, takes over what has not, and puts everything in place at once."""
+
+import json
+import os
+import shutil
+from datetime import date, datetime
+from pathlib import Path
+
+import pytest
+
+from packetgen.load.series import load_series
+from packetgen.pipeline import Order, Told, build
+from packetgen.pipeline.reasons import reasons
+from packetgen.record import MANIFEST, SIGNS
+from packetgen.render import pdf, pictures
+from tests.content_builder import CHART, CLOTH, FERN, MOSS, PATTERN, SERIES, TINY
+from tests.content_builder import build as write_content
+from tests.test_write import tree as whole_tree
+
+OUT = date(2027, 1, 15)
+
+
+def tree(folder: Path) -> dict[str, bytes]:
+    """All files of a build but for what the disk says of its inputs."""
+    files = whole_tree(folder)
+    files.pop(SIGNS, None)
+    return files
+
+
+IVY = "series/garden-year/ivy"
+TWO = {
+    SERIES: TINY[SERIES].replace("order: [fern]", "order: [fern, ivy]"),
+    f"{IVY}/pattern.yaml": TINY[PATTERN].replace("Fern by the Tap", "Ivy on the Wall"),
+    f"{IVY}/chart.txt": TINY[CHART],
+    f"{IVY}/story.md": "It climbed.\n",
+    f"{IVY}/stitching.md": "Begin below.\n",
+}
+# A second series, of one pattern.
+OTHER = {
+    path.replace("garden-year", "winter-year"): text
+    for path, text in TINY.items()
+    if path.startswith("series/")
+}
+
+
+@pytest.fixture
+def engine(monkeypatch, quick_pictures) -> list[str]:
+    """Titles of the documents that the PDF engine sets; it is not really asked."""
+    set_now = []
+
+    def documents(html, assets, identifier, *rest):
+        set_now.append(identifier.decode())
+        papers = rest[2]
+        return {paper: b"%PDF " + identifier + html.encode() for paper in papers}
+
+    monkeypatch.setattr(pdf, "documents", documents)
+    return set_now
+
+
+class Desk:
+    """An author's folder and her build."""
+
+    def __init__(self, root: Path, changes: dict) -> None:
+        self.content, self.folder = root / "content", root / "build"
+        write_content(self.content, changes)
+
+    def build(self, **more):
+        facts = dict(content=self.content, build=self.folder, as_of=OUT) | more
+        return build(Order(**facts))
+
+    def write(self, path: str, text: str) -> None:
+        (self.content / path).write_text(text)
+
+
+@pytest.fixture
+def desk(tmp_path, engine):
+    return Desk(tmp_path, TWO)
+
+
+def test_a_build_with_nothing_changed_makes_nothing(desk, engine):
+    first = desk.build()
+    assert first.sound and len(first.made) == len(first.outputs) > 50
+    engine.clear()
+    before = tree(desk.folder)
+    again = desk.build()
+    assert again.sound and not again.made and not again.gone and not engine
+    assert tree(desk.folder) == before
+
+
+def test_a_file_that_was_only_touched_has_not_changed(desk, engine):
+    desk.build()
+    engine.clear()
+    os.utime(desk.content / MOSS)
+    assert not desk.build().made and not engine
+
+
+def test_an_edited_story_sets_its_own_packet_and_no_other(desk, engine):
+    desk.build()
+    engine.clear()
+    desk.write(f"{FERN}/story.md", "It grew behind the tap, and then before it.\n")
+    built = desk.build()
+    assert engine == ["fern/1"]
+    assert "site/fern/index.html" in built.made
+    assert not [path for path in built.made if "ivy" in path or path.endswith((".jpg", ".png"))]
+
+
+def test_what_is_taken_over_is_the_same_file_on_the_disk(desk):
+    desk.build()
+    packet = desk.folder / "packets/garden-year/ivy-a4.pdf"
+    before = packet.stat().st_ino
+    desk.write(f"{FERN}/story.md", "Another one.\n")
+    desk.build()
+    assert packet.stat().st_ino == before
+
+
+def test_an_edited_chart_draws_its_own_pictures_and_no_others(desk, engine, monkeypatch):
+    desk.build()
+    drawn = []
+    real = pictures.mounted_public
+    monkeypatch.setattr(pictures, "mounted_public", lambda *a: drawn.append(a) or real(*a))
+    desk.write(CHART, "rrbb\nrr..\n")
+    assert desk.build().sound
+    assert len(drawn) == 1
+
+
+def test_a_changed_colour_of_a_card_reaches_every_packet_that_uses_the_card(desk, engine):
+    desk.build()
+    engine.clear()
+    desk.write(MOSS, TINY[MOSS].replace("#4f7942", "#4f7943"))
+    desk.build()
+    assert sorted(engine) == ["fern/1", "ivy/1"]
+
+
+def test_a_notice_sets_no_packet(desk, engine):
+    desk.build()
+    engine.clear()
+    desk.write(SERIES, TWO[SERIES].replace("The linen is back", "The linen is gone"))
+    built = desk.build()
+    assert built.made and not engine
+
+
+def test_a_new_title_reaches_the_calendar_in_the_other_packets(desk, engine):
+    desk.build()
+    engine.clear()
+    desk.write(PATTERN, TINY[PATTERN].replace("Fern by the Tap", "Fern by the Pump"))
+    desk.build()
+    assert sorted(engine) == ["fern/1", "ivy/1"]
+
+
+def test_another_day_makes_the_site_anew_and_no_packet(desk, engine):
+    desk.build(as_of=date(2026, 12, 1))
+    engine.clear()
+    built = desk.build(as_of=OUT)
+    assert "site/fern/index.html" in built.made and not engine
+    assert "site/fern/detail-120.jpg" in built.gone
+
+
+def test_a_later_day_on_which_nothing_comes_out_makes_nothing(desk, engine):
+    desk.build(as_of=OUT)
+    assert not desk.build(as_of=datetime(2027, 3, 1, 9, 0)).made
+
+
+@pytest.mark.parametrize(
+    "path",
+    [
+        "packets/garden-year/fern-a4.pdf",
+        "packets/garden-year/fern.zip",
+        "site/index.html",
+        "site/fern/mounted-120.jpg",
+        "site/site.css",
+        "share/garden-year/fern-wide.png",
+        "ledger/garden-year/fern.json",
+    ],
+)
+def test_a_file_that_somebody_took_away_is_made_again(desk, path):
+    desk.build()
+    before = tree(desk.folder)
+    (desk.folder / path).unlink()
+    desk.build()
+    assert tree(desk.folder) == before
+
+
+def test_a_picture_that_somebody_painted_over_is_not_believed(desk):
+    desk.build()
+    picture = desk.folder / "site/fern/mounted-120.jpg"
+    before = picture.read_bytes()
+    picture.write_bytes(bytes(len(before)))
+    desk.write(f"{FERN}/story.md", "Another one.\n")
+    desk.build()
+    assert picture.read_bytes() == before
+
+
+@pytest.mark.parametrize("record", [None, b"", b"{}", b"[1"])
+def test_without_a_record_that_can_be_believed_everything_is_made(desk, engine, record):
+    desk.build()
+    engine.clear()
+    before = tree(desk.folder)
+    if record is None:
+        shutil.rmtree(desk.folder)
+    else:
+        (desk.folder / MANIFEST).write_bytes(record)
+    assert desk.build().sound
+    assert sorted(engine) == ["fern/1", "ivy/1"]
+    assert tree(desk.folder) == before
+
+
+def test_what_is_asked_afresh_is_made_whatever_there_is(desk, engine):
+    desk.build()
+    engine.clear()
+    assert len(desk.build(afresh=True).made) > 50 and len(engine) == 2
+
+
+def test_one_packet_asked_for_by_name_leaves_the_others(desk, engine):
+    desk.build()
+    engine.clear()
+    desk.write(MOSS, TINY[MOSS].replace("#4f7942", "#4f7943"))
+    built = desk.build(choose=lambda checked: frozenset({"ivy"}))
+    assert engine == ["ivy/1"]
+    assert "packets/garden-year/fern-a4.pdf" in built.outputs
+    engine.clear()
+    desk.build()
+    assert engine == ["fern/1"]  # it was left behind, and is not forgotten
+
+
+def test_a_pattern_that_is_taken_out_takes_its_files_with_it(desk):
+    desk.build()
+    desk.write(SERIES, TINY[SERIES])
+    shutil.rmtree(desk.content / IVY)
+    desk.build()
+    assert not [path for path in tree(desk.folder) if "ivy" in path and path != MANIFEST]
+
+
+def test_a_fault_in_the_content_leaves_the_last_build(desk):
+    desk.build()
+    before = tree(desk.folder)
+    desk.write(CHART, "rrbb\nr?..\n")
+    built = desk.build()
+    assert not built.sound and tree(desk.folder) == before
+
+
+def test_a_packet_that_cannot_be_set_leaves_the_last_build_and_hides_no_other(
+    desk, monkeypatch, engine
+):
+    desk.build()
+    before = tree(desk.folder)
+    desk.write(MOSS, TINY[MOSS].replace("#4f7942", "#4f7943"))
+
+    def refuse(html, assets, identifier, *rest):
+        raise pdf.EngineComplaint(f"no room for {identifier.decode()}")
+
+    monkeypatch.setattr(pdf, "documents", refuse)
+    built = desk.build()
+    assert [str(fault) for fault in built.faults] == ["no room for fern/1", "no room for ivy/1"]
+    assert tree(desk.folder) == before
+
+
+def test_the_record_says_what_each_file_is(desk):
+    """SHA-256 of every file there is, but for the record itself."""
+    import hashlib
+
+    desk.build()
+    files = tree(desk.folder)
+    read = json.loads(files.pop(MANIFEST))["outputs"]
+    assert {path: hashlib.sha256(data).hexdigest() for path, data in files.items()} == {
+        path: one["sha256"] for path, one in read.items()
+    }
+
+
+def test_a_build_tells_why_it_made_a_file(desk):
+    desk.build()
+    desk.write(f"{FERN}/story.md", "Another one.\n")
+    desk.write(f"{IVY}/stitching.md", "Begin above.\n")
+    why = dict(reasons(desk.build()))
+    assert why["packets/garden-year/fern-a4.pdf"] == ("made anew: series/garden-year/fern/story.md")
+    assert why["packets/garden-year/ivy-a4.pdf"] == (
+        "made anew: series/garden-year/ivy/stitching.md"
+    )
+    assert why["site/fern/mounted-120.jpg"] == "as it was"
+
+
+def test_advice_is_said_again_when_nothing_has_changed(desk):
+    desk.write(f"{FERN}/stroy.md", "A slip in a name.\n")
+    first, again = desk.build(), desk.build()
+    said = [str(problem) for problem in first.problems]
+    assert any("stroy.md" in line for line in said)
+    assert list(again.advice) == said
+
+
+# --- several series ---------------------------------------------------------------------------------
+
+
+@pytest.fixture
+def shelf(tmp_path, engine):
+    return Desk(tmp_path, OTHER)
+
+
+def test_a_series_in_which_nothing_changed_is_not_even_read(shelf, monkeypatch, engine):
+    shelf.build()
+    engine.clear()
+    read, real = [], load_series
+    monkeypatch.setattr(
+        "packetgen.load.content.load_series",
+        lambda folder, name, *rest: read.append(name) or real(folder, name, *rest),
+    )
+    shelf.write(f"{FERN}/story.md", "Another one.\n")
+    shelf.build()
+    assert read == ["garden-year"] and engine == ["fern/1"]
+
+
+def test_a_build_by_steps_ends_as_one_made_afresh(shelf):
+    """Whatever was edited in between, in whichever series."""
+    other = FERN.replace("garden-year", "winter-year")
+    shelf.build()
+    for path, text in (
+        (f"{other}/story.md", "Another one.\n"),
+        (CHART, "rrbb\nrr..\n"),
+        (CLOTH, TINY[CLOTH].replace("oatmeal", "straw")),
+        (SERIES.replace("garden-year", "winter-year"), TINY[SERIES].replace("Twelve", "Nine")),
+    ):
+        shelf.write(path, text)
+        assert shelf.build().sound
+    by_steps = tree(shelf.folder)
+    shutil.rmtree(shelf.folder)
+    shelf.build()
+    assert tree(shelf.folder) == by_steps
+
+
+def test_a_second_series_moves_the_first_into_a_folder_of_its_own(tmp_path, engine):
+    desk = Desk(tmp_path, {})
+    desk.build()
+    assert "site/fern/index.html" in tree(desk.folder)
+    write_content(desk.content, OTHER)
+    desk.build()
+    files = tree(desk.folder)
+    assert "site/garden-year/fern/index.html" in files and "site/fern/index.html" not in files
+    assert b"winter-year/index.html" in files["site/index.html"]
+
+
+@pytest.mark.slow
+def test_results_do_not_depend_on_the_number_of_workers(tmp_path):
+    """Real packets and pictures, in processes that know nothing of this one."""
+    content = write_content(tmp_path / "content", TWO)
+    made = []
+    for workers in (1, 2):
+        folder = tmp_path / str(workers)
+        heard = []
+        built = build(Order(content, folder, as_of=OUT, workers=workers), Told(step=heard.append))
+        assert built.sound, built.faults
+        assert sorted(heard[:2]) == ["Fern by the Tap", "Ivy on the Wall"]
+        made.append(tree(folder))
+    assert [path for path in made[0] if path.endswith(".pdf")]
+    assert made[0] == made[1]

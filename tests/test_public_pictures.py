@@ -1,0 +1,379 @@
+"""No public picture of a sold pattern gives its chart away, whatever the design and however it is attacked."""
+
+from dataclasses import replace
+from functools import cache
+from io import BytesIO
+from itertools import product
+
+import numpy as np
+import pytest
+from PIL import Image, ImageChops, ImageStat
+
+from packetgen.digest import afresh
+from packetgen.model import BARE
+from packetgen.reckon.figures import figures
+from packetgen.reckon.standing import Standing
+from packetgen.render import picture_retold
+from packetgen.render.picture_file import png_bytes
+from packetgen.render.picture_retold import retold
+from packetgen.render.picture_told import Detail
+from packetgen.render.picture_view import DETAIL_PX, detail_view
+from packetgen.render.picture_window import bordered, window
+from packetgen.render.pictures import WIDTHS_PX, site_pictures
+from packetgen.render.public_picture import face, mounted_public
+from packetgen.render.site_pictures import OF_PIECE, OF_SERIES, SHARE_SIZES_PX
+from tests.attacked_designs import DESIGNS, flowers
+from tests.chart_attack import (
+    Attacker,
+    close_up_share_view,
+    close_up_view,
+    mounted_view,
+    share_view,
+    without_words,
+)
+from tests.demo_patterns import PATTERNS
+from tests.stitching import pattern, piece, series
+
+# How much of the detail somebody may read out of public pictures: at once, and after undoing what was done.
+MOST_AT_ONCE, MOST_DEBLURRED = 0.60, 0.70
+# Of fewer cells than this, a share says nothing.
+_FEWEST_CELLS = 40
+_AWAITED = "awaited"
+
+
+@cache
+def designed(name):
+    return figures(DESIGNS[name](), piece())
+
+
+@pytest.fixture(scope="module", params=[*PATTERNS, *DESIGNS])
+def published(request):
+    """(figures, series, every public picture of one design, both before it is out and after)."""
+    if request.param in DESIGNS:
+        of = designed(request.param)
+        its = series(of.pattern)
+    else:
+        shown = request.getfixturevalue("demo").reckoned[0]
+        its = shown.series
+        of = next(each for each in shown.figures if each.pattern.id == request.param)
+        # One that is given away is attacked as if it were sold.
+        of = replace(of, pattern=replace(of.pattern, given_away=()))
+    awaited = replace(of, pattern=replace(of.pattern, id=_AWAITED))
+    return of, its, site_pictures(Standing(its, (of,), (), (awaited,)), afresh)
+
+
+def opened(data):
+    return Image.open(BytesIO(data))
+
+
+@pytest.fixture(scope="module")
+def laid(published):
+    """Name → (picture, where the chart lies in it) of each of those files."""
+    of, its, made = published
+    finish, shown = its.finish, face(of, its.finish)
+    border = finish.border_mm
+    pictures = {
+        f"mounted {one.width_px}": (opened(one.data), mounted_view(of, finish, one.width_px))
+        for one in made.mounted[of.pattern.id]
+    }
+    pictures |= {
+        f"detail {one.width_px}": (
+            opened(one.data),
+            close_up_view(of, shown, border, one.width_px),
+        )
+        for one in made.details[_AWAITED]
+    }
+    for shape in SHARE_SIZES_PX:
+        out, before = (
+            without_words(opened(getattr(made.shares[name], shape)), shape)
+            for name in (of.pattern.id, _AWAITED)
+        )
+        pictures[f"share {shape}"] = out, share_view(of, finish, shape)
+        pictures[f"teaser {shape}"] = before, close_up_share_view(of, shown, border, shape)
+    return pictures
+
+
+def test_no_chart_can_be_read_out_of_a_public_picture(published, laid):
+    """Nor out of all of them laid over one another, which tell no more than one."""
+    of, its, _ = published
+    attacks = {name: [picture] for name, picture in laid.items()} | {"all": [*laid.values()]}
+    for name, pictures in attacks.items():
+        attacker = Attacker(pictures, of, its.finish)
+        if (attacker.chart.detail & attacker.visible).sum() < _FEWEST_CELLS:
+            continue
+        at_once, deblurred = attacker.as_published(), attacker.deblurred()
+        print(f"{of.pattern.id}, {name}: {at_once:.0%} at once, {deblurred:.0%} deblurred")
+        assert at_once <= MOST_AT_ONCE and deblurred <= MOST_DEBLURRED, name
+
+
+def test_the_other_chart_itself_keeps_the_sold_one(published, laid):
+    """Whoever had all of what the pictures are worked from would still not have the chart; and there is
+    nothing else in them, so no further picture of it can tell more."""
+    of, its, _ = published
+    shown = face(of, its.finish)
+    attacker = Attacker([laid["mounted 480"]], of, its.finish)
+    chart = attacker.chart
+    crosses = chart.palette[chart.indices(shown.pattern.grid.rows)]
+    whole = attacker.deblurred((crosses, np.ones(crosses.shape[:2], bool)))
+    print(f"{of.pattern.id}: {whole:.0%} from the other chart")
+    assert whole <= MOST_DEBLURRED
+
+
+def test_pictures_are_light_to_load(published):
+    of, _, made = published
+    for widths in (made.mounted[of.pattern.id], made.details[_AWAITED], made.bench):
+        assert [one.width_px for one in widths] == [480, 800, 1200] == list(WIDTHS_PX)
+        assert all(len(one.data) <= WIDTHS_PX[one.width_px] for one in widths)
+    assert WIDTHS_PX[800] < 120_000
+    for shares in made.shares.values():
+        for shape, size in SHARE_SIZES_PX.items():
+            data = getattr(shares, shape)
+            assert data.startswith(b"\x89PNG") and opened(data).size == size
+            assert len(data) < 1_100_000
+
+
+@pytest.fixture
+def unhidden(monkeypatch):
+    """Pictures that hide nothing: small crosses, and places that do not stray."""
+    monkeypatch.setattr(picture_retold, "SHOWN_CELLS", 0.5)
+    monkeypatch.setattr(picture_retold, "MOST_CROSSES", 500)
+    monkeypatch.setattr(picture_retold, "REACHES", (0.0,))
+
+
+def test_the_attack_reads_a_picture_that_hides_nothing(unhidden):
+    """Else its failure above would say nothing. So all the places and scales are right too."""
+    of, finish = designed("flowers"), piece()
+    shown = face(of, finish)
+    its = series(of.pattern)
+    awaited = replace(of, pattern=replace(of.pattern, id=_AWAITED))
+    made = site_pictures(Standing(its, (of,), (), (awaited,)), afresh)
+    views = {
+        "mounted": (
+            opened(made.mounted["flowers"][-1].data),
+            mounted_view(of, finish, 1200),
+        ),
+        "detail": (
+            opened(made.details[_AWAITED][-1].data),
+            close_up_view(of, shown, finish.border_mm),
+        ),
+    }
+    for shape in SHARE_SIZES_PX:
+        out, before = (
+            without_words(opened(getattr(made.shares[name], shape)), shape)
+            for name in ("flowers", _AWAITED)
+        )
+        views[f"share {shape}"] = out, share_view(of, finish, shape)
+        views[f"teaser {shape}"] = (
+            before,
+            close_up_share_view(of, shown, finish.border_mm, shape),
+        )
+    for name, picture in views.items():
+        assert Attacker([picture], of, finish).as_published() > 0.8, name
+
+
+# --- the other chart ------------------------------------------------------------------------------
+
+
+def other(of, finish=None):
+    return retold(of.pattern, of.cloths[0], (finish or piece()).border_mm)
+
+
+@pytest.mark.parametrize("name", DESIGNS)
+def test_the_other_chart_says_how_much_it_tells(name):
+    """What the build measured is what a count of right cells gives, after the best shift."""
+    of = designed(name)
+    made = other(of)
+    border = piece().border_mm / of.cloths[0].cell_mm
+    rows, shown = of.pattern.grid.rows, made.pattern.grid.rows
+    of_all, right = 0, dict.fromkeys(product((-1, 0, 1), repeat=2), 0)
+    for y, row in enumerate(rows):
+        for x, mark in enumerate(row):
+            near = [
+                rows[y + dy][x + dx]
+                for dx, dy in ((-1, 0), (1, 0), (0, -1), (0, 1))
+                if 0 <= x + dx < len(row) and 0 <= y + dy < len(rows)
+            ]
+            if set(near) <= {mark}:
+                continue
+            of_all += 1
+            for dx, dy in right:
+                across = (x + dx + 0.5 + border) / (len(row) + 2 * border) * len(shown[0])
+                down = (y + dy + 0.5 + border) / (len(rows) + 2 * border) * len(shown)
+                right[dx, dy] += shown[int(down)][int(across)] == mark
+    assert made.told.at_once == pytest.approx(max(right.values()) / of_all)
+    assert made.told.at_once <= picture_retold.MOST_AT_ONCE
+
+
+def test_a_design_of_one_colour_strays_further_than_one_of_many():
+    assert other(designed("heart")).reach_cells > other(designed("flowers")).reach_cells
+
+
+def test_where_places_stray_depends_on_the_whole_chart():
+    """One stitch more, and everything has strayed otherwise: without the chart nobody can stray back."""
+    of = flowers()
+    rows = of.grid.rows
+    changed = replace(of, grid=replace(of.grid, rows=(*rows[:-1], "r" + rows[-1][1:])))
+    one, another = (other(figures(each, piece())).pattern.grid.rows for each in (of, changed))
+    far_away = [(a, b) for a, b in zip(one[:30], another[:30])]
+    assert sum(a != b for a, b in far_away) > 20
+
+
+def test_a_sparse_design_tells_no_more_than_may_be_guessed():
+    """Single stitches on a wide ground: four of five cells beside them are bare, which needs no picture."""
+    rows = ("".join("m" if x % 7 == y % 7 == 3 else BARE for x in range(70)) for y in range(70))
+    made = other(figures(pattern(*rows), piece()))
+    assert made.told.guessed == pytest.approx(0.8)
+    assert made.told.at_once <= picture_retold.MOST_AT_ONCE
+    assert made.told.voted <= made.told.guessed
+
+
+def test_what_is_thin_is_not_lost():
+    """Lines one stitch wide are still lines in the other chart, and hardly ever broken."""
+    rows = ("m" * 63 if y % 9 == 4 else BARE * 63 for y in range(63))
+    shown = other(figures(pattern(*rows), piece())).pattern.grid.rows
+    crosses = sum(row.count("m") for row in shown)
+    assert crosses > 0.9 * 7 * 63 / picture_retold.SHOWN_CELLS
+
+
+def test_bare_cloth_stays_bare_and_flat_colour_stays_flat():
+    """Nothing is dreamt up: a design without detail has none in its picture."""
+    shown = other(figures(pattern(*["m" * 40] * 40), piece())).pattern.grid.rows
+    assert set("".join(shown)) == {"m", BARE}
+    assert set(shown[len(shown) // 2][8:-8]) == {"m"}
+    assert Detail(("...", "..."), 1).told(("...", "...")).at_once == 0
+
+
+def test_a_chart_that_is_given_away_is_shown_as_it_is():
+    of = figures(replace(flowers(), given_away=("chart",)), piece())
+    shown = face(of, piece()).pattern
+    border = (shown.grid.width - of.pattern.grid.width) // 2
+    inside = [row[border:-border] for row in shown.grid.rows[border:-border]]
+    assert tuple(inside) == of.pattern.grid.rows
+
+
+def test_a_chart_that_will_be_given_away_is_hidden_until_it_is_out():
+    sold, given = (figures(replace(small(), given_away=away), piece()) for away in ((), ("chart",)))
+    before, given_before = (
+        site_pictures(Standing(series(of.pattern), (), (), (of,)), afresh).details["sprig"]
+        for of in (sold, given)
+    )
+    assert before == given_before
+
+
+def test_a_huge_design_is_told_in_no_more_crosses_than_a_picture_shows():
+    of = figures(pattern(*["mt" * 150, "..tt" * 75] * 100), piece(900, 700))
+    assert max(face(of, piece(900, 700)).size) <= picture_retold.MOST_CROSSES
+
+
+# --- close-ups ------------------------------------------------------------------------------------
+
+
+def test_a_close_up_shows_where_there_is_most_to_see():
+    """A bright flower in a corner of a plain ground."""
+    rows = [["m"] * 60 for _ in range(60)]
+    for y in range(40, 58):
+        for x in range(38, 58):
+            rows[y][x] = "ts."[(x + y) % 3]
+    view = detail_view(pattern(*("".join(row) for row in rows)))
+    left, top, right, bottom = view.seen()
+    assert left <= 40 and right >= 56 and bottom >= 55 and top >= 30
+    assert DETAIL_PX[0] / DETAIL_PX[1] == 3 / 2
+
+
+def test_a_window_of_a_pattern_keeps_everything_in_its_place(demo):
+    """Drawn by itself it looks as it does in the whole."""
+    from packetgen.render.stitched_picture import stitched_layers
+
+    of = demo.reckoned[0].figures[0].pattern
+    whole = stitched_layers(of, of.cloths[0], 12, 0).colour.crop((240, 240, 480, 480))
+    part = stitched_layers(window(of, 20, 20, 20, 20), of.cloths[0], 12, 0).colour
+    inner = (24, 24, 216, 216)
+    off = ImageChops.difference(whole.crop(inner), part.crop(inner))
+    assert ImageStat.Stat(off.convert("L")).mean[0] < 4
+    assert bordered(of, 3).grid.rows[3][3:-3] == of.grid.rows[0]
+
+
+# --- what is kept ---------------------------------------------------------------------------------
+
+
+def keeper():
+    kept, made = {}, []
+
+    def keep(name, make):
+        if name not in kept:
+            made.append(name)
+            kept[name] = make()
+        return kept[name]
+
+    return keep, made
+
+
+def small():
+    return pattern(*["mts." * 6] * 20)
+
+
+def test_nothing_is_drawn_again_for_another_story_or_price():
+    keep, made = keeper()
+    of = small()
+    site_pictures(Standing(series(of), (figures(of, piece()),)), keep)
+    count = len(made)
+    retold_story = replace(of, story_markdown="Quite another story.", about="And another.")
+    site_pictures(Standing(series(retold_story), (figures(retold_story, piece()),)), keep)
+    assert len(made) == count > 10
+
+
+@pytest.mark.parametrize(
+    ("change", "drawn_again"),
+    [
+        (lambda of: replace(of, title="Another Sprig"), {"share"}),
+        (
+            lambda of: replace(of, grid=replace(of.grid, rows=of.grid.rows[:-1])),
+            {"share", "mounted"},
+        ),
+    ],
+)
+def test_what_is_seen_is_drawn_again_when_it_changes(change, drawn_again):
+    """A new title is set in new share pictures; another stitch changes every picture of the design."""
+    keep, made = keeper()
+    of = small()
+    before = site_pictures(Standing(series(of), (figures(of, piece()),)), keep)
+    count = len(made)
+    of = change(of)
+    after = site_pictures(Standing(series(of), (figures(of, piece()),)), keep)
+    mounted = {one.data for one in before.mounted["sprig"]} != {
+        one.data for one in after.mounted["sprig"]
+    }
+    assert mounted is ("mounted" in drawn_again)
+    assert before.shares["sprig"].wide != after.shares["sprig"].wide
+    assert before.shares[OF_PIECE] == after.shares[OF_PIECE]
+    assert len(made) > count
+
+
+def test_a_series_of_which_nothing_is_out_is_shared_with_its_empty_bench():
+    """Its share picture is the piece's own, but for the words."""
+    of = figures(small(), piece())
+    made = site_pictures(Standing(series(of.pattern), (), (), (of,)), afresh)
+    assert not made.mounted and list(made.details) == ["sprig"]
+    one, other_one = (
+        without_words(opened(made.shares[key].upright), "upright") for key in (OF_SERIES, OF_PIECE)
+    )
+    assert ImageStat.Stat(ImageChops.difference(one, other_one)).mean[0] < 2
+
+
+def test_a_png_loses_colours_only_when_it_would_be_too_heavy():
+    busy = Image.effect_noise((200, 200), 90).convert("RGB")
+    assert ImageChops.difference(opened(png_bytes(busy)), busy).getbbox() is None
+    assert opened(png_bytes(busy, 1000)).mode == "P"
+
+
+def test_only_what_lies_near_the_design_is_painted_again(monkeypatch):
+    """And so the picture is the one that painting everything gives."""
+    from packetgen.render import picture_bench
+
+    of, finish = figures(pattern(*["m" * 40] * 30), piece()), piece()
+    quick = mounted_public(face(of, finish), finish, 400)
+    monkeypatch.setattr(picture_bench, "_meet", lambda one, other: True)
+    whole = (0, 0, 800, picture_bench.scene(finish, 800).height_px)
+    monkeypatch.setattr(picture_bench, "_round", lambda *_: whole)
+    slow = mounted_public(face(of, finish), finish, 400)
+    assert ImageChops.difference(quick, slow).getbbox() is None
