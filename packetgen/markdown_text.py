@@ -1,6 +1,6 @@
 """What an author's Markdown says: as HTML, its links with their places, its plain paragraphs.
 
-The only module that knows the Markdown library.
+The only module that knows the Markdown library and the sanitiser.
 """
 
 import re
@@ -12,6 +12,10 @@ _MAY_LINK = re.compile(r"\][(\[:\s]|<")
 # What stands before the address of a link: '](', '](<', '<', ']: ', or the quotes of an HTML attribute.
 _LEADS_IN = r"(?:\]\(\s*<?|<|\]:\s*<?|=\s*[\"']?)"
 _MAIL = "mailto:"
+_TAGS = {
+    *("p", "br", "hr", "em", "strong", "code", "blockquote", "ul", "ol", "li"),
+    *("h1", "h2", "h3", "h4", "a", "table", "thead", "tbody", "tr", "th", "td"),
+}
 
 
 @dataclass(frozen=True)
@@ -32,12 +36,33 @@ def as_html(text: str) -> str:
     )
 
 
+def as_clean_html(text: str) -> str:
+    """HTML with plain elements only; scripts, styles, pictures and odd links are dropped."""
+    return _cleaned(as_html(text))
+
+
+def _cleaned(html: str) -> str:
+    import nh3
+
+    return nh3.clean(
+        html,
+        tags=_TAGS,
+        attributes={"a": {"href"}, "th": {"scope"}},
+        url_schemes={"http", "https", "mailto"},
+        link_rel="noopener",
+    )
+
+
 def links(text: str) -> tuple[MarkdownLink, ...]:
     """Every link that a reader could follow, in the order of the text; none from code or escaped signs."""
     if not _MAY_LINK.search(text):
         return ()
     found, searched_to = [], {}
-    for address in _Reader(as_html(text)).addresses:
+    html = as_html(text)
+    written = _Reader(html).addresses
+    # Of broken markup the sanitiser may make a link that nobody meant; it would be shown all the same.
+    made = [one for one in _Reader(_cleaned(html)).addresses if one not in written]
+    for address in written + made:
         start, end = _written(text, address, searched_to.get(address, 0))
         searched_to[address] = end
         line_start = text.rfind("\n", 0, start) + 1

@@ -39,7 +39,9 @@ class SeriesRecord:
     address: str  # of its site; '' where nobody has said yet
     patterns: tuple[str, ...]  # ids
     zone: str  # of its release
-    behind: bool = False  # whether packets in it are not of its present files, since others were asked for
+    behind: bool = (
+        False  # whether packets in it are not of its present files, since others were asked for
+    )
     shows_all: bool = False  # whatever is not out yet too
     stands_from: str = ""  # ISO moment since which its site has been as it is; '' for ever
     stands_until: str = ""  # ISO moment from which its site is another one; '' for never

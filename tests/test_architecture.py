@@ -33,7 +33,7 @@ DOORS = {
     "dateutil": {"reckon.calendar"},
     "fontTools": {"chart.font", "load.font_files", "render.faces", "render.text_face"},
     "markdown": {"markdown_text"},
-    "nh3": {"render.prose"},
+    "nh3": {"markdown_text"},
     "jinja2": None,  # its Environment is handed round in render; see below
     "weasyprint": {"render.pdf"},
     "pydyf": {"render.pdf", "render.pdf_charts"},

@@ -112,7 +112,7 @@ def test_where_the_file_cannot_be_written_the_old_one_stays(tmp_path, monkeypatc
     def full(*_):
         raise OSError(28, "No space left on device", "symbols.yaml")
 
-    monkeypatch.setattr("packetgen.write.os.replace", full)
+    monkeypatch.setattr("packetgen.write.files.os.replace", full)
     said = settled(content, code=2)
     assert "cannot write symbols.yaml: No space left on device" in said
     assert (content / FERN / "symbols.yaml").read_text("utf-8") == "symbols:\n  r: disc\n"

@@ -3,7 +3,7 @@
 import socket
 
 import pytest
-from hypothesis import given, settings
+from hypothesis import example, given, settings
 from hypothesis import strategies as st
 
 from packetgen.load.addresses import check_address
@@ -146,6 +146,7 @@ PIECES = st.sampled_from(
 
 @settings(max_examples=400, deadline=None)
 @given(st.lists(PIECES, max_size=14).map("".join))
+@example('<a href=[a]("[a](>')
 def test_every_link_that_a_page_would_show_was_looked_at(text):
     """Whatever an author writes: the sanitiser lets through no address that the check has not seen."""
     shown = [a["href"] for a in Page(str(prose(text)).encode()).all("a") if "href" in a]
@@ -163,7 +164,7 @@ def test_plain_paragraphs_are_told_from_what_is_set_off():
 # --- nothing is fetched ---------------------------------------------------------------------------
 
 
-def test_proof_and_pages_open_no_socket(tmp_path, monkeypatch):
+def test_proof_and_pages_open_no_socket(tmp_path, monkeypatch, quick_pictures):
     """Links are checked for their form alone."""
 
     def refused(*args, **kwargs):

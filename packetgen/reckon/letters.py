@@ -19,9 +19,7 @@ _RUNS = """
 2122-2122 2212-2212 2215-2215
 """
 OWN_LETTERS = frozenset(
-    code
-    for run in _RUNS.split()
-    for code in range(int(run[:4], 16), int(run[5:], 16) + 1)
+    code for run in _RUNS.split() for code in range(int(run[:4], 16), int(run[5:], 16) + 1)
 )
 _NEVER_DRAWN = frozenset(map(ord, "\n\r\t\u00ad\u200b\u200c\u200d\u2060\ufeff"))
 _MOST_NAMED = 8
@@ -45,7 +43,8 @@ def complain_of_letters(series: Series, problems: Problems) -> None:
                 problems.add(
                     replace(place, line=place.line + line) if line else place,
                     "letters-missing",
-                    letters=" ".join(missing[:_MOST_NAMED]) + (f" and {more} more" if more > 0 else ""),
+                    letters=" ".join(missing[:_MOST_NAMED])
+                    + (f" and {more} more" if more > 0 else ""),
                 )
 
 

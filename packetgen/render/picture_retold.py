@@ -11,7 +11,7 @@ less than MOST_AT_ONCE and MOST_VOTED of the sold one. A design of few colours n
 
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
-from functools import cached_property
+from functools import cached_property, partial
 from itertools import product
 from math import ceil, floor
 
@@ -29,6 +29,7 @@ SHOWN_CELLS = 1.5  # side of a cross of the other chart, in cells of the sold on
 MOST_CROSSES = 110  # along the longer side: a picture for a page shows no more
 # What the other chart may tell; whoever reads it from a picture reads it a little worse.
 MOST_AT_ONCE, MOST_VOTED = 0.58, 0.62
+_LESS_THAN_GUESSED = 0.05
 # Standard deviations of the straying that are tried, in cells, the least first.
 REACHES = (0.8, 0.95, 1.1, 1.3, 1.5, 1.75, 2.0, 2.4, 2.8, 3.3, 4.0, 5.0, 6.5)
 # What is tried at each of them, before places must stray further: a number for the key, since one
@@ -61,14 +62,18 @@ def retold(pattern: Pattern, on: OnCloth, border_mm: float) -> Retold:
         if _little(told):
             made = telling.pattern(rows, reach)
             view = detail_view(made)
-            if all(_little(detail.told(rows, view.seen(share))) for share in _CLOSE_UPS):
+            if all(
+                _little(detail.told(rows, partial(view.shows, share=share))) for share in _CLOSE_UPS
+            ):
                 return Retold(made, told, reach)
     return Retold(telling.pattern(rows, reach), told, reach)
 
 
 def _little(told: Told) -> bool:
-    """Whether so much may be told: no more than the limits, or than is guessed without any picture."""
-    return told.at_once <= MOST_AT_ONCE and told.voted <= max(MOST_VOTED, told.guessed)
+    """Whether so much may be told: no more than the limits; of a sparse design, in which the commonest mark
+    alone would be right more often than that, no more than such a guess, and at once less."""
+    most_at_once = max(MOST_AT_ONCE, told.guessed - _LESS_THAN_GUESSED)
+    return told.at_once <= most_at_once and told.voted <= max(MOST_VOTED, told.guessed)
 
 
 def crosses(cells: tuple[int, int], border: float) -> tuple[int, int]:

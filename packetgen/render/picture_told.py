@@ -1,14 +1,14 @@
 """How much of a chart somebody could read out of another, coarser one that is laid over it."""
 
 from collections import Counter
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from math import exp
 
 Rows = Sequence[str]
-Box = tuple[float, float, float, float]
+Part = Callable[[float, float], bool]
 _SHIFTS = tuple((dx, dy) for dx in (-1, 0, 1) for dy in (-1, 0, 1))
-_FEWEST = 40  # cells from which a share says anything
+_FEWEST = 25  # cells from which a share says anything
 _VOTE = 0.8  # standard deviation, in cells, with which near crosses speak for a cell
 
 
@@ -41,21 +41,24 @@ class Detail:
             )
         ]
 
-    def told(self, shown: Rows, part: Box | None = None) -> Told:
+    def told(self, shown: Rows, part: Part | None = None) -> Told:
         """What `shown`, which lies over the chart and its border, tells of it.
 
-        `part` (left, top, right, bottom, in crosses of `shown`) keeps to the cells that lie there.
+        `part` says of a place, in crosses of `shown`, whether it counts.
         """
         across = self._near(self._columns, len(shown[0]))
         down = self._near(self._rows, len(shown))
-        left, top, right, bottom = part or (0, 0, len(shown[0]), len(shown))
+        wide, high = (
+            count / (cells + 2 * self._border)
+            for count, cells in ((len(shown[0]), self._columns), (len(shown), self._rows))
+        )
         voted, at_once = 0, dict.fromkeys(_SHIFTS, 0)
         seen: Counter[str] = Counter()
         for x, y, mark in self._cells:
-            column, columns = across[x + 1]
-            row, rows = down[y + 1]
-            if not (left <= column < right and top <= row < bottom):
+            middle = (x + 0.5 + self._border) * wide, (y + 0.5 + self._border) * high
+            if part and not part(*middle):
                 continue
+            columns, rows = across[x + 1][1], down[y + 1][1]
             seen[mark] += 1
             for dx, dy in _SHIFTS:
                 at_once[dx, dy] += shown[down[y + 1 + dy][0]][across[x + 1 + dx][0]] == mark

@@ -27,11 +27,14 @@ class DetailView:
     def cross_px(self) -> float:
         return DETAIL_PX[0] / self.across
 
-    def seen(self, share: float = 1.0) -> tuple[float, float, float, float]:
-        """Left, top, right and bottom in crosses of the middle `share` of the picture's width."""
-        half = self.across / 2 * share, self.across / 2 * DETAIL_PX[1] / DETAIL_PX[0]
-        (x, y), (wide, high) = self.middle, half
-        return x - wide, y - high, x + wide, y + high
+    def shows(self, x: float, y: float, share: float = 1.0) -> bool:
+        """Whether a place of the card, in crosses, lies in the middle `share` of the picture's width."""
+        turn = radians(DETAIL_TILT_DEGREES)
+        right, down = x - self.middle[0], y - self.middle[1]
+        across = right * cos(turn) - down * sin(turn)
+        along = right * sin(turn) + down * cos(turn)
+        half = self.across / 2
+        return abs(across) < half * share and abs(along) < half * DETAIL_PX[1] / DETAIL_PX[0]
 
     @property
     def drawn(self) -> tuple[int, int, int, int]:
