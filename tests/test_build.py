@@ -10,6 +10,7 @@ import zipfile
 
 import pytest
 
+from packetgen.render.pdf import PAPERS_MM
 from packetgen.render.site_pictures import SHARE_SIZES_PX
 from tests.demo_patterns import CONTENT, RELEASED
 from tests.test_packet import PATTERNS, SERIES, author_rows
@@ -31,7 +32,22 @@ def test_a_packet_on_both_papers_for_each_pattern_a_site_and_a_ledger(built):
             assert f"share/{SERIES}/{name}{ending}" in names
         assert f"ledger/{SERIES}/{name}.json" in names
     assert {"site/index.html", "site/404.html", "site/finishing-piece.html"} <= names
-    assert len([name for name in names if name.endswith(".pdf")]) == 2 * len(PATTERNS) == 16
+    sold = [name for name in names if name.endswith(".pdf") and name.startswith("packets/")]
+    assert len(sold) == 2 * len(PATTERNS) == 16
+
+
+def test_only_what_is_given_away_has_its_packet_on_the_site(demo, built):
+    given = {
+        figures.pattern.id
+        for figures in demo.reckoned[0].figures
+        if "packet" in figures.pattern.given_away
+    }
+    assert given == {"glass-cloche"}
+    handed_out = {path for path in tree(built / "site") if path.endswith((".pdf", ".zip"))}
+    assert handed_out == {f"{name}/{name}-{paper}.pdf" for name in given for paper in PAPERS_MM}
+    for path in handed_out:
+        sold = built / "packets" / SERIES / path.rpartition("/")[2]
+        assert (built / "site" / path).read_bytes() == sold.read_bytes()
 
 
 def test_a_zip_holds_both_papers(built):
@@ -51,15 +67,17 @@ def test_share_pictures_have_the_size_their_pages_promise(built):
         assert struct.unpack(">II", head[16:24]) == SHARE_SIZES_PX[shape]
 
 
-def test_no_public_text_file_holds_a_row_of_a_chart(built):
+def test_no_public_text_file_holds_a_row_of_a_chart_that_is_sold(demo, built):
     """Rows of at least eight stitches, as the author wrote them; and no private-use symbol at all."""
-    needles = {row.strip(".") for name in PATTERNS for row in author_rows(name)}
+    figures = demo.reckoned[0].figures
+    sold = [of.pattern.id for of in figures if not of.pattern.given_away]
+    needles = {row.strip(".") for name in sold for row in author_rows(name)}
     needles = {row for row in needles if len(row) >= 8}
     assert len(needles) > 100
     for folder in ("site", "share"):
         for path, data in tree(built / folder).items():
-            assert not path.endswith((".pdf", ".zip", ".json"))
-            if path.endswith((".html", ".css", ".svg", ".txt")):
+            assert not path.endswith((".zip", ".json"))
+            if path.endswith((".html", ".css", ".js", ".svg", ".txt", ".xml", ".atom", ".ics")):
                 text = data.decode("utf-8")
                 assert not [row for row in needles if row in text], path
                 assert not any(0xE000 <= ord(char) <= 0xF8FF for char in text), path

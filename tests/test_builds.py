@@ -254,6 +254,18 @@ def test_a_packet_that_cannot_be_set_leaves_the_last_build_and_hides_no_other(
     assert tree(desk.folder) == before
 
 
+def test_a_fault_in_a_template_of_the_site_leaves_the_last_build(desk, tmp_path):
+    desk.build()
+    before = tree(desk.folder)
+    own = tmp_path / "own" / "site"
+    own.mkdir(parents=True)
+    (own / "404.html").write_text("{% if %}")
+    built = desk.build(own_templates=own.parent)
+    (fault,) = built.faults
+    assert str(fault).startswith("templates/site/404.html:1:1: ")
+    assert not built.sound and tree(desk.folder) == before
+
+
 def test_the_record_says_what_each_file_is(desk):
     """SHA-256 of every file there is, but for the record itself."""
     import hashlib
@@ -346,7 +358,7 @@ def test_results_do_not_depend_on_the_number_of_workers(tmp_path):
         heard = []
         built = build(Order(content, folder, as_of=OUT, workers=workers), Told(step=heard.append))
         assert built.sound, built.faults
-        assert sorted(heard[:2]) == ["Fern by the Tap", "Ivy on the Wall"]
+        assert sorted(heard[:2]) == ["Fern by the Tap: packet", "Ivy on the Wall: packet"]
         made.append(tree(folder))
     assert [path for path in made[0] if path.endswith(".pdf")]
     assert made[0] == made[1]

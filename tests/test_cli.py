@@ -188,7 +188,7 @@ def test_one_pattern_is_built_with_plain_lines_when_nobody_watches(run, tmp_path
 
 
 @pytest.mark.slow
-def test_an_author_s_own_template_goes_before_the_project_s(run, tmp_path):
+def test_an_author_s_own_template_goes_before_the_project_s(run, tmp_path, quick_pictures):
     own = tmp_path / "templates" / "site"
     own.mkdir(parents=True)
     (own / "404.html").write_text("<p>Nothing grows here.</p>")
@@ -217,7 +217,9 @@ def test_an_author_s_own_template_goes_before_the_project_s(run, tmp_path):
     ],
 )
 @pytest.mark.slow
-def test_a_fault_in_an_author_s_template_is_located(run, tmp_path, name, text, said):
+def test_a_fault_in_an_author_s_template_is_located(
+    run, tmp_path, quick_pictures, name, text, said
+):
     own = tmp_path / "templates" / name
     own.parent.mkdir(parents=True)
     own.write_text(text)
@@ -229,6 +231,8 @@ def test_a_fault_in_an_author_s_template_is_located(run, tmp_path, name, text, s
         tmp_path / "build",
         "--templates",
         tmp_path / "templates",
+        "--as-of",
+        "2027-01-15",
         code=1,
     )
     assert said in result.stderr

@@ -93,13 +93,34 @@ class Making:
         faults: dict[str, Exception] = {}
         with bench(min(self._order.workers, len(to_do))) as at:
             for job, result in at.all_done(to_do):
-                self._told.step(job.figures.pattern.title)
+                made = "packet" if job.packet else "pictures"
+                self._told.step(f"{job.figures.pattern.title}: {made}")
                 if isinstance(result, Exception):
                     faults.setdefault(str(result), result)  # one template spoils every packet alike
                 else:
                     outputs |= result
         if faults:
             raise NotMade(tuple(faults.values()))
+        from packetgen.render.pdf import EngineComplaint
+        from packetgen.render.templates import TemplateFault
+
+        try:
+            self._add_public(checked, stands, jobs, records, outputs, several)
+        except (EngineComplaint, TemplateFault) as error:
+            raise NotMade((error,)) from error
+        return records, outputs
+
+    def _add_public(
+        self,
+        checked: Proof,
+        stands: dict[str, Standing],
+        jobs: dict[str, tuple[PatternJob, ...]],
+        records: dict[str, SeriesRecord],
+        outputs: Outputs,
+        several: bool,
+    ) -> None:
+        """The pages of every series that was read, and what stands above them. Raises EngineComplaint,
+        TemplateFault."""
         for each in checked.reckoned:
             name = each.series.id
             outputs |= self._taken_over(self._packets_left(each, jobs[name], outputs))
@@ -111,7 +132,6 @@ class Making:
         outputs[schema] = put(self._staging, schema, schema_file(), "")
         if several:
             outputs |= self._list_of(records, stands.values())
-        return records, outputs
 
     def drawn(self, outputs: Outputs, resting: frozenset[str]) -> dict[str, str]:
         """By digest, every picture that `keep` was asked for, in this build or, of a series at `resting`,
