@@ -276,6 +276,7 @@ def run(root: Path, task: str, rest: list[str]) -> int:
             "auto",
             "--dist",
             "loadfile",
+            "--no-loadscope-reorder",
             *rest,
         ]
     else:

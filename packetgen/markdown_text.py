@@ -50,7 +50,14 @@ def _cleaned(html: str) -> str:
         attributes={"a": {"href"}, "th": {"scope"}},
         url_schemes={"http", "https", "mailto"},
         link_rel="noopener",
+        attribute_filter=_leading_out,
     )
+
+
+def _leading_out(tag: str, attribute: str, value: str) -> str | None:
+    """No link stays that does not lead to another place: a page has no other to offer."""
+    leads_out = value.strip().lower().startswith(("http://", "https://", _MAIL))
+    return value if attribute != "href" or leads_out else None
 
 
 def links(text: str) -> tuple[MarkdownLink, ...]:

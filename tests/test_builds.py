@@ -9,7 +9,7 @@ from pathlib import Path
 import pytest
 
 from packetgen.load.series import load_series
-from packetgen.pipeline import Order, Told, build
+from packetgen.pipeline import Order, build
 from packetgen.pipeline.reasons import reasons
 from packetgen.record import MANIFEST, SIGNS
 from packetgen.render import pdf, pictures
@@ -346,19 +346,3 @@ def test_a_second_series_moves_the_first_into_a_folder_of_its_own(tmp_path, engi
     files = tree(desk.folder)
     assert "site/garden-year/fern/index.html" in files and "site/fern/index.html" not in files
     assert b"winter-year/index.html" in files["site/index.html"]
-
-
-@pytest.mark.slow
-def test_results_do_not_depend_on_the_number_of_workers(tmp_path):
-    """Real packets and pictures, in processes that know nothing of this one."""
-    content = write_content(tmp_path / "content", TWO)
-    made = []
-    for workers in (1, 2):
-        folder = tmp_path / str(workers)
-        heard = []
-        built = build(Order(content, folder, as_of=OUT, workers=workers), Told(step=heard.append))
-        assert built.sound, built.faults
-        assert sorted(heard[:2]) == ["Fern by the Tap: packet", "Ivy on the Wall: packet"]
-        made.append(tree(folder))
-    assert [path for path in made[0] if path.endswith(".pdf")]
-    assert made[0] == made[1]

@@ -355,7 +355,7 @@ def test_words_after_test_reach_pytest(project):
     firstrun.ensure_environment(project, "test")
     (project / ".venv/bin/told").unlink()
     assert run_main(project, "test", "-k", "thread").returncode == 0
-    assert told(project) == "-m|pytest|-n|auto|--dist|loadfile|-k|thread|"
+    assert told(project) == "-m|pytest|-n|auto|--dist|loadfile|--no-loadscope-reorder|-k|thread|"
 
 
 @pytest.mark.parametrize("arguments", [[], ["bild"], ["--verbose"]])

@@ -9,7 +9,7 @@ from packetgen.model import Photo
 from packetgen.reckon.figures import figures
 from packetgen.reckon.standing import Standing
 from packetgen.render.photo import close_up, upright
-from packetgen.render.pictures import cover_jpeg, site_pictures
+from packetgen.render.pictures import cover_jpeg, pattern_pictures, site_pictures
 from packetgen.render.site_pictures import SHARE_SIZES_PX
 from tests.stitching import pattern, piece, series
 
@@ -49,11 +49,10 @@ def shown(of):
     """Every file that a site shows of a photographed pattern, out or awaited, and its packet's cover."""
     its = figures(of, piece())
     yield cover_jpeg(its)
-    for standing in (Standing(series(of), (its,)), Standing(series(of), (), (), (its,))):
-        made = site_pictures(standing, afresh)
-        for widths in (made.mounted.get(of.id, ()), made.details.get(of.id, ())):
-            yield from (one.data for one in widths)
-        yield from (getattr(made.shares[of.id], shape) for shape in SHARE_SIZES_PX)
+    for out in (True, False):
+        widths, shares = pattern_pictures(series(of), its, out, afresh)
+        yield from (one.data for one in widths)
+        yield from (getattr(shares, shape) for shape in SHARE_SIZES_PX)
 
 
 def test_place_and_camera_are_left_behind():

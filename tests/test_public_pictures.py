@@ -19,9 +19,9 @@ from packetgen.render.picture_retold import retold
 from packetgen.render.picture_told import Detail
 from packetgen.render.picture_view import DETAIL_PX, detail_view
 from packetgen.render.picture_window import bordered, window
-from packetgen.render.pictures import WIDTHS_PX, site_pictures
+from packetgen.render.pictures import WIDTHS_PX, pattern_pictures, site_pictures
 from packetgen.render.public_picture import face, mounted_public
-from packetgen.render.site_pictures import OF_PIECE, OF_SERIES, SHARE_SIZES_PX
+from packetgen.render.site_pictures import OF_PIECE, OF_SERIES, SHARE_SIZES_PX, SitePictures
 from tests.attacked_designs import DESIGNS, flowers
 from tests.chart_attack import (
     Attacker,
@@ -59,7 +59,10 @@ def published(request):
         # One that is given away is attacked as if it were sold.
         of = replace(of, pattern=replace(of.pattern, given_away=()))
     awaited = replace(of, pattern=replace(of.pattern, id=_AWAITED))
-    return of, its, site_pictures(Standing(its, (of,), (), (awaited,)), afresh)
+    whole, its_shares = pattern_pictures(its, of, True, afresh)
+    part, awaited_shares = pattern_pictures(its, awaited, False, afresh)
+    shares = {of.pattern.id: its_shares, _AWAITED: awaited_shares}
+    return of, its, SitePictures({of.pattern.id: whole}, {_AWAITED: part}, shares, ())
 
 
 def opened(data):
@@ -121,7 +124,7 @@ def test_the_other_chart_itself_keeps_the_sold_one(published, laid):
 
 def test_pictures_are_light_to_load(published):
     of, _, made = published
-    for widths in (made.mounted[of.pattern.id], made.details[_AWAITED], made.bench):
+    for widths in (made.mounted[of.pattern.id], made.details[_AWAITED]):
         assert [one.width_px for one in widths] == [480, 800, 1200] == list(WIDTHS_PX)
         assert all(len(one.data) <= WIDTHS_PX[one.width_px] for one in widths)
     assert WIDTHS_PX[800] < 120_000
@@ -130,6 +133,15 @@ def test_pictures_are_light_to_load(published):
             data = getattr(shares, shape)
             assert data.startswith(b"\x89PNG") and opened(data).size == size
             assert len(data) < 1_100_000
+
+
+@pytest.mark.slow
+def test_pictures_of_the_bench_and_the_series_are_light_to_load(built):
+    for width_px, most_bytes in WIDTHS_PX.items():
+        (bench,) = (built / "site").glob(f"finishing-piece-{width_px}.*")
+        assert bench.stat().st_size <= most_bytes
+    shares = [*(built / "site").glob("share*.png")]
+    assert len(shares) == 6 and all(path.stat().st_size < 1_100_000 for path in shares)
 
 
 @pytest.fixture

@@ -7,7 +7,7 @@ import io
 import warnings
 from collections import Counter
 
-from PIL import Image
+from PIL import Image, ImageFile
 
 from packetgen.diagnostics import Place, Problems
 from packetgen.load.chart import LARGEST, Chart
@@ -95,11 +95,16 @@ def _open(data: bytes, path: str, problems: Problems) -> Image.Image | None:
 
 
 def _decodes(picture: Image.Image, path: str, problems: Problems) -> bool:
+    # The PDF engine, once loaded, lets every reader in the process be content with half a picture.
+    content_with_half = ImageFile.LOAD_TRUNCATED_IMAGES
+    ImageFile.LOAD_TRUNCATED_IMAGES = False
     try:
         picture.load()
     except Exception:  # as above
         problems.add(Place(path), "picture-unreadable", kind=_kind(path))
         return False
+    finally:
+        ImageFile.LOAD_TRUNCATED_IMAGES = content_with_half
     return True
 
 
