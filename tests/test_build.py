@@ -2,7 +2,6 @@
 
 import json
 import os
-import shutil
 import struct
 import subprocess
 import sys
@@ -13,7 +12,10 @@ import pytest
 from packetgen.record import SIGNS
 from packetgen.render.pdf import PAPERS_MM
 from packetgen.render.site_pictures import SHARE_SIZES_PX
+from tests.content_builder import PATTERN, TINY
+from tests.content_builder import build as write_content
 from tests.demo_patterns import CONTENT, RELEASED
+from tests.test_builds import TWO
 from tests.test_packet import PATTERNS, SERIES, author_rows
 from tests.test_write import tree
 
@@ -102,30 +104,37 @@ def test_the_ledger_is_json_with_every_figure(built):
     assert (built / "ledger" / SERIES / data["$schema"]).is_file()
 
 
-def test_the_same_input_gives_the_same_bytes(built, tmp_path):
-    """Another process, folder, working folder, time zone, locale, hash seed and number of workers."""
-    folder = tmp_path / "another place" / "content"
-    shutil.copytree(CONTENT, folder)
-    into = tmp_path / "out"
-    env = os.environ | {
-        "PYTHONHASHSEED": "77",
-        "TZ": "Pacific/Chatham",
-        "LC_ALL": "C.UTF-8",
-        "PYTHONPATH": str(CONTENT.parent),
-    }
-    subprocess.run(
-        [
-            *(sys.executable, "-m", "packetgen", "build"),
-            *("--content", folder, "--into", into, "--as-of", RELEASED.isoformat()),
-            *("--workers", "3"),
-        ],
-        check=True,
-        capture_output=True,
-        cwd=tmp_path,
-        env=env,
-    )
-    first, second = tree(built), tree(into)
-    for files in (first, second):
-        del files[SIGNS]  # what a disk says of its own files
-    assert list(first) == list(second)
+def test_the_same_input_gives_the_same_bytes(tmp_path):
+    """Another process, folder, working folder, time zone, locale, hash seed, umask and number of workers."""
+    given = TWO | {PATTERN: without_counters(TINY[PATTERN]) + "given_away: [chart, packet]\n"}
+    made = []
+    for name, zone, seed, workers, umask in (
+        ("one", "UTC", "1", 1, 0o022),
+        ("another place", "Pacific/Chatham", "77", 2, 0o077),
+    ):
+        content, into = write_content(tmp_path / name / "content", given), tmp_path / name / "out"
+        facts = {"PYTHONHASHSEED": seed, "TZ": zone, "LC_ALL": "C.UTF-8" if seed == "1" else "C"}
+        subprocess.run(
+            [
+                *(sys.executable, "-m", "packetgen", "build", "--content", content, "--into", into),
+                *("--as-of", RELEASED.isoformat(), "--workers", str(workers)),
+            ],
+            check=True,
+            capture_output=True,
+            cwd=tmp_path / name,
+            env=os.environ | facts | {"PYTHONPATH": str(CONTENT.parent)},
+            umask=umask,
+        )
+        made.append(tree(into))
+        del made[-1][SIGNS]  # what a disk says of its own files
+    first, second = made
+    assert len(first) > 70 and list(first) == list(second)
     assert [path for path in first if first[path] != second[path]] == []
+    kinds = {path.rpartition(".")[2] for path in first}
+    assert {"pdf", "png", "jpg", "html", "zip", "ics", "json", "atom"} <= kinds
+
+
+def without_counters(text: str) -> str:
+    """A pattern that nobody sells."""
+    start, end = text.index("sold_at:"), text.index("revisions:")
+    return text[:start] + text[end:]

@@ -21,7 +21,15 @@ from packetgen.render.picture_view import DETAIL_PX, detail_view
 from packetgen.render.picture_window import bordered, window
 from packetgen.render.pictures import WIDTHS_PX, pattern_pictures, site_pictures
 from packetgen.render.public_picture import face, mounted_public
-from packetgen.render.site_pictures import OF_PIECE, OF_SERIES, SHARE_SIZES_PX, SitePictures
+from packetgen.render.site_pictures import (
+    OF_PIECE,
+    OF_SERIES,
+    SHARE_SIZES_PX,
+    Picture,
+    Shares,
+    SitePictures,
+    share_path,
+)
 from tests.attacked_designs import DESIGNS, flowers
 from tests.chart_attack import (
     Attacker,
@@ -56,6 +64,9 @@ def published(request):
         shown = request.getfixturevalue("demo").reckoned[0]
         its = shown.series
         of = next(each for each in shown.figures if each.pattern.id == request.param)
+        if not of.pattern.given_away:
+            built, before = map(request.getfixturevalue, ("built", "awaited"))
+            return of, its, as_built(request.param, built / "site", before / "site")
         # One that is given away is attacked as if it were sold.
         of = replace(of, pattern=replace(of.pattern, given_away=()))
     awaited = replace(of, pattern=replace(of.pattern, id=_AWAITED))
@@ -63,6 +74,24 @@ def published(request):
     part, awaited_shares = pattern_pictures(its, awaited, False, afresh)
     shares = {of.pattern.id: its_shares, _AWAITED: awaited_shares}
     return of, its, SitePictures({of.pattern.id: whole}, {_AWAITED: part}, shares, ())
+
+
+def as_built(name, site, before):
+    """What a build has published of a pattern, out and before that."""
+    whole, part = (
+        tuple(Picture(path.read_bytes(), *opened(path.read_bytes()).size) for path in paths)
+        for paths in (
+            [site / name / f"mounted-{width_px}.jpg" for width_px in WIDTHS_PX],
+            [before / name / f"detail-{width_px}.jpg" for width_px in WIDTHS_PX],
+        )
+    )
+    shares, awaited_shares = (
+        Shares(**{shape: (of / share_path(name, shape)).read_bytes() for shape in SHARE_SIZES_PX})
+        for of in (site, before)
+    )
+    return SitePictures(
+        {name: whole}, {_AWAITED: part}, {name: shares, _AWAITED: awaited_shares}, ()
+    )
 
 
 def opened(data):

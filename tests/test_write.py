@@ -198,7 +198,7 @@ def test_a_build_that_is_killed_at_any_moment_leaves_a_whole_one(tmp_path):
             cwd=Path(__file__).parent.parent,
         )
         process.stdout.readline()
-        sleep(generator.uniform(0.02, 0.3))
+        sleep(generator.uniform(0.01, 0.15))
         with suppress(FileNotFoundError):  # the build that was looked at is thrown away meanwhile
             assert len(stamps(build)) <= 1
         process.kill()
