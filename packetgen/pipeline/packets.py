@@ -29,7 +29,7 @@ def packet_files(
     if "written" in wanted:
         sold |= papers(pattern, "-written", written_source(series, figure, env))
         sold[f"{pattern.id}-written.txt"] = as_text(written(pattern)).encode()
-    files = _under(f"packets/{series.id}", sold | {f"{pattern.id}.zip": zipped(sold)})
+    files = under(f"packets/{series.id}", sold | {f"{pattern.id}.zip": zipped(sold)})
     files[f"ledger/{series.id}/{pattern.id}.json"] = ledger(series, figure, symbols_of(figure))
     return files
 
@@ -71,5 +71,6 @@ def papers(pattern: Pattern, ending: str, source: object) -> dict[str, bytes]:
     }
 
 
-def _under(folder: str, files: Mapping[str, bytes]) -> dict[str, bytes]:
+def under(folder: str, files: Mapping[str, bytes]) -> dict[str, bytes]:
+    """The same files by their paths one folder higher."""
     return {f"{folder}/{path}": data for path, data in files.items()}

@@ -5,6 +5,7 @@ from dataclasses import dataclass
 
 from packetgen.digest import Keep, afresh
 from packetgen.model import Series
+from packetgen.pipeline.packets import under
 from packetgen.pipeline.proofs import Proof
 from packetgen.reckon.figures import Figures
 from packetgen.reckon.standing import AsOf, Standing, standing
@@ -60,14 +61,14 @@ def series_files(
     packets = _packets_given(stands, set_packet) if set_packet else {}
     site = site_files(stands, pictures, env, packets)
     shared = share_files(stands, pictures, env)
-    return _under(f"site/{name}" if several else "site", site) | _under(f"share/{name}", shared)
+    return under(f"site/{name}" if several else "site", site) | under(f"share/{name}", shared)
 
 
 def list_files(listed: tuple[Series | Listed, ...], env: object) -> dict[str, bytes]:
     """What stands above several series, in the look of the first, which is a Series."""
     from packetgen.render.site import series_list_files
 
-    return _under("site", series_list_files(listed, env))
+    return under("site", series_list_files(listed, env))
 
 
 def _packets_given(stands: Standing, set_packet: SetPacket) -> dict[str, Mapping[str, bytes]]:
@@ -77,7 +78,3 @@ def _packets_given(stands: Standing, set_packet: SetPacket) -> dict[str, Mapping
         for figure in stands.figures
         if "packet" in figure.pattern.given_away
     }
-
-
-def _under(folder: str, files: Mapping[str, bytes]) -> dict[str, bytes]:
-    return {f"{folder}/{path}": data for path, data in files.items()}

@@ -1,6 +1,5 @@
 """What the page of the finishing piece shows."""
 
-import re
 from dataclasses import dataclass
 
 from markupsafe import Markup
@@ -16,13 +15,12 @@ from packetgen.reckon.mounting import Mounting
 from packetgen.reckon.outline import bounds
 from packetgen.reckon.precautions import precautions
 from packetgen.reckon.sizes import Size
+from packetgen.render.inline_drawing import inline
 from packetgen.render.painting import Painting, coating_said, painting
 from packetgen.render.room_left import Laid, laid_on_panel
 from packetgen.render.site_nav import PIECE_PAGE
 from packetgen.render.site_pictures import BENCH_STEM, Shown, SitePictures, shown
 from packetgen.render.site_text import prose_under
-
-_OPENING_TAG = re.compile(r'^.*?<svg[^>]*viewBox="([^"]*)"[^>]*>', re.DOTALL)
 
 
 @dataclass(frozen=True)
@@ -129,17 +127,12 @@ def caution_views(piece: FinishingPiece) -> tuple[CautionView, ...]:
 
 
 def _drawing(piece: FinishingPiece, first: Figures | None) -> Markup:
-    """The drawing as part of a page: named, as wide as its column, no file of its own."""
-    title = f"{piece.name}, drawn to scale"
-    drawn = piece_drawing(piece)
-    if first:
-        on = first.cloths[0]
-        title += f", with the card of {first.pattern.title} on it"
-        drawn = piece_drawing(piece, on.fit, on.finished)
-    opening = Markup(
-        '<svg viewBox="\\1" role="img" aria-labelledby="piece-drawing-title">'
-    ) + Markup('<title id="piece-drawing-title">{}</title>').format(title)
-    return Markup(_OPENING_TAG.sub(lambda m: opening.replace("\\1", m[1]), drawn))
+    alt = f"{piece.name}, drawn to scale"
+    if first is None:
+        return inline(piece_drawing(piece), alt)
+    on = first.cloths[0]
+    alt += f", with the card of {first.pattern.title} on it"
+    return inline(piece_drawing(piece, on.fit, on.finished), alt)
 
 
 def _part_row(part: Part) -> PartRow:
@@ -157,13 +150,8 @@ def _part_row(part: Part) -> PartRow:
 
 def _laid_view(figures: Figures, piece: FinishingPiece) -> LaidView:
     pattern = figures.pattern
-    cloths = tuple((laid, _inline(laid)) for laid in laid_on_panel(figures, piece))
+    cloths = tuple((laid, inline(laid.drawing, laid.alt)) for laid in laid_on_panel(figures, piece))
     return LaidView(pattern.title, f"{pattern.id}/index.html", cloths)
-
-
-def _inline(laid: Laid) -> Markup:
-    opening = Markup('<svg viewBox="\\1" role="img" aria-label="{}">').format(laid.alt)
-    return Markup(_OPENING_TAG.sub(lambda m: opening.replace("\\1", m[1]), laid.drawing))
 
 
 def _mounting_block(figures: Figures) -> MountingBlock:
