@@ -5,7 +5,7 @@ A problem is data until the command line prints it. Its words come from the one 
 """
 
 from collections import Counter
-from collections.abc import Iterable, Iterator
+from collections.abc import Callable, Iterable, Iterator
 from dataclasses import dataclass
 from difflib import get_close_matches
 
@@ -43,6 +43,15 @@ class Problem:
     def __str__(self) -> str:
         advice = "advice: " if self.level is Level.ADVICE else ""
         return f"{self.place}: {advice}{self.wrong}; {self.right}"
+
+    @property
+    def printed(self) -> str:
+        """The line with the code at its end, under which the catalogue tells more of it."""
+        return f"{self} [{self.code}]"
+
+
+# Hears of a fault while a value is read: (code, where in the value, **facts).
+Report = Callable[..., None]
 
 
 class Problems:

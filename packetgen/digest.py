@@ -6,6 +6,8 @@ from dataclasses import fields, is_dataclass
 from datetime import date, datetime
 from decimal import Decimal
 from enum import Enum
+from functools import cache
+from typing import Any
 
 # Gives the bytes kept under a digest, or makes them (and may keep them for the next time).
 Keep = Callable[[str, Callable[[], bytes]], bytes]
@@ -24,12 +26,16 @@ def digest(*values: object) -> str:
     here. Raises TypeError for anything else, since a name that missed something would be worse than none.
     """
     taken = hashlib.sha256()
-    _take(values, taken.update)
+    _take(values, taken.update, {})
     return taken.hexdigest()
 
 
-def _take(value: object, update: Callable[[bytes], None]) -> None:
-    """Every value goes in with its kind and its length, so that no two different ones read alike."""
+def _take(value: object, update: Callable[[bytes], None], named: dict[int, bytes]) -> None:
+    """Every value goes in with its kind and its length, so that no two different ones read alike.
+
+    `named` has the names of dataclasses that were met before: a thread card hangs on every need for it,
+    and is walked through only once.
+    """
     match value:
         case bytes():
             _part(b"b", value, update)
@@ -47,18 +53,35 @@ def _take(value: object, update: Callable[[bytes], None]) -> None:
         case tuple() | list():
             _part(b"l", str(len(value)).encode(), update)
             for one in value:
-                _take(one, update)
+                _take(one, update, named)
         case Mapping():
             _part(b"m", str(len(value)).encode(), update)
             for pair in value.items():  # in order: two orders may print two pages
-                _take(pair, update)
+                _take(pair, update, named)
         case _ if is_dataclass(value) and not isinstance(value, type):
-            counted = [field.name for field in fields(value) if field.compare]
-            _part(b"o", f"{type(value).__name__} {len(counted)}".encode(), update)
-            for name in counted:
-                _take((name, getattr(value, name)), update)
+            name = named.get(id(value))
+            if name is None:
+                name = named[id(value)] = _name_of(value, named)
+            _part(b"o", name, update)
         case _:
             raise TypeError(f"{type(value).__name__} cannot be named by its contents")
+
+
+def _name_of(value: object, named: dict[int, bytes]) -> bytes:
+    """Of a dataclass."""
+    taken = hashlib.sha256()
+    kind: Any = type(value)
+    counted = _counted(kind)
+    _part(b"o", f"{kind.__name__} {len(counted)}".encode(), taken.update)
+    for name in counted:
+        _take((name, getattr(value, name)), taken.update, named)
+    return taken.digest()
+
+
+@cache
+def _counted(kind: type) -> tuple[str, ...]:
+    """The fields that count when two of a kind are compared."""
+    return tuple(field.name for field in fields(kind) if field.compare)
 
 
 def _part(kind: bytes, data: bytes, update: Callable[[bytes], None]) -> None:

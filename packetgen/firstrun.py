@@ -67,7 +67,7 @@ def main(arguments: list[str] | None = None) -> int:
     return 2
 
 
-def refuse_old_python(version: tuple) -> None:
+def refuse_old_python(version: tuple[object, ...]) -> None:
     """Raise SetupStopped when ``version`` (as in ``sys.version_info``) is too old."""
     if tuple(version[:2]) < OLDEST_PYTHON:
         raise SetupStopped(

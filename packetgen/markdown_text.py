@@ -4,8 +4,11 @@ The only module that knows the Markdown library and the sanitiser.
 """
 
 import re
+from collections.abc import Iterator
 from dataclasses import dataclass
+from html import unescape
 from html.parser import HTMLParser
+from typing import Any
 
 # Without one of these no text has a link (CommonMark 0.31.2, 6.3 Links, 6.5 Autolinks, 6.6 Raw HTML).
 _MAY_LINK = re.compile(r"\][(\[:\s]|<")
@@ -36,6 +39,32 @@ def as_html(text: str) -> str:
     )
 
 
+@dataclass(frozen=True)
+class Heading:
+    """`id` is where a link finds it on its page."""
+
+    level: int
+    id: str
+    words: str
+
+
+def as_page(text: str) -> tuple[str, tuple[Heading, ...]]:
+    """HTML of a text of our own, with an id at each heading, and its headings in order."""
+    import markdown
+
+    reader = markdown.Markdown(
+        extensions=["tables", "sane_lists", "fenced_code", "toc"], output_format="html"
+    )
+    html = reader.convert(text)
+    return html, tuple(_headings(reader.toc_tokens))  # type: ignore[attr-defined]
+
+
+def _headings(tokens: list[dict[str, Any]]) -> Iterator[Heading]:
+    for token in tokens:
+        yield Heading(token["level"], token["id"], unescape(token["name"]))
+        yield from _headings(token["children"])
+
+
 def as_clean_html(text: str) -> str:
     """HTML with plain elements only; scripts, styles, pictures and odd links are dropped."""
     return _cleaned(as_html(text))
@@ -64,7 +93,8 @@ def links(text: str) -> tuple[MarkdownLink, ...]:
     """Every link that a reader could follow, in the order of the text; none from code or escaped signs."""
     if not _MAY_LINK.search(text):
         return ()
-    found, searched_to = [], {}
+    found: list[MarkdownLink] = []
+    searched_to: dict[str, int] = {}  # address → where the next link to it may begin
     html = as_html(text)
     written = _Reader(html).addresses
     # Of broken markup the sanitiser may make a link that nobody meant; it would be shown all the same.

@@ -17,6 +17,21 @@ def project_templates() -> Path:
     return inside if inside.is_dir() else PACKAGE.parent / "templates"
 
 
+def guide_sources() -> dict[str, bytes]:
+    """Every file of the guide by its path in it: Markdown, schemas, pictures."""
+    guide = PACKAGE / "guide"
+    return {
+        path.relative_to(guide).as_posix(): path.read_bytes()
+        for path in sorted(guide.rglob("*"))
+        if path.is_file()
+    }
+
+
+def message_examples() -> bytes:
+    """The examples of messages, in JSON."""
+    return (PACKAGE / "reference" / "examples.json").read_bytes()
+
+
 @cache
 def libraries() -> str:
     """A digest of the Python that runs and of every library installed beside the PDF engine, by their

@@ -12,7 +12,7 @@ from datetime import datetime
 from zoneinfo import ZoneInfo
 
 from packetgen.load.inputs import Seen
-from packetgen.reckon.standing import AsOf, moment_of
+from packetgen.reckon.moments import AsOf, moment_of
 
 MANIFEST, SIGNS = "manifest.json", ".signs.json"
 _FORM = 1  # of this file; raised whenever its meaning changes
@@ -91,7 +91,7 @@ def signs_as_json(record: Record) -> bytes:
     return json.dumps(signs, indent=0).encode()
 
 
-def _plain(value: object) -> object:
+def _plain(value: "Seen | SeriesRecord | Output | str") -> object:
     if isinstance(value, Seen):
         return value.sha256
     return value if isinstance(value, str) else asdict(value)

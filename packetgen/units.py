@@ -44,7 +44,7 @@ def split_area(text: str) -> tuple[float, float] | None:
     width, times, rest = text.replace("×", "x").partition("x")
     height = split_measure(rest)
     wide = split_measure(f"{width} {height[1]}") if times and height else None
-    if not wide or wide[1] not in MM_PER_UNIT or not wide[0] * height[0]:
+    if not wide or not height or wide[1] not in MM_PER_UNIT or not wide[0] * height[0]:
         return None
     return wide[0] * MM_PER_UNIT[wide[1]], height[0] * MM_PER_UNIT[wide[1]]
 

@@ -1,6 +1,7 @@
 """The demo series is built once for all tests that look at what a build makes."""
 
 import os
+import shutil
 from collections.abc import Callable
 from io import BytesIO
 from pathlib import Path
@@ -10,6 +11,25 @@ from filelock import FileLock
 from PIL import Image
 
 from tests.demo_patterns import BEFORE, CONTENT, RELEASED
+
+
+def pytest_addoption(parser):
+    parser.addoption(
+        "--exhaustive",
+        action="store_true",
+        help="also run what takes many minutes, for example 100 kills",
+    )
+
+
+def pytest_configure(config):
+    config.addinivalue_line("markers", "exhaustive: takes many minutes; run only with --exhaustive")
+
+
+def pytest_collection_modifyitems(config, items):
+    if not config.getoption("--exhaustive"):
+        left_out = [one for one in items if one.get_closest_marker("exhaustive")]
+        config.hook.pytest_deselected(items=left_out)
+        items[:] = [one for one in items if not one.get_closest_marker("exhaustive")]
 
 
 @pytest.fixture(scope="session")
@@ -47,6 +67,25 @@ def built(demo, tmp_path_factory) -> Path:
         assert built.sound, built.faults
 
     return _made_once(tmp_path_factory, "build", make)
+
+
+@pytest.fixture(scope="session")
+def _tiny_built(tmp_path_factory) -> Path:
+    from tests.content_builder import build
+    from tests.running import OUT, run
+    from tests.test_builds import TWO
+
+    def make(folder: Path) -> None:
+        build(folder / "content", TWO)
+        run("build", *OUT, folder=folder)
+
+    return _made_once(tmp_path_factory, "tiny-built", make)
+
+
+@pytest.fixture
+def last_good(_tiny_built, tmp_path) -> Path:
+    """A folder with the tiny series, of two patterns, in `content` and its build in `build`."""
+    return shutil.copytree(_tiny_built, tmp_path / "desk")
 
 
 @pytest.fixture(scope="session")

@@ -5,6 +5,7 @@ import os
 import struct
 import subprocess
 import sys
+import time
 import zipfile
 
 import pytest
@@ -14,7 +15,8 @@ from packetgen.render.pdf import PAPERS_MM
 from packetgen.render.site_pictures import SHARE_SIZES_PX
 from tests.content_builder import PATTERN, TINY
 from tests.content_builder import build as write_content
-from tests.demo_patterns import CONTENT, RELEASED
+from tests.demo_patterns import RELEASED
+from tests.running import meddling
 from tests.test_builds import TWO
 from tests.test_packet import PATTERNS, SERIES, author_rows
 from tests.test_write import tree
@@ -104,15 +106,52 @@ def test_the_ledger_is_json_with_every_figure(built):
     assert (built / "ledger" / SERIES / data["$schema"]).is_file()
 
 
+# Every process of Python finds the clocks some four hundred days on.
+ANOTHER_DAY = """
+import datetime, time
+LATER_S = 400.3 * 86400
+for name, unit in (("time", 1), ("time_ns", 1_000_000_000)):
+    setattr(time, name, lambda real=getattr(time, name), unit=unit: real() + type(real())(LATER_S * unit))
+for name in ("localtime", "gmtime"):
+    real = getattr(time, name)
+    setattr(time, name, lambda at=None, real=real: real(time.time() if at is None else at))
+class Kind(type):
+    def __instancecheck__(cls, one):
+        return isinstance(one, cls.__mro__[1])
+class Date(datetime.date, metaclass=Kind):
+    today = classmethod(lambda cls: cls.fromtimestamp(time.time()))
+class DateTime(datetime.datetime, metaclass=Kind):
+    now = classmethod(lambda cls, tz=None: cls.fromtimestamp(time.time(), tz))
+    today = classmethod(lambda cls: cls.fromtimestamp(time.time()))
+    utcnow = classmethod(lambda cls: cls.utcfromtimestamp(time.time()))
+datetime.date, datetime.datetime = Date, DateTime
+"""
+
+
+def test_the_clocks_of_another_day_are_believed(tmp_path):
+    """Or else the next test would show less than it says."""
+    code = "import datetime, time; print(time.time(), datetime.datetime.now().timestamp())"
+    facts = os.environ | meddling(tmp_path, ANOTHER_DAY)
+    said = subprocess.run(
+        [sys.executable, "-c", code], env=facts, capture_output=True, text=True, check=True
+    )
+    one, other = map(float, said.stdout.split())
+    assert abs(one - other) < 1 and 399 < (one - time.time()) / 86400 < 401
+
+
 def test_the_same_input_gives_the_same_bytes(tmp_path):
-    """Another process, folder, working folder, time zone, locale, hash seed, umask and number of workers."""
+    """Another process, folder, working folder, time zone, locale, hash seed, umask and number of workers, and
+    another day on the clocks and on the files."""
     given = TWO | {PATTERN: without_counters(TINY[PATTERN]) + "given_away: [chart, packet]\n"}
     made = []
-    for name, zone, seed, workers, umask in (
-        ("one", "UTC", "1", 1, 0o022),
-        ("another place", "Pacific/Chatham", "77", 2, 0o077),
+    for name, zone, seed, workers, umask, clock in (
+        ("one", "UTC", "1", 1, 0o022, ""),
+        ("another place", "Pacific/Chatham", "77", 2, 0o077, ANOTHER_DAY),
     ):
         content, into = write_content(tmp_path / name / "content", given), tmp_path / name / "out"
+        if clock:
+            for file in content.rglob("*"):
+                os.utime(file, (86400 * 9000, 86400 * 9001))
         facts = {"PYTHONHASHSEED": seed, "TZ": zone, "LC_ALL": "C.UTF-8" if seed == "1" else "C"}
         subprocess.run(
             [
@@ -122,7 +161,7 @@ def test_the_same_input_gives_the_same_bytes(tmp_path):
             check=True,
             capture_output=True,
             cwd=tmp_path / name,
-            env=os.environ | facts | {"PYTHONPATH": str(CONTENT.parent)},
+            env=os.environ | facts | meddling(tmp_path / name / "meddling", clock),
             umask=umask,
         )
         made.append(tree(into))

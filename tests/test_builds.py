@@ -293,7 +293,7 @@ def test_a_build_tells_why_it_made_a_file(desk):
 def test_advice_is_said_again_when_nothing_has_changed(desk):
     desk.write(f"{FERN}/stroy.md", "A slip in a name.\n")
     first, again = desk.build(), desk.build()
-    said = [str(problem) for problem in first.problems]
+    said = [problem.printed for problem in first.problems]
     assert any("stroy.md" in line for line in said)
     assert list(again.advice) == said
 
@@ -306,17 +306,50 @@ def shelf(tmp_path, engine):
     return Desk(tmp_path, OTHER)
 
 
-def test_a_series_in_which_nothing_changed_is_not_even_read(shelf, monkeypatch, engine):
-    shelf.build()
-    engine.clear()
-    read, real = [], load_series
+@pytest.fixture
+def read(monkeypatch) -> list[str]:
+    """Names of the series that are read."""
+    names, real = [], load_series
     monkeypatch.setattr(
         "packetgen.load.content.load_series",
-        lambda folder, name, *rest: read.append(name) or real(folder, name, *rest),
+        lambda folder, name, *rest: names.append(name) or real(folder, name, *rest),
     )
-    shelf.write(f"{FERN}/story.md", "Another one.\n")
+    return names
+
+
+WINTER = SERIES.replace("garden-year", "winter-year")
+
+
+@pytest.mark.parametrize("name", ["garden-year", "winter-year"])
+def test_a_series_in_which_nothing_changed_is_not_even_read(shelf, read, engine, name):
+    """Not even the first one, in whose look the page above them all stands."""
     shelf.build()
-    assert read == ["garden-year"] and engine == ["fern/1"]
+    engine.clear()
+    read.clear()
+    before = tree(shelf.folder)
+    shelf.write(f"{FERN.replace('garden-year', name)}/story.md", "Another one.\n")
+    built = shelf.build()
+    assert read == [name] and engine == ["fern/1"]
+    assert "site/index.html" not in built.made
+    assert tree(shelf.folder)["site/index.html"] == before["site/index.html"]
+
+
+def test_the_page_above_several_series_takes_over_another_title(shelf, read):
+    """For that the first series is read too."""
+    shelf.build()
+    read.clear()
+    shelf.write(WINTER, TINY[SERIES].replace("The Garden Year", "The Winter Year"))
+    shelf.build()
+    assert set(read) == {"garden-year", "winter-year"}
+    assert b"The Winter Year" in tree(shelf.folder)["site/index.html"]
+
+
+def test_the_page_above_several_series_comes_back_when_it_is_lost(shelf):
+    shelf.build()
+    before = tree(shelf.folder)
+    (shelf.folder / "site" / "index.html").unlink()
+    shelf.build()
+    assert tree(shelf.folder) == before
 
 
 def test_a_build_by_steps_ends_as_one_made_afresh(shelf):

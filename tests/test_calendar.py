@@ -1,5 +1,6 @@
 """Occasions fall on the day that their rule says."""
 
+import time
 from datetime import UTC, date, datetime, timedelta, timezone
 from functools import cache
 from zoneinfo import ZoneInfo
@@ -242,3 +243,18 @@ def test_coming_days_follow_one_another_a_year_apart_from_the_first_that_is_not_
     assert all(330 <= (after - day).days <= 401 for day, after in zip(days, days[1:]))
     assert [day_of(rule, year) for year, _ in found] == days
     assert day_of(rule, found[0][0] - 1) < since
+
+
+@pytest.mark.skipif(not hasattr(time, "tzset"), reason="this system has no zone to set")
+def test_without_a_zone_the_sun_turns_by_utc_wherever_the_machine_stands(monkeypatch):
+    """14:11 UTC on 21 June 2027 is the 22nd where clocks are fourteen hours ahead."""
+    monkeypatch.setenv("TZ", "UTC-14")
+    time.tzset()
+    try:
+        assert day_of(rule("June solstice"), 2027) == date(2027, 6, 21)
+        assert coming(rule("June solstice"), date(2027, 1, 1), 1, None) == (
+            (2027, date(2027, 6, 21)),
+        )
+    finally:
+        monkeypatch.undo()
+        time.tzset()

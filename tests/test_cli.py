@@ -50,13 +50,13 @@ def test_the_first_page_of_help_names_the_commands(run):
     for words in (["--help"], ["-h"]):
         page = run(*words).output
         assert "Pattern packets and preview pages" in page
-        for command in ("proof", "preview", "build", "kit"):
+        for command in ("begin", "proof", "preview", "build", "kit"):
             assert f"packetgen {command}" in page
     bare = CliRunner().invoke(main, [])
-    assert "Four things to type first" in bare.output
+    assert "Five things to type first" in bare.output
 
 
-@pytest.mark.parametrize("command", ["proof", "build", "preview", "settle", "kit"])
+@pytest.mark.parametrize("command", ["begin", "proof", "build", "preview", "settle", "kit"])
 def test_every_command_has_a_page_with_examples(run, command):
     page = run(command, "--help").output
     assert "Examples:" in page

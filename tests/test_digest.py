@@ -64,6 +64,21 @@ def test_several_values_are_not_one_joined_value():
     assert digest("ab", "c") != digest("a", "bc") != digest("abc")
 
 
+def test_a_thing_that_hangs_in_many_places_is_named_as_its_copies_are():
+    """Whether a card is one object or many alike makes no other name of it."""
+    card = Warp("moss")
+    assert digest((card, card)) == digest((Warp("moss"), Warp("moss")))
+    assert digest((card, card)) != digest((card, Warp("sage")))
+
+
+def test_what_hangs_in_many_places_is_walked_through_once():
+    """Else forty floors of pairs, each twice the floor below, would never end."""
+    floor = Warp(1)
+    for _ in range(40):
+        floor = Warp((floor, floor))
+    assert len(digest(floor)) == 64
+
+
 def test_a_thing_without_contents_of_its_own_is_refused():
     """A name that left something out would bring an old picture back."""
     with pytest.raises(TypeError, match="object"):

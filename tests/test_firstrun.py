@@ -5,7 +5,6 @@ import errno
 import os
 import subprocess
 import sys
-import zipfile
 from importlib.util import find_spec
 from pathlib import Path
 
@@ -420,31 +419,3 @@ def test_trouble_with_the_disk_ends_without_a_traceback(number, words, monkeypat
     shown = capsys.readouterr().err
     assert shown.startswith("Set-up stopped at /some/.venv. ") and words in shown
     assert shown.count("\n") == 1
-
-
-# --- the installed package -----------------------------------------------------------------
-
-
-def test_an_installed_packetgen_carries_its_templates_and_fonts(tmp_path):
-    """The wheel holds every template, font and word list that the source folder holds."""
-    pytest.importorskip("hatchling", reason="comes with the project's test extra")
-    subprocess.run(
-        [sys.executable, "-m", "hatchling", "build", "-t", "wheel", "-d", tmp_path],
-        cwd=ROOT,
-        check=True,
-        capture_output=True,
-    )
-    (wheel,) = tmp_path.glob("*.whl")
-    carried = set(zipfile.ZipFile(wheel).namelist())
-    templates = {
-        "packetgen/templates/" + path.relative_to(ROOT / "templates").as_posix()
-        for path in (ROOT / "templates").rglob("*")
-        if path.is_file()
-    }
-    data = {
-        path.relative_to(ROOT).as_posix()
-        for path in (ROOT / "packetgen").rglob("*")
-        if path.suffix in (".ttf", ".txt")
-    }
-    assert templates and data
-    assert templates | data <= carried

@@ -213,6 +213,14 @@ def test_every_page_has_the_size_of_its_paper(readers, name, paper):
 
 
 @pytest.mark.parametrize("name", PATTERNS)
+def test_each_paper_s_document_has_a_name_of_its_own(readers, name):
+    """ISO 32000-1, 14.4: the first part names what it is, the second these very contents."""
+    letter, a4 = (readers[name, paper].trailer["/ID"] for paper in PAPERS)
+    assert letter[0] == a4[0] and str(a4[0]).startswith(f"{name}/")
+    assert letter[1] != a4[1]
+
+
+@pytest.mark.parametrize("name", PATTERNS)
 def test_both_papers_have_the_same_pages(readers, name):
     letter, a4 = (readers[name, paper] for paper in PAPERS)
     assert [p.extract_text() for p in letter.pages] == [p.extract_text() for p in a4.pages]

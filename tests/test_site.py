@@ -25,6 +25,7 @@ from packetgen.model import (
     Hardware,
     Knot,
     Line,
+    Listed,
     Notice,
     Occasion,
     Revision,
@@ -494,7 +495,7 @@ def test_what_an_author_writes_is_text_and_never_markup(site):
 
 def test_a_first_page_leads_to_several_series():
     other = replace(YEAR, id="other-year", title="The Other Year")
-    files = series_list_files((YEAR, other), environment())
+    files = series_list_files(YEAR, (Listed.of(YEAR), Listed.of(other)), environment())
     page = Page(files["index.html"])
     assert {"hedge-year/index.html", "other-year/index.html"} <= set(links(page))
     assert page.shared("og:image") == "hedge-year/share.png"
@@ -505,7 +506,7 @@ def test_an_author_s_own_template_goes_before_the_project_s(tmp_path):
     """One file of hers changes one page; the others stay."""
     (tmp_path / "site").mkdir()
     (tmp_path / "site" / "404.html").write_text("Gone to seed.", encoding="utf-8")
-    files = series_list_files((YEAR,), environment(tmp_path))
+    files = series_list_files(YEAR, (Listed.of(YEAR),), environment(tmp_path))
     assert files["404.html"] == b"Gone to seed."
     assert b"The Hedge Year" in files["index.html"]
 

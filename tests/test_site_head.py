@@ -14,7 +14,7 @@ import jsonschema
 import pytest
 from rdflib.namespace import SDO
 
-from packetgen.model import Link, Notice, Revision
+from packetgen.model import Link, Listed, Notice, Revision
 from packetgen.reckon.figures import figures
 from packetgen.render import json_ld
 from packetgen.render.site import series_list_files
@@ -259,7 +259,8 @@ def test_notices_carry_their_day_with_its_zone():
 
 
 def test_the_page_above_several_series_names_them():
-    files = series_list_files((YEAR, replace(YEAR, id="other", title="Other")), environment())
+    other = replace(YEAR, id="other", title="Other")
+    files = series_list_files(YEAR, (Listed.of(YEAR), Listed.of(other)), environment())
     head = Head(files["index.html"])
     (script,) = head.scripts
     jsonschema.validate(json.loads(script), shape.page_of(shape.SERIES_LIST))

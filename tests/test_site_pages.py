@@ -13,6 +13,7 @@ from packetgen.model import (
     DateRule,
     Designer,
     Link,
+    Listed,
     Notice,
     Occasion,
     Revision,
@@ -409,6 +410,6 @@ def test_where_nothing_was_corrected_that_is_said():
 def test_the_page_above_several_series_tells_robots_of_each_sitemap():
     """A host's robots.txt is read at its root alone: RFC 9309, section 2.3."""
     other = replace(YEAR, id="other", address="https://other.example.org/")
-    files = series_list_files((YEAR, other), environment())
+    files = series_list_files(YEAR, (Listed.of(YEAR), Listed.of(other)), environment())
     assert b"Sitemap: https://other.example.org/sitemap.xml\n" in files["robots.txt"]
     assert not [a for a in Page(files["index.html"]).all("link") if a["rel"] == "alternate"]

@@ -13,8 +13,15 @@ from time import sleep
 
 import pytest
 
-from packetgen.write import next_build, staging, swap_in, zipped
+from packetgen.write import next_build, staging, zipped
 from packetgen.write.exchange import CannotExchange
+
+
+def put(build, files):
+    """A build that consists of these files."""
+    with next_build(build) as coming:
+        for path, data in files.items():
+            coming.write(path, data)
 
 
 def tree(folder):
@@ -26,28 +33,22 @@ def tree(folder):
 
 
 def test_a_build_replaces_the_one_before(tmp_path):
-    swap_in(tmp_path, {"site/index.html": b"one", "site/old.html": b"gone", "packets/a.pdf": b"1"})
-    swap_in(tmp_path, {"site/index.html": b"two", "packets/a.pdf": b"2"})
+    put(tmp_path, {"site/index.html": b"one", "site/old.html": b"gone", "packets/a.pdf": b"1"})
+    put(tmp_path, {"site/index.html": b"two", "packets/a.pdf": b"2"})
     assert tree(tmp_path) == {"site/index.html": b"two", "packets/a.pdf": b"2"}
-
-
-def test_one_packet_made_anew_leaves_the_others(tmp_path):
-    swap_in(tmp_path, {"packets/a.pdf": b"1", "packets/b.pdf": b"1"})
-    swap_in(tmp_path, {"packets/a.pdf": b"2"}, keep_others=True)
-    assert tree(tmp_path) == {"packets/a.pdf": b"2", "packets/b.pdf": b"1"}
 
 
 def test_files_beside_the_build_are_left_alone(tmp_path):
     (tmp_path / ".gitignore").write_text("*")
-    swap_in(tmp_path, {"site/index.html": b"one"})
+    put(tmp_path, {"site/index.html": b"one"})
     assert (tmp_path / ".gitignore").read_text() == "*"
 
 
 def test_a_failure_while_writing_keeps_the_last_build(tmp_path):
     """A file whose name is also a folder cannot be written."""
-    swap_in(tmp_path, {"site/index.html": b"one"})
+    put(tmp_path, {"site/index.html": b"one"})
     with pytest.raises(OSError):
-        swap_in(tmp_path, {"site/a": b"", "site/a/b": b""})
+        put(tmp_path, {"site/a": b"", "site/a/b": b""})
     assert tree(tmp_path) == {"site/index.html": b"one"}
 
 
@@ -61,10 +62,10 @@ def cannot(*_):
 
 def test_a_failure_while_swapping_leaves_the_last_build(tmp_path, monkeypatch):
     build = tmp_path / "build"
-    swap_in(build, {"packets/a.pdf": b"1", "site/index.html": b"one"})
+    put(build, {"packets/a.pdf": b"1", "site/index.html": b"one"})
     monkeypatch.setattr(staging, "exchange", refuse)
     with pytest.raises(OSError):
-        swap_in(build, {"packets/a.pdf": b"2", "site/index.html": b"two"})
+        put(build, {"packets/a.pdf": b"2", "site/index.html": b"two"})
     assert tree(build) == {"packets/a.pdf": b"1", "site/index.html": b"one"}
     assert [path.name for path in tmp_path.iterdir()] == ["build"]
 
@@ -72,8 +73,8 @@ def test_a_failure_while_swapping_leaves_the_last_build(tmp_path, monkeypatch):
 def test_where_folders_cannot_be_exchanged_the_last_build_is_set_aside(tmp_path, monkeypatch):
     build = tmp_path / "build"
     monkeypatch.setattr(staging, "exchange", cannot)
-    swap_in(build, {"site/index.html": b"one"})
-    swap_in(build, {"site/index.html": b"two"})
+    put(build, {"site/index.html": b"one"})
+    put(build, {"site/index.html": b"two"})
     assert tree(tmp_path) == {"build/site/index.html": b"two"}
 
 
@@ -81,7 +82,7 @@ def test_where_folders_cannot_be_exchanged_the_last_build_is_set_aside(tmp_path,
 def test_a_last_build_that_was_set_aside_comes_back(tmp_path, monkeypatch, moment):
     """Two moves, either of which may fail."""
     build = tmp_path / "build"
-    swap_in(build, {"site/index.html": b"one"})
+    put(build, {"site/index.html": b"one"})
     monkeypatch.setattr(staging, "exchange", cannot)
     real, calls = os.replace, []
 
@@ -91,15 +92,15 @@ def test_a_last_build_that_was_set_aside_comes_back(tmp_path, monkeypatch, momen
 
     monkeypatch.setattr(os, "replace", replace)
     with pytest.raises(OSError):
-        swap_in(build, {"site/index.html": b"two"})
+        put(build, {"site/index.html": b"two"})
     assert tree(tmp_path) == {"build/site/index.html": b"one"}
 
 
 def test_a_build_that_was_cut_off_while_the_last_one_was_aside_is_put_right(tmp_path):
     """As `kill -9` between the two moves would leave it."""
     aside = tmp_path / ".build-next"
-    swap_in(aside / "old", {"site/index.html": b"one"})
-    swap_in(aside / "new", {"site/index.html": b"half"})
+    put(aside / "old", {"site/index.html": b"one"})
+    put(aside / "new-7", {"site/index.html": b"half"})
     with pytest.raises(RuntimeError), next_build(tmp_path / "build"):
         raise RuntimeError("stopped before anything was written")
     assert tree(tmp_path) == {"build/site/index.html": b"one"}
@@ -112,7 +113,7 @@ def test_a_folder_that_cannot_be_moved_has_its_top_folders_exchanged(tmp_path, m
     for way in (staging.exchange, cannot):
         monkeypatch.setattr(staging, "exchange", way)
         for word in (b"one", b"two"):
-            swap_in(tmp_path, {"site/index.html": word, "packets/a.pdf": word})
+            put(tmp_path, {"site/index.html": word, "packets/a.pdf": word})
             assert tree(tmp_path) == {
                 "mine.txt": b"mine",
                 "packets/a.pdf": word,
@@ -120,10 +121,53 @@ def test_a_folder_that_cannot_be_moved_has_its_top_folders_exchanged(tmp_path, m
             }
 
 
+def test_a_disk_as_build_folder_is_never_left_with_a_record_of_other_files(tmp_path, monkeypatch):
+    """What the folders hold is told by the single files: none of them stands there while folders move."""
+    monkeypatch.setattr(os.path, "ismount", lambda path: True)
+    put(tmp_path, {"manifest.json": b"one", "packets/a.pdf": b"one", "site/index.html": b"one"})
+    looks, real = [], staging.exchange
+
+    def look(*two):
+        looks.append((tmp_path / "manifest.json").exists())
+        real(*two)
+
+    monkeypatch.setattr(staging, "exchange", look)
+    put(tmp_path, {"manifest.json": b"two", "packets/a.pdf": b"two", "site/index.html": b"two"})
+    assert looks == [False, False]
+    assert set(tree(tmp_path).values()) == {b"two"}
+
+
+def test_a_failure_between_two_folders_of_such_a_disk_puts_both_back(tmp_path, monkeypatch):
+    monkeypatch.setattr(os.path, "ismount", lambda path: True)
+    files = {"manifest.json": b"one", "packets/a.pdf": b"one", "site/index.html": b"one"}
+    put(tmp_path, files)
+    real, calls = staging.exchange, []
+
+    def second_fails(*two):
+        calls.append(two)
+        return refuse() if len(calls) == 2 else real(*two)
+
+    monkeypatch.setattr(staging, "exchange", second_fails)
+    with pytest.raises(OSError):
+        put(tmp_path, dict.fromkeys(files, b"two"))
+    assert tree(tmp_path) == files
+
+
+def test_what_is_left_of_a_build_that_was_cut_off_cannot_write_into_the_next(tmp_path):
+    """A worker may outlive the process that began it."""
+    build = tmp_path / "build"
+    with suppress(RuntimeError), next_build(build) as cut_off:
+        raise RuntimeError
+    with next_build(build) as coming:
+        coming.write("site/index.html", b"well")
+        cut_off.write("site/index.html", b"late")
+    assert tree(tmp_path) == {"build/site/index.html": b"well"}
+
+
 def test_a_file_kept_from_the_last_build_does_not_change_with_the_next(tmp_path):
     """It is the same file on the disk as long as nothing new is written over it."""
     build = tmp_path / "build"
-    swap_in(build, {"packets/a.pdf": b"1", "packets/b.pdf": b"1"})
+    put(build, {"packets/a.pdf": b"1", "packets/b.pdf": b"1"})
     with next_build(build) as coming:
         coming.keep("packets/a.pdf")
         coming.keep("packets/b.pdf")
@@ -159,12 +203,14 @@ def test_two_builds_at_once_take_turns(tmp_path):
 STAMPED = """
 import sys
 from pathlib import Path
-from packetgen.write import swap_in
+from packetgen.write import next_build
 build, turn = Path(sys.argv[1]), int(sys.argv[2])
 print("ready", flush=True)
 while True:
     turn += 1
-    swap_in(build, {f"{top}/{n}/f": b"%d" % turn for top in ("site", "packets") for n in range(40)})
+    with next_build(build) as coming:
+        for path in [f"{top}/{n}/f" for top in ("site", "packets") for n in range(40)]:
+            coming.write(path, b"%d" % turn)
 """
 
 
@@ -184,14 +230,16 @@ def stamps(build: Path) -> set[bytes]:
 
 
 @pytest.mark.skipif(sys.platform != "linux", reason="reads a folder through its descriptor")
+@pytest.mark.parametrize("kills", [10, pytest.param(100, marks=pytest.mark.exhaustive)])
 @pytest.mark.slow
-def test_a_build_that_is_killed_at_any_moment_leaves_a_whole_one(tmp_path):
-    """A hundred times `kill -9`; and whoever looks, while it works or after, sees files of one build."""
+def test_a_build_that_is_killed_at_any_moment_leaves_a_whole_one(tmp_path, kills):
+    """Whoever looks, while builds are put in place again and again or after `kill -9`, sees files of one
+    build."""
     build, generator = tmp_path / "build", Random(7)
     files = {f"{top}/{n}/f": b"0" for top in ("site", "packets") for n in range(40)}
-    swap_in(build, files)
+    put(build, files)
     seen = set()
-    for turn in range(1_000_000, 101_000_000, 1_000_000):
+    for turn in range(1_000_000, (kills + 1) * 1_000_000, 1_000_000):
         process = subprocess.Popen(
             [sys.executable, "-c", STAMPED, str(build), str(turn)],
             stdout=subprocess.PIPE,
@@ -207,8 +255,8 @@ def test_a_build_that_is_killed_at_any_moment_leaves_a_whole_one(tmp_path):
         assert len(stamps(build)) == 1
         assert set(tree(build)) == set(files)
         seen |= stamps(build)
-    assert len(seen) > 5  # builds were really made between the kills
-    swap_in(build, {"site/index.html": b"well"})
+    assert len(seen) > kills / 20  # builds were really made between the kills
+    put(build, {"site/index.html": b"well"})
     assert tree(tmp_path) == {"build/site/index.html": b"well"}
 
 

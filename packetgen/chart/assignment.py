@@ -175,8 +175,8 @@ def contacts(pattern: Pattern) -> Counter[Pair]:
     """How many sides of cells lie between two colours. Lines and knots lie on top and do not count."""
     sides: Counter[tuple[str, str]] = Counter()
     rows = pattern.grid.rows
-    for row in rows:
-        sides.update(pairwise(row))
+    for each in rows:
+        sides.update(pairwise(each))
     for above, below in pairwise(rows):
         sides.update(zip(above, below))
     parts: dict[tuple[int, int], set[str]] = {}
@@ -185,7 +185,7 @@ def contacts(pattern: Pattern) -> Counter[Pair]:
     for (column, row), marks in parts.items():
         sides.update(combinations(sorted(marks), 2))
         for x, y in ((column - 1, row), (column + 1, row), (column, row - 1), (column, row + 1)):
-            beside = parts.get((x, y), ())
+            beside: Iterable[str] = parts.get((x, y), ())
             if (x, y) not in parts and 1 <= x <= pattern.grid.width and 1 <= y <= len(rows):
                 beside = rows[y - 1][x - 1]
             sides.update((mark, other) for mark in marks for other in beside)

@@ -72,12 +72,16 @@ def _page_box(drawing: svgwrite.Drawing, sheet: Sheet) -> svgwrite.shapes.Rect:
 
 
 def _add_cells(drawing: svgwrite.Drawing, sheet: Sheet) -> None:
-    """Full crosses as thick strokes, one path a colour; other stitches as polygons."""
+    """Full crosses as thick strokes, other stitches by their outlines; one path a colour."""
     for colour, runs in sheet.runs.items():
         path = drawing.path(d="".join(f"M{x} {y + 0.5}h{length}" for x, y, length in runs))
         drawing.add(path.fill("none").stroke(colour, width=1))
+    outlines: dict[str, list[str]] = {}
     for fill in sheet.fills:
-        drawing.add(drawing.polygon(fill.outline).fill(fill.colour))
+        points = "L".join(f"{x:.6g} {y:.6g}" for x, y in fill.outline)
+        outlines.setdefault(fill.colour, []).append(f"M{points}Z")
+    for colour, paths in outlines.items():
+        drawing.add(drawing.path(d="".join(paths)).fill(colour))
 
 
 def _add_grid(drawing: svgwrite.Drawing, sheet: Sheet) -> None:

@@ -4,6 +4,7 @@ from io import BytesIO
 
 from fontTools.fontBuilder import FontBuilder
 from fontTools.pens.ttGlyphPen import TTGlyphPen
+from fontTools.ttLib.tables._g_l_y_f import Glyph
 
 from packetgen.chart.shapes import NAMES, shape
 from packetgen.chart.shapes_cut import Contour
@@ -68,7 +69,7 @@ def build_symbol_font(flavor: str | None = None) -> bytes:
     return file.getvalue()
 
 
-def _glyph(contours: tuple[Contour, ...]):
+def _glyph(contours: tuple[Contour, ...]) -> Glyph:
     pen = TTGlyphPen(None)
     for contour in contours:
         pen.moveTo(contour[0])

@@ -9,6 +9,7 @@ from packetgen.chart.full_size import (
     Disc,
     Loop,
     Note,
+    Outline,
     Template,
     leaves,
     rectangle,
@@ -124,7 +125,7 @@ def _card_template(
     return Template(bare.loops, discs, tuple(note for note in notes if note))
 
 
-def _outline(card: Card, inset: float = 0.0):
+def _outline(card: Card, inset: float = 0.0) -> Outline:
     return rectangle(
         card.left_mm + inset, card.top_mm + inset, card.right_mm - inset, card.bottom_mm - inset
     )

@@ -70,8 +70,8 @@ def _add_cells(
     runs: dict[str, list[str]] = {}
     for y, row in enumerate(pattern.grid.rows):
         x = 0
-        for mark, cells in groupby(row):
-            length = len(tuple(cells))
+        for mark, run in groupby(row):
+            length = len(tuple(run))
             if mark != BARE:
                 runs.setdefault(mark, []).append(f"M{x} {y}h{length}v1h-{length}z")
             x += length

@@ -1,11 +1,16 @@
 """Cutting: from a pile of black and white paper to the outlines of what is still black."""
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from math import hypot
+from typing import TypeVar
 
 from packetgen.chart.shapes_paper import CELL, MIDDLE, Outline, Pile, Point
 
-Contour = tuple[tuple[int, int], ...]
+_Dot = tuple[int, int]
+Contour = tuple[_Dot, ...]
+_Run = tuple[_Dot, _Dot]
+_Box = tuple[float, float, float, float]  # left, top, right, bottom
+_Corner = TypeVar("_Corner")
 
 MARGIN = 120  # kept clear on every side, so that no shape touches a grid line
 _NEAR = 1e-7
@@ -36,17 +41,17 @@ def cut(pile: Pile) -> tuple[Contour, ...]:
     return _placed(_chained(runs))
 
 
-def _bounds(outline: Iterable[Point]) -> tuple[float, float, float, float]:
+def _bounds(outline: Iterable[Point]) -> _Box:
     xs, ys = zip(*outline)
     return min(xs), min(ys), max(xs), max(ys)
 
 
-def _meet(a, b) -> bool:
+def _meet(a: _Box, b: _Box) -> bool:
     return a[0] <= b[2] + 1 and b[0] <= a[2] + 1 and a[1] <= b[3] + 1 and b[1] <= a[3] + 1
 
 
-def _edges(outline):
-    return zip(outline, outline[1:] + outline[:1])
+def _edges(outline: Sequence[_Corner]) -> Iterable[tuple[_Corner, _Corner]]:
+    return zip(outline, [*outline[1:], *outline[:1]])
 
 
 def _split(start: Point, end: Point, others: list[Outline]) -> list[tuple[Point, Point]]:
@@ -80,7 +85,7 @@ def _split(start: Point, end: Point, others: list[Outline]) -> list[tuple[Point,
     return list(zip(points, points[1:]))
 
 
-def _border(a: Point, b: Point, pile: Pile, boxes):
+def _border(a: Point, b: Point, pile: Pile, boxes: Sequence[_Box]) -> _Run | None:
     """The part as a run with black on its right, or None if it parts nothing."""
     dx, dy = b[0] - a[0], b[1] - a[1]
     length = hypot(dx, dy)
@@ -96,7 +101,7 @@ def _border(a: Point, b: Point, pile: Pile, boxes):
     return (round(first[0]), round(first[1])), (round(last[0]), round(last[1]))
 
 
-def _is_black(x: float, y: float, pile: Pile, boxes) -> bool:
+def _is_black(x: float, y: float, pile: Pile, boxes: Sequence[_Box]) -> bool:
     for piece, (x0, y0, x1, y1) in zip(reversed(pile), reversed(boxes)):
         if x0 < x < x1 and y0 < y < y1 and _within(x, y, piece.outline):
             return piece.black
@@ -111,7 +116,7 @@ def _within(x: float, y: float, outline: Outline) -> bool:
     return inside
 
 
-def _chained(runs) -> list[list[tuple[int, int]]]:
+def _chained(runs: dict[_Dot, list[_Dot]]) -> list[list[tuple[int, int]]]:
     """Closed contours from single runs, points on straight stretches dropped."""
     contours = []
     while runs:
@@ -134,7 +139,7 @@ def _chained(runs) -> list[list[tuple[int, int]]]:
     return contours
 
 
-def _placed(contours) -> tuple[Contour, ...]:
+def _placed(contours: Sequence[Sequence[_Dot]]) -> tuple[Contour, ...]:
     """Contours centred by their bounding box, made smaller if they pass the margin."""
     x0, y0, x1, y1 = _bounds(point for contour in contours for point in contour)
     size = min(1, (CELL - 2 * MARGIN) / max(x1 - x0, y1 - y0))

@@ -5,7 +5,7 @@ cell, y upwards. A later piece hides what lies under it. `cut` looks at the
 pile from above and returns the outlines of what is still black.
 """
 
-from collections.abc import Iterable
+from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 from math import cos, hypot, pi, sin, tau
 
@@ -145,7 +145,7 @@ def shifted(pile: Pile, dx: float, dy: float) -> Pile:
     return _moved(pile, lambda x, y: (x + dx, y + dy))
 
 
-def _moved(pile: Pile, place) -> Pile:
+def _moved(pile: Pile, place: Callable[[float, float], Point]) -> Pile:
     def moved(point: Point) -> Point:
         x, y = place(point[0] - MIDDLE, point[1] - MIDDLE)
         return x + MIDDLE, y + MIDDLE

@@ -1,5 +1,7 @@
 """Plain geometry for chart symbols: rounds, squares, diamonds and triangles."""
 
+from collections.abc import Sequence
+
 from packetgen.chart.shapes_paper import (
     Pile,
     arc,
@@ -15,13 +17,15 @@ from packetgen.chart.shapes_paper import (
 )
 
 
-def four_ways(name: str, pile: Pile, order=("up", "left", "down", "right")) -> dict[str, Pile]:
+def four_ways(
+    name: str, pile: Pile, order: Sequence[str] = ("up", "left", "down", "right")
+) -> dict[str, Pile]:
     """One pile in four quarter turns; the pile as drawn points up."""
     return {f"{name}-{way}": turned(pile, 90 * i) for i, way in enumerate(order)}
 
 
 def two_ways(
-    name: str, pile: Pile, order=("across", "upright"), degrees: float = 90
+    name: str, pile: Pile, order: Sequence[str] = ("across", "upright"), degrees: float = 90
 ) -> dict[str, Pile]:
     """One pile as drawn and once turned."""
     return {f"{name}-{order[0]}": pile, f"{name}-{order[1]}": turned(pile, degrees)}

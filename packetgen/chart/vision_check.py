@@ -40,7 +40,7 @@ def complain_of_likeness(pattern: Pattern, counts: Mapping[str, int], problems: 
                     other_colour=_name(pattern, other),
                     symbol=shapes[one.mark],
                     other_symbol=shapes[other.mark],
-                    better=_better(shapes),
+                    better=free_shape(shapes),
                 )
                 break
 
@@ -49,7 +49,7 @@ def _name(pattern: Pattern, line: KeyLine) -> str:
     return " with ".join(colour.name for colour in line.threads[pattern.thread_sets[0].id])
 
 
-def _better(shapes: Mapping[str, str]) -> str:
+def free_shape(shapes: Mapping[str, str]) -> str:
     """The free shape least like any that the chart has."""
     taken = set(shapes.values())
     free = (name for name in SHAPE_NAMES if name not in taken)

@@ -1,14 +1,12 @@
-"""The command line: words for people, exit codes for scripts (0 well, 1 content, 2 usage or machine)."""
+"""The command line: words for people, exit codes for scripts.
+
+0 all is well, 1 something in the content or a template is wrong, 2 wrong usage or the machine, 130 stopped.
+"""
 
 import click
 
 from packetgen import __version__
-from packetgen.cli.build import build_command
-from packetgen.cli.kit import kit_command
-from packetgen.cli.match import match_command
-from packetgen.cli.preview import preview_command
-from packetgen.cli.proof import proof_command
-from packetgen.cli.settle import settle_command
+from packetgen.cli.group import Commands
 
 __all__ = ["main"]
 
@@ -20,7 +18,8 @@ out sizes and thread, draws the chart, and makes a web page and printable
 packets of it.
 
 \b
-Four things to type first:
+Five things to type first:
+  packetgen begin      start a series or a pattern of your own
   packetgen proof      check every file; nothing is written
   packetgen preview    look at the site while you work on it
   packetgen build      make the site and the packets in build/
@@ -29,22 +28,21 @@ Four things to type first:
 Add --help to any of them for its own page with examples.
 """
 
-
-@click.group(
+main = Commands(
+    name="packetgen",
     help=_FIRST_PAGE,
+    names=(
+        "begin",
+        "bring",
+        "build",
+        "chart",
+        "guide",
+        "kit",
+        "match",
+        "preview",
+        "proof",
+        "settle",
+    ),
     context_settings={"help_option_names": ["-h", "--help"], "max_content_width": 90},
 )
-@click.version_option(__version__, prog_name="packetgen")
-def main() -> None:
-    pass
-
-
-for _command in (
-    build_command,
-    kit_command,
-    match_command,
-    preview_command,
-    proof_command,
-    settle_command,
-):
-    main.add_command(_command)
+main = click.version_option(__version__, prog_name="packetgen")(main)

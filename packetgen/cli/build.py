@@ -1,7 +1,6 @@
 """`packetgen build`"""
 
 import os
-from collections.abc import Callable
 from datetime import UTC, date, datetime
 from pathlib import Path
 from typing import TYPE_CHECKING
@@ -9,20 +8,23 @@ from typing import TYPE_CHECKING
 import click
 
 from packetgen.cli.common import (
-    CONTENT_WRONG,
-    Day,
+    as_of_option,
     content_option,
+    editions_option,
+    nothing_written,
     say_problems,
-    stop,
     templates_of,
     templates_option,
     wanted_ids,
 )
-from packetgen.model.pattern import EDITION_NAMES
+from packetgen.cli.ending import STOPPED, stop
+from packetgen.cli.saying import say
 from packetgen.nouns import counted
 
 if TYPE_CHECKING:
-    from packetgen.pipeline import Built, Told
+    from click._termui_impl import ProgressBar
+
+    from packetgen.pipeline import Built, Order, Told
 
 
 @click.command("build")
@@ -37,21 +39,8 @@ if TYPE_CHECKING:
     help="The folder that receives site, packets, share and ledger.",
 )
 @templates_option
-@click.option(
-    "--edition",
-    "editions",
-    multiple=True,
-    type=click.Choice(EDITION_NAMES),
-    help="Make this edition of the charts; may be given several times. "
-    "[default: what each pattern.yaml lists]",
-)
-@click.option(
-    "--as-of",
-    "as_of",
-    type=Day(),
-    help="Make the site as it will stand at the end of this day, or at a time of it by the clock of the "
-    "series, for example 2027-01-15 or '2027-01-15 08:30'. [default: as it stands now]",
-)
+@editions_option
+@as_of_option
 @click.option("--why", is_flag=True, help="Say of each file whether it was made, and why.")
 @click.option("--afresh", is_flag=True, help="Make everything anew, whatever the last build has.")
 @click.option(
@@ -59,9 +48,7 @@ if TYPE_CHECKING:
     type=click.IntRange(1, 64),
     help="Patterns that are made side by side. [default: one for each core]",
 )
-@click.pass_context
 def build_command(
-    context: click.Context,
     names: tuple[str, ...],
     content_folder: Path,
     build_folder: Path,
@@ -91,8 +78,7 @@ def build_command(
       packetgen build --as-of 2027-01-15
       packetgen build --why
     """
-    from packetgen.pipeline import Order, build
-    from packetgen.pipeline.reasons import reasons
+    from packetgen.pipeline import Order
 
     order = Order(
         content=content_folder,
@@ -105,26 +91,61 @@ def build_command(
         choose=(lambda checked: wanted_ids(names, checked)) if names else None,
     )
     _need_engine()
+    built = _built(order)
+    say_problems(built.problems, content_folder)
+    say_problems(built.advice, content_folder)
+    for fault in built.faults:
+        say(str(fault), err=True)
+    if not built.sound:
+        nothing_written(len(built.problems.errors) + len(built.faults))
+    _say_why(built, why)
+    say(_summary(built, build_folder))
+
+
+def _built(order: "Order") -> "Built":
+    """The build, or the end of the command in plain words."""
+    from packetgen.pipeline import build
+    from packetgen.pipeline.order import WorkerLost
+
     try:
         with _Progress() as progress:
-            built = build(order, progress.told(context.obj))
+            return build(order, progress.told())
+    except BrokenPipeError:
+        raise  # of our own lines
     except OSError as error:
+        stop(f"cannot write the build: {error.strerror or error} ({error.filename or order.build})")
+    except WorkerLost:
         stop(
-            f"cannot write the build: {error.strerror or error} ({error.filename or build_folder})"
+            "a process that drew or set a pattern was ended from outside, as happens where memory runs "
+            f"short; {_still_there(order.build)}. Try it again with --workers 1."
         )
-    say_problems(built.problems, content_folder)
-    for line in built.advice:
-        click.echo(f"{content_folder.as_posix()}/{line}", err=True)
-    for fault in built.faults:
-        click.echo(str(fault), err=True)
-    if not built.sound:
-        faults = len(built.problems.errors) + len(built.faults)
-        click.echo(f"{counted(faults, 'thing')} to mend; nothing was written.", err=True)
-        raise SystemExit(CONTENT_WRONG)
-    if why:
+    except KeyboardInterrupt:
+        say(f"Stopped; {_still_there(order.build)}.", err=True)
+        raise SystemExit(STOPPED) from None
+
+
+def _still_there(build_folder: Path) -> str:
+    from packetgen.record import MANIFEST
+
+    if (build_folder / MANIFEST).is_file():
+        return f"{build_folder} holds the last good build"
+    return "nothing was written"
+
+
+def _say_why(built: "Built", aloud: bool) -> None:
+    """Of each file, on the screen or for the log alone."""
+    import logging
+
+    from packetgen.pipeline.reasons import reasons
+
+    log = logging.getLogger("packetgen.files")
+    if aloud or log.isEnabledFor(logging.DEBUG):
         for path, reason in reasons(built):
-            click.echo(f"{path}: {reason}")
-    click.echo(_summary(built, build_folder))
+            line = f"{path}: {reason}"
+            if aloud:
+                say(line)
+            else:
+                log.debug("%s", line)
 
 
 def _summary(built: "Built", build_folder: Path) -> str:
@@ -136,11 +157,11 @@ def _summary(built: "Built", build_folder: Path) -> str:
 
 
 def _need_engine() -> None:
-    from packetgen.systemlibs import missing_libraries, what_to_type
+    from packetgen.systemlibs import missing_libraries, this_system, what_to_type
 
     missing = missing_libraries()
     if missing:
-        stop(f"the PDF engine needs {', '.join(missing)}.\n{what_to_type()}")
+        stop(f"the PDF engine needs {', '.join(missing)}.\n{what_to_type(this_system())}")
 
 
 class _Progress:
@@ -148,19 +169,19 @@ class _Progress:
 
     def __init__(self) -> None:
         self._plain = not os.isatty(1)
-        self._bar = None
+        self._bar: ProgressBar[str] | None = None
 
-    def told(self, log: Callable[[str], None] | None) -> "Told":
+    def told(self) -> "Told":
         from packetgen.pipeline import Told
 
-        return Told(self._expect, self._step, self._wait, log or (lambda line: None))
+        return Told(self._expect, self._step, self._wait)
 
     def __enter__(self) -> "_Progress":
         return self
 
-    def __exit__(self, *why: object) -> None:
+    def __exit__(self, *_: object) -> None:
         if self._bar:
-            self._bar.__exit__(*why)
+            self._bar.__exit__(None, None, None)
 
     def _expect(self, steps: int) -> None:
         if not self._plain:
@@ -173,7 +194,7 @@ class _Progress:
         if self._bar:
             self._bar.update(1, line)
         elif self._plain:
-            click.echo(line)
+            say(line)
 
     def _wait(self) -> None:
-        click.echo("another build is at work there; waiting for it to end", err=True)
+        say("another build is at work there; waiting for it to end", err=True)

@@ -1,15 +1,24 @@
-"""What the commands share: options, the check of the content, names, and how a command ends."""
+"""What the commands share: options, the check of the content, and names."""
 
 from collections.abc import Callable, Iterable
 from datetime import date, datetime
 from pathlib import Path
+from typing import TYPE_CHECKING, Any, NoReturn
 
 import click
 
+from packetgen.cli.ending import CONTENT_WRONG
+from packetgen.cli.saying import say
+from packetgen.edition_names import EDITION_NAMES
 from packetgen.nouns import counted
-from packetgen.pipeline import Proof, Reckoned, proof
 
-CONTENT_WRONG, MACHINE_WRONG = 1, 2
+if TYPE_CHECKING:
+    from packetgen.diagnostics import Problem
+    from packetgen.pipeline import Proof, Reckoned
+
+    OfAny = click.ParamType[Any]
+else:  # older releases of click know no such thing
+    OfAny = click.ParamType
 
 
 def content_option(command: Callable[..., None]) -> Callable[..., None]:
@@ -23,12 +32,14 @@ def content_option(command: Callable[..., None]) -> Callable[..., None]:
     )(command)
 
 
-class Day(click.ParamType):
+class Day(OfAny):
     """A day, or a day and a time without a zone: date or datetime."""
 
     name = "DAY"
 
-    def convert(self, value: object, param: object, ctx: object) -> date:
+    def convert(
+        self, value: object, param: click.Parameter | None, ctx: click.Context | None
+    ) -> Any:
         if isinstance(value, date):
             return value
         try:
@@ -57,30 +68,58 @@ def templates_option(command: Callable[..., None]) -> Callable[..., None]:
     )(command)
 
 
+def editions_option(command: Callable[..., None]) -> Callable[..., None]:
+    return click.option(
+        "--edition",
+        "editions",
+        multiple=True,
+        type=click.Choice(EDITION_NAMES),
+        help="Make this edition of the charts; may be given several times. "
+        "[default: what each pattern.yaml lists]",
+    )(command)
+
+
+def as_of_option(command: Callable[..., None]) -> Callable[..., None]:
+    return click.option(
+        "--as-of",
+        "as_of",
+        type=Day(),
+        help="Make the site as it will stand at the end of this day, or at a time of it by the clock of "
+        "the series, for example 2027-01-15 or '2027-01-15 08:30'. [default: as it stands now]",
+    )(command)
+
+
 def templates_of(content_folder: Path, own_templates: Path | None) -> Path | None:
     """The author's own templates: where she says that they are, or beside the content if there are any."""
     beside = content_folder.parent / "templates"
     return own_templates or (beside if beside.is_dir() else None)
 
 
-def checked_content(content_folder: Path) -> Proof:
+def checked_content(content_folder: Path) -> "Proof":
     """The proof of the folder; prints every problem and ends the program when something is wrong."""
+    from packetgen.pipeline import proof
+
     checked = proof(content_folder)
     say_problems(checked.problems, content_folder)
     if not checked.sound:
-        faults = len(checked.problems.errors)
-        click.echo(f"{counted(faults, 'thing')} to mend; nothing was written.", err=True)
-        raise SystemExit(CONTENT_WRONG)
+        nothing_written(len(checked.problems.errors))
     return checked
 
 
-def say_problems(problems: Iterable[object], content_folder: Path) -> None:
-    """Every problem, a line each."""
+def say_problems(problems: "Iterable[Problem | str]", content_folder: Path) -> None:
+    """Every problem, a line each; also one of which only the line was kept."""
     for problem in problems:
-        click.echo(f"{content_folder.as_posix()}/{problem}", err=True)
+        line = problem if isinstance(problem, str) else problem.printed
+        say(f"{content_folder.as_posix()}/{line}", err=True)
 
 
-def wanted_ids(names: tuple[str, ...], checked: Proof) -> frozenset[str] | None:
+def nothing_written(faults: int) -> NoReturn:
+    """End the command: so many things are to mend."""
+    say(f"{counted(faults, 'thing')} to mend; nothing was written.", err=True)
+    raise SystemExit(CONTENT_WRONG)
+
+
+def wanted_ids(names: tuple[str, ...], checked: "Proof") -> frozenset[str] | None:
     """Pattern ids that the names stand for; None for all of them."""
     from packetgen.diagnostics import nearest
 
@@ -96,10 +135,5 @@ def wanted_ids(names: tuple[str, ...], checked: Proof) -> frozenset[str] | None:
     return frozenset(pattern for name in names for pattern in known[name])
 
 
-def _pattern_ids(each: Reckoned) -> tuple[str, ...]:
+def _pattern_ids(each: "Reckoned") -> tuple[str, ...]:
     return tuple(figure.pattern.id for figure in each.figures)
-
-
-def stop(why: str) -> None:
-    click.echo(f"packetgen: {why}", err=True)
-    raise SystemExit(MACHINE_WRONG)

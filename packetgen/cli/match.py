@@ -1,12 +1,15 @@
 """`packetgen match`"""
 
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 import click
 
 from packetgen.cli.common import checked_content, content_option, wanted_ids
-from packetgen.model import Colour, ThreadCard
-from packetgen.pipeline import Proof
+
+if TYPE_CHECKING:
+    from packetgen.model import Colour, ThreadCard
+    from packetgen.pipeline import Proof
 
 
 @click.command("match")
@@ -71,7 +74,7 @@ def match_command(
         click.echo(as_json(found) if form == "json" else as_table(found))
 
 
-def _card(name: str, checked: Proof) -> ThreadCard:
+def _card(name: str, checked: "Proof") -> "ThreadCard":
     from packetgen.diagnostics import nearest
 
     cards = checked.thread_cards
@@ -80,7 +83,7 @@ def _card(name: str, checked: Proof) -> ThreadCard:
     return cards[name]
 
 
-def _colours_used(card: ThreadCard, pattern_name: str, checked: Proof) -> tuple[Colour, ...]:
+def _colours_used(card: "ThreadCard", pattern_name: str, checked: "Proof") -> "tuple[Colour, ...]":
     """The colours of the card that a pattern, or a series, uses in any of its thread sets."""
     from packetgen.reckon.needle import threads_used
 
@@ -89,7 +92,7 @@ def _colours_used(card: ThreadCard, pattern_name: str, checked: Proof) -> tuple[
     threads = [
         thread
         for pattern in patterns
-        if pattern.id in wanted
+        if wanted and pattern.id in wanted
         for thread_set in pattern.thread_sets
         for thread in threads_used(pattern, thread_set)
     ]

@@ -7,16 +7,18 @@ from collections.abc import Iterator
 from contextlib import closing, contextmanager
 from datetime import UTC, date, datetime
 from pathlib import Path
+from typing import Any
 
 import click
 
 from packetgen.cli.common import (
     Day,
     content_option,
-    stop,
     templates_of,
     templates_option,
 )
+from packetgen.cli.ending import stop
+from packetgen.cli.saying import say
 
 # Taken where it is free, so that a page that is still open finds the next preview again.
 _PREFERRED_PORT = 8631
@@ -25,7 +27,9 @@ _PREFERRED_PORT = 8631
 class _DayOrToday(Day):
     """Also 'today', which moves on at midnight: given as 'today'."""
 
-    def convert(self, value: object, param: object, ctx: object) -> date | str:
+    def convert(
+        self, value: object, param: click.Parameter | None, ctx: click.Context | None
+    ) -> Any:
         return "today" if value == "today" else super().convert(value, param, ctx)
 
 
@@ -74,18 +78,18 @@ def preview_command(
     except OSError as error:
         stop(f"cannot serve pages at port {port}: {error.strerror or error}; try another --port")
     with _until_interrupted() as ended, closing(server):
-        click.echo(f"Look at {server.address} (Ctrl-C ends it).")
+        say(f"Look at {server.address} (Ctrl-C ends it).")
         if open_browser:
             webbrowser.open(server.address)
         follow(
             server,
             content_folder,
             lambda: templates_of(content_folder, own_templates),
-            lambda: datetime.now(UTC) if as_of == "today" else as_of,
-            lambda line, wrong: click.echo(line, err=wrong),
+            lambda: datetime.now(UTC) if isinstance(as_of, str) else as_of,
+            say,
             ended,
         )
-    click.echo("\nThe preview has ended.")
+    say("\nThe preview has ended.")
 
 
 @contextmanager

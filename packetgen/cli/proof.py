@@ -1,11 +1,43 @@
 """`packetgen proof`"""
 
+import os
+import sys
+from datetime import UTC, date, datetime
 from pathlib import Path
+from typing import TYPE_CHECKING, NoReturn
 
 import click
 
-from packetgen.cli.common import checked_content, content_option
+from packetgen.cli.common import (
+    as_of_option,
+    content_option,
+    editions_option,
+    nothing_written,
+    templates_of,
+    templates_option,
+)
+from packetgen.cli.ending import CONTENT_WRONG
+from packetgen.cli.saying import say
 from packetgen.nouns import counted
+
+if TYPE_CHECKING:
+    from packetgen.pipeline import Foretold, Order, Proof
+    from packetgen.reckon.review import Review
+
+
+def _explain(ctx: click.Context, param: click.Parameter, code: str | None) -> None:
+    """Answer and end the command, whatever else was asked."""
+    if code is None or ctx.resilient_parsing:
+        return
+    from packetgen.program import message_examples
+    from packetgen.reference.catalogue import all_codes, explained, nearest_code, read_examples
+
+    code = code.strip("[]")
+    said = explained(code, read_examples(message_examples())) if code else all_codes()
+    if said is None:
+        raise click.UsageError(f"there is no message with the code {code!r}; {nearest_code(code)}")
+    say(said)
+    ctx.exit()
 
 
 @click.command("proof")
@@ -13,25 +45,209 @@ from packetgen.nouns import counted
 @click.option(
     "--alone", is_flag=True, help="Also list where in each pattern most stitches stand alone."
 )
-def proof_command(content_folder: Path, alone: bool) -> None:
-    """Check everything and write nothing.
+@click.option(
+    "--report",
+    type=click.Path(dir_okay=False, path_type=Path),
+    metavar="FILE",
+    help="Also write the whole review as one page, with a picture of each design: for yourself, "
+    "not for publishing.",
+)
+@click.option(
+    "--strict", is_flag=True, help="For a release: fail where there is anything to think of."
+)
+@click.option(
+    "--against",
+    "build_folder",
+    type=click.Path(exists=True, file_okay=False, path_type=Path),
+    help="Also say what a build into this folder would change of the one that is there.",
+)
+@templates_option
+@editions_option
+@as_of_option
+@click.option(
+    "--explain",
+    "code",
+    is_flag=False,
+    flag_value="",
+    metavar="[CODE]",
+    callback=_explain,
+    expose_value=False,
+    is_eager=True,
+    help="Tell why a message comes and what mends it, by the code in brackets at the end of its line; "
+    "without a code, list them all.",
+)
+def proof_command(
+    content_folder: Path,
+    alone: bool,
+    report: Path | None,
+    strict: bool,
+    build_folder: Path | None,
+    own_templates: Path | None,
+    editions: tuple[str, ...],
+    as_of: date | None,
+) -> None:
+    """Check everything as an editor would, and build nothing.
 
     \b
-    Every problem is one line: file:line:column: what is wrong; what would be right.
-    All of them are shown in one go. Of sound patterns it says how many stitches have no
-    neighbour of their colour, since each of those is begun and ended by itself.
+    Pattern by pattern, then for the series: faults, which stop a build; advice, on what
+    a buyer might complain of; and what is well done. Every problem is one line:
+    file:line:column: what is wrong; what would be right. At its end stands a code in
+    brackets, of which --explain tells more. All problems are shown in one go. Of each
+    pattern it says how many stitches have no neighbour of their colour, since each of
+    those is begun and ended by itself.
+
+    \b
+    --report writes the same as one page that needs no other file. It shows whole
+    designs, so it may not stand where a build is published from. --strict lets nothing
+    pass, advice neither.
+
+    \b
+    With --against it says of each file what a build would do to it, and why. Pages are
+    filled for that, in memory. Packets are not set and pictures are not drawn, so of
+    those it can only be said that they would be made anew and may change. --templates,
+    --edition and --as-of are those of the build.
 
     \b
     Examples:
       packetgen proof
       packetgen proof --content my-patterns
       packetgen proof --alone
+      packetgen proof --report proof.html
+      packetgen proof --strict
+      packetgen proof --explain name-unknown
+      packetgen proof --against build
+      packetgen proof --against build --as-of 2027-01-15
     """
-    from packetgen.render.proof_report import lines_of
+    from packetgen.pipeline import proof, review
+    from packetgen.render.proof_report import summary
 
-    checked = checked_content(content_folder)
-    for figures in (figures for each in checked.reckoned for figures in each.figures):
-        for line in lines_of(figures, alone):
-            click.echo(line)
-    patterns = sum(len(each.figures) for each in checked.reckoned)
-    click.echo(f"All is well: {counted(patterns, 'pattern')} checked, nothing to mend.")
+    _need_build(build_folder, bool(own_templates or editions or as_of))
+    _need_own_place(report, content_folder)
+    checked = proof(content_folder)
+    found = review(checked)
+    if report:
+        _write_report(report, found, checked, content_folder)
+    _show(found, content_folder, alone)
+    if report:
+        say(f"\nThe whole review stands in {report}; it is your own, and not for publishing.")
+    if found.faults:
+        _nothing_built(found.faults, report)
+    say(summary(found))
+    if build_folder is not None:
+        _say_foretold(content_folder, build_folder, own_templates, editions, as_of, checked)
+    if strict and found.advice:
+        say(f"{counted(found.advice, 'thing')} to think of: --strict lets none pass.", err=True)
+        raise SystemExit(CONTENT_WRONG)
+
+
+def _show(found: "Review", content_folder: Path, alone: bool) -> None:
+    from packetgen.render.proof_report import lines_of
+    from packetgen.render.terminal import depth_of
+
+    for line in lines_of(found, content_folder.as_posix(), alone):
+        stream = sys.stderr if line.is_problem else sys.stdout
+        depth = depth_of(os.environ, stream.isatty())
+        say(line.text, err=line.is_problem, shown=line.shown(depth))
+
+
+def _need_own_place(report: Path | None, content_folder: Path) -> None:
+    """A page that shows whole designs must not be published by mistake, nor lie in the content."""
+    if report is None:
+        return
+    from packetgen.record import MANIFEST
+    from packetgen.write.staging import TOPS
+
+    if report.suffix != ".html":
+        raise click.UsageError(f"--report '{report}': call it something that ends in .html")
+    folders = report.resolve().parents
+    if content_folder.resolve() in folders:
+        raise click.UsageError(
+            f"--report '{report}' would lie in the content; choose another place"
+        )
+    for folder in folders:
+        of_build = folder.parent.name == "build" or (folder.parent / MANIFEST).is_file()
+        if folder.name in TOPS and of_build:
+            raise click.UsageError(
+                f"--report '{report}' would lie in a build, and it shows whole designs; "
+                "choose a place of your own, for example proof.html"
+            )
+
+
+def _write_report(report: Path, found: "Review", checked: "Proof", content_folder: Path) -> None:
+    from packetgen.model import Look
+    from packetgen.render.proof_page import proof_page
+    from packetgen.render.templates import environment
+    from packetgen.write import replaced
+
+    series = [each.series for each in checked.reckoned]
+    title = " · ".join(one.title for one in series) or content_folder.name
+    look = series[0].look if len(series) == 1 else Look()
+    report.parent.mkdir(parents=True, exist_ok=True)
+    replaced(report, proof_page(found, title, content_folder.as_posix(), look, environment()))
+
+
+def _nothing_built(faults: int, report: Path | None) -> NoReturn:
+    written = "" if report else "; nothing was written"
+    say(f"{counted(faults, 'thing')} to mend{written}.", err=True)
+    raise SystemExit(CONTENT_WRONG)
+
+
+def _say_foretold(
+    content_folder: Path,
+    build_folder: Path,
+    own_templates: Path | None,
+    editions: tuple[str, ...],
+    as_of: date | None,
+    checked: "Proof",
+) -> None:
+    from packetgen.pipeline import Order
+
+    order = Order(
+        content=content_folder,
+        build=build_folder,
+        own_templates=templates_of(content_folder, own_templates),
+        editions=tuple(sorted(set(editions))) or None,
+        as_of=as_of or datetime.now(UTC),
+    )
+    found = _foretold(order, checked)
+    for path, what in found.lines:
+        say(f"{path}: {what}")
+    say(_summary(found))
+
+
+def _need_build(build_folder: Path | None, of_build: bool) -> None:
+    from packetgen.record import MANIFEST
+
+    if build_folder is None and of_build:
+        raise click.UsageError(
+            "--templates, --edition and --as-of belong to a build; say which with --against"
+        )
+    if build_folder and not (build_folder / MANIFEST).is_file():
+        raise click.UsageError(
+            f"'{build_folder}' holds no build ({MANIFEST} is not there); "
+            "packetgen build makes one, into the folder 'build' unless it is told another"
+        )
+
+
+def _foretold(order: "Order", checked: "Proof") -> "Foretold":
+    from packetgen.pipeline import foretold
+    from packetgen.render.templates import TemplateFault
+
+    try:
+        return foretold(order, checked)
+    except TemplateFault as fault:
+        say(str(fault), err=True)
+        nothing_written(1)
+
+
+def _summary(found: "Foretold") -> str:
+    if not found.lines and not found.work:
+        return f"A build would change nothing: {counted(found.left, 'file')} as they are."
+    work = (
+        f"set {counted(found.packets, 'packet')}, draw {counted(found.pictures, 'picture')} "
+        f"and fill the pages of {found.pages_of} series"
+    )
+    return (
+        f"A build would {work}: {found.new} new, {found.made_anew} made anew, "
+        f"{found.may_change} that may change, {found.gone} gone, {found.left} left as they are."
+    )

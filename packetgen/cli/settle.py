@@ -4,9 +4,10 @@ from pathlib import Path
 
 import click
 
-from packetgen.cli.common import checked_content, content_option, stop, wanted_ids
+from packetgen.cli.common import checked_content, content_option, wanted_ids
+from packetgen.cli.ending import stop
+from packetgen.cli.saying import say
 from packetgen.nouns import counted
-from packetgen.pipeline import SYMBOLS_FILE, settle
 
 
 @click.command("settle")
@@ -26,9 +27,11 @@ def settle_command(names: tuple[str, ...], content_folder: Path) -> None:
       packetgen settle robin-on-the-spade
       packetgen settle
     """
+    from packetgen.pipeline import SYMBOLS_FILE, settle
+
     checked = checked_content(content_folder)
     try:
         changed = settle(checked, content_folder, wanted_ids(names, checked))
     except OSError as error:
         stop(f"cannot write {SYMBOLS_FILE}: {error.strerror or error} ({error.filename})")
-    click.echo(f"{counted(changed, 'file')} of kept symbols written.")
+    say(f"{counted(changed, 'file')} of kept symbols written.")

@@ -5,12 +5,14 @@ The words are templates; whoever finds a fault fills the gaps with facts. A code
 something else, and each one is provoked by at least one case in the tests.
 """
 
+from packetgen.faults.bringing import BRINGING
 from packetgen.faults.fault import Fault, Level
 from packetgen.faults.figures import FIGURES
 from packetgen.faults.files import FILES
 from packetgen.faults.patterns import PATTERNS
+from packetgen.faults.review import REVIEW
 from packetgen.faults.values import VALUES
 
-FAULTS: dict[str, Fault] = {**FILES, **VALUES, **PATTERNS, **FIGURES}
+FAULTS: dict[str, Fault] = {**FILES, **VALUES, **PATTERNS, **FIGURES, **REVIEW, **BRINGING}
 
 __all__ = ["FAULTS", "Fault", "Level"]

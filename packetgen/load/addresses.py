@@ -5,10 +5,10 @@ beyond ASCII. A mailto address: RFC 6068, section 2.
 """
 
 import re
-from collections.abc import Callable
 from ipaddress import ip_address
 from urllib.parse import SplitResult, urlsplit
 
+from packetgen.diagnostics import Report
 from packetgen.load.words import said
 
 # Nothing of these may stand in an address unescaped: RFC 3986, section 2 (and it says so of no backslash).
@@ -19,7 +19,7 @@ _LONGEST_HOST = 253
 _NOT_WORLDWIDE = (".localhost", ".local", ".internal")
 
 
-def check_address(text: str, report: Callable, mail: bool = False) -> bool:
+def check_address(text: str, report: Report, mail: bool = False) -> bool:
     """Whether `text` may stand as a link: http or https in full, or a mailto address where `mail` allows it.
 
     `report(code, **facts)` hears what is wrong.
@@ -58,7 +58,7 @@ def _host(parts: SplitResult) -> str:
     return parts.netloc.rpartition("@")[2]
 
 
-def _check_mail(text: str, report: Callable) -> bool:
+def _check_mail(text: str, report: Report) -> bool:
     match = _MAILBOX.fullmatch(text.partition(":")[2])
     if match:
         return _check_host(match["host"], report)
@@ -66,7 +66,7 @@ def _check_mail(text: str, report: Callable) -> bool:
     return False
 
 
-def _check_host(host: str, report: Callable) -> bool:
+def _check_host(host: str, report: Report) -> bool:
     """A host that any reader can reach, by name or by a number that is not of one's own network."""
     try:
         reached = ip_address(host).is_global

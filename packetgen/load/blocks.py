@@ -47,9 +47,9 @@ def read_block(
         return tuple(stitch(block[side], Stitch.THREE_QUARTER, CORNERS[3 - side]) for side in sides)
     if any(mark in LINES and mark not in stitch_of for mark in block):
         return "close-up-line"
-    single = [mark for mark in block if stitch_of.get(mark) in _SINGLE]
+    single = {mark: kind for mark in block if (kind := stitch_of.get(mark)) in _SINGLE and kind}
     stitches = tuple(
-        stitch(mark, stitch_of[mark], corner)
+        stitch(mark, single[mark], corner)
         for mark, corner in zip(block, CORNERS, strict=True)
         if mark in single
     )

@@ -9,6 +9,7 @@ from packetgen.load.documents import read_document
 from packetgen.load.files import ContentFolder, as_id, valid_id
 from packetgen.load.schema import Group
 from packetgen.load.shape_cards import BEAD_CARD, CLOTH, LENGTH_M, THREAD_CARD
+from packetgen.load.sure import sure
 from packetgen.load.values import Filled
 from packetgen.load.words import said
 from packetgen.model import BeadCard, Cloth, Colour, ThreadCard, Weave
@@ -35,7 +36,7 @@ def _load(
     folder: ContentFolder,
     where: str,
     shape: Group,
-    make: Callable[[str, Filled, Mapping], T],
+    make: Callable[[str, Filled, Mapping[str, Colour]], T],
     problems: Problems,
 ) -> Cards[T]:
     cards: dict[str, T | None] = {}
@@ -112,14 +113,16 @@ def _weighs_well(filled: Filled, problems: Problems) -> bool:
 
 
 def _tex(filled: Filled) -> float | None:
-    return filled["size"] if filled["tex"] is None else filled["tex"]
+    tex: float | None = filled["size"] if filled["tex"] is None else filled["tex"]
+    return tex
 
 
 def _length_m(filled: Filled) -> float:
     """As given, or as the weight has it, to the centimetre: no scale in a shop is finer."""
-    if filled["weight"] is None:
-        return filled["length"]
-    return round(metres_in(filled["weight"], _tex(filled), filled["strands"]), 2)
+    length_m: float = filled["length"]
+    if filled["weight"] is not None:
+        length_m = round(metres_in(filled["weight"], sure(_tex(filled)), filled["strands"]), 2)
+    return length_m
 
 
 def _thread_card(card_id: str, filled: Filled, colours: Mapping[str, Colour]) -> ThreadCard:
@@ -128,7 +131,7 @@ def _thread_card(card_id: str, filled: Filled, colours: Mapping[str, Colour]) ->
         name=filled["name"],
         material=filled["material"],
         strands=filled["strands"],
-        tex=_tex(filled),
+        tex=sure(_tex(filled)),
         sold_as=filled["sold_as"],
         length_m=_length_m(filled),
         hand_dyed=filled["dyed"] == "by hand",

@@ -71,24 +71,17 @@ def check_marks(chart: Chart, marks: tuple[str, ...], problems: Problems) -> Non
         for mark in set(row) - {BARE, LOST, *marks}:
             first.setdefault(mark, (number, row.index(mark) + 1))
             times[mark] += row.count(mark)
-    for mark, (row, column) in first.items():
+    for mark, (line, column) in first.items():
         more = f" ({times[mark]} stitches in all)" if times[mark] > 1 else ""
-        spot = f"column {column}, row {row}{more}"
+        spot = f"column {column}, row {line}{more}"
+        place = chart.place(line, column)
         if mark.isspace():
-            problems.add(chart.place(row, column), "chart-space", spot=spot)
+            problems.add(place, "chart-space", spot=spot)
         elif mark == "#":
-            problems.add(
-                chart.place(row, column), "mark-reserved", mark=said(mark), why="begins a remark"
-            )
+            problems.add(place, "mark-reserved", mark=said(mark), why="begins a remark")
         else:
             hint = offer(mark, marks)
-            problems.add(
-                chart.place(row, column),
-                "chart-mark-unknown",
-                mark=said(mark),
-                spot=spot,
-                hint=hint,
-            )
+            problems.add(place, "chart-mark-unknown", mark=said(mark), spot=spot, hint=hint)
 
 
 def check_corners(chart: Chart, stitch_of: Mapping[str, Stitch | None], problems: Problems) -> None:

@@ -1,7 +1,7 @@
 """Close-ups: a window of the chart at double size, two characters by two for each stitch."""
 
 from collections import Counter
-from collections.abc import Mapping
+from collections.abc import Collection, Mapping
 
 from packetgen.diagnostics import Place, Problems
 from packetgen.load.blocks import LINES, parted, read_block
@@ -39,14 +39,15 @@ def read_close_up(
                 continue
             place = _row_place(filled, down, across)
             column, row = left + across // 2, top + down // 2
-            known = (BARE, *LINES, *(marks or ()))
-            strange = [mark for mark in block if marks is not None and mark not in known]
-            for mark in dict.fromkeys(strange):
+            strange = () if marks is None else _strange(block, marks)
+            for mark in strange:
                 if mark not in unknown:
                     spot = _row_place(
                         filled, down + block.index(mark) // 2, across + block.index(mark) % 2
                     )
-                    problems.add(spot, "mark-unknown", mark=said(mark), hint=offer(mark, marks))
+                    problems.add(
+                        spot, "mark-unknown", mark=said(mark), hint=offer(mark, marks or ())
+                    )
                 unknown.add(mark)
             if strange:
                 continue
@@ -74,6 +75,12 @@ def _nonsense(
         rising=_said(f"{one}//{other}"),
         falling=_said(f"\\{one}{other}\\"),
     )
+
+
+def _strange(block: str, marks: Collection[str]) -> tuple[str, ...]:
+    """What in the block is none of the key's marks, each once."""
+    known = (BARE, *LINES, *marks)
+    return tuple(dict.fromkeys(mark for mark in block if mark not in known))
 
 
 def _said(block: str) -> str:

@@ -1,25 +1,32 @@
 """The door of the load layer: a content folder becomes one frozen `Content`, or problems."""
 
+from collections.abc import Mapping
 from pathlib import Path
 
 from packetgen.diagnostics import Place, Problems
 from packetgen.load.files import ContentFolder
 from packetgen.load.library import load_library
 from packetgen.load.series import load_series
+from packetgen.load.sure import all_sure, sure
 from packetgen.load.words import listed, offer, said
 from packetgen.model import Content
 
 _FOLDERS = ("threads", "cloths", "beads", "finishes", "series")
 
 
-def load_content(root: Path, only: frozenset[str] | None = None) -> tuple[Content | None, Problems]:
+def load_content(
+    root: Path,
+    only: frozenset[str] | None = None,
+    instead: Mapping[str, bytes] | None = None,
+) -> tuple[Content | None, Problems]:
     """Everything under `root`, resolved, and every problem found;
     no content where any of them is an error. Of the series only those in `only`, unless it is None.
+    The files of `instead`, by path, are read as they are there and not as the disk has them.
 
     Raises nothing over what an author wrote: all of that is in the problems.
     """
     problems = Problems()
-    folder = ContentFolder(Path(root), problems)
+    folder = ContentFolder(Path(root), problems, instead)
     if not folder.exists():
         problems.add(
             folder.place,
@@ -44,4 +51,5 @@ def load_content(root: Path, only: frozenset[str] | None = None) -> tuple[Conten
     )
     if problems.errors:
         return None, problems
-    return Content(tuple(one for one in series if one is not None), library.threads), problems
+    threads = {card_id: sure(card) for card_id, card in library.threads.items()}
+    return Content(all_sure(series), threads), problems

@@ -7,6 +7,8 @@ from datetime import UTC, date, datetime
 from functools import cache
 from zoneinfo import ZoneInfo, available_timezones
 
+from packetgen.diagnostics import Report
+from packetgen.load.sure import sure
 from packetgen.load.words import offer, said
 from packetgen.model import DateRule
 
@@ -26,7 +28,6 @@ _ANCHORS = (
     *(f"{word} {'equinox' if month in (3, 9) else 'solstice'}" for word, month in _SUN_MONTHS.items()),
 )  # fmt: skip
 _LEAP_YEAR = 2024
-Report = Callable[..., None]  # (code, offset in the text, **facts)
 
 _LOOSE = re.ASCII | re.IGNORECASE
 _DAY = re.compile(r"(\d{4})-(\d{2})-(\d{2})", re.ASCII)
@@ -99,12 +100,12 @@ def read_rule(text: str, report: Report) -> DateRule | None:
     return None
 
 
-def _easter(match: re.Match, shown: str, text: str, report: Report) -> DateRule | None:
+def _easter(match: re.Match[str], shown: str, text: str, report: Report) -> DateRule | None:
     days = _days(match, shown, FURTHEST_FROM_EASTER, "Easter", report)
     return None if days is None else DateRule(shown, easter=(days, bool(match[3])))
 
 
-def _sun(match: re.Match, shown: str, text: str, report: Report) -> DateRule | None:
+def _sun(match: re.Match[str], shown: str, text: str, report: Report) -> DateRule | None:
     words, kind = tuple(_SUN_MONTHS), match[4].lower()
     index = _named(match[3], words, "month or season", text, report)
     if index is None:
@@ -119,7 +120,7 @@ def _sun(match: re.Match, shown: str, text: str, report: Report) -> DateRule | N
     return None if days is None else DateRule(shown, sun=(days, month))
 
 
-def _days(match: re.Match, shown: str, limit: int, anchor: str, report: Report) -> int | None:
+def _days(match: re.Match[str], shown: str, limit: int, anchor: str, report: Report) -> int | None:
     days = int(match[1] or 0) * (-1 if match[2] and match[2].lower() == "before" else 1)
     if abs(days) > limit:
         report("rule-too-far", 0, said=said(shown), anchor=anchor, limit=limit)
@@ -127,16 +128,16 @@ def _days(match: re.Match, shown: str, limit: int, anchor: str, report: Report) 
     return days
 
 
-def _season(match: re.Match, shown: str, text: str, report: Report) -> DateRule | None:
+def _season(match: re.Match[str], shown: str, text: str, report: Report) -> DateRule | None:
     return DateRule(shown, fixed=(SEASONS[match[1].lower()], 1))
 
 
-def _month(match: re.Match, shown: str, text: str, report: Report) -> DateRule | None:
+def _month(match: re.Match[str], shown: str, text: str, report: Report) -> DateRule | None:
     month = _named(match[1], MONTHS, "month", text, report)
     return None if month is None else DateRule(shown, fixed=(month + 1, 1))
 
 
-def _fixed(match: re.Match, shown: str, text: str, report: Report) -> DateRule | None:
+def _fixed(match: re.Match[str], shown: str, text: str, report: Report) -> DateRule | None:
     month = _named(match[2], MONTHS, "month", text, report)
     if month is None:
         return None
@@ -150,7 +151,7 @@ def _fixed(match: re.Match, shown: str, text: str, report: Report) -> DateRule |
     return DateRule(shown, fixed=(month + 1, day))
 
 
-def _nth(match: re.Match, shown: str, text: str, report: Report) -> DateRule | None:
+def _nth(match: re.Match[str], shown: str, text: str, report: Report) -> DateRule | None:
     weekday = _named(match[2], WEEKDAYS, "weekday", text, report)
     month = _named(match[3], MONTHS, "month", text, report)
     count = match[1].lower()
@@ -168,7 +169,7 @@ def _nth(match: re.Match, shown: str, text: str, report: Report) -> DateRule | N
 
 
 # The first form that a text has is the one it is read by.
-_FORMS: tuple[tuple[re.Pattern, Callable[..., DateRule | None]], ...] = (
+_FORMS: tuple[tuple[re.Pattern[str], Callable[..., DateRule | None]], ...] = (
     (re.compile(f"{_BEFORE_OR_AFTER}(julian )?easter", _LOOSE), _easter),
     (re.compile(f"{_BEFORE_OR_AFTER}(?:the )?([A-Za-z]+) (solstice|equinox)", _LOOSE), _sun),
     (re.compile(f"(?:in )?({'|'.join(SEASONS)})", _LOOSE), _season),
@@ -180,7 +181,7 @@ _FORMS: tuple[tuple[re.Pattern, Callable[..., DateRule | None]], ...] = (
 
 def _nearest_rule(shown: str) -> str:
     """The rule that an author may have meant; examples where none is near."""
-    lead = re.match(_BEFORE_OR_AFTER, shown, _LOOSE)[0]
+    lead = sure(re.match(_BEFORE_OR_AFTER, shown, _LOOSE))[0]
     near = offer(shown[len(lead) :], _ANCHORS if lead else (*_ANCHORS, *SEASONS))
     if near.startswith("did you mean"):
         return near.replace("'", f"'{lead}", 1)

@@ -25,7 +25,8 @@ def read_document(
             node.place, "file-not-names", what=shape.what, example=f"{first.name}: {first.example}"
         )
         return None
-    return read_value(shape, node, "the file", "", problems).value
+    filled: Filled | None = read_value(shape, node, "the file", "", problems).value
+    return filled
 
 
 def read_markdown(folder: ContentFolder, path: str, problems: Problems) -> str | None:

@@ -6,6 +6,7 @@ Nothing outside the content folder is ever read, whatever a file calls itself or
 import os
 import re
 import unicodedata
+from collections.abc import Mapping
 from difflib import get_close_matches
 from pathlib import Path
 
@@ -27,22 +28,31 @@ _UNREMARKABLE = {"thumbs.db", "desktop.ini", "readme.md", "readme.txt"}
 
 
 class ContentFolder:
-    """An author's folder. Every `path` is relative to it, with forward slashes."""
+    """An author's folder. Every `path` is relative to it, with forward slashes.
 
-    def __init__(self, root: Path, problems: Problems) -> None:
+    instead: files as they shall be read, whatever the disk holds of them.
+    """
+
+    def __init__(
+        self, root: Path, problems: Problems, instead: Mapping[str, bytes] | None = None
+    ) -> None:
         self._root = root
         self._problems = problems
+        self._instead = instead or {}
+        self._instead_folders = {
+            path[:cut] for path in self._instead for cut, sign in enumerate(path) if sign == "/"
+        }
         self._to_rename: set[str] = set()  # files that were told to take another's name
 
     def exists(self) -> bool:
-        return self._root.is_dir()
+        return bool(self._instead) or self._root.is_dir()
 
     @property
     def place(self) -> Place:
         return Place(said(self._root.name or str(self._root)).strip("'"))
 
     def has_folder(self, path: str) -> bool:
-        return (self._root / path).is_dir()
+        return path in self._instead_folders or (self._root / path).is_dir()
 
     def files(self, path: str) -> tuple[str, ...]:
         """Names of the files in the folder `path`, sorted; none where there is no such folder."""
@@ -87,10 +97,15 @@ class ContentFolder:
         self._problems.add(Place(f"{folder}/{name}"), "file-missing", name=said(name), hint=hint)
 
     def _names(self, path: str, folders: bool) -> tuple[str, ...]:
+        ours = {
+            other.rpartition("/")[2]
+            for other in (*self._instead, *self._instead_folders)
+            if other.rpartition("/")[0] == path
+        }
         try:
-            names = sorted(os.listdir(self._root / path))
+            names = sorted({*os.listdir(self._root / path), *ours})
         except OSError:
-            return ()
+            names = sorted(ours)
         found = []
         alike: dict[str, str] = {}
         for name in names:
@@ -105,7 +120,7 @@ class ContentFolder:
                     name=said(name),
                     other=said(other),
                 )
-            if (self._root / path / name).is_dir() != folders:
+            if self.has_folder(f"{path}/{name}" if path else name) != folders:
                 continue
             if not name.isprintable() or "\\" in name:
                 self._problems.add(
@@ -117,6 +132,8 @@ class ContentFolder:
 
     def _bytes(self, path: str, limit_mb: int, smaller: str) -> bytes | None:
         place = Place(path)
+        if path in self._instead:
+            return self._instead[path]
         file = self._root / path
         limit = limit_mb * 1_000_000
         try:

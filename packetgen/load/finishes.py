@@ -7,6 +7,7 @@ from packetgen.load.documents import read_document, read_markdown
 from packetgen.load.files import ContentFolder, valid_id
 from packetgen.load.references import resolve
 from packetgen.load.shape_finish import FINISH
+from packetgen.load.sure import all_sure
 from packetgen.load.values import Filled
 from packetgen.load.words import said
 from packetgen.model import (
@@ -46,7 +47,7 @@ def load_finishes(folder: ContentFolder, problems: Problems) -> Mapping[str, Fin
             and None not in parts
             and None not in paints.values()
         ):
-            pieces[name] = _piece(name, filled, tuple(paints.values()), parts, steps)
+            pieces[name] = _piece(name, filled, all_sure(paints.values()), all_sure(parts), steps)
     return pieces
 
 
@@ -106,7 +107,7 @@ def _parts(
         one.value is not None and one.value["name"] is not None for one in filled.each("paints")
     )
     known = paints if filled["paints"] is not None and named else None
-    parts = []
+    parts: list[Part | None] = []
     lines: dict[str, int] = {}
     for given in filled.each("parts"):
         part = given.value
@@ -130,7 +131,7 @@ def _parts(
                 at_mm=part["at"],
                 thickness_mm=part["thickness"],
                 pieces=part["pieces"],
-                painted=painted,
+                painted=all_sure(painted),
             )
         )
     return tuple(parts)

@@ -1,7 +1,7 @@
 """The key of a pattern: what each mark of the chart is stitched with."""
 
 import unicodedata
-from collections.abc import Mapping
+from collections.abc import Collection, Mapping
 from dataclasses import dataclass
 from types import MappingProxyType
 
@@ -129,7 +129,8 @@ class _KeyReader:
         self._cards = cards
         self._series_sets = series_sets
         self._problems = problems
-        self._stitched: dict[tuple, str] = {}  # what a line stitches → the mark that does so first
+        # What a line stitches → the mark that does so first.
+        self._stitched: dict[tuple[object, ...], str] = {}
         self._not_offered: set[str] = set()
         self._pinned: dict[str, str] = {}  # chart shape → the mark that has it first
 
@@ -144,17 +145,18 @@ class _KeyReader:
             if name in _FIELDS:
                 continue
             if self._sets is not None and name not in self._sets:
-                self._unknown_set(name, given.name_place or place)
+                self._unknown_set(name, given.name_place or place, self._sets)
                 sound = False
                 continue
             self._once(mark, name, given, filled["stitch"], strands.get(name))
-            needle = self._needle(given, self._sets[name] if self._sets else None)
-            if needle is None:
+            own = (self._sets or {}).get(name)
+            needle = self._needle(given, own)
+            if own is None or needle is None:
                 sound = False
                 continue
             self._check_strands(name, filled, [card for card, _ in needle])
             threads[name] = tuple(colour for _, colour in needle)
-            if any(card != self._sets[name].card for card, _ in needle):
+            if any(card != own.card for card, _ in needle):
                 cards[name] = tuple(card for card, _ in needle)
         left_out = tuple(name for name in self._sets or () if name not in filled.given)
         for name in left_out:
@@ -180,21 +182,23 @@ class _KeyReader:
             matched=left_out,
         )
 
-    def _unknown_set(self, name: str, place: Place) -> None:
+    def _unknown_set(self, name: str, place: Place, sets: Collection[str]) -> None:
         if name in (self._series_sets or ()):
             if name not in self._not_offered:  # said once: it will stand in every line
                 self._problems.add(place, "set-not-offered", set=said(name))
             self._not_offered.add(name)
             return
-        hint = offer(name, [*self._sets, *_FIELDS])
+        hint = offer(name, [*sets, *_FIELDS])
         self._problems.add(place, "key-name-unknown", name=said(name), hint=hint)
 
     def _symbol(self, mark: str, filled: Filled) -> str | None:
         """The chart shape that the author chose for the line."""
         place = filled.place_of("symbol")
         shapes = dict.fromkeys(SHAPE_NAMES, filled["symbol"])
-        symbol = resolve(filled["symbol"], place, shapes, "chart shape", self._problems)
-        same = self._pinned.setdefault(symbol, mark) if symbol else mark
+        symbol: str | None = resolve(filled["symbol"], place, shapes, "chart shape", self._problems)
+        if symbol is None:
+            return None
+        same = self._pinned.setdefault(symbol, mark)
         if same != mark:
             self._problems.add(
                 place, "symbol-twice", mark=said(mark), other=said(same), symbol=said(symbol)
@@ -235,30 +239,32 @@ class _KeyReader:
         self, given: Given, one: ThreadSet | None
     ) -> tuple[tuple[ThreadCard, Colour], ...] | None:
         """The one thread of a line, or the two of a blend; None where they cannot be told."""
-        numbers = given.value or ()
+        numbers: tuple[Given, ...] = given.value or ()
         if len(numbers) > 2:
             self._problems.add(given.place, "blend-of-many", number=len(numbers))
             return None
-        if len(numbers) == 2 and None not in (names := [_names(number) for number in numbers]):
-            if names[0] == names[1]:
-                number = said(names[1][1])
-                self._problems.add(numbers[1].place, "blend-of-one", number=number)
+        if len(numbers) == 2:
+            first, second = (_names(number) for number in numbers)
+            if second is not None and first == second:
+                self._problems.add(numbers[1].place, "blend-of-one", number=said(second[1]))
                 return None
         if one is None or not numbers:
             return None
-        needle = [self._thread(number, one.card) for number in numbers]
-        if None in needle:
+        found = [self._thread(number, one.card) for number in numbers]
+        needle = tuple(thread for thread in found if thread is not None)
+        if len(needle) < len(found):
             return None
-        braids = [number for number, (card, _) in zip(numbers, needle) if card.braid]
+        braids = [(number, card) for number, (card, _) in zip(numbers, needle) if card.braid]
         if len(needle) == 2 and braids:
-            card = next(card for card, _ in needle if card.braid)
-            self._problems.add(braids[0].place, "braid-in-blend", card=shown(card.name))
+            number, braid = braids[0]
+            self._problems.add(number.place, "braid-in-blend", card=shown(braid.name))
             return None
-        return tuple(needle)
+        return needle
 
     def _thread(self, given: Given, own: ThreadCard) -> tuple[ThreadCard, Colour] | None:
         """A number of the set's own card, or a card with its number."""
-        card, number, place = own, given.value, given.place
+        card: ThreadCard | None = own
+        number, place = given.value, given.place
         if isinstance(number, Filled):
             named, place = number["card"], number.place_of("number")
             at = number.place_of("card")
@@ -278,10 +284,10 @@ class _KeyReader:
         """Report a line that stitches exactly what another does:
         the stitcher could not tell them apart.
         """
-        names = [_names(number) for number in given.value or ()]
-        if not names or None in names:
+        found = [_names(number) for number in given.value or ()]
+        names = sorted(name for name in found if name is not None)
+        if not names or len(names) < len(found):
             return
-        names.sort()
         same = self._stitched.setdefault((name, *names, stitch, strands), mark)
         if same != mark:
             both = listed((number for _, number in names), "and")

@@ -1,9 +1,9 @@
 """Prices: '1.40 EUR', an amount and the three letters of its currency (as in ISO 4217)."""
 
 import re
-from collections.abc import Callable
 from decimal import Decimal
 
+from packetgen.diagnostics import Report
 from packetgen.load.words import said
 from packetgen.model import Price
 
@@ -16,7 +16,7 @@ _NEARLY = (
 )
 
 
-def read_money(text: str, report: Callable[..., None]) -> Price | None:
+def read_money(text: str, report: Report) -> Price | None:
     """The price that `text` says, to the last figure; None where it says none, with the reason reported."""
     text = text.strip()
     if re.search(r"\d,\d", text, re.ASCII):

@@ -6,9 +6,6 @@ from packetgen.load.values import Filled
 from packetgen.load.words import said
 from packetgen.model import Notice
 
-# Without these nobody can enter a prize draw, or know whether she may.
-_OF_A_DRAW = ("opens", "closes", "who")
-
 
 def read_notices(series: Filled, problems: Problems) -> tuple[Notice, ...]:
     """The notices that can be read. What is wrong goes to `problems`."""
@@ -22,18 +19,21 @@ def _check(notice: Filled, problems: Problems) -> None:
     opens, closes = notice["opens"], notice["closes"]
     if opens and closes and closes <= opens:
         problems.add(notice.place_of("closes"), "closes-early", closes=closes, opens=opens)
-    if notice["kind"] != "prize draw" or not notice.whole:
+    if not notice.whole:
         return
     examples = {field.name: field.example for field in NOTICE.fields}
-    for name in _OF_A_DRAW:
-        if not notice[name]:
-            problems.add(
-                notice.place,
-                "name-missing",
-                name=said(name),
-                what="a prize draw",
-                example=f"{name}: {examples[name]}",
-            )
+    for needs in NOTICE.needs:
+        if notice[needs.name] != needs.option:
+            continue
+        for name in needs.names:
+            if not notice[name]:
+                problems.add(
+                    notice.place,
+                    "name-missing",
+                    name=said(name),
+                    what=f"a {needs.option}",
+                    example=f"{name}: {examples[name]}",
+                )
 
 
 def _notice(notice: Filled) -> Notice:

@@ -1,14 +1,11 @@
 """Outlines of wood: as corners, or as the data of an SVG path."""
 
-from collections.abc import Callable
-
 from shapely import Polygon, is_valid, is_valid_reason
 
+from packetgen.diagnostics import Report
 from packetgen.load.points import read_spots
 from packetgen.load.svg_path import is_path, path_corners
 from packetgen.model import Outline
-
-Report = Callable[..., None]
 
 MOST_CORNERS = 500  # that an author writes
 FURTHEST_MM = 5000

@@ -15,6 +15,7 @@ from packetgen.load.library import Library
 from packetgen.load.pixels import read_photo
 from packetgen.load.references import resolve
 from packetgen.load.shape_pattern import PATTERN
+from packetgen.load.sure import all_sure, sure
 from packetgen.load.symbols_file import SYMBOLS_FILE, read_symbols, with_kept
 from packetgen.load.values import Filled
 from packetgen.load.words import said
@@ -29,6 +30,7 @@ from packetgen.model import (
     Photo,
     Revision,
     Stitch,
+    ThreadSet,
 )
 
 PHOTO_FILES = ("photo.jpg", "photo.png")
@@ -81,7 +83,7 @@ def load_pattern(
     kept = read_symbols(folder, path, None if marks is None else tuple(marks), problems)
     chart = _chart(folder, path, chart_name, key, sets, marks, problems)
     worked = read_worked(filled, around.library, marks, chart, problems)
-    if chart is not None and marks:
+    if chart is not None and key is not None and marks:
         check_used(key.places, chart, worked.marks, bool(worked.beads), problems)
     revisions = _revisions(filled, problems)
     _check_given(filled, problems)
@@ -91,16 +93,16 @@ def load_pattern(
         id=name,
         title=filled["title"],
         about=filled["about"],
-        designer=designer,
+        designer=sure(designer),
         occasion=Occasion(filled["occasion"]["name"], filled["occasion"]["on"]),
-        cloths=cloths,
-        thread_sets=tuple(sets.values()),
-        key=with_kept(key.lines, kept),
-        grid=as_grid(chart),
+        cloths=all_sure(cloths),
+        thread_sets=all_sure(sure(sets).values()),
+        key=with_kept(sure(key).lines, kept),
+        grid=as_grid(sure(chart)),
         fractions=worked.fractions,
         lines=worked.lines,
         daisies=worked.daisies,
-        matched=tuple(requests.values()),
+        matched=all_sure(sure(requests).values()),
         editions=tuple(one.value for one in filled.each("editions")) or ("colour",),
         also_finished_as=tuple(dict.fromkeys(one.value for one in filled.each("also_finished_as"))),
         knots=worked.knots,
@@ -116,8 +118,8 @@ def load_pattern(
             Counter(one.value["name"], one.value["url"]) for one in filled.each("sold_at")
         ),
         revisions=revisions,
-        story_markdown=story,
-        notes_markdown=notes,
+        story_markdown=sure(story),
+        notes_markdown=sure(notes),
         photo=photo,
         place=filled.place,
     )
@@ -133,7 +135,8 @@ def _check_given(filled: Filled, problems: Problems) -> None:
 
 
 def _credit(filled: Filled, name: str) -> str:
-    return filled["credits"][name] if filled["credits"] else ""
+    name_given: str = filled["credits"][name] if filled["credits"] else ""
+    return name_given
 
 
 def _photo(folder: ContentFolder, path: str, problems: Problems) -> Photo | None:
@@ -210,7 +213,7 @@ def _colours(key: Key | None, sets: Sets) -> dict[str, list[str]] | None:
 
 def _cloths(filled: Filled, library: Library, problems: Problems) -> tuple[ClothOption | None, ...]:
     options: list[ClothOption | None] = []
-    seen: dict[tuple, int] = {}
+    seen: dict[tuple[str, str, int], int] = {}
     for given in filled.each("cloths"):
         one = given.value
         if one is None:
@@ -238,7 +241,7 @@ def _sets(filled: Filled, series_sets: Sets, problems: Problems) -> Sets:
     """
     if series_sets is None or filled["thread_sets"] is None:
         return None
-    sets: dict = {}
+    sets: dict[str, ThreadSet | None] = {}
     lines: dict[str, int] = {}
     sound = True
     for given in filled.each("thread_sets"):
@@ -265,16 +268,17 @@ def _requests(filled: Filled, sets: Sets, problems: Problems) -> Requests:
     for key, given in filled["matched"]:
         resolve(key.value, key.place, sets, "thread set", problems)
         source = resolve(given.value, given.place, sets, "thread set", problems)
-        if key.value not in (sets or ()) or given.value not in sets:
+        if sets is None or key.value not in sets or given.value not in sets:
             continue
+        into = sets[key.value]
         if key.value == next(iter(sets)):
             problems.add(key.place, "matched-model", set=said(key.value))
         elif given.value in names:
             problems.add(
                 given.place, "matched-round", set=said(key.value), source=said(given.value)
             )
-        elif sets[key.value] is not None and source is not None:
-            requests[key.value] = MatchedSet(sets[key.value], source, key.place)
+        elif into is not None and source is not None:
+            requests[key.value] = MatchedSet(into, source, key.place)
     return requests
 
 

@@ -1,12 +1,10 @@
 """Points: 'x,y x,y' with a space between points and none inside."""
 
 import re
-from collections.abc import Callable
 from dataclasses import dataclass
 
+from packetgen.diagnostics import Report
 from packetgen.load.words import said
-
-Report = Callable[..., None]
 
 _PAIR = re.compile(r"(-?\d{1,6}(?:\.\d{1,9})?),(-?\d{1,6}(?:\.\d{1,9})?)", re.ASCII)
 

@@ -5,7 +5,9 @@ level of lists and quotations.
 """
 
 import re
-from collections.abc import Callable
+
+from packetgen.diagnostics import Report
+from packetgen.load.sure import sure
 
 MOST_LETTERS = 30_000  # some ten pages
 MOST_BRACKETS = 1_000  # '[' and '<' begin what may become a link
@@ -18,7 +20,7 @@ _SIGN = re.compile(r"[>*+-]|\d+[.)]", re.ASCII)
 _RULE = re.compile(r"[ \t]*([-*_])(?:[ \t]*\1)*[ \t]*", re.ASCII)  # drawn across the page
 
 
-def check_size(text: str, report: Callable[..., None]) -> bool:
+def check_size(text: str, report: Report) -> bool:
     """Whether `text` can be set. `report(code, line=…, column=…, **facts)` hears why not; both from 0."""
     if len(text) > MOST_LETTERS:
         report("prose-long", line=0, column=0, length=len(text), limit=MOST_LETTERS)
@@ -38,5 +40,5 @@ def _levels(line: str) -> int:
     """How deep the line can stand at most; a line of nothing, or drawn across the page, stands nowhere."""
     if not line.strip() or _RULE.fullmatch(line):
         return 0
-    lead = _LEAD.match(line)[0]
+    lead = sure(_LEAD.match(line))[0]
     return max(len(_SIGN.findall(lead)), len(lead.expandtabs(_SPACES_A_LEVEL)) // _SPACES_A_LEVEL)

@@ -1,8 +1,7 @@
 """What may stand in an author's file, as pure data.
 
 A file is a `Group` of `Field`s; each field has a kind. Nothing here reads anything:
-the same data check a file,
-make the reference page and make the JSON Schema.
+the same data check a file, make the reference page and make the JSON Schema.
 """
 
 from collections.abc import Mapping
@@ -247,6 +246,15 @@ class MapOf:
 
 
 @dataclass(frozen=True)
+class Needs:
+    """Where the field `name` has this option, the fields `names` are required too."""
+
+    name: str
+    option: str
+    names: tuple[str, ...]
+
+
+@dataclass(frozen=True)
 class Group:
     """Named fields. `others` is for names of the author's own, where these are allowed."""
 
@@ -254,6 +262,7 @@ class Group:
     fields: "tuple[Field, ...]"
     others: "Field | None" = None
     one_of: tuple[tuple[str, ...], ...] = ()  # of each of these sets of names exactly one is given
+    needs: tuple[Needs, ...] = ()
 
     @property
     def words(self) -> str:

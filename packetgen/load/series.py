@@ -13,6 +13,7 @@ from packetgen.load.patterns import Surroundings, load_pattern
 from packetgen.load.references import resolve
 from packetgen.load.shape_pattern import KEY_LINE
 from packetgen.load.shape_series import SERIES
+from packetgen.load.sure import all_sure, sure
 from packetgen.load.values import Filled
 from packetgen.load.words import offer, said
 from packetgen.model import Occasion, Pace, Series, ThreadSet, ToCome
@@ -72,24 +73,27 @@ def load_series(
     if problems.errors:  # nothing is put together that would be thrown away
         return None
     coming = tuple(
-        ToCome(one["title"], designer, Occasion(one["occasion"]["name"], one["occasion"]["on"]))
+        ToCome(
+            one["title"], sure(designer), Occasion(one["occasion"]["name"], one["occasion"]["on"])
+        )
         for one, designer in to_come
     )
-    titles = (filled["title"], *(one.title for one in (*patterns, *coming)))
+    here = all_sure(patterns)
+    titles = (filled["title"], *(one.title for one in here), *(one.title for one in coming))
     advise_on_letters(look, titles, filled.place_of("look"), problems)
     return Series(
         id=name,
         title=filled["title"],
         tagline=filled["tagline"],
         release=filled["release"],
-        finish=finish,
-        thread_sets=tuple(sets.values()),
-        designers=tuple(designers.values()),
-        patterns=patterns,
+        finish=sure(finish),
+        thread_sets=all_sure(sure(sets).values()),
+        designers=all_sure(sure(designers).values()),
+        patterns=here,
         to_come=coming,
         notices=notices,
         licence=filled["licence"],
-        welcome_markdown=welcome,
+        welcome_markdown=sure(welcome),
         place=filled.place,
         address=filled["address"],
         assumptions=assumptions,
@@ -168,8 +172,8 @@ def _thread_sets(
         lines.setdefault(name, place.line)
         sets[name] = None
         if given.whole and card is not None:
-            strands = (one[field] for field in _STRANDS)
-            sets[name] = ThreadSet(name, card, *strands, place=place)
+            strands = {field: one[field] for field in _STRANDS}
+            sets[name] = ThreadSet(name, card, **strands, place=place)
     return (
         None
         if any(one.value is None or one.value["name"] is None for one in filled.each("thread_sets"))

@@ -9,6 +9,7 @@ from packetgen.load.schema import (
     ListOf,
     Measure,
     Moment,
+    Needs,
     Number,
     Reference,
     ShortName,
@@ -197,6 +198,8 @@ NOTICE = Group(
             default="",
         ),
     ),
+    # Without these nobody can enter a prize draw, or know whether she may.
+    needs=(Needs("kind", "prize draw", ("opens", "closes", "who")),),
 )
 
 SERIES = Group(

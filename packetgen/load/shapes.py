@@ -7,6 +7,7 @@ from packetgen.load.shape_cards import BEAD_CARD, CLOTH, THREAD_CARD
 from packetgen.load.shape_finish import FINISH
 from packetgen.load.shape_pattern import PATTERN
 from packetgen.load.shape_series import SERIES
+from packetgen.load.symbols_file import SYMBOLS
 
 FILES = (
     FileShape(
@@ -26,5 +27,10 @@ FILES = (
         "series/<series>/<pattern>/pattern.yaml",
         "One pattern: its key and all that is not in the chart.",
         PATTERN,
+    ),
+    FileShape(
+        "series/<series>/<pattern>/symbols.yaml",
+        "The chart symbols that a pattern keeps when its key is edited; written by the tool.",
+        SYMBOLS,
     ),
 )

@@ -4,7 +4,7 @@ import re
 from collections.abc import Callable
 from dataclasses import dataclass
 
-from packetgen.diagnostics import Problems
+from packetgen.diagnostics import Problems, Report
 from packetgen.load.addresses import check_address
 from packetgen.load.dates import read_day, read_days_before, read_moment, read_rule
 from packetgen.load.money import read_money
@@ -68,10 +68,11 @@ def read_single(kind: object, node: TextNode, asking: Asking) -> object | None:
     if node.plain and len(text) > 1 and _CURLY.get(text[0]) == text[-1]:
         report("curly-quotes", straight=f'"{shown(text[1:-1])}"')
         return None
-    return _READERS[type(kind)](kind, text, report)
+    value: object | None = _READERS[type(kind)](kind, text, report)
+    return value
 
 
-def _text(kind: Text, text: str, report: Callable) -> str | None:
+def _text(kind: Text, text: str, report: Report) -> str | None:
     if not text.strip():
         report("value-empty")
         return None
@@ -86,11 +87,11 @@ def _text(kind: Text, text: str, report: Callable) -> str | None:
     return text.strip()
 
 
-def _reference(kind: Reference, text: str, report: Callable) -> str | None:
+def _reference(kind: Reference, text: str, report: Report) -> str | None:
     return _text(Text(at_most=100), text, report)
 
 
-def _short_name(kind: ShortName, text: str, report: Callable) -> str | None:
+def _short_name(kind: ShortName, text: str, report: Report) -> str | None:
     if re.fullmatch(r"[a-z0-9]+(-[a-z0-9]+)*", text) and len(text) <= 60:
         return text
     better = re.sub(r"[^a-z0-9]+", "-", text.casefold()).strip("-")[:60] or "larkmoss"
@@ -98,7 +99,7 @@ def _short_name(kind: ShortName, text: str, report: Callable) -> str | None:
     return None
 
 
-def _whole(kind: Whole, text: str, report: Callable) -> int | None:
+def _whole(kind: Whole, text: str, report: Report) -> int | None:
     if not re.fullmatch(r"-?\d{1,12}", text, re.ASCII):
         report("not-whole-number", words=kind.words)
         return None
@@ -109,7 +110,7 @@ def _whole(kind: Whole, text: str, report: Callable) -> int | None:
     return value
 
 
-def _number(kind: Number, text: str, report: Callable) -> float | None:
+def _number(kind: Number, text: str, report: Report) -> float | None:
     if re.fullmatch(r"\d+,\d+", text, re.ASCII):
         report("decimal-comma", better=said(text.replace(",", ".")))
         return None
@@ -123,7 +124,7 @@ def _number(kind: Number, text: str, report: Callable) -> float | None:
     return value
 
 
-def _measure(kind: Measure, text: str, report: Callable) -> float | None:
+def _measure(kind: Measure, text: str, report: Report) -> float | None:
     if re.match(r"\d+,\d", text, re.ASCII):
         report("decimal-comma", better=said(text.replace(",", ".", 1)))
         return None
@@ -158,7 +159,7 @@ def _measure(kind: Measure, text: str, report: Callable) -> float | None:
     return value
 
 
-def _yarn_size(kind: YarnSize, text: str, report: Callable) -> float | None:
+def _yarn_size(kind: YarnSize, text: str, report: Report) -> float | None:
     if re.search(r"\d,\d", text, re.ASCII):
         report("decimal-comma", better=said(text.replace(",", ".")))
         return None
@@ -172,7 +173,7 @@ def _yarn_size(kind: YarnSize, text: str, report: Callable) -> float | None:
     return found.tex
 
 
-def _choice(kind: Choice, text: str, report: Callable) -> str | None:
+def _choice(kind: Choice, text: str, report: Report) -> str | None:
     meant = dict(kind.means).get(text.casefold(), text)
     if meant in kind.options:
         return meant
@@ -180,14 +181,14 @@ def _choice(kind: Choice, text: str, report: Callable) -> str | None:
     return None
 
 
-def _yes_no(kind: YesNo, text: str, report: Callable) -> bool | None:
+def _yes_no(kind: YesNo, text: str, report: Report) -> bool | None:
     value = {"true": True, "yes": True, "false": False, "no": False}.get(text.casefold())
     if value is None:
         report("not-yes-no")
     return value
 
 
-def _hex(kind: Hex, text: str, report: Callable) -> str | None:
+def _hex(kind: Hex, text: str, report: Report) -> str | None:
     if re.fullmatch(r"#[0-9a-fA-F]{6}", text):
         return text.lower()
     hint = 'write six after the sign #, for example "#6b503a"'
@@ -199,15 +200,15 @@ def _hex(kind: Hex, text: str, report: Callable) -> str | None:
     return None
 
 
-def _web_address(kind: WebAddress, text: str, report: Callable) -> str | None:
+def _web_address(kind: WebAddress, text: str, report: Report) -> str | None:
     return text if check_address(text, report) else None
 
 
-def _by_report(reader: Callable) -> Callable:
+def _by_report(reader: Callable[[str, Report], object]) -> Callable[..., object]:
     return lambda kind, text, report: reader(text, report)
 
 
-_READERS: dict[type, Callable] = {
+_READERS: dict[type, Callable[..., object]] = {
     Text: _text,
     ShortName: _short_name,
     Reference: _reference,

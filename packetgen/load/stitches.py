@@ -92,7 +92,7 @@ def read_beads(
 
 
 def _mark(filled: Filled, marks: Collection[str] | None, problems: Problems) -> str | None:
-    mark = filled["colour"]
+    mark: str | None = filled["colour"]
     if mark is not None and marks is not None and mark not in marks:
         place: Place = filled.place_of("colour")
         problems.add(place, "mark-unknown", mark=said(mark), hint=offer(mark, marks))

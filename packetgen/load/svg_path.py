@@ -6,13 +6,13 @@ outline of wood has no holes.
 """
 
 import re
-from collections.abc import Callable
 from dataclasses import dataclass
 from math import acos, atan2, ceil, cos, hypot, pi, radians, sin, sqrt
 
+from packetgen.diagnostics import Report
+from packetgen.load.sure import sure
 from packetgen.load.words import said
 
-Report = Callable[..., None]
 Spot = tuple[float, float]
 
 # How far a straight side may stand off the curve that it stands for. No saw follows a tenth of a
@@ -63,12 +63,12 @@ class _Step:
 def _steps(text: str, report: Report) -> list[_Step] | None:
     """The commands one by one; a command whose numbers run on is given once for each use."""
     steps: list[_Step] = []
-    at = _GAP.match(text, 0).end()
+    at = _past_gap(text, 0)
     while at < len(text):
         letter = text[at]
         kind = letter.upper()
         if kind not in _TAKES:
-            word = re.match(r"\S+", text[at:])[0]
+            word = text[at:].split(maxsplit=1)[0]
             if letter.isalpha():
                 hint = "the letters are M L H V C S Q T A Z, large or small"
             else:
@@ -84,7 +84,7 @@ def _steps(text: str, report: Report) -> list[_Step] | None:
         begun, at = at, at + 1
         first = True
         while True:
-            here = _GAP.match(text, at).end()
+            here = _past_gap(text, at)
             if not first and (kind == "Z" or not _NUMBER.match(text, here)):
                 at = here
                 break
@@ -105,12 +105,16 @@ def _steps(text: str, report: Report) -> list[_Step] | None:
     return steps
 
 
+def _past_gap(text: str, at: int) -> int:
+    return sure(_GAP.match(text, at)).end()
+
+
 def _numbers(text: str, at: int, kind: str) -> tuple[tuple[float, ...], int]:
     """As many numbers as the command takes, or as there are, and where the text goes on."""
     numbers: list[float] = []
     for index in range(_TAKES[kind]):
         sign = _FLAG if kind == "A" and index in (3, 4) else _NUMBER
-        match = sign.match(text, _GAP.match(text, at).end())
+        match = sign.match(text, _past_gap(text, at))
         if not match:
             break
         numbers.append(float(match[0]))
@@ -138,8 +142,9 @@ class _Pen:
         elif kind == "V":
             self._go([(self.at[0], numbers[0] + from_y)])
         elif kind == "A":
-            end = (numbers[5] + from_x, numbers[6] + from_y)
-            self._go(_arc(self.at, *numbers[:3], numbers[3] != 0, numbers[4] != 0, end))
+            rx, ry, turned, large, sweep, x, y = numbers
+            end = (x + from_x, y + from_y)
+            self._go(_arc(self.at, rx, ry, turned, large != 0, sweep != 0, end))
         else:
             points = [
                 (x + from_x, y + from_y) for x, y in zip(numbers[::2], numbers[1::2], strict=True)

@@ -8,11 +8,13 @@ use in an author's file.
 import re
 from dataclasses import dataclass
 from functools import lru_cache
+from typing import NoReturn, cast
 
 import yaml
 
 from packetgen.diagnostics import Place, Problem, Problems
 from packetgen.load.characters import describe, unseen
+from packetgen.load.sure import sure
 from packetgen.load.syntax import explain
 from packetgen.load.words import LOST, counted, said, shown
 
@@ -24,12 +26,15 @@ _INDENT = re.compile(r"^[ \t\u00a0\u2000-\u200a\u3000]*")
 
 @dataclass(frozen=True)
 class TextNode:
-    """A single value. `line_places` are those of its lines' first characters, where known."""
+    """A single value. `line_places` are those of its lines' first characters, where known;
+    `span` is from where to where it stands in the file's text, its quotes included.
+    """
 
     value: str
     place: Place
     plain: bool = True
     line_places: tuple[Place, ...] = ()
+    span: tuple[int, int] = (0, 0)
 
     def at(self, offset: int, line: int = 0) -> Place:
         """The place of one character of the value; of the whole value where that cannot be told."""
@@ -43,12 +48,14 @@ class TextNode:
 class ListNode:
     items: "tuple[Node, ...]"
     place: Place
+    span: tuple[int, int] = (0, 0)
 
 
 @dataclass(frozen=True)
 class GroupNode:
     entries: "tuple[tuple[TextNode, Node], ...]"
     place: Place
+    span: tuple[int, int] = (0, 0)
 
 
 Node = TextNode | ListNode | GroupNode
@@ -107,9 +114,14 @@ def _spot(mark: "yaml.Mark | None") -> tuple[int, int] | None:
     return None if mark is None else (mark.line + 1, mark.column + 1)
 
 
+def _mark(mark: object) -> yaml.Mark:
+    """A mark of an event: the library's reader in Python, which is used here, gives one to each."""
+    return cast(yaml.Mark, mark)
+
+
 def _well_indented(text: str, path: str, problems: Problems) -> bool:
     indents = (
-        (number, _INDENT.match(line)[0])
+        (number, sure(_INDENT.match(line))[0])
         for number, line in enumerate(text.split("\n"), 1)
         if line.strip()
     )
@@ -139,10 +151,11 @@ class _Tree:
         documents = 0
         root: Node | None = None
         open_nodes: list[
-            tuple[bool, Place, list[Node]]
-        ] = []  # (a group?, where it starts, what it holds)
+            tuple[bool, Place, int, list[Node]]
+        ] = []  # (a group?, where it starts: place and index, what it holds)
         for number, event in enumerate(yaml.parse(self._text, Loader=yaml.SafeLoader)):
-            place = Place(self._path, event.start_mark.line + 1, event.start_mark.column + 1)
+            mark = _mark(event.start_mark)
+            place = Place(self._path, mark.line + 1, mark.column + 1)
             if isinstance(event, yaml.DocumentStartEvent):
                 documents += 1
                 if documents > 1:
@@ -158,14 +171,19 @@ class _Tree:
             elif isinstance(event, yaml.CollectionStartEvent):
                 if len(open_nodes) == DEEPEST:
                     self._refuse(place, "too-deep", limit=DEEPEST)
-                open_nodes.append((isinstance(event, yaml.MappingStartEvent), place, []))
+                is_group = isinstance(event, yaml.MappingStartEvent)
+                open_nodes.append((is_group, place, mark.index, []))
             elif isinstance(event, yaml.CollectionEndEvent):
-                is_group, start, held = open_nodes.pop()
-                node = self._group(held, start) if is_group else ListNode(tuple(held), start)
+                is_group, start, first, held = open_nodes.pop()
+                span = (first, max(first, _mark(event.end_mark).index))
+                if is_group:
+                    node = self._group(held, start, span)
+                else:
+                    node = ListNode(tuple(held), start, span)
             if node is None:
                 continue
             if open_nodes:
-                open_nodes[-1][2].append(node)
+                open_nodes[-1][3].append(node)
             else:
                 root = node
         if root is None or (isinstance(root, TextNode) and not root.value.strip()):
@@ -173,18 +191,18 @@ class _Tree:
             return None
         return root
 
-    def _refuse(self, place: Place, code: str, **facts: object) -> None:
+    def _refuse(self, place: Place, code: str, **facts: object) -> NoReturn:
         self._problems.add(place, code, **facts)
         raise _Refused
 
     def _refuse_specials(self, event: yaml.NodeEvent, place: Place) -> None:
         if isinstance(event, yaml.AliasEvent):
-            self._refuse(place, "needs-quotes", sign="*", word=f'"*{shown(event.anchor)}"')
+            self._refuse(place, "needs-quotes", sign="*", word=f'"*{shown(sure(event.anchor))}"')
         if event.anchor is not None or getattr(event, "tag", None) is not None:
             word = self._lines[place.line - 1][place.column - 1 :].split(" ")[0]
             self._refuse(place, "needs-quotes", sign=word[:1], word=f'"{shown(word)}"')
 
-    def _group(self, held: list[Node], start: Place) -> GroupNode:
+    def _group(self, held: list[Node], start: Place, span: tuple[int, int]) -> GroupNode:
         entries: dict[str, tuple[TextNode, Node]] = {}
         for key, value in zip(held[::2], held[1::2], strict=True):
             if not isinstance(key, TextNode):
@@ -194,7 +212,7 @@ class _Tree:
                 self._problems.add(key.place, "name-repeated", name=said(key.value), line=first)
             else:
                 entries[key.value] = (key, value)
-        return GroupNode(tuple(entries.values()), start)
+        return GroupNode(tuple(entries.values()), start, span)
 
     def _text_node(self, event: yaml.ScalarEvent, place: Place) -> TextNode:
         value = event.value
@@ -202,7 +220,8 @@ class _Tree:
         for letter in hidden:  # came in by an escape such as "\u202e"
             self._problems.add(place, "unseen-character", what=describe(letter), more="")
             value = value.replace(letter, LOST)
-        return TextNode(value, place, not event.style, self._line_places(event, place))
+        span = (_mark(event.start_mark).index, _mark(event.end_mark).index)
+        return TextNode(value, place, not event.style, self._line_places(event, place), span)
 
     def _line_places(self, event: yaml.ScalarEvent, place: Place) -> tuple[Place, ...]:
         if event.style == "|":
@@ -217,7 +236,8 @@ class _Tree:
                 for number in range(len(lines))
             )
         quote = 1 if event.style in ("'", '"') else 0
-        source = self._text[event.start_mark.index + quote : event.end_mark.index - quote]
+        start, end = _mark(event.start_mark), _mark(event.end_mark)
+        source = self._text[start.index + quote : end.index - quote]
         if source != event.value:
             return ()
         return (Place(self._path, place.line, place.column + quote),)

@@ -4,6 +4,7 @@ Every noun that a later stage may complain about keeps the `Place` where its aut
 Lengths are millimetres or metres, as the name says; names and numbers are the author's own.
 """
 
+from packetgen.edition_names import EDITION_NAMES
 from packetgen.model.chart import (
     BARE,
     Bead,
@@ -19,7 +20,6 @@ from packetgen.model.chart import (
 from packetgen.model.goods import BeadCard, Cloth, Colour, Price, ThreadCard, Weave
 from packetgen.model.look import BY_DAY, BY_NIGHT, FACE_ROLES, Faces, FontFile, Look, Palette
 from packetgen.model.pattern import (
-    EDITION_NAMES,
     GENERIC_FINISHES,
     GIVEN_AWAY,
     ClothOption,
@@ -52,6 +52,7 @@ from packetgen.model.series import (
     Assumptions,
     Content,
     Ease,
+    Listed,
     Notice,
     Pace,
     Series,
@@ -112,6 +113,7 @@ __all__ = [
     "Price",
     "Revision",
     "Sells",
+    "Listed",
     "Series",
     "Stitch",
     "ThreadCard",

@@ -12,10 +12,6 @@ from packetgen.model.people import Designer, Occasion
 _NOWHERE = Place("")  # for nouns that no author wrote down
 
 
-# The editions of a chart. The packet itself is in colour; each other one is a document of its own.
-EDITION_NAMES = ("colour", "black-and-white", "large-print", "tablet", "written")
-
-
 # What a pattern that costs nothing may show on its page.
 GIVEN_AWAY = ("chart", "packet")
 

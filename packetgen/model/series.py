@@ -98,6 +98,20 @@ class Series:
 
 
 @dataclass(frozen=True)
+class Listed:
+    """What the page above several series says of one of them."""
+
+    id: str
+    title: str
+    tagline: str
+    address: str
+
+    @classmethod
+    def of(cls, series: Series) -> "Listed":
+        return cls(series.id, series.title, series.tagline, series.address or "")
+
+
+@dataclass(frozen=True)
 class Content:
     """Everything under the content folder that a build needs, resolved: nobody looks a name up again."""
 

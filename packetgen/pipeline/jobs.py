@@ -2,25 +2,28 @@
 
 import copyreg
 import hashlib
-from collections.abc import Iterable, Iterator
-from concurrent.futures import FIRST_COMPLETED, ProcessPoolExecutor, wait
-from contextlib import contextmanager
+import logging
+import time
 from dataclasses import dataclass, replace
 from functools import cache, cached_property
-from multiprocessing import get_all_start_methods, get_context
 from pathlib import Path
 from types import MappingProxyType
+from typing import TYPE_CHECKING, Any
 
-from packetgen.digest import digest
+from packetgen.digest import Keep, digest
 from packetgen.model import Grid, Pattern, Series
-from packetgen.pipeline.kept_on_disk import KeptOnDisk
 from packetgen.pipeline.packets import packet_files
 from packetgen.reckon.figures import Figures
 from packetgen.record import Output
 from packetgen.write import Staging
 
+if TYPE_CHECKING:
+    from packetgen.render.templates import Environment
 
-def _read_only(mapping: dict) -> MappingProxyType:
+_LOG = logging.getLogger("packetgen.jobs")
+
+
+def _read_only(mapping: dict[Any, Any]) -> MappingProxyType[Any, Any]:
     return MappingProxyType(mapping)
 
 
@@ -39,8 +42,6 @@ class PatternJob:
     editions: tuple[str, ...] | None
     program: str  # a name for program and templates of packets
     own_templates: Path | None
-    keep: KeptOnDisk
-    staging: Staging
 
     @cached_property
     def recipe(self) -> str:
@@ -92,15 +93,18 @@ def _cover(pattern: Pattern) -> Pattern:
     )
 
 
-def do(job: PatternJob) -> dict[str, Output]:
+def do(job: PatternJob, keep: Keep, staging: Staging) -> dict[str, Output]:
     """Set the packet and write it, and draw the pictures for whoever asks `keep` for them later; what was
     written. Raises EngineComplaint, TemplateFault, OSError."""
     from packetgen.render.pictures import cover_jpeg, pattern_pictures
 
+    since_s, name = time.perf_counter(), job.figures.pattern.id
     if job.pictures:
-        pattern_pictures(job.series, job.figures, job.pictures == "out", job.keep)
+        pattern_pictures(job.series, job.figures, job.pictures == "out", keep)
+        _LOG.debug("%s: pictures drawn (%.2f s)", name, time.perf_counter() - since_s)
     if not job.packet:
         return {}
+    since_s = time.perf_counter()
     files = packet_files(
         job.series,
         job.figures,
@@ -109,7 +113,9 @@ def do(job: PatternJob) -> dict[str, Output]:
         environment_of(job.own_templates),
     )
     of = job.series.id
-    return {path: put(job.staging, path, data, of, job.recipe) for path, data in files.items()}
+    outputs = {path: put(staging, path, data, of, job.recipe) for path, data in files.items()}
+    _LOG.debug("%s: packet set (%.2f s)", name, time.perf_counter() - since_s)
+    return outputs
 
 
 def put(staging: Staging, path: str, data: bytes, series_id: str, recipe: str = "") -> Output:
@@ -119,54 +125,8 @@ def put(staging: Staging, path: str, data: bytes, series_id: str, recipe: str = 
 
 
 @cache
-def environment_of(own_templates: Path | None) -> object:
+def environment_of(own_templates: Path | None) -> "Environment":
     """The templates' environment, once in each process."""
     from packetgen.render.templates import environment
 
     return environment(own_templates)
-
-
-class Bench:
-    """Where jobs are done: in this process, or in several side by side."""
-
-    def __init__(self, pool: ProcessPoolExecutor | None) -> None:
-        self._pool = pool
-
-    def all_done(
-        self, jobs: Iterable[PatternJob]
-    ) -> Iterator[tuple[PatternJob, dict[str, Output] | Exception]]:
-        """Each job as it is done, with what it wrote or why it could not."""
-        if self._pool is None:
-            for job in jobs:
-                yield job, _tried(job)
-            return
-        waiting = {self._pool.submit(_tried, job): job for job in jobs}
-        while waiting:
-            done, _ = wait(waiting, return_when=FIRST_COMPLETED)
-            for future in done:
-                yield waiting.pop(future), future.result()
-
-
-@contextmanager
-def bench(workers: int) -> Iterator[Bench]:
-    """With one worker everything is done right here."""
-    if workers < 2:
-        yield Bench(None)
-        return
-    # A process that is begun from nothing holds no locks and no open files of this one.
-    method = "forkserver" if "forkserver" in get_all_start_methods() else "spawn"
-    context = get_context(method)
-    if method == "forkserver":
-        context.set_forkserver_preload(["packetgen.pipeline.engine"])
-    pool = ProcessPoolExecutor(workers, context)
-    try:
-        yield Bench(pool)
-    finally:
-        pool.shutdown(cancel_futures=True)
-
-
-def _tried(job: PatternJob) -> dict[str, Output] | Exception:
-    try:
-        return do(job)
-    except Exception as error:  # told by whoever waits for it, beside what else went wrong
-        return error

@@ -11,14 +11,15 @@ from pathlib import Path
 
 
 class KeptOnDisk:
-    """`known` holds, by digest, the path in the last build and the SHA-256 of the file there."""
+    """`known` holds, by digest, the path in the last build and the SHA-256 of the file there. What is
+    `made` goes into that folder."""
 
     def __init__(self, last: Path, known: Mapping[str, tuple[str, str]], made: Path) -> None:
         self._last, self._known, self._made = last, known, made
         self._asked_for: dict[str, str] = {}
 
     def __call__(self, name: str, make: Callable[[], bytes]) -> bytes:
-        data = self._found(name)
+        data = self.found(name)
         if data is None:
             data = make()
             self._put(name, data)
@@ -33,7 +34,8 @@ class KeptOnDisk:
         """Digest → SHA-256 of all that was asked for here."""
         return self._asked_for
 
-    def _found(self, name: str) -> bytes | None:
+    def found(self, name: str) -> bytes | None:
+        """What this build, or the last one, has made under that digest."""
         try:
             return (self._made / name).read_bytes()
         except OSError:

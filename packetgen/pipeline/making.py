@@ -1,29 +1,22 @@
 """The files of a build: made, or taken over from the last one."""
 
 from collections.abc import Callable, Iterable
-from dataclasses import replace
 from functools import cache
-from itertools import chain
 
-from packetgen.digest import digest
 from packetgen.model import Series
-from packetgen.pipeline.jobs import (
-    PatternJob,
-    as_packet_sees,
-    bench,
-    environment_of,
-    packet_recipe,
-    put,
-)
+from packetgen.nouns import counted
+from packetgen.pipeline.bench import bench
+from packetgen.pipeline.jobs import environment_of, put
 from packetgen.pipeline.kept_on_disk import KeptOnDisk
 from packetgen.pipeline.order import Order, Told
-from packetgen.pipeline.packets import colour_papers, paper_names
-from packetgen.pipeline.proofs import Proof, Reckoned
-from packetgen.pipeline.public import Listed, list_files, series_files
+from packetgen.pipeline.packets import colour_papers
+from packetgen.pipeline.plans import SCHEMA, Plan, paper_digest
+from packetgen.pipeline.proofs import Reckoned
+from packetgen.pipeline.public import list_files, series_files
 from packetgen.reckon.figures import Figures
-from packetgen.reckon.standing import Standing, standing
-from packetgen.record import Output, Record, SeriesRecord
-from packetgen.render.ledger_schema import FILE_NAME, schema_file
+from packetgen.reckon.standing import Standing
+from packetgen.record import Output, SeriesRecord
+from packetgen.render.ledger_schema import schema_file
 from packetgen.write import Staging
 
 Outputs = dict[str, Output]
@@ -38,109 +31,45 @@ class NotMade(Exception):
 
 
 class Making:
-    """One build at work. `program` names all that every packet is made with; `lost` holds files of the
-    last build that are not there any more."""
+    """One build at work. `ended` hears of each stage that is done."""
 
     def __init__(
         self,
         order: Order,
-        told: Told,
-        last: Record,
-        lost: frozenset[str],
-        program: str,
+        plan: Plan,
         staging: Staging,
+        told: Told,
+        ended: Callable[[str], None],
     ) -> None:
-        self._order, self._told, self._program, self._staging = order, told, program, staging
-        broken = {last.outputs[path].recipe for path in lost}
-        self._last = {
-            path: one
-            for path, one in last.outputs.items()
-            if path not in lost and (not one.recipe or one.recipe not in broken)
-        }
-        self._records, self._drawn = last.series, last.drawn
-        self._recipes = {one.recipe for one in self._last.values()}
-        pictures = {
-            name: (path, self._last[path].sha256)
-            for name, path in last.drawn.items()
-            if path in self._last
-        }
-        self._keep = KeptOnDisk(staging.last, pictures, staging.scratch)
+        self._order, self._plan, self._staging = order, plan, staging
+        self._told, self._ended = told, ended
+        self._keep = KeptOnDisk(staging.last, plan.pictures(), staging.scratch)
 
-    def all_of(
-        self, checked: Proof, resting: frozenset[str]
-    ) -> tuple[dict[str, SeriesRecord], Outputs]:
+    def all_files(self) -> tuple[dict[str, SeriesRecord], Outputs]:
         """Make the series that were read and take over those at rest; all that there is now.
 
-        Raises NotMade, OSError.
+        Raises NotMade, OSError, WorkerLost.
         """
-        several = len(checked.reckoned) + len(resting) > 1
-        wanted = self._order.choose(checked) if self._order.choose else None
-        outputs = self._taken_over(
-            path for path, one in self._last.items() if one.series in resting
-        )
-        records = {name: self._records[name] for name in resting}
-        stands = {
-            each.series.id: standing(each.series, each.figures, self._order.as_of)
-            for each in checked.reckoned
-        }
-        jobs = {
-            each.series.id: self._jobs(each, stands[each.series.id], wanted)
-            for each in checked.reckoned
-        }
-        to_do = [job for job in map(self._left_to_do, chain(*jobs.values())) if job]
-        self._told.stage(f"{len(to_do)} patterns to draw and set")
-        self._told.expect(len(to_do) + len(checked.reckoned))
-        faults: dict[str, Exception] = {}
-        with bench(min(self._order.workers, len(to_do))) as at:
-            for job, result in at.all_done(to_do):
-                made = "packet" if job.packet else "pictures"
-                self._told.step(f"{job.figures.pattern.title}: {made}")
-                if isinstance(result, Exception):
-                    faults.setdefault(str(result), result)  # one template spoils every packet alike
-                else:
-                    outputs |= result
-        if faults:
-            raise NotMade(tuple(faults.values()))
         from packetgen.render.pdf import EngineComplaint
         from packetgen.render.templates import TemplateFault
 
+        outputs = self._taken_over(self._plan.at_rest())
+        records = {name: self._plan.last.series[name] for name in self._plan.resting}
+        outputs |= self._patterns()
         try:
-            self._add_public(checked, stands, jobs, records, outputs, several)
+            self._add_public(records, outputs)
         except (EngineComplaint, TemplateFault) as error:
             raise NotMade((error,)) from error
         return records, outputs
 
-    def _add_public(
-        self,
-        checked: Proof,
-        stands: dict[str, Standing],
-        jobs: dict[str, tuple[PatternJob, ...]],
-        records: dict[str, SeriesRecord],
-        outputs: Outputs,
-        several: bool,
-    ) -> None:
-        """The pages of every series that was read, and what stands above them. Raises EngineComplaint,
-        TemplateFault."""
-        for each in checked.reckoned:
-            name = each.series.id
-            outputs |= self._taken_over(self._packets_left(each, jobs[name], outputs))
-            outputs |= self._public(stands[name], several, outputs)
-            behind = any(not j.packet and j.recipe not in self._recipes for j in jobs[name])
-            records[name] = _series_record(each, stands[name], self._order, behind)
-            self._told.step(f"{each.series.title}: pages")
-        schema = f"ledger/{FILE_NAME}"
-        outputs[schema] = put(self._staging, schema, schema_file(), "")
-        if several:
-            outputs |= self._list_of(records, stands.values())
-
-    def drawn(self, outputs: Outputs, resting: frozenset[str]) -> dict[str, str]:
-        """By digest, every picture that `keep` was asked for, in this build or, of a series at `resting`,
-        in an earlier one: a path among `outputs`."""
+    def drawn(self, outputs: Outputs) -> dict[str, str]:
+        """By digest, every picture that `keep` was asked for, in this build or, of a series at rest, in an
+        earlier one: a path among `outputs`."""
         of_contents = {one.sha256: path for path, one in sorted(outputs.items(), reverse=True)}
         of_rest = {
             name: path
-            for name, path in self._drawn.items()
-            if path in outputs and outputs[path].series in resting
+            for name, path in self._plan.last.drawn.items()
+            if path in outputs and outputs[path].series in self._plan.resting
         }
         return of_rest | {
             name: of_contents[sha256]
@@ -148,123 +77,89 @@ class Making:
             if sha256 in of_contents
         }
 
+    def _patterns(self) -> Outputs:
+        """Packets, ledgers and pictures that the last build has not. Raises NotMade."""
+        to_do = self._plan.to_do(self._keep.has)
+        packets, pictures = (
+            sum(bool(getattr(job, what)) for job in to_do) for what in ("packet", "pictures")
+        )
+        workers = min(self._order.workers, len(to_do))
+        what = f"{counted(packets, 'packet')}, pictures of {counted(pictures, 'pattern')}"
+        self._ended(f"to be made: {what}")
+        self._told.expect(len(to_do) + len(self._plan.checked.reckoned))
+        outputs: Outputs = {}
+        faults: dict[str, Exception] = {}
+        with bench(workers) as at:
+            for job, done in at.all_done(to_do, self._keep, self._staging):
+                made = "packet" if job.packet else "pictures"
+                self._told.step(f"{job.figures.pattern.title}: {made}")
+                outputs |= done.outputs
+                if done.fault:  # one template spoils every packet alike
+                    faults.setdefault(str(done.fault), done.fault)
+        if to_do:
+            side = f", {workers} side by side" if workers > 1 else ""
+            self._ended(f"drawn and set: {what}{side}")
+        if faults:
+            raise NotMade(tuple(faults.values()))
+        return outputs
+
+    def _add_public(self, records: dict[str, SeriesRecord], outputs: Outputs) -> None:
+        """The pages of every series that was read, and what stands above them. Raises EngineComplaint,
+        TemplateFault."""
+        for each in self._plan.checked.reckoned:
+            name = each.series.id
+            outputs |= self._taken_over(self._plan.packets_left(name, outputs))
+            pages = self._public(self._plan.stands[name], outputs)
+            outputs |= pages
+            records[name] = self._record_of(each)
+            self._told.step(f"{each.series.title}: pages")
+            self._ended(f"pages of {each.series.title}: {counted(len(pages), 'file')}")
+        outputs[SCHEMA] = put(self._staging, SCHEMA, schema_file(), "")
+        if self._plan.fills_list:
+            env = environment_of(self._order.own_templates)
+            for path, data in list_files(*self._plan.above(), env).items():
+                outputs[path] = put(self._staging, path, data, "")
+
     def _taken_over(self, paths: Iterable[str]) -> Outputs:
         """Files of the last build."""
-        outputs = {path: self._last[path] for path in paths}
+        outputs = {path: self._plan.kept[path] for path in paths}
         for path in outputs:
             self._staging.keep(path)
         return outputs
 
-    def _jobs(
-        self, each: Reckoned, stands: Standing, wanted: frozenset[str] | None
-    ) -> tuple[PatternJob, ...]:
-        """A job a pattern: its packet, where that is wanted, and its pictures."""
-        teased = {of.pattern.id for of in stands.teased}
-        out = {of.pattern.id for of in stands.figures}
-        return tuple(
-            PatternJob(
-                series=as_packet_sees(each.series, of.pattern),
-                figures=of,
-                packet=wanted is None or of.pattern.id in wanted,
-                pictures="out"
-                if of.pattern.id in out
-                else "part"
-                if of.pattern.id in teased
-                else "",
-                editions=self._order.editions,
-                program=self._program,
-                own_templates=self._order.own_templates,
-                keep=self._keep,
-                staging=self._staging,
-            )
-            for of in each.figures
-        )
-
-    def _left_to_do(self, job: PatternJob) -> PatternJob | None:
-        """The job without what the last build has; None where nothing is left."""
-        packet = job.packet and job.recipe not in self._recipes
-        pictures = "" if self._has_pictures(job) else job.pictures
-        return replace(job, packet=packet, pictures=pictures) if packet or pictures else None
-
-    def _has_pictures(self, job: PatternJob) -> bool:
-        from packetgen.render.pictures import pattern_pictures
-
-        def only_known(name: str, make: Callable[[], bytes]) -> bytes:
-            if not self._keep.has(name):
-                raise LookupError(name)
-            return self._keep(name, make)
-
-        try:
-            if job.pictures:
-                pattern_pictures(job.series, job.figures, job.pictures == "out", only_known)
-        except LookupError:
-            return False
-        return True
-
-    def _list_of(self, records: dict[str, SeriesRecord], stands: Iterable[Standing]) -> Outputs:
-        """What stands above several series; the first of them is always among those that were read."""
-        read = {one.series.id: one.series for one in stands}
-        listed = tuple(
-            read.get(name) or Listed(name, one.title, one.tagline, one.address)
-            for name, one in sorted(records.items())
-        )
-        files = list_files(listed, environment_of(self._order.own_templates))
-        return {path: put(self._staging, path, data, "") for path, data in files.items()}
-
-    def _packets_left(
-        self, each: Reckoned, jobs: tuple[PatternJob, ...], made: Outputs
-    ) -> Iterable[str]:
-        """Packets and ledgers of the series in the last build that need not, or may not, be made anew."""
-        by_id = {job.figures.pattern.id: job for job in jobs}
-        folders = (f"packets/{each.series.id}/", f"ledger/{each.series.id}/")
-        for path, one in self._last.items():
-            if path in made or not path.startswith(folders):
-                continue
-            job = by_id.get(pattern_of(path, by_id))
-            if job and (not job.packet or one.recipe == job.recipe):
-                yield path
-
-    def _public(self, stands: Standing, several: bool, made: Outputs) -> Outputs:
+    def _public(self, stands: Standing, made: Outputs) -> Outputs:
         """Site and share of one series, with the pictures that are there by now."""
         env = environment_of(self._order.own_templates)
 
         def packet(series: Series, figures: Figures) -> dict[str, bytes]:
             """What a pattern gives away: the packet that is sold where that tells of nothing to come."""
-            seen = as_packet_sees(series, figures.pattern)
-            recipe = packet_recipe(self._program, seen, figures, self._order.editions)
-            names = paper_names(figures.pattern)
-            sold = {name: f"packets/{series.id}/{name}" for name in names}
+            seen, sold, recipe = self._plan.given_away(series, figures)
             if all(path in made and made[path].recipe == recipe for path in sold.values()):
                 return {name: self._staging.read(path) for name, path in sold.items()}
             set_now = cache(lambda: colour_papers(seen, figures, env))
-            return {
-                name: self._keep(digest(recipe, name), lambda name=name: set_now()[name])
-                for name in names
-            }
 
-        files = series_files(stands, env, self._keep, packet, several)
+            def one(name: str) -> bytes:
+                return self._keep(paper_digest(recipe, name), lambda: set_now()[name])
+
+            return {name: one(name) for name in sold}
+
+        files = series_files(stands, env, self._keep, packet, self._plan.several)
         return {
             path: put(self._staging, path, data, stands.series.id) for path, data in files.items()
         }
 
-
-def pattern_of(path: str, ids: Iterable[str]) -> str:
-    """Which of the patterns a file of a packet belongs to, by its name; '' for none."""
-    name = path.rpartition("/")[2]
-    owners = [one for one in ids if name.startswith((f"{one}-", f"{one}."))]
-    return max(owners, key=len, default="")
-
-
-def _series_record(each: Reckoned, stands: Standing, order: Order, behind: bool) -> SeriesRecord:
-    series, since, until = each.series, stands.since, stands.until
-    return SeriesRecord(
-        title=series.title,
-        tagline=series.tagline,
-        address=series.address or "",
-        patterns=tuple(of.pattern.id for of in each.figures),
-        zone=series.release.tzinfo.key,
-        behind=behind,
-        shows_all=order.as_of is None,
-        stands_from=since.isoformat() if since else "",
-        stands_until=until.isoformat() if until else "",
-    )
+    def _record_of(self, each: Reckoned) -> SeriesRecord:
+        series, stands = each.series, self._plan.stands[each.series.id]
+        zone = series.release.tzinfo
+        since, until = stands.since, stands.until
+        return SeriesRecord(
+            title=series.title,
+            tagline=series.tagline,
+            address=series.address or "",
+            patterns=tuple(of.pattern.id for of in each.figures),
+            zone=getattr(zone, "key", ""),  # the loaders give only zones that have a name
+            behind=self._plan.behind(series.id),
+            shows_all=self._order.as_of is None,
+            stands_from=since.isoformat() if since else "",
+            stands_until=until.isoformat() if until else "",
+        )

@@ -1,15 +1,23 @@
 """What is asked of a build, and who hears how it goes on."""
 
+from __future__ import annotations
+
 from collections.abc import Callable
 from dataclasses import dataclass
 from pathlib import Path
+from typing import TYPE_CHECKING
 
-from packetgen.pipeline.proofs import Proof
-from packetgen.reckon.standing import AsOf
+if TYPE_CHECKING:
+    from packetgen.pipeline.proofs import Proof
+    from packetgen.reckon.moments import AsOf
 
 
 def _nothing(*_: object) -> None:
     pass
+
+
+class WorkerLost(Exception):
+    """A process that worked on a pattern was ended from outside."""
 
 
 @dataclass(frozen=True)
@@ -34,7 +42,6 @@ class Told:
     expect: Callable[[int], None] = _nothing  # how many steps there will be
     step: Callable[[str], None] = _nothing  # one of them is done
     wait: Callable[[], None] = _nothing  # another build is at work there, and is waited for
-    stage: Callable[[str], None] = _nothing  # what only somebody who asks wants to know
 
 
 NOBODY = Told()

@@ -1,13 +1,22 @@
 """What is sold of one pattern, and its ledger. chart → render, without the disk."""
 
 from collections.abc import Mapping
+from typing import TYPE_CHECKING
 
 from packetgen.model import Pattern, Series
 from packetgen.reckon.figures import Figures
 
+if TYPE_CHECKING:
+    from packetgen.render.packet import PacketSource
+    from packetgen.render.templates import Environment
+
 
 def packet_files(
-    series: Series, figure: Figures, cover_jpeg: bytes, editions: frozenset[str] | None, env: object
+    series: Series,
+    figure: Figures,
+    cover_jpeg: bytes,
+    editions: frozenset[str] | None,
+    env: "Environment",
 ) -> dict[str, bytes]:
     """Everything of one pattern that is not public, by its path in the build folder.
 
@@ -22,12 +31,12 @@ def packet_files(
 
     pattern = figure.pattern
     wanted = frozenset(pattern.editions) if editions is None else editions
-    sold = papers(pattern, "", packet(series, figure, cover_jpeg, env))
+    sold = papers(pattern, "", packet(series, figure, cover_jpeg, env), env)
     for edition in EDITIONS.values():
         if edition.id in wanted and edition is not COLOUR:
-            sold |= papers(pattern, f"-{edition.id}", booklet(series, figure, edition, env))
+            sold |= papers(pattern, f"-{edition.id}", booklet(series, figure, edition, env), env)
     if "written" in wanted:
-        sold |= papers(pattern, "-written", written_source(series, figure, env))
+        sold |= papers(pattern, "-written", written_source(series, figure, env), env)
         sold[f"{pattern.id}-written.txt"] = as_text(written(pattern)).encode()
     files = under(f"packets/{series.id}", sold | {f"{pattern.id}.zip": zipped(sold)})
     files[f"ledger/{series.id}/{pattern.id}.json"] = ledger(series, figure, symbols_of(figure))
@@ -41,30 +50,59 @@ def paper_names(pattern: Pattern) -> tuple[str, ...]:
     return tuple(f"{pattern.id}-{paper}.pdf" for paper in PAPERS_MM)
 
 
-def colour_papers(series: Series, figures: Figures, env: object) -> dict[str, bytes]:
+def packet_paths(
+    series: Series, pattern: Pattern, editions: frozenset[str] | None
+) -> tuple[str, ...]:
+    """Where everything stands that `packet_files` makes, in the build folder."""
+    from packetgen.chart.editions import COLOUR, EDITIONS
+    from packetgen.render.pdf import PAPERS_MM
+
+    wanted = frozenset(pattern.editions) if editions is None else editions
+    endings = [f"-{paper}.pdf" for paper in PAPERS_MM]
+    for edition in EDITIONS.values():
+        if edition.id in wanted and edition is not COLOUR:
+            papers = [f"-{paper}" for paper in PAPERS_MM] if edition.on_paper else [""]
+            endings += [f"-{edition.id}{paper}.pdf" for paper in papers]
+    if "written" in wanted:
+        endings += [f"-written-{paper}.pdf" for paper in PAPERS_MM]
+        endings.append("-written.txt")
+    sold = (f"packets/{series.id}/{pattern.id}{ending}" for ending in (*endings, ".zip"))
+    return *sold, f"ledger/{series.id}/{pattern.id}.json"
+
+
+def colour_papers(series: Series, figures: Figures, env: "Environment") -> dict[str, bytes]:
     """The packet itself on each of its papers, by file name. Raises EngineComplaint, TemplateFault."""
     from packetgen.render.packet import packet
     from packetgen.render.pictures import cover_jpeg
 
-    return papers(figures.pattern, "", packet(series, figures, cover_jpeg(figures), env))
+    return papers(figures.pattern, "", packet(series, figures, cover_jpeg(figures), env), env)
 
 
-def papers(pattern: Pattern, ending: str, source: object) -> dict[str, bytes]:
-    """A document for each of its papers, by file name."""
-    from packetgen.render.pdf import PAPERS_MM, documents
+def papers(
+    pattern: Pattern, ending: str, source: "PacketSource", env: "Environment"
+) -> dict[str, bytes]:
+    """A document for each of its papers, by file name. Raises EngineComplaint, in an author's words."""
+    from packetgen.render.engine_words import sources, told
+    from packetgen.render.pdf import PAPERS_MM, EngineComplaint, documents
 
     edition = source.edition
     identifier = f"{pattern.id}{ending}/{len(pattern.revisions)}".encode()
-    made = documents(
-        source.html,
-        source.assets,
-        identifier,
-        source.charts,
-        edition.page_mm,
-        PAPERS_MM if edition.on_paper else {"": edition.page_mm},
-        source.attached,
-        source.dated,
-    )
+    try:
+        made = documents(
+            source.html,
+            source.assets,
+            identifier,
+            source.charts,
+            edition.page_mm,
+            PAPERS_MM if edition.on_paper else {"": edition.page_mm},
+            source.attached,
+            source.dated,
+        )
+    except EngineComplaint as complaint:
+        templates = sources(env)
+        raise EngineComplaint(
+            *(told(said, source.html, source.template, templates) for said in complaint.args)
+        ) from complaint
     return {
         f"{pattern.id}{ending}{f'-{paper}' if paper else ''}.pdf": data
         for paper, data in made.items()

@@ -6,8 +6,10 @@ from pathlib import Path
 
 from packetgen.chart.vision_check import complain_of_likeness
 from packetgen.diagnostics import Problems
-from packetgen.load import load_content
+from packetgen.load.content import load_content
 from packetgen.model import Series, ThreadCard
+from packetgen.nouns import counted
+from packetgen.pipeline.stages import stages
 from packetgen.reckon.bead_fit import complain_of_beads
 from packetgen.reckon.contrast import complain_of_contrast
 from packetgen.reckon.conversions import complain_of_conversions
@@ -41,12 +43,24 @@ class Proof:
         return not self.problems.errors
 
 
-def proof(content_folder: Path, only: frozenset[str] | None = None) -> Proof:
-    """Load and reckon everything, or the series whose ids are in `only`; report every problem; write nothing."""
-    content, problems = load_content(content_folder, only)
+def proof(
+    content_folder: Path,
+    only: frozenset[str] | None = None,
+    instead: Mapping[str, bytes] | None = None,
+) -> Proof:
+    """Load and reckon everything, or the series whose ids are in `only`; report every problem; write nothing.
+
+    The files of `instead`, by path, are taken as they are there and not as the disk has them.
+    """
+    ended = stages()
+    content, problems = load_content(content_folder, only, instead)
     if content is None:
+        ended(f"read: {counted(len(problems.errors), 'thing')} to mend")
         return Proof((), problems)
+    patterns = sum(len(series.patterns) for series in content.series)
+    ended(f"read: {counted(patterns, 'pattern')}, {len(content.series)} series")
     reckoned = tuple(_reckon(_matched(series, problems)) for series in content.series)
+    ended("reckoned")
     for each in reckoned:
         complain(each.figures, each.series, problems)
         complain_of_magnets(each.figures, each.series, problems)
@@ -60,6 +74,8 @@ def proof(content_folder: Path, only: frozenset[str] | None = None) -> Proof:
             complain_of_beads(figure.pattern, problems)
             complain_of_isolated(figure.pattern, figure.isolated, problems)
             complain_of_conversions(figure.pattern, problems)
+    errors = len(problems.errors)
+    ended(f"checked: {counted(errors, 'thing')} to mend, {len(problems) - errors} to think of")
     return Proof(reckoned, problems, content.thread_cards)
 
 

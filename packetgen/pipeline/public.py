@@ -1,25 +1,17 @@
 """What anybody may see: build/site and build/share. render, without the disk."""
 
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass
+from typing import TYPE_CHECKING
 
 from packetgen.digest import Keep, afresh
-from packetgen.model import Series
+from packetgen.model import Listed, Series
 from packetgen.pipeline.packets import under
 from packetgen.pipeline.proofs import Proof
 from packetgen.reckon.figures import Figures
 from packetgen.reckon.standing import AsOf, Standing, standing
 
-
-@dataclass(frozen=True)
-class Listed:
-    """What the page above several series says of one that was not read."""
-
-    id: str
-    title: str
-    tagline: str
-    address: str
-
+if TYPE_CHECKING:
+    from packetgen.render.templates import Environment
 
 # Sets the packet of a pattern for a series as it stands: file name → bytes.
 SetPacket = Callable[[Series, Figures], Mapping[str, bytes]]
@@ -27,7 +19,7 @@ SetPacket = Callable[[Series, Figures], Mapping[str, bytes]]
 
 def public_files(
     checked: Proof,
-    env: object,
+    env: "Environment",
     as_of: AsOf = None,
     keep: Keep = afresh,
     set_packet: SetPacket | None = None,
@@ -44,12 +36,13 @@ def public_files(
     for stands in standings:
         files |= series_files(stands, env, keep, set_packet, several)
     if several:
-        files |= list_files(tuple(stands.series for stands in standings), env)
+        listed = tuple(Listed.of(stands.series) for stands in standings)
+        files |= list_files(standings[0].series, listed, env)
     return files
 
 
 def series_files(
-    stands: Standing, env: object, keep: Keep, set_packet: SetPacket | None, several: bool
+    stands: Standing, env: "Environment", keep: Keep, set_packet: SetPacket | None, several: bool
 ) -> dict[str, bytes]:
     """The public files of one series; `several` series have a folder each. Raises as `public_files` does."""
     from packetgen.render.pictures import site_pictures
@@ -64,11 +57,11 @@ def series_files(
     return under(f"site/{name}" if several else "site", site) | under(f"share/{name}", shared)
 
 
-def list_files(listed: tuple[Series | Listed, ...], env: object) -> dict[str, bytes]:
-    """What stands above several series, in the look of the first, which is a Series."""
+def list_files(first: Series, listed: tuple[Listed, ...], env: "Environment") -> dict[str, bytes]:
+    """What stands above several series, in the look of the first of those `listed`. Raises TemplateFault."""
     from packetgen.render.site import series_list_files
 
-    return under("site", series_list_files(listed, env))
+    return under("site", series_list_files(first, listed, env))
 
 
 def _packets_given(stands: Standing, set_packet: SetPacket) -> dict[str, Mapping[str, bytes]]:

@@ -2,10 +2,11 @@
 
 from collections.abc import Iterator
 
-from packetgen.pipeline.builds import CONTENT, OWN, TEMPLATES, Built, series_of
-from packetgen.record import Output
+from packetgen.pipeline.builds import Built
+from packetgen.pipeline.survey import CONTENT, OWN, TEMPLATES, series_of
 
 _MOST_NAMED = 3
+TAKEN_AWAY = "it was taken away or changed in the build folder"
 
 
 def reasons(built: Built) -> Iterator[tuple[str, str]]:
@@ -16,14 +17,17 @@ def reasons(built: Built) -> Iterator[tuple[str, str]]:
             yield path, "as it was"
         elif path not in built.before:
             yield path, "new"
+        elif path in built.lost:
+            yield path, f"made anew: {TAKEN_AWAY}"
         else:
-            yield path, f"made anew: {_because(path, output, built)}"
+            yield path, f"made anew: {because(path, output.series, built.inputs_changed)}"
     for path in built.gone:
         yield path, "gone"
 
 
-def _because(path: str, output: Output, built: Built) -> str:
-    may_be = [of for of in built.inputs_changed if _may_be_in(of, path, output)]
+def because(path: str, series_id: str, inputs_changed: tuple[str, ...]) -> str:
+    """Which of the inputs that have changed the file at `path`, of that series, may be made from."""
+    may_be = [of for of in inputs_changed if _may_be_in(of, path, series_id)]
     # A file of another pattern is named only where nothing nearer has changed: what designs of a series
     # share is their calendar and their magnets.
     near = [of for of in may_be if _of_same_pattern(of, path)] or may_be
@@ -32,17 +36,17 @@ def _because(path: str, output: Output, built: Built) -> str:
         named.append(f"{len(near) - _MOST_NAMED} more")
     if named:
         return ", ".join(named)
-    return "another day" if _is_public(path) else "other options"
+    return "another day" if is_public(path) else "other options"
 
 
-def _may_be_in(changed: str, path: str, output: Output) -> bool:
+def _may_be_in(changed: str, path: str, series_id: str) -> bool:
     """Whether a file that is made from `changed` may be the one at `path`."""
     for folder in (TEMPLATES, OWN):
         if changed.startswith(folder):
             of_public = changed.startswith((f"{folder}site/", f"{folder}share/"))
-            return of_public is _is_public(path)
+            return of_public is is_public(path)
     of = series_of(changed)
-    return not of or not output.series or of == output.series
+    return not of or not series_id or of == series_id
 
 
 def _of_same_pattern(changed: str, path: str) -> bool:
@@ -54,5 +58,6 @@ def _of_same_pattern(changed: str, path: str) -> bool:
     return f"/{parts[3]}/" in path or name.startswith((f"{parts[3]}-", f"{parts[3]}."))
 
 
-def _is_public(path: str) -> bool:
+def is_public(path: str) -> bool:
+    """Whether the file stands in what may be published."""
     return path.startswith(("site/", "share/"))

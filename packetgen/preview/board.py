@@ -35,10 +35,19 @@ class Board:
     def sight(self) -> Sight:
         return self._sight
 
-    def show(self, files: Mapping[str, bytes] | None, **said: object) -> None:
-        """Put up a new sight; without `files` the last good ones stay. `said` are its other fields."""
+    def show(
+        self,
+        files: Mapping[str, bytes] | None,
+        *,
+        errors: tuple[str, ...] = (),
+        advice: tuple[str, ...] = (),
+        drawn: int = 0,
+        to_draw: int = 0,
+    ) -> None:
+        """Put up a new sight; without `files` the last good ones stay."""
         with self._changed:
-            shown = Sight(self._sight.files, self._sight.version, **said)
+            last = self._sight
+            shown = Sight(last.files, last.version, errors, advice, drawn, to_draw)
             if files is not None and files != shown.files:
                 self._rounds += 1
                 shown = replace(shown, files=files, version=f"{self._name}-{self._rounds}")

@@ -73,7 +73,7 @@ class Kept:
         """The file itself; in the place of a blank that was put aside its picture."""
         name = blank_name(file)
         make = self._missing.get(name) if name in self.aside else None
-        return self._draw(name, make) if make else file
+        return self._draw(name, make) if name and make else file
 
     def _draw(self, name: str, make: Callable[[], bytes]) -> bytes:
         with self._drawing:  # the first who asks draws, the others wait for it

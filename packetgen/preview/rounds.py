@@ -1,5 +1,6 @@
 """One round: the content as it is now → its site, or located lines that say what is wrong with it."""
 
+import logging
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass, replace
 from pathlib import Path
@@ -10,7 +11,7 @@ from packetgen.pipeline import Proof, proof, public_files
 from packetgen.preview.kept import Interrupted, Kept, blank_name
 from packetgen.preview.watching import Stamps, stamps
 from packetgen.reckon.standing import AsOf
-from packetgen.render.templates import TemplateFault, environment
+from packetgen.render.templates import Environment, TemplateFault, environment
 
 _SITE = "site/"
 
@@ -39,7 +40,7 @@ class Rounds:
         self._content, self._templates, self._as_of = content, templates, as_of
         self._kept = kept
         self._checked: Proof | None = None
-        self._env: object = None
+        self._env: Environment | None = None
         self._env_of: tuple[Path | None, Stamps] | None = None
 
     def look(self) -> Made:
@@ -66,6 +67,7 @@ class Rounds:
         except OSError as error:
             return Made(None, (f"{error.filename or self._content}: {error.strerror or error}",))
         except Exception as error:
+            logging.getLogger("packetgen.preview").debug("a round failed", exc_info=True)
             name = type(error).__name__
             return Made(None, (f"packetgen: a fault of the tool, not of yours: {name}: {error}",))
 
@@ -84,23 +86,26 @@ class Rounds:
 
     def _with_blanks(self) -> Made:
         site = self._site(self._kept.or_blank())
-        names = (blank_name(data) for path, data in site.files.items() if _is_share(path))
+        names = (blank_name(data) for path, data in (site.files or {}).items() if _is_share(path))
         self._kept.aside = frozenset(filter(None, names))
         return replace(site, blanks=len(self._kept.missing))
 
     def _site(self, keep: Keep) -> Made:
-        files = public_files(self._checked, self._environment(), self._as_of(), keep)
+        checked = self._checked
+        if checked is None:  # nothing was good yet
+            return Made(None)
+        files = public_files(checked, self._environment(), self._as_of(), keep)
         site = {path[len(_SITE) :]: data for path, data in files.items() if path.startswith(_SITE)}
-        return Made(site, *self._said(self._checked))
+        return Made(site, *self._said(checked))
 
     def _said(self, checked: Proof) -> tuple[tuple[str, ...], tuple[str, ...]]:
         """Errors and pieces of advice, each a line as the other commands print it."""
         lines: dict[Level, list[str]] = {level: [] for level in Level}
         for problem in checked.problems:
-            lines[problem.level].append(f"{self._content.as_posix()}/{problem}")
+            lines[problem.level].append(f"{self._content.as_posix()}/{problem.printed}")
         return tuple(lines[Level.ERROR]), tuple(lines[Level.ADVICE])
 
-    def _environment(self) -> object:
+    def _environment(self) -> Environment:
         """Made anew when a template was written: another may now go before the one in use."""
         own = self._templates()
         of = own, stamps((own,) if own else ())

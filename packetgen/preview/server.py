@@ -62,7 +62,7 @@ class Server(ThreadingHTTPServer):
     def server_bind(self) -> None:
         """Without asking a name server what this computer is called."""
         socketserver.TCPServer.server_bind(self)
-        self.server_name, self.server_port = self.server_address[:2]
+        self.server_name, self.server_port = LOOPBACK, self.server_address[1]
 
     @property
     def address(self) -> str:

@@ -9,8 +9,8 @@ from packetgen.model import DateRule
 from packetgen.reckon.solstices import sun_turns
 
 
-def day_of(rule: DateRule, year: int, zone: tzinfo = UTC) -> date:
-    """The day in the Gregorian calendar; of an equinox or solstice, the day that it is in `zone`.
+def day_of(rule: DateRule, year: int, zone: tzinfo | None = None) -> date:
+    """The day in the Gregorian calendar; of an equinox or solstice, the day that it is in `zone`, or by UTC.
 
     A 29 February falls on 28 February in common years. Days counted from Easter or a solstice may fall
     into the year before or after.
@@ -22,13 +22,13 @@ def day_of(rule: DateRule, year: int, zone: tzinfo = UTC) -> date:
         return _nth_weekday(year, *rule.nth)
     if rule.sun:
         days, month = rule.sun
-        return sun_turns(year, month).astimezone(zone).date() + timedelta(days=days)
+        return sun_turns(year, month).astimezone(zone or UTC).date() + timedelta(days=days)
     days, julian = rule.easter or (0, False)
     return easter(year, EASTER_ORTHODOX if julian else EASTER_WESTERN) + timedelta(days=days)
 
 
 def coming(
-    rule: DateRule, since: date, number: int, zone: tzinfo = UTC
+    rule: DateRule, since: date, number: int, zone: tzinfo | None = None
 ) -> tuple[tuple[int, date], ...]:
     """The next `number` days on or after `since`, each with the year that the rule counts it to."""
     years = range(since.year - 1, since.year + number + 2)

@@ -6,14 +6,14 @@ from math import atan2, cos, degrees, exp, hypot, radians, sin, sqrt
 Lab = tuple[float, float, float]
 
 # White point D65, 2° observer, x 0.3127 y 0.3290 (IEC 61966-2-1).
-_WHITE = (0.3127 / 0.3290, 1.0, (1 - 0.3127 - 0.3290) / 0.3290)
+WHITE = (0.3127 / 0.3290, 1.0, (1 - 0.3127 - 0.3290) / 0.3290)
 # sRGB to XYZ (IEC 61966-2-1), the four digits that the standard prints.
-_TO_XYZ = (
+TO_XYZ = (
     (0.4124, 0.3576, 0.1805),
     (0.2126, 0.7152, 0.0722),
     (0.0193, 0.1192, 0.9505),
 )
-_EPSILON, _KAPPA = 216 / 24389, 24389 / 27  # CIE 15:2004
+CURVE = _EPSILON, _KAPPA = 216 / 24389, 24389 / 27  # CIE 15:2004
 
 
 def channels(hex_colour: str) -> tuple[int, int, int]:
@@ -31,10 +31,10 @@ def _linear(channel: int) -> float:
 def lab(hex_colour: str) -> Lab:
     """CIELAB of an sRGB colour, D65."""
     rgb = [_linear(channel) for channel in channels(hex_colour)]
-    xyz = (sum(weight * value for weight, value in zip(row, rgb)) for row in _TO_XYZ)
+    xyz = (sum(weight * value for weight, value in zip(row, rgb)) for row in TO_XYZ)
     fx, fy, fz = (
         ratio ** (1 / 3) if ratio > _EPSILON else (_KAPPA * ratio + 16) / 116
-        for ratio in (value / white for value, white in zip(xyz, _WHITE))
+        for ratio in (value / white for value, white in zip(xyz, WHITE))
     )
     return 116 * fy - 16, 500 * (fx - fy), 200 * (fy - fz)
 

@@ -8,7 +8,7 @@ from collections.abc import Iterator
 from dataclasses import replace
 
 from packetgen.diagnostics import Place, Problems
-from packetgen.model import FinishingPiece, Pattern, Series
+from packetgen.model import Faces, FinishingPiece, Pattern, Series
 
 # What all of the project's own faces have: first and last of each run, in hexadecimal.
 _RUNS = """
@@ -29,23 +29,26 @@ Text = tuple[str, Place]
 
 def complain_of_letters(series: Series, problems: Problems) -> None:
     """Tell of every text for a packet that has letters which none of its faces has."""
-    known = OWN_LETTERS | _NEVER_DRAWN
-    if series.look.faces.text:
-        known |= series.look.faces.text.letters
     texts = [*_of_series(series), *_of_piece(series.finish)]
     for pattern in series.patterns:
         texts += _of_pattern(pattern)
     for text, place in texts:
         for line, words in enumerate(text.split("\n")):
-            missing = list(dict.fromkeys(sign for sign in words if ord(sign) not in known))
+            missing = letters_missing(words, series.look.faces)
             if missing:
-                more = len(missing) - _MOST_NAMED
                 problems.add(
                     replace(place, line=place.line + line) if line else place,
                     "letters-missing",
-                    letters=" ".join(missing[:_MOST_NAMED])
-                    + (f" and {more} more" if more > 0 else ""),
+                    letters=missing,
                 )
+
+
+def letters_missing(text: str, faces: Faces) -> str:
+    """The letters of `text` that no face of a packet has, a few of them by name; '' where there are none."""
+    known = OWN_LETTERS | _NEVER_DRAWN | (faces.text.letters if faces.text else frozenset())
+    missing = list(dict.fromkeys(sign for sign in text if ord(sign) not in known))
+    more = len(missing) - _MOST_NAMED
+    return " ".join(missing[:_MOST_NAMED]) + (f" and {more} more" if more > 0 else "")
 
 
 def _of_series(series: Series) -> Iterator[Text]:

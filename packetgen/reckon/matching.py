@@ -220,7 +220,7 @@ def _line_with(line: KeyLine, into: ThreadSet, threads: Iterable[Thread]) -> Key
 
 def _complain_of_lines_alike(pattern: Pattern, into: ThreadSet, problems: Problems) -> None:
     """A stitcher must be able to tell two lines apart, as where the author gives both."""
-    first: dict[tuple, KeyLine] = {}
+    first: dict[tuple[object, ...], KeyLine] = {}
     for line in pattern.key:
         threads = _sorted(needle(line, into))
         same = first.setdefault((threads, line.stitch, line.strands.get(into.id)), line)

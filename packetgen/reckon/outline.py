@@ -4,6 +4,7 @@ from collections.abc import Iterable, Iterator
 from itertools import pairwise
 
 from shapely import LineString, Point, Polygon, box
+from shapely.geometry.base import BaseGeometry
 from shapely.ops import nearest_points, unary_union
 
 from packetgen.model import Outline
@@ -61,7 +62,7 @@ class Room:
         if min(spare) < -_DUST_MM:
             return None
         wide, high = max(0.0, width - _DUST_MM), max(0.0, height - _DUST_MM)
-        places = box(self.left, self.top, self.right - wide, self.bottom - high)
+        places: BaseGeometry = box(self.left, self.top, self.right - wide, self.bottom - high)
         if self._in_the_way:
             barred = [shape for part in self._in_the_way for shape in _swept(part, wide, high)]
             places = places.difference(unary_union(barred))
@@ -78,17 +79,17 @@ class Room:
         return _snapped(found.x, xs), _snapped(found.y, ys)
 
 
-def _polygons(shape: object) -> list[Polygon]:
+def _polygons(shape: BaseGeometry) -> list[Polygon]:
     parts = getattr(shape, "geoms", [shape])
     return [part for part in parts if isinstance(part, Polygon) and not part.is_empty]
 
 
-def _swept(part: Polygon, width: float, height: float) -> list[Polygon]:
+def _swept(part: Polygon, width: float, height: float) -> list[BaseGeometry]:
     """Every top left corner from which a rectangle would reach into `part`: its Minkowski sum with the
     rectangle turned about that corner. For a convex part that is the hull of the corners' sums; for
     another, the hulls of its edges' sums and the part itself."""
 
-    def hull(points: Iterable[tuple[float, float]]) -> Polygon:
+    def hull(points: Iterable[tuple[float, ...]]) -> BaseGeometry:
         return LineString(
             [(x - dx, y - dy) for x, y in points for dx in (0, width) for dy in (0, height)]
         ).convex_hull

@@ -3,7 +3,7 @@
 Stitches of one key mark and one kind belong together where the larger of their column and row
 distance is within the limit of travel. The nearest are joined first, so what is travelled in a patch
 is the shortest tree through its stitches (Kruskal 1956), counted in bare cells. All colours are joined
-at once: the chart is compared with itself, moved by each step in turn. The one door to numpy.
+at once: the chart is compared with itself, moved by each step in turn.
 """
 
 from collections import Counter
@@ -66,7 +66,7 @@ def _numbered(grid: Grid, number_of: Mapping[str, int]) -> np.ndarray:
 Fractions = list[tuple[int, int, int]]  # column, row, group
 
 
-def _patches(numbers: np.ndarray, fractions: Fractions, limit: int) -> dict[int, Patches]:
+def _patches(numbers: np.ndarray, fractions: Fractions, limit: int) -> Mapping[int, Patches]:
     """Patches by group. `numbers` has a group for each cell, 0 for none; `fractions` come on top."""
     held, times = _layers(numbers, fractions, limit)
     label, travel = _joined(held, _along(numbers.shape[1], limit), limit)
@@ -121,7 +121,7 @@ def _joined(held: np.ndarray, along: int, limit: int) -> tuple[np.ndarray, np.nd
     what is travelled within each patch, by label. From one row to the next it is `along` cells."""
     # Cells side by side are one from the start, so that fewer need joining.
     cells = held.ravel()
-    label = np.zeros(cells.size, np.intp)
+    label: np.ndarray = np.zeros(cells.size, np.intp)
     np.cumsum(cells[1:] != cells[:-1], out=label[1:])
     label[cells == 0] = 0
     travel = np.zeros(label.max() + 1, np.intp)

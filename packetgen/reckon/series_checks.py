@@ -39,7 +39,8 @@ def _unused(series: Series, problems: Problems) -> None:
     for thread_set in series.thread_sets:
         if thread_set.id not in sets:
             problems.add(thread_set.place, "thread-set-unused", set=thread_set.id)
-    busy = {design.designer.id for design in (*series.patterns, *series.to_come)}
+    busy = {pattern.designer.id for pattern in series.patterns}
+    busy |= {coming.designer.id for coming in series.to_come}
     for designer in series.designers:
         if designer.id not in busy:
             problems.add(designer.place, "designer-idle", name=designer.name, id=designer.id)

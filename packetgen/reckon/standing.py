@@ -2,13 +2,11 @@
 
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
-from datetime import date, datetime, time, tzinfo
+from datetime import date, datetime, time
 
 from packetgen.model import Designer, Occasion, Pattern, Series, ToCome
 from packetgen.reckon.figures import Figures
-
-# A day of the calendar, a time on the clock of the series, or a moment with its own zone; None: all there is.
-AsOf = date | datetime | None
+from packetgen.reckon.moments import AsOf, moment_of
 
 
 @dataclass(frozen=True)
@@ -83,13 +81,6 @@ def _moments(series: Series) -> Iterator[datetime]:
         yield release_of(pattern, series)
         days += [revision.on for revision in pattern.revisions]
     yield from (datetime.combine(day, time.min, zone) for day in days)
-
-
-def moment_of(as_of: date | datetime, zone: tzinfo | None) -> datetime:
-    """A bare day at its very end, and a time without a zone by the clock of `zone`."""
-    if not isinstance(as_of, datetime):
-        return datetime.combine(as_of, time.max, zone)
-    return as_of if as_of.tzinfo else as_of.replace(tzinfo=zone)
 
 
 def _issued(pattern: Pattern, today: date) -> Pattern:

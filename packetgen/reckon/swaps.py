@@ -44,7 +44,9 @@ class Swap:
 
 def swaps(series: Series) -> tuple[Swap, ...]:
     """Every design of the series, out or still to come, in the order in which they first go up."""
-    designs = [(p.title, p.designer.name, p.occasion, p.id) for p in series.patterns]
+    designs: list[tuple[str, str, Occasion, str | None]] = [
+        (p.title, p.designer.name, p.occasion, p.id) for p in series.patterns
+    ]
     designs += [
         (p.title, p.designer.name, p.occasion, p.pattern_id or None) for p in series.to_come
     ]

@@ -70,7 +70,7 @@ class Work:
     cells: Mapping[Stitch, Patches]
     stitches: Mapping[Stitch, int]
     line_runs: Mapping[float, int]  # thread in a run, in sides of a cell → how many such runs
-    knot_runs: Mapping[int, int]  # knots in a run → how many such runs
+    knot_runs: Mapping[float, int]  # knots in a run → how many such runs
     daisy_runs: Mapping[float, int]  # as line_runs
 
     @property

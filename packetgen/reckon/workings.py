@@ -53,8 +53,8 @@ def steps(work: Work, cell_mm: float) -> Iterator[Step]:
     """Every kind of work of a key line; none where there is nothing of a kind."""
     mark = work.line.mark
     for stitch, found in work.cells.items():
-        groups = tuple((p.stitches, p.travel_cells, times) for p, times in found.items())
-        yield Step(mark, stitch.value, groups, stitch_mm(stitch, cell_mm), cell_mm)
+        patches = tuple((p.stitches, p.travel_cells, times) for p, times in found.items())
+        yield Step(mark, stitch.value, patches, stitch_mm(stitch, cell_mm), cell_mm)
     for kind, counted, each_mm in (
         ("lines", work.line_runs, cell_mm),
         ("knots", work.knot_runs, KNOT_MM),

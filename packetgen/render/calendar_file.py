@@ -31,7 +31,7 @@ def calendar_file(series: Series) -> bytes:
         f"NAME:{_text(series.title)}",  # RFC 7986
     ]
     for turn, swap, name in events:
-        stamp = stamps.get(swap.pattern_id, newest)
+        stamp = stamps.get(swap.pattern_id or "", newest)
         lines += _event(series, swap, turn, name, stamp)
     lines.append("END:VCALENDAR")
     return b"".join(_folded(line) + b"\r\n" for line in lines)

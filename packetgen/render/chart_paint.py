@@ -116,8 +116,8 @@ def _symbols(sheet: Sheet) -> Iterator[str]:
     for y, row in enumerate(sheet.symbol_rows, sheet.top + 1):
         yield f"1 0 0 -1 {sheet.left} {y} Tm {symbols.encoded(row)} Tj"
     for small in sheet.small_symbols:
-        x, y = small.at[0], small.at[1] + FRACTION_SHARE
-        yield f"{FRACTION_SHARE} 0 0 -{FRACTION_SHARE} {x:.4f} {y:.4f} Tm"
+        left, foot = small.at[0], small.at[1] + FRACTION_SHARE
+        yield f"{FRACTION_SHARE} 0 0 -{FRACTION_SHARE} {left:.4f} {foot:.4f} Tm"
         yield f"{symbols.encoded(small.symbol)} Tj"
     yield "ET"
 

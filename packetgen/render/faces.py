@@ -36,10 +36,8 @@ _PLAIN_LOOK = Look()
 def font_files() -> Mapping[str, bytes]:
     """File name → bytes of every face of the project, its own symbols included."""
     folder = files("packetgen") / "fonts"
-    names = [name for *_, name in (*_ROLES.values(), *_FURTHER)]
-    return {name: (folder / name).read_bytes() for name in names} | {
-        _SYMBOLS[-1]: build_symbol_font()
-    }
+    own = {name: (folder / name).read_bytes() for name in _own_names()}
+    return own | {_SYMBOLS[-1]: build_symbol_font()}
 
 
 def series_font_files(look: Look) -> dict[str, bytes]:
@@ -49,9 +47,8 @@ def series_font_files(look: Look) -> dict[str, bytes]:
 
 def web_font_files(look: Look) -> dict[str, bytes]:
     """File name → WOFF2 of every face that the public pages of a series may ask for."""
-    wanted = {name: data for name, data in font_files().items() if name != _SYMBOLS[-1]}
-    wanted |= series_font_files(look)
-    return {_web_name(name): _woff2(data) for name, data in wanted.items()}
+    given = series_font_files(look)
+    return _own_web_files() | {_web_name(name): _woff2(data) for name, data in given.items()}
 
 
 def font_css(prefix: str, look: Look = _PLAIN_LOOK) -> str:
@@ -105,6 +102,10 @@ def _faces(look: Look) -> tuple[_Face, ...]:
     return (*faces, *_FURTHER)
 
 
+def _own_names() -> tuple[str, ...]:
+    return (*(name for *_, name in _ROLES.values()), *(name for *_, name in _FURTHER))
+
+
 def _file_name(role: str, font: FontFile) -> str:
     return f"series-{role.replace('_', '-')}{font.suffix}"
 
@@ -124,6 +125,13 @@ def _rule(face: _Face, url: str, letters: str = "") -> str:
 
 def _quoted(families: tuple[str, ...]) -> str:
     return ", ".join(f'"{family}"' for family in families)
+
+
+@cache
+def _own_web_files() -> dict[str, bytes]:
+    """The project's faces are compressed for good, which takes long."""
+    folder = files("packetgen") / "fonts"
+    return {name: (folder / name).read_bytes() for name in map(_web_name, _own_names())}
 
 
 @lru_cache(maxsize=64)

@@ -55,7 +55,8 @@ def feed(standing: Standing) -> bytes:
     for entry in entries:
         _add(root, series, entry)
     ElementTree.indent(root, " ")
-    return ElementTree.tostring(root, encoding="utf-8", xml_declaration=True) + b"\n"
+    file: bytes = ElementTree.tostring(root, encoding="utf-8", xml_declaration=True)
+    return file + b"\n"
 
 
 def _entries(standing: Standing) -> Iterator[_Entry]:

@@ -51,7 +51,7 @@ def _assumptions(series: Series, figures: Figures) -> dict[str, object]:
     }
 
 
-def _pattern(series: Series, pattern: Pattern) -> dict[str, object]:
+def _pattern(series: Series, pattern: Pattern) -> object:
     """What was read of the author's, as far as figures follow from it."""
     read = {
         "id": pattern.id,

@@ -3,7 +3,7 @@
 from collections import Counter
 from collections.abc import Iterator
 
-from packetgen.model import FinishingPiece, Pace, ThreadSet
+from packetgen.model import FinishingPiece, Pace, Stitch, ThreadSet
 from packetgen.reckon import working_time as time
 from packetgen.reckon.bead_fit import LOOSE_BELOW
 from packetgen.reckon.coverage import (
@@ -39,7 +39,7 @@ def bead_entries(figures: Figures) -> Iterator[Entry]:
         )
         at = [bead.at for bead in beads]
         yield Entry("beads sewn", of, need.sewn, "beads", "places", {"at": at})
-        inputs = {"sewn": need.sewn, "share": SPARE_BEADS, "fewest": FEWEST_SPARE_BEADS}
+        inputs: Of = {"sewn": need.sewn, "share": SPARE_BEADS, "fewest": FEWEST_SPARE_BEADS}
         yield Entry("with spares", of, need.with_spares, "beads", "with spares", inputs)
         inputs = {"amount": need.with_spares, "in_one": card.per_packet}
         yield Entry("packets", of, need.packets, "packets", "whole packs", inputs)
@@ -130,11 +130,13 @@ def _cover(of: Of, thread_set: ThreadSet, cover: Coverage, cell: float) -> Itera
 
 def time_entries(figures: Figures, pace: Pace) -> Iterator[Entry]:
     pattern, found = figures.pattern, figures.time
-    by_kind: Counter[object] = Counter()
+    by_kind: Counter[Stitch] = Counter()
     for work in figures.works:
         by_kind.update(work.stitches)
     backstitch = sum(path_length(line.points) for line in pattern.lines if not line.long)
-    weighed = [(time.WEIGHTS[stitch], number) for stitch, number in by_kind.items()]
+    weighed: list[tuple[float, float]] = [
+        (time.WEIGHTS[stitch], number) for stitch, number in by_kind.items()
+    ]
     weighed += [
         (time.BACKSTITCH_A_CELL, backstitch),
         (time.LONG_STITCH, sum(line.long for line in pattern.lines)),

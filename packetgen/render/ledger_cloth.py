@@ -130,6 +130,7 @@ def _magnets(plan: MagnetPlan, magnets: Magnets) -> Iterator[Entry]:
 def _fit(of: Of, on: OnCloth, piece: FinishingPiece) -> Iterator[Entry]:
     fit, (left, top, right, bottom) = on.fit, bounds(piece.panel)
     (at_x, at_y), card = fit.at_mm, fit.card
+    inputs: Of
     for name, value, at, edge in (
         ("free at the left", fit.reveal_left_mm, at_x, left),
         ("free above", fit.reveal_above_mm, at_y, top),

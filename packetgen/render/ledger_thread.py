@@ -1,7 +1,7 @@
 """The ledger's figures of stitches and thread: counts, patches, lengths, and units to buy."""
 
 from collections import Counter
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 
 from packetgen.model import ThreadSet
 from packetgen.reckon.figures import Figures, OnCloth
@@ -11,6 +11,7 @@ from packetgen.render.ledger_cloth import of_cloth
 from packetgen.render.ledger_entry import Entry
 
 Of = dict[str, object]
+OneStrand = Mapping[tuple[str, str, str], float]  # mark, kind, way → metres
 THREE_WAYS = ("careful", "usual", "generous")
 
 
@@ -18,13 +19,15 @@ def thread_entries(figures: Figures) -> Iterator[Entry]:
     yield from _stitches(figures)
     for on in figures.cloths:
         of = of_cloth(on.option)
-        one_strand: dict[tuple[str, str, str], float] = {}
         found = {work.line.mark: tuple(steps(work, on.cell_mm)) for work in figures.works}
-        for step in (step for of_mark in found.values() for step in of_mark):
-            for entry in _step(figures, of, step):
-                if entry.formula == "one strand":
-                    one_strand[step.mark, step.kind, entry.of["way"]] = entry.value
-                yield entry
+        every = [step for of_mark in found.values() for step in of_mark]
+        one_strand = {
+            (step.mark, step.kind, way): step.strand_m(ease, figures.assumptions)
+            for step in every
+            for way, ease, _ in ways(figures)
+        }
+        for step in every:
+            yield from _step(figures, of, step, one_strand)
         for thread_set, needs in on.needs:
             yield from _bought(figures, on, thread_set, needs, found, one_strand)
 
@@ -36,8 +39,8 @@ def _stitches(figures: Figures) -> Iterator[Entry]:
     for work in figures.works:
         mark = work.line.mark
         for stitch, number in work.stitches.items():
-            of = {"mark": mark, "kind": stitch}
-            inputs = {
+            of: Of = {"mark": mark, "kind": stitch}
+            inputs: Of = {
                 "in_chart": in_chart[mark] if stitch is work.line.stitch else 0,
                 "in_close_ups": in_close_ups[mark, stitch],
             }
@@ -65,12 +68,12 @@ def ways(figures: Figures) -> Iterator[tuple[str, float, dict[str, object]]]:
         yield way, ease, inputs
 
 
-def _step(figures: Figures, of: Of, step: Step) -> Iterator[Entry]:
+def _step(figures: Figures, of: Of, step: Step, one_strand: OneStrand) -> Iterator[Entry]:
     of = of | {"mark": step.mark, "kind": step.kind}
     inputs = step_inputs(step)
     yield Entry("worked thread", of, step.worked_mm, "mm", "worked thread", inputs)
-    for way, ease, assumed in ways(figures):
-        length_m = step.strand_m(ease, figures.assumptions)
+    for way, _, assumed in ways(figures):
+        length_m = one_strand[step.mark, step.kind, way]
         yield Entry("one strand", of | {"way": way}, length_m, "m", "one strand", inputs | assumed)
 
 
@@ -80,7 +83,7 @@ def _bought(
     thread_set: ThreadSet,
     needs: tuple[Need, ...],
     found: dict[str, tuple[Step, ...]],
-    one_strand: dict[tuple[str, str, str], float],
+    one_strand: OneStrand,
 ) -> Iterator[Entry]:
     for need in needs:
         of = of_cloth(on.option) | {
@@ -101,7 +104,7 @@ def _bought(
                 for step, strands, colours in parts
             ]
             length_m = getattr(need.strand, f"{way}_m")
-            inputs = {"parts": listed}
+            inputs: Of = {"parts": listed}
             yield Entry("strand", of | {"way": way}, length_m, "m", "strand of a colour", inputs)
         inputs = {
             "strand_m": need.strand.generous_m,

@@ -38,7 +38,7 @@ class Matching:
 
     @property
     def chosen(self) -> tuple[Match, ...]:
-        return self.apart if self.distinct else self.nearest
+        return self.apart if self.distinct and self.apart is not None else self.nearest
 
 
 def matching(
@@ -142,9 +142,8 @@ def as_csv(found: Matching) -> str:
     entries = _entries(found)
     table.writerow(entries[0])
     for entry in entries:
-        shared = " ".join(entry["shares_with"])
-        cells = (entry | {"shares_with": shared}).values()
-        table.writerow(["" if value is None else safe(str(value)) for value in cells])
+        cells = (" ".join(cell) if isinstance(cell, list) else cell for cell in entry.values())
+        table.writerow(["" if cell is None else safe(str(cell)) for cell in cells])
     return target.getvalue()
 
 

@@ -59,6 +59,7 @@ _DIAGRAMS: Mapping[str, str] = {
     "knot": "French knot: wind the thread twice round the needle, go down beside where you came up.",
     "bead": "Bead: sewn on with a half stitch, every bead leaning the same way.",
 }
+_PACKET, _BOOKLET = "packet/packet.html", "packet/booklet.html"
 _BLANK = b'<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 1 1"/>'
 
 
@@ -66,6 +67,7 @@ _BLANK = b'<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 1 1"/>'
 class PacketSource:
     """What the PDF engine is given: the document, the files it names, and the charts to be painted."""
 
+    template: str  # from which the document was filled
     html: str
     assets: Mapping[str, bytes]
     charts: Mapping[str, ChartPage]
@@ -94,11 +96,11 @@ def packet(series: Series, figures: Figures, cover_jpeg: bytes, env: Environment
         "piece.svg": piece_drawing(series.finish, model.fit, model.finished).encode(),
         "paint-timeline.svg": paint_timeline(figures.coats).encode(),
     }
-    laid = [
-        {"name": f"laid-{number}.svg", "view": view}
+    views = {
+        f"laid-{number}.svg": view
         for number, view in enumerate(laid_on_panel(figures, series.finish), 1)
-    ]
-    assets |= {one["name"]: one["view"].drawing.encode() for one in laid}
+    }
+    assets |= {name: view.drawing.encode() for name, view in views.items()}
     templates = full_size(series, figures)
     assets |= templates.assets
     assets |= {_diagram_name(kind): diagram(kind).encode() for kind in stitches_used}
@@ -106,7 +108,7 @@ def packet(series: Series, figures: Figures, cover_jpeg: bytes, env: Environment
     threads = threads_used(pattern, model_set)
     html = fill(
         env,
-        "packet/packet.html",
+        _PACKET,
         **about(series, pattern),
         **chart.facts,
         figures=figures,
@@ -136,13 +138,13 @@ def packet(series: Series, figures: Figures, cover_jpeg: bytes, env: Environment
         through_cloth=THROUGH_CLOTH,
         against_sliding=AGAINST_SLIDING,
         swaps=swaps(series),
-        laid=laid,
-        laid_in_row=in_a_row(len(laid)),
+        laid=views,
+        laid_in_row=in_a_row(len(views)),
         painting=painting(series.finish),
         other=other_finishes(figures),
         goes_up=before_its_day(series.goes_up_days),
     )
-    return chart.source(html, assets | series_font_files(series.look))
+    return chart.source(_PACKET, html, assets | series_font_files(series.look))
 
 
 def booklet(series: Series, figures: Figures, edition: Edition, env: Environment) -> PacketSource:
@@ -150,13 +152,13 @@ def booklet(series: Series, figures: Figures, edition: Edition, env: Environment
     chart = _Chart(figures, edition)
     html = fill(
         env,
-        "packet/booklet.html",
+        _BOOKLET,
         **about(series, figures.pattern),
         **chart.facts,
         figures=figures,
         edition=edition,
     )
-    return chart.source(html, chart.assets | series_font_files(series.look))
+    return chart.source(_BOOKLET, html, chart.assets | series_font_files(series.look))
 
 
 def about(series: Series, pattern: Pattern) -> dict[str, object]:
@@ -200,10 +202,10 @@ class _Chart:
             "chart_height_mm": f"{height:.2f}",
         }
 
-    def source(self, html: str, assets: Mapping[str, bytes]) -> PacketSource:
+    def source(self, template: str, html: str, assets: Mapping[str, bytes]) -> PacketSource:
         characters = {FILE_NAME: character_csv(self.pattern, self.symbols)}
         dated = self.pattern.revisions[-1].on
-        return PacketSource(html, assets, self.by_anchor, self.edition, dated, characters)
+        return PacketSource(template, html, assets, self.by_anchor, self.edition, dated, characters)
 
 
 def _diagram_name(kind: str) -> str:

@@ -4,12 +4,15 @@ Pages are laid out on the area that the papers share and centred on each, so all
 pages with the same numbers. The only module that knows the engine.
 """
 
+import gc
 import io
 import logging
 import os
-from collections.abc import Mapping
+from collections.abc import Iterator, Mapping
+from contextlib import contextmanager
 from datetime import date, datetime, time
 from functools import partial
+from hashlib import md5
 from importlib.resources import files
 
 import pydyf
@@ -21,12 +24,17 @@ from packetgen.render.pdf_charts import add_charts
 # ISO 216 (A4) and ANSI/ASME Y14.1 size A (Letter), mm.
 PAPERS_MM: Mapping[str, tuple[float, float]] = {"letter": (215.9, 279.4), "a4": (210.0, 297.0)}
 _POINTS_PER_MM = 72 / 25.4
-_VERSION = "1.7"
 _OWN = "asset:"
+# Stands for the boxes of a page until the paper is known, and is as long as any of them.
+_BOX_LEFT_OPEN = b"[" + b"@" * 46 + b"]"
+_CROSS_REFERENCES = b"<</Type /XRef"
 
 
 class EngineComplaint(Exception):
-    """The engine warned or failed; a packet with a warning is not published."""
+    """The engine warned or failed, in its words, one string each; a packet with a warning is not published."""
+
+    def __str__(self) -> str:
+        return "\n".join(map(str, self.args))
 
 
 def load_engine() -> None:
@@ -58,91 +66,87 @@ def documents(
     complaints = _Complaints()
     logger = logging.getLogger("weasyprint")
     logger.addHandler(complaints)
-    result: dict[str, bytes] = {}
+    written = io.BytesIO()
+    day = datetime.combine(dated, time())
     try:
-        laid_out = HTML(string=html, base_url="asset:", url_fetcher=_fetcher(assets)).render(
-            pdf_variant="pdf/ua-1"
-        )
-        finisher = partial(
-            _finish,
-            charts=charts,
-            page_mm=page_mm,
-            papers_mm=papers_mm,
-            identifier=identifier,
-            result=result,
-        )
-        # The engine would write the document once more: into nothing.
-        day = datetime.combine(dated, time())
-        laid_out.write_pdf(
-            _Nowhere(),
-            finisher=finisher,
-            pdf_variant="pdf/ua-1",
-            attachments=[
-                Attachment(
-                    file_obj=io.BytesIO(data),
-                    name=name,
-                    description=name,
-                    created=day,
-                    modified=day,
-                )
-                for name, data in attached.items()
-            ],
-        )
+        with _nothing_collected():
+            HTML(string=html, base_url="asset:", url_fetcher=_fetcher(assets)).write_pdf(
+                written,
+                finisher=partial(_finish, charts=charts),
+                pdf_variant="pdf/ua-1",
+                attachments=[
+                    Attachment(
+                        file_obj=io.BytesIO(data),
+                        name=name,
+                        description=name,
+                        created=day,
+                        modified=day,
+                    )
+                    for name, data in attached.items()
+                ],
+            )
     except FatalURLFetchingError as refused:  # no Exception, so that the engine lets it pass
         raise EngineComplaint(str(refused)) from refused
     finally:
         logger.removeHandler(complaints)
     if complaints.lines:
-        raise EngineComplaint("; ".join(complaints.lines))
-    return result
+        raise EngineComplaint(*dict.fromkeys(complaints.lines))
+    return {
+        paper: _on_paper(written.getvalue(), identifier, page_mm, size_mm)
+        for paper, size_mm in papers_mm.items()
+    }
 
 
-def _finish(
-    laid_out: object,
-    pdf: pydyf.PDF,
-    charts: Mapping[str, ChartPage],
-    page_mm: tuple[float, float],
-    papers_mm: Mapping[str, tuple[float, float]],
-    identifier: bytes,
-    result: dict[str, bytes],
-) -> None:
-    """Adds what the engine cannot, then writes the document for each paper."""
+@contextmanager
+def _nothing_collected() -> Iterator[None]:
+    """The engine's million small objects all live until the document is done: looking through them for
+    garbage again and again is a sixth of the work."""
+    was_on = gc.isenabled()
+    gc.disable()
+    try:
+        yield
+    finally:
+        if was_on:
+            gc.enable()
+
+
+def _finish(laid_out: object, pdf: pydyf.PDF, charts: Mapping[str, ChartPage]) -> None:
+    """Adds what the engine cannot, and leaves open what differs from paper to paper."""
     add_charts(laid_out, pdf, charts)
-    _print_links(pdf)
-    pages = [item for item in pdf.objects if _is_page(item)]
-    pdf.objects = [
-        _Baked.of(item) if isinstance(item, pydyf.Stream) else item for item in pdf.objects
-    ]
-    written_once = list(pdf.objects)
-    for paper, size_mm in papers_mm.items():
-        for page in pages:
-            _set_paper(page, page_mm, size_mm)
-        # The writer adds objects of its own and counts positions on: each paper starts afresh.
-        pdf.objects, pdf.current_position = list(written_once), 0
-        target = io.BytesIO()
-        pdf.write(target, _VERSION, identifier, compress=True)
-        result[paper] = target.getvalue()
-    pdf.objects = written_once[:1]
+    for place, item in enumerate(pdf.objects):
+        if _is(item, "Type", "/Page"):
+            pdf.objects[place] = _OpenPage(item)
+        elif _is(item, "Subtype", "/Link"):
+            item["F"] = 4  # may be printed (ISO 32000-1, 12.5.3): PDF/UA asks for it
 
 
-class _Nowhere(io.RawIOBase):
-    def write(self, data: bytes) -> int:  # type: ignore[override]
-        return len(data)
+def _is(item: pydyf.Object, key: str, value: str) -> bool:
+    return isinstance(item, pydyf.Dictionary) and item.get(key) == value
 
 
-class _Baked(pydyf.Stream):
-    """A stream whose bytes are compressed once, though they are written for every paper."""
+class _OpenPage(pydyf.Dictionary):
+    """A page whose paper is not known yet. Its boxes must not be hidden among compressed objects."""
 
-    @classmethod
-    def of(cls, stream: pydyf.Stream) -> "_Baked":
-        baked = cls()
-        baked.number, baked.generation, baked.free = stream.number, stream.generation, stream.free
-        baked.bytes = stream.data
-        return baked
+    compressible = False
 
-    @property
-    def data(self) -> bytes:
-        return self.bytes
+    def __init__(self, page: pydyf.Dictionary) -> None:
+        super().__init__(page | dict.fromkeys(("MediaBox", "TrimBox", "BleedBox"), _BOX_LEFT_OPEN))
+        self.number, self.generation, self.free = page.number, page.generation, page.free
+
+
+def _on_paper(
+    written: bytes, identifier: bytes, page_mm: tuple[float, float], size_mm: tuple[float, float]
+) -> bytes:
+    """The document with its pages in the middle of a paper, and with its name (ISO 32000-1, 14.4)."""
+    side, head = ((whole - common) / 2 for whole, common in zip(size_mm, page_mm))
+    edges_mm = (-side, -head, page_mm[0] + side, page_mm[1] + head)
+    box = " ".join(f"{edge * _POINTS_PER_MM:.3f}" for edge in edges_mm)
+    set_out = written.replace(_BOX_LEFT_OPEN, f"[{box:{len(_BOX_LEFT_OPEN) - 2}}]".encode())
+    contents = md5(set_out, usedforsecurity=False).hexdigest().encode()
+    # The cross references stand last, so that nothing behind their beginning is counted.
+    before, begins, after = set_out.rpartition(_CROSS_REFERENCES)
+    name = b"/ID [" + pydyf.String(identifier).data + b" (" + contents + b")]"
+    return before + begins + name + after
 
 
 class _Complaints(logging.Handler):
@@ -176,26 +180,3 @@ def _use_no_system_fonts() -> None:
     """Hides the machine's fonts: a letter that the project's own faces lack must look the same
     everywhere, not be borrowed from whatever is installed."""
     os.environ["FONTCONFIG_FILE"] = str(files("packetgen") / "fonts" / "fonts.conf")
-
-
-def _is_page(item: pydyf.Object) -> bool:
-    return isinstance(item, pydyf.Dictionary) and item.get("Type") == "/Page"
-
-
-def _set_paper(
-    page: pydyf.Dictionary, page_mm: tuple[float, float], size_mm: tuple[float, float]
-) -> None:
-    side, head = ((paper - common) / 2 for paper, common in zip(size_mm, page_mm))
-    box = pydyf.Array(
-        round(edge * _POINTS_PER_MM, 3)
-        for edge in (-side, -head, page_mm[0] + side, page_mm[1] + head)
-    )
-    for name in ("MediaBox", "TrimBox", "BleedBox"):
-        page[name] = box
-
-
-def _print_links(pdf: pydyf.PDF) -> None:
-    """Sets the flag that link areas may be printed (ISO 32000-1, 12.5.3): PDF/UA asks for it."""
-    for item in pdf.objects:
-        if isinstance(item, pydyf.Dictionary) and item.get("Subtype") == "/Link":
-            item["F"] = 4

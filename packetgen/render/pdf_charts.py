@@ -6,6 +6,7 @@ Object and structure names are those of ISO 32000-1.
 """
 
 from collections.abc import Mapping
+from typing import TYPE_CHECKING
 
 import pydyf
 
@@ -14,13 +15,16 @@ from packetgen.render.chart_pages import ChartPage
 from packetgen.render.chart_paint import FONTS, painted
 from packetgen.render.text_face import Face, face
 
+if TYPE_CHECKING:
+    from weasyprint.document import Document, Page
+
 # The alternative text of a chart page begins with this.
 CHART_ALT = "Chart page"
 _POINTS_PER_MM = 72 / 25.4
 _POINTS_PER_PX = 0.75  # of the engine's CSS pixels, 96 to the inch
 
 
-def add_charts(document: object, pdf: pydyf.PDF, charts: Mapping[str, ChartPage]) -> None:
+def add_charts(document: "Document", pdf: pydyf.PDF, charts: Mapping[str, ChartPage]) -> None:
     """Paint every chart page at its anchor. `document` is the engine's, for where things stand."""
     places = {
         anchor: (index, position)
@@ -64,7 +68,7 @@ def add_charts(document: object, pdf: pydyf.PDF, charts: Mapping[str, ChartPage]
         page["Contents"] = pydyf.Array([save.reference, page["Contents"], stream.reference])
 
 
-def _placed(page: object, x_px: float, y_px: float) -> bytes:
+def _placed(page: "Page", x_px: float, y_px: float) -> bytes:
     """From the page's points, y upwards, to the box's millimetres, y downwards."""
     x, y = x_px * _POINTS_PER_PX, (page.height - y_px) * _POINTS_PER_PX
     return f"{_POINTS_PER_MM:.6f} 0 0 {-_POINTS_PER_MM:.6f} {x:.4f} {y:.4f} cm".encode()

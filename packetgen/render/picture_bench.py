@@ -24,7 +24,6 @@ _WALL = "#d8cdbd"
 _ROOM_SHARE = 0.10  # wall left and right of the piece, of its width
 _SANDED_MM = 1.0  # corners are sanded round
 _STANDS_OFF_MM = 5  # card, wadding and magnets
-FINE = 2  # everything is drawn this many times larger, then reduced
 
 
 @dataclass(frozen=True)
@@ -58,15 +57,15 @@ def painted(
     mounted: Image.Image | None = None,
     middle_mm: tuple[float, float] = (0, 0),
 ) -> Image.Image:
-    """The piece with its paint, and `mounted` on it: an RGBA picture, drawn FINE times larger.
+    """The piece with its paint, and `mounted` on it: an RGBA picture.
 
     It hangs with its middle at `middle_mm` on the board of the panel and behind every part that is
     listed after that board: pots stand in front.
     """
     whole, before = _stages(piece, width_px)
     if not mounted:
-        return whole.reduce(FINE)
-    view = scene(piece, width_px * FINE)
+        return whole
+    view = scene(piece, width_px)
     middle, fall = view.px(*middle_mm), _STANDS_OFF_MM * view.px_per_mm
     canvas = before.copy()
     hang(canvas, mounted, middle, fall)
@@ -78,7 +77,7 @@ def painted(
             _paint(canvas, view, part, index)
     result = whole.copy()
     result.paste(canvas.crop(changed), changed[:2])
-    return result.reduce(FINE)
+    return result
 
 
 Box = tuple[int, int, int, int]
@@ -110,7 +109,7 @@ def _fall_px(view: Scene, part: Part) -> float:
 @lru_cache(maxsize=1)
 def _stages(piece: FinishingPiece, width_px: int) -> tuple[Image.Image, Image.Image]:
     """The whole piece, and as it is when only what lies behind the design is painted."""
-    view = scene(piece, width_px * FINE)
+    view = scene(piece, width_px)
     canvas = wall((view.width_px, view.height_px))
     front = _board_of_the_panel(piece) + 1
     before = canvas
@@ -153,7 +152,7 @@ def wall(size: tuple[int, int]) -> Image.Image:
     """Limewash in a soft light."""
     colour = Image.new("RGB", size, channels(_WALL))
     patch = size[0] / 9
-    light = together(tilted_light(size, 13), noise(size, 5, 2), grain(size, 6, 3, (patch, patch)))
+    light = together(tilted_light(size, 13), noise(size, 5, 1), grain(size, 6, 3, (patch, patch)))
     return lit(colour, light)
 
 
@@ -173,7 +172,7 @@ def _paint(canvas: Image.Image, view: Scene, part: Part, seed: int) -> None:
         stroke = (60 * mm, 0.7 * mm) if size[0] >= size[1] else (0.7 * mm, 60 * mm)
         strokes = grain(size, 40 + seed, 5, stroke)
     else:
-        strokes = noise(size, 40 + seed, 3)
+        strokes = noise(size, 40 + seed, 2)
     light = together(
         strokes,
         grain(size, 60 + seed, 3, (30 * mm, 30 * mm)),

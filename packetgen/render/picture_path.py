@@ -44,9 +44,10 @@ def _dense(points: tuple[Vector, ...]) -> list[Vector]:
 
 
 def _averaged(path: list[Vector], closed: bool) -> list[Vector]:
-    count, result = len(path), []
+    count, result = len(path), list[Vector]()
     for index in range(count):
         reach = _REACH if closed else min(_REACH, index, count - 1 - index)
         near = [path[(index + step) % count] for step in range(-reach, reach + 1)]
-        result.append(tuple(sum(point[axis] for point in near) / len(near) for axis in (0, 1)))
+        xs, ys = zip(*near)
+        result.append((sum(xs) / len(near), sum(ys) / len(near)))
     return result

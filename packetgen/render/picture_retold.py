@@ -11,17 +11,18 @@ less than MOST_AT_ONCE and MOST_VOTED of the sold one. A design of few colours n
 
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
-from functools import cached_property, partial
-from itertools import product
-from math import ceil, floor
+from functools import cache, cached_property, partial
+from itertools import islice, product
+from math import ceil
 
-from packetgen.digest import digest
-from packetgen.model import BARE, Grid, KeyLine, Line, Pattern, Stitch
-from packetgen.reckon.colour import blended, lab, mix
+import numpy as np
+
+from packetgen.model import BARE, Grid, KeyLine, Pattern, Stitch
+from packetgen.reckon.colour import Lab, blended, lab, mix
 from packetgen.reckon.figures import OnCloth
 from packetgen.render.picture_path import pieces, smooth
 from packetgen.render.picture_thread import Vector
-from packetgen.render.picture_told import Detail, Told
+from packetgen.render.picture_told import Detail, Told, signs
 from packetgen.render.picture_view import detail_view
 from packetgen.render.picture_wander import Wander
 
@@ -54,9 +55,11 @@ class Retold:
 def retold(pattern: Pattern, on: OnCloth, border_mm: float) -> Retold:
     """The other chart, with as little straying as the limits allow, or else with the most."""
     border = border_mm / on.cell_mm
-    tellings = [_Telling(pattern, on, border, *turn) for turn in _TURNS]
-    detail = Detail(pattern.grid.rows, border)
-    for reach, telling in product(REACHES, tellings):
+    design, detail = _Design(pattern, on, border), Detail(pattern.grid.rows, border)
+    speakers = cache(design.speakers)
+    telling_of = cache(lambda turn, loud: _Telling(design, turn, speakers(loud)))
+    for reach, turn in product(REACHES, _TURNS):
+        telling = telling_of(*turn)
         rows = telling.rows(reach)
         told = detail.told(rows)
         if _little(told):
@@ -83,139 +86,156 @@ def crosses(cells: tuple[int, int], border: float) -> tuple[int, int]:
     return max(1, round(sides[0] / side)), max(1, round(sides[1] / side))
 
 
+class _Design:
+    """What every telling of a design begins with."""
+
+    def __init__(self, pattern: Pattern, on: OnCloth, border: float) -> None:
+        self.pattern, self.border, self.key = pattern, border, _key(pattern)
+        self.size = pattern.grid.width, pattern.grid.height
+        self.crosses = crosses(self.size, border)
+        self.side = tuple((n + 2 * border) / c for n, c in zip(self.size, self.crosses))
+        self.middles = tuple(
+            (np.arange(count) + 0.5) * side - border for side, count in zip(self.side, self.crosses)
+        )
+        colours = _colours(pattern, on)
+        self.marks = sorted(colours)
+        self.apart = _apart(np.array([colours[mark] for mark in self.marks]))
+
+    @cached_property
+    def paths(self) -> list[tuple[Vector, ...]]:
+        """The corners of every line, cut into stitches of the other chart."""
+        return [
+            line.points if line.long else pieces(smooth(line.points), _PIECE * self.side[0])
+            for line in self.pattern.lines
+        ]
+
+    def speakers(self, loud: int) -> np.ndarray:
+        """How loudly each mark speaks in every cell, rows × columns × marks, with a bare cell all round.
+
+        What is thin has more weight, or it would be lost: `loud` says how much more.
+        """
+        number = {mark: at for at, mark in enumerate(self.marks)}
+        there = signs(self.pattern.grid.rows)
+        near = np.pad(np.pad(there, ((1, 1), (0, 0)), "edge"), ((0, 0), (1, 1)))
+        rows, columns = there.shape
+        alike = sum(
+            near[down : down + rows, across : across + columns] == there
+            for down, across in product(range(3), repeat=2)
+        )
+        share = (there[..., None] == signs(("".join(self.marks),))).astype(float)
+        for part in self.pattern.fractions:
+            share[part.row - 1, part.column - 1] = 0
+        for part in self.pattern.fractions:
+            coloured = _COLOURED.get(part.stitch, _SMALL)
+            share[part.row - 1, part.column - 1, number[part.mark]] += coloured
+        share[..., number[BARE]] += np.maximum(0, 1 - share.sum(axis=-1))
+        speaking = np.zeros((rows + 2, columns + 2, len(self.marks)))
+        speaking[..., number[BARE]] = 1
+        speaking[1:-1, 1:-1] = share * ((9 / alike) ** loud)[..., None]
+        return speaking
+
+
 class _Telling:
-    def __init__(self, pattern: Pattern, on: OnCloth, border: float, turn: int, loud: int) -> None:
-        self._of, self.border, self._loud = pattern, border, loud
-        self._rows, self._size = pattern.grid.rows, (pattern.grid.width, pattern.grid.height)
-        self._crosses = crosses(self._size, border)
-        self._side = tuple((n + 2 * border) / c for n, c in zip(self._size, self._crosses))
-        key = digest(pattern.grid, pattern.fractions, pattern.lines, turn)
-        self._wander = Wander(key, *self._size)
-        self._apart = _apart(pattern, on)
+    def __init__(self, design: _Design, turn: int, speaking: np.ndarray) -> None:
+        self._design, self._speaking = design, speaking
+        self._wander = Wander(f"telling {turn}\n{design.key}", *design.size)
+        self._strays = self._wander.over(*design.middles)
 
     def rows(self, reach: float) -> tuple[str, ...]:
-        """The marks of the other chart."""
-        return tuple(
-            "".join(
-                self._mark(x + reach * dx, y + reach * dy)
-                for x, (dx, dy) in zip(self._middles[0], strays)
-            )
-            for y, strays in zip(self._middles[1], self._strays)
+        """The marks of the other chart: for each cross, of the marks in the place that it looks at, the one
+        nearest to all that speak there."""
+        design = self._design
+        looks = (
+            middles + reach * self._strays[..., axis]
+            for axis, middles in enumerate((design.middles[0], design.middles[1][:, None]))
         )
+        across, down = (
+            [*_spans(look, side, cells)]
+            for look, side, cells in zip(looks, design.side, design.size)
+        )
+        weights = sum(
+            self._speaking[row, column] * (tall * wide)[..., None]
+            for (row, tall), (column, wide) in product(down, across)
+        )
+        # Rounded, so that equals stay equal however a machine adds.
+        far = np.where(weights > 0, np.round(weights @ design.apart, 6), np.inf)
+        marks = np.array(design.marks)[far.argmin(axis=-1)]
+        return tuple("".join(row) for row in marks)
 
     def pattern(self, rows: tuple[str, ...], reach: float) -> Pattern:
         """Everything that the pattern shows, in the places of the other chart."""
-        of, side = self._of, self._side[0]
-
-        def place(point: Vector) -> Vector:
-            return self._place(point, reach)
-
-        def path(line: Line) -> tuple[Vector, ...]:
-            if line.long:
-                return tuple(place(point) for point in line.points)
-            return tuple(place(point) for point in pieces(smooth(line.points), _PIECE * side))
-
+        of, side, paths = self._design.pattern, self._design.side[0], self._design.paths
+        points = [point for path in paths for point in path]
+        points += [knot.at for knot in of.knots] + [bead.at for bead in of.beads]
+        points += [end for daisy in of.daisies for end in (daisy.base, daisy.tip)]
+        placed = self._placed(points, reach)
         return replace(
             of,
             grid=Grid(rows, of.grid.place),
             fractions=(),
             key=tuple(_in_a_whole_cell(line) for line in of.key),
-            lines=tuple(replace(line, points=path(line)) for line in of.lines),
-            knots=tuple(replace(knot, at=place(knot.at)) for knot in of.knots),
-            daisies=tuple(replace(d, base=place(d.base), tip=place(d.tip)) for d in of.daisies),
+            lines=tuple(
+                replace(line, points=tuple(islice(placed, len(path))))
+                for line, path in zip(of.lines, paths)
+            ),
+            knots=tuple(replace(knot, at=next(placed)) for knot in of.knots),
             beads=tuple(
                 replace(
                     bead,
-                    at=place(bead.at),
+                    at=next(placed),
                     card=replace(bead.card, size_mm=bead.card.size_mm / side),
                 )
                 for bead in of.beads
             ),
+            daisies=tuple(
+                replace(daisy, base=next(placed), tip=next(placed)) for daisy in of.daisies
+            ),
         )
 
-    @cached_property
-    def _middles(self) -> tuple[list[float], ...]:
-        """Of the crosses' columns and rows, in cells from the design's corner."""
-        return tuple(
-            [(n + 0.5) * side - self.border for n in range(count)]
-            for side, count in zip(self._side, self._crosses)
-        )
-
-    @cached_property
-    def _strays(self) -> list[list[Vector]]:
-        return self._wander.over(*self._middles)
-
-    def _mark(self, x: float, y: float) -> str:
-        """What speaks for a cross that looks at x, y: of the marks there, the one nearest to all."""
-        weights: dict[str, float] = {}
-        for row, tall in _spans(y, self._side[1]):
-            for column, wide in _spans(x, self._side[0]):
-                for mark, share in self._speaking(column, row):
-                    weights[mark] = weights.get(mark, 0) + share * tall * wide
-        if len(weights) == 1:
-            return next(iter(weights))
-        return min(
-            weights,
-            key=lambda mark: (sum(w * self._apart[mark, o] for o, w in weights.items()), mark),
-        )
-
-    def _speaking(self, column: int, row: int) -> tuple[tuple[str, float], ...]:
-        if 0 <= column < self._size[0] and 0 <= row < self._size[1]:
-            return self._speakers[row][column]
-        return ((BARE, 1.0),)
-
-    @cached_property
-    def _speakers(self) -> list[list[tuple[tuple[str, float], ...]]]:
-        """The marks of every cell with their weights: what is thin has more, or it would be lost."""
-        parts: dict[tuple[int, int], list[tuple[str, float]]] = {}
-        for part in self._of.fractions:
-            share = _COLOURED.get(part.stitch, _SMALL)
-            parts.setdefault((part.column - 1, part.row - 1), []).append((part.mark, share))
-        result = []
-        for y, row in enumerate(self._rows):
-            above, below = self._rows[max(0, y - 1)], self._rows[min(len(self._rows) - 1, y + 1)]
-            line = []
-            for x, mark in enumerate(row):
-                near = slice(max(0, x - 1), x + 2)
-                alike = sum(three[near].count(mark) for three in (above, row, below))
-                weight = (9 / alike) ** self._loud
-                own = parts.get((x, y), [(mark, 1.0)])
-                bare = 1 - sum(share for _, share in own)
-                said = [*own, (BARE, bare)] if bare > 0 else own
-                line.append(tuple((m, share * weight) for m, share in said))
-            result.append(line)
-        return result
-
-    def _place(self, point: Vector, reach: float) -> Vector:
-        """Where a corner of the chart comes to lie: the place from which one strays to it."""
-        wanted = point[0] - 1, point[1] - 1
+    def _placed(self, points: list[Vector], reach: float) -> Iterator[Vector]:
+        """Where corners of the chart come to lie: the places from which one strays to them."""
+        wanted = np.array(points, float).reshape(-1, 2) - 1
         here = wanted
         for _ in range(3):  # comes nearer each time, since neighbours stray alike
-            dx, dy = self._wander.at(here)
-            here = wanted[0] - reach * dx, wanted[1] - reach * dy
-        return tuple((at + self.border) / side + 1 for at, side in zip(here, self._side))
+            here = wanted - reach * self._wander.at(here)
+        return map(tuple, ((here + self._design.border) / self._design.side + 1).tolist())
 
 
-def _spans(middle: float, side: float) -> Iterator[tuple[int, float]]:
-    """The cells along one axis that a cross lies over, and how much of each."""
-    start, end = middle - side / 2, middle + side / 2
-    for cell in range(floor(start), ceil(end)):
-        yield cell, min(end, cell + 1) - max(start, cell)
+def _spans(middles: np.ndarray, side: float, cells: int) -> Iterator[tuple[np.ndarray, np.ndarray]]:
+    """The cells along one axis that each cross lies over, from 1, and how much of each; what lies beyond
+    the chart's `cells` is the bare cell next to it."""
+    start, end = middles - side / 2, middles + side / 2
+    for step in range(ceil(side) + 1):
+        cell = np.floor(start) + step
+        share = np.minimum(end, cell + 1) - np.maximum(start, cell)
+        yield np.clip(cell + 1, 0, cells + 1).astype(int), np.maximum(0, share)
+
+
+def _key(pattern: Pattern) -> str:
+    """What is stitched of the sold chart, as text. Pictures of the same chart stray alike in every release
+    of this program: two tellings would tell more than one."""
+    said = [*pattern.grid.rows]
+    said += [f"{part.mark} {part.column},{part.row}" for part in pattern.fractions]
+    for line in pattern.lines:
+        said.append(" ".join([line.mark, *(f"{x:g},{y:g}" for x, y in line.points)]))
+    return "\n".join(said)
 
 
 def _in_a_whole_cell(line: KeyLine) -> KeyLine:
     return replace(line, stitch=Stitch.FULL) if line.stitch.in_a_corner else line
 
 
-def _apart(pattern: Pattern, on: OnCloth) -> dict[tuple[str, str], float]:
-    """How far apart the colours of any two marks are, in CIELAB; different marks are never quite alike."""
+def _colours(pattern: Pattern, on: OnCloth) -> dict[str, Lab]:
+    """What is seen of every mark."""
     cloth, first = on.option.colour.hex, pattern.thread_sets[0].id
     seen = {BARE: lab(cloth)}
     for line in pattern.key:
         thread = blended(tuple(colour.hex for colour in line.threads[first]))
         seen[line.mark] = lab(thread if line.stitch is Stitch.FULL else mix(thread, cloth, 0.5))
-    return {
-        (one, other): 0.0 if one == other else 1 + sum((p - q) ** 2 for p, q in zip(a, b)) ** 0.5
-        for one, a in seen.items()
-        for other, b in seen.items()
-    }
+    return seen
+
+
+def _apart(colours: np.ndarray) -> np.ndarray:
+    """How far apart any two colours are, in CIELAB; different marks are never quite alike."""
+    away: np.ndarray = np.sqrt(((colours[:, None] - colours) ** 2).sum(axis=-1))
+    return away + 1 - np.eye(len(colours))

@@ -222,6 +222,7 @@ class _Canvas:
         shadow = Image.new("L", cover.size)
         shadow.paste(cover, (fall, fall))
         shadow = shadow.filter(ImageFilter.GaussianBlur(max(0.6, depth_px * 0.3)))
-        return Sprite(
-            light, cover, shadow.point([v * _SHADOW // 255 for v in range(256)]), self.offset
-        )
+        return Sprite(light, cover, shadow.point(_SHADED), self.offset)
+
+
+_SHADED = [value * _SHADOW // 255 for value in range(256)]

@@ -1,13 +1,14 @@
 """How much of a chart somebody could read out of another, coarser one that is laid over it."""
 
-from collections import Counter
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
+from itertools import product
 from math import exp
 
+import numpy as np
+
 Rows = Sequence[str]
-Part = Callable[[float, float], bool]
-_SHIFTS = tuple((dx, dy) for dx in (-1, 0, 1) for dy in (-1, 0, 1))
+Part = Callable[[np.ndarray, np.ndarray], np.ndarray]
 _FEWEST = 25  # cells from which a share says anything
 _VOTE = 0.8  # standard deviation, in cells, with which near crosses speak for a cell
 
@@ -30,57 +31,64 @@ class Detail:
     """The cells of a chart that differ from a neighbour, and `border` cells of bare cloth round it."""
 
     def __init__(self, rows: Rows, border: float) -> None:
-        self._columns, self._rows, self._border = len(rows[0]), len(rows), border
-        self._cells = [
-            (x, y, mark)
-            for y, row in enumerate(rows)
-            for x, mark in enumerate(row)
-            if any(
-                0 <= x + dx < len(row) and 0 <= y + dy < len(rows) and rows[y + dy][x + dx] != mark
-                for dx, dy in ((-1, 0), (1, 0), (0, -1), (0, 1))
-            )
-        ]
+        self._signs, self._border = signs(rows), border
+        near = np.pad(self._signs, 1, mode="edge")
+        beside = (near[1:-1, :-2], near[1:-1, 2:], near[:-2, 1:-1], near[2:, 1:-1])
+        self._at = np.nonzero(np.any([side != self._signs for side in beside], axis=0))
 
     def told(self, shown: Rows, part: Part | None = None) -> Told:
         """What `shown`, which lies over the chart and its border, tells of it.
 
-        `part` says of a place, in crosses of `shown`, whether it counts.
+        `part` says of places, in crosses of `shown` across and down, which of them count.
         """
-        across = self._near(self._columns, len(shown[0]))
-        down = self._near(self._rows, len(shown))
-        wide, high = (
-            count / (cells + 2 * self._border)
-            for count, cells in ((len(shown[0]), self._columns), (len(shown), self._rows))
-        )
-        voted, at_once = 0, dict.fromkeys(_SHIFTS, 0)
-        seen: Counter[str] = Counter()
-        for x, y, mark in self._cells:
-            middle = (x + 0.5 + self._border) * wide, (y + 0.5 + self._border) * high
-            if part and not part(*middle):
-                continue
-            columns, rows = across[x + 1][1], down[y + 1][1]
-            seen[mark] += 1
-            for dx, dy in _SHIFTS:
-                at_once[dx, dy] += shown[down[y + 1 + dy][0]][across[x + 1 + dx][0]] == mark
-            votes: dict[str, float] = {}
-            for there, weight in rows:
-                for here, share in columns:
-                    said = shown[there][here]
-                    votes[said] = votes.get(said, 0) + weight * share
-            voted += max(votes, key=votes.__getitem__) == mark
-        count = seen.total()
+        seen = signs(shown)
+        ys, xs = self._at
+        if part:
+            middles = (
+                (at + 0.5 + self._border) * crosses / (cells + 2 * self._border)
+                for at, crosses, cells in zip((xs, ys), seen.shape[::-1], self._signs.shape[::-1])
+            )
+            counted = part(*middles)
+            ys, xs = ys[counted], xs[counted]
+        count = len(ys)
         if count < _FEWEST:
             return Told(0, 0, 0)
-        return Told(max(at_once.values()) / count, voted / count, max(seen.values()) / count)
+        right = self._signs[ys, xs]
+        (over_x, across), (over_y, down) = (
+            self._near(cells, crosses)
+            for cells, crosses in zip(self._signs.shape[::-1], seen.shape[::-1])
+        )
+        at_once = max(
+            (seen[over_y[ys + dy], over_x[xs + dx]] == right).mean()
+            for dx, dy in product((0, 1, 2), repeat=2)
+        )
+        marks, said = np.unique(seen, return_inverse=True)
+        said = said.reshape(seen.shape)
+        votes, each = np.zeros((count, len(marks))), np.arange(count)
+        for (to_y, tall), (to_x, wide) in product(zip((-1, 0, 1), down), zip((-1, 0, 1), across)):
+            rows = np.clip(over_y[ys + 1] + to_y, 0, seen.shape[0] - 1)
+            columns = np.clip(over_x[xs + 1] + to_x, 0, seen.shape[1] - 1)
+            votes[each, said[rows, columns]] += tall[ys] * wide[xs]
+        voted = (marks[votes.argmax(axis=1)] == right).mean()
+        guessed = np.unique(right, return_counts=True)[1].max() / count
+        return Told(float(at_once), float(voted), float(guessed))
 
-    def _near(self, cells: int, crosses: int) -> list[tuple[int, list[tuple[int, float]]]]:
-        """For every cell, and one more before and after, the cross over its middle, and the crosses near
-        it with their weights."""
+    def _near(self, cells: int, crosses: int) -> tuple[np.ndarray, np.ndarray]:
+        """For every cell, and one more before and after, the cross over its middle; and for every cell the
+        weights of the cross before that one, of that one and of the one after."""
         pitch = (cells + 2 * self._border) / crosses
-        result = []
-        for cell in range(-1, cells + 1):
-            over = min(max(0, int((cell + 0.5 + self._border) / pitch)), crosses - 1)
-            near = range(max(0, over - 1), min(crosses, over + 2))
-            away = [((n + 0.5) * pitch - self._border - cell - 0.5) / _VOTE for n in near]
-            result.append((over, [(n, exp(-(d**2) / 2)) for n, d in zip(near, away)]))
-        return result
+        middles = [cell + 0.5 + self._border for cell in range(-1, cells + 1)]
+        over = [min(max(0, int(middle / pitch)), crosses - 1) for middle in middles]
+        weights = [
+            [
+                exp(-((((n + 0.5) * pitch - middle) / _VOTE) ** 2) / 2) if 0 <= n < crosses else 0.0
+                for middle, n in zip(middles[1:-1], (one + step for one in over[1:-1]))
+            ]
+            for step in (-1, 0, 1)
+        ]
+        return np.array(over), np.array(weights)
+
+
+def signs(rows: Rows) -> np.ndarray:
+    """The number of every mark as Unicode has it; height × width."""
+    return np.array(rows, f"U{len(rows[0])}").view(np.uint32).reshape(len(rows), len(rows[0]))

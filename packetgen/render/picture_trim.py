@@ -10,6 +10,7 @@ from packetgen.model import Trim
 from packetgen.render.picture_thread import Vector
 
 _WIDE_MM = {"gathered": 8.0, "straight": 3.0, "round": 3.0}  # shown beyond the card
+_FINE = 2  # it is drawn so many times larger, then reduced
 _FRILL_MM, _TURN_MM = 6.5, 2.2  # along the edge
 
 
@@ -22,18 +23,20 @@ def trim_layers(
     trim: Trim, card_px: tuple[int, int], px_per_mm: float
 ) -> tuple[Image.Image, Image.Image]:
     """(light, mask) of the trim round a card of this size, `trim_width_mm` larger on every side."""
-    edge = round(trim_width_mm(trim) * px_per_mm)
-    size = (card_px[0] + 2 * edge, card_px[1] + 2 * edge)
+    edge = round(trim_width_mm(trim) * px_per_mm) * _FINE
+    card, mm = (card_px[0] * _FINE, card_px[1] * _FINE), px_per_mm * _FINE
+    size = (card[0] + 2 * edge, card[1] + 2 * edge)
     light, mask = Image.new("L", size, 128), Image.new("L", size)
     if trim.kind == "straight":
         ImageDraw.Draw(mask).rounded_rectangle((0, 0, size[0] - 1, size[1] - 1), edge / 2, 255)
-        return light, mask
+        return light.reduce(_FINE), mask.reduce(_FINE)
     gathered = trim.kind == "gathered"
-    hand = (_Frill if gathered else _Cord)(light, mask, edge, px_per_mm)
-    step = (_FRILL_MM if gathered else _TURN_MM) * px_per_mm
-    for place in _round_the_card(card_px, edge, step):
+    hand = (_Frill if gathered else _Cord)(light, mask, edge, mm)
+    step = (_FRILL_MM if gathered else _TURN_MM) * mm
+    for place in _round_the_card(card, edge, step):
         hand.lay(*place)
-    return light.filter(ImageFilter.GaussianBlur(0.25 * px_per_mm)), mask
+    soft = light.filter(ImageFilter.GaussianBlur(0.25 * mm))
+    return soft.reduce(_FINE), mask.reduce(_FINE)
 
 
 def _round_the_card(

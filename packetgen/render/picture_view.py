@@ -1,11 +1,13 @@
 """Which part of a design a close-up shows: where there is most to see."""
 
-from collections.abc import Sequence
 from dataclasses import dataclass
 from math import ceil, cos, hypot, radians, sin
 
-from packetgen.model import BARE, Pattern
+import numpy as np
+
+from packetgen.model import Pattern
 from packetgen.reckon.colour import blended, lab
+from packetgen.render.picture_told import signs
 
 DETAIL_PX = (1200, 800)
 DETAIL_TILT_DEGREES = -4.0  # a camera in the hand
@@ -27,14 +29,14 @@ class DetailView:
     def cross_px(self) -> float:
         return DETAIL_PX[0] / self.across
 
-    def shows(self, x: float, y: float, share: float = 1.0) -> bool:
-        """Whether a place of the card, in crosses, lies in the middle `share` of the picture's width."""
+    def shows(self, x: np.ndarray, y: np.ndarray, share: float = 1.0) -> np.ndarray:
+        """Which places of the card, in crosses, lie in the middle `share` of the picture's width."""
         turn = radians(DETAIL_TILT_DEGREES)
         right, down = x - self.middle[0], y - self.middle[1]
         across = right * cos(turn) - down * sin(turn)
         along = right * sin(turn) + down * cos(turn)
         half = self.across / 2
-        return abs(across) < half * share and abs(along) < half * DETAIL_PX[1] / DETAIL_PX[0]
+        return (abs(across) < half * share) & (abs(along) < half * DETAIL_PX[1] / DETAIL_PX[0])
 
     @property
     def drawn(self) -> tuple[int, int, int, int]:
@@ -52,66 +54,54 @@ def detail_view(pattern: Pattern) -> DetailView:
     columns, rows = pattern.grid.width, pattern.grid.height
     across = min(max(round(columns * _SHARE), _FEWEST_CROSSES), _MOST_CROSSES)
     down = round(across * DETAIL_PX[1] / DETAIL_PX[0])
-    interest, brightness = _sums(_interest(pattern)), _sums(_brightness(pattern))
-
-    def much(left: int, top: int) -> float:
-        part = (left, top, across, down)
-        bright = _within(brightness, *part) / (across * down)
-        return round(_within(interest, *part) * (_DULL + bright), 6)
-
-    places = [
-        (much(left, top), -abs(2 * top + down - rows), -top, -left)
-        for top in range(max(1, rows - down + 1))
-        for left in range(max(1, columns - across + 1))
-    ]
-    *_, top, left = max(places)
-    return DetailView((-left + across / 2, -top + down / 2), across)
+    interest, bright = (
+        _within(each, across, down)
+        for each in (_interest(pattern), _brightness(pattern) / (across * down))
+    )
+    much = np.round(interest * (_DULL + bright), 6)
+    # Of equal places the one nearest to the middle of the height, then the uppermost, then the leftmost.
+    tops, lefts = np.nonzero(much == much.max())
+    _, top, left = min(
+        (abs(2 * int(top) + down - rows), int(top), int(left)) for top, left in zip(tops, lefts)
+    )
+    return DetailView((left + across / 2, top + down / 2), across)
 
 
-def _interest(pattern: Pattern) -> list[list[float]]:
+def _interest(pattern: Pattern) -> np.ndarray:
     """How much there is to see at every cross."""
-    grid = pattern.grid
-    seen = [[0.0] * grid.width for _ in range(grid.height)]
+    marks = np.pad(signs(pattern.grid.rows), ((0, 1), (0, 1)), "edge")
+    here = marks[:-1, :-1]
+    seen: np.ndarray = (here != marks[1:, :-1]) + (here != marks[:-1, 1:]).astype(float)
 
     def add(x: float, y: float, much: float) -> None:
         column, row = int(x) - 1, int(y) - 1
-        if 0 <= column < grid.width and 0 <= row < grid.height:
-            seen[row][column] += much
+        if 0 <= column < pattern.grid.width and 0 <= row < pattern.grid.height:
+            seen[row, column] += much
 
-    for y, row in enumerate(grid.rows):
-        below = grid.rows[min(y + 1, grid.height - 1)]
-        for x, mark in enumerate(row):
-            seen[y][x] += (mark != below[x]) + (mark != row[min(x + 1, grid.width - 1)])
     for line in pattern.lines:
         for (x0, y0), (x1, y1) in zip(line.points, line.points[1:]):
             add((x0 + x1) / 2, (y0 + y1) / 2, _LINE_COUNTS * hypot(x1 - x0, y1 - y0))
-    for thing in (*pattern.knots, *pattern.beads):
-        add(*thing.at, 2)
-    for daisy in pattern.daisies:
-        add(*daisy.base, 2)
+    small = [knot.at for knot in pattern.knots] + [bead.at for bead in pattern.beads]
+    for x, y in small + [daisy.base for daisy in pattern.daisies]:
+        add(x, y, 2)
     return seen
 
 
-def _brightness(pattern: Pattern) -> list[list[float]]:
+def _brightness(pattern: Pattern) -> np.ndarray:
     """Chroma in CIELAB of the thread at every cross; of bare cloth none."""
-    first, chroma = pattern.thread_sets[0].id, {BARE: 0.0}
+    first, marks = pattern.thread_sets[0].id, signs(pattern.grid.rows)
+    chroma = np.zeros(marks.shape)
     for line in pattern.key:
         thread = blended(tuple(colour.hex for colour in line.threads[first]))
-        chroma[line.mark] = hypot(*lab(thread)[1:])
-    return [[chroma[mark] for mark in row] for row in pattern.grid.rows]
+        chroma[marks == ord(line.mark)] = hypot(*lab(thread)[1:])
+    return chroma
 
 
-def _sums(values: Sequence[Sequence[float]]) -> list[list[float]]:
-    """Of everything above and to the left of each corner."""
-    sums = [[0.0] * (len(values[0]) + 1)]
-    for row in values:
-        line = [0.0]
-        for value in row:
-            line.append(line[-1] + value)
-        sums.append([above + here for above, here in zip(sums[-1], line)])
-    return sums
-
-
-def _within(sums: list[list[float]], left: int, top: int, across: int, down: int) -> float:
-    right, bottom = min(left + across, len(sums[0]) - 1), min(top + down, len(sums) - 1)
-    return sums[bottom][right] - sums[top][right] - sums[bottom][left] + sums[top][left]
+def _within(values: np.ndarray, across: int, down: int) -> np.ndarray:
+    """The sum of `values` in a part of so many columns and rows, for every place of its upper left corner."""
+    rows, columns = values.shape
+    across, down = min(across, columns), min(down, rows)
+    sums = np.pad(values.cumsum(axis=0).cumsum(axis=1), ((1, 0), (1, 0)))
+    high = sums[down:] - sums[:-down]
+    within: np.ndarray = high[:, across:] - high[:, :-across]
+    return within

@@ -1,10 +1,8 @@
 """A smooth wandering of places: the same for the same key, and unknown to whoever has not the key."""
 
-from collections.abc import Iterable, Sequence
-from math import floor
 from random import Random
 
-from packetgen.render.picture_thread import Vector
+import numpy as np
 
 # Cells from one node to the next, and the share of the wandering that is its own. The long one is what
 # cloth does when it is drawn over wadding; the short one is what a hand does.
@@ -13,9 +11,6 @@ _WAVES = ((12.0, 0.6), (30.0, 0.8))
 # to 0.5 on them (its weights squared and summed, from their formula).
 _SURFACE = 0.48
 _ROUND = 3  # nodes beyond every edge
-
-
-Weights = tuple[float, float, float, float]
 
 
 class Wander:
@@ -31,44 +26,41 @@ class Wander:
             for spacing, share in _WAVES
         ]
 
-    def over(self, xs: Sequence[float], ys: Iterable[float]) -> list[list[Vector]]:
-        """The straying at every place of a grid, a list for each of `ys`."""
-        return [
-            [(x0 + x1, y0 + y1) for (x0, y0), (x1, y1) in zip(*lines)]
-            for lines in zip(*(mesh.over(xs, ys) for mesh in self._meshes))
-        ]
+    def over(self, xs: np.ndarray, ys: np.ndarray) -> np.ndarray:
+        """The straying at every place of a grid: rows × columns × (across, down)."""
+        return self._both(xs[None, :], ys[:, None])
 
-    def at(self, place: Vector) -> Vector:
-        (x0, y0), (x1, y1) = (mesh.at(*place) for mesh in self._meshes)
-        return x0 + x1, y0 + y1
+    def at(self, places: np.ndarray) -> np.ndarray:
+        """The straying at each of these places: both are places × (across, down)."""
+        return self._both(places[:, 0], places[:, 1])
+
+    def _both(self, xs: np.ndarray, ys: np.ndarray) -> np.ndarray:
+        moved: np.ndarray = np.add(*(mesh.at(xs, ys) for mesh in self._meshes))
+        return moved
 
 
 class _Mesh:
     def __init__(self, rng: Random, columns: int, rows: int, spacing: float, reach: float) -> None:
         self._spacing = spacing
         across, down = (int(n / spacing) + 2 * _ROUND + 2 for n in (columns, rows))
-        self._nodes = [
-            [(rng.gauss(0, reach), rng.gauss(0, reach)) for _ in range(across)] for _ in range(down)
-        ]
+        moved = [rng.gauss(0, reach) for _ in range(2 * across * down)]
+        self._nodes = np.array(moved).reshape(down, across, 2)
 
-    def over(self, xs: Sequence[float], ys: Iterable[float]) -> list[list[Vector]]:
-        columns = [self._weights(x, len(self._nodes[0])) for x in xs]
-        return [self._line(columns, *self._weights(y, len(self._nodes))) for y in ys]
+    def at(self, xs: np.ndarray, ys: np.ndarray) -> np.ndarray:
+        (left, across), (top, down) = (
+            self._weights(places, nodes)
+            for places, nodes in ((xs, self._nodes.shape[1]), (ys, self._nodes.shape[0]))
+        )
+        moved = np.zeros((*np.broadcast(xs, ys).shape, 2))
+        for row, tall in enumerate(down):
+            for column, wide in enumerate(across):
+                moved += (tall * wide)[..., None] * self._nodes[top + row, left + column]
+        return moved
 
-    def at(self, x: float, y: float) -> Vector:
-        left, across = self._weights(x, len(self._nodes[0]))
-        top, down = self._weights(y, len(self._nodes))
-        nodes = (row[left : left + 4] for row in self._nodes[top : top + 4])
-        return _mean([_mean(row, across) for row in nodes], down)
-
-    def _line(self, columns: list[tuple[int, Weights]], top: int, down: Weights) -> list[Vector]:
-        drawn = [_mean(nodes, down) for nodes in zip(*self._nodes[top : top + 4])]
-        return [_mean(drawn[left : left + 4], across) for left, across in columns]
-
-    def _weights(self, place: float, nodes: int) -> tuple[int, Weights]:
+    def _weights(self, places: np.ndarray, nodes: int) -> tuple[np.ndarray, tuple[np.ndarray, ...]]:
         """The first of the four nodes that move a place, and the weight of each: a cubic B-spline."""
-        at = place / self._spacing + _ROUND
-        before = min(max(floor(at), 1), nodes - 3)
+        at = places / self._spacing + _ROUND
+        before = np.clip(np.floor(at), 1, nodes - 3).astype(int)
         t = at - before
         return before - 1, (
             (1 - t) ** 3 / 6,
@@ -76,9 +68,3 @@ class _Mesh:
             (-3 * t**3 + 3 * t**2 + 3 * t + 1) / 6,
             t**3 / 6,
         )
-
-
-def _mean(four: Sequence[Vector], weights: Weights) -> Vector:
-    a, b, c, d = weights
-    (x0, y0), (x1, y1), (x2, y2), (x3, y3) = four
-    return a * x0 + b * x1 + c * x2 + d * x3, a * y0 + b * y1 + c * y2 + d * y3

@@ -1,6 +1,5 @@
 """A part of a design, moved so that it can be drawn by itself."""
 
-from collections.abc import Callable
 from dataclasses import replace
 
 from packetgen.model import BARE, Grid, Pattern, Point
@@ -24,7 +23,7 @@ def window(pattern: Pattern, left: int, top: int, columns: int, rows: int) -> Pa
 
     def seen(*points: Point) -> bool:
         xs, ys = zip(*(moved(point) for point in points))
-        return (
+        return bool(
             max(xs) > 1 - _NEAR
             and min(xs) < columns + 1 + _NEAR
             and max(ys) > 1 - _NEAR
@@ -44,8 +43,8 @@ def window(pattern: Pattern, left: int, top: int, columns: int, rows: int) -> Pa
             for line in pattern.lines
             if seen(*line.points)
         ),
-        knots=tuple(_at(pattern.knots, seen, moved)),
-        beads=tuple(_at(pattern.beads, seen, moved)),
+        knots=tuple(replace(knot, at=moved(knot.at)) for knot in pattern.knots if seen(knot.at)),
+        beads=tuple(replace(bead, at=moved(bead.at)) for bead in pattern.beads if seen(bead.at)),
         daisies=tuple(
             replace(daisy, base=moved(daisy.base), tip=moved(daisy.tip))
             for daisy in pattern.daisies
@@ -58,7 +57,3 @@ def bordered(pattern: Pattern, cells: int) -> Pattern:
     """The whole pattern with so many bare cells on every side."""
     grid = pattern.grid
     return window(pattern, -cells, -cells, grid.width + 2 * cells, grid.height + 2 * cells)
-
-
-def _at(things: tuple, seen: Callable[..., bool], moved: Callable[[Point], Point]) -> list:
-    return [replace(one, at=moved(one.at)) for one in things if seen(one.at)]

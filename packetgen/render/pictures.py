@@ -2,12 +2,13 @@
 
 from collections.abc import Callable, Sequence
 from dataclasses import replace
-from functools import cache
+from functools import cached_property
 
 from PIL import Image
 
 from packetgen.digest import Keep, digest
 from packetgen.model import FinishingPiece, Series
+from packetgen.reckon.cover import DRAWN_PX_PER_CELL, PHOTO_PX
 from packetgen.reckon.figures import Figures
 from packetgen.reckon.standing import Standing
 from packetgen.render.photo import close_up, upright
@@ -16,6 +17,7 @@ from packetgen.render.picture_file import jpeg_bytes, png_bytes, size_of
 from packetgen.render.picture_view import DETAIL_PX
 from packetgen.render.public_picture import (
     MOST_GATHERED,
+    Face,
     bench,
     close_box,
     face,
@@ -34,8 +36,7 @@ from packetgen.render.site_pictures import (
 from packetgen.render.stitched_picture import stitched
 
 # Raise it whenever the same design would be drawn otherwise than before.
-_DRAWING = 2
-_COVER_PX_PER_CELL, _COVER_PX = 14, 1600
+_DRAWING = 3
 _PHOTO_PX = 1800
 # Width in px → the most bytes, so that a page with its picture stays below 300 kB.
 WIDTHS_PX = {480: 60_000, 800: 110_000, 1200: 230_000}
@@ -50,8 +51,8 @@ def cover_jpeg(figures: Figures) -> bytes:
     """The photo of the stitched model, or the stitched design drawn sharp, for the packet's cover."""
     pattern = figures.pattern
     if pattern.photo:
-        return jpeg_bytes(upright(pattern.photo, _COVER_PX))
-    return jpeg_bytes(stitched(pattern, pattern.cloths[0], _COVER_PX_PER_CELL))
+        return jpeg_bytes(upright(pattern.photo, PHOTO_PX))
+    return jpeg_bytes(stitched(pattern, pattern.cloths[0], DRAWN_PX_PER_CELL))
 
 
 def site_pictures(standing: Standing, keep: Keep) -> SitePictures:
@@ -61,18 +62,23 @@ def site_pictures(standing: Standing, keep: Keep) -> SitePictures:
     A design is shown by the author's photo of it, or else told anew and mounted on the bench.
     """
     series, piece = standing.series, standing.series.finish
-    out = {each.pattern.id: _Hand(each, piece) for each in standing.figures}
-    awaited = {each.pattern.id: _Hand(_not_yet_given(each), piece) for each in standing.teased}
-    of_out = {name: _of_pattern(hand, True, series, keep) for name, hand in out.items()}
-    of_awaited = {name: _of_pattern(hand, False, series, keep) for name, hand in awaited.items()}
+    of_out = {
+        each.pattern.id: _of_pattern(_Hand(each, piece), True, series, keep)
+        for each in standing.figures
+    }
+    of_awaited = {
+        each.pattern.id: _of_pattern(_Hand(_not_yet_given(each), piece), False, series, keep)
+        for each in standing.teased
+    }
     of_piece = digest(_of_piece(piece))
-    together = tuple(hand.drawn_from for hand in list(out.values())[:MOST_GATHERED])
+    first = [_Hand(each, piece) for each in standing.figures[:MOST_GATHERED]]
+    together = tuple(hand.drawn_from for hand in first)
 
     def empty() -> Image.Image:
         return bench(piece, _WIDEST_PX)
 
     def gathered(shape: str) -> Image.Image:
-        faces = [hand.face() for hand in out.values()]
+        faces = [hand.face for hand in first]
         return gathering(faces, piece, *PICTURE_PX[shape]) if faces else empty()
 
     shares = {name: shared for name, (_, shared) in (of_out | of_awaited).items()}
@@ -101,10 +107,10 @@ def _of_pattern(hand: "_Hand", out: bool, series: Series, keep: Keep) -> tuple[W
     lines = (series.title, f"designed by {pattern.designer.name}")
     if out:
         shares = _shares(series, pattern.title, lines, hand.drawn_from, hand.close, keep)
-        return _widths(("mounted", hand.drawn_from), hand.whole, keep), shares
+        return _widths(("mounted", hand.drawn_from), lambda: hand.whole, keep), shares
     of = ("detail", hand.drawn_from)
-    shares = _shares(series, pattern.title, lines, of, lambda shape: hand.part(), keep)
-    return _widths(of, hand.part, keep), shares
+    shares = _shares(series, pattern.title, lines, of, lambda shape: hand.part, keep)
+    return _widths(of, lambda: hand.part, keep), shares
 
 
 def _shares(
@@ -113,17 +119,15 @@ def _shares(
     """`of` is what `draw` draws from."""
     look = series.look
     words = (title, tuple(lines), look.light, look.faces)
-    return Shares(
-        **{
-            shape: keep(
-                digest(_DRAWING, "share", shape, words, of),
-                lambda shape=shape, most=most_bytes: png_bytes(
-                    share_picture(title, lines, draw(shape), shape, look), most
-                ),
-            )
-            for shape, most_bytes in _MOST_SHARE_BYTES.items()
-        }
-    )
+
+    def made(shape: str) -> bytes:
+        def make() -> bytes:
+            picture = share_picture(title, lines, draw(shape), shape, look)
+            return png_bytes(picture, _MOST_SHARE_BYTES[shape])
+
+        return keep(f"{shape}-{digest(_DRAWING, 'share', shape, words, of)}", make)
+
+    return Shares(**{shape: made(shape) for shape in _MOST_SHARE_BYTES})
 
 
 def _not_yet_given(figures: Figures) -> Figures:
@@ -137,37 +141,40 @@ class _Hand:
     def __init__(self, figures: Figures, piece: FinishingPiece) -> None:
         self.figures, self._piece, self._photo = figures, piece, figures.pattern.photo
         self.drawn_from = digest(_drawn_from(figures, piece))
-        self.face = cache(lambda: face(figures, piece))
-        self.whole = cache(self._whole)
-        self.part = cache(self._part)
+
+    @cached_property
+    def face(self) -> Face:
+        return face(self.figures, self._piece)
 
     def close(self, shape: str) -> Image.Image:
         """The design large in its place."""
-        whole, room = self.whole(), PICTURE_PX[shape]
+        whole, room = self.whole, PICTURE_PX[shape]
         if self._photo:
             return whole
         box = close_box(self.figures.cloths[0], self._piece, whole.size, room)
         return whole.resize(room, Image.Resampling.LANCZOS, box)
 
-    def _whole(self) -> Image.Image:
+    @cached_property
+    def whole(self) -> Image.Image:
         if self._photo:
             return upright(self._photo, _PHOTO_PX)
-        return mounted_public(self.face(), self._piece, _WIDEST_PX)
+        return mounted_public(self.face, self._piece, _WIDEST_PX)
 
-    def _part(self) -> Image.Image:
+    @cached_property
+    def part(self) -> Image.Image:
         if self._photo:
             return close_up(upright(self._photo, 2 * _PHOTO_PX), DETAIL_PX)
-        return detail(self.face())
+        return detail(self.face)
 
 
-def _widths(name: tuple, draw: Draw, keep: Keep) -> Widths:
+def _widths(name: tuple[str, str], draw: Draw, keep: Keep) -> Widths:
     """A picture in all of WIDTHS_PX; of one that is narrower than some of them, in its own instead."""
 
     def made(width_px: int) -> Picture:
         def make() -> bytes:
             return jpeg_bytes(_narrowed(draw(), width_px), WIDTHS_PX[width_px])
 
-        data = keep(digest(_DRAWING, width_px, name), make)
+        data = keep(f"{width_px}-{digest(_DRAWING, width_px, name)}", make)
         return Picture(data, *size_of(data))
 
     by_width = {picture.width_px: picture for picture in map(made, WIDTHS_PX)}
@@ -181,7 +188,7 @@ def _narrowed(image: Image.Image, width_px: int) -> Image.Image:
     return image.resize(size, Image.Resampling.LANCZOS)
 
 
-def _drawn_from(figures: Figures, piece: FinishingPiece) -> tuple:
+def _drawn_from(figures: Figures, piece: FinishingPiece) -> tuple[object, ...]:
     """Everything that a picture of the design is drawn from, and nothing else: no words and no prices."""
     pattern, on = figures.pattern, figures.cloths[0]
     if pattern.photo:
@@ -207,5 +214,5 @@ def _drawn_from(figures: Figures, piece: FinishingPiece) -> tuple:
     return (stitches, beads, key, strands, cloths, on.fit, piece.trim, shown, _of_piece(piece))
 
 
-def _of_piece(piece: FinishingPiece) -> tuple:
+def _of_piece(piece: FinishingPiece) -> tuple[object, ...]:
     return piece.panel, piece.border_mm, piece.parts

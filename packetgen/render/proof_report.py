@@ -1,20 +1,95 @@
-"""What `proof` says of patterns in which nothing is wrong: how many stitches stand alone, and where."""
+"""An editor's review for a terminal: of each chapter its faults, its advice, and in a few words its praise.
+
+Each problem is the one located line that every command gives; nothing is indented before its file.
+"""
 
 from collections.abc import Iterator
+from dataclasses import dataclass
+from enum import Enum
+from textwrap import wrap
 
+from packetgen.diagnostics import Problem
+from packetgen.faults import Level
+from packetgen.nouns import counted
 from packetgen.reckon.figures import Figures
+from packetgen.reckon.review import Chapter, Praise, Review
+from packetgen.render.terminal import Depth, painted
 from packetgen.units import percent
 
+_WIDE = 88
+_GOOD = "  good: "
 
-def lines_of(figures: Figures, with_places: bool) -> Iterator[str]:
-    """A line for the pattern; with `with_places` one more for each of the ten worst places."""
-    found = figures.isolated
-    yield (
-        f"{figures.pattern.title}: {found.alone:,} of {found.stitches:,} stitches "
+
+class Tone(Enum):
+    """What a line tells. The value is its ink on a terminal: read on black and on white alike; '' is plain."""
+
+    HEADING = "#2e86ab"
+    FAULT = "#d1495b"
+    ADVICE = "#b9770e"
+    PRAISE = "#3f8f4f"
+    PLAIN = ""
+
+
+@dataclass(frozen=True)
+class Line:
+    """A problem goes to the error output, so that whoever reads only that has them all."""
+
+    text: str
+    tone: Tone
+
+    @property
+    def is_problem(self) -> bool:
+        return self.tone in (Tone.FAULT, Tone.ADVICE)
+
+    def shown(self, depth: Depth) -> str:
+        """With colour, as far as there is any."""
+        return painted(self.text, self.tone.value or None, None, depth)
+
+
+def lines_of(review: Review, content_folder: str, with_places: bool) -> Iterator[Line]:
+    """The whole review; `with_places` adds the ten places of a pattern where most stitches stand alone."""
+    for number, chapter in enumerate(review.chapters):
+        if number:
+            yield Line("", Tone.PLAIN)
+        yield Line(_heading(chapter), Tone.HEADING)
+        if with_places and chapter.figures:
+            yield from (Line(place, Tone.PLAIN) for place in _places(chapter.figures))
+        for problem in (*chapter.faults, *chapter.advice):
+            yield Line(f"{content_folder}/{problem.printed}", _tone(problem))
+        yield from (Line(text, Tone.PRAISE) for text in _praise(chapter.praise))
+
+
+def summary(review: Review) -> str:
+    """The last line, where there is nothing to mend."""
+    return (
+        f"All is well: {counted(review.patterns, 'pattern')} checked, nothing to mend; "
+        f"{counted(review.advice, 'thing')} to think of, {review.praise} well done."
+    )
+
+
+def _heading(chapter: Chapter) -> str:
+    if chapter.figures is None:
+        return chapter.title
+    found = chapter.figures.isolated
+    return (
+        f"{chapter.title}: {found.alone:,} of {found.stitches:,} stitches "
         f"({percent(found.share)}) stand alone"
     )
-    for window in found.worst if with_places else ():
+
+
+def _places(figures: Figures) -> Iterator[str]:
+    for window in figures.isolated.worst:
         yield (
             f"  columns {window.first_column}–{window.last_column}, "
             f"rows {window.first_row}–{window.last_row}: {window.alone}"
         )
+
+
+def _tone(problem: Problem) -> Tone:
+    return Tone.FAULT if problem.level is Level.ERROR else Tone.ADVICE
+
+
+def _praise(praise: tuple[Praise, ...]) -> list[str]:
+    """All of it in a line or two."""
+    said = "; ".join(one.short for one in praise)
+    return wrap(said, _WIDE, initial_indent=_GOOD, subsequent_indent=" " * len(_GOOD))

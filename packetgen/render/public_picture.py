@@ -8,6 +8,7 @@ whose chart is given away is shown as it is.
 from collections import Counter
 from collections.abc import Sequence
 from dataclasses import dataclass
+from functools import cached_property
 from math import hypot
 
 from PIL import Image
@@ -15,7 +16,7 @@ from PIL import Image
 from packetgen.model import FinishingPiece, Pattern
 from packetgen.reckon.colour import channels, lab, mix
 from packetgen.reckon.figures import Figures, OnCloth
-from packetgen.render.picture_bench import FINE, hang, painted, scene, wall
+from packetgen.render.picture_bench import hang, painted, scene, wall
 from packetgen.render.picture_retold import retold
 from packetgen.render.picture_surface import lit, noise, rounded_edge, throw_shadow, together
 from packetgen.render.picture_trim import trim_layers
@@ -39,6 +40,11 @@ class Face:
     def size(self) -> tuple[int, int]:
         return self.pattern.grid.width, self.pattern.grid.height
 
+    @cached_property
+    def needlework(self) -> Image.Image:
+        """The whole card as it is stitched, larger than any picture shows it."""
+        return stitched_layers(self.pattern, self.on.option, _CROSS_PX, 0).lit()
+
 
 def face(figures: Figures, piece: FinishingPiece) -> Face:
     """The other chart; of a pattern whose chart is given away its own."""
@@ -57,7 +63,7 @@ def bench(piece: FinishingPiece, width_px: int) -> Image.Image:
 
 def mounted_public(shown: Face, piece: FinishingPiece, width_px: int) -> Image.Image:
     """The design, mounted, at the true scale of the model's cloth where it fits on the panel."""
-    px_per_mm = scene(piece, width_px * FINE).px_per_mm
+    px_per_mm = scene(piece, width_px).px_per_mm
     return painted(piece, width_px, mounted(shown, piece, px_per_mm), middle_mm(shown.on))
 
 
@@ -91,10 +97,10 @@ def gathering(
     faces: Sequence[Face], piece: FinishingPiece, width_px: int, height_px: int
 ) -> Image.Image:
     """The first three mounted designs of a series side by side on the wall, to one scale."""
-    canvas = wall((width_px * FINE, height_px * FINE))
-    for shown, at, px_per_mm in hung(faces, (width_px * FINE, height_px * FINE)):
+    canvas = wall((width_px, height_px))
+    for shown, at, px_per_mm in hung(faces, (width_px, height_px)):
         hang(canvas, mounted(shown, piece, px_per_mm), at, 5 * px_per_mm)
-    return canvas.reduce(FINE)
+    return canvas
 
 
 def hung(
@@ -136,13 +142,12 @@ def mounted(shown: Face, piece: FinishingPiece, px_per_mm: float) -> Image.Image
     card_px = (round(card.width_mm * px_per_mm), round(card.height_mm * px_per_mm))
     trim_light, trim_mask = trim_layers(piece.trim, card_px, px_per_mm)
     edge = (trim_light.width - card_px[0]) // 2
-    trim_light = together(trim_light, noise(trim_light.size, 3, 5))
+    trim_light = together(trim_light, noise(trim_light.size, 3, 3))
     trim_rgb = channels(shown.trim_hex)
     whole = lit(Image.new("RGB", trim_light.size, trim_rgb), trim_light)
     solid = Image.new("L", card_px, 255)
     throw_shadow(whole, solid, (edge, edge), 1.5 * px_per_mm, 0.6)
-    needlework = stitched_layers(shown.pattern, shown.on.option, _CROSS_PX, 0).lit()
-    needlework = needlework.resize(card_px, Image.Resampling.LANCZOS)
+    needlework = shown.needlework.resize(card_px, Image.Resampling.LANCZOS)
     whole.paste(lit(needlework, rounded_edge(solid, 3.5 * px_per_mm, 2.6)), (edge, edge))
     trim_mask.paste(solid, (edge, edge))
     whole.putalpha(trim_mask)

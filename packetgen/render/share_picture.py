@@ -87,6 +87,12 @@ def share_picture(
     return canvas
 
 
+def title_size_px(title: str, lines: Sequence[str], shape: str, look: Look = _PLAIN_LOOK) -> int:
+    """How large `share_picture` sets the title."""
+    sizes = _LINE_SIZES if shape == "wide" else _LARGER_LINE_SIZES
+    return _Words(look, _Sheet(shape).room, sizes).fitted(title, lines)[0].size_px
+
+
 Below = list[tuple[Face, str, str]]
 
 

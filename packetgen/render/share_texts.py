@@ -5,7 +5,7 @@ of colours. The words stand in `share/` of the templates folder.
 """
 
 import re
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from datetime import datetime
 
@@ -224,7 +224,7 @@ def excerpt(markdown: str, most: int = EXCERPT) -> tuple[str, ...]:
     return tuple(kept)
 
 
-def _fitted(env: Environment, template: str, facts: dict[str, object]) -> str:
+def _fitted(env: Environment, template: str, facts: Mapping[str, object]) -> str:
     """The fullest form of a short post that keeps within its length; the template knows what to leave out."""
     for brief in range(_BRIEFEST + 1):
         text = _settled(fill(env, template, brief=brief, **facts)).strip()

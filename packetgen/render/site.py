@@ -4,13 +4,13 @@ All links are relative, so that the site works from a folder and under any path;
 another host for anything. Templates stand in `site/` of the templates folder, one a page.
 """
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from types import MappingProxyType
 
 import jinja2
 
-from packetgen.model import Series
+from packetgen.model import Listed, Series
 from packetgen.reckon.alt_text import series_alt, share_alt
 from packetgen.reckon.figures import Figures
 from packetgen.reckon.standing import Standing
@@ -175,9 +175,11 @@ def _pages_of_teasers(standing: Standing, view: SeriesView) -> Iterator[_Page]:
         yield _Page(one.href, "teaser", about, {"teaser": one})
 
 
-def series_list_files(all_series: tuple[Series, ...], env: jinja2.Environment) -> dict[str, bytes]:
-    """The page above several series, whose `site_files` each stand in a folder named by its id."""
-    first = all_series[0]
+def series_list_files(
+    first: Series, all_series: Sequence[Listed], env: jinja2.Environment
+) -> dict[str, bytes]:
+    """The page above several series, whose `site_files` each stand in a folder named by its id; in the look
+    of the first."""
     titles = tuple(series.title for series in all_series)
     about = list_head(titles, first.id, OF_SERIES, series_alt(first))
     lost = replace(lost_head(about.site_name, None, OF_SERIES, ""), images=about.images)

@@ -29,7 +29,7 @@ def furniture(env: Environment, lost: Head, look: Look) -> dict[str, bytes]:
     style = "\n".join((site_style(_FONTS, look), base, *(fill(env, one) for one in _STYLES[1:])))
     fonts = {_FONTS + name: data for name, data in web_font_files(look).items()}
     return fonts | {
-        f"{_FONTS}OFL.txt": _font_licence(),
+        f"{_FONTS}OFL.txt": font_licence(),
         STYLE_FILE: f"{style}\n".encode(),
         "favicon.svg": fill(env, "site/favicon.svg").encode(),
         # Served for any path at all, so that it may lean on no other file.
@@ -43,5 +43,5 @@ def ticks(env: Environment) -> bytes:
 
 
 @cache
-def _font_licence() -> bytes:
+def font_licence() -> bytes:
     return (files("packetgen") / "fonts" / "OFL.txt").read_bytes()

@@ -2,7 +2,7 @@
 
 from dataclasses import dataclass
 
-from packetgen.model import Series
+from packetgen.model import Designer, Occasion, Series
 from packetgen.reckon.alt_text import detail_alt
 from packetgen.reckon.standing import Awaited, Standing
 from packetgen.render.site_pictures import Shown, SitePictures, detail_stem, shown
@@ -39,13 +39,18 @@ class TeaserView:
 def teaser_views(standing: Standing, pictures: SitePictures) -> tuple[TeaserView, ...]:
     """A view of each awaited pattern that has a page, as the year has them."""
     series = standing.series
-    teased = [one for one in standing.awaited if one.teaser]
-    teased.sort(key=lambda one: place_in_year(one.occasion, series.release))
-    return tuple(_teaser_view(one, series, pictures) for one in teased)
+    teased = [
+        (one, one.designer, one.occasion)
+        for one in standing.awaited
+        if one.designer is not None and one.occasion is not None
+    ]
+    teased.sort(key=lambda each: place_in_year(each[2], series.release))
+    return tuple(_teaser_view(*each, series, pictures) for each in teased)
 
 
-def _teaser_view(one: Awaited, series: Series, pictures: SitePictures) -> TeaserView:
-    assert one.designer and one.occasion  # that is what a teaser has
+def _teaser_view(
+    one: Awaited, designer: Designer, occasion: Occasion, series: Series, pictures: SitePictures
+) -> TeaserView:
     picture = shown(
         pictures.details[one.pattern_id],
         detail_stem(one.pattern_id),
@@ -55,9 +60,9 @@ def _teaser_view(one: Awaited, series: Series, pictures: SitePictures) -> Teaser
         one.pattern_id,
         pattern_page(one.pattern_id),
         one.title,
-        one.designer.name,
-        one.designer.id,
-        hanging(one.occasion, series.release),
+        designer.name,
+        designer.id,
+        hanging(occasion, series.release),
         release(one.release),
         picture,
     )

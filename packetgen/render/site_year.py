@@ -62,8 +62,8 @@ def zone_said(moment: datetime) -> str:
 
 def hanging(occasion: Occasion, release: datetime) -> Hanging:
     """The days of an occasion from the release day on, where the release has its clock."""
-    days = coming(occasion.rule, release.date(), YEARS_AHEAD, release.tzinfo)
-    days = tuple(day for _, day in days)
+    coming_days = coming(occasion.rule, release.date(), YEARS_AHEAD, release.tzinfo)
+    days = tuple(day for _, day in coming_days)
     moving = () if occasion.rule.fixed else days
     return Hanging(occasion.name, occasion.rule.said, days[0], moving)
 

@@ -40,7 +40,8 @@ def _sitemap(address: str, pages: Iterable[str], changes: Mapping[str, date]) ->
         if page in changes:
             ElementTree.SubElement(url, "lastmod").text = changes[page].isoformat()
     ElementTree.indent(root, " ")
-    return ElementTree.tostring(root, encoding="utf-8", xml_declaration=True) + b"\n"
+    file: bytes = ElementTree.tostring(root, encoding="utf-8", xml_declaration=True)
+    return file + b"\n"
 
 
 def _changes(standing: Standing) -> dict[str, date]:

@@ -88,6 +88,7 @@ class _Hand:
         self._pattern, self._px, self._margin = pattern, px, margin
         self._set = pattern.thread_sets[0]
         self._key = {line.mark: line for line in pattern.key}
+        self._needles: dict[object, _Needle] = {}
         self._cell_mm = cell_mm(option.cloth.count_per_inch, option.over)
         cells = (pattern.grid.width + 2 * margin, pattern.grid.height + 2 * margin)
         light = weave_light(option.cloth.weave, option.over, px, cells)
@@ -115,7 +116,7 @@ class _Hand:
 
     def _legs(self) -> list[tuple[bool, Vector, _Needle, Leg]]:
         """(is under, cell from 0, needle, leg) of every stitch in a cell, in reading order."""
-        legs = []
+        legs: list[tuple[bool, Vector, _Needle, Leg]] = []
         for y, row in enumerate(self._pattern.grid.rows):
             for x, mark in enumerate(row):
                 if mark != BARE:
@@ -127,12 +128,17 @@ class _Hand:
             needle, at = self._needle(part.mark, strands_for), (part.column, part.row)
             for is_under, leg in _legs_of(part.stitch, part.corner):
                 aside = 0 if is_under or at not in shared else _SHARED
-                away_x, away_y = _TO_MIDDLE[part.corner][1] if aside else (0, 0)
+                away_x, away_y = _TO_MIDDLE[part.corner][1] if part.corner and aside else (0, 0)
                 cell = (at[0] - 1 + away_x * 2 * aside, at[1] - 1 + away_y * 2 * aside)
                 legs.append((is_under, cell, needle, leg))
         return legs
 
     def _needle(self, mark: str, strands: Callable[[KeyLine, ThreadSet], int]) -> _Needle:
+        if (mark, strands) not in self._needles:
+            self._needles[mark, strands] = self._threaded(mark, strands)
+        return self._needles[mark, strands]
+
+    def _threaded(self, mark: str, strands: Callable[[KeyLine, ThreadSet], int]) -> _Needle:
         line = self._key[mark]
         colours = tuple(channels(c.hex) for c in line.threads[self._set.id])
         cards = line.cards_in(self._set)

@@ -14,7 +14,7 @@ class Face:
     def __init__(self, file_name: str) -> None:
         self.data = font_files()[file_name]
         font = TTFont(BytesIO(self.data))
-        self.per_em = font["head"].unitsPerEm
+        self.per_em: int = font["head"].unitsPerEm
         self.name = font["name"].getDebugName(6).replace(" ", "-")
         self.box = tuple(
             getattr(font["head"], edge) * 1000 // self.per_em
@@ -25,7 +25,7 @@ class Face:
         order = font.getGlyphOrder()
         number = {name: index for index, name in enumerate(order)}
         self.glyphs = {chr(code): number[name] for code, name in font.getBestCmap().items()}
-        self.advances = [font["hmtx"][name][0] for name in order]
+        self.advances: list[int] = [font["hmtx"][name][0] for name in order]
 
     def width(self, text: str) -> float:
         """How far `text` runs; a letter that the face lacks counts as none."""

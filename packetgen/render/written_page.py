@@ -10,16 +10,18 @@ from packetgen.render.faces import series_font_files
 from packetgen.render.packet import PacketSource, about
 from packetgen.render.templates import fill
 
+_WRITTEN = "packet/written.html"
+
 
 def written_source(series: Series, figures: Figures, env: Environment) -> PacketSource:
     """The written chart of one pattern; it has no drawn chart."""
     pattern = figures.pattern
     html = fill(
         env,
-        "packet/written.html",
+        _WRITTEN,
         **about(series, pattern),
         chart=written(pattern),
     )
     # Pages as large as the packet's.
     fonts = series_font_files(series.look)
-    return PacketSource(html, fonts, {}, COLOUR, figures.pattern.revisions[-1].on, {})
+    return PacketSource(_WRITTEN, html, fonts, {}, COLOUR, figures.pattern.revisions[-1].on, {})

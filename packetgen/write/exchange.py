@@ -8,6 +8,7 @@ import ctypes
 import errno
 import os
 import sys
+from collections.abc import Callable
 from functools import cache
 from pathlib import Path
 
@@ -33,7 +34,7 @@ def exchange(one: Path, other: Path) -> None:
 
 
 @cache
-def _call():
+def _call() -> Callable[[bytes, bytes], int] | None:
     """What takes both names and gives 0 when it is done."""
     if sys.platform not in ("linux", "darwin"):
         return None

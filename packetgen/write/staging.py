@@ -1,19 +1,22 @@
 """The next build is put together beside the last one, which it then replaces in one step.
 
 Beside the folder `build` stands, while a build is at work, `.build-next`: in it `lock`, held until all
-is done; `new`, the next build; `scratch`, what is made on the way; and, only where the system cannot exchange two folders in one step, for
-a moment `old`, the last build. Whoever finds `.build-next` left over by a build that was cut off puts
-`old` back where `build` is missing and throws the rest away.
+is done; `new-…`, the next build, under a name of its own, so that a process left over by a build that was
+cut off cannot write into the next one; `scratch-…`, what is made on the way; and, only where the system
+cannot exchange two folders in one step, for a moment `old`, the last build. Whoever finds `.build-next`
+left over puts `old` back where `build` is missing and throws the rest away.
 
 Where nothing can stand beside the build folder (another disk, a folder that may not be written), the
-same stands in it as `.next`, and its top folders are exchanged one after the other.
+same stands in it as `.next`, and what lies in it is exchanged one after the other: first the single files,
+which tell what the folders hold, are set aside, and last the new ones are put in their place.
 """
 
 import os
+import secrets
 import shutil
 from collections.abc import Callable, Iterator
 from contextlib import contextmanager, suppress
-from pathlib import Path, PurePosixPath
+from pathlib import Path
 
 from filelock import FileLock, Timeout
 
@@ -26,47 +29,45 @@ class Staging:
     """The next build while it grows. Paths have forward slashes and begin with a top folder."""
 
     def __init__(self, last: Path, work: Path) -> None:
-        self.last, self.folder = last, work / "new"
-        self.scratch = (
-            work / "scratch"
-        )  # for what is needed until the build is done; may not exist yet
+        turn = secrets.token_hex(4)
+        self.last, self.folder = last, work / f"new-{turn}"
+        # For what is needed until the build is done; may not exist yet.
+        self.scratch = work / f"scratch-{turn}"
+        self._folders: set[str] = set()  # those that were made
 
     def write(self, path: str, data: bytes) -> None:
         """Raises OSError, and ValueError for a path that would leave the build."""
-        target = self._target(path)
+        target = Path(self._target(path))
         target.unlink(missing_ok=True)  # what is linked to the last build must not change there
         target.write_bytes(data)
 
     def keep(self, path: str) -> None:
         """Take a file over from the last build, without reading it where the disk can do that."""
-        _link(self.last / path, self._target(path))
+        _link(f"{self.last}/{path}", self._target(path))
 
     def read(self, path: str) -> bytes:
         """A file of the next build. Raises OSError."""
         return (self.folder / path).read_bytes()
 
-    def keep_rest(self) -> None:
-        """Take over every file of the last build that this one has not made."""
-        for path in files_of(self.last):
-            if not (self.folder / path).exists():
-                self.keep(path)
-
-    def _target(self, path: str) -> Path:
-        parts = PurePosixPath(path).parts
-        if not parts or path.startswith("/") or ".." in parts or "\\" in path or ":" in parts[0]:
+    def _target(self, path: str) -> str:
+        """Text, since a path object for each of many thousand files costs more than to link it."""
+        if not _stands_inside(path):
             raise ValueError(f"{path!r} does not stand in the build folder")
-        target = self.folder.joinpath(*parts)
-        target.parent.mkdir(parents=True, exist_ok=True)
-        return target
+        folder = path.rpartition("/")[0]
+        if folder not in self._folders:
+            (self.folder / folder).mkdir(parents=True, exist_ok=True)
+            self._folders.add(folder)
+        return f"{self.folder}/{path}"
 
 
-def files_of(build: Path) -> tuple[str, ...]:
-    """Every file in the top folders of a build, by its path in it."""
-    return tuple(
-        path.relative_to(build).as_posix()
-        for top in TOPS
-        for path in sorted((build / top).rglob("*"))
-        if path.is_file()
+def _stands_inside(path: str) -> bool:
+    parts = path.split("/")
+    return (
+        all(parts)
+        and ".." not in parts
+        and "." not in parts
+        and "\\" not in path
+        and ":" not in parts[0]
     )
 
 
@@ -74,13 +75,12 @@ def files_of(build: Path) -> tuple[str, ...]:
 def next_build(build: Path, wait: Callable[[], None] = lambda: None) -> Iterator[Staging]:
     """What is written inside replaces `build` on leaving; on any exception the last build stays.
 
-    Where another build is at work there, `wait` is called once and its end is waited for. What else
+    Where another build is at work there, `wait` is called and its end is waited for. What else
     lies in `build` stays in it. Raises OSError.
     """
     build = build.resolve()
     inside = os.path.ismount(build) or (build.exists() and not os.access(build.parent, os.W_OK))
     work = build / ".next" if inside else build.with_name(f".{build.name}-next")
-    work.mkdir(parents=True, exist_ok=True)
     with _locked(work / "lock", wait):
         _recover(build, work)
         staging = Staging(build, work)
@@ -99,11 +99,7 @@ def next_build(build: Path, wait: Callable[[], None] = lambda: None) -> Iterator
 @contextmanager
 def _locked(path: Path, wait: Callable[[], None]) -> Iterator[None]:
     lock = FileLock(path)
-    try:
-        lock.acquire(timeout=0)
-    except Timeout:
-        wait()
-        _acquire(lock, path)
+    _acquire(lock, path, wait)
     try:
         yield
     finally:
@@ -114,13 +110,19 @@ def _locked(path: Path, wait: Callable[[], None]) -> Iterator[None]:
         lock.release()
 
 
-def _acquire(lock: FileLock, path: Path) -> None:
-    """Wait for as long as it takes. The build that is waited for removes the folder of the lock."""
+def _acquire(lock: FileLock, path: Path, wait: Callable[[], None]) -> None:
+    """Wait for as long as it takes. The build that is waited for removes the lock and its folder."""
     while True:
+        path.parent.mkdir(parents=True, exist_ok=True)
         with suppress(FileNotFoundError):
-            path.parent.mkdir(exist_ok=True)
-            lock.acquire()
-            return
+            try:
+                lock.acquire(timeout=0)
+            except Timeout:
+                wait()
+                lock.acquire()
+            if path.exists():
+                return
+            lock.release()
 
 
 def _recover(build: Path, work: Path) -> None:
@@ -130,8 +132,9 @@ def _recover(build: Path, work: Path) -> None:
 
 
 def _clear(work: Path) -> None:
-    for name in ("new", "old", "scratch"):
-        shutil.rmtree(work / name, ignore_errors=True)
+    for entry in work.iterdir():
+        if entry.name != "lock":
+            shutil.rmtree(entry, ignore_errors=True)
 
 
 def _carry_over(staging: Staging) -> None:
@@ -164,17 +167,39 @@ def _swap(staging: Staging, aside: Path) -> None:
 
 
 def _swap_tops(staging: Staging, aside: Path) -> None:
+    """Raises OSError; what was exchanged by then is put back."""
     aside.mkdir()
-    for entry in sorted(staging.folder.iterdir()):
-        top = staging.last / entry.name
+    back: list[Callable[[], None]] = []
+
+    def move(source: Path, target: Path) -> None:
+        os.replace(source, target)
+        back.append(lambda: os.replace(target, source))
+
+    def take_place(entry: Path, top: Path) -> None:
         try:
-            if top.exists():
-                exchange(entry, top)
-            else:
-                os.replace(entry, top)
+            exchange(entry, top)
+            back.append(lambda: exchange(entry, top))
         except CannotExchange:
-            os.replace(top, aside / entry.name)
-            os.replace(entry, top)
+            move(top, aside / entry.name)
+            move(entry, top)
+
+    entries = sorted(staging.folder.iterdir())
+    try:
+        for entry in entries:
+            top = staging.last / entry.name
+            if entry.is_file() and top.exists():
+                move(top, aside / entry.name)
+        for entry in sorted(entries, key=Path.is_file):
+            top = staging.last / entry.name
+            if top.exists():
+                take_place(entry, top)
+            else:
+                move(entry, top)
+    except OSError:
+        for undo in reversed(back):
+            with suppress(OSError):
+                undo()
+        raise
 
 
 def _link(source: str | Path, target: str | Path) -> None:

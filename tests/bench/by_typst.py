@@ -1,13 +1,24 @@
-"""Draws the plain pages of a chart with Typst: one document of placed shapes and text."""
+"""Draws the plain pages of a chart with Typst: one document of placed shapes and text; and whole packets,
+their words and tables before it.
+"""
 
+import json
 from collections.abc import Iterable, Iterator
 from pathlib import Path
 from typing import Any
 
 import typst
 
+from tests.bench.packet_words import SYMBOLS, Block, Cell
+
 Plain = dict[str, Any]  # as `plain_pages` describes it; importing that would load our own rooms
 
+_WORDS = """
+#set page(width: 210mm, height: 297mm, margin: 12mm, numbering: "1")
+#set text(font: "Atkinson Hyperlegible Next", size: 10pt)
+#show heading: set text(font: "Fraunces")
+#show table: set text(size: 8.5pt)
+"""
 # Shapes by absolute place; text by its baseline.
 _HEAD = """
 #set page(width: {wide}mm, height: {high}mm, margin: 0mm)
@@ -26,13 +37,56 @@ _HEAD = """
 
 def draw(chart: Plain, fonts: Path) -> bytes:
     """The chart as a PDF; `fonts` holds the face files."""
+    return _compiled(_chart(chart), fonts, Path("."))
+
+
+def draw_packet(chart: Plain, blocks: list[Block], folder: Path) -> bytes:
+    """Words, tables and chart as a PDF; `folder` holds the face files and the pictures."""
+    words = "\n".join(map(_block, blocks))
+    return _compiled(f"{_WORDS}\n{words}\n#pagebreak()\n{_chart(chart)}", folder, folder)
+
+
+def _chart(chart: Plain) -> str:
     wide, high = chart["page_mm"]
     head = _HEAD.format(wide=wide, high=high, title=chart["title"], number=chart["number_mm"])
     pages = ("\n".join(_page(chart, page)) for page in chart["pages"])
-    source = head + "\n#pagebreak()\n".join(pages)
+    return head + "\n#pagebreak()\n".join(pages)
+
+
+def _compiled(source: str, fonts: Path, root: Path) -> bytes:
     return typst.compile(
-        source.encode(), font_paths=[fonts], ignore_system_fonts=True, format="pdf"
+        source.encode(), root=root, font_paths=[fonts], ignore_system_fonts=True, format="pdf"
     )
+
+
+def _block(block: Block) -> str:
+    kind, value = block
+    if kind == "picture":
+        return f"#align(center, image({_said(value)}, height: 150mm))"
+    if kind == "table":
+        columns = max(map(len, value))
+        cells = [cell for line in value for cell in line + [None] * (columns - len(line))]
+        return (
+            f"#table(columns: {columns}, stroke: 0.3pt + luma(60%), {', '.join(map(_cell, cells))})"
+        )
+    if kind == "words":
+        return f"#par[#{_said(value)}]"
+    return f"#heading(level: {kind[-1]}, {_said(value)})"
+
+
+def _cell(cell: Cell | None) -> str:
+    if cell is None:
+        return "[]"
+    words, tint, symbol = cell
+    mark = f"text(font: {_said(SYMBOLS)}, size: 4mm, {_said(symbol)})" if symbol else "[]"
+    box = f"width: 5mm, height: 4mm, fill: rgb({_said(tint)}), stroke: 0.3pt, {mark}"
+    before = f"#box({box}) " if tint else ""
+    return f"[{before}#{_said(words)}]"
+
+
+def _said(text: str) -> str:
+    """As a string of Typst's."""
+    return json.dumps(text, ensure_ascii=False)
 
 
 def _page(chart: Plain, page: Plain) -> Iterator[str]:

@@ -11,13 +11,13 @@ import argparse
 import json
 import subprocess
 import sys
-from collections.abc import Iterable, Sequence
 from pathlib import Path
 from statistics import median
 from tempfile import TemporaryDirectory
 
 # Nothing large may be imported here: a child's peak memory begins with what its parent held.
 from tests.bench.one_run import WAYS
+from tests.bench.tables import Table, show
 
 SIZES = ("small", "medium", "large")
 _COLUMNS = (
@@ -37,7 +37,6 @@ _RATIOS = (
     ("file", "file_kb"),
 )
 Costs = dict[str, float]
-Table = tuple[Sequence[str], list[Sequence[str]]]
 
 
 def main() -> None:
@@ -62,7 +61,7 @@ def main() -> None:
         print("Every PDF was read back and holds its chart, cell by cell.")
     for table in (_costs(costs), _ratios(costs), _by_size(costs, stitches)):
         print()
-        _print(table, options.markdown)
+        show(table, options.markdown)
 
 
 def _facts(rows: list[str]) -> str:
@@ -127,23 +126,6 @@ def _by_size(costs: dict[str, dict[str, Costs]], stitches: dict[str, int]) -> Ta
         ("second paper, share of the first", *(f"{b / o - 1:.0%}" for o, b in zip(ours, both))),
         ("reckoning before it, s", *(f"{s:.2f}" for s in reckoning)),
     ]
-
-
-def _print(table: Table, markdown: bool) -> None:
-    head, lines = table
-    if markdown:
-        for line in (head, ["---"] * len(head), *lines):
-            print(f"| {' | '.join(line)} |")
-        return
-    widths = [max(len(line[place]) for line in (head, *lines)) for place in range(len(head))]
-    for line in (head, *lines):
-        print("  ".join(_padded(line, widths)).rstrip())
-
-
-def _padded(line: Sequence[str], widths: list[int]) -> Iterable[str]:
-    """Words to the left, figures to the right."""
-    for text, width in zip(line, widths):
-        yield text.rjust(width) if text[:1].isdigit() or text[:1] == "-" else text.ljust(width)
 
 
 if __name__ == "__main__":

@@ -1,0 +1,297 @@
+"""A drawing in threads of one card: the rows of its chart, the lines of its key, and what was lost."""
+
+from collections.abc import Collection, Sequence
+from dataclasses import dataclass, replace
+
+import numpy as np
+
+from packetgen.bring.apart import apart, lab_of, rgb_of, table
+from packetgen.bring.choosing import Choice, Merge, TooFewAsked, choose
+from packetgen.bring.drawing import Cells, Drawing, Wish, hex_of
+from packetgen.bring.key_text import KnownLine
+from packetgen.bring.marks import marks_for
+from packetgen.bring.speckles import alone, tidied
+from packetgen.model import BARE, Colour, Stitch
+from packetgen.shape_names import SHAPE_NAMES
+
+MOST_COLOURS = len(SHAPE_NAMES)  # a key line needs a chart symbol of its own
+MOST_DRAWN = 2000  # colours; beyond that nobody has drawn them one by one
+
+
+@dataclass(frozen=True)
+class Entry:
+    """A line of the new key. The differences are CIEDE2000 from the drawing, over its stitches."""
+
+    mark: str
+    colour: Colour
+    stitch: Stitch
+    stitches: int
+    mean: float
+    largest: float
+    kept: bool  # whether the pattern's key had it
+
+
+@dataclass(frozen=True)
+class Together:
+    """Colours of the drawing (with their stitches) that have one and the same thread as their nearest."""
+
+    colour: Colour
+    of: tuple[tuple[str, int], ...]
+
+
+@dataclass(frozen=True, eq=False)
+class Brought:
+    rows: tuple[str, ...]
+    entries: tuple[Entry, ...]
+    cells: Cells  # n for the n-th entry
+    remarks: str  # the drawing's own, where all its marks are as it had them; else ''
+    mean: float
+    largest: float
+    merges: tuple[Merge, ...]
+    together: tuple[Together, ...]
+    tidied: tuple[Merge, ...]
+    alone: int  # stitches that stand alone now
+    could_tidy: tuple[int, ...]  # of them, how many would go within each of TIDY_HINTS
+    told: tuple[str, ...]
+
+    @property
+    def stitches(self) -> int:
+        return sum(entry.stitches for entry in self.entries)
+
+
+TIDY_HINTS = (10.0, 20.0)
+
+
+@dataclass(frozen=True)
+class _Slot:
+    """A thread worked in one way: a line of the key to be."""
+
+    colour: Colour
+    stitch: Stitch
+    place: int  # among the card's, or after them for a line that was there
+    known: KnownLine | None = None
+
+
+def bring(
+    drawing: Drawing,
+    card: Sequence[Colour],
+    known: Sequence[KnownLine] = (),
+    taken: Collection[str] = (),
+    most: int | None = None,
+    tidy: float | None = None,
+) -> Brought:
+    """The drawing in at most `most` threads of the card.
+
+    `known` are lines of the key that the pattern has: where one of them has the colour, it stays, mark and
+    all. `taken` are marks that nothing else may have. With `tidy`, a stitch that stands alone takes a
+    neighbour's colour where that is at most so far (CIEDE2000) from its own. Raises TooFewAsked.
+    """
+    if not drawing.photograph and len(drawing.colours) > MOST_DRAWN:
+        many = (
+            f"{len(drawing.colours):,} colours are more than anybody draws: taken for a photograph"
+        )
+        drawing = replace(drawing, photograph=True, told=(*drawing.told, many))
+    held, named = _settled(drawing, card, known, most)
+    choice = _choice(drawing, card, held, named, most)
+    slots, slot_of = _slots(drawing, card, known, held, choice)
+    cells = np.concatenate(([0], slot_of + 1))[drawing.cells]
+    labs = lab_of(rgb_of(tuple(slot.colour.hex for slot in slots)))
+    gaps = np.pad(table(labs, labs), ((1, 0), (1, 0)))
+    cells, went = tidied(cells, gaps, tidy) if tidy is not None else (cells, {})
+    used = sorted(set(np.unique(cells).tolist()) - {0}, key=lambda n: _order(slots[n - 1], known))
+    marks = _marks(drawing, [slots[n - 1] for n in used], [slot_of == n - 1 for n in used], taken)
+    entries = _entries(drawing, cells, labs, used, slots, marks)
+    renumbered = np.zeros(len(slots) + 1, np.int32)
+    renumbered[used] = np.arange(1, len(used) + 1)
+    signs = np.array([BARE, *(entry.mark for entry in entries)])
+    differences = _differences(drawing, cells, labs)
+    final = renumbered[cells]
+    left = alone(cells)
+    return Brought(
+        rows=tuple("".join(row) for row in signs[final]),
+        entries=entries,
+        cells=final,
+        remarks=drawing.remarks if _as_wished(drawing, final, entries) else "",
+        mean=float(differences.mean()),
+        largest=float(differences.max()),
+        merges=choice.merges,
+        together=_together(drawing, card, held, choice),
+        tidied=tuple(
+            Merge(slots[a - 1].colour, slots[b - 1].colour, number, float(gaps[a, b]))
+            for (a, b), number in sorted(went.items(), key=lambda one: (-one[1], one[0]))
+        ),
+        alone=int(left.sum()),
+        could_tidy=()
+        if tidy is not None
+        else tuple(tidied(cells, gaps, most)[1].total() for most in TIDY_HINTS),
+        told=drawing.told,
+    )
+
+
+def _settled(
+    drawing: Drawing, card: Sequence[Colour], known: Sequence[KnownLine], most: int | None
+) -> tuple[dict[int, KnownLine], dict[int, int]]:
+    """Colours that a line of the key has which is no plain thread of the card; and the places in the card
+    of those whose thread is said."""
+    places = {colour.number: place for place, colour in enumerate(card)}
+    by_mark = {line.mark: line for line in known}
+    held, named = {}, {}
+    for number, colour in enumerate(drawing.colours, 1):
+        wish = drawing.wishes.get(number, Wish())
+        if wish.number:
+            named[number] = places[wish.number]
+            continue
+        if drawing.photograph:
+            continue
+        drawn = hex_of(colour)
+        alike = [
+            line
+            for line in known
+            if line.hex == drawn and (not wish.mark or line.stitch is wish.stitch)
+        ]
+        line = by_mark.get(wish.mark)
+        if line is None or line.hex != drawn:
+            line = next((one for one in alike if one.plain), alike[0] if alike else None)
+        if line is None:
+            continue
+        if not line.plain:
+            held[number] = line
+        elif most is None or not wish.coloured:
+            named[number] = places[line.number]
+    return held, named
+
+
+def _choice(
+    drawing: Drawing,
+    card: Sequence[Colour],
+    held: dict[int, KnownLine],
+    named: dict[int, int],
+    most: int | None,
+) -> Choice:
+    lines = len({line.mark for line in held.values()})
+    room = (MOST_COLOURS if most is None else most) - lines
+    rest = np.arange(len(drawing.colours) + 1)
+    rest[list(held)] = 0
+    left = replace(drawing, cells=rest[drawing.cells])
+    if room < 1 and left.cells.any():
+        raise TooFewAsked(lines + 1)
+    if not left.cells.any():
+        none = np.zeros(len(drawing.colours), int)
+        return Choice(none, none)
+    return choose(left, card, named, room)
+
+
+def _slots(
+    drawing: Drawing,
+    card: Sequence[Colour],
+    known: Sequence[KnownLine],
+    held: dict[int, KnownLine],
+    choice: Choice,
+) -> tuple[list[_Slot], np.ndarray]:
+    """The lines of the key, and which of them (from 0) each colour has."""
+    plain: dict[tuple[str, Stitch], KnownLine] = {}
+    for line in known:
+        if line.number:
+            plain.setdefault((line.number, line.stitch), line)
+    by_mark = {line.mark: line for line in known}
+    slots: dict[_Slot, int] = {}
+    slot_of = np.empty(len(drawing.colours), int)
+    for n, place in enumerate(choice.thread_of.tolist()):
+        wish = drawing.wishes.get(n + 1, Wish())
+        if n + 1 in held:
+            own = held[n + 1]
+            slot = _Slot(own.colour, own.stitch, len(card), own)
+        else:
+            colour = card[place]
+            same = by_mark.get(wish.mark)
+            if same is None or (same.number, same.stitch) != (colour.number, wish.stitch):
+                same = plain.get((colour.number, wish.stitch))
+            slot = _Slot(colour, wish.stitch, place, same)
+        slot_of[n] = slots.setdefault(slot, len(slots))
+    return list(slots), slot_of
+
+
+def _order(slot: _Slot, known: Sequence[KnownLine]) -> tuple[int, int, str]:
+    """As the key had it, then as the card has it."""
+    before = known.index(slot.known) if slot.known in known else len(known)
+    return before, slot.place, slot.stitch.value
+
+
+def _marks(
+    drawing: Drawing, slots: list[_Slot], colours: list[np.ndarray], taken: Collection[str]
+) -> list[str]:
+    """Those of the key that was there; else as the drawing wishes; else a letter of the thread's name."""
+    found = [slot.known.mark if slot.known else "" for slot in slots]
+    used = set(taken) | set(found)
+    for n, of in enumerate(colours):
+        for number in (np.flatnonzero(of) + 1).tolist() if not found[n] and drawing.wishes else ():
+            mark = drawing.wishes.get(number, Wish()).mark
+            if mark and mark not in used and mark not in "#." and mark.isprintable():
+                found[n] = mark
+                used.add(mark)
+                break
+    names = [slot.colour.name for slot, mark in zip(slots, found) if not mark]
+    new = iter(marks_for(names, used))
+    return [mark or next(new) for mark in found]
+
+
+def _differences(drawing: Drawing, cells: Cells, labs: np.ndarray) -> np.ndarray:
+    stitched = cells > 0
+    own = lab_of(drawing.colours)[drawing.cells[stitched] - 1]
+    return apart(own, labs[cells[stitched] - 1])
+
+
+def _entries(
+    drawing: Drawing,
+    cells: Cells,
+    labs: np.ndarray,
+    used: list[int],
+    slots: list[_Slot],
+    marks: list[str],
+) -> tuple[Entry, ...]:
+    numbers = cells[cells > 0]
+    differences = _differences(drawing, cells, labs)
+    stitches = np.bincount(numbers, minlength=len(slots) + 1)
+    sums = np.bincount(numbers, differences, len(slots) + 1)
+    largest = np.zeros(len(slots) + 1)
+    np.maximum.at(largest, numbers, differences)
+    return tuple(
+        Entry(
+            mark,
+            slots[n - 1].colour,
+            slots[n - 1].stitch,
+            int(stitches[n]),
+            float(sums[n] / stitches[n]),
+            float(largest[n]),
+            slots[n - 1].known is not None,
+        )
+        for n, mark in zip(used, marks)
+    )
+
+
+def _as_wished(drawing: Drawing, cells: Cells, entries: tuple[Entry, ...]) -> bool:
+    """Whether every stitch has the very mark that the drawing gave it."""
+    if not drawing.remarks or len(drawing.wishes) < len(drawing.colours):
+        return False
+    wished = np.array(["", *(drawing.wishes[n].mark for n in range(1, len(drawing.colours) + 1))])
+    got = np.array(["", *(entry.mark for entry in entries)])
+    return bool((wished[drawing.cells] == got[cells]).all())
+
+
+def _together(
+    drawing: Drawing, card: Sequence[Colour], held: dict[int, KnownLine], choice: Choice
+) -> tuple[Together, ...]:
+    if drawing.photograph:
+        return ()
+    counts = drawing.counts()
+    groups: dict[tuple[int, Stitch], list[tuple[str, int]]] = {}
+    for n, place in enumerate(choice.nearest.tolist(), 1):
+        if n not in held and counts[n]:
+            stitch = drawing.wishes.get(n, Wish()).stitch
+            said = hex_of(drawing.colours[n - 1])
+            groups.setdefault((place, stitch), []).append((said, int(counts[n])))
+    return tuple(
+        Together(card[place], tuple(sorted(of, key=lambda one: -one[1])))
+        for (place, _), of in groups.items()
+        if len(of) > 1
+    )

@@ -1,0 +1,179 @@
+"""A chart drawn in pixels, one a stitch or enlarged, becomes a drawing."""
+
+from dataclasses import dataclass
+
+import numpy as np
+
+from packetgen.bring.cells import Found, edges, find, given, sampled
+from packetgen.bring.drawing import Drawing, Wish, hex_of
+from packetgen.bring.picture import MarkNote, Pixels
+from packetgen.diagnostics import Place, Problems
+from packetgen.load.chart import LARGEST
+from packetgen.nouns import counted
+
+_HALF = 128  # of 255: what is less opaque is taken for bare cloth
+
+
+@dataclass(frozen=True)
+class Reading:
+    """How the author wants her picture read."""
+
+    cell_px: int | None = None  # None: find it
+    bare: str = ""  # a colour that stands for bare cloth
+    trim: bool = False  # bare rows and columns at the edges are left out
+
+
+def read_chart(pixels: Pixels, how: Reading, path: str, problems: Problems) -> Drawing | None:
+    """The chart; None where the picture holds none that could be stitched."""
+    found, told = _raster(pixels, how)
+    width, height = (
+        (found.across.number, found.down.number) if found else (pixels.width_px, pixels.height_px)
+    )
+    if max(width, height) > LARGEST:
+        problems.add(Place(path), "bring-not-found", width=width, height=height, limit=LARGEST)
+        return None
+    if min(width, height) < 1:
+        problems.add(
+            Place(path),
+            "bring-cell-large",
+            cell=how.cell_px,
+            width=pixels.width_px,
+            height=pixels.height_px,
+        )
+        return None
+    notes = _of_palette(pixels)
+    codes = _codes(pixels, bool(notes), found)
+    if found and found.framed:
+        codes, cut = _without_frame(codes)
+        told += (f"what lies around the chart is left out{cut}",)
+    return _drawing(codes, pixels, notes, how, told, path, problems)
+
+
+def _raster(pixels: Pixels, how: Reading) -> tuple[Found | None, tuple[str, ...]]:
+    size = pixels.width_px, pixels.height_px
+    if how.cell_px is not None:
+        return given(*size, how.cell_px), (f"a stitch is {how.cell_px} px wide, as you say",)
+    if pixels.cell_px is not None and _is_even(pixels, pixels.cell_px):
+        return given(*size, pixels.cell_px), (
+            f"a stitch is {counted_px(pixels.cell_px)} wide, as the picture says",
+        )
+    found = find(*edges(pixels.rgba), must=max(size) > LARGEST)
+    if found is None:
+        return None, ("one pixel is one stitch",)
+    return found, (f"a stitch was found to be {counted_px(found.cell_px)} wide",)
+
+
+def counted_px(length: float) -> str:
+    return f"{length:.0f} px" if float(length).is_integer() else f"{length:.2f} px"
+
+
+def _is_even(pixels: Pixels, cell_px: int) -> bool:
+    """Whether the picture is made of whole squares of that size, each of one colour."""
+    if pixels.width_px % cell_px or pixels.height_px % cell_px:
+        return False
+    across, down = edges(pixels.rgba)
+    return not any(
+        side[np.arange(1, len(side) + 1) % cell_px != 0].any() for side in (across, down)
+    )
+
+
+def _of_palette(pixels: Pixels) -> tuple[MarkNote, ...]:
+    """The marks of the palette's entries, if the palette still is what they were written for."""
+    if pixels.entries is None or not pixels.marks:
+        return ()
+    for number, note in enumerate(pixels.marks, 1):
+        here = pixels.rgba[pixels.entries == number]
+        if len(here) and (hex_of(here[0]) != note.hex or here[0][3] != 255):
+            return ()
+    bare = pixels.rgba[pixels.entries == 0]
+    whole = int(pixels.entries.max(initial=0)) <= len(pixels.marks)
+    return pixels.marks if whole and not bare[:, 3].any() else ()
+
+
+def _codes(pixels: Pixels, by_entry: bool, found: Found | None) -> np.ndarray:
+    """One number a stitch: its colour and opacity, and before these its entry in the palette."""
+    whole = np.ascontiguousarray(pixels.rgba).view(">u4")[..., 0]
+    codes = (sampled(whole, found) if found else whole).astype(np.int64)
+    if by_entry and pixels.entries is not None:
+        entries = sampled(pixels.entries, found) if found else pixels.entries
+        codes |= np.where(codes == 0, 0, entries.astype(np.int64) << 32)
+    return codes
+
+
+def _without_frame(codes: np.ndarray) -> tuple[np.ndarray, str]:
+    """The codes without the rows and columns at the edges that are all of one corner's colour."""
+    kept = codes != codes[0, 0]
+    if not kept.any():
+        return codes, ""
+    rows, columns = np.flatnonzero(kept.any(1)), np.flatnonzero(kept.any(0))
+    cut = codes[rows[0] : rows[-1] + 1, columns[0] : columns[-1] + 1]
+    lost = codes.shape[0] - cut.shape[0], codes.shape[1] - cut.shape[1]
+    if not any(lost):
+        return codes, ""
+    return (
+        cut,
+        f", and with it {counted(lost[0], 'row')} and {counted(lost[1], 'column')} of its colour",
+    )
+
+
+def _drawing(
+    codes: np.ndarray,
+    pixels: Pixels,
+    notes: tuple[MarkNote, ...],
+    how: Reading,
+    told: tuple[str, ...],
+    path: str,
+    problems: Problems,
+) -> Drawing | None:
+    half = (codes & 255 > 0) & (codes & 255 < 255)
+    if half.any():
+        row, column = (int(of[0]) + 1 for of in np.nonzero(half))
+        problems.add(
+            Place(path, row, column),
+            "bring-half-clear",
+            number=counted(int(half.sum()), "stitch"),
+            spot=f"column {column}, row {row}",
+        )
+    codes = np.where(codes & 255 < _HALF, 0, codes | 255)
+    if how.bare:
+        codes = np.where(codes >> 8 & 0xFFFFFF == int(how.bare.lstrip("#"), 16), 0, codes)
+    if how.trim:
+        codes = _trimmed(codes)
+    kinds, cells = np.unique(codes, return_inverse=True)
+    cells = cells.reshape(codes.shape).astype(np.int32)
+    if kinds[0] == 0:
+        kinds = kinds[1:]
+    else:
+        cells += 1
+    if not len(kinds):
+        problems.add(Place(path), "bring-all-bare")
+        return None
+    colours = np.stack([kinds >> shift & 255 for shift in (24, 16, 8)], -1).astype(np.uint8)
+    wishes = _wishes(kinds, colours, pixels.marks, notes)
+    return Drawing(cells, colours, wishes, pixels.remarks, told=told)
+
+
+def _wishes(
+    kinds: np.ndarray,
+    colours: np.ndarray,
+    known: tuple[MarkNote, ...],
+    of_palette: tuple[MarkNote, ...],
+) -> dict[int, Wish]:
+    """The mark of each colour: by its entry in the palette, else where only one mark has the colour."""
+    wishes = {}
+    for number, (kind, colour) in enumerate(zip(kinds, colours), 1):
+        if of_palette:
+            note = of_palette[int(kind >> 32) - 1]
+            wishes[number] = Wish(note.mark, stitch=note.stitch)
+            continue
+        alike = [note for note in known if note.hex == hex_of(colour)]
+        if len(alike) == 1:
+            wishes[number] = Wish(alike[0].mark, stitch=alike[0].stitch)
+    return wishes
+
+
+def _trimmed(codes: np.ndarray) -> np.ndarray:
+    rows, columns = np.flatnonzero(codes.any(1)), np.flatnonzero(codes.any(0))
+    if not len(rows):
+        return codes
+    return codes[rows[0] : rows[-1] + 1, columns[0] : columns[-1] + 1]

@@ -1,0 +1,116 @@
+"""What became of a design, for a terminal: its threads, what they differ by, and what was changed."""
+
+from collections.abc import Iterator, Sequence
+from textwrap import wrap
+
+from packetgen.bring.brought import TIDY_HINTS, Brought, Together
+from packetgen.bring.choosing import Merge
+from packetgen.model import Colour, Stitch
+from packetgen.nouns import counted
+from packetgen.reckon.colour import in_words
+from packetgen.reckon.isolated import ADVISE_ABOVE_SHARE, ADVISE_FROM_STITCHES
+
+_WIDE = 80
+_MOST_NAMED = 12
+
+
+def report(found: Brought, card_name: str) -> str:
+    """80 columns wide at most."""
+    return "\n".join((*_head(found), "", *_table(found, card_name), "", *_remarks(found)))
+
+
+def _head(found: Brought) -> Iterator[str]:
+    size = f"{len(found.rows[0])} × {len(found.rows)} stitches"
+    yield f"{size}, {found.stitches:,} of them worked, in {counted(len(found.entries), 'colour')}"
+    for said in found.told:
+        yield from wrap(f"{said}.", _WIDE, initial_indent="  ", subsequent_indent="    ")
+
+
+def _table(found: Brought, card_name: str) -> Iterator[str]:
+    entries = found.entries
+    number = max(len(entry.colour.number) for entry in entries)
+    room = _WIDE - number - 2 - 3 - 10 - 32
+    names = [_named(entry.colour, entry.stitch) for entry in entries]
+    name = max(6, min(room, max(len(card_name) - number - 1, *map(len, names))))
+    title = _cut(card_name, number + 1 + name)
+    yield f"   {title:<{number + 1 + name}}{'stitches':>10}{'from the file: mean':>24}{'most':>8}"
+    for entry in entries:
+        said = _cut(_named(entry.colour, entry.stitch), name)
+        yield (
+            f"{entry.mark}  {entry.colour.number:<{number}} {said:<{name}}{entry.stitches:>10,}"
+            f"{in_words(entry.mean):>19}{entry.mean:5.1f}{entry.largest:8.1f}"
+        )
+    yield (
+        f"   {'all':<{number + 1 + name}}{found.stitches:>10,}"
+        f"{in_words(found.mean):>19}{found.mean:5.1f}{found.largest:8.1f}"
+    )
+
+
+def _remarks(found: Brought) -> Iterator[str]:
+    for group in found.together[:_MOST_NAMED]:
+        yield from _said(_together(group))
+    if len(found.together) > _MOST_NAMED:
+        yield from _said(
+            f"And {counted(len(found.together) - _MOST_NAMED, 'more thread')} like that."
+        )
+    yield from _merged("To keep to the number of colours", found.merges)
+    yield from _merged("Stitches that stood alone took a neighbour's colour", found.tidied)
+    share = found.alone / found.stitches
+    if found.alone >= ADVISE_FROM_STITCHES and share > ADVISE_ABOVE_SHARE:
+        ways = zip(TIDY_HINTS, found.could_tidy)
+        offers = [f"{number:,} with --tidy {most:.0f}" for most, number in ways if number]
+        more = f"; of them would take a neighbour's colour: {', '.join(offers)}" if offers else ""
+        yield from _said(
+            f"{found.alone:,} stitches ({share:.0%}) stand alone: each is a start and an end of thread{more}."
+        )
+    elif found.alone:
+        yield from _said(f"{_stitches(found.alone)} stand{'s' * (found.alone == 1)} alone.")
+    yield from _said(
+        "Differences are CIEDE2000, of colours as a screen shows them: about 1 is just visible side by side. "
+        "Compare the threads by eye in daylight before you stitch."
+    )
+
+
+def _together(group: Together) -> str:
+    of = [f"{said} ({_stitches(number)})" for said, number in group.of[:4]]
+    if len(group.of) > 4:
+        of.append(f"{len(group.of) - 4} more")
+    into = f"{group.colour.number} {group.colour.name}"
+    return f"Fall together on {into}: {', '.join(of)}."
+
+
+def _merged(why: str, merges: Sequence[Merge]) -> Iterator[str]:
+    if not merges:
+        return
+    changed = sum(one.stitches for one in merges)
+    mean = sum(one.stitches * one.difference for one in merges) / changed
+    most = max(one.difference for one in merges)
+    yield from _said(
+        f"{why}: {_stitches(changed)} changed, by {mean:.1f} on average and {most:.1f} at most."
+    )
+    for one in merges[:_MOST_NAMED]:
+        names = f"{one.gone.number} {one.gone.name} → {one.into.number} {one.into.name}"
+        yield from wrap(
+            f"{names}: {_stitches(one.stitches)}, {in_words(one.difference)}, {one.difference:.1f}",
+            _WIDE,
+            initial_indent="  ",
+            subsequent_indent="    ",
+        )
+    if len(merges) > _MOST_NAMED:
+        yield f"  and {len(merges) - _MOST_NAMED} more"
+
+
+def _named(colour: Colour, stitch: Stitch) -> str:
+    return colour.name if stitch is Stitch.FULL else f"{colour.name}, {stitch.value}"
+
+
+def _stitches(number: int) -> str:
+    return f"{number:,} {'stitch' if number == 1 else 'stitches'}"
+
+
+def _cut(text: str, longest: int) -> str:
+    return text if len(text) <= longest else text[: longest - 1] + "…"
+
+
+def _said(text: str) -> list[str]:
+    return wrap(text, _WIDE, subsequent_indent="  ")

@@ -1,0 +1,152 @@
+"""A design written down: a table with a field a stitch, or a grid with a sign a stitch."""
+
+import csv
+import re
+from collections import Counter
+from collections.abc import Callable, Mapping, Sequence
+from dataclasses import dataclass
+
+import numpy as np
+
+from packetgen.bring.chart_text import first_line, remarks_of, rows_of
+from packetgen.bring.drawing import Drawing, Wish
+from packetgen.bring.key_text import KnownLine
+from packetgen.diagnostics import Place, Problems
+from packetgen.load.chart import LARGEST
+from packetgen.load.words import counted, offer, said
+from packetgen.model import BARE, Colour, Stitch
+from packetgen.reckon.colour import channels
+
+_HEX = re.compile(r"#([0-9a-f]{3}|[0-9a-f]{6})", re.IGNORECASE)
+_LEGEND = re.compile(r"#\s+(\S)\s+(\S+)")
+
+
+@dataclass(frozen=True)
+class Codes:
+    """What a code in a file may stand for: numbers and names of the card, the author's own list, and the
+    lines that the pattern's key has."""
+
+    card: Sequence[Colour]
+    own: Mapping[str, str]  # code → a number or name of the card, or a colour
+    known: Sequence[KnownLine] = ()
+
+    def meaning(self, code: str) -> tuple[str, Wish] | None:
+        """(colour, wish) of a code as it stands in a table or in the author's list."""
+        if _HEX.fullmatch(code):
+            return _whole_hex(code), Wish()
+        for colour in self.card:
+            if code in (colour.number, colour.name):
+                return colour.hex, Wish(number=colour.number, coloured=False)
+        folded = [
+            one
+            for one in self.card
+            if code.casefold() in (one.number.casefold(), one.name.casefold())
+        ]
+        if len(folded) == 1:
+            return folded[0].hex, Wish(number=folded[0].number, coloured=False)
+        return None
+
+    def listed(self, code: str) -> tuple[str, Wish] | None:
+        """The same where the author has said it for this code."""
+        return self.meaning(self.own[code]) if code in self.own else None
+
+
+def read_table(text: str, path: str, codes: Codes, problems: Problems) -> Drawing | None:
+    """A CSV: one field a stitch; '' or '.' is bare cloth."""
+    lines = text.rstrip("\n").split("\n")
+    separator = next((one for one in ",;\t" if one in lines[0]), ",")
+    rows = []
+    for number, line in enumerate(lines, 1):
+        try:
+            rows.append(
+                [
+                    cell.strip() or BARE
+                    for cell in next(csv.reader([line], delimiter=separator, strict=True), [])
+                ]
+            )
+        except csv.Error:
+            problems.add(Place(path, number), "table-row", row=number)
+            return None
+    width = max(map(len, rows), default=0)
+    rows = [row + [BARE] * (width - len(row)) for row in rows]
+    return _drawing(
+        rows, path, 1, lambda code: codes.listed(code) or codes.meaning(code), codes, "", problems
+    )
+
+
+def read_signs(text: str, path: str, codes: Codes, problems: Problems) -> Drawing | None:
+    """A plain grid: one sign a stitch; '.' or a space is bare cloth. Remarks above it may say the thread of
+    a sign: '# w  C1 chalk white'."""
+    remarks = remarks_of(text)
+    rows = [list(row.replace(" ", BARE)) for row in rows_of(text)]
+    found = (_LEGEND.match(line) for line in remarks.split("\n"))
+    legend = {match[1]: match[2] for match in found if match}
+    known = {one.mark: one for one in codes.known}
+
+    def meaning(sign: str) -> tuple[str, Wish] | None:
+        if sign in codes.own:
+            return _with_mark(codes.listed(sign), sign)
+        if sign in known:
+            return known[sign].hex, Wish(sign, stitch=known[sign].stitch, coloured=False)
+        return _with_mark(
+            codes.meaning(legend[sign]) if sign in legend else codes.meaning(sign), sign
+        )
+
+    return _drawing(rows, path, first_line(text), meaning, codes, remarks, problems)
+
+
+def _with_mark(found: tuple[str, Wish] | None, mark: str) -> tuple[str, Wish] | None:
+    if found is None:
+        return None
+    return found[0], Wish(mark, found[1].number, Stitch.FULL, found[1].coloured)
+
+
+def _drawing(
+    rows: list[list[str]],
+    path: str,
+    top: int,
+    meaning: Callable[[str], tuple[str, Wish] | None],
+    codes: Codes,
+    remarks: str,
+    problems: Problems,
+) -> Drawing | None:
+    height, width = len(rows), max(map(len, rows), default=0)
+    if max(width, height) > LARGEST:
+        problems.add(Place(path), "chart-large", width=width, height=height, limit=LARGEST)
+        return None
+    times = Counter(code for row in rows for code in row if code != BARE)
+    if not times:
+        problems.add(Place(path), "bring-all-bare")
+        return None
+    numbers, colours, wishes = {BARE: 0}, [], {}
+    sound = True
+    for code in times:  # in the order in which they come
+        found = meaning(code)
+        if found is None:
+            row = next(n for n, row in enumerate(rows) if code in row)
+            place = Place(path, top + row, rows[row].index(code) + 1)
+            offered = offer(
+                code, [*(one.number for one in codes.card), *(one.name for one in codes.card)]
+            )
+            problems.add(
+                place,
+                "bring-code-unknown",
+                what=said(code),
+                number=counted(times[code], "stitch", "stitches"),
+                hint=offered,
+                example=f"--code '{code}={codes.card[0].number}'",
+            )
+            sound = False
+            continue
+        colours.append(channels(found[0]))
+        numbers[code] = len(colours)
+        wishes[len(colours)] = found[1]
+    if not sound:
+        return None
+    cells = np.array([[numbers[code] for code in row] for row in rows], np.int32)
+    return Drawing(cells, np.array(colours, np.uint8), wishes, remarks)
+
+
+def _whole_hex(code: str) -> str:
+    digits = code[1:].lower()
+    return "#" + (digits if len(digits) == 6 else "".join(digit * 2 for digit in digits))

@@ -1,0 +1,313 @@
+"""`packetgen begin`"""
+
+import shlex
+import sys
+from datetime import UTC, datetime, timedelta
+from pathlib import Path
+from typing import TYPE_CHECKING, NoReturn
+
+import click
+
+from packetgen.cli.begin_questions import (
+    DESIGNER,
+    PATTERN,
+    RELEASE,
+    SERIES,
+    STITCHES,
+    THREADS,
+    FolderName,
+    FreeTitle,
+    Given,
+    folder_for,
+    one_of,
+)
+from packetgen.cli.common import content_option, nothing_written, say_problems
+from packetgen.cli.ending import stop
+from packetgen.cli.saying import say
+from packetgen.starting import USUAL
+
+if TYPE_CHECKING:
+    from packetgen.model import Designer, Faces, Series
+    from packetgen.pipeline.beginnings import Found
+    from packetgen.starting.files import Files, NewPattern
+
+_WEEKS_AHEAD = 4  # that a pattern comes out, where its series is out already
+
+
+@click.command("begin")
+@content_option
+@click.option("--series", type=SERIES, metavar="TITLE", help="The title of a new series.")
+@click.option("--designer", type=DESIGNER, metavar="NAME", help="Who draws the patterns.")
+@click.option(
+    "--release",
+    type=RELEASE,
+    metavar="DAY",
+    help="When it may be shown: 2027-05-01, or '2027-05-01 09:00 Europe/London'.",
+)
+@click.option("--pattern", type=PATTERN, metavar="TITLE", help="The title of the pattern.")
+@click.option("--threads", type=THREADS, metavar="NAME", help="What your thread is called.")
+@click.option(
+    "--wide",
+    type=STITCHES,
+    help=f"Stitches of its example chart across. [default: {USUAL}, or as many as fit]",
+)
+@click.option("--high", type=STITCHES, help="Stitches of it down. [default: the same]")
+@click.option(
+    "--in",
+    "within",
+    metavar="SERIES",
+    help="The folder of the series for a new pattern, where there are several.",
+)
+@click.option(
+    "--face",
+    type=click.Path(exists=True, dir_okay=False, path_type=Path),
+    help="A font file for the text of a new series, where its words need letters of other scripts.",
+)
+@click.option(
+    "--series-folder",
+    type=FolderName(),
+    metavar="NAME",
+    help="What the series' folder is called. [default: made from its title]",
+)
+@click.option(
+    "--pattern-folder",
+    type=FolderName(),
+    metavar="NAME",
+    help="What the pattern's folder is called. [default: made from its title]",
+)
+@click.option("--yes", is_flag=True, help="Ask nothing, and take examples for what is not given.")
+def begin_command(
+    content_folder: Path,
+    series: str | None,
+    designer: str | None,
+    release: str | None,
+    pattern: str | None,
+    threads: str | None,
+    wide: int | None,
+    high: int | None,
+    within: str | None,
+    face: Path | None,
+    series_folder: str | None,
+    pattern_folder: str | None,
+    yes: bool,
+) -> None:
+    """Begin a new series, or a new pattern in a series.
+
+    \b
+    Where there is no series yet, this writes a whole content folder: a series with one
+    pattern, its finishing piece, a thread card, cloths and beads, all of them examples
+    that build at once and tell in remarks what each line means. Where there is one, it
+    writes the folder of a new pattern and enters it in the series' order.
+
+    \b
+    On a terminal it asks for what is not given. Nothing that is there is written over.
+
+    \b
+    Examples:
+      packetgen begin
+      packetgen begin --series "Along the Garden Path" --designer "Wren Alder"
+        --pattern "Rhubarb under a Bucket" --release 2027-05-01
+      packetgen begin --pattern "Beans on a String" --wide 60 --high 80
+    """
+    from packetgen.pipeline.beginnings import found_in
+    from packetgen.render.templates import TemplateFault
+
+    if content_folder.exists() and not content_folder.is_dir():
+        raise click.UsageError(f"'{content_folder}' is a file, and the content is a folder")
+    given = Given(
+        content=content_folder,
+        series=series,
+        series_folder=series_folder,
+        designer=designer,
+        release=release,
+        threads=threads,
+        within=within,
+        face=face,
+        pattern=pattern,
+        pattern_folder=pattern_folder,
+        wide=wide,
+        high=high,
+        asks=_on_terminal() and not yes,
+        yes=yes,
+    )
+    found = found_in(content_folder)
+    if found.problems.errors:
+        say_problems(found.problems.errors, content_folder)
+        nothing_written(len(found.problems.errors))
+    try:
+        if found.series:
+            _begin_pattern(given, found)
+        else:
+            _begin_series(given)
+    except TemplateFault as fault:
+        say(str(fault), err=True)
+        nothing_written(1)
+
+
+def _on_terminal() -> bool:
+    return sys.stdin.isatty() and sys.stdout.isatty()
+
+
+def _begin_series(given: Given) -> None:
+    from packetgen.starting.asking import as_moment
+    from packetgen.starting.files import NewSeries, pieces_folder, series_files
+
+    if given.within is not None:
+        raise click.UsageError(f"there is no series in '{given.content}' yet; leave out --in")
+    given.need(series=given.series, designer=given.designer, pattern=given.pattern)
+    faces, face = _face(given.face)
+    title = given.words(
+        given.series, "The title of your series", SERIES, "Along the Garden Path", faces
+    )
+    folder = folder_for(given, title, given.series_folder, "--series-folder")
+    designer = given.words(
+        given.designer, "Your name, as readers see it", DESIGNER, "A Gardener", faces
+    )
+    today = datetime.now(UTC).date().isoformat()
+    release = given.or_asked(given.release, "The day it comes out", RELEASE, today)
+    pattern_title = given.words(
+        given.pattern, "The title of its first pattern", PATTERN, "A Sprig by the Gate", faces
+    )
+    pattern_folder = folder_for(given, pattern_title, given.pattern_folder, "--pattern-folder")
+    threads = given.words(
+        given.threads, "What your thread is called", THREADS, "My Stranded Cotton", faces
+    )
+    face_name = f"face{given.face.suffix}" if given.face else ""
+    new = NewSeries(folder, title, as_moment(release, "UTC"), designer, threads, face_name)
+    pattern = _pattern(given, pattern_folder, pattern_title, USUAL, revised=min(today, release))
+    files = series_files(new, pattern)
+    given_files = {f"series/{folder}/{face_name}": face} if face else {}
+    _write(given, new.folder, files, (f"series/{folder}", pieces_folder()), given_files)
+
+
+def _begin_pattern(given: Given, found: "Found") -> None:
+    from packetgen.starting.around import around_in, largest_square
+    from packetgen.starting.asking import as_moment
+    from packetgen.starting.files import entered, pattern_files
+
+    for option in ("series", "series_folder", "threads", "face"):
+        if getattr(given, option) is not None:
+            raise click.UsageError(
+                f"there is a series in '{given.content}' already, and a pattern is begun in it; "
+                f"leave out --{option.replace('_', '-')}, or give another folder with --content"
+            )
+    series = _series(given, found.series)
+    path = f"series/{series.id}"
+    given.need(pattern=given.pattern)
+    free = FreeTitle(() if given.pattern_folder else tuple(one.id for one in series.patterns))
+    title = given.words(
+        given.pattern, "The title of your pattern", free, "A Sprig by the Gate", series.look.faces
+    )
+    folder = folder_for(given, title, given.pattern_folder, "--pattern-folder")
+    designer = _designer(given, series)
+    now = datetime.now(UTC)
+    zone = str(series.release.tzinfo)
+    release = given.release
+    if series.release <= now:
+        later = (now + timedelta(weeks=_WEEKS_AHEAD)).date().isoformat()
+        release = given.or_asked(release, "The day it comes out", RELEASE, later)
+    largest = largest_square(series, USUAL)
+    pattern = _pattern(
+        given,
+        folder,
+        title,
+        largest,
+        revised=now.date().isoformat(),
+        release=as_moment(release, zone) if release else "",
+    )
+    files = pattern_files(path, pattern, around_in(series, designer, found.beads))
+    order = f"{path}/series.yaml"
+    changed = entered((given.content / order).read_bytes(), order, series.patterns[-1].id, folder)
+    _write(given, series.id, files, (f"{path}/{folder}",), changed={order: changed})
+
+
+def _face(file: Path | None) -> tuple["Faces", bytes]:
+    """The face for the text of a series, and its file; no face of its own where none is given."""
+    from packetgen.load.files import LARGEST_FONT_MB
+    from packetgen.model import Faces
+    from packetgen.starting.asking import faces_of
+
+    if file is None:
+        return Faces(), b""
+    if file.stat().st_size > LARGEST_FONT_MB * 1_000_000:
+        raise click.UsageError(f"{file} is larger than {LARGEST_FONT_MB} MB")
+    data = file.read_bytes()
+    faces, wrong = faces_of(file.name, data)
+    if wrong:
+        raise click.UsageError(f"{file}: {wrong}")
+    return faces, data
+
+
+def _pattern(
+    given: Given, folder: str, title: str, usual: int, revised: str, release: str = ""
+) -> "NewPattern":
+    from packetgen.starting.files import NewPattern
+
+    wide = given.or_asked(given.wide, "Stitches of its example chart across", STITCHES, usual)
+    high = given.or_asked(given.high, "Stitches of it down", STITCHES, usual)
+    return NewPattern(folder, title, wide, high, revised[:10], release)
+
+
+def _series(given: Given, there: tuple["Series", ...]) -> "Series":
+    known = {series.id: series for series in there}
+    return known[one_of(given, given.within, known, "series", "in", "series")]
+
+
+def _designer(given: Given, series: "Series") -> "Designer":
+    """By her id or her name; the first where there is one, or examples are asked for."""
+    known = {designer.id: designer for designer in series.designers}
+    called = {designer.name.casefold(): designer.id for designer in series.designers}
+    name = given.designer
+    name = called.get(name.casefold(), name) if name else name
+    return known[one_of(given, name, known, "designer", "designer", "designer of the series")]
+
+
+def _write(
+    given: Given,
+    series_id: str,
+    files: "Files",
+    folders: tuple[str, ...],
+    besides: dict[str, bytes] | None = None,
+    changed: dict[str, bytes] | None = None,
+) -> None:
+    """Write everything and say so, or say why not."""
+    from packetgen.pipeline.beginnings import begin
+
+    new = {path: text.encode() for path, text in files.items()} | (besides or {})
+    try:
+        begun = begin(given.content, series_id, folders, new, changed or {})
+    except OSError as error:
+        stop(
+            f"cannot write {error.filename or given.content}: {error.strerror or error}; nothing was written"
+        )
+    if begun.in_the_way:
+        _in_the_way(given.content, begun.in_the_way)
+    if begun.problems.errors:
+        say("With what is to be written there would be things to mend:", err=True)
+        say_problems(begun.problems.errors, given.content)
+        nothing_written(len(begun.problems.errors))
+    say("Written:")
+    for path in new:
+        say(f"  {(given.content / path).as_posix()}")
+    for path in changed or {}:
+        say(f"and the pattern is entered in the order of {(given.content / path).as_posix()}")
+    say(_next(given.content))
+
+
+def _in_the_way(content_folder: Path, there: tuple[str, ...]) -> NoReturn:
+    listed = "\n".join(f"  {(content_folder / path).as_posix()}" for path in there)
+    raise click.UsageError(
+        f"this is there already, and nothing is written over:\n{listed}\nNothing was written; choose another "
+        "title, or another folder with --content"
+    )
+
+
+def _next(content_folder: Path) -> str:
+    usual = content_folder == Path("content")
+    option = "" if usual else f" --content {shlex.quote(str(content_folder))}"
+    return (
+        "The files tell in remarks what each line means. Look at the pages while you edit them:\n"
+        f"  packetgen preview --open{option}\n"
+        "and when you like them, make the site and the packets:\n"
+        f"  packetgen build{option}"
+    )

@@ -1,0 +1,163 @@
+"""What `packetgen begin` asks an author: by options, or on a terminal one question after the other."""
+
+from dataclasses import dataclass
+from pathlib import Path
+from typing import TYPE_CHECKING, TypeVar
+
+import click
+
+from packetgen.nouns import listed
+from packetgen.starting import LEAST, MOST
+
+if TYPE_CHECKING:
+    from packetgen.model import Faces
+
+Value = TypeVar("Value")
+if TYPE_CHECKING:
+    Words = click.ParamType[str]
+else:  # in older versions it does not say of what
+    Words = click.ParamType
+
+
+class Answer(Words):
+    """What is asked for, checked as it will be where it stands."""
+
+    name = "text"
+
+    def __init__(self, called: str) -> None:
+        self._called = called
+
+    def convert(self, value: object, param: object, ctx: object) -> str:
+        from packetgen.starting.asking import what_is_wrong
+
+        return _unless(what_is_wrong(self._called, str(value)), str(value).strip())
+
+
+class FreeTitle(Answer):
+    """The title of a pattern whose folder is not there yet."""
+
+    def __init__(self, folders: tuple[str, ...]) -> None:
+        super().__init__("the pattern's title")
+        self._folders = folders
+
+    def convert(self, value: object, param: object, ctx: object) -> str:
+        from packetgen.starting.names import folder_name
+
+        title = super().convert(value, param, ctx)
+        there = folder_name(title) in self._folders
+        return _unless("a pattern is called like that already; choose another" * there, title)
+
+
+class FolderName(Words):
+    name = "name"
+
+    def convert(self, value: object, param: object, ctx: object) -> str:
+        from packetgen.starting.names import why_not
+
+        return _unless(why_not(str(value)), str(value))
+
+
+def _unless(wrong: str, value: str) -> str:
+    if wrong:
+        raise click.BadParameter(wrong)
+    return value
+
+
+SERIES, DESIGNER = Answer("the series' title"), Answer("the designer's name")
+PATTERN, THREADS = Answer("the pattern's title"), Answer("the thread's name")
+RELEASE, STITCHES = Answer("the release"), click.IntRange(LEAST, MOST)
+
+
+@dataclass(frozen=True)
+class Given:
+    """The options, each None where it was not given."""
+
+    content: Path
+    series: str | None
+    series_folder: str | None
+    designer: str | None
+    release: str | None
+    threads: str | None
+    within: str | None
+    pattern: str | None
+    pattern_folder: str | None
+    wide: int | None
+    high: int | None
+    face: Path | None
+    asks: bool  # whether there is somebody to ask
+    yes: bool
+
+    def or_asked(
+        self, given: Value | None, question: str, kind: "click.ParamType[Value]", default: Value
+    ) -> Value:
+        """An option, or else what is answered, or else the default."""
+        if given is not None:
+            return given
+        if not self.asks:
+            return default
+        answer: Value = click.prompt(question, default=default, value_proc=lambda text: kind(text))
+        return answer
+
+    def words(
+        self, given: str | None, question: str, kind: Words, default: str, faces: "Faces"
+    ) -> str:
+        """The same for words that a packet prints in these faces."""
+        from packetgen.starting.asking import why_not_printed
+
+        class Printed(Words):
+            name = "text"
+
+            def convert(self, value: object, param: object, ctx: object) -> str:
+                text = kind(str(value))
+                return _unless(why_not_printed(text, faces), text)
+
+        printed = Printed()
+        return self.or_asked(given and printed(given), question, printed, default)
+
+    def need(self, **options: str | None) -> None:
+        """End the command where nobody can be asked for what only the author knows."""
+        missing = tuple(f"--{name}" for name, value in options.items() if value is None)
+        if missing and not self.asks and not self.yes:
+            raise click.UsageError(
+                f"nobody can be asked here; give {listed(missing)}, or --yes for examples in their place"
+            )
+
+
+def folder_for(given: Given, title: str, name: str | None, option: str) -> str:
+    """The folder's name as given, or made from the title, or asked for where that has no Latin letters."""
+    from packetgen.starting.names import folder_name
+
+    name = name or folder_name(title)
+    if name:
+        return name
+    if not given.asks:
+        raise click.UsageError(
+            f"no name for a folder can be made from {title!r}; give one in small Latin letters, digits "
+            f"and hyphens with {option}"
+        )
+    kind = FolderName()
+    asked: str = click.prompt(
+        "A name for its folder, in small Latin letters, digits and hyphens",
+        value_proc=lambda text: kind(text),
+    )
+    return asked
+
+
+def one_of(
+    given: Given, name: str | None, known: dict[str, Value], what: str, option: str, kind: str
+) -> str:
+    from packetgen.diagnostics import nearest
+
+    if name is not None:
+        if name not in known:
+            raise click.UsageError(
+                f"there is no {kind} called {name!r}; {nearest(name, tuple(known))}"
+            )
+        return name
+    first = next(iter(known))
+    if len(known) == 1 or given.yes:
+        return first
+    if not given.asks:
+        raise click.UsageError(f"say which {what} with --{option}: {', '.join(known)}")
+    asked: str = click.prompt(f"Which {what}", default=first, type=click.Choice(tuple(known)))
+    return asked

@@ -1,0 +1,299 @@
+"""`packetgen bring`"""
+
+import re
+from pathlib import Path
+from typing import TYPE_CHECKING, NoReturn
+
+import click
+
+from packetgen.cli.common import OfAny, content_option, nothing_written, say_problems
+from packetgen.cli.ending import CONTENT_WRONG
+from packetgen.cli.saying import say
+from packetgen.nouns import counted
+
+if TYPE_CHECKING:
+    from packetgen.bring.brought import Brought
+    from packetgen.bring.reading import Source
+    from packetgen.model import ThreadCard
+    from packetgen.pipeline.bringing import Written
+    from packetgen.pipeline.pattern_folder import NotThere, PatternFolder
+
+_PHOTO_COLOURS = 20
+
+
+class _ScreenColour(OfAny):
+    """'#6b503a', also without its sign."""
+
+    name = "COLOUR"
+
+    def convert(self, value: object, param: object, ctx: object) -> str:
+        digits = str(value).lstrip("#").lower()
+        if not re.fullmatch(r"[0-9a-f]{6}", digits):
+            self.fail(f"{value!r} is no colour; write for example '#f6f3ea'")
+        return f"#{digits}"
+
+
+@click.command("bring")
+@click.argument(
+    "file", metavar="FILE", type=click.Path(exists=True, dir_okay=False, path_type=Path)
+)
+@content_option
+@click.option("--pattern", "pattern_name", help="The pattern whose chart and key it becomes.")
+@click.option(
+    "--threads",
+    help="The thread card to take colours from, or a thread set of the pattern. "
+    "[default: the pattern's first]",
+)
+@click.option(
+    "--into",
+    type=click.Path(file_okay=False, path_type=Path),
+    help="Write into this new folder instead.",
+)
+@click.option("--replace", is_flag=True, help="Put it in the place of the chart that is there.")
+@click.option(
+    "--drop-lines",
+    is_flag=True,
+    help="With it the backstitch, daisies, knots, beads and close-ups of the old chart go.",
+)
+@click.option(
+    "--colours", type=click.IntRange(1), help="The most threads. [default: a photograph: 20]"
+)
+@click.option(
+    "--wide", type=click.IntRange(1, 1000), help="It is a photograph, to be so many stitches wide."
+)
+@click.option(
+    "--tidy",
+    type=click.FloatRange(0, 100),
+    help="Give stitches that stand alone a neighbour's colour, where that is at most so far (CIEDE2000) "
+    "from their own, for example 10.",
+)
+@click.option("--cell", type=click.IntRange(1, 1000), help="A stitch is drawn so many pixels wide.")
+@click.option("--bare", type=_ScreenColour(), help="A colour of the picture that is bare cloth.")
+@click.option("--trim", is_flag=True, help="Leave out bare rows and columns at the edges.")
+@click.option(
+    "--code",
+    "codes",
+    multiple=True,
+    metavar="CODE=THREAD",
+    help="What a code of a table or grid is.",
+)
+@click.option(
+    "--look",
+    type=click.Path(dir_okay=False, path_type=Path),
+    help="Write a picture (PNG) of the file and the chart side by side.",
+)
+def bring_command(
+    file: Path,
+    content_folder: Path,
+    pattern_name: str | None,
+    threads: str | None,
+    into: Path | None,
+    replace: bool,
+    drop_lines: bool,
+    colours: int | None,
+    wide: int | None,
+    tidy: float | None,
+    cell: int | None,
+    bare: str | None,
+    trim: bool,
+    codes: tuple[str, ...],
+    look: Path | None,
+) -> None:
+    """Bring in a design that is drawn elsewhere.
+
+    \b
+    FILE is a PNG (one pixel a stitch, or enlarged: the size of a stitch is found; clear
+    pixels are bare cloth), a table (.csv, one field a stitch: a colour as #6b503a, a
+    number of the card, or a code of your own), a grid of signs (.txt), or a photograph
+    (JPEG, or a PNG with --wide).
+
+    \b
+    Each colour gets the nearest thread of one card, and you are told how near it is.
+    Without --pattern or --into you only look: nothing is written but what --look asks for.
+    An old chart is exchanged with --replace alone; the old files stay beside the new ones,
+    under names that begin with '_before'.
+
+    \b
+    Examples:
+      packetgen bring robin.png --threads larkmoss --look robin-look.png
+      packetgen bring robin.png --pattern robin-on-the-spade --replace
+      packetgen bring barrow.jpg --wide 90 --colours 18 --tidy 10 --threads larkmoss
+      packetgen bring grid.csv --code x=K4 --code o="#f4d877" --into new-design
+    """
+    from packetgen.bring.brought import bring
+    from packetgen.bring.choosing import TooFewAsked
+    from packetgen.bring.told import report
+
+    if pattern_name is not None and into is not None:
+        raise click.UsageError("--pattern and --into: give one of the two")
+    if wide is not None and (cell is not None or bare is not None or trim):
+        raise click.UsageError(
+            "--cell, --bare and --trim are for charts, and --wide says that it is a photograph"
+        )
+    pattern, card = _where(content_folder, pattern_name, threads, drop_lines)
+    source = _read(file, card, pattern, codes, wide, cell, bare, trim)
+    most = _PHOTO_COLOURS if source.drawing.photograph and colours is None else colours
+    try:
+        found = bring(
+            source.drawing,
+            tuple(card.colours.values()),
+            pattern.known if pattern else (),
+            pattern.elsewhere if pattern else (),
+            most,
+            tidy,
+        )
+    except TooFewAsked as error:
+        raise click.UsageError(
+            f"{colours} colours are too few: the file and the key name {error.named} themselves"
+        ) from error
+    say(report(found, card.name))
+    if look is not None:
+        _write_look(look, source, found)
+    if pattern is not None or into is not None:
+        _tell(
+            _write(content_folder, pattern, into, card, found, replace),
+            pattern_name,
+            content_folder,
+        )
+    else:
+        say("Nothing is written yet: --pattern NAME or --into FOLDER says where it shall go.")
+
+
+def _where(
+    content_folder: Path,
+    name: str | None,
+    threads: str | None,
+    drop_lines: bool,
+) -> "tuple[PatternFolder | None, ThreadCard]":
+    from packetgen.diagnostics import Problems
+    from packetgen.pipeline.pattern_folder import NotThere, card_of, pattern_folder
+
+    found = Problems()
+    try:
+        if name is None:
+            if threads is None:
+                raise click.UsageError("say which thread card to take colours from: --threads CARD")
+            return None, card_of(content_folder, threads)
+        pattern = pattern_folder(content_folder, name, threads, drop_lines, found)
+    except NotThere as error:
+        _not_there(error)
+    if pattern is None:
+        say_problems(found.errors, content_folder)
+        nothing_written(len(found.errors))
+    return pattern, pattern.card
+
+
+def _not_there(error: "NotThere") -> NoReturn:
+    from packetgen.diagnostics import nearest
+
+    raise click.UsageError(f"{error}; {nearest(error.name, error.known)}") from error
+
+
+def _read(
+    file: Path,
+    card: "ThreadCard",
+    pattern: "PatternFolder | None",
+    given_codes: tuple[str, ...],
+    wide: int | None,
+    cell: int | None,
+    bare: str | None,
+    trim: bool,
+) -> "Source":
+    from packetgen.bring.pixel_chart import Reading
+    from packetgen.bring.reading import read_design
+    from packetgen.bring.written import Codes
+    from packetgen.diagnostics import Problems, nearest
+    from packetgen.load.files import ContentFolder
+
+    own = dict(_code(given) for given in given_codes)
+    codes = Codes(tuple(card.colours.values()), own, pattern.known if pattern else ())
+    for code, meant in own.items():
+        if codes.meaning(meant) is None:
+            raise click.UsageError(
+                f"--code {code}={meant}: {card.name} has no {meant!r}; {nearest(meant, tuple(card.colours))}"
+            )
+    problems = Problems()
+    folder = ContentFolder(file.resolve().parent, problems)
+    how = Reading(cell, bare or "", trim)
+    source = read_design(folder, file.resolve().name, how, wide, codes, problems)
+    say_problems(problems, file.parent)
+    if source is None:
+        nothing_written(len(problems.errors))
+    return source
+
+
+def _code(given: str) -> tuple[str, str]:
+    code, sign, meant = given.rpartition("=")
+    if not sign or not code or not meant:
+        raise click.UsageError(
+            f"--code {given}: write the code, '=' and its thread, for example x=K4"
+        )
+    return code, meant
+
+
+def _write_look(look: Path, source: "Source", found: "Brought") -> None:
+    from packetgen.bring.drawn import side_by_side
+    from packetgen.write import replaced
+
+    hexes = [one.colour.hex for one in found.entries]
+    replaced(look, side_by_side(source.picture, found.cells, hexes))
+    say(f"Side by side in {look}.")
+
+
+def _write(
+    content_folder: Path,
+    pattern: "PatternFolder | None",
+    into: Path | None,
+    card: "ThreadCard",
+    found: "Brought",
+    replace: bool,
+) -> "Written":
+    from packetgen.pipeline.bringing import NotSound, WouldReplace, into_folder, into_pattern
+
+    try:
+        if pattern is None:
+            assert into is not None, "it goes somewhere"
+            return into_folder(into, card, found)
+        return into_pattern(content_folder, pattern, found, replace)
+    except WouldReplace as error:
+        way = (
+            "--replace exchanges it and keeps the old one beside it"
+            if pattern
+            else "name a new folder"
+        )
+        raise click.UsageError(f"{error} is there already; {way}") from error
+    except NotSound as error:
+        say(
+            "With the new chart and key there would be faults, in files as they would be:", err=True
+        )
+        say_problems(error.new, content_folder)
+        if error.on_the_chart:
+            say(
+                f"If {' and '.join(error.on_the_chart)} belong to the old chart, --drop-lines takes them away.",
+                err=True,
+            )
+        nothing_written(len(error.new))
+
+
+def _tell(written: "Written", pattern_name: str | None, content_folder: Path) -> None:
+    if not written.files:
+        say("The files say all that already; nothing had to be written.")
+    for path in written.files:
+        say(f"Written: {path}")
+    for path in written.kept:
+        say(f"The old one is kept: {path}")
+    if written.lines:
+        say(
+            f"What lay on the old chart stays on the new one: {', '.join(written.lines)}; "
+            "--drop-lines takes it away."
+        )
+    if written.faults:
+        say("It is written; before it can be built, this is to mend:", err=True)
+        say_problems(written.faults, content_folder)
+        raise SystemExit(CONTENT_WRONG)
+    if written.faults_before:
+        say(
+            f"{counted(written.faults_before, 'thing')} to mend stood there before: see packetgen proof."
+        )
+    if pattern_name is not None:
+        say("Next: packetgen proof, then packetgen preview --open")

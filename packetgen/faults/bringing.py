@@ -1,0 +1,40 @@
+"""Faults of a picture, table or grid from which a design is brought in."""
+
+from packetgen.faults.fault import Fault, Level
+
+BRINGING: dict[str, Fault] = {
+    "bring-kind": Fault(
+        "{name} is no kind of file that a design is read from",
+        "give a PNG, a table (.csv) or a grid of signs (.txt), or a photograph as JPEG",
+    ),
+    "bring-not-found": Fault(
+        "the picture has {width} × {height} pixels, and no size was found at which a stitch is drawn; "
+        "one pixel a stitch, {limit} is the most either way",
+        "say how many pixels wide a stitch is, --cell 12, or how wide a photograph shall become, --wide 100",
+    ),
+    "bring-cell-large": Fault(
+        "a stitch of {cell} pixels finds no room in a picture of {width} × {height}",
+        "give --cell a smaller number, or leave it out",
+    ),
+    "bring-photo-wide": Fault(
+        "a JPEG is read as a photograph, and nobody has said how wide it shall become",
+        "say how many stitches, --wide 100; for a chart save the picture as PNG",
+    ),
+    "bring-photo-high": Fault(
+        "{wide} stitches wide, the picture becomes {high} high",
+        "{limit} is the most; give --wide {most} or less",
+    ),
+    "bring-all-bare": Fault(
+        "there is no stitch in it, all is bare cloth",
+        "look whether it is the right file, and what stands for bare cloth",
+    ),
+    "bring-half-clear": Fault(
+        "{number} half transparent, the first at {spot}",
+        "what is less than half opaque became bare cloth, the rest full stitches: look at them",
+        Level.ADVICE,
+    ),
+    "bring-code-unknown": Fault(
+        "{what}, which stands for {number}, is no colour like '#6b503a' and no number of the card",
+        "{hint}; or say what it is, for example {example}",
+    ),
+}

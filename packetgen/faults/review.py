@@ -1,0 +1,63 @@
+"""What only an editor's review says, and no build: all of it is advice."""
+
+from packetgen.faults.fault import Fault, Level
+
+
+def _advice(wrong: str, right: str) -> Fault:
+    return Fault(wrong, right, Level.ADVICE)
+
+
+REVIEW: dict[str, Fault] = {
+    # what a stitcher buys
+    "skein-little": _advice(
+        "{stitches} of {colour} cost a whole {unit}, for {strand} of strand", "{hint}"
+    ),
+    "skein-short": _advice(
+        "on {cloths} {units} of {colour} will not quite do: {more} must be bought",
+        "{share} % less of it would do with {units}",
+    ),
+    "cut-wastes": _advice(
+        "a fat quarter of {cloth} gives {pieces} of {cut}", "with {off} less it would give {more}"
+    ),
+    # what she takes for something else
+    "colours-alike": _advice(
+        "{one} and {other} are taken for each other ({words}, {apart})",
+        "move them apart, or make them one{saves}",
+    ),
+    "colours-alike-to-some": _advice(
+        "to eyes with {eyes} {one} and {other} are one ({apart}; to others {ordinary})",
+        "make one of the two lighter or darker, or warn of them in stitching.md",
+    ),
+    "symbols-alike-in-grey": _advice(
+        "printed without colours, the symbols of {mark} and {other}, {symbol} and {other_symbol}, look alike",
+        "pin another, for example symbol: {better}",
+    ),
+    # how it looks when it is finished
+    "fit-tight": _advice(
+        "on {cloth} only {wood} mm of wood show {sides}, which looks pinched",
+        "{least} mm or more look well: offer a finer cloth, or {hint}",
+    ),
+    # texts, and whether they find room
+    "story-short": _advice(
+        "a story of {words}", "tell in {least} or more what is behind the design"
+    ),
+    "story-long": _advice(
+        "a story of {words}", "{most} fill a page of the packet: tell it shorter"
+    ),
+    "photo-small": _advice(
+        "the photograph of {size} pixels is printed with {resolution} to the inch, which looks soft",
+        "{least} or more look sharp: {wanted} pixels",
+    ),
+    "cover-full": _advice(
+        "the title takes {lines} lines of the cover, and what stands below goes to a second page",
+        "shorten it to {letters} letters or so",
+    ),
+    "foot-long": _advice(
+        "'{begins}…' at the foot of each page is {long} mm long, and has {room} mm",
+        "shorten {what} by {letters} letters or so",
+    ),
+    "share-title-small": _advice(
+        "{title} stands in letters of {size} px on its {shape} picture for sharing",
+        "{least} px or more can be read in a list of posts: take fewer or shorter words",
+    ),
+}

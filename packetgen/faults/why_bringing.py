@@ -1,0 +1,38 @@
+"""Causes and cures of what can be wrong with a picture, table or grid that is brought in."""
+
+from packetgen.faults.why import Why
+
+WHY_BRINGING: dict[str, Why] = {
+    "bring-kind": Why(
+        "The file is of a kind that no design is read from, or its name has another ending.",
+        "Save the design as PNG, CSV or plain text.",
+    ),
+    "bring-not-found": Why(
+        "The picture is too large to have one pixel a stitch, and no even grid of stitches is seen in it.",
+        "Say how many pixels wide a stitch is; of a photograph, how many stitches wide it shall become.",
+    ),
+    "bring-cell-large": Why(
+        "The size given for a stitch is larger than the picture itself.",
+        "Give a smaller one, or let it be found.",
+    ),
+    "bring-photo-wide": Why(
+        "JPEG blurs the edges of stitches, so such a file can only be a photograph, and needs a width.",
+        "Give the width in stitches, or save a chart as PNG.",
+    ),
+    "bring-photo-high": Why(
+        "Made as wide as asked, the picture becomes higher than the largest chart.",
+        "Ask for a smaller width, or crop the picture.",
+    ),
+    "bring-all-bare": Why(
+        "Everything in it was taken for bare cloth.",
+        "Look whether it is the right file. Clear pixels, empty cells and '.' are bare cloth.",
+    ),
+    "bring-half-clear": Why(
+        "Soft edges of a drawing are neither stitch nor bare cloth, and had to become one of the two.",
+        "Look at the chart; draw with a hard pencil if it came out wrong.",
+    ),
+    "bring-code-unknown": Why(
+        "A sign or cell of the design stands for no colour that is known.",
+        "Say which colour it is.",
+    ),
+}

@@ -1,0 +1,102 @@
+"""Causes and cures of what only drawing and reckoning find."""
+
+from packetgen.faults.why import Why
+
+WHY_FIGURES: dict[str, Why] = {
+    "key-too-long": Why(
+        "Each key line has a chart shape of its own, and there are only so many that can be told apart.",
+        "Use fewer colours: match the nearest ones and join them.",
+    ),
+    "contrast-low": Why(
+        "Words in this colour are hard to read on that ground (WCAG 2.2, 1.4.3).",
+        "Take the colour that is offered, or a darker or lighter one of your own.",
+    ),
+    "alone-counted": Why(
+        "Many stitches have no neighbour of their colour. Each is begun and ended by itself.",
+        "Join them to a patch, or give them a neighbour's colour, if the picture bears it.",
+    ),
+    "alone-here": Why(
+        "In this part of the chart most of those stitches stand.",
+        "Begin there, if you want to have fewer of them.",
+    ),
+    "coverage-thin": Why(
+        "With so few strands the cloth shows between the crosses.",
+        "Take more strands, or offer a finer cloth.",
+    ),
+    "coverage-crowded": Why(
+        "With so many strands the crosses have no room, and the cloth goes stiff.",
+        "Take fewer strands, or offer a coarser cloth.",
+    ),
+    "beads-crowd": Why(
+        "Beads side by side are wider than the stitches they sit on, so they push each other off.",
+        "Take smaller beads, a coarser cloth, or leave a stitch between them.",
+    ),
+    "symbols-alike": Why(
+        "To some eyes two colours are the same, and their symbols are not far apart either.",
+        "Pin the symbol that is offered, or change a colour.",
+    ),
+    "match-too-few": Why(
+        "A card has fewer free colours than are to be matched, and no colour is given twice.",
+        "Write some numbers yourself, or do not offer that set.",
+    ),
+    "conversion-collides": Why(
+        "Two colours of the model become one in the other thread, so a shade is lost.",
+        "Give one of the marks another number in that set.",
+    ),
+    "conversion-far": Why(
+        "The number that you gave is far from the model's colour, and the card has a nearer one.",
+        "Take the nearer one, or leave yours if it is meant so.",
+    ),
+    "trim-width": Why(
+        "A straight trim with a width takes more at the corners, and no width is given.",
+        "Add width to the trim; 0 mm for a cord.",
+    ),
+    "magnet-over-edge": Why(
+        "The middle of a magnet is nearer to the edge than half of the magnet is wide.",
+        "Let inset be larger, or take a smaller magnet.",
+    ),
+    "magnets-no-room": Why(
+        "All designs of a series have their magnets at the same places, and on this card they do not fit.",
+        "Make inset smaller, the border wider, or take fewer magnets.",
+    ),
+    "title-twice": Why(
+        "Two patterns have the same title, so readers and shops would take one for the other.",
+        "Give one of them another.",
+    ),
+    "release-early": Why(
+        "A pattern was revised after the day on which the series comes out.",
+        "Set the release later, unless the revision corrects a pattern that is out.",
+    ),
+    "credit-missing": Why(
+        "The pattern does not say who stitched, finished, dyed or photographed, where others do.",
+        "Add the line to credits.",
+    ),
+    "photo-missing": Why(
+        "There is no photograph of the stitched model, so a drawn picture stands in.",
+        "Put a photo.jpg in the folder of the pattern when there is one.",
+    ),
+    "alt-missing": Why(
+        "Who does not see the picture hears a text, and none is given.",
+        "Write photo_alt: what the picture shows, in a sentence.",
+    ),
+    "designer-idle": Why(
+        "A designer is listed and has no pattern in the series, here or to come.",
+        "Take the entry out, or name her in a pattern.",
+    ),
+    "thread-set-unused": Why(
+        "The series lists a thread set that no pattern is charted for.",
+        "Add it to a pattern, or take it out.",
+    ),
+    "to-come-here": Why(
+        "A pattern is announced, and its folder is already there.",
+        "Take it out of to_come.",
+    ),
+    "paint-unused": Why(
+        "The piece lists a paint that no part is painted with, and it would be bought for nothing.",
+        "Paint a part with it, or take it out.",
+    ),
+    "does-not-fit": Why(
+        "Mounted on its card, the design is larger than the panel, or lies on a part to be kept free.",
+        "Offer a finer cloth, make the design smaller, or the panel larger.",
+    ),
+}

@@ -1,0 +1,243 @@
+"""Causes and cures of the faults of files as such."""
+
+from packetgen.faults.why import Why
+
+WHY_FILES: dict[str, Why] = {
+    # reading files
+    "folder-missing": Why(
+        "The folder of the content does not exist where it was looked for.",
+        "Go to the folder that holds it, or name it with --content.",
+    ),
+    "file-missing": Why(
+        "A file that must be there is not, or another file names one that does not exist.",
+        "Write the file, or correct the name. Names are exact, capitals included.",
+    ),
+    "file-unreadable": Why(
+        "The file is no ordinary file, or the system does not let you open it.",
+        "Look at its permissions, and put a plain file in its place.",
+    ),
+    "outside-folder": Why(
+        "A name leads out of the folder, by a path or by a link. Nothing outside the content is read.",
+        "Copy the file into the folder of the series or pattern and write its bare name.",
+    ),
+    "file-too-big": Why(
+        "Texts, pictures and fonts each have a largest size, so that a slip cannot fill the machine.",
+        "Make the picture smaller, split the text, or cut the font down to the letters in use.",
+    ),
+    "file-empty": Why(
+        "The file is there and nothing stands in it, often since it was made and not yet written.",
+        "Write it; a sentence is enough. Where it is not needed, delete it.",
+    ),
+    "file-name": Why(
+        "Names of cards, pieces, series and patterns become parts of web addresses.",
+        "Rename the file or folder in small letters, digits and hyphens; then mend whoever names it.",
+    ),
+    "file-name-kept": Why(
+        "Some systems keep a few short names for devices and can store no file under them.",
+        "Add a word to the name.",
+    ),
+    "file-name-long": Why(
+        "Other words are added to the name of a file, and disks have a longest name.",
+        "Take a shorter name; the title may be as long as it is.",
+    ),
+    "names-alike": Why(
+        "Many disks do not tell capitals from small letters, so two such files would be one.",
+        "Give one of the two a name that differs in more than capitals or accents.",
+    ),
+    "file-ending": Why(
+        "The file is of a kind that is read here, and its name ends otherwise.",
+        "Rename it with the ending that the message gives.",
+    ),
+    "file-not-read": Why(
+        "The file has no name that means anything in this folder: mostly a slip in the name.",
+        "Give it the right name, or a name that begins with '_' to keep it aside.",
+    ),
+    "more-alike": Why(
+        "One slip, such as a wrong mark, can make hundreds of faults of one kind in one file.",
+        "Mend the first and look again.",
+    ),
+    # characters
+    "not-utf8": Why(
+        "The file was saved in another encoding than UTF-8, so some letters cannot be told.",
+        "Save it once more and choose UTF-8.",
+    ),
+    "not-text": Why(
+        "The file holds no text: it comes from an office program, or it is a picture.",
+        "Copy the words into a plain text editor and save them from there.",
+    ),
+    "unseen-character": Why(
+        "Characters that nobody can see come along when text is copied from a page or a document.",
+        "Delete the word round that place and type it by hand.",
+    ),
+    "letter-lost": Why(
+        "Another program could not read a letter and put this sign in its place.",
+        "Type the letter that should stand there.",
+    ),
+    # the build of a YAML file
+    "indent-not-spaces": Why(
+        "In YAML the space before a line says what it belongs to, and only plain spaces count.",
+        "Replace tabs by spaces; most editors can do that for the whole file.",
+    ),
+    "tab": Why(
+        "A tab stands where YAML allows only spaces.",
+        "Replace it by a space.",
+    ),
+    "name-repeated": Why(
+        "The same name stands twice in one group, so nobody can say which value is meant.",
+        "Keep one of the two lines.",
+    ),
+    "name-not-a-word": Why(
+        "Before a colon stands a list or a group in brackets.",
+        "Write a single word or sign there; a mark that is a bracket goes between quotes.",
+    ),
+    "needs-quotes": Why(
+        "YAML gives some signs a meaning of their own at the start of a value: & * ! and others.",
+        "Put the whole value between quotes.",
+    ),
+    "second-document": Why(
+        "A line of three hyphens starts a second file within the file.",
+        "Take the line out; to draw a rule in Markdown, use a text that is set in.",
+    ),
+    "too-deep": Why(
+        "Groups stand within groups many times over, mostly since a bracket was not closed.",
+        "Count the brackets of that line, and the spaces before the lines round it.",
+    ),
+    "too-many-values": Why(
+        "The file holds far more than any pattern or card needs.",
+        "Look for something that was pasted many times.",
+    ),
+    "quote-open": Why(
+        "A text begins with a quote and the same quote never comes again.",
+        "Close it; where the text has an apostrophe, use double quotes round it.",
+    ),
+    "bracket-open": Why(
+        "A list or group in brackets is not closed.",
+        "Close it with the bracket that the message names.",
+    ),
+    "comma-missing": Why(
+        "Between brackets, values stand side by side without a comma.",
+        "Put a comma between them; put quotes round a value that has a comma or colon itself.",
+    ),
+    "colour-unquoted": Why(
+        "What follows a space and a '#' is a remark in YAML, so the colour is lost.",
+        "Put the colour between quotes.",
+    ),
+    "colon-in-value": Why(
+        "A colon with a space after it begins a value, and this line has two of them.",
+        "Put the value between quotes, or begin a new line.",
+    ),
+    "colon-missing": Why(
+        "A line that should give a name its value has no colon.",
+        "Write the name, a colon, a space and the value.",
+    ),
+    "indentation": Why(
+        "The line is set in by another number of spaces than the lines it belongs with.",
+        "Set it in exactly as far as they are.",
+    ),
+    "list-beside-name": Why(
+        "A dash begins an entry of a list, and it stands on the line of the list's name.",
+        "Put each dash on a line of its own below the name.",
+    ),
+    "after-value": Why(
+        "Something follows a value that has ended, mostly after a closing quote.",
+        "Put the whole value between one pair of quotes.",
+    ),
+    "backslash": Why(
+        "Between double quotes a backslash and the letter after it stand for another sign.",
+        "Write two backslashes, or use single quotes.",
+    ),
+    "bar-then-line": Why(
+        "The sign | or > says that a longer text follows, and that text begins on the next line.",
+        "End the line after the sign and set the text in below it.",
+    ),
+    "line-unclear": Why(
+        "The line follows no rule of YAML, and what was meant cannot be guessed.",
+        "Compare it with the same line in the reference; put quotes round the value.",
+    ),
+    # the shape of a file
+    "name-unknown": Why(
+        "The name is misspelt, belongs to another part of the file, or is set in too far or too little.",
+        "Take the name that is offered, or look it up in the reference.",
+    ),
+    "name-alone": Why(
+        "Between braces, what follows a comma is the next name. A text with a comma was cut in two there.",
+        "Put that text between quotes.",
+    ),
+    "name-missing": Why(
+        "A value that is needed is not given.",
+        "Add the line that the message shows, with your own value.",
+    ),
+    "names-instead": Why(
+        "Two fields say the same thing in two ways, and they could contradict each other.",
+        "Keep the one that your label or plan gives.",
+    ),
+    "colour-empty": Why(
+        "A colour without quotes is taken for a remark, so nothing is left of the value.",
+        "Put the colour between quotes.",
+    ),
+    "value-empty": Why(
+        "The name is there and nothing follows it.",
+        "Write the value, or take the line out where the field is optional.",
+    ),
+    "wants-one-value": Why(
+        "A list or a group stands where one value is due.",
+        "Take the brackets or dashes away.",
+    ),
+    "wants-list": Why(
+        "A single value stands where a list is due.",
+        "Put brackets round it, or a dash before each entry.",
+    ),
+    "file-not-names": Why(
+        "The file is a list or a plain text; it should be lines that each begin with a name.",
+        "Begin each line with a name and a colon, as the message shows.",
+    ),
+    "wants-names": Why(
+        "A single value or a list stands where a group of names with values is due.",
+        "Write the names below, set in, or between braces.",
+    ),
+    "wants-lines": Why(
+        "A single value or a list stands where names of your own with values are due.",
+        "Write one line for each, set in, or all of them between braces.",
+    ),
+    "list-empty": Why(
+        "The list has no entries, and at least one is needed.",
+        "Add an entry.",
+    ),
+    "list-long": Why(
+        "The list or path is longer than can be used.",
+        "Split it into several entries, or look for something that was pasted twice.",
+    ),
+    # fonts
+    "font-kind": Why(
+        "The file is named as a face and is none that site and packet can both use.",
+        "Give a TrueType, OpenType or WOFF2 file.",
+    ),
+    "font-unreadable": Why(
+        "The file is damaged, cut off, or something else under the name of a font.",
+        "Fetch it once more from where it comes from.",
+    ),
+    "font-embedding": Why(
+        "A font says in itself what its maker allows (OpenType, table OS/2, fsType), and this forbids it.",
+        "Take another face, or ask the maker for a file that may be embedded.",
+    ),
+    "font-print-only": Why(
+        "The font may stand in documents to read and print; whether on web pages too is not said.",
+        "Read its licence. If it says nothing of web pages, take another face for the site.",
+    ),
+    "font-heavy": Why(
+        "Every reader of the site loads the font before the words are set in it.",
+        "Take the .woff2 file, or one with only the letters that the series uses.",
+    ),
+    "font-no-bold": Why(
+        "Bold words need a face of their own; without one they stand in the project's own face.",
+        "Add the bold of your face as text_bold.",
+    ),
+    "letters-missing": Why(
+        "The type that the packet is set in has no shapes for these letters, so they would be boxes.",
+        "Write the word in letters that it has, or give the series a face that has them.",
+    ),
+    "font-letters": Why(
+        "Your face for headings lacks letters that stand in titles of the series.",
+        "Take a face that has them, or let the project's own face stand in.",
+    ),
+}

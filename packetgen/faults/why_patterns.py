@@ -1,0 +1,249 @@
+"""Causes and cures of the faults of a series and its patterns."""
+
+from packetgen.faults.why import Why
+
+WHY_PATTERNS: dict[str, Why] = {
+    # a series
+    "series-missing": Why(
+        "The content has cards and no series, so there is nothing to make.",
+        "Make a folder below series, with a series.yaml in it.",
+    ),
+    "pattern-missing": Why(
+        "The order of the series names a pattern whose folder is not there.",
+        "Correct the name, or make the folder.",
+    ),
+    "pattern-not-in-order": Why(
+        "The folder of a pattern is there, and the series does not list it.",
+        "Add it to order, or let its name begin with '_' while it is not ready.",
+    ),
+    "closes-early": Why(
+        "A call or draw ends before it begins, or on the same day.",
+        "Look at both dates; closes is the last day on which one may enter.",
+    ),
+    "needleful-short": Why(
+        "Two tails use up so much of a needleful that hardly a stitch is left.",
+        "Give a longer needleful or a shorter tail.",
+    ),
+    "ease-order": Why(
+        "A careful hand takes less thread than a generous one, and the numbers say otherwise.",
+        "Put them in order. What is left out is as usual.",
+    ),
+    "pace-order": Why(
+        "In a slow hour there are fewer stitches than in a quick one, and the numbers say otherwise.",
+        "Put them in order.",
+    ),
+    # a key
+    "key-empty": Why(
+        "Without key lines no mark of the chart means anything.",
+        "Write a line for each mark.",
+    ),
+    "mark-reserved": Why(
+        "Some signs mean something in a chart already, or cannot be seen or stand alone.",
+        "Choose a letter, a digit or another plain sign.",
+    ),
+    "mark-long": Why(
+        "A mark is one character, since each character of the chart is one stitch.",
+        "Use a single one, in the key and in the chart.",
+    ),
+    "set-missing": Why(
+        "The pattern offers a thread set, and this key line has no number for it.",
+        "Add the number, or let the set be matched with matched.",
+    ),
+    "set-not-offered": Why(
+        "Key lines have numbers for a thread set that the pattern does not list.",
+        "Add the set to thread_sets, or take its numbers out.",
+    ),
+    "matched-model": Why(
+        "Other sets are matched from the model's own colours, which must be given.",
+        "Write the model's numbers in the key.",
+    ),
+    "matched-round": Why(
+        "A set is to be matched from one that is itself matched, or from itself.",
+        "Name a set whose numbers stand in the key.",
+    ),
+    "key-name-unknown": Why(
+        "A name in a key line is no thread set of the series and no field of the line.",
+        "Take the name that is offered.",
+    ),
+    "strands-too-many": Why(
+        "More strands are asked for than the thread can be parted into.",
+        "Ask for fewer, or correct the strands of the card.",
+    ),
+    "blend-of-many": Why(
+        "A blend is two colours in one needle; more are not drawn and not reckoned.",
+        "Give one number, or two.",
+    ),
+    "blend-of-one": Why(
+        "Both numbers of a blend are the same.",
+        "Give the number once.",
+    ),
+    "braid-in-blend": Why(
+        "A braid is used whole and by itself, so it cannot share a needle.",
+        "Give the braid a key line of its own.",
+    ),
+    "braid-strands": Why(
+        "A braid has one strand, whatever the thread set says, and a number of strands is given for it.",
+        "Take the set out of strands.",
+    ),
+    "key-lines-alike": Why(
+        "Two marks mean the same stitch in the same colour, so the chart would have two symbols for one thing.",
+        "Use one mark for both, or change a number.",
+    ),
+    "symbol-twice": Why(
+        "Two marks ask for the same chart shape, and nobody could tell them apart.",
+        "Give each its own, or leave one to be chosen.",
+    ),
+    "symbol-left-over": Why(
+        "A shape is kept in symbols.yaml for a mark that the key no longer has.",
+        "Take the line out, or settle the pattern again.",
+    ),
+    "key-line-unused": Why(
+        "The key explains a mark that stands nowhere, and a buyer would buy its thread for nothing.",
+        "Take the line out, or stitch something with it.",
+    ),
+    # a chart
+    "chart-kind": Why(
+        "The pattern names a chart of a kind that is not read.",
+        "Save the chart as .txt, .csv or .png.",
+    ),
+    "charts-several": Why(
+        "The folder has several charts and the pattern does not say which is meant.",
+        "Keep one, or name it with chart.",
+    ),
+    "chart-empty": Why(
+        "The chart has no rows.",
+        "Draw one character for each stitch.",
+    ),
+    "chart-large": Why(
+        "The chart is larger than any that can be drawn and printed.",
+        "Look whether it is a picture with many pixels to a stitch.",
+    ),
+    "nothing-stitched": Why(
+        "Every stitch of the chart is bare cloth.",
+        "Put marks of the key on it.",
+    ),
+    "row-ragged": Why(
+        "A row is longer or shorter than the others, so all below it would stand wrong.",
+        "Count that row; fill up with '.' for bare cloth.",
+    ),
+    "chart-mark-unknown": Why(
+        "The chart has a mark that no key line explains. Capitals and small letters are two marks.",
+        "Correct the mark, or add a key line.",
+    ),
+    "chart-space": Why(
+        "A space cannot be told from nothing, so it is no stitch.",
+        "Write '.' for bare cloth.",
+    ),
+    "corner-unsaid": Why(
+        "A three-quarter, quarter or petite stitch sits in one corner, and a chart has no word for it.",
+        "Write '.' in the chart, and the stitch in a close-up.",
+    ),
+    "table-row": Why(
+        "A cell of the table begins with a quote that is never closed.",
+        "Take the quotes away; marks need none.",
+    ),
+    "cell-long": Why(
+        "A cell of the table holds more than one character.",
+        "Write one mark in each cell.",
+    ),
+    "picture-unreadable": Why(
+        "The picture is damaged, cut off, or of another kind than its name says.",
+        "Open it in a picture program and save it again.",
+    ),
+    "picture-large": Why(
+        "The picture has more pixels than can be worked on.",
+        "Make it smaller.",
+    ),
+    "pixel-half-clear": Why(
+        "A pixel is neither stitch nor bare cloth: soft edges come from drawing tools that smooth.",
+        "Draw with a hard pencil; make each pixel clear or solid.",
+    ),
+    "pixel-unknown": Why(
+        "A pixel has a colour of no key line: mostly from scaling, or from saving as JPEG.",
+        "Give it the colour of the mark that is offered, or add a key line.",
+    ),
+    "pixel-of-several": Why(
+        "Two key lines look alike on the screen, so a picture cannot say which is meant.",
+        "Draw this chart as chart.txt.",
+    ),
+    # stitches on the lines of the chart
+    "path-short": Why(
+        "A line needs two ends.",
+        "Give two points or more.",
+    ),
+    "point-twice": Why(
+        "The same point stands twice running, which makes a stitch of no length.",
+        "Take one of the two away.",
+    ),
+    "long-stitch-bends": Why(
+        "A long stitch goes straight from end to end.",
+        "Give its two ends, or use backstitch.",
+    ),
+    "daisy-points": Why(
+        "A lazy daisy is a loop with a base and a tip.",
+        "Give these two points.",
+    ),
+    "daisy-flat": Why(
+        "Base and tip are the same point.",
+        "Move the tip away.",
+    ),
+    "point-outside": Why(
+        "The point lies beyond the edge of the chart.",
+        "Columns and rows count from 1 at the top left; the far edge is one more than their number.",
+    ),
+    # close-ups
+    "close-up-rows": Why(
+        "Each stitch is two characters by two, so the rows of a close-up come in pairs.",
+        "Add the row that is missing.",
+    ),
+    "close-up-ragged": Why(
+        "A row of the close-up is longer or shorter than the others, or has half a stitch.",
+        "Write two characters for each stitch; '.' is nothing.",
+    ),
+    "close-up-outside": Why(
+        "The window lies partly beyond the edge of the chart.",
+        "Correct at, which is the stitch at its top left.",
+    ),
+    "close-up-full": Why(
+        "Four alike are a whole cross, which belongs in the chart.",
+        "Put the mark in the chart and '.' here.",
+    ),
+    "close-up-block": Why(
+        "These four characters stand for no stitch that can be worked.",
+        "Use three alike, two alike on a diagonal, or single ones.",
+    ),
+    "close-up-halves": Why(
+        "Two colours share the stitch and nobody can say which is the three-quarter.",
+        "Draw the line between them as the message shows.",
+    ),
+    "close-up-line": Why(
+        "A line between two marks is drawn the wrong way, or not between two marks.",
+        "Write 'A/' over '/B', or '\\A' over 'B\\'.",
+    ),
+    "close-up-over-stitch": Why(
+        "The chart has a whole stitch where the close-up puts a part of one.",
+        "Write '.' in the chart there.",
+    ),
+    "close-up-twice": Why(
+        "Two close-ups fill the same stitch.",
+        "Keep it in one of them.",
+    ),
+    # what is sold and what is given away
+    "given-and-sold": Why(
+        "A pattern is given away and has a shop too, which would puzzle readers.",
+        "Take one of the two out.",
+    ),
+    # texts, photographs and dates
+    "photos-two": Why(
+        "The folder has a photo.jpg and a photo.png.",
+        "Keep one.",
+    ),
+    "photo-tells-place": Why(
+        "Cameras write into a photograph where it was taken. The project's own pictures leave that out.",
+        "Save it without its position before you share the file itself.",
+    ),
+    "revisions-order": Why(
+        "Revisions are listed from the first issue on, and one stands out of order.",
+        "Put the oldest first.",
+    ),
+}

@@ -1,0 +1,58 @@
+"""Causes and cures of what an editor's review says."""
+
+from packetgen.faults.why import Why
+
+WHY_REVIEW: dict[str, Why] = {
+    "skein-little": Why(
+        "Hardly any thread of this colour is used, and a stitcher must buy a whole unit of it.",
+        "Take a colour that is bought anyway, or use more of it; in a series another design may use it up.",
+    ),
+    "skein-short": Why(
+        "The thread for these stitches is a little more than whole units, so nearly one unit is left over.",
+        "Give some of these stitches another colour, or offer a finer cloth.",
+    ),
+    "cut-wastes": Why(
+        "The piece of cloth is so little too large that a fat quarter gives fewer pieces than it could.",
+        "Take the columns or rows off, or let border or fold_over of the piece be a little smaller.",
+    ),
+    "colours-alike": Why(
+        "Two colours of one card are so near that they are mixed up in the hand and hardly seen on the cloth.",
+        "Take a lighter or a darker one, or use one of the two for both.",
+    ),
+    "colours-alike-to-some": Why(
+        "Eyes that lack a kind of cone see these two colours as one.",
+        "Make them lighter and darker, which all eyes see, or tell in the notes which is which.",
+    ),
+    "symbols-alike-in-grey": Why(
+        "In the edition in black and white, and on a grey printer, symbols alone tell colours apart.",
+        "Pin the symbol that is offered.",
+    ),
+    "fit-tight": Why(
+        "The mounted design fits, and hardly any wood is seen beside it.",
+        "Offer a finer cloth, take the columns or rows off, or make border narrower.",
+    ),
+    "story-short": Why(
+        "The story is what a reader of the page learns of the design, and there is next to nothing.",
+        "Tell where it comes from, or what to look for in it.",
+    ),
+    "story-long": Why(
+        "The story goes on over a whole page of the packet and more.",
+        "Keep what belongs to the design.",
+    ),
+    "photo-small": Why(
+        "The photograph has fewer pixels than the cover of the packet needs to print it sharp.",
+        "Take the picture as the camera made it, or photograph the model again.",
+    ),
+    "cover-full": Why(
+        "Title, picture and the facts below are higher together than the cover is.",
+        "Shorten the title so that it takes a line less.",
+    ),
+    "foot-long": Why(
+        "The line at the foot of a page does not break, so its end runs into the number of the page.",
+        "Shorten it; of a licence only the first sentence stands there.",
+    ),
+    "share-title-small": Why(
+        "On a picture for sharing the title is set smaller until it finds room.",
+        "Take fewer words, or shorter ones.",
+    ),
+}

@@ -1,0 +1,242 @@
+"""Causes and cures of the faults of single values, and of names that point elsewhere."""
+
+from packetgen.faults.why import Why
+
+WHY_VALUES: dict[str, Why] = {
+    # single values
+    "curly-quotes": Why(
+        "Word processors turn quotes into curly ones, which mean nothing in YAML.",
+        "Type straight quotes in a plain text editor.",
+    ),
+    "text-one-line": Why(
+        "The text becomes a heading or a cell of a table and has to stand on one line.",
+        "Join its lines.",
+    ),
+    "text-long": Why(
+        "The text has a place of a fixed size on page and packet.",
+        "Shorten it; longer words belong in story.md or stitching.md.",
+    ),
+    "short-name": Why(
+        "The name is used in file names and by other files.",
+        "Use small letters, digits and hyphens.",
+    ),
+    "not-whole-number": Why(
+        "Something else than plain digits stands where a number of things is due.",
+        "Write digits alone: no words, no unit, no decimals.",
+    ),
+    "not-a-number": Why(
+        "The value has letters or signs in it where a plain number is due.",
+        "Write digits, with a full stop before decimals and no unit.",
+    ),
+    "decimal-comma": Why(
+        "Decimals are written with a comma in many countries, and with a full stop here.",
+        "Write the full stop.",
+    ),
+    "out-of-range": Why(
+        "The number is outside what thread, cloth or wood can have: mostly a slip in the unit.",
+        "Look at the number and its unit once more.",
+    ),
+    "unit-missing": Why(
+        "A length, weight or time without its unit could be anything.",
+        "Write the unit after the number.",
+    ),
+    "unit-unknown": Why(
+        "The unit is misspelt or not one that is read for this value.",
+        "Take the one that is offered; the reference lists them all.",
+    ),
+    "not-a-measure": Why(
+        "The value is no number with a unit.",
+        "Write a number, a space and a unit; fractions such as 2 1/2 are read too.",
+    ),
+    "not-a-price": Why(
+        "A price is an amount and the three letters of a currency, as ISO 4217 has them.",
+        "Write it like 1.40 EUR.",
+    ),
+    "price-order": Why(
+        "Amount and currency stand the other way round, or the letters are small.",
+        "Write the amount first and the letters in capitals.",
+    ),
+    "not-a-yarn-number": Why(
+        "Labels give the size of a thread in one of five systems, and this is none of them.",
+        "Copy it from the label: tex, dtex, denier, Nm or Ne with its number.",
+    ),
+    "weight-odd": Why(
+        "Weight, strands and size of the thread together give a length that no shop sells.",
+        "Check all three; a size of the whole thread may have been given as that of one strand.",
+    ),
+    "choice-unknown": Why(
+        "Only a few words are possible here, and this is none of them.",
+        "Take one of those that are offered.",
+    ),
+    "not-yes-no": Why(
+        "The field is a yes or a no.",
+        "Write true or false.",
+    ),
+    "not-a-colour": Why(
+        "A colour is six digits or letters a to f after the sign #, two each for red, green and blue.",
+        "Write all six between quotes.",
+    ),
+    "not-an-address": Why(
+        "A link must be a full web address, since it is also printed and shared.",
+        "Copy it from the browser, from https:// on.",
+    ),
+    "address-scheme": Why(
+        "The link begins with something that opens no web page: a file, a program, a script.",
+        "Use an address that begins with https://.",
+    ),
+    "address-login": Why(
+        "The address has a name or a password before its host, and everybody would read it.",
+        "Take that part out; if it was real, change the password.",
+    ),
+    "address-host": Why(
+        "The host is one of your own machine or network, or its name is not complete.",
+        "Write the full name of the host that readers reach.",
+    ),
+    "address-port": Why(
+        "A port is a number from 1 to 65535 (RFC 3986 and RFC 9293).",
+        "Take it out; ordinary addresses have none.",
+    ),
+    "not-a-mail-address": Why(
+        "What follows mailto: is no address for letters.",
+        "Write it like mailto:wren@example.org.",
+    ),
+    "prose-long": Why(
+        "The text is longer than some ten pages; setting it would take very long.",
+        "Tell it shorter, or split it.",
+    ),
+    "prose-brackets": Why(
+        "Each [ and < may begin a link, and so many of them make the text slow to read.",
+        "Look for something that was pasted by mistake.",
+    ),
+    "prose-too-deep": Why(
+        "Lists or quotations stand within each other many times over.",
+        "Let them stand side by side.",
+    ),
+    "day-form": Why(
+        "Dates are written the same way everywhere (ISO 8601), so that no month is taken for a day.",
+        "Write year-month-day with two digits for month and day.",
+    ),
+    "year-range": Why(
+        "The year is far from ours: mostly a slip of a digit.",
+        "Correct the year.",
+    ),
+    "no-such-day": Why(
+        "The calendar has no such day.",
+        "Look at month and day once more.",
+    ),
+    "moment-form": Why(
+        "A moment needs its date, its time and its time zone.",
+        "Write all three with a space between.",
+    ),
+    "no-such-time": Why(
+        "The clock never shows that time, or leaps over it on that day as summer time begins.",
+        "Take a time that the clock shows.",
+    ),
+    "zone-unknown": Why(
+        "A time zone is named by a region and a city, as in the tz database.",
+        "Take the name that is offered.",
+    ),
+    "rule-form": Why(
+        "A day that comes every year can be said in a few ways, and this is none of them.",
+        "Take one of the ways that the message shows.",
+    ),
+    "rule-not-every-year": Why(
+        "Some years have no such day: no 29 February, no fifth Sunday.",
+        "Choose a day that each year has.",
+    ),
+    "rule-too-far": Why(
+        "So many days from that feast, nobody would find the day again.",
+        "Name the day itself, or stay nearer.",
+    ),
+    "days-before-form": Why(
+        "The time before a day is said in days or weeks.",
+        "Write it like 7 days, 2 weeks or on the day.",
+    ),
+    "word-unknown": Why(
+        "A month, weekday or count is misspelt.",
+        "Take the word that is offered; the names are English.",
+    ),
+    "braid-parted": Why(
+        "A braid is used whole, and the card gives it several strands.",
+        "Write strands: 1, or take braid away.",
+    ),
+    # points and outlines
+    "not-a-point": Why(
+        "A point is two numbers with a comma and no space between them.",
+        "Write column,row, with a space only between two points.",
+    ),
+    "not-a-stitch": Why(
+        "A single stitch is named by two whole numbers.",
+        "Count column and row from 1 at the top left.",
+    ),
+    "not-a-quarter": Why(
+        "Needles go in at corners, middles of sides and quarters of a stitch.",
+        "Take the nearest such point, which the message names.",
+    ),
+    "outline-short": Why(
+        "Less than three corners make no shape.",
+        "Give the other corners.",
+    ),
+    "outline-crosses": Why(
+        "The corners are not in order round the shape, so two of its sides cross.",
+        "List them one after the other, as a pencil would go.",
+    ),
+    "outline-touches": Why(
+        "The shape meets itself, so that nobody can say what is inside.",
+        "Move a corner; cut a shape of two parts into two parts.",
+    ),
+    "path-start": Why(
+        "An SVG path begins by saying where the pencil stands.",
+        "Begin it with M and a point.",
+    ),
+    "path-sign": Why(
+        "A letter or sign is no part of an SVG path (SVG 2, chapter 9).",
+        "Take it away, or write a letter that draws.",
+    ),
+    "path-numbers": Why(
+        "Each letter of a path takes a fixed number of numbers, and some are missing.",
+        "Count the numbers after that letter.",
+    ),
+    "path-second": Why(
+        "A second shape in one path would be a hole, and parts are sawn without holes.",
+        "Give the second shape as a part of its own.",
+    ),
+    "outline-flat": Why(
+        "All corners lie on one line, so the shape has no area.",
+        "Move a corner away from that line.",
+    ),
+    # paints of a finishing piece
+    "coat-twice": Why(
+        "The same paint stands twice for the same face of a part.",
+        "Write one entry and add the coats together.",
+    ),
+    "same-way-twice": Why(
+        "The other way of putting a paint on is the same as the first.",
+        "Give the other way, or take or_with out.",
+    ),
+    # names that point elsewhere
+    "reference-unknown": Why(
+        "The name points to something that is not there: mostly a slip, or a card not yet written.",
+        "Take the name that is offered, or write the file. Files are named without .yaml.",
+    ),
+    "colour-unknown": Why(
+        "The card or cloth has no such colour. Numbers are compared as written, leading noughts too.",
+        "Take the one that is offered, or add the colour to the card.",
+    ),
+    "mark-unknown": Why(
+        "A line, knot or close-up is worked in a mark that no key line explains.",
+        "Add a key line, or take a mark of the key.",
+    ),
+    "name-twice": Why(
+        "Two entries have the same name, and who names it would not know which is meant.",
+        "Keep one, or give the other another name.",
+    ),
+    "colour-twice": Why(
+        "Two colours of one card have the same number or name.",
+        "Give each its own.",
+    ),
+    "name-reserved": Why(
+        "The name of a thread set stands beside other names in a key line, and this one has a meaning there.",
+        "Call the set something else.",
+    ),
+}

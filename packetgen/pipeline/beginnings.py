@@ -1,0 +1,62 @@
+"""A new series or a new pattern: proved in memory first, and then written whole or not at all."""
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from pathlib import Path
+
+from packetgen.diagnostics import Problems
+from packetgen.load import load_content
+from packetgen.load.cards import load_beads
+from packetgen.load.files import ContentFolder
+from packetgen.model import Series
+from packetgen.pipeline.proofs import proof
+from packetgen.write.adding import added, in_the_way
+
+
+@dataclass(frozen=True)
+class Found:
+    """What is in a content folder. No series where there is none yet, or where something is wrong."""
+
+    series: tuple[Series, ...]
+    problems: Problems
+    beads: tuple[str, str] | None = None  # a bead card, and a number of it
+
+
+@dataclass(frozen=True)
+class Begun:
+    """`in_the_way` has what is there already; then, and where there are faults, nothing was written."""
+
+    in_the_way: tuple[str, ...]
+    problems: Problems
+
+
+def found_in(content_folder: Path) -> Found:
+    """Read the folder, if it has a series."""
+    quiet = Problems()
+    folder = ContentFolder(content_folder, quiet)
+    if not folder.folders("series"):
+        return Found((), Problems())
+    content, problems = load_content(content_folder)
+    if content is None:
+        return Found((), problems)
+    cards = load_beads(folder, quiet)
+    numbers = [(name, number) for name, card in cards.items() if card for number in card.colours]
+    return Found(content.series, problems, numbers[0] if numbers else None)
+
+
+def begin(
+    content_folder: Path,
+    series_id: str,
+    folders: tuple[str, ...],
+    new: Mapping[str, bytes],
+    changed: Mapping[str, bytes],
+) -> Begun:
+    """Write the files `new`, in `folders` that must not be there yet, and `changed` in place of what they
+    held, if the series that has them would be sound. Raises OSError."""
+    there = in_the_way(content_folder, new, folders)
+    if there:
+        return Begun(tuple(there), Problems())
+    checked = proof(content_folder, frozenset({series_id}), {**new, **changed})
+    if checked.sound:
+        added(content_folder, new, changed)
+    return Begun((), checked.problems)

@@ -1,0 +1,147 @@
+"""Where the patterns of a build are worked on: in this process, or in several side by side."""
+
+import logging
+import os
+import signal
+import threading
+from collections.abc import Callable, Iterable, Iterator
+from concurrent.futures import FIRST_COMPLETED, ProcessPoolExecutor, wait
+from concurrent.futures.process import BrokenProcessPool
+from contextlib import contextmanager
+from dataclasses import dataclass
+from multiprocessing import connection, get_all_start_methods, get_context, parent_process
+from multiprocessing.process import BaseProcess
+
+from packetgen.digest import Keep
+from packetgen.pipeline.jobs import PatternJob, do
+from packetgen.pipeline.order import WorkerLost
+from packetgen.record import Output
+from packetgen.write import Staging
+
+Said = tuple[dict[str, object], ...]  # records for the log
+_HEARD = ("packetgen", "weasyprint")  # loggers of which a worker hands on what they say
+
+
+@dataclass(frozen=True)
+class Done:
+    """What a job wrote, or the fault that it met: EngineComplaint, TemplateFault."""
+
+    outputs: dict[str, Output]
+    fault: Exception | None = None
+    said: Said = ()
+
+
+class Bench:
+    """Does jobs, and hands each one back as it is done."""
+
+    def __init__(self, pool: ProcessPoolExecutor | None) -> None:
+        self._pool = pool
+
+    def all_done(
+        self, jobs: Iterable[PatternJob], keep: Keep, staging: Staging
+    ) -> Iterator[tuple[PatternJob, Done]]:
+        """Raises OSError, WorkerLost, and whatever else a job raises unforeseen."""
+        if self._pool is None:
+            for job in jobs:
+                yield job, _tried(job, keep, staging)
+            return
+        heard = logging.getLogger(_HEARD[0]).isEnabledFor(logging.DEBUG)
+        waiting = {self._pool.submit(_tried, job, keep, staging, heard): job for job in jobs}
+        while waiting:
+            done, _ = wait(waiting, return_when=FIRST_COMPLETED)
+            for future in done:
+                job = waiting.pop(future)
+                try:
+                    result = future.result()
+                except BrokenProcessPool as error:
+                    raise WorkerLost from error
+                for record in result.said:
+                    said = logging.makeLogRecord(record)
+                    logging.getLogger(said.name).handle(said)
+                yield job, result
+
+
+@contextmanager
+def bench(workers: int) -> Iterator[Bench]:
+    """With one worker everything is done right here."""
+    if workers < 2:
+        yield Bench(None)
+        return
+    # A process that is begun from nothing holds no locks and no open files of this one.
+    method = "forkserver" if "forkserver" in get_all_start_methods() else "spawn"
+    context = get_context(method)
+    if method == "forkserver":
+        from multiprocessing.forkserver import ensure_running
+
+        context.set_forkserver_preload(["packetgen.pipeline.engine"])
+        with _deaf():
+            ensure_running()
+    pool = ProcessPoolExecutor(workers, context, initializer=_begin)
+    try:
+        yield Bench(pool)
+    finally:
+        pool.shutdown(cancel_futures=True)
+
+
+@contextmanager
+def _deaf() -> Iterator[None]:
+    """Processes that are begun meanwhile never hear Ctrl-C, which reaches all of a terminal: it is for this
+    process to end them."""
+    if threading.current_thread() is not threading.main_thread():
+        yield
+        return
+    before = signal.signal(signal.SIGINT, signal.SIG_IGN)
+    try:
+        yield
+    finally:
+        signal.signal(signal.SIGINT, before)
+
+
+def _begin() -> None:
+    """A worker ends with the process that began it, however that ends."""
+    signal.signal(signal.SIGINT, signal.SIG_IGN)
+    threading.Thread(target=_end_with, args=(parent_process(),), daemon=True).start()
+
+
+def _end_with(parent: BaseProcess | None) -> None:
+    if parent is not None:
+        connection.wait([parent.sentinel])
+        os._exit(1)
+
+
+def _tried(job: PatternJob, keep: Keep, staging: Staging, heard: bool = False) -> Done:
+    from packetgen.render.pdf import EngineComplaint
+    from packetgen.render.templates import TemplateFault
+
+    with _hearing(heard) as said:
+        try:
+            return Done(do(job, keep, staging), said=said())
+        except (EngineComplaint, TemplateFault) as error:  # what else went wrong is told beside it
+            return Done({}, error, said())
+
+
+@contextmanager
+def _hearing(heard: bool) -> Iterator[Callable[[], Said]]:
+    """Collects what is said meanwhile, as far as it can travel: gives what returns it."""
+    records: list[dict[str, object]] = []
+
+    class Ear(logging.Handler):
+        def emit(self, record: logging.LogRecord) -> None:
+            kept = ("name", "levelno", "levelname", "created", "msecs", "process")
+            records.append(
+                {name: getattr(record, name) for name in kept} | {"msg": record.getMessage()}
+            )
+
+    if not heard:
+        yield tuple
+        return
+    ear, loggers = Ear(), [logging.getLogger(name) for name in _HEARD]
+    for logger in loggers:
+        logger.addHandler(ear)
+        logger.setLevel(logging.DEBUG)
+    try:
+        yield lambda: tuple(records)
+    finally:
+        for logger in loggers:
+            logger.removeHandler(ear)
+            logger.setLevel(logging.NOTSET)

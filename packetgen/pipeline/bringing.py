@@ -1,0 +1,205 @@
+"""A design brought into the folder of a pattern, or into a new folder."""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from pathlib import Path
+
+from packetgen.bring.brought import Brought, Entry
+from packetgen.bring.chart_text import chart_text, legend, remarks_of
+from packetgen.bring.key_text import (
+    entry,
+    key_line,
+    with_key,
+    with_value,
+    word,
+)
+from packetgen.chart_edit.pattern_text import symbols_text
+from packetgen.diagnostics import Problem, Problems
+from packetgen.load.grid import CHART_FILES
+from packetgen.load.symbols_file import SYMBOLS_FILE
+from packetgen.load.yaml_nodes import GroupNode, read_nodes
+from packetgen.model import Colour, Stitch, ThreadCard
+from packetgen.pipeline.pattern_folder import PATTERN, PatternFolder
+from packetgen.pipeline.proofs import proof
+from packetgen.reckon.matching import TooFewColours, distinct_matches, nearest_matches
+from packetgen.write.several import replaced_together
+
+CHART, KEY = "chart.txt", "key.yaml"
+_BOM = b"\xef\xbb\xbf"
+_BEFORE = "_before"  # a name that nothing reads begins with it
+
+
+class WouldReplace(Exception):
+    """A file is there already."""
+
+
+class NotSound(Exception):
+    """With the new files the content could not be read, for faults that it has not now."""
+
+    def __init__(self, new: Sequence[Problem], on_the_chart: Sequence[str]) -> None:
+        super().__init__(f"{len(new)} faults")
+        self.new, self.on_the_chart = tuple(new), tuple(on_the_chart)
+
+
+@dataclass(frozen=True)
+class Written:
+    files: tuple[Path, ...]
+    kept: tuple[Path, ...]  # old files under other names
+    faults: tuple[Problem, ...] = ()  # new ones that figures show, as of a design that is too large
+    lines: tuple[str, ...] = ()  # what of the old chart lies on the new one beside the stitches
+    faults_before: int = 0  # that the content had already and still has
+
+
+def into_pattern(
+    content_folder: Path, into: PatternFolder, found: Brought, replace: bool
+) -> Written:
+    """Write the chart and the key into the pattern's folder, which keeps its old files under other names.
+
+    Nothing is written that would make the series unreadable. A fault that only figures show is told
+    instead: a finishing piece that is too small can be changed when the design is there. Raises
+    WouldReplace where there is a chart and `replace` is not given, NotSound, OSError.
+    """
+    folder = content_folder / into.path
+    there = [
+        name
+        for name in (*CHART_FILES, word(entry(into.root, "chart")))
+        if name and (folder / name).is_file()
+    ]
+    if there and not replace:
+        raise WouldReplace(f"{into.path}/{there[0]}")
+    files = _files(content_folder, into, found)
+    files = {path: data for path, data in files.items() if _on_disk(content_folder / path) != data}
+    after = proof(content_folder, frozenset({into.series}), files)
+    before = proof(content_folder, frozenset({into.series})) if after.problems.errors else after
+    known = {str(problem) for problem in before.problems.errors}
+    new = [problem for problem in after.problems.errors if str(problem) not in known]
+    if new and not after.reckoned:
+        raise NotSound(new, into.on_the_chart)
+    kept = {
+        _beside(content_folder / path): data
+        for path in files
+        if (data := _on_disk(content_folder / path)) is not None
+    }
+    replaced_together({**kept, **{content_folder / path: data for path, data in files.items()}})
+    written = tuple(content_folder / path for path in files)
+    lines = into.on_the_chart if any(path.name.endswith(".txt") for path in kept) else ()
+    return Written(written, tuple(kept), tuple(new), lines, len(after.problems.errors) - len(new))
+
+
+def into_folder(folder: Path, card: ThreadCard, found: Brought) -> Written:
+    """Write the chart, and a key to put into a pattern.yaml, into a folder that has neither.
+
+    Raises WouldReplace, OSError.
+    """
+    files = {
+        folder / CHART: _chart(found, folder.name),
+        folder / KEY: "\n".join(
+            (
+                f"# The key of the chart beside it, in {card.name}: it belongs into a pattern.yaml.",
+                "key:",
+                *(
+                    key_line(one.mark, {card.id: one.colour.number}, one.stitch, one.colour.name)
+                    for one in found.entries
+                ),
+                "",
+            )
+        ),
+    }
+    for path in files:
+        if path.exists():
+            raise WouldReplace(path.as_posix())
+    folder.parent.mkdir(parents=True, exist_ok=True)
+    replaced_together({path: text.encode() for path, text in files.items()})
+    return Written(tuple(files), ())
+
+
+def _files(content_folder: Path, into: PatternFolder, found: Brought) -> dict[str, bytes]:
+    """The pattern's files as they shall be, by their paths in the content folder."""
+    marks = {one.mark for one in found.entries if one.kept} | into.elsewhere
+    new = [one for one in found.entries if not one.kept]
+    lines = [
+        key_line(one.mark, numbers, one.stitch, one.colour.name)
+        for one, numbers in _numbers(into, new, marks)
+    ]
+    text = with_key(into.text, into.root, marks, lines)
+    folder = content_folder / into.path
+    named = word(entry(into.root, "chart"))
+    chart = named if named.endswith(".txt") and not {"/", "\\"} & set(named) else CHART
+    others = [name for name in CHART_FILES if name != chart and (folder / name).is_file()]
+    if chart != named and (named or others):
+        text = with_value(text, _root(text), "chart", chart)
+    title = word(entry(into.root, "title")) or into.path.rpartition("/")[2]
+    old_chart = _on_disk(folder / chart)
+    # Nothing that they say has changed where every line of the key is one that was there.
+    remarks = remarks_of(old_chart.decode("utf-8-sig", "replace")) if old_chart and not new else ""
+    files = {
+        f"{into.path}/{PATTERN}": _as_before(text, folder / PATTERN),
+        f"{into.path}/{chart}": _chart(found, title, remarks).encode(),
+    }
+    symbols = _on_disk(folder / SYMBOLS_FILE)
+    gone = frozenset(one.mark for one in into.known) - marks
+    if symbols is not None and gone:
+        old = symbols.decode("utf-8")
+        files[f"{into.path}/{SYMBOLS_FILE}"] = symbols_text(old, _root(old), gone).encode()
+    return files
+
+
+def _numbers(
+    into: PatternFolder, new: Sequence[Entry], marks: "set[str] | frozenset[str]"
+) -> list[tuple[Entry, dict[str, str]]]:
+    """The number of each new line's thread in every set: in the other sets the best pairing in which no
+    two become one, with what the lines that stay have."""
+    wanted = list(dict.fromkeys(one.colour for one in new))
+    number_in: dict[str, dict[Colour, str]] = {}
+    for name, card in into.sets:
+        if name == into.set_name:
+            number_in[name] = {colour: colour.number for colour in wanted}
+            continue
+        taken = {one.number for one in into.known_in[name] if one.mark in marks}
+        free = [colour for colour in card.colours.values() if colour.number not in taken]
+        try:
+            pairs = distinct_matches(wanted, free)
+        except TooFewColours:
+            pairs = nearest_matches(wanted, tuple(card.colours.values()))
+        number_in[name] = {pair.source: pair.target.number for pair in pairs}
+    return [(one, {name: number_in[name][one.colour] for name, _ in into.sets}) for one in new]
+
+
+def _chart(found: Brought, title: str, remarks: str = "") -> str:
+    lines = [
+        (
+            one.mark,
+            f"{one.colour.number} {one.colour.name}"
+            + ("" if one.stitch is Stitch.FULL else f", {one.stitch.value}"),
+        )
+        for one in found.entries
+    ]
+    return chart_text(found.remarks or remarks or legend(title, lines), found.rows)
+
+
+def _root(text: str) -> GroupNode:
+    root = read_nodes(text, "", Problems())
+    assert isinstance(root, GroupNode), "it was read before"
+    return root
+
+
+def _as_before(text: str, path: Path) -> bytes:
+    """The text with the line ends of the file whose place it takes."""
+    old = path.read_bytes()
+    data = text.encode("utf-8")
+    data = data.replace(b"\n", b"\r\n") if b"\r\n" in old else data
+    return _BOM + data if old.startswith(_BOM) else data
+
+
+def _on_disk(path: Path) -> bytes | None:
+    return path.read_bytes() if path.is_file() else None
+
+
+def _beside(path: Path) -> Path:
+    """A name for the old file that nothing reads and nothing has."""
+    number = 1
+    while True:
+        beside = path.with_name(f"{_BEFORE}{f'-{number}' if number > 1 else ''}-{path.name}")
+        if not beside.exists():
+            return beside
+        number += 1

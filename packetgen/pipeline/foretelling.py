@@ -1,0 +1,190 @@
+"""What a build would change, without making it: nothing is written, drawn or set.
+
+Pages are filled in memory, so of them it is known whether they would come out as they are. Of a packet
+that would be set and a picture that would be drawn it is not: the work alone could tell.
+"""
+
+from collections.abc import Callable
+from dataclasses import dataclass
+from functools import partial
+from hashlib import sha256
+
+from packetgen.model import Series
+from packetgen.pipeline.jobs import PatternJob, environment_of
+from packetgen.pipeline.kept_on_disk import KeptOnDisk
+from packetgen.pipeline.order import Order
+from packetgen.pipeline.packets import packet_paths
+from packetgen.pipeline.plans import SCHEMA, Plan, paper_digest, with_first_read
+from packetgen.pipeline.proofs import Proof
+from packetgen.pipeline.public import list_files, series_files
+from packetgen.pipeline.reasons import TAKEN_AWAY, because
+from packetgen.pipeline.survey import Survey, survey
+from packetgen.reckon.figures import Figures
+from packetgen.record import Output
+from packetgen.render.ledger_schema import schema_file
+
+_HEIGHTS_PX = (
+    11,
+    13,
+)  # of the blanks in two fillings: what is the same in both does not depend on them
+_PAPER = b"%PDF of "  # begins a blank in the place of a paper
+
+
+@dataclass(frozen=True)
+class Foretold:
+    """`lines` has (path, what would become of it) of every file that would not surely stay as it is."""
+
+    lines: tuple[tuple[str, str], ...] = ()
+    new: int = 0
+    made_anew: int = 0  # with other contents, or put back
+    may_change: int = 0  # made anew, perhaps with the same contents
+    gone: int = 0
+    left: int = 0  # as they are
+    packets: int = 0  # to be set
+    pictures: int = 0  # to be drawn
+    pages_of: int = 0  # series whose pages would be filled
+
+    @property
+    def work(self) -> bool:
+        """Whether a build would have anything to do."""
+        return bool(self.packets or self.pictures or self.pages_of)
+
+
+def foretold(order: Order, checked: Proof) -> Foretold:
+    """What a build of this order would change in `order.build`; `checked` is the proof of all its content.
+
+    Raises TemplateFault where a page of the site could not be filled.
+    """
+    found = survey(order)
+    if found.nothing_to_do:
+        return Foretold(left=len(found.last.outputs))
+    found = with_first_read(found, _read(found, checked))
+    return _Foretelling(order, found, _read(found, checked)).all()
+
+
+def _read(found: Survey, checked: Proof) -> Proof:
+    """Of all the content what a build would read."""
+    read = tuple(each for each in checked.reckoned if each.series.id not in found.resting)
+    return Proof(read, checked.problems)
+
+
+class _Foretelling:
+    def __init__(self, order: Order, found: Survey, checked: Proof) -> None:
+        self._order, self._found = order, found
+        self._plan = Plan(order, found, checked)
+        self._last = order.build.resolve()
+        self._keep = KeptOnDisk(self._last, self._plan.pictures(), self._last / ".next" / "none")
+        self._to_do = self._plan.to_do(self._keep.has)
+        self._to_set = {path for job in self._to_do if job.packet for path in self._paths_of(job)}
+        self._kept = set(self._plan.at_rest())
+        for name in self._plan.jobs:
+            self._kept.update(self._plan.packets_left(name, self._to_set))
+        self._of_photos = self._cut_photos()
+
+    def all(self) -> Foretold:
+        filled, blanks = self._filled(_HEIGHTS_PX[0])
+        again = self._filled(_HEIGHTS_PX[1])[0] if blanks else filled
+        before = self._found.last.outputs
+        lines: list[tuple[str, str]] = []
+        counts = dict.fromkeys(("new", "made_anew", "may_change", "gone", "left"), 0)
+        for path in sorted({*self._kept, *self._to_set, *filled, *before}):
+            of_work = "" if path not in filled else _work_on(filled[path], again.get(path), blanks)
+            if path in self._kept:
+                count, words = "left", ""
+            elif path not in filled and path not in self._to_set:
+                count, words = "gone", "gone"
+            elif path not in before:
+                count, words = "new", "new"
+            elif of_work or path in self._to_set:
+                count, words = (
+                    "may_change",
+                    f"{of_work or 'set'} anew, may change: {self._why(path)}",
+                )
+            elif path in self._found.lost or not _is(filled[path], before[path]):
+                count, words = "made_anew", f"made anew: {self._why(path)}"
+            else:
+                count, words = "left", ""
+            counts[count] += 1
+            if words:
+                lines.append((path, words))
+        return Foretold(
+            tuple(lines),
+            packets=sum(job.packet for job in self._to_do),
+            pictures=sum(not blank.startswith(_PAPER) for blank in blanks),
+            pages_of=len(self._plan.stands),
+            **counts,
+        )
+
+    def _paths_of(self, job: PatternJob) -> tuple[str, ...]:
+        editions = None if job.editions is None else frozenset(job.editions)
+        return packet_paths(job.series, job.figures.pattern, editions)
+
+    def _why(self, path: str) -> str:
+        one = self._found.last.outputs[path]
+        if path in self._found.lost:
+            return TAKEN_AWAY
+        if one.recipe in self._plan.lost_of:
+            return f"{self._plan.lost_of[one.recipe]} was taken away or changed"
+        return because(path, one.series, self._found.inputs_changed)
+
+    def _cut_photos(self) -> dict[str, bytes]:
+        """The pictures that are cut from an author's photo, since in how many widths they come depends on it;
+        by digest."""
+        from packetgen.render.pictures import pattern_pictures
+
+        cut: dict[str, bytes] = {}
+        for job in self._to_do:
+            if job.pictures and job.figures.pattern.photo:
+                out = job.pictures == "out"
+                pattern_pictures(job.series, job.figures, out, partial(_kept_in, cut))
+        return cut
+
+    def _filled(self, height_px: int) -> tuple[dict[str, bytes], set[bytes]]:
+        """All that is public, with blanks of that height where something would have to be drawn or set; and
+        those blanks. Raises TemplateFault."""
+        from packetgen.render.blank_picture import blank_picture
+
+        env, blanks = environment_of(self._order.own_templates), set()
+
+        def keep(name: str, make: Callable[[], bytes]) -> bytes:
+            data = self._of_photos.get(name) or self._keep.found(name)
+            if data is None:
+                data = blank_picture(name, height_px)
+                blanks.add(data)
+            return data
+
+        def packet(series: Series, figures: Figures) -> dict[str, bytes]:
+            _, sold, recipe = self._plan.given_away(series, figures)
+            kept = self._plan.kept
+            if all(path in self._kept and kept[path].recipe == recipe for path in sold.values()):
+                return {name: (self._last / path).read_bytes() for name, path in sold.items()}
+            papers = {}
+            for name in sold:
+                data = self._keep.found(paper_digest(recipe, name))
+                if data is None:
+                    data = _PAPER + name.encode() + bytes(height_px * 100_000)
+                    blanks.add(data)
+                papers[name] = data
+            return papers
+
+        files = {SCHEMA: schema_file()}
+        for stands in self._plan.stands.values():
+            files |= series_files(stands, env, keep, packet, self._plan.several)
+        if self._plan.fills_list:
+            files |= list_files(*self._plan.above(), env)
+        return files, blanks
+
+
+def _work_on(data: bytes, again: bytes | None, blanks: set[bytes]) -> str:
+    """What must be done before it is known what a public file would hold; '' where it is known."""
+    if data in blanks:
+        return "set" if data.startswith(_PAPER) else "drawn"
+    return "" if data == again else "filled"
+
+
+def _is(data: bytes, output: Output) -> bool:
+    return sha256(data).hexdigest() == output.sha256
+
+
+def _kept_in(made: dict[str, bytes], name: str, make: Callable[[], bytes]) -> bytes:
+    return made.setdefault(name, make())

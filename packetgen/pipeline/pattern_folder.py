@@ -1,0 +1,147 @@
+"""What a pattern's own folder says, as far as it must be known to bring a design into it."""
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+from pathlib import Path
+
+from packetgen.bring.key_text import (
+    ON_THE_CHART,
+    KnownLine,
+    entry,
+    known_lines,
+    marks_elsewhere,
+    without_entries,
+    word,
+    words,
+)
+from packetgen.diagnostics import Problems
+from packetgen.load.cards import Cards, load_threads
+from packetgen.load.files import ContentFolder
+from packetgen.load.yaml_nodes import GroupNode, ListNode, Node, read_nodes
+from packetgen.model import ThreadCard
+
+PATTERN = "pattern.yaml"
+
+
+class NotThere(Exception):
+    """There is no `what` called `name`; `known` are those that there are."""
+
+    def __init__(self, what: str, name: str, known: Sequence[str]) -> None:
+        super().__init__(f"there is no {what} called {name!r}")
+        self.name = name
+        self.known = tuple(known)
+
+
+@dataclass(frozen=True)
+class PatternFolder:
+    """What a pattern says, as far as it must be known to bring a design into it."""
+
+    path: str  # relative to the content folder
+    text: str  # of pattern.yaml
+    root: GroupNode
+    set_name: str
+    card: ThreadCard
+    sets: tuple[tuple[str, ThreadCard], ...]  # all that a key line has a number for, in order
+    known: tuple[KnownLine, ...]
+    known_in: Mapping[str, tuple[KnownLine, ...]]  # by set
+    elsewhere: frozenset[str]  # marks that lines, knots and close-ups name
+
+    @property
+    def series(self) -> str:
+        return self.path.split("/")[1]
+
+    @property
+    def on_the_chart(self) -> tuple[str, ...]:
+        """What of the old chart lies on it beside its stitches."""
+        return tuple(name for name in ON_THE_CHART if entry(self.root, name) is not None)
+
+
+def card_of(content_folder: Path, name: str) -> ThreadCard:
+    """The thread card called that. Raises NotThere."""
+    cards = load_threads(ContentFolder(content_folder, Problems()), Problems())
+    card = cards.get(name)
+    if card is None:
+        raise NotThere("thread card", name, sorted(one for one, card in cards.items() if card))
+    return card
+
+
+def pattern_folder(
+    content_folder: Path, name: str, threads: str | None, without_lines: bool, problems: Problems
+) -> PatternFolder | None:
+    """The pattern called that; None where its files cannot be read, with the reasons in `problems`.
+
+    `threads` names a thread set of the pattern, or its card; the model's set when None. With
+    `without_lines`, what lies on its chart beside the stitches counts no longer. Raises NotThere.
+    """
+    folder = ContentFolder(content_folder, problems)
+    path = _path_of(folder, name)
+    text = folder.text(f"{path}/{PATTERN}")
+    series_path = f"{path.rpartition('/')[0]}/series.yaml"
+    series_text = folder.text(series_path)
+    root = None if text is None else read_nodes(text, f"{path}/{PATTERN}", problems)
+    series = None if series_text is None else read_nodes(series_text, series_path, problems)
+    if text is None or not isinstance(root, GroupNode) or problems.errors:
+        return None
+    if without_lines:
+        text = without_entries(text, root, ON_THE_CHART)
+        again = read_nodes(text, f"{path}/{PATTERN}", problems)
+        assert isinstance(again, GroupNode), "it still has its other entries"
+        root = again
+    in_cards = Problems()  # a fault in a card that this pattern does not use is no matter here
+    cards = load_threads(ContentFolder(content_folder, in_cards), in_cards)
+    sets = _sets(root, series, cards)
+    if not sets and in_cards.errors:
+        problems.take(in_cards)
+        return None
+    wanted = threads if threads is not None else next(iter(sets), "")
+    named = {
+        **{card.id: set_name for set_name, card in reversed(sets.items())},
+        **dict(zip(sets, sets)),
+    }
+    if wanted not in named:
+        raise NotThere(
+            "thread set of this pattern", wanted, [*sets, *(c.id for c in sets.values())]
+        )
+    set_name = named[wanted]
+    matched = entry(root, "matched")
+    left_out = (
+        {key.value for key, _ in matched.entries} if isinstance(matched, GroupNode) else set()
+    )
+    known_in = {one: known_lines(root, one, cards, card.id) for one, card in sets.items()}
+    return PatternFolder(
+        path,
+        text,
+        root,
+        set_name,
+        sets[set_name],
+        tuple((one, card) for one, card in sets.items() if one not in left_out or one == set_name),
+        known_in[set_name],
+        known_in,
+        marks_elsewhere(root),
+    )
+
+
+def _path_of(folder: ContentFolder, name: str) -> str:
+    paths = {
+        pattern: f"series/{series}/{pattern}"
+        for series in folder.folders("series")
+        for pattern in folder.folders(f"series/{series}")
+    }
+    if name not in paths:
+        raise NotThere("pattern", name, sorted(paths))
+    return paths[name]
+
+
+def _sets(root: GroupNode, series: Node | None, cards: Cards[ThreadCard]) -> dict[str, ThreadCard]:
+    """The pattern's thread sets in its order, as far as their cards can be read."""
+    listed = entry(series, "thread_sets")
+    card_named = {
+        word(entry(item, "name")): word(entry(item, "card"))
+        for item in (listed.items if isinstance(listed, ListNode) else ())
+    }
+    known = {name: card for name, card in cards.items() if card is not None}
+    return {
+        name: known[card_named[name]]
+        for name in words(entry(root, "thread_sets"))
+        if card_named.get(name) in known
+    }

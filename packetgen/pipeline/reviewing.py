@@ -1,0 +1,62 @@
+"""An editor's review of a proof: more advice than a build gives, and what is well done."""
+
+from packetgen.chart.review_symbols import complain_of_symbols, praise_of_symbols
+from packetgen.diagnostics import Problems
+from packetgen.pipeline.proofs import Proof, Reckoned
+from packetgen.pipeline.stages import stages
+from packetgen.reckon.review import Praised, Review, folder_of, pattern_folder, review_of
+from packetgen.reckon.review_buying import complain_of_little, complain_of_short
+from packetgen.reckon.review_cloth import complain_of_cloths
+from packetgen.reckon.review_colours import complain_of_alike
+from packetgen.reckon.review_praise import praise_of_pattern, praise_of_series
+from packetgen.reckon.review_texts import complain_of_photo, complain_of_story
+from packetgen.render.proof_words import complain_of_words
+
+
+def review(checked: Proof) -> Review:
+    """Everything that the proof found and an editor adds. The proof's own problems stay as they are."""
+    ended = stages()
+    problems = Problems()
+    problems.take(checked.problems)
+    for each in checked.reckoned:
+        _complain(each, problems)
+    chapters = review_of(
+        [(each.series, each.figures, _praised(each, problems)) for each in checked.reckoned],
+        problems,
+    )
+    ended("reviewed")
+    return chapters
+
+
+def _complain(each: Reckoned, problems: Problems) -> None:
+    for figures in each.figures:
+        complain_of_little(figures, problems)
+        complain_of_short(figures, problems)
+        complain_of_alike(figures, problems)
+        complain_of_symbols(figures, problems)
+        complain_of_cloths(figures, each.series.finish, problems)
+        complain_of_story(figures.pattern, problems)
+        complain_of_photo(figures.pattern, problems)
+    complain_of_words(each.series, each.figures, problems)
+
+
+def _praised(each: Reckoned, problems: Problems) -> Praised:
+    codes: dict[str, set[str]] = {}
+    for problem in problems:
+        codes.setdefault(folder_of(problem.place.path), set()).add(problem.code)
+    of_series = folder_of(each.series.place.path)
+    below = {
+        code for folder, found in codes.items() if folder.startswith(of_series) for code in found
+    }
+    return Praised(
+        {
+            figures.pattern.id: (
+                *praise_of_pattern(
+                    figures, each.series, codes.get(pattern_folder(figures.pattern), ())
+                ),
+                *praise_of_symbols(figures),
+            )
+            for figures in each.figures
+        },
+        praise_of_series(each.series, each.figures, below | codes.get("", set())),
+    )

@@ -1,0 +1,116 @@
+"""An editor's review: what was found of a whole folder, pattern by pattern, and what is well done."""
+
+from collections.abc import Iterable, Mapping, Sequence
+from dataclasses import dataclass, field
+
+from packetgen.diagnostics import Problem
+from packetgen.faults import Level
+from packetgen.model import Pattern, Series
+from packetgen.reckon.figures import Figures
+
+# What several series share; it belongs to no folder of theirs.
+SHARED = "Cards, cloths, pieces and the folder itself"
+
+
+@dataclass(frozen=True)
+class Praise:
+    """Something that was checked and is well: in a few words, and in a sentence."""
+
+    short: str
+    words: str
+
+
+@dataclass(frozen=True)
+class Chapter:
+    """One pattern, one series as a whole, or what all of them share."""
+
+    title: str
+    folder: str  # below the content folder; '' for what all share
+    problems: tuple[Problem, ...]
+    praise: tuple[Praise, ...] = ()
+    figures: Figures | None = None  # of a pattern that could be reckoned
+
+    @property
+    def faults(self) -> tuple[Problem, ...]:
+        return tuple(one for one in self.problems if one.level is Level.ERROR)
+
+    @property
+    def advice(self) -> tuple[Problem, ...]:
+        return tuple(one for one in self.problems if one.level is Level.ADVICE)
+
+
+@dataclass(frozen=True)
+class Review:
+    """Chapters with something in them: of each series its patterns and then itself; what is shared last."""
+
+    chapters: tuple[Chapter, ...]
+
+    @property
+    def patterns(self) -> int:
+        return sum(chapter.figures is not None for chapter in self.chapters)
+
+    @property
+    def faults(self) -> int:
+        return sum(len(chapter.faults) for chapter in self.chapters)
+
+    @property
+    def advice(self) -> int:
+        return sum(len(chapter.advice) for chapter in self.chapters)
+
+    @property
+    def praise(self) -> int:
+        return sum(len(chapter.praise) for chapter in self.chapters)
+
+
+@dataclass(frozen=True)
+class Praised:
+    """What is well done in a series: of each pattern by its id, and of the whole."""
+
+    of_patterns: Mapping[str, tuple[Praise, ...]] = field(default_factory=dict)
+    of_series: tuple[Praise, ...] = ()
+
+
+def folder_of(place_path: str) -> str:
+    """The folder of the pattern or series to which a file belongs; '' for any other file."""
+    parts = place_path.split("/")
+    if parts[0] != "series" or len(parts) < 3:
+        return ""
+    return "/".join(parts[:3] if len(parts) > 3 else parts[:2])
+
+
+def review_of(
+    reckoned: Sequence[tuple[Series, Sequence[Figures], Praised]], problems: Iterable[Problem]
+) -> Review:
+    """The chapters. Of what could not be read the folders' names are the titles."""
+    by_folder: dict[str, list[Problem]] = {}
+    for problem in problems:
+        by_folder.setdefault(folder_of(problem.place.path), []).append(problem)
+
+    def found_in(folder: str) -> tuple[Problem, ...]:
+        return tuple(by_folder.pop(folder, ()))
+
+    chapters = []
+    for series, all_figures, praised in reckoned:
+        for figures in all_figures:
+            pattern = figures.pattern
+            folder = pattern_folder(pattern)
+            praise = praised.of_patterns.get(pattern.id, ())
+            chapters.append(Chapter(pattern.title, folder, found_in(folder), praise, figures))
+        folder = folder_of(series.place.path)
+        whole = Chapter(series.title, folder, found_in(folder), praised.of_series)
+        if whole.problems or whole.praise:
+            chapters.append(whole)
+    shared = Chapter(SHARED, "", found_in(""))
+    unread = [Chapter(folder, folder, found_in(folder)) for folder in sorted(by_folder, key=_order)]
+    return Review((*chapters, *unread, *([shared] if shared.problems else ())))
+
+
+def pattern_folder(pattern: Pattern) -> str:
+    """Below the content folder."""
+    return pattern.place.path.rpartition("/")[0]
+
+
+def _order(folder: str) -> tuple[str, bool, str]:
+    """The patterns of a series before itself."""
+    series = "/".join(folder.split("/")[:2])
+    return series, folder == series, folder

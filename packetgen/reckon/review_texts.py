@@ -1,0 +1,47 @@
+"""Advice on what stands beside the chart: the story, and the photograph on the cover."""
+
+from math import ceil
+
+from packetgen.diagnostics import Place, Problems
+from packetgen.model import Pattern
+from packetgen.nouns import counted
+from packetgen.reckon.cover import filling_mm_a_px, px_per_inch
+from packetgen.units import MM_PER_INCH
+
+# Words of a story: fewer are a caption, more than these fill a page of the packet. Our own choice.
+FEWEST_WORDS, MOST_WORDS = 20, 700
+# Below this a printed photograph looks soft: common practice, no source.
+LEAST_PX_PER_INCH = 150
+_PNG_BEGINS = b"\x89PNG"
+
+
+def complain_of_story(pattern: Pattern, problems: Problems) -> None:
+    """Advice for a story that says next to nothing, and for one that nobody reads to its end."""
+    place = Place(f"{_folder(pattern)}/story.md")
+    words = len(pattern.story_markdown.split())
+    if words < FEWEST_WORDS:
+        problems.add(place, "story-short", words=counted(words, "word"), least=FEWEST_WORDS)
+    elif words > MOST_WORDS:
+        problems.add(place, "story-long", words=f"{words:,} words", most=MOST_WORDS)
+
+
+def complain_of_photo(pattern: Pattern, problems: Problems) -> None:
+    """Advice for a photograph that has too few px for the size in which the cover prints it."""
+    photo = pattern.photo
+    if photo is None or px_per_inch(photo) >= LEAST_PX_PER_INCH:
+        return
+    size = photo.width_px, photo.height_px
+    times = LEAST_PX_PER_INCH / MM_PER_INCH * filling_mm_a_px(*size)
+    ending = "png" if photo.data.startswith(_PNG_BEGINS) else "jpg"
+    problems.add(
+        Place(f"{_folder(pattern)}/photo.{ending}"),
+        "photo-small",
+        size=" × ".join(map(str, size)),
+        resolution=round(px_per_inch(photo)),
+        least=LEAST_PX_PER_INCH,
+        wanted=" × ".join(str(ceil(side * times)) for side in size),
+    )
+
+
+def _folder(pattern: Pattern) -> str:
+    return pattern.place.path.rpartition("/")[0]

@@ -1,0 +1,104 @@
+"""Messages that need more than the value of a field itself: another field, a card, a chart, a whole series.
+
+file → field → codes; under '' stand those that are told of the file as a whole.
+"""
+
+from collections.abc import Mapping
+
+_MARK = ("mark-unknown",)
+_CHART = ("point-outside",)
+_FACE = (
+    "file-missing", "outside-folder", "font-kind", "font-unreadable", "font-embedding", "font-print-only",
+    "font-heavy",
+)  # fmt: skip
+_STRANDS = ("strands-too-many",)
+_WORN = ("contrast-low",)
+_COLOURS = ("paper", "shade", "ink", "heading", "accent", "quiet", "rule")
+
+_SERIES: Mapping[str, tuple[str, ...]] = {
+    "": ("series-missing", "pattern-not-in-order", "photo-missing", "to-come-here", "foot-long", "share-title-small"),
+    "order": ("name-twice", "pattern-missing"),
+    "thread_sets[].name": ("name-reserved", "name-twice", "thread-set-unused"),
+    "thread_sets[].strands": _STRANDS,
+    "thread_sets[].backstitch_strands": _STRANDS,
+    "thread_sets[].knot_strands": _STRANDS,
+    "thread_sets[].daisy_strands": _STRANDS,
+    "designers[].id": ("name-twice", "designer-idle"),
+    "reckoning.tail": ("needleful-short",),
+    "reckoning.ease": ("ease-order",),
+    "pace": ("pace-order",),
+    "notices[].closes": ("closes-early",),
+    **{f"look.{when}.{name}": _WORN for when in ("light", "dark") for name in _COLOURS},
+    "look.text": (*_FACE, "font-no-bold"),
+    "look.text_bold": _FACE,
+    "look.text_italic": _FACE,
+    "look.heading": (*_FACE, "font-letters"),
+}
+
+_PATTERN: Mapping[str, tuple[str, ...]] = {
+    "": (
+        "credit-missing", "alt-missing", "letters-missing", "release-early", "cover-full", "foot-long",
+        "share-title-small",
+    ),
+    "title": ("title-twice",),
+    "cloths": (
+        "name-twice", "coverage-thin", "coverage-crowded", "beads-crowd", "does-not-fit",
+        "magnets-no-room", "fit-tight", "cut-wastes",
+    ),
+    "cloths[].colour": ("colour-unknown",),
+    "thread_sets": ("name-twice",),
+    "matched": ("matched-model", "matched-round", "match-too-few"),
+    "key": (
+        "key-empty", "key-too-long", "mark-reserved", "mark-long", "set-missing", "key-line-unused",
+        "key-lines-alike", "braid-in-blend", "symbols-alike", "conversion-collides", "conversion-far",
+        "skein-little", "skein-short", "colours-alike", "colours-alike-to-some", "symbols-alike-in-grey",
+    ),
+    "key.<name>.<thread set>": (
+        "key-name-unknown", "set-not-offered", "colour-unknown", "key-lines-alike", "blend-of-many",
+        "blend-of-one", "braid-in-blend", "conversion-far", "conversion-collides",
+    ),
+    "key.<name>.<thread set>[].number": ("colour-unknown",),
+    "key.<name>.strands": ("reference-unknown", "braid-strands", *_STRANDS),
+    "key.<name>.symbol": ("symbol-twice",),
+    "backstitch[].colour": _MARK,
+    "backstitch[].path": ("path-short", "point-twice", *_CHART),
+    "long_stitch[].colour": _MARK,
+    "long_stitch[].path": ("path-short", "point-twice", "long-stitch-bends", *_CHART),
+    "lazy_daisies[].colour": _MARK,
+    "lazy_daisies[].path": ("daisy-points", "daisy-flat", *_CHART),
+    "french_knots[].colour": _MARK,
+    "french_knots[].at": _CHART,
+    "beads[].number": ("colour-unknown",),
+    "beads[].at": _CHART,
+    "close_ups[].at": ("close-up-outside",),
+    "close_ups[].rows": (
+        "close-up-rows", "close-up-ragged", "close-up-full", "close-up-block", "close-up-halves",
+        "close-up-line", "close-up-over-stitch", "close-up-twice", "mark-unknown",
+    ),
+    "given_away": ("given-and-sold",),
+    "revisions[].date": ("revisions-order",),
+    "chart": ("chart-kind", "file-missing", "outside-folder"),
+}  # fmt: skip
+
+BY_FIELD: Mapping[str, Mapping[str, tuple[str, ...]]] = {
+    "threads/<card>.yaml": {
+        "strands": ("braid-parted",),
+        "weight": ("weight-odd",),
+        "colours[].number": ("colour-twice",),
+    },
+    "cloths/<cloth>.yaml": {"colours[].name": ("colour-twice",)},
+    "beads/<card>.yaml": {"colours[].number": ("colour-twice",)},
+    "finishes/<piece>/finish.yaml": {
+        "": ("paint-unused", "share-title-small"),
+        "parts[].name": ("name-twice",),
+        "parts[].faces": ("names-instead",),
+        "parts[].painted[].paint": ("coat-twice",),
+        "paints[].name": ("name-twice",),
+        "paints[].or_with.put_on_with": ("same-way-twice",),
+        "trim.kind": ("trim-width",),
+        "magnets.inset": ("magnet-over-edge",),
+    },
+    "series/<series>/series.yaml": _SERIES,
+    "series/<series>/<pattern>/pattern.yaml": _PATTERN,
+    "series/<series>/<pattern>/symbols.yaml": {"symbols": ("symbol-left-over", "symbol-twice")},
+}

@@ -1,0 +1,64 @@
+"""What a new pattern takes from the series that it is begun in."""
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+
+from packetgen.model import Colour, Designer, Series
+from packetgen.reckon.fit import holds
+from packetgen.reckon.sizes import cell_mm
+from packetgen.starting import LEAST
+
+
+@dataclass(frozen=True)
+class Around:
+    """What a pattern takes from its series: ids of cards and of the designer, colours by their numbers."""
+
+    designer_id: str
+    designer: str
+    set_id: str
+    card_id: str
+    colours: tuple[Colour, ...]  # of the card
+    cloths: tuple[tuple[str, str, int | None], ...]  # cloth, colour, threads that a stitch covers
+    finer: tuple[str, str] | None = (
+        None  # a cloth and its colour whose stitches could cover 1 thread, not 2
+    )
+    other_set: str = ""  # another thread set that the series has
+    beads: tuple[str, str] | None = None  # a bead card, and a number of it
+
+
+def around_in(series: Series, designer: Designer, beads: tuple[str, str] | None) -> Around:
+    """The first thread set, and the cloths of the first pattern."""
+    first, *others = series.thread_sets
+    cloths = series.patterns[0].cloths
+    listed = {(one.cloth.id, one.over) for one in cloths}
+    finer = [
+        (one.cloth.id, one.colour.name)
+        for one in cloths
+        if one.over == 2 and (one.cloth.id, 1) not in listed
+    ]
+    return Around(
+        designer_id=designer.id,
+        designer=designer.name,
+        set_id=first.id,
+        card_id=first.card.id,
+        colours=tuple(first.card.colours.values()),
+        cloths=tuple(
+            (one.cloth.id, one.colour.name, one.over if one.over != one.cloth.over else None)
+            for one in cloths
+        ),
+        finer=finer[0] if finer else None,
+        other_set=others[0].id if others else "",
+        beads=beads,
+    )
+
+
+def largest_square(series: Series, most: int) -> int:
+    """How many stitches wide and high a design may be, up to `most`, to fit the finishing piece on every
+    cloth of the series' first pattern; never fewer than can be drawn.
+    """
+    cells = [cell_mm(one.cloth.count_per_inch, one.over) for one in series.patterns[0].cloths]
+
+    def fits(sizes: Iterable[int]) -> Iterable[int]:
+        return (n for n in sizes if all(holds((n, n), cell, series.finish) for cell in cells))
+
+    return next(iter(fits(range(most, LEAST, -1))), LEAST)

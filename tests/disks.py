@@ -1,0 +1,52 @@
+"""Small disks, full disks, and disks that may not be written: for whoever may mount some."""
+
+import subprocess
+from collections.abc import Iterator
+from contextlib import contextmanager
+from pathlib import Path
+
+import pytest
+
+
+@contextmanager
+def small_disk(folder: Path, megabytes: int) -> Iterator[Path]:
+    """A disk of its own at `folder`; a test is left out where none may be mounted."""
+    folder.mkdir(exist_ok=True)
+    _mount("-t", "tmpfs", "-o", f"size={megabytes}m", "tmpfs", folder)
+    try:
+        yield folder
+    finally:
+        subprocess.run(["umount", "--lazy", folder], check=True)
+
+
+@contextmanager
+def only_to_read(disk: Path) -> Iterator[None]:
+    """Nobody may write to that disk meanwhile, not even whoever may do everything."""
+    _mount("-o", "remount,ro", disk)
+    try:
+        yield
+    finally:
+        _mount("-o", "remount,rw", disk)
+
+
+def fill(disk: Path, leave_bytes: int) -> Path:
+    """A file that takes all the room of the disk but a little."""
+    ballast = disk / "ballast"
+    with ballast.open("wb") as file:
+        try:
+            while True:
+                file.write(bytes(65536))
+                file.flush()
+        except OSError:
+            pass
+        file.truncate(max(0, file.tell() // 65536 * 65536 - leave_bytes))
+    return ballast
+
+
+def _mount(*words: object) -> None:
+    try:
+        done = subprocess.run(["mount", *map(str, words)], capture_output=True, text=True)
+    except FileNotFoundError:
+        pytest.skip("NOT CHECKED: there is no command to mount a disk")
+    if done.returncode:
+        pytest.skip(f"NOT CHECKED: no disk may be mounted here: {done.stderr.strip()}")

@@ -1,0 +1,92 @@
+"""An example for each message: what stood in a file, and the line that was told of it.
+
+The cases of wrong input serve, those of an editor's review, and below those of what only reckoning finds.
+"""
+
+from pathlib import Path
+
+from packetgen.diagnostics import Place
+from packetgen.faults.bringing import BRINGING
+from packetgen.faults.review import REVIEW
+from packetgen.pipeline import proof, review
+from packetgen.reference.catalogue import Example
+from tests import wrong_input_review
+from tests.content_builder import BEADS, CLOTH, FERN, FINISH, PATTERN, SERIES, TINY, build
+from tests.test_wrong_input import CASES
+from tests.wrong_input_case import Case
+
+# No example: these are about a whole folder, chart or key, or said by commands that do more than check.
+WITHOUT_EXAMPLE = {
+    *("folder-missing", "key-too-long", "symbols-alike", "alone-counted", "alone-here"),
+    *BRINGING,
+}
+
+_KEY = TINY[PATTERN][TINY[PATTERN].index("  r: {moss") : TINY[PATTERN].index("backstitch:")]
+_SECOND = {
+    f"{FERN}-two/{name}": TINY[f"{FERN}/{name}"]
+    for name in ("pattern.yaml", "chart.txt", "story.md", "stitching.md")
+}
+OF_FIGURES = (
+    Case("a cloth that is too coarse for the thread", {CLOTH: ("count: 28", "count: 18")}),
+    Case("a piece that is too small", {FINISH: ("outline: 0,0 100,0 100,100 0,100", "outline: 0,0 9,0 9,9 0,9")}),
+    Case(
+        "a title given twice",
+        {SERIES: ("order: [fern]", "order: [fern, fern-two]"), **_SECOND},
+    ),
+    Case("a pattern that is here and to come", {SERIES: ("title: Onions", "title: Fern by the Tap")}),
+    Case("a series out before its revision", {SERIES: ("release: 2027-01-15", "release: 2026-01-15")}),
+    Case(
+        "a designer without a pattern",
+        {SERIES: ("designers:\n", "designers:\n  - {id: reed, name: Tamsin Reed, about: Draws ponds.}\n")},
+    ),
+    Case("a thread set that nothing uses", {SERIES: ("  - {name: spool, card: spool, strands: 1}\n", "  - {name: spool, card: spool, strands: 1}\n  - {name: third, card: moss, strands: 1}\n")}),
+    Case("a paint that nothing uses", {FINISH: ("paints:\n", 'paints:\n  - {name: straw, hex: "#d8c48a", put_on_with: brush, covers: 10 m2 per litre, dries_in: 1 h, tin: 100 ml}\n')}),
+    Case("words that cannot be read", {SERIES: ("licence:", 'look: {light: {ink: "#d0d0c8"}}\nlicence:')}),
+    Case("a title in letters that the type lacks", {PATTERN: ("title: Fern by the Tap", "title: Fern \u0915")}),
+    Case("beads that crowd", {BEADS: ("size: 2.2 mm", "size: 6 mm"), PATTERN: ('at: "3.5,1.5"', 'at: "3.5,1.5 2.5,1.5"')}),
+    Case("fewer colours than are to be matched", {PATTERN: (_KEY, "  r: {moss: E2}\n  k: {moss: K4}\n  b: {moss: [E2, \"07\"]}\nmatched: {spool: moss}\n"), "threads/spool.yaml": TINY["threads/spool.yaml"].replace('  - {number: "12", name: earth, hex: "#69513c"}\n  - {number: "14", name: leaf, hex: "#507840"}\n', "")}),
+    Case("a number far from the model's colour", {PATTERN: ('r: {moss: E2, spool: "10"}', 'r: {moss: E2, spool: "14"}')}),
+    Case("two colours that become one", {PATTERN: ('r: {moss: E2, spool: "10"}', 'r: {moss: E2, spool: "12"}')}),
+    Case("two greens and their symbols", {PATTERN: ('k: {moss: K4, spool: "12"}', 'k: {moss: K4, spool: "12", symbol: square}'), }),
+    Case("a thread that hides the cloth badly", {"threads/spool.yaml": ("tex: 50", "tex: 8")}),
+)  # fmt: skip
+
+
+def message_examples(folder: Path) -> dict[str, Example]:
+    """One example of each code: the first case of it, or else the first that shows what was written."""
+    found: dict[str, Example] = {}
+    for number, case in enumerate((*CASES, *OF_FIGURES)):
+        root = build(folder / str(number), dict(case.changes))
+        for problem in proof(root).problems:
+            place = problem.place
+            example = Example(place.path, written_at(case, place), problem.printed)
+            last = found.get(problem.code)
+            if last is None or (example.written and not last.written):
+                found[problem.code] = example
+    for number, case in enumerate(wrong_input_review.CASES):
+        root = build(folder / f"review-{number}", dict(case.changes))
+        for chapter in review(proof(root)).chapters:
+            for problem in chapter.problems:
+                if problem.code in REVIEW and str(problem) in case.lines:
+                    written = written_at(case, problem.place)
+                    found[problem.code] = Example(problem.place.path, written, problem.printed)
+    return dict(sorted(found.items()))
+
+
+def written_at(case: Case, place: Place) -> str:
+    """The lines that the case puts there; '' where it puts no short text there."""
+    change = case.changes.get(place.path)
+    text = change[1] if isinstance(change, tuple) else change
+    if not isinstance(text, str) or not text.strip() or not _readable(text):
+        return ""
+    if isinstance(change, tuple):
+        before = TINY[place.path].partition(change[0])[0].count("\n") + 1
+        if not before <= place.line <= before + text.count("\n"):
+            return ""
+    old = change[0].split("\n") if isinstance(change, tuple) else []
+    lines = [line for line in text.strip("\n").split("\n") if line not in old] or [""]
+    return "\n".join(lines) if len(lines) <= 4 and max(map(len, lines)) <= 100 else ""
+
+
+def _readable(text: str) -> bool:
+    return all(letter.isprintable() or letter == "\n" for letter in text)

@@ -1,0 +1,197 @@
+"""Whatever happens to a build, its folder holds the last good one, whole; and the next build succeeds.
+
+Always the real command, as a process of its own.
+"""
+
+import os
+import shutil
+import sys
+from pathlib import Path
+from random import Random
+from subprocess import TimeoutExpired
+from threading import Event, Thread
+from time import monotonic, sleep
+
+import pytest
+
+from tests.content_builder import CHART, FERN
+from tests.disks import fill, only_to_read, small_disk
+from tests.running import OUT, begin, is_whole, kill_all, meddling, run
+from tests.test_builds import IVY
+
+pytestmark = [
+    pytest.mark.slow,
+    pytest.mark.skipif(sys.platform != "linux", reason="looks at folders through descriptors"),
+]
+
+
+def edit(desk: Path, word: object) -> None:
+    for folder in (FERN, IVY):
+        (desk / "content" / folder / "story.md").write_text(f"It grew, {word}.\n")
+
+
+def record(desk: Path) -> bytes:
+    return (desk / "build" / "manifest.json").read_bytes()
+
+
+def next_build_succeeds(desk: Path) -> None:
+    before = record(desk)
+    run("build", *OUT, folder=desk)
+    assert is_whole(desk / "build") and record(desk) != before
+    assert not [path for path in desk.iterdir() if path.name.startswith(".")]
+    assert not (desk / "build" / ".next").exists()
+
+
+class Reader:
+    """Opens the build folder again and again, and reads every file in it."""
+
+    def __init__(self, build: Path) -> None:
+        self._build, self._enough = build, Event()
+        self.looks, self.halves = 0, []
+        self._thread = Thread(target=self._look_on)
+
+    def __enter__(self) -> "Reader":
+        self._thread.start()
+        return self
+
+    def __exit__(self, *_: object) -> None:
+        self._enough.set()
+        self._thread.join()
+
+    def _look_on(self) -> None:
+        while not self._enough.is_set():
+            before = os.stat(self._build).st_ino
+            try:
+                whole = is_whole(self._build)
+            except FileNotFoundError:  # fair only where that folder has been replaced meanwhile
+                whole = os.stat(self._build).st_ino != before
+            self.looks += 1
+            if not whole:
+                self.halves.append(self.looks)
+            sleep(0.03)
+
+
+@pytest.mark.parametrize("kills", [10, pytest.param(100, marks=pytest.mark.exhaustive)])
+def test_a_build_that_is_killed_at_any_moment(last_good, record_property, kills):
+    """`kill -9` of everything that the command began; in between some builds that are let be."""
+    chance = Random(11)
+    begun = monotonic()
+    edit(last_good, "first")
+    run("build", "--workers", 2, *OUT, folder=last_good)
+    takes_s = monotonic() - begun
+    killed = ended = 0
+    with Reader(last_good / "build") as reader:
+        while killed < kills:
+            edit(last_good, f"{killed} {ended}")
+            if killed % 5 == 4:  # pictures are drawn too
+                rows = chance.choice(("rrbb\nrr..\n", "rbbb\nrk..\n", "rrbb\n.k..\n"))
+                (last_good / "content" / CHART).write_text(rows)
+            begun = monotonic()
+            process = begin("build", "--workers", 2, *OUT, folder=last_good)
+            try:
+                code = process.wait(chance.uniform(0.02, 1.1 * takes_s))
+            except TimeoutExpired:
+                killed += 1
+            else:
+                assert code == 0, process.stderr.read()
+                takes_s = monotonic() - begun  # on the machine as busy as it is now
+                ended += 1
+            kill_all(process)
+            assert is_whole(last_good / "build")
+    record_property(
+        "shown",
+        f"kill -9: {killed} builds killed, {ended} had ended before; "
+        f"{reader.looks} looks at the folder, {len(reader.halves)} of them at a half build",
+    )
+    assert reader.looks > kills and reader.halves == []
+    edit(last_good, "last")
+    next_build_succeeds(last_good)
+
+
+def test_only_the_first_process_is_killed(last_good):
+    """Its workers end with it, and what one of them still writes is in nobody's way."""
+    edit(last_good, "left alone")
+    before = record(last_good)
+    process = begin("build", "--workers", 2, *OUT, folder=last_good)
+    assert "packet" in process.stdout.readline()
+    process.kill()
+    process.stdout.read()  # until the last one that may write there has ended
+    process.communicate()
+    assert record(last_good) == before and is_whole(last_good / "build")
+    next_build_succeeds(last_good)
+
+
+@pytest.mark.parametrize("workers", [pytest.param(1, marks=pytest.mark.exhaustive), 2])
+def test_a_disk_that_is_full(last_good, tmp_path, workers):
+    with small_disk(tmp_path / "disk", 40) as disk:
+        desk = shutil.copytree(last_good, disk / "desk")
+        ballast = fill(disk, 150_000)
+        edit(desk, "more")
+        before = record(desk)
+        said = run("build", "--workers", workers, *OUT, folder=desk, code=2)
+        assert "cannot write the build: No space left on device" in said.stderr
+        assert record(desk) == before and is_whole(desk / "build")
+        assert not (desk / ".build-next").exists()
+        ballast.unlink()
+        next_build_succeeds(desk)
+
+
+@pytest.mark.parametrize(
+    "most_bytes",
+    [30_000, *(pytest.param(n, marks=pytest.mark.exhaustive) for n in (3_000, 120_000))],
+)
+def test_files_that_find_no_room_in_the_middle(last_good, most_bytes):
+    """A limit of the system on the size of a file: at another one, another file is cut off."""
+    edit(last_good, "more")
+    before = record(last_good)
+    size = (most_bytes, most_bytes)
+    code = f"import resource\nresource.setrlimit(resource.RLIMIT_FSIZE, {size})\n"
+    facts = meddling(last_good / "x", code)
+    said = run("build", "--workers", 1, *OUT, folder=last_good, code=2, **facts)
+    assert "cannot write the build: File too large" in said.stderr
+    assert record(last_good) == before and is_whole(last_good / "build")
+    shutil.rmtree(last_good / "x")
+    next_build_succeeds(last_good)
+
+
+def test_a_disk_that_may_only_be_read(last_good, tmp_path):
+    with small_disk(tmp_path / "disk", 40) as disk:
+        desk = shutil.copytree(last_good, disk / "desk")
+        edit(desk, "more")
+        with only_to_read(disk):
+            said = run("build", *OUT, folder=desk, code=2)
+            assert "cannot write the build: Read-only file system" in said.stderr
+            assert is_whole(desk / "build")
+        next_build_succeeds(desk)
+
+
+def test_a_build_folder_on_a_disk_of_its_own(last_good, tmp_path):
+    """Where nothing may be written beside it, its folders are exchanged one after the other."""
+    with small_disk(tmp_path / "disk", 40) as disk:
+        shutil.copytree(last_good / "content", disk / "content")
+        edit(disk, "more")
+        with small_disk(disk / "build", 40) as build:
+            shutil.copytree(last_good / "build", build, dirs_exist_ok=True)
+            with only_to_read(disk):
+                with only_to_read(build):
+                    said = run("build", *OUT, folder=disk, code=2)
+                    assert "cannot write the build: Read-only file system" in said.stderr
+                    assert is_whole(build)
+                next_build_succeeds(disk)
+                assert os.path.ismount(build)
+
+
+def test_two_builds_at_once(last_good):
+    """They take turns, and the second one builds upon what the first one left."""
+    edit(last_good, "twice")
+    both = [
+        begin("build", *OUT, *more, folder=last_good)
+        for more in ((), ("--edition", "written"), ("--edition", "tablet"))
+    ]
+    with Reader(last_good / "build") as reader:
+        said = [process.communicate(timeout=300) for process in both]
+    assert [process.returncode for process in both] == [0, 0, 0], said
+    assert any("another build is at work there" in err for _, err in said)
+    assert reader.halves == [] and is_whole(last_good / "build")
+    edit(last_good, "once more")
+    next_build_succeeds(last_good)

@@ -1,0 +1,838 @@
+"""Beginning: a series or a pattern of one's own that builds at once, and whose remarks are true."""
+
+import os
+import re
+import shutil
+import sys
+from collections.abc import Iterator
+from dataclasses import dataclass
+from pathlib import Path
+
+import pytest
+from click.testing import CliRunner
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from packetgen.cli import begin, main
+from packetgen.diagnostics import Problems
+from packetgen.load.files import LONGEST_ID
+from packetgen.load.schema import FileShape, Group, Kind, ListOf, MapOf, TextOr
+from packetgen.load.shapes import FILES
+from packetgen.load.yaml_nodes import GroupNode, ListNode, Node, read_nodes
+from packetgen.pipeline import proof
+from packetgen.pipeline.beginnings import found_in
+from packetgen.reference.fields import entries
+from packetgen.render.templates import environment
+from packetgen.starting import LEAST, MOST
+from packetgen.starting.around import Around
+from packetgen.starting.asking import what_is_wrong
+from packetgen.starting.files import (
+    NewPattern,
+    NewSeries,
+    entered,
+    pattern_files,
+    series_files,
+)
+from packetgen.starting.names import folder_name, why_not
+from packetgen.starting.sprig import MARKS, sprig
+from packetgen.write.adding import added
+from tests.content_builder import FERN, PATTERN, SERIES, TINY, build
+from tests.demo_patterns import CONTENT
+from tests.test_look import font
+from tests.test_share_picture import two_letter_face
+
+NEW = ("--series", "Along the Path", "--designer", "Wren Alder", "--pattern", "Bean Poles")
+SMALL = ("--wide", "20", "--high", "20")
+PATH = "series/along-the-path"
+THREADS = "threads/my-stranded-cotton.yaml"
+
+
+@pytest.fixture
+def run(tmp_path, monkeypatch):
+    """Types `packetgen begin` in an empty folder and gives the result."""
+    monkeypatch.chdir(tmp_path)
+
+    def call(*words, code=0, command="begin", answers=None):
+        result = CliRunner().invoke(main, [command, *map(str, words)], input=answers)
+        if result.exception and not isinstance(result.exception, SystemExit):
+            raise result.exception
+        assert result.exit_code == code, result.output
+        return result.output
+
+    return call
+
+
+@pytest.fixture
+def asked(run, monkeypatch):
+    """The same where somebody answers, a line for each question."""
+    monkeypatch.setattr(begin, "_on_terminal", lambda: True)
+    return lambda *answers, words=(), code=0: run(
+        *words, code=code, answers="".join(f"{answer}\n" for answer in answers)
+    )
+
+
+@pytest.fixture
+def demo_copy(tmp_path):
+    shutil.copytree(CONTENT, tmp_path / "content")
+    return tmp_path / "content"
+
+
+def faults(folder: Path) -> list[str]:
+    return [str(one) for one in proof(folder).problems.errors]
+
+
+def all_files(folder: Path) -> dict[str, bytes]:
+    """Everything below the folder, empty folders too."""
+    return {
+        path.relative_to(folder).as_posix(): path.read_bytes() if path.is_file() else b""
+        for path in sorted(folder.rglob("*"))
+    }
+
+
+# --- a new series ----------------------------------------------------------------------------------
+
+
+def test_an_empty_folder_becomes_a_series_without_faults(run, tmp_path):
+    said = run(*NEW)
+    assert faults(Path("content")) == []
+    written = [line.strip() for line in said.split("\n") if line.startswith("  content/")]
+    there = [f"content/{path}" for path, data in all_files(Path("content")).items() if data]
+    assert sorted(written) == there
+    assert "packetgen preview --open\n" in said and "packetgen build\n" in said
+
+
+def test_a_new_series_gives_no_advice_but_that_it_has_no_photograph_yet(run):
+    run(*NEW)
+    assert {problem.code for problem in proof(Path("content")).problems} == {"photo-missing"}
+
+
+@pytest.mark.slow
+def test_a_new_series_and_a_second_pattern_build_at_once(run):
+    """From an empty folder to a packet: begin, begin another pattern, build."""
+    run(*NEW, *SMALL)
+    run("--pattern", "Rhubarb under a Bucket", *SMALL)
+    run(command="build")
+    packets = Path("build/packets/along-the-path")
+    assert {path.name for path in packets.glob("*.pdf")} == {
+        *("bean-poles-a4.pdf", "bean-poles-letter.pdf"),
+        *("rhubarb-under-a-bucket-a4.pdf", "rhubarb-under-a-bucket-letter.pdf"),
+    }
+    assert all(path.read_bytes().startswith(b"%PDF-") for path in packets.glob("*.pdf"))
+    assert "Along the Path" in Path("build/site/index.html").read_text("utf-8")
+
+
+def test_what_is_answered_stands_in_the_files(asked):
+    """One question after the other; what is wrong is told at once and asked again."""
+    said = asked(
+        "Along the Path",
+        "Wren Alder",
+        *("soon", "2027-02-30", "2027-05-01"),
+        "Bean Poles",
+        "Hazel Floss",
+        *("7", "24"),
+        "22",
+    )
+    assert "'soon' is not a date; write year-month-day, for example" in said
+    assert "there is no day '2027-02-30'; February 2027 has 28 days" in said
+    (series,) = found_in(Path("content")).series
+    (pattern,) = series.patterns
+    assert (series.title, series.designers[0].name) == ("Along the Path", "Wren Alder")
+    assert str(series.release) == "2027-05-01 00:00:00+00:00"
+    assert series.thread_sets[0].card.name == "Hazel Floss"
+    assert (pattern.title, pattern.grid.width, pattern.grid.height) == ("Bean Poles", 24, 22)
+
+
+def test_with_yes_nothing_is_asked_on_a_terminal(asked):
+    asked(words=("--yes",))
+    assert faults(Path("content")) == []
+
+
+@pytest.mark.parametrize("kept", range(3))
+def test_where_nobody_can_be_asked_the_options_that_are_missing_are_named(run, kept):
+    given = NEW[2 * kept : 2 * kept + 2]
+    said = run(*given, code=2)
+    missing = [option for option in NEW[::2] if option not in given]
+    assert f"give {' and '.join(missing)}, or --yes" in said
+    assert not Path("content").exists()
+
+
+def test_stopping_at_a_question_writes_nothing(asked):
+    asked("Along the Path", code=130)
+    assert not Path("content").exists()
+
+
+@pytest.mark.parametrize(
+    ("release", "told"),
+    [
+        ("May", "'May' is not a date"),
+        ("2027-02-29", "there is no day '2027-02-29'"),
+        ("1877-02-01", "the year 1877"),
+        ("2027-05-01 25:00 Europe/London", "there is no time '25:00'"),
+        ("2027-05-01 09:00 Europe/Londen", "did you mean 'Europe/London'?"),
+        ("2027-03-28 01:30 Europe/London", "the clocks go forward that day"),
+        ("2027-05-01 09:00", "is not a date with time and time zone"),
+        ("", "is not a date with time and time zone"),
+    ],
+)
+def test_a_release_that_is_no_day_is_told_in_the_words_of_a_proof(run, release, told):
+    said = run(*NEW, "--release", release, code=2)
+    assert told in " ".join(said.split())
+    assert not Path("content").exists()
+
+
+def test_a_release_may_name_the_time_and_the_place(run):
+    run(*NEW, "--release", "2027-05-01 09:00 Europe/London")
+    (series,) = found_in(Path("content")).series
+    assert str(series.release) == "2027-05-01 09:00:00+01:00"
+
+
+@pytest.mark.parametrize(("wide", "high"), [(LEAST, LEAST), (MOST, LEAST), (LEAST, MOST), (37, 64)])
+def test_the_finishing_piece_is_made_to_the_size_of_the_design(run, wide, high):
+    run(*NEW, "--wide", wide, "--high", high)
+    assert faults(Path("content")) == []
+
+
+@pytest.mark.skipif(os.name != "posix" or os.geteuid() == 0, reason="needs a user without rights")
+def test_a_folder_that_nobody_may_write_into_is_told(run):
+    Path("content").mkdir(mode=0o500)
+    said = run(*NEW, code=2)
+    assert "cannot write" in said and "nothing was written" in said
+    assert all_files(Path("content")) == {}
+
+
+def test_what_is_in_the_content_folder_already_stays(run):
+    """An author may have written her thread card first."""
+    Path("content/threads").mkdir(parents=True)
+    Path("content/threads/moss.yaml").write_text(TINY["threads/moss.yaml"], "utf-8")
+    run(*NEW)
+    assert faults(Path("content")) == []
+    assert Path("content/threads/moss.yaml").read_text("utf-8") == TINY["threads/moss.yaml"]
+
+
+def test_a_fault_in_what_is_there_is_told_and_nothing_is_written(run):
+    Path("content/threads").mkdir(parents=True)
+    Path("content/threads/moss.yaml").write_text("name: Moss\n", "utf-8")
+    before = all_files(Path("content"))
+    said = run(*NEW, code=1)
+    assert "content/threads/moss.yaml:1:1: " in said and "nothing was written" in said
+    assert all_files(Path("content")) == before
+
+
+# --- a new pattern ---------------------------------------------------------------------------------
+
+
+def test_a_pattern_begins_in_a_series_with_what_that_has(run, demo_copy):
+    """Its thread set, its cloths, its finishing piece, and the designer that is named."""
+    before = all_files(demo_copy)
+    order = "series/potting-bench-almanac/series.yaml"
+    said = run("--pattern", "Kohlrabi & Rüben", "--designer", "Hester Varley")
+    assert faults(demo_copy) == []
+    pattern = found_in(demo_copy).series[0].patterns[-1]
+    assert (pattern.id, pattern.designer.id) == ("kohlrabi-ruben", "varley")
+    after = all_files(demo_copy)
+    assert {path for path in after if after[path] != before.get(path)} == {
+        order,
+        "series/potting-bench-almanac/kohlrabi-ruben",
+        *(
+            f"series/potting-bench-almanac/kohlrabi-ruben/{name}"
+            for name in ("pattern.yaml", "chart.txt", "story.md", "stitching.md")
+        ),
+    } - {path for path in after if not after[path] and path in before}
+    assert after[order].replace(b"  - kohlrabi-ruben\n", b"") == before[order]
+    assert f"entered in the order of content/{order}" in said
+
+
+def test_the_example_is_as_large_as_the_finishing_piece_allows(run, tmp_path):
+    """A panel of 100 mm with a border of 6 mm leaves 88 mm: 48 stitches at 14 to the inch, and 40 are
+    enough; one of 60 mm leaves 48 mm, 26 stitches."""
+    panel = ("outline: 0,0 100,0 100,100 0,100", "outline: 0,0 60,0 60,60 0,60")
+    fern = {f"{FERN}/chart.txt": "rrbb\nrk..\n"}
+    build(tmp_path / "content", {"finishes/shelf/finish.yaml": panel, **fern})
+    run("--pattern", "Ferns", "--content", "content")
+    assert found_in(tmp_path / "content").series[0].patterns[-1].grid.width == 26
+
+
+def test_a_size_that_does_not_fit_is_told_and_nothing_is_written(run, tmp_path):
+    content = build(tmp_path / "content")
+    before = all_files(content)
+    said = run("--pattern", "Ferns", "--wide", "200", code=1)
+    assert "the mounted design is" in said and "nothing was written" in said
+    assert all_files(content) == before
+
+
+def test_a_pattern_of_a_series_that_is_out_comes_out_later(run, tmp_path):
+    """What is begun today must not be published by the next build."""
+    content = build(tmp_path / "content", {SERIES: ("2027-01-15", "2020-01-15")})
+    run("--pattern", "Ferns")
+    (series,) = found_in(content).series
+    fern, ferns = series.patterns
+    assert fern.release is None
+    assert ferns.release.date() > ferns.revisions[0].on
+
+
+@pytest.mark.parametrize("words", [("--designer", "Wren Older"), ("--designer", "older")])
+def test_a_designer_whom_the_series_does_not_have_is_told_the_nearest(run, tmp_path, words):
+    build(tmp_path / "content")
+    said = run("--pattern", "Ferns", *words, code=2)
+    assert "there is no designer of the series called" in said and "alder" in said
+
+
+def test_of_several_designers_one_must_be_named(run, demo_copy):
+    said = run("--pattern", "Kohlrabi", code=2)
+    assert "say which designer with --designer: thackwray, pask" in said
+    run("--pattern", "Kohlrabi", "--yes")
+    assert found_in(demo_copy).series[0].patterns[-1].designer.id == "thackwray"
+
+
+def test_of_several_designers_one_is_asked_for(asked, demo_copy):
+    asked("Kohlrabi", "pask", "30", "30")
+    assert found_in(demo_copy).series[0].patterns[-1].designer.id == "pask"
+
+
+def test_of_several_series_one_must_be_named(run, demo_copy):
+    shutil.copytree(demo_copy / "series/potting-bench-almanac", demo_copy / "series/second-year")
+    said = run("--pattern", "Kohlrabi", "--designer", "pask", code=2)
+    assert "say which series with --in: potting-bench-almanac, second-year" in said
+    run("--pattern", "Kohlrabi", "--designer", "pask", "--in", "second-year")
+    assert (demo_copy / "series/second-year/kohlrabi/chart.txt").is_file()
+    said = run("--pattern", "Leeks", "--in", "second-yaer", code=2)
+    assert "did you mean 'second-year'?" in said
+
+
+def test_content_with_a_fault_is_to_be_mended_first(run, tmp_path):
+    content = build(tmp_path / "content", {PATTERN: ("designer: alder", "designer: older")})
+    before = all_files(content)
+    said = run("--pattern", "Ferns", code=1)
+    assert "content/series/garden-year/fern/pattern.yaml:2:11: " in said
+    assert all_files(content) == before
+
+
+@pytest.mark.parametrize(
+    "words", [("--series", "Other"), ("--threads", "Other"), ("--series-folder", "other")]
+)
+def test_what_belongs_to_a_new_series_is_refused_in_one_that_is_there(run, tmp_path, words):
+    build(tmp_path / "content")
+    said = run("--pattern", "Ferns", *words, code=2)
+    assert f"leave out {words[0]}" in " ".join(said.split())
+
+
+@pytest.mark.parametrize(
+    ("before", "after"),
+    [
+        ("order: [fern]\n", "order: [fern, moss]\n"),
+        ("order:\n  - fern\n", "order:\n  - fern\n  - moss\n"),
+        (
+            "order:\n- fern # the first\n\n# more\n",
+            "order:\n- fern # the first\n- moss\n\n# more\n",
+        ),
+        (
+            "order:\r\n  - 'fern'\r\ntitle: x\r\n",
+            "order:\r\n  - 'fern'\r\n  - moss\r\ntitle: x\r\n",
+        ),
+        ("\ufefforder: [ fern ]", "\ufefforder: [ fern, moss ]"),
+    ],
+)
+def test_the_order_is_all_that_changes_in_a_series_file(before, after):
+    assert entered(before.encode(), "series.yaml", "fern", "moss") == after.encode()
+
+
+# --- never over anything ---------------------------------------------------------------------------
+
+
+def test_a_second_time_nothing_is_written_over(run):
+    run(*NEW)
+    before = all_files(Path("content"))
+    assert "is called like that already" in run("--pattern", "Bean Poles!", code=2)
+    said = run("--pattern", "Beans", "--pattern-folder", "bean-poles", code=2)
+    assert f"content/{PATH}/bean-poles\n" in said and "Nothing was written" in said
+    assert all_files(Path("content")) == before
+
+
+@pytest.mark.parametrize(
+    "there",
+    [THREADS, "cloths/aida-14.yaml", "finishes/plant-label/mine.txt", "beads/example-beads.yaml"],
+)
+def test_a_file_that_is_in_the_way_of_a_series_stops_all_of_it(run, there):
+    mine = Path("content", there)
+    mine.parent.mkdir(parents=True)
+    mine.write_text("mine", "utf-8")
+    said = run(*NEW, code=2)
+    assert "this is there already" in said
+    assert all_files(Path("content")) == {
+        there: b"mine",
+        **{str(one): b"" for one in Path(there).parents if str(one) != "."},
+    }
+
+
+@pytest.mark.skipif(os.name != "posix", reason="makes a link")
+def test_a_link_to_nowhere_is_in_the_way_too(run):
+    Path("content/threads").mkdir(parents=True)
+    Path("content", THREADS).symlink_to("nowhere")
+    assert THREADS in run(*NEW, code=2)
+    assert not Path("content/series").exists()
+
+
+def test_a_file_where_the_content_should_be_is_told(run):
+    Path("content").write_text("mine", "utf-8")
+    assert "'content' is a file" in run(*NEW, code=2)
+
+
+@pytest.mark.parametrize("where", ["threads", "cloths", "series"])
+def test_a_file_where_a_folder_should_be_leaves_everything_as_it_was(run, where):
+    Path("content").mkdir()
+    Path("content", where).write_text("mine", "utf-8")
+    said = run(*NEW, code=2)
+    assert "nothing was written" in said.casefold()
+    assert all_files(Path("content")) == {where: b"mine"}
+
+
+def test_a_disk_that_fails_half_way_leaves_everything_as_it_was(tmp_path, monkeypatch):
+    """New files and folders go again, and the file that was changed has its old words."""
+    content = build(tmp_path / "content")
+    before = all_files(content)
+    real = Path.open
+
+    def failing(path, *how, **more):
+        if path.name == "two.txt":
+            raise OSError(28, "No space left on device", str(path))
+        return real(path, *how, **more)
+
+    monkeypatch.setattr(Path, "open", failing)
+    new = {"deep/in/one.txt": b"1", "deep/in/two.txt": b"2"}
+    with pytest.raises(OSError, match="No space left"):
+        added(content, new, {SERIES: b"changed"})
+    monkeypatch.undo()
+    assert all_files(content) == before
+
+
+def test_a_series_file_that_cannot_be_changed_takes_the_new_pattern_back(tmp_path, monkeypatch):
+    content = build(tmp_path / "content")
+    before = all_files(content)
+
+    def failing(path, data):
+        if data == b"changed":
+            raise OSError(30, "Read-only file system", str(path))
+        return False
+
+    monkeypatch.setattr("packetgen.write.adding.replaced", failing)
+    with pytest.raises(OSError, match="Read-only"):
+        added(content, {"deep/one.txt": b"1"}, {SERIES: b"changed"})
+    assert all_files(content) == before
+
+
+# --- titles and names ------------------------------------------------------------------------------
+
+
+@pytest.mark.parametrize(
+    ("title", "folder"),
+    [
+        ("Bean Poles", "bean-poles"),
+        ("Crème brûlée d'été", "creme-brulee-dete"),
+        ("Æbler, Øl & Łąka", "aebler-ol-laka"),
+        ("Straße im Mai", "strasse-im-mai"),
+        ("1912", "1912"),
+        ("  ...  Beans!!", "beans"),
+        ("CON", "con-1"),
+        ("Lpt3", "lpt3-1"),
+        ("../../etc/beans", "etc-beans"),
+        ("Ｂｅａｎｓ", "beans"),
+        ("Rosa и Роза", "rosa"),
+        ("שדה", ""),
+        ("Роза 2", ""),
+        ("花", ""),
+        ("!!!", ""),
+        (f"{'bean ' * 20}", "-".join(["bean"] * 12)),
+        ("b" * 90, "b" * LONGEST_ID),
+    ],
+)
+def test_a_folder_is_called_after_the_title(title, folder):
+    assert folder_name(title) == folder
+
+
+@given(st.text(max_size=120))
+@settings(max_examples=300, deadline=None)
+def test_a_name_made_from_any_title_is_one_that_every_machine_takes(title):
+    name = folder_name(title)
+    assert not name or why_not(name) == ""
+
+
+def test_a_title_without_latin_letters_needs_a_name_for_its_folder(run, asked):
+    face = Path("two.ttf")
+    face.write_bytes(two_letter_face().data)
+    words = ("--series", "אב", "--designer", "Wren", "--pattern", "בא", "--face", "two.ttf")
+    asked("con", "field", "", "garden", "", "", "", words=words)
+    (series,) = found_in(Path("content")).series
+    assert (series.id, series.title) == ("field", "אב")
+    assert [(one.id, one.title) for one in series.patterns] == [("garden", "בא")]
+    assert faults(Path("content")) == []
+
+
+def test_where_nobody_can_be_asked_an_option_gives_the_folders_name(run):
+    Path("two.ttf").write_bytes(two_letter_face().data)
+    words = ("--series", "אב", "--designer", "Wren", "--pattern", "בא", "--face", "two.ttf")
+    assert "--series-folder" in run(*words, code=2)
+    assert "--pattern-folder" in run(*words, "--series-folder", "field", code=2)
+    said = run(*words, "--series-folder", "nul", "--pattern-folder", "garden", code=2)
+    assert "some machines keep the name 'nul' for themselves" in " ".join(said.split())
+    run(*words, "--series-folder", "field", "--pattern-folder", "garden")
+    assert faults(Path("content")) == []
+
+
+def test_letters_that_no_face_has_are_told_at_once(run):
+    said = run("--series", "אב", *NEW[2:], "--series-folder", "field", code=2)
+    assert "the type of the packet has no א ב" in said and "--face" in said
+    assert not Path("content").exists()
+
+
+@pytest.mark.parametrize(
+    ("name", "data", "told"),
+    [
+        ("face.txt", b"x", "face.txt"),
+        ("face.ttf", b"no font", "'face.ttf' cannot be"),
+        ("face.ttf", bytes(5_000_001), "larger than 5 MB"),
+    ],
+)
+def test_a_face_that_is_none_is_told(run, name, data, told):
+    Path(name).write_bytes(data)
+    assert told in run(*NEW, "--face", name, code=2)
+    assert not Path("content").exists()
+
+
+@pytest.mark.parametrize(
+    "title",
+    [
+        'A "quoted" title: with a colon # and a sign',
+        "no",
+        "~",
+        "{beans}",
+        "- beans",
+        "Beans \\ Peas",
+        "'Beans'",
+        "“Beans”",
+        "Crème brûlée, 100 % {{ 1 + 1 }}",
+        "{% raw %} <b>Beans</b> &amp;",
+        "2027-01-01",
+        "!important *beans* &peas",
+    ],
+)
+def test_any_title_and_name_stands_in_the_files_as_it_was_given(run, title):
+    words = ("--series", title, "--designer", title, "--pattern", title, "--threads", title)
+    folders = ("--series-folder", "a", "--pattern-folder", "b")
+    run(*words, *folders)
+    assert faults(Path("content")) == []
+    (series,) = found_in(Path("content")).series
+    assert series.title == series.designers[0].name == series.patterns[0].title == title
+    assert series.thread_sets[0].card.name == title
+
+
+@pytest.mark.parametrize("name", ["strands", "stitch", "symbol", "花糸"])
+def test_a_thread_may_be_called_like_a_word_of_the_key(name, tmp_path):
+    """The words of a key line cannot be names of thread sets, and no file's name is made from other scripts."""
+    series = NewSeries("path", "Path", "2027-05-01 00:00 UTC", "Wren", name)
+    files = series_files(series, NewPattern("beans", "Beans", 20, 20, "2027-01-01"))
+    folder = written(tmp_path, files)
+    said = {one.code for one in proof(folder).problems.errors}
+    assert said == ({"letters-missing"} if name == "花糸" else set())
+
+
+@pytest.mark.parametrize(
+    ("answer", "told"),
+    [
+        ("", "has no value"),
+        ("x" * 101, "shorten it to 100"),
+        ("Beans\nPeas", "write it on one line"),
+        ("Beans\u202egnp", "a mark that turns the direction of writing"),
+        ("Beans\x07", "a control character"),
+        ("Beans\u200b", "a zero-width space"),
+    ],
+)
+def test_an_answer_is_checked_in_the_words_of_a_proof(answer, told):
+    assert told in what_is_wrong("the pattern's title", answer)
+
+
+# --- the example design ----------------------------------------------------------------------------
+
+
+@pytest.mark.parametrize("wide", [LEAST, 21, 47, MOST])
+@pytest.mark.parametrize("high", [LEAST, 33, MOST])
+@pytest.mark.parametrize("colours", [1, 2, 3, 4])
+def test_the_example_uses_every_mark_and_has_the_size_that_was_asked_for(wide, high, colours):
+    drawn = sprig(wide, high, MARKS[:colours])
+    assert len(drawn.rows) == high and {len(row) for row in drawn.rows} == {wide}
+    assert set("".join(drawn.rows)) == {".", *MARKS[:colours]}
+    inside = drawn.rows[1:-1]
+    assert {row[1:4] for row in inside} == {"..."}
+
+
+@pytest.mark.parametrize("colours", [1, 2, 3])
+def test_a_card_of_few_colours_is_enough(tmp_path, colours):
+    """A series may be charted for a thread that comes in one colour."""
+    card = TINY["threads/moss.yaml"].split("\n")
+    card = "\n".join(card[: 8 + colours]) + "\n"
+    content = build(tmp_path, {"threads/moss.yaml": card, **only_marks(colours)})
+    found = found_in(content)
+    assert found.series, [str(one) for one in found.problems]
+    new = {
+        path: text.encode()
+        for path, text in pattern_files("series/garden-year", FERNS, around(found)).items()
+    }
+    assert not proof(content, None, new | in_order(content)).problems.errors
+
+
+FERNS = NewPattern("ferns", "Ferns", 20, 20, "2027-01-01")
+
+
+def only_marks(colours: int) -> dict[str, str]:
+    """The tiny pattern in so many marks of one thread set."""
+    numbers = (("r", "E2"), ("k", "K4"), ("b", '"07"'))[:colours]
+    key = "".join(f"  {mark}: {{moss: {number}}}\n" for mark, number in numbers)
+    start, end = (
+        TINY[PATTERN].split("key:\n")[0],
+        "revisions:\n  - {date: 2026-11-25, note: First.}\n",
+    )
+    series = TINY[SERIES].replace("  - {name: spool, card: spool, strands: 1}\n", "")
+    return {
+        PATTERN: start.replace("[moss, spool]", "[moss]") + "key:\n" + key + end,
+        f"{FERN}/chart.txt": "".join(mark for mark, _ in numbers) + "\n",
+        SERIES: series,
+    }
+
+
+def around(found) -> Around:
+    from packetgen.starting.around import around_in
+
+    (series,) = found.series
+    return around_in(series, series.designers[0], found.beads)
+
+
+def in_order(content: Path) -> dict[str, bytes]:
+    return {SERIES: entered((content / SERIES).read_bytes(), SERIES, "fern", "ferns")}
+
+
+# --- what the remarks say --------------------------------------------------------------------------
+
+
+def written(folder: Path, files: dict[str, str]) -> Path:
+    for path, text in files.items():
+        file = folder / path
+        file.parent.mkdir(parents=True, exist_ok=True)
+        file.write_text(text, "utf-8")
+    return folder
+
+
+def begun() -> dict[str, str]:
+    """A new series as it is written."""
+    series = NewSeries("path", "Path", "2027-05-01 00:00 UTC", "Wren Alder", "My Cotton")
+    return dict(series_files(series, NewPattern("beans", "Beans", 24, 24, "2027-01-01")))
+
+
+def begun_in(content: Path) -> dict[str, str]:
+    """A new pattern as it is written into the demo series or the tiny one."""
+    found = found_in(content)
+    path = f"series/{found.series[0].id}"
+    return dict(pattern_files(path, FERNS, around(found)))
+
+
+@dataclass(frozen=True)
+class Example:
+    """Lines of a file that count when their '#' is taken away, and the remark above them."""
+
+    path: str
+    first: int  # of its lines, from 0
+    last: int
+    remark: str
+    text: str  # of the file once they count
+
+    @property
+    def name(self) -> str:
+        line = self.text.split("\n")[self.first]
+        return f"{self.path.rpartition('/')[2]}:{line.strip()[:40]}"
+
+
+_LINE = re.compile(r"#(?! \S|$)")
+_INSTEAD = re.compile(r"Instead of ([a-z_]+(?:, [a-z_]+)*(?: and [a-z_]+)?)[,:. ]")
+
+
+def examples(path: str, text: str) -> Iterator[Example]:
+    """Every example of a file, each by itself; what the remark says that it stands for is taken out."""
+    lines = text.split("\n")
+    number = 0
+    while number < len(lines):
+        if not _LINE.match(lines[number]):
+            number += 1
+            continue
+        first = number
+        while _LINE.match(lines[number]):
+            number += 1
+        above = first
+        while re.match(r" *# \S", lines[above - 1]):
+            above -= 1
+        remark = " ".join(line.strip(" #") for line in lines[above:first])
+        instead = _INSTEAD.search(remark)
+        gone = re.split(r", | and ", instead[1]) if instead else []
+        near = [
+            at
+            for at, line in enumerate(lines)
+            for name in gone
+            if re.match(rf" *{name}:", line) and is_nearest(lines, at, name, first)
+        ]
+        kept = [line for at, line in enumerate(lines[:first]) if at not in near]
+        live = [line[1:] for line in lines[first:number]]
+        yield Example(
+            path,
+            len(kept),
+            len(kept) + number - first,
+            remark,
+            "\n".join([*kept, *live, *lines[number:]]),
+        )
+
+
+def is_nearest(lines: list[str], at: int, name: str, before: int) -> bool:
+    """Of several lines of that name the last one above the example."""
+    return at < before and not any(re.match(rf" *{name}:", line) for line in lines[at + 1 : before])
+
+
+def meets_its_needs(example: Example, files: dict[str, str | bytes]) -> dict[str, str | bytes]:
+    """The files with what the remark asks for besides; only a remark that says 'Needs' asks for something."""
+    files = {**files, example.path: example.text}
+    if "Needs" not in example.remark:
+        return files
+    name = example.text.split("\n")[example.first].strip().partition(":")[0]
+    if name == "braid":
+        files[example.path] = example.text.replace("strands: 6", "strands: 1")
+        files["series/path/series.yaml"] = str(files["series/path/series.yaml"]).replace(
+            "strands: 2", "strands: 1"
+        )
+    elif name == "look":
+        for face in re.findall(r"\w+\.ttf", example.text):
+            files[f"series/path/{face}"] = font()
+    elif name == "matched":
+        files[example.path] = example.text.replace("[my-cotton]", "[my-cotton, other]")
+        other = "  - {name: other, card: my-cotton, strands: 1}\n"
+        files["series/path/series.yaml"] = str(files["series/path/series.yaml"]).replace(
+            "thread_sets:\n", f"thread_sets:\n{other}"
+        )
+    else:
+        raise AssertionError(f"nobody knows what this needs: {example}")
+    return files
+
+
+BEGUN = begun()
+EXAMPLES = [
+    one for path, text in BEGUN.items() if path.endswith(".yaml") for one in examples(path, text)
+]
+
+
+@pytest.mark.parametrize("example", EXAMPLES, ids=lambda one: one.name)
+def test_each_example_in_the_remarks_counts_when_its_sign_is_taken_away(example, tmp_path):
+    files = meets_its_needs(example, BEGUN)
+    for path, data in files.items():
+        file = tmp_path / path
+        file.parent.mkdir(parents=True, exist_ok=True)
+        file.write_bytes(data if isinstance(data, bytes) else data.encode())
+    assert faults(tmp_path) == []
+
+
+@pytest.mark.parametrize("which", ["demo", "tiny"])
+def test_so_do_the_examples_of_a_pattern_in_a_series(which, tmp_path):
+    content = CONTENT if which == "demo" else build(tmp_path / "content")
+    files = begun_in(content)
+    path = next(path for path in files if path.endswith("pattern.yaml"))
+    found = list(examples(path, files[path]))
+    assert len(found) >= 16
+    series = f"{path.rpartition('/')[0].rpartition('/')[0]}/series.yaml"
+    last = found_in(content).series[0].patterns[-1].id
+    order = {series: entered((content / series).read_bytes(), series, last, "ferns")}
+    for example in found:
+        assert "Needs" not in example.remark, example.name
+        new = {name: text.encode() for name, text in {**files, path: example.text}.items()}
+        only = frozenset({series.split("/")[1]})
+        said = [str(one) for one in proof(content, only, new | order).problems.errors]
+        assert said == [], example.name
+
+
+def paths_in(kind: Kind, node: Node, before: str) -> Iterator[str]:
+    """Paths of the fields that a file gives, written as the reference writes them."""
+    if isinstance(kind, TextOr):
+        kind = kind.group if isinstance(node, GroupNode) else kind.text
+    if isinstance(kind, ListOf):
+        items = node.items if isinstance(node, ListNode) else (node,)
+        for item in items:
+            yield from paths_in(kind.kind, item, f"{before}[]")
+    elif isinstance(kind, MapOf) and isinstance(node, GroupNode):
+        for _, value in node.entries:
+            yield from paths_in(kind.kind, value, f"{before}.<name>")
+    elif isinstance(kind, Group) and isinstance(node, GroupNode):
+        fields = {field.name: field for field in kind.fields}
+        for key, value in node.entries:
+            field = fields.get(key.value) or kind.others
+            assert field, key.value
+            path = f"{before}.{field.name}" if before else field.name
+            yield path
+            yield from paths_in(field.kind, value, path)
+
+
+_SHAPES = [one for one in FILES if "symbols" not in one.path]
+
+
+@pytest.mark.parametrize("file", _SHAPES, ids=lambda one: one.path)
+def test_the_files_show_every_field_that_there_is(file: FileShape):
+    """As it counts, or in an example."""
+    form = re.compile(re.sub(r"<\w+>", "[^/]+", file.path))
+    texts = [text for path, text in BEGUN.items() if form.fullmatch(path)]
+    texts += [one.text for one in EXAMPLES if form.fullmatch(one.path)]
+    shown = set()
+    for text in texts:
+        problems = Problems()
+        node = read_nodes(text, file.path, problems)
+        assert node is not None and not problems.errors
+        shown.update(paths_in(file.shape, node, ""))
+    assert {entry.path for entry in entries(file)} - shown == set()
+
+
+def test_every_live_field_at_the_left_edge_has_a_remark_above_it():
+    for path, text in BEGUN.items():
+        lines = text.split("\n")
+        if not path.endswith(".yaml") or path.endswith("evenweave-28.yaml"):
+            continue
+        for at, line in enumerate(lines):
+            if re.match(r"[a-z_]+:", line) and line != "french_knots:" and lines[at - 1] != "":
+                assert lines[at - 1].startswith("#"), f"{path}: {line}"
+            elif re.match(r"[a-z_]+:", line) and line != "french_knots:":
+                raise AssertionError(f"{path}: {line} has no remark")
+
+
+def test_the_thread_card_says_that_its_colours_are_examples():
+    card = BEGUN["threads/my-cotton.yaml"]
+    assert "THE COLOURS BELOW ARE EXAMPLES" in card.split("name:")[0]
+
+
+def test_the_templates_of_the_files_are_all_used():
+    names = {name for name in environment().list_templates() if name.startswith("begin/")}
+    assert len(names) == len(BEGUN)
+
+
+# --- a real terminal -------------------------------------------------------------------------------
+
+
+@pytest.mark.slow
+@pytest.mark.skipif(os.name != "posix", reason="opens a terminal as POSIX has them")
+def test_on_a_real_terminal_it_asks(tmp_path):
+    import pty
+
+    child, terminal = pty.fork()
+    if child == 0:  # pragma: no cover
+        os.chdir(tmp_path)
+        os.execv(sys.executable, [sys.executable, "-m", "packetgen", "begin"])
+    os.write(terminal, b"Along the Path\nWren Alder\n\nBean Poles\n\n20\n20\n")
+    said = b""
+    while True:
+        try:
+            said += (read := os.read(terminal, 4096))
+        except OSError:  # the other end is closed
+            break
+        if not read:
+            break
+    assert os.waitstatus_to_exitcode(os.waitpid(child, 0)[1]) == 0, said.decode()
+    assert b"The title of your series [Along the Garden Path]: " in said
+    assert faults(tmp_path / "content") == []

@@ -1,0 +1,674 @@
+"""What an author gets who brings in a design: a chart and a key that pass proof, or one line that says
+what is wrong with her file. Nothing of hers is lost."""
+
+# ruff: noqa: E501 - the lines of output stand whole, as an author sees them
+
+import struct
+import zlib
+from io import BytesIO
+from pathlib import Path
+
+import numpy as np
+import pytest
+from click.testing import CliRunner
+from hypothesis import HealthCheck, given, settings
+from hypothesis import strategies as st
+from PIL import Image
+
+from packetgen.cli import main
+from packetgen.pipeline import proof
+from tests.content_builder import (
+    CHART,
+    FERN,
+    PATTERN,
+    TINY,
+    build,
+    picture,
+    picture_that_claims,
+)
+
+BRICK, PEAT, LEAF = "#a04030", "#6b503a", "#4f7942"
+CLEAR = (0, 0, 0, 0)
+
+
+@pytest.fixture
+def desk(tmp_path, monkeypatch):
+    """An author's folder with the tiny content in it; the terminal stands in it."""
+    build(tmp_path / "content")
+    monkeypatch.chdir(tmp_path)
+    return tmp_path
+
+
+def run(*words: str, code: int = 0):
+    result = CliRunner().invoke(main, ["bring", *words])
+    if result.exception and not isinstance(result.exception, SystemExit):
+        raise result.exception
+    assert result.exit_code == code, result.output
+    return result
+
+
+def files(folder: Path) -> dict[str, bytes]:
+    return {
+        path.relative_to(folder).as_posix(): path.read_bytes()
+        for path in sorted(folder.rglob("*"))
+        if path.is_file()
+    }
+
+
+def rows(path: Path) -> list[str]:
+    return [line for line in path.read_text("utf-8").splitlines() if not line.startswith("#")]
+
+
+# --- looking only ---
+
+
+def test_without_a_place_to_go_nothing_is_written(desk):
+    (desk / "design.png").write_bytes(picture([[BRICK, PEAT, CLEAR]]))
+    before = files(desk)
+    said = run("design.png", "--threads", "moss").stdout
+    assert files(desk) == before
+    assert "E2 brick" in said and "K4 peat" in said and "07" not in said
+    assert "3 × 1 stitches, 2 of them worked, in 2 colours" in said
+    assert "Nothing is written yet" in said
+
+
+def test_the_look_shows_the_file_and_the_chart_side_by_side(desk):
+    (desk / "design.png").write_bytes(picture([[BRICK, PEAT], [LEAF, CLEAR]]))
+    run("design.png", "--threads", "moss", "--look", "look.png")
+    look = Image.open(desk / "look.png").convert("RGB")
+    colours = {f"#{r:02x}{g:02x}{b:02x}" for _, (r, g, b) in look.getcolors(1 << 20)}
+    assert {BRICK, PEAT, LEAF} <= colours
+    half = look.width // 2
+    for side in (
+        look.crop((0, 0, half, look.height)),
+        look.crop((half, 0, look.width, look.height)),
+    ):
+        assert len(side.getcolors(1 << 20)) >= 5
+
+
+# --- into a pattern ---
+
+
+def test_a_design_comes_into_a_pattern_and_passes_proof(desk):
+    """Both thread sets get their numbers; the lines that the old chart had are dropped as was said."""
+    (desk / "design.png").write_bytes(picture([[BRICK, PEAT, LEAF], [LEAF, LEAF, CLEAR]]))
+    run("design.png", "--pattern", "fern", "--replace", "--drop-lines")
+    checked = proof(desk / "content")
+    assert checked.sound
+    (figures,) = checked.reckoned[0].figures
+    assert figures.pattern.grid.rows == ("rkf", "ff.")
+    threads = {
+        line.mark: tuple(colour.number for of in line.threads.values() for colour in of)
+        for line in figures.pattern.key
+    }
+    assert threads == {"r": ("E2", "10"), "k": ("K4", "12"), "f": ("07", "14")}
+
+
+def test_the_old_files_are_kept_and_never_written_over(desk):
+    for number, colour in enumerate((LEAF, PEAT), 1):
+        (desk / "design.png").write_bytes(picture([[colour] * number]))
+        said = run("design.png", "--pattern", "fern", "--replace", "--drop-lines").stdout
+        assert "The old one is kept: " in said
+    folder = desk / "content" / FERN
+    assert (folder / "_before-chart.txt").read_text() == TINY[CHART]
+    assert (folder / "_before-pattern.yaml").read_text() == TINY[PATTERN]
+    assert rows(folder / "_before-2-chart.txt") == ["f"]
+    assert rows(folder / "chart.txt") == ["pp"]
+    assert proof(desk / "content").sound
+
+
+def test_a_chart_that_is_there_stays_unless_its_author_says_so(desk):
+    (desk / "design.png").write_bytes(picture([[BRICK, PEAT]]))
+    before = files(desk)
+    said = run("design.png", "--pattern", "fern", code=2).stderr
+    assert "chart.txt is there already; --replace exchanges it and keeps the old one" in said
+    assert files(desk) == before
+
+
+def test_lines_that_would_hang_in_the_air_are_told_and_nothing_is_written(desk):
+    """The backstitch of the old chart needs a larger one."""
+    (desk / "design.png").write_bytes(picture([[BRICK, PEAT]]))
+    before = files(desk)
+    said = run("design.png", "--pattern", "fern", "--replace", code=1).stderr
+    assert f"content/{PATTERN}:" in said and "--drop-lines takes them away" in said
+    assert "nothing was written" in said
+    assert files(desk) == before
+
+
+def test_only_the_key_of_a_pattern_is_exchanged(desk):
+    """Remarks, order and everything else stay as they were written, and so does every line that is
+    still stitched with."""
+    text = (
+        TINY[PATTERN]
+        .replace("key:\n", "# what it is stitched with\nkey:\n  # of the pot\n")
+        .replace("backstitch:", "# the outline\nbackstitch:")
+    )
+    (desk / "content" / PATTERN).write_text(text)
+    (desk / "design.png").write_bytes(
+        picture([[BRICK, LEAF, BRICK, LEAF], [PEAT, LEAF, CLEAR, CLEAR]])
+    )
+    run("design.png", "--pattern", "fern", "--replace")
+    line = '  b: {moss: [E2, "07"], spool: ["10", "14"]}\n'
+    new = '  f: {moss: "07", spool: "14"}   # fern\n'
+    assert (desk / "content" / PATTERN).read_text() == text.replace(line, new)
+    assert rows(desk / "content" / CHART) == ["rfrf", "kf.."]
+
+
+def test_a_key_between_brackets_is_understood(desk):
+    start, end = TINY[PATTERN].index("key:\n"), TINY[PATTERN].index("backstitch:")
+    key = 'key: {r: {moss: E2, spool: "10"}, k: {moss: K4, spool: "12"},\n  b: {moss: [E2, "07"], spool: ["10", "14"]}}\n'
+    (desk / "content" / PATTERN).write_text(TINY[PATTERN][:start] + key + TINY[PATTERN][end:])
+    (desk / "design.png").write_bytes(
+        picture([[BRICK, LEAF, BRICK, LEAF], [PEAT, LEAF, CLEAR, CLEAR]])
+    )
+    run("design.png", "--pattern", "fern", "--replace")
+    checked = proof(desk / "content")
+    assert checked.sound and [one.mark for one in checked.reckoned[0].figures[0].pattern.key] == [
+        "r",
+        "k",
+        "f",
+    ]
+
+
+@pytest.mark.parametrize("ends", [b"\n", b"\r\n"])
+def test_line_ends_stay_those_of_the_author(desk, ends):
+    path = desk / "content" / PATTERN
+    path.write_bytes(TINY[PATTERN].encode().replace(b"\n", ends))
+    (desk / "design.png").write_bytes(picture([[LEAF]]))
+    run("design.png", "--pattern", "fern", "--replace", "--drop-lines")
+    data = path.read_bytes()
+    assert data.count(b"\n") == data.count(ends) > 10
+    assert proof(desk / "content").sound
+
+
+def test_a_set_that_is_matched_by_the_tool_gets_no_numbers(desk):
+    text = TINY[PATTERN].replace(
+        "thread_sets: [moss, spool]\n", "thread_sets: [moss, spool]\nmatched: {spool: moss}\n"
+    )
+    (desk / "content" / PATTERN).write_text(text)
+    (desk / "design.png").write_bytes(picture([[LEAF]]))
+    run("design.png", "--pattern", "fern", "--replace", "--drop-lines")
+    assert '  f: {moss: "07"}   # fern\n' in (desk / "content" / PATTERN).read_text()
+    assert proof(desk / "content").sound
+
+
+def test_a_chart_of_pixels_gives_way_to_one_of_text(desk):
+    folder = desk / "content" / FERN
+    (folder / "chart.txt").unlink()
+    (folder / "chart.png").write_bytes(picture([[BRICK, PEAT], [PEAT, PEAT]]))
+    (desk / "design.png").write_bytes(picture([[LEAF]]))
+    run("design.png", "--pattern", "fern", "--replace", "--drop-lines")
+    checked = proof(desk / "content")
+    assert checked.sound and checked.reckoned[0].figures[0].pattern.grid.rows == ("f",)
+    assert (folder / "chart.png").exists() and "chart: " in (folder / "pattern.yaml").read_text()
+
+
+def test_kept_symbols_of_marks_that_went_go_too(desk):
+    folder = desk / "content" / FERN
+    (folder / "symbols.yaml").write_text('symbols:\n  "r": heart\n  "k": disc\n')
+    (desk / "design.png").write_bytes(picture([[PEAT, LEAF]]))
+    run("design.png", "--pattern", "fern", "--replace", "--drop-lines")
+    assert (folder / "symbols.yaml").read_text() == 'symbols:\n  "k": disc\n'
+    assert [str(one) for one in proof(desk / "content").problems if "symbol" in one.code] == []
+
+
+def test_the_same_design_again_changes_nothing(desk):
+    (desk / "design.png").write_bytes(picture([[BRICK, PEAT, LEAF], [LEAF, LEAF, CLEAR]]))
+    run("design.png", "--pattern", "fern", "--replace", "--drop-lines")
+    before = files(desk)
+    said = run("design.png", "--pattern", "fern", "--replace").stdout
+    assert "nothing had to be written" in said and files(desk) == before
+
+
+def test_a_pattern_or_card_that_is_not_there_is_answered_with_the_nearest(desk):
+    (desk / "design.png").write_bytes(picture([[BRICK]]))
+    assert "did you mean 'fern'?" in run("design.png", "--pattern", "ferm", code=2).stderr
+    assert "did you mean 'moss'?" in run("design.png", "--threads", "mos", code=2).stderr
+    assert (
+        "did you mean 'spool'?"
+        in run("design.png", "--pattern", "fern", "--threads", "spol", code=2).stderr
+    )
+    assert "--threads CARD" in run("design.png", code=2).stderr
+
+
+def test_a_design_that_is_too_large_for_the_finishing_piece_is_written_and_told(desk):
+    """The piece, or the cloth, can be changed when the design is there."""
+    large = np.array([tuple(one) for one in RGB], np.uint8)[np.arange(90 * 91).reshape(91, 90) % 3]
+    (desk / "design.png").write_bytes(_as_png(Image.fromarray(large)))
+    said = run("design.png", "--pattern", "fern", "--replace", "--drop-lines", code=1)
+    assert "It is written; before it can be built, this is to mend:" in said.stderr
+    assert f"content/{PATTERN}:" in said.stderr and "does not hold it" in said.stderr
+    assert len(rows(desk / "content" / CHART)) == 91
+    assert {one.code for one in proof(desk / "content").problems.errors} == {"does-not-fit"}
+
+
+def test_faults_that_stood_there_before_are_no_hindrance(desk):
+    (desk / "content" / FERN / "story.md").write_text("")
+    (desk / "design.png").write_bytes(picture([[LEAF]]))
+    said = run("design.png", "--pattern", "fern", "--replace", "--drop-lines").stdout
+    assert "1 thing to mend stood there before" in said
+    assert rows(desk / "content" / CHART) == ["f"]
+
+
+# --- into a new folder ---
+
+
+def test_a_new_folder_gets_a_chart_and_a_key(desk):
+    (desk / "design.png").write_bytes(picture([[BRICK, PEAT], [CLEAR, LEAF]]))
+    run("design.png", "--threads", "moss", "--into", "new")
+    assert (desk / "new/chart.txt").read_text() == (
+        "# new: one character a stitch, a full stop is bare cloth.\n"
+        "# b  E2 brick\n# p  K4 peat\n# f  07 fern\nbp\n.f\n"
+    )
+    assert (
+        (desk / "new/key.yaml")
+        .read_text()
+        .endswith(
+            'key:\n  b: {moss: E2}   # brick\n  p: {moss: K4}   # peat\n  f: {moss: "07"}   # fern\n'
+        )
+    )
+    before = files(desk)
+    run("design.png", "--threads", "moss", "--into", "new", code=2)
+    assert files(desk) == before
+
+
+# --- kinds of PNG ---
+
+SQUARE = np.array([[0, 1, 2], [2, 1, 0]])
+
+
+def _as_png(image: Image.Image, **facts: object) -> bytes:
+    data = BytesIO()
+    image.save(data, "PNG", **facts)
+    return data.getvalue()
+
+
+def _chunk(kind: bytes, data: bytes) -> bytes:
+    return struct.pack(">I", len(data)) + kind + data + struct.pack(">I", zlib.crc32(kind + data))
+
+
+def png(
+    depth: int, colour: int, lines: list[bytes], *extra: bytes, interlaced: bool = False
+) -> bytes:
+    """A PNG written byte by byte (W3C PNG, chapters 5 and 11), 3 × 2 pixels."""
+    head = struct.pack(">IIBBBBB", 3, 2, depth, colour, 0, 0, int(interlaced))
+    body = zlib.compress(b"".join(b"\0" + line for line in lines))
+    return (
+        b"\x89PNG\r\n\x1a\n"
+        + _chunk(b"IHDR", head)
+        + b"".join(extra)
+        + _chunk(b"IDAT", body)
+        + _chunk(b"IEND", b"")
+    )
+
+
+RGB = [bytes.fromhex(one[1:]) for one in (BRICK, PEAT, LEAF)]
+DEEP = [b"".join(bytes([part, 0x80]) for part in one) for one in RGB]
+PALETTE = _chunk(b"PLTE", b"".join(RGB))
+
+
+def _rows_of(values: list[bytes]) -> list[bytes]:
+    return [b"".join(values[n] for n in line) for line in SQUARE.tolist()]
+
+
+KINDS = {
+    "true colour": (png(8, 2, _rows_of(RGB)), "bpf fpb"),
+    "true colour of 16 bits": (png(16, 2, _rows_of(DEEP)), "bpf fpb"),
+    "true colour with opacity": (
+        png(8, 6, _rows_of([RGB[0] + b"\0", RGB[1] + b"\xff", RGB[2] + b"\xff"])),
+        ".pf fp.",
+    ),
+    "true colour of 16 bits with opacity": (
+        png(16, 6, _rows_of([DEEP[0] + b"\0\0", DEEP[1] + b"\xff\xff", DEEP[2] + b"\xff\xff"])),
+        ".pf fp.",
+    ),
+    "one colour of it clear": (
+        png(
+            8,
+            2,
+            _rows_of(RGB),
+            _chunk(b"tRNS", b"".join(b"\0" + RGB[1][n : n + 1] for n in range(3))),
+        ),
+        "b.f f.b",
+    ),
+    "one colour of 16 bits clear": (
+        png(16, 2, _rows_of(DEEP), _chunk(b"tRNS", DEEP[2])),
+        "bp. .pb",
+    ),
+    "indexed": (png(8, 3, [bytes(line) for line in SQUARE.tolist()], PALETTE), "bpf fpb"),
+    "indexed in 2 bits": (png(2, 3, [b"\x18", b"\x90"], PALETTE), "bpf fpb"),
+    "indexed, an entry clear": (
+        png(8, 3, [bytes(line) for line in SQUARE.tolist()], PALETTE, _chunk(b"tRNS", b"\xff\0")),
+        "b.f f.b",
+    ),
+    "grey": (png(8, 0, [bytes([0, 128, 255]), bytes([255, 128, 0])]), "chw whc"),
+    "grey of 16 bits": (
+        png(16, 0, [struct.pack(">3H", 0, 32896, 65535), struct.pack(">3H", 65535, 32896, 0)]),
+        "chw whc",
+    ),
+    "grey of 16 bits, white clear": (
+        png(
+            16,
+            0,
+            [struct.pack(">3H", 0, 32896, 65535), struct.pack(">3H", 65535, 32896, 0)],
+            _chunk(b"tRNS", b"\xff\xff"),
+        ),
+        "ch. .hc",
+    ),
+    "grey with opacity": (
+        png(8, 4, [bytes([0, 255, 128, 255, 255, 0]), bytes([255, 0, 128, 255, 0, 255])]),
+        "ch. .hc",
+    ),
+    "black and white": (png(1, 0, [b"\xa0", b"\x40"]), "wcw cwc"),
+    "interlaced": (
+        # Adam7 of 3 × 2 has the first pixel, the third, the second, and then the whole second row.
+        png(8, 2, [RGB[0], RGB[2], RGB[1], RGB[2] + RGB[1] + RGB[0]], interlaced=True),
+        "bpf fpb",
+    ),
+}
+GREYS = """\
+name: Greys
+material: cotton
+strands: 6
+tex: 25
+sold_as: skein
+length: 8 m
+dyed: plain
+colours:
+  - {number: "1", name: coal, hex: "#000000"}
+  - {number: "2", name: haze, hex: "#808080"}
+  - {number: "3", name: white, hex: "#ffffff"}
+"""
+
+
+@pytest.mark.parametrize("kind", KINDS)
+def test_every_kind_of_png_is_read(desk, kind):
+    data, chart = KINDS[kind]
+    (desk / "design.png").write_bytes(data)
+    (desk / "content/threads/greys.yaml").write_text(GREYS)
+    card = "greys" if "grey" in kind or "white" in kind else "moss"
+    run("design.png", "--threads", card, "--into", "new")
+    assert " ".join(rows(desk / "new/chart.txt")) == chart
+
+
+def test_half_clear_pixels_are_told(desk):
+    clear = (*bytes.fromhex(PEAT[1:]), 100)
+    full = (*bytes.fromhex(BRICK[1:]), 200)
+    (desk / "design.png").write_bytes(picture([[LEAF, clear], [full, LEAF]]))
+    result = run("design.png", "--threads", "moss", "--into", "new")
+    assert result.stderr.splitlines() == [
+        "./design.png:1:2: advice: 2 stitches half transparent, the first at column 2, row 1; "
+        "what is less than half opaque became bare cloth, the rest full stitches: look at them "
+        "[bring-half-clear]"
+    ]
+    assert rows(desk / "new/chart.txt") == ["f.", "bf"]
+
+
+def test_a_colour_may_stand_for_bare_cloth_and_bare_edges_go(desk):
+    white = "#ffffff"
+    (desk / "design.png").write_bytes(
+        picture([[white] * 4, [white, BRICK, LEAF, white], [white] * 4])
+    )
+    run("design.png", "--threads", "moss", "--bare", white, "--trim", "--into", "new")
+    assert rows(desk / "new/chart.txt") == ["bf"]
+
+
+def test_the_author_may_say_how_large_a_stitch_is(desk):
+    """Two squares alone tell nobody."""
+    two = Image.new("RGB", (24, 12), BRICK)
+    two.paste(PEAT, (12, 0, 24, 12))
+    (desk / "design.png").write_bytes(_as_png(two))
+    run("design.png", "--threads", "moss", "--cell", "12", "--into", "new")
+    assert rows(desk / "new/chart.txt") == ["bp"]
+
+
+def test_an_enlarged_picture_in_a_frame_loses_the_frame(desk):
+    chance = np.random.default_rng(7)
+    small = chance.integers(0, 3, (14, 17))
+    colours = np.array([tuple(one) for one in RGB], np.uint8)[small]
+    large = Image.fromarray(colours.repeat(9, 0).repeat(9, 1))
+    framed = Image.new("RGB", (large.width + 41, large.height + 31), "#e8e8e8")
+    framed.paste(large, (20, 15))
+    (desk / "design.png").write_bytes(_as_png(framed))
+    said = run("design.png", "--threads", "moss", "--into", "new").stdout
+    assert "what lies around the chart is left out" in said
+    assert rows(desk / "new/chart.txt") == [
+        "".join("bpf"[n] for n in line) for line in small.tolist()
+    ]
+
+
+# --- tables and grids ---
+
+
+def test_a_table_may_hold_colours_numbers_names_and_codes(desk):
+    (desk / "grid.csv").write_text(f"E2,{PEAT},fern,\nx,.,07,#A04030\n")
+    run("grid.csv", "--threads", "moss", "--code", "x=peat", "--into", "new")
+    assert rows(desk / "new/chart.txt") == ["bpf.", "p.fb"]
+
+
+@pytest.mark.parametrize("separator", [",", ";", "\t"])
+def test_a_table_may_come_from_any_spreadsheet(desk, separator):
+    (desk / "grid.csv").write_text(f"\ufeffE2{separator}K4\r\n{separator}07\r\n", newline="")
+    run("grid.csv", "--threads", "moss", "--into", "new")
+    assert rows(desk / "new/chart.txt") == ["bp", ".f"]
+
+
+def test_a_grid_of_signs_says_its_threads_in_its_remarks(desk):
+    (desk / "grid.txt").write_text("# mine\n# X  E2 the pot\n# o  K4\nXXo\n Xo\n")
+    run("grid.txt", "--threads", "moss", "--into", "new")
+    assert (desk / "new/chart.txt").read_text() == "# mine\n# X  E2 the pot\n# o  K4\nXXo\n.Xo\n"
+    assert "X: {moss: E2}" in (desk / "new/key.yaml").read_text()
+
+
+def test_a_grid_in_the_marks_of_the_pattern_needs_no_more(desk):
+    (desk / "grid.txt").write_text("bbbb\nrk..\n")
+    run("grid.txt", "--pattern", "fern", "--replace")
+    assert (desk / "content" / PATTERN).read_text() == TINY[PATTERN]
+    assert rows(desk / "content" / CHART) == ["bbbb", "rk.."]
+
+
+# --- photographs ---
+
+
+def _photograph(path: Path, size: tuple[int, int] = (90, 60), turned: bool = False) -> None:
+    across = np.linspace(0, 255, size[0])
+    rgb = np.stack([np.tile(across, (size[1], 1))] * 3, -1).astype(np.uint8)
+    exif = Image.Exif()
+    exif[0x0112] = 6 if turned else 1
+    Image.fromarray(rgb).save(path, "JPEG", exif=exif)
+
+
+@pytest.mark.parametrize("turned", [False, True])
+def test_a_photograph_becomes_as_wide_as_was_asked_and_stands_upright(desk, turned):
+    _photograph(desk / "photo.jpg", turned=turned)
+    (desk / "content/threads/greys.yaml").write_text(GREYS)
+    said = run("photo.jpg", "--threads", "greys", "--wide", "30", "--into", "new").stdout
+    chart = rows(desk / "new/chart.txt")
+    assert (len(chart[0]), len(chart)) == ((30, 45) if turned else (30, 20))
+    assert "a photograph of" in said and set("".join(chart)) == set("chw")
+
+
+def test_fewer_colours_than_the_file_names_are_refused(desk):
+    (desk / "grid.csv").write_text("E2,K4\n")
+    said = run("grid.csv", "--threads", "moss", "--colours", "1", code=2).stderr
+    assert "1 colours are too few" in said or "1 colour is too few" in said
+
+
+# --- what is wrong ---
+
+
+def wrong(desk: Path, *words: str) -> list[str]:
+    """The lines about a file that cannot be read; nothing is written."""
+    before = files(desk)
+    result = run(*words, "--threads", "moss", "--into", "new", code=1)
+    assert files(desk) == before
+    *lines, last = result.stderr.splitlines()
+    assert last.endswith("to mend; nothing was written.")
+    return lines
+
+
+def test_another_kind_of_file_is_told(desk):
+    (desk / "design.gif").write_bytes(b"GIF89a")
+    assert wrong(desk, "design.gif") == [
+        "./design.gif:1:1: 'design.gif' is no kind of file that a design is read from; "
+        "give a PNG, a table (.csv) or a grid of signs (.txt), or a photograph as JPEG [bring-kind]"
+    ]
+
+
+@pytest.mark.parametrize(
+    "data", [b"", b"no picture", picture([[BRICK] * 9] * 9)[:60]], ids=["empty", "words", "cut off"]
+)
+def test_a_broken_picture_is_told(desk, data):
+    (desk / "design.png").write_bytes(data)
+    assert wrong(desk, "design.png") == [
+        "./design.png:1:1: this is not a PNG picture that can be read; save it again as PNG "
+        "[picture-unreadable]"
+    ]
+
+
+@pytest.mark.parametrize("size", [(8000, 8000), (60000, 60000)])
+def test_a_picture_that_is_too_large_is_told_before_it_is_unpacked(desk, size):
+    (desk / "design.png").write_bytes(picture_that_claims(*size))
+    (line,) = wrong(desk, "design.png")
+    assert "50" in line
+
+
+def test_a_large_picture_without_stitches_is_told(desk):
+    """Noise; a stitch would have to be found in it."""
+    noise = np.random.default_rng(3).integers(0, 255, (40, 1100, 3)).astype(np.uint8)
+    (desk / "design.png").write_bytes(_as_png(Image.fromarray(noise)))
+    assert wrong(desk, "design.png") == [
+        "./design.png:1:1: the picture has 1100 × 40 pixels, and no size was found at which a stitch is drawn; "
+        "one pixel a stitch, 1000 is the most either way; say how many pixels wide a stitch is, --cell 12, "
+        "or how wide a photograph shall become, --wide 100 [bring-not-found]"
+    ]
+
+
+def test_a_stitch_larger_than_the_picture_is_told(desk):
+    (desk / "design.png").write_bytes(picture([[BRICK] * 4] * 4))
+    assert wrong(desk, "design.png", "--cell", "5") == [
+        "./design.png:1:1: a stitch of 5 pixels finds no room in a picture of 4 × 4; "
+        "give --cell a smaller number, or leave it out [bring-cell-large]"
+    ]
+
+
+def test_a_photograph_needs_a_width_that_can_be(desk):
+    _photograph(desk / "photo.jpg", (10, 90))
+    assert wrong(desk, "photo.jpg") == [
+        "./photo.jpg:1:1: a JPEG is read as a photograph, and nobody has said how wide it shall become; "
+        "say how many stitches, --wide 100; for a chart save the picture as PNG [bring-photo-wide]"
+    ]
+    assert wrong(desk, "photo.jpg", "--wide", "300") == [
+        "./photo.jpg:1:1: 300 stitches wide, the picture becomes 2700 high; 1000 is the most; give --wide 111 or less "
+        "[bring-photo-high]"
+    ]
+
+
+@pytest.mark.parametrize(
+    ("name", "data"), [("d.png", picture([[CLEAR] * 3])), ("d.csv", b",,\n"), ("d.txt", b"...\n")]
+)
+def test_a_file_of_bare_cloth_is_told(desk, name, data):
+    (desk / name).write_bytes(data)
+    assert wrong(desk, name) == [
+        f"./{name}:1:1: there is no stitch in it, all is bare cloth; "
+        "look whether it is the right file, and what stands for bare cloth [bring-all-bare]"
+    ]
+
+
+def test_every_code_that_nobody_can_read_is_told_where_it_stands_first(desk):
+    (desk / "grid.csv").write_text("E2,x,x\nferm,#12345,E2\n")
+    assert wrong(desk, "grid.csv") == [
+        "./grid.csv:1:2: 'x', which stands for 2 stitches, is no colour like '#6b503a' and no number of the card; "
+        "known here: 07, E2, K4, brick, fern, peat; or say what it is, for example --code 'x=E2' [bring-code-unknown]",
+        "./grid.csv:2:1: 'ferm', which stands for 1 stitch, is no colour like '#6b503a' and no number of the card; "
+        "did you mean 'fern'?; or say what it is, for example --code 'ferm=E2' [bring-code-unknown]",
+        "./grid.csv:2:2: '#12345', which stands for 1 stitch, is no colour like '#6b503a' and no number of the card; "
+        "known here: 07, E2, K4, brick, fern, peat; or say what it is, for example --code '#12345=E2' [bring-code-unknown]",
+    ]
+
+
+def test_a_code_that_is_given_no_thread_is_told(desk):
+    (desk / "grid.csv").write_text("x\n")
+    assert "no 'K5'" in run("grid.csv", "--threads", "moss", "--code", "x=K5", code=2).stderr
+    assert "write the code" in run("grid.csv", "--threads", "moss", "--code", "x", code=2).stderr
+
+
+@settings(
+    max_examples=60, deadline=None, suppress_health_check=[HealthCheck.function_scoped_fixture]
+)
+@given(st.binary(max_size=200), st.sampled_from([".png", ".csv", ".txt", ".jpg"]), st.booleans())
+def test_no_bytes_bring_the_command_down(desk, data, ending, as_picture):
+    """Whatever lies in the file: a chart, or lines that say what is wrong."""
+    head = b"\x89PNG\r\n\x1a\n" if as_picture else b""
+    (desk / f"any{ending}").write_bytes(head + data)
+    result = CliRunner().invoke(main, ["bring", f"any{ending}", "--threads", "moss", "--wide", "9"])
+    assert result.exit_code in (0, 1), result.output
+    assert "fault in packetgen" not in result.output
+
+
+# --- there and back ---
+
+
+def chart_picture(*words: str, code: int = 0) -> str:
+    result = CliRunner().invoke(main, ["chart", "picture", *words])
+    assert result.exit_code == code, result.output
+    return result.output
+
+
+@pytest.mark.parametrize("px", ["1", "6"])
+def test_a_chart_drawn_as_a_picture_comes_back_to_the_letter(desk, px):
+    """Remarks and all, so that nothing has to be written."""
+    chart_picture("fern", "--px", px, "--into", "fern.png")
+    before = files(desk)
+    assert "nothing had to be written" in run("fern.png", "--pattern", "fern", "--replace").stdout
+    assert files(desk) == before
+    (desk / "content" / CHART).write_text("....\n....\n")
+    run("fern.png", "--pattern", "fern", "--replace")
+    assert (desk / "content" / CHART).read_text() == TINY[CHART]
+
+
+def test_a_stitch_that_was_changed_in_another_program_is_changed_in_the_chart(desk):
+    """Saved there in full colour; the key stays, and with it the backstitch."""
+    chart_picture("fern", "--into", "fern.png")
+    edited = Image.open(BytesIO((desk / "fern.png").read_bytes())).convert("RGBA")
+    edited.putpixel((1, 1), (*RGB[0], 255))
+    edited.save(desk / "fern.png")
+    said = run("fern.png", "--pattern", "fern", "--replace").stdout
+    assert rows(desk / "content" / CHART) == ["rrbb", "rr.."]
+    assert (desk / "content" / PATTERN).read_text() == TINY[PATTERN]
+    assert "stays on the new one: backstitch, french_knots, beads, close_ups" in said
+
+
+def test_a_picture_has_the_name_of_its_pattern_and_bounds(desk):
+    assert "4 × 2 stitches in fern.png" in chart_picture("fern")
+    assert Image.open(BytesIO((desk / "fern.png").read_bytes())).size == (4, 2)
+    assert "did you mean 'fern'?" in chart_picture("ferns", code=2)
+
+
+def test_what_is_told_finds_room_on_a_terminal(desk):
+    many = [
+        [f"#{red:02x}{green:02x}40" for red in range(0, 250, 10)] for green in range(0, 250, 10)
+    ]
+    (desk / "design.png").write_bytes(picture(many))
+    said = run("design.png", "--threads", "moss", "--colours", "2", "--tidy", "30").stdout
+    assert max(map(len, said.splitlines())) <= 80
+    assert "To keep to the number of colours" in said and "Fall together on" in said
+
+
+@pytest.mark.parametrize("mode", ["L", "CMYK"])
+def test_photographs_without_colour_or_for_printers_are_read(desk, mode):
+    (desk / "content/threads/greys.yaml").write_text(GREYS)
+    data = BytesIO()
+    Image.new("RGB", (40, 20), "#808080").convert(mode).save(data, "JPEG")
+    (desk / "photo.jpeg").write_bytes(data.getvalue())
+    run("photo.jpeg", "--threads", "greys", "--wide", "10", "--into", "new")
+    assert rows(desk / "new/chart.txt") == ["h" * 10] * 5
+
+
+def test_a_chart_that_is_named_outside_its_folder_is_not_written_there(desk):
+    (desk / "content" / PATTERN).write_text(TINY[PATTERN] + "chart: ../chart.txt\n")
+    (desk / "content" / CHART).rename(desk / "content" / FERN / "../chart.txt")
+    (desk / "design.png").write_bytes(picture([[LEAF]]))
+    run("design.png", "--pattern", "fern", "--replace", "--drop-lines")
+    assert rows(desk / "content" / FERN / "../chart.txt") == ["rrbb", "rk.."]
+    assert rows(desk / "content" / CHART) == ["f"] and proof(desk / "content").reckoned

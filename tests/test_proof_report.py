@@ -1,0 +1,265 @@
+"""`packetgen proof` as an editor's report: on the terminal, and as a page that is the author's own."""
+
+import re
+from html.parser import HTMLParser
+from pathlib import Path
+
+import pytest
+from click.testing import CliRunner
+
+from packetgen.cli import main
+from packetgen.diagnostics import Place, Problems
+from packetgen.pipeline import proof, review
+from packetgen.reckon.review import SHARED, folder_of, review_of
+from packetgen.render.proof_report import Tone, lines_of
+from packetgen.render.terminal import Depth
+from tests.content_builder import CHART, FERN, FINISH, MOSS, PATTERN, SERIES, TINY, build, picture
+from tests.test_loading import loaded
+from tests.wrong_input_review import CALM
+
+# The tiny folder, of which nothing is left to say.
+PHOTO = f"{FERN}/photo.jpg"
+WELL = CALM | {
+    PATTERN: TINY[PATTERN]
+    .replace("credits: {", "photo_alt: A fern on a shelf.\ncredits: {finisher: Hazel Penn, ")
+    .replace('[E2, "07"], spool: ["10", "14"]', '"07", spool: "14"'),
+    FINISH: ("pairs: 4", "pairs: 0"),
+    PHOTO: picture([["#a04030"] * 1000] * 600, "JPEG"),
+}
+
+
+def run(*words: object, code: int = 0):
+    done = CliRunner().invoke(main, ["proof", *map(str, words)])
+    assert done.exit_code == code, done.output
+    return done
+
+
+@pytest.fixture
+def content(tmp_path) -> Path:
+    return build(tmp_path / "content", CALM)
+
+
+# --- the order of things ----------------------------------------------------------------------------
+
+
+def test_files_belong_to_their_pattern_their_series_or_to_all():
+    assert folder_of(CHART) == folder_of(f"{FERN}/story.md") == FERN
+    assert folder_of(SERIES) == folder_of("series/garden-year/welcome.md") == "series/garden-year"
+    assert folder_of(MOSS) == folder_of("finishes/shelf/finish.yaml") == folder_of("content") == ""
+
+
+def test_patterns_come_before_their_series_and_what_all_share_comes_last():
+    """Also where nothing could be read, so that the folders' names are all that is known."""
+    problems = Problems()
+    for path in (
+        MOSS,
+        SERIES,
+        "series/garden-year/ivy/pattern.yaml",
+        CHART,
+        "series/attic/a/x.txt",
+    ):
+        problems.add(Place(path), "file-empty")
+    titles = [chapter.title for chapter in review_of((), problems).chapters]
+    assert titles == [
+        "series/attic/a",
+        FERN,
+        "series/garden-year/ivy",
+        "series/garden-year",
+        SHARED,
+    ]
+
+
+def test_of_a_chapter_faults_come_first_then_advice_then_praise(tmp_path):
+    """A design that does not fit, whose title stands twice: reckoned all the same."""
+    changes = {
+        "finishes/shelf/finish.yaml": (
+            "outline: 0,0 100,0 100,100 0,100",
+            "outline: 0,0 9,0 9,9 0,9",
+        )
+    }
+    found = review(proof(build(tmp_path / "content", changes)))
+    tones = [line.tone for line in lines_of(found, "content", False)]
+    first = tones[: tones.index(Tone.PLAIN)]
+    order = [Tone.HEADING, Tone.FAULT, Tone.ADVICE, Tone.PRAISE]
+    assert list(dict.fromkeys(first)) == order
+    assert first == sorted(first, key=order.index)
+
+
+# --- on the terminal --------------------------------------------------------------------------------
+
+
+def test_every_problem_is_one_whole_line_on_the_error_output(content):
+    done = run("--content", content)
+    assert done.stderr.splitlines()
+    for line in done.stderr.splitlines():
+        assert re.fullmatch(rf"{content}/[^:]+:\d+:\d+: advice: \S.*; \S.* \[[a-z-]+\]", line)
+    assert "advice" not in done.stdout.partition("All is well")[0]
+
+
+def test_praise_is_told_in_few_lines_that_stand_below_one_another(content):
+    lines = run("--content", content).stdout.splitlines()
+    at = next(number for number, line in enumerate(lines) if line.startswith("  good: "))
+    assert "picture in your own words" not in " ".join(lines)
+    block = [lines[at], *(line for line in lines[at + 1 :] if line.startswith(" " * 8))]
+    assert max(map(len, block)) <= 88
+
+
+def test_the_last_line_counts_what_was_found(content):
+    done = run("--content", content)
+    advice = len(done.stderr.splitlines())
+    last = done.stdout.splitlines()[-1]
+    assert re.fullmatch(
+        rf"All is well: 1 pattern checked, nothing to mend; {advice} things to think of, \d+ well done\.",
+        last,
+    )
+
+
+def test_colour_comes_only_where_a_terminal_shows_some(content):
+    assert "\x1b" not in run("--content", content).output
+    lines = list(lines_of(review(proof(content)), "content", False))
+    assert all("\x1b" not in line.shown(Depth.NONE) for line in lines)
+    coloured = {line.tone for line in lines if line.shown(Depth.EVERY) != line.text}
+    assert coloured == {Tone.HEADING, Tone.ADVICE, Tone.PRAISE}
+
+
+# --- for a release ----------------------------------------------------------------------------------
+
+
+def test_strict_lets_no_advice_pass_and_says_how_much_there_is(content):
+    advice = len(run("--content", content).stderr.splitlines())
+    done = run("--content", content, "--strict", code=1)
+    assert done.stderr.splitlines()[-1] == f"{advice} things to think of: --strict lets none pass."
+
+
+def test_strict_passes_what_nothing_is_said_of(tmp_path):
+    done = run("--content", build(tmp_path / "content", WELL), "--strict")
+    assert done.stderr == "" and "0 things to think of" in done.stdout
+
+
+def test_strict_leaves_a_fault_what_it_is(content):
+    (content / CHART).write_text("rrbb\nr?..\n")
+    assert "1 thing to mend" in run("--content", content, "--strict", code=1).stderr
+
+
+# --- the page ---------------------------------------------------------------------------------------
+
+
+class Page(HTMLParser):
+    """What a page shows, and every address that it would fetch."""
+
+    def __init__(self, text: str) -> None:
+        super().__init__()
+        self.fetched: list[str] = re.findall(r"url\(\"?([^)\"]*)", text)
+        self.pictures: list[dict[str, str | None]] = []
+        self.headings: list[str] = []
+        self.words = ""
+        self._in: list[str] = []
+        self.feed(text)
+
+    def handle_starttag(self, tag, attrs):
+        named = dict(attrs)
+        self.fetched += [
+            named[name] for name in ("src", "srcset", "data", "action") if named.get(name)
+        ]
+        if tag == "link":
+            self.fetched.append(named["href"])
+        if tag == "img":
+            self.pictures.append(named)
+        assert tag != "script"
+        self._in.append(tag)
+
+    def handle_endtag(self, tag):
+        while self._in and self._in.pop() != tag:
+            pass
+
+    def handle_data(self, data):
+        if self._in and self._in[-1] in ("h2", "h3"):
+            self.headings.append(data)
+        if "style" not in self._in:
+            self.words += data
+
+
+def page(content: Path, into: Path, code: int = 0) -> Page:
+    run("--content", content, "--report", into, code=code)
+    return Page(into.read_text(encoding="utf-8"))
+
+
+def test_the_page_holds_everything_itself_and_says_that_it_is_not_for_publishing(content, tmp_path):
+    shown = page(content, tmp_path / "out" / "proof.html")
+    assert shown.fetched and all(address.startswith("data:") for address in shown.fetched)
+    assert "Not for publishing." in shown.words
+    assert 'content="noindex"' in (tmp_path / "out" / "proof.html").read_text()
+
+
+def test_each_pattern_has_its_picture_and_its_advice_before_its_praise(content, tmp_path):
+    shown = page(content, tmp_path / "proof.html")
+    assert [one["alt"] for one in shown.pictures] == ["Fern by the Tap, stitched"]
+    assert shown.headings == [
+        "Fern by the Tap", "Advice: to think of", "Praise: what is well done",
+        "The Garden Year", "Advice: to think of", "Praise: what is well done",
+    ]  # fmt: skip
+
+
+def test_what_the_terminal_tells_stands_on_the_page_with_its_place_and_its_cause(content, tmp_path):
+    shown = " ".join(page(content, tmp_path / "proof.html").words.split())
+    for chapter in review(proof(content)).chapters:
+        for problem in chapter.problems:
+            assert f"{content}/{problem.place}" in shown and problem.wrong[1:] in shown
+        for praise in chapter.praise:
+            assert praise.words in shown
+    assert "Who does not see the picture hears a text, and none is given." in shown
+
+
+def test_faults_are_on_the_page_too_also_where_nothing_could_be_read(content, tmp_path):
+    (content / CHART).write_text("rrbb\nr?..\n")
+    shown = page(content, tmp_path / "proof.html", code=1)
+    assert shown.headings == [FERN, "Faults: to mend"]
+    assert "The mark '?' at column 2, row 2 is not in the key." in shown.words
+    done = run("--content", content, "--report", tmp_path / "proof.html", code=1)
+    assert done.stderr.splitlines()[-1] == "1 thing to mend."
+
+
+def test_words_of_an_author_are_words_on_the_page(tmp_path):
+    title = TINY[PATTERN].replace("Fern by the Tap", "'Fern <script>x()</script> & Tap'")
+    shown = page(build(tmp_path / "content", {PATTERN: title}), tmp_path / "proof.html")
+    assert "Fern <script>x()</script> & Tap" in shown.headings
+
+
+def test_the_page_is_the_same_every_time(content, tmp_path):
+    page(content, tmp_path / "one.html"), page(content, tmp_path / "two.html")
+    assert (tmp_path / "one.html").read_bytes() == (tmp_path / "two.html").read_bytes()
+
+
+@pytest.mark.parametrize(
+    "place", ["build/site/proof.html", "build/share/a/proof.html", "build/packets/p.html"]
+)
+def test_it_is_never_written_where_a_build_is_published_from(content, tmp_path, place):
+    done = run("--content", content, "--report", tmp_path / place, code=2)
+    assert "would lie in a build, and it shows whole designs" in done.stderr
+    assert not (tmp_path / "build").exists()
+
+
+def test_a_build_of_another_name_is_known_by_its_manifest(content, tmp_path):
+    (tmp_path / "out").mkdir()
+    (tmp_path / "out" / "manifest.json").write_text("{}")
+    run("--content", content, "--report", tmp_path / "out" / "site" / "proof.html", code=2)
+    run("--content", content, "--report", tmp_path / "out" / "proof.html")
+
+
+@pytest.mark.parametrize("name", ["proof.yaml", "proof"])
+def test_it_takes_the_place_of_no_other_kind_of_file(content, tmp_path, name):
+    (tmp_path / name).write_text("mine")
+    assert "ends in .html" in run("--content", content, "--report", tmp_path / name, code=2).stderr
+    assert (tmp_path / name).read_text() == "mine"
+
+
+def test_it_does_not_lie_in_the_content(content):
+    assert (
+        "lie in the content"
+        in run("--content", content, "--report", content / "a.html", code=2).stderr
+    )
+
+
+def test_the_report_needs_no_pdf_engine(content, tmp_path):
+    modules = loaded("proof", "--content", content, "--report", tmp_path / "proof.html")
+    assert "jinja2" in modules and not modules & {"weasyprint", "pydyf"}

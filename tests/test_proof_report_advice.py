@@ -1,0 +1,286 @@
+"""An editor says of a pattern what a buyer would complain of, and praises only what is so."""
+
+from dataclasses import replace
+
+import pytest
+
+from packetgen.chart.review_symbols import praise_of_symbols
+from packetgen.diagnostics import Problems
+from packetgen.faults import FAULTS, Level
+from packetgen.faults.review import REVIEW
+from packetgen.model import Colour, KeyLine, Knot, Photo, Stitch, ThreadCard
+from packetgen.pipeline import proof, review
+from packetgen.reckon.cover import printed_mm, px_per_inch
+from packetgen.reckon.figures import figures
+from packetgen.reckon.review_buying import complain_of_little
+from packetgen.reckon.review_colours import complain_of_alike
+from packetgen.reckon.review_praise import praise_of_pattern, praise_of_series
+from packetgen.render.proof_words import PAGE_HIGH_MM, cover_high_mm
+from tests.content_builder import FINISH, MOSS, PATTERN, build
+from tests.stitching import HERE, card, option, pattern, piece, series, thread_set
+from tests.test_wrong_input import JARGON, LONGEST
+from tests.wrong_input_review import CALM, CASES, SHORT_SKEINS
+
+MANY = "m" * 40, "t" * 40, "s" * 40
+
+
+def said(complain, of) -> list[str]:
+    problems = Problems()
+    complain(of, problems)
+    return [str(problem) for problem in problems]
+
+
+def praised(of, *codes, board=None) -> dict[str, str]:
+    """Short → in full, of what is well done in a pattern."""
+    return {
+        one.short: one.words
+        for one in praise_of_pattern(of, series(of.pattern, finish=board), codes)
+    }
+
+
+# --- every piece of advice --------------------------------------------------------------------------
+
+
+@pytest.mark.parametrize("case", CASES, ids=lambda case: case.slip)
+def test_a_slip_is_told_and_nothing_else(case, tmp_path):
+    found = review(proof(build(tmp_path / "content", dict(case.changes))))
+    lines = [
+        str(problem)
+        for chapter in found.chapters
+        for problem in chapter.problems
+        if problem.code in REVIEW
+    ]
+    assert lines == list(case.lines)
+    for line in lines:
+        message = line.partition(": advice: ")[2]
+        assert 0 < len(message) <= LONGEST and not JARGON.search(message)
+
+
+def test_every_message_of_the_review_is_provoked_and_all_are_advice(tmp_path):
+    codes = set()
+    for number, case in enumerate(CASES):
+        found = review(proof(build(tmp_path / str(number), dict(case.changes))))
+        codes |= {problem.code for chapter in found.chapters for problem in chapter.problems}
+    assert set(REVIEW) <= codes
+    assert {FAULTS[code].level for code in REVIEW} == {Level.ADVICE}
+
+
+def test_a_build_is_not_told_what_only_an_editor_says(tmp_path):
+    checked = proof(build(tmp_path / "content", {FINISH: ("border: 6 mm", "border: 45 mm")}))
+    assert not {problem.code for problem in checked.problems} & set(REVIEW)
+    assert "fit-tight" in {
+        one.code for chapter in review(checked).chapters for one in chapter.problems
+    }
+    assert not {problem.code for problem in checked.problems} & set(REVIEW)
+
+
+# --- single rules -----------------------------------------------------------------------------------
+
+
+def test_a_colour_is_hardly_used_below_a_fiftieth_of_a_unit():
+    """A skein of 8 m with six strands holds 48 m; a fiftieth is 96 cm. One cross takes its thread and two
+    tails of 4 cm in either strand, less than that; forty in a row take more."""
+    of = figures(pattern(*MANY[:2], "s" + "m" * 39), piece(900, 900))
+    strand = {need.colour.number: need.strand.generous_m for need in of.cloths[0].needs[0][1]}
+    assert strand["C1"] < 0.96 < strand["T1"]
+    (line,) = said(complain_of_little, of)
+    assert line.startswith("tests:1:1: advice: 1 stitch of C1 soot cost a whole skein, for 0.2 m")
+
+
+def test_knots_of_a_colour_are_counted_as_they_are():
+    of = figures(pattern(*MANY[:2], knots=(Knot("s", (2.0, 2.0), HERE),)), piece(900, 900))
+    (line,) = said(complain_of_little, of)
+    assert "1 knot of C1 soot" in line
+
+
+def test_a_colour_of_another_card_is_not_offered_and_not_taken_for_one():
+    """A braid shines where cotton does not, however near they are on the card."""
+    glint = ThreadCard(
+        "glint",
+        "Glint",
+        "viscose",
+        1,
+        40,
+        "reel",
+        50.0,
+        False,
+        {"G1": Colour("G1", "glint", "#678a38")},
+        True,
+    )
+    plain = pattern(*MANY[:2], "s" + "m" * 39)
+    lines = tuple(
+        replace(line, threads={"bramble": (glint.colours["G1"],)}, cards={"bramble": (glint,)})
+        if line.mark == "s"
+        else line
+        for line in plain.key
+    )
+    of = figures(replace(plain, key=lines), piece(900, 900))
+    (line,) = said(complain_of_little, of)
+    assert "no other Glint of the key would do for it" in line
+    assert said(complain_of_alike, of) == []
+
+
+@pytest.mark.parametrize(
+    ("px", "mm", "sharp"),
+    [
+        ((1600, 1200), (168, 126), 242),
+        ((1000, 1000), (150, 150), 169),
+        ((200, 100), (52.9, 26.5), 96),
+    ],
+)
+def test_a_photograph_is_printed_as_large_as_the_cover_lets_it(px, mm, sharp):
+    """By hand: 1,600 px on 168 mm are 242 to the inch; the cover is 150 mm high; 200 px are not enlarged
+    beyond 96 to the inch, which is 52.9 mm."""
+    assert printed_mm(*px) == pytest.approx(mm, abs=0.05)
+    assert round(px_per_inch(Photo(b"", *px))) == sharp
+
+
+def test_a_large_photograph_is_made_smaller_before_it_is_printed():
+    assert px_per_inch(Photo(b"", 6400, 4800)) == px_per_inch(Photo(b"", 1600, 1200))
+
+
+@pytest.mark.slow
+def test_the_cover_is_full_when_the_pdf_engine_says_so(demo):
+    """Titles of one to three lines on the demo's covers: reckoned as the engine lays them out."""
+    weasyprint = pytest.importorskip("weasyprint")
+    from packetgen.render import pdf
+    from packetgen.render.packet import about, packet
+    from packetgen.render.pictures import cover_jpeg
+    from packetgen.render.templates import environment
+
+    (each,) = demo.reckoned
+    outcomes = set()
+    pdf._use_no_system_fonts()
+    for figure in (each.figures[0], each.figures[6]):
+        picture = cover_jpeg(figure)
+        for title in (
+            "Robin",
+            "A Robin on the Handle of Somebody’s Old Spade",
+            "Spades and Robins " * 5,
+        ):
+            of = replace(figure, pattern=replace(figure.pattern, title=title.strip()))
+            source = packet(each.series, of, picture, environment())
+            head, _, body = source.html.partition("<body")
+            cover = body[body.index('<section class="cover">') :].partition("</section>")[0]
+            alone = f"{head}<body>{cover}</section></body></html>"
+            pages = (
+                weasyprint.HTML(string=alone, url_fetcher=pdf._fetcher(source.assets))
+                .render()
+                .pages
+            )
+            full = cover_high_mm(each.series, of) > PAGE_HIGH_MM
+            assert full == (len(pages) > 1), (title, cover_high_mm(each.series, of), len(pages))
+            outcomes.add(full)
+    assert outcomes == {True, False} and about(each.series, figure.pattern)
+
+
+# --- praise -----------------------------------------------------------------------------------------
+
+
+def test_wood_on_every_side_is_praised_by_the_narrowest():
+    """By hand: 40 × 3 stitches at 14 count are 72.6 × 5.4 mm, with 5 mm of border 82.6 × 15.4 mm; on
+    200 × 180 mm that leaves 58.7 mm at the sides."""
+    assert praised(figures(pattern(*MANY), piece()))["fits on its cloth"] == (
+        "It fits The Board on its cloth, with 58.7 mm of wood or more on each side."
+    )
+    tight = piece(88, 180)
+    assert "fits on its cloth" not in praised(figures(pattern(*MANY), tight), board=tight)
+
+
+def test_one_cloth_that_is_tight_spoils_the_praise_of_all():
+    both = (option(14), option(28))
+    narrow = piece(88, 180)
+    assert not any(
+        short.startswith("fits") for short in praised(figures(pattern(*MANY, cloths=both), narrow))
+    )
+    wide = praised(figures(pattern(*MANY, cloths=both), piece()))
+    assert "fits on all 2 cloths" in wide
+
+
+def test_a_stitch_alone_spoils_the_praise():
+    assert "no stitch alone" in praised(figures(pattern("mm", "tt"), piece()))
+    assert "no stitch alone" not in praised(figures(pattern("mm", "t."), piece()))
+
+
+def test_enough_thread_is_praised_with_what_is_left_over():
+    of = figures(pattern(*MANY), piece())
+    most = max(need.strand.generous_m for need in of.cloths[0].needs[0][1])
+    (words,) = (
+        words for short, words in praised(of).items() if short.startswith("one of each colour")
+    )
+    assert f"Bramble (one skein, {int((1 - most / 48) * 100)} % to spare)" in words
+    short = thread_set(
+        of=card(length_m=most / 6 / 0.95)
+    )  # a twentieth to spare is too little to praise
+    of = figures(pattern(*MANY, sets=(short,)), piece())
+    assert not any(short.startswith("one of each colour") for short in praised(of))
+
+
+def test_colours_are_praised_only_when_all_eyes_tell_them_apart():
+    assert "colours told apart by any eyes" in praised(figures(pattern(*MANY), piece()))
+    red, green = Colour("R", "brick path", "#a9522f"), Colour("G", "box hedge", "#43642c")
+    key = tuple(
+        KeyLine(mark, Stitch.FULL, {"bramble": (colour,)}, {}, HERE)
+        for mark, colour in (("m", red), ("t", green))
+    )
+    of = figures(pattern("mm", "tt", key=key), piece())
+    assert "colours told apart by any eyes" not in praised(of)
+    assert "key told apart by any eyes" in praised(of)
+    assert "key told apart by any eyes" not in praised(of, "symbols-alike")
+
+
+def test_settled_symbols_are_praised_when_all_are():
+    plain = pattern(*MANY)
+    some = tuple(
+        replace(line, symbol=name) for line, name in zip(plain.key, ("plus", "bolt", "acorn"))
+    )
+    settled = figures(replace(plain, key=some), piece())
+    assert "symbols settled" in {one.short for one in praise_of_symbols(settled)}
+    partly = figures(replace(plain, key=(*some[:2], plain.key[2])), piece())
+    assert "symbols settled" not in {one.short for one in praise_of_symbols(partly)}
+
+
+def test_words_of_ones_own_and_credits_are_praised_and_their_lack_is_not():
+    full = praised(figures(pattern(*MANY, photo_alt="A sprig."), piece()))
+    assert full["picture in your own words"].endswith("(8 letters).")
+    assert "credits" in full
+    bare = praised(figures(pattern(*MANY, finisher=""), piece()))
+    assert not {"credits", "picture in your own words", "sharp photograph"} & set(bare)
+
+
+def test_conversions_are_praised_only_where_there_are_some_and_none_is_advised():
+    of = figures(pattern(*MANY), piece())
+    assert "clean conversions" not in praised(of)
+    other = replace(thread_set(), id="teasel")
+    two = figures(pattern(*MANY, sets=(thread_set(), other)), piece())
+    assert "clean conversions" in praised(two)
+    assert "clean conversions" not in praised(two, "conversion-collides")
+
+
+def test_a_series_is_praised_for_what_all_its_patterns_have():
+    def shorts(*patterns, codes=()):
+        of = series(*patterns)
+        return {
+            one.short
+            for one in praise_of_series(of, tuple(figures(p, piece()) for p in patterns), codes)
+        }
+
+    one, other = pattern("mm", photo_alt="A."), pattern("mm", id="b", title="B", photo_alt="B.")
+    assert "all pictures in your own words" in shorts(one, other)
+    assert "all pictures in your own words" not in shorts(one, replace(other, photo_alt=""))
+    assert "nothing listed for nothing" not in shorts(one, other, codes=("designer-idle",))
+    assert "one set of magnets for all" in shorts(one, other)
+    assert "one set of magnets for all" not in shorts(one, other, codes=("magnets-no-room",))
+
+
+def test_what_is_advised_is_never_praised(tmp_path):
+    """The tiny folder with a conversion that merges two colours, and with a tight fit."""
+    changes = CALM | {
+        PATTERN: ('spool: ["10", "14"]', 'spool: ["12", "14"]'),
+        FINISH: ("border: 6 mm", "border: 45 mm"),
+        MOSS: SHORT_SKEINS,
+    }
+    fern = review(proof(build(tmp_path / "content", changes))).chapters[0]
+    assert {"conversion-collides", "fit-tight"} <= {one.code for one in fern.advice}
+    shorts = {one.short for one in fern.praise}
+    assert "clean conversions" not in shorts and not any(one.startswith("fits") for one in shorts)

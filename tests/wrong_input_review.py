@@ -1,0 +1,109 @@
+"""What a buyer would complain of, and only an editor's review says.
+
+Each case changes a tiny content folder of which the review has nothing to say, and stands beside every line
+that it then says. (That folder's own pattern is so small that a whole skein of each colour is too much.)
+"""
+
+# ruff: noqa: E501 - the lines of output stand whole, as an author sees them
+
+from collections.abc import Mapping
+
+from tests.content_builder import FERN, FINISH, MOSS, PATTERN, SERIES, TINY, Change, picture
+from tests.wrong_input_case import Case
+
+_WORDY = "stitching and for that of your friends and neighbours, in any number that your own two hands can make"
+
+
+def photo(width_px: int, height_px: int) -> bytes:
+    return picture([["#a04030"] * width_px] * height_px, "JPEG")
+
+
+def cushion(fold_over: str) -> str:
+    """The tiny piece with a wide border and as much cloth folded over."""
+    text = TINY[FINISH].replace("border: 6 mm", "border: 20 mm")
+    return text.replace("fold_over: 20 mm", f"fold_over: {fold_over}")
+
+
+SHORT_SKEINS = TINY[MOSS].replace("length: 8 m", "length: 0.5 m")
+CALM: dict[str, Change] = {
+    MOSS: SHORT_SKEINS,
+    f"{FERN}/story.md": "It grew behind the tap, where nobody had sown it, and in the first warm week of the "
+    "year it stood there uncurled.\n",
+}
+
+
+def review_case(slip: str, changes: Mapping[str, Change], *lines: str) -> Case:
+    return Case(slip, CALM | changes, *lines)
+
+
+KEY = "series/garden-year/fern/pattern.yaml"
+CASES = (
+    review_case(
+        "a whole skein for a stitch or two",
+        {MOSS: TINY[MOSS].replace("length: 8 m", "length: 3 m")},
+        f"{KEY}:11:3: advice: 2 stitches of 07 fern cost a whole skein, for 0.1 m of strand; K4 peat is the nearest in the key (far, 28.1) and would save 1 skein",
+    ),
+    review_case(
+        "a length a little too short",
+        {MOSS: TINY[MOSS].replace("length: 8 m", "length: 0.1 m")},
+        f"{KEY}:10:3: advice: on Hopsack 28 one skein of K4 peat will not quite do: two must be bought; 5 % less of it would do with one skein",
+    ),
+    review_case(
+        "two browns of which one will do",
+        {MOSS: SHORT_SKEINS.replace("#6b503a", "#a34232")},
+        f"{KEY}:10:3: advice: E2 brick and K4 peat are taken for each other (same to the eye, 0.8); move them apart, or make them one, which would save 1 skein",
+    ),
+    review_case(
+        "a red and a green that are one to some",
+        {MOSS: SHORT_SKEINS.replace("#a04030", "#a9522f").replace("#6b503a", "#43642c")},
+        f"{KEY}:10:3: advice: to eyes with protanopia E2 brick and K4 peat are one (0.9; to others 40.6); make one of the two lighter or darker, or warn of them in stitching.md",
+    ),
+    review_case(
+        "two signs with a bar",
+        {PATTERN: TINY[PATTERN].replace('r: {moss: E2, spool: "10"', 'r: {moss: E2, spool: "10", symbol: plus').replace('k: {moss: K4, spool: "12"', 'k: {moss: K4, spool: "12", symbol: bar-dots-upright')},
+        f"{KEY}:10:3: advice: printed without colours, the symbols of 'r' and 'k', plus and bar-dots-upright, look alike; pin another, for example symbol: ring-slash-rising",
+    ),
+    review_case(
+        "hardly any wood beside it",
+        {FINISH: ("border: 6 mm", "border: 45 mm")},
+        f"{KEY}:6:5: advice: on Hopsack 28 only 1.4 mm of wood show at the left and at the right, which looks pinched; 3 mm or more look well: offer a finer cloth, or take 2 columns off",
+    ),
+    review_case(
+        "a row too many for the cloth",
+        {FINISH: cushion("71 mm")},
+        f"{KEY}:6:5: advice: a fat quarter of Hopsack 28 gives 4 pieces of 7 1/2 × 7 1/2 in (19.5 × 19 cm); with 1 row less it would give 6",
+    ),
+    review_case(
+        "a story that goes on",
+        {f"{FERN}/story.md": "and then " * 351},
+        "series/garden-year/fern/story.md:1:1: advice: a story of 702 words; 700 fill a page of the packet: tell it shorter",
+    ),
+    review_case(
+        "next to no story",
+        {f"{FERN}/story.md": "Grown."},
+        "series/garden-year/fern/story.md:1:1: advice: a story of 1 word; tell in 20 or more what is behind the design",
+    ),
+    review_case(
+        "a photograph from a small camera",
+        {f"{FERN}/photo.jpg": photo(60, 40)},
+        "series/garden-year/fern/photo.jpg:1:1: advice: the photograph of 60 × 40 pixels is printed with 96 to the inch, which looks soft; 150 or more look sharp: 993 × 662 pixels",
+    ),
+    review_case(
+        "a title of two lines over a square photograph",
+        {
+            PATTERN: ("title: Fern by the Tap", "title: A Fern that Uncurls behind the Tap"),
+            f"{FERN}/photo.jpg": photo(900, 900),
+        },
+        f"{KEY}:1:1: advice: the title takes 2 lines of the cover, and what stands below goes to a second page; shorten it to 26 letters or so",
+    ),
+    review_case(
+        "a licence that runs on",
+        {SERIES: ("licence: For your own stitching.", f"licence: For your own {_WORDY}.")},
+        "series/garden-year/series.yaml:1:1: advice: '© 2026 Wren Alder. For y…' at the foot of each page is 171 mm long, and has 150 mm; shorten the first sentence of 'licence' by 17 letters or so",
+    ),
+    review_case(
+        "a title of one word without an end",
+        {PATTERN: ("title: Fern by the Tap", f"title: {'Fern' * 12}")},
+        f"{KEY}:1:1: advice: {'Fern' * 12} stands in letters of 34 px on its square picture for sharing; 36 px or more can be read in a list of posts: take fewer or shorter words",
+    ),
+)  # fmt: skip
