@@ -16,7 +16,14 @@ _WORN = ("contrast-low",)
 _COLOURS = ("paper", "shade", "ink", "heading", "accent", "quiet", "rule")
 
 _SERIES: Mapping[str, tuple[str, ...]] = {
-    "": ("series-missing", "pattern-not-in-order", "photo-missing", "to-come-here", "foot-long", "share-title-small"),
+    "": (
+        "series-missing",
+        "pattern-not-in-order",
+        "photo-missing",
+        "to-come-here",
+        "foot-long",
+        "share-title-small",
+    ),
     "order": ("name-twice", "pattern-missing"),
     "thread_sets[].name": ("name-reserved", "name-twice", "thread-set-unused"),
     "thread_sets[].strands": _STRANDS,

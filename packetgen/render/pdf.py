@@ -19,7 +19,7 @@ import pydyf
 
 from packetgen.render.chart_pages import ChartPage
 from packetgen.render.faces import font_files
-from packetgen.render.pdf_charts import add_charts
+from packetgen.render.pdf_charts import LaidOut, add_charts
 
 # ISO 216 (A4) and ANSI/ASME Y14.1 size A (Letter), mm.
 PAPERS_MM: Mapping[str, tuple[float, float]] = {"letter": (215.9, 279.4), "a4": (210.0, 297.0)}
@@ -110,7 +110,7 @@ def _nothing_collected() -> Iterator[None]:
             gc.enable()
 
 
-def _finish(laid_out: object, pdf: pydyf.PDF, charts: Mapping[str, ChartPage]) -> None:
+def _finish(laid_out: LaidOut, pdf: pydyf.PDF, charts: Mapping[str, ChartPage]) -> None:
     """Adds what the engine cannot, and leaves open what differs from paper to paper."""
     add_charts(laid_out, pdf, charts)
     for place, item in enumerate(pdf.objects):

@@ -5,8 +5,8 @@ there becomes the figure's content, so a screen reader hears its alternative tex
 Object and structure names are those of ISO 32000-1.
 """
 
-from collections.abc import Mapping
-from typing import TYPE_CHECKING
+from collections.abc import Mapping, Sequence
+from typing import Protocol
 
 import pydyf
 
@@ -15,16 +15,26 @@ from packetgen.render.chart_pages import ChartPage
 from packetgen.render.chart_paint import FONTS, painted
 from packetgen.render.text_face import Face, face
 
-if TYPE_CHECKING:
-    from weasyprint.document import Document, Page
-
 # The alternative text of a chart page begins with this.
 CHART_ALT = "Chart page"
 _POINTS_PER_MM = 72 / 25.4
 _POINTS_PER_PX = 0.75  # of the engine's CSS pixels, 96 to the inch
 
 
-def add_charts(document: "Document", pdf: pydyf.PDF, charts: Mapping[str, ChartPage]) -> None:
+class LaidOutPage(Protocol):
+    """What is asked of the engine's page: its height and, by anchor, where boxes stand, in px."""
+
+    height: float
+    anchors: Mapping[str, tuple[float, ...]]
+
+
+class LaidOut(Protocol):
+    """What is asked of the engine's document."""
+
+    pages: Sequence[LaidOutPage]
+
+
+def add_charts(document: LaidOut, pdf: pydyf.PDF, charts: Mapping[str, ChartPage]) -> None:
     """Paint every chart page at its anchor. `document` is the engine's, for where things stand."""
     places = {
         anchor: (index, position)
@@ -68,7 +78,7 @@ def add_charts(document: "Document", pdf: pydyf.PDF, charts: Mapping[str, ChartP
         page["Contents"] = pydyf.Array([save.reference, page["Contents"], stream.reference])
 
 
-def _placed(page: "Page", x_px: float, y_px: float) -> bytes:
+def _placed(page: LaidOutPage, x_px: float, y_px: float) -> bytes:
     """From the page's points, y upwards, to the box's millimetres, y downwards."""
     x, y = x_px * _POINTS_PER_PX, (page.height - y_px) * _POINTS_PER_PX
     return f"{_POINTS_PER_MM:.6f} 0 0 {-_POINTS_PER_MM:.6f} {x:.4f} {y:.4f} cm".encode()
