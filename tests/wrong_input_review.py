@@ -89,12 +89,13 @@ CASES = (
         "series/garden-year/fern/photo.jpg:1:1: advice: the photograph of 60 × 40 pixels is printed with 96 to the inch, which looks soft; 150 or more look sharp: 993 × 662 pixels",
     ),
     review_case(
-        "a title of two lines over a square photograph",
+        "a title of many lines over a square photograph",
         {
-            PATTERN: ("title: Fern by the Tap", "title: A Fern that Uncurls behind the Tap"),
+            PATTERN: ("title: Fern by the Tap", "title: A Fern that Uncurls behind the Tap while Nobody Looks, and a Second One that Does Not, nor Ever Will"),
             f"{FERN}/photo.jpg": photo(900, 900),
         },
-        f"{KEY}:1:1: advice: the title takes 2 lines of the cover, and what stands below goes to a second page; shorten it to 26 letters or so",
+        f"{KEY}:1:1: advice: the title takes 4 lines of the cover, and leaves 108 mm for the picture; shorten it to 81 letters or so",
+        f"{KEY}:1:1: advice: 'A Fern that Uncurls behi…' at the foot of each page is 168 mm long, and has 150 mm; shorten the title by 14 letters or so",
     ),
     review_case(
         "a licence that runs on",

@@ -49,7 +49,7 @@ REVIEW: dict[str, Fault] = {
         "{least} or more look sharp: {wanted} pixels",
     ),
     "cover-full": _advice(
-        "the title takes {lines} lines of the cover, and what stands below goes to a second page",
+        "the title takes {lines} lines of the cover, and leaves {high} mm for the picture",
         "shorten it to {letters} letters or so",
     ),
     "foot-long": _advice(

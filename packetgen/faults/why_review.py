@@ -44,11 +44,11 @@ WHY_REVIEW: dict[str, Why] = {
         "Take the picture as the camera made it, or photograph the model again.",
     ),
     "cover-full": Why(
-        "Title, picture and the facts below are higher together than the cover is.",
-        "Shorten the title so that it takes a line less.",
+        "Title, picture and facts share one page, and so long a title leaves little of it for the picture.",
+        "Shorten the title so that it takes a line or two less.",
     ),
     "foot-long": Why(
-        "The line at the foot of a page does not break, so its end runs into the number of the page.",
+        "The line at the foot of every page is longer than its room, and takes a second one.",
         "Shorten it; of a licence only the first sentence stands there.",
     ),
     "share-title-small": Why(

@@ -5,7 +5,7 @@ from packetgen.units import MM_PER_INCH
 
 # The most px that the longer side of a photograph keeps there, and those of a stitch that is drawn.
 PHOTO_PX, DRAWN_PX_PER_CELL = 1600, 14
-# The room for it (packet.css). What does not fill it at 96 px to the inch, as CSS counts, is not enlarged.
+# The most room for it (render.cover_room may leave it less). What does not fill it at 96 px to the inch, as CSS counts, is not enlarged.
 ROOM_MM = (168.0, 150.0)
 _CSS_PX_PER_INCH = 96
 

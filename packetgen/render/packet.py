@@ -31,6 +31,7 @@ from packetgen.reckon.thread import in_words
 from packetgen.reckon.working_time import RULE_SAID, WEIGHTS_SAID
 from packetgen.render.character_map import FILE_NAME, character_csv, code_of
 from packetgen.render.chart_pages import ChartPage, alternative, box_mm, chart_pages, has_sample
+from packetgen.render.cover_room import picture_room_mm
 from packetgen.render.faces import series_font_files
 from packetgen.render.full_size_pages import full_size
 from packetgen.render.key import key_rows, matched_notes
@@ -113,6 +114,7 @@ def packet(series: Series, figures: Figures, cover_jpeg: bytes, env: Environment
         **chart.facts,
         figures=figures,
         model=model,
+        cover_picture_mm=picture_room_mm(series, figures),
         finish=series.finish,
         matched=matched_notes(pattern),
         colours=sum(card == model_set.card for card, _ in threads),
