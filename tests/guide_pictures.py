@@ -129,7 +129,9 @@ def look_alike(one: bytes, other: bytes) -> bool:
     return max(apart) < 2  # of 255; what JPEG takes away gives less than 1
 
 
-def main(takes: tuple[Callable[[Path], dict[str, Image.Image]], ...] = (of_files, of_screen)) -> None:
+def main(
+    takes: tuple[Callable[[Path], dict[str, Image.Image]], ...] = (of_files, of_screen),
+) -> None:
     PICTURES.mkdir(exist_ok=True)
     (PICTURES / "rhubarb.png").write_bytes(as_file(drawing(), "rhubarb.png"))
     with tempfile.TemporaryDirectory() as name, chdir(name):

@@ -28,7 +28,9 @@ _ROW = re.compile(r"^\| `(packetgen [^`]*)` \|", re.MULTILINE)
 _IN = re.compile(r"# in (content/\S+)\n")
 _FIELD = re.compile(r"^([\w-]+):")
 _SAVE = re.compile(r"(?<!!)\[[^\]]*\]\((pictures/[\w.-]+\.png)\)")
-_MENDS = re.compile(r"^…?\d+ things? to (mend; nothing was written|think of: --strict)", re.MULTILINE)
+_MENDS = re.compile(
+    r"^…?\d+ things? to (mend; nothing was written|think of: --strict)", re.MULTILINE
+)
 
 
 @dataclass(frozen=True)
@@ -80,7 +82,9 @@ class Reader:
             elif block.goes_into:
                 self._put(block, where)
             elif block.kind == "text":
-                assert as_shown(block.text).fullmatch(f"{self.said.rstrip()}\n"), f"{where}\n{self.said}"
+                assert as_shown(block.text).fullmatch(f"{self.said.rstrip()}\n"), (
+                    f"{where}\n{self.said}"
+                )
             elif block.kind:
                 raise AssertionError(f"{where}: nobody runs a block of kind {block.kind!r}")
         return self

@@ -3,7 +3,7 @@
 import random
 import re
 import shutil
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from contextlib import chdir
 from pathlib import Path
 
@@ -12,8 +12,10 @@ from PIL import Image, ImageDraw
 
 from packetgen import firstrun
 from packetgen.firstrun import python_in
+from packetgen.load import load_content
 from packetgen.program import guide_sources
 from tests import guide_pictures
+from tests.content_builder import CHART, PATTERN, build
 from tests.guide_reader import Reader, as_shown, blocks_of, with_fields
 
 ROOT = Path(__file__).parent.parent
@@ -49,8 +51,24 @@ def test_what_a_page_tells_to_do_can_be_done(page, desk):
     COMES_TRUE[page](desk)
 
 
-def _nothing_more(desk: Path) -> None:
-    assert (desk / "content/series/along-the-garden-path/series.yaml").is_file()
+def _kit_names(*names: str, asked: str = "") -> Callable[[Path], None]:
+    def comes_true(desk: Path) -> None:
+        said = Reader(desk, "kit").follow(f"```sh\npacketgen kit {asked}\n```\n").said
+        assert [name for name in names if name not in said] == []
+
+    return comes_true
+
+
+def _look(desk: Path) -> None:
+    """The colours of the page before the last one, which is refused on purpose."""
+    faint = desk / "content/series/along-the-garden-path/series.yaml"
+    faint.write_text(faint.read_text("utf-8").replace("#b9c9a8", "#5b1a3c"), "utf-8")
+    Reader(desk, "look").follow("```sh\npacketgen build\n```\n")
+    assert "#5b1a3c" in (desk / "build/site/site.css").read_text("utf-8")
+
+
+def _rebuild(desk: Path) -> None:
+    assert "climb faster than" in (desk / f"build/site/{BEANS}/index.html").read_text("utf-8")
 
 
 def _chart(desk: Path) -> None:
@@ -91,14 +109,14 @@ BEANS = "beans-on-a-string"
 COMES_TRUE = {
     "how-to-bring.md": _bring,
     "how-to-chart.md": _chart,
-    "how-to-conversion.md": _nothing_more,
+    "how-to-conversion.md": _kit_names("330 old string", "310 bean red", asked="--threads spool"),
     "how-to-correction.md": _correction,
     "how-to-free.md": _free,
-    "how-to-look.md": _nothing_more,
-    "how-to-piece.md": _nothing_more,
-    "how-to-rebuild.md": _nothing_more,
+    "how-to-look.md": _look,
+    "how-to-piece.md": _kit_names("fence green", "chalk", asked="--finishing"),
+    "how-to-rebuild.md": _rebuild,
     "how-to-teaser.md": _teaser,
-    "how-to-threads.md": _nothing_more,
+    "how-to-threads.md": _kit_names("Shed Cotton", "Glint Braid", "12 runner bean"),
 }
 
 
@@ -159,7 +177,9 @@ def test_the_readme_leads_to_a_packet_of_ones_own(desk):
     assert len(list(desk.glob("build/packets/*/*.pdf"))) == 2
     reader.follow(CHAPTERS["What an author writes"])
     assert not [name for name in drawn("What a build makes") if not (desk / name).exists()]
-    result = reader.follow("```sh\npacketgen proof\npacketgen chart count a-sprig-by-the-gate\n```\n")
+    result = reader.follow(
+        "```sh\npacketgen proof\npacketgen chart count a-sprig-by-the-gate\n```\n"
+    )
     assert re.search(r"all together +12\b", result.said)
 
 
@@ -211,6 +231,23 @@ def test_its_set_up_is_what_the_first_run_understands():
 def test_it_leads_to_every_page_of_the_guide_that_is_there():
     linked = set(re.findall(r"\]\(packetgen/guide/([\w-]+\.md)\)", README))
     assert linked == {path for path in SOURCES if path.endswith(".md")}
+
+
+def test_the_charts_of_the_look_up_page_are_read(tmp_path):
+    """As text, as a table and with its close-up they are one design."""
+    text, table, close_up = (
+        block.text for block in blocks_of(SOURCES["other-files.md"].decode()) if not block.kind
+    )
+    plain = build(tmp_path / "text", {CHART: text})
+    pattern = (plain / PATTERN).read_text("utf-8")
+    assert with_fields(pattern, close_up) == pattern
+    csv = build(tmp_path / "table", {CHART: None, CHART.replace(".txt", ".csv"): table})
+    rows = []
+    for folder in (plain, csv):
+        content, problems = load_content(folder)
+        assert content, [str(problem) for problem in problems]
+        rows.append(content.series[0].patterns[0].grid.rows)
+    assert rows[0] == rows[1] == ("rrbb", "rk..")
 
 
 # --- how a page is read --------------------------------------------------------------------------------

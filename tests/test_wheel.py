@@ -11,7 +11,6 @@ from pathlib import Path
 import pytest
 
 from packetgen.record import MANIFEST
-from tests.content_builder import build
 
 pytest.importorskip("hatchling", reason="comes with the project's test extra")
 pytestmark = pytest.mark.skipif(
@@ -76,16 +75,18 @@ def test_the_wheel_carries_nothing_but_the_program(carried):
 
 
 def builds_a_series(python: Path, elsewhere: Path) -> None:
-    """Author's folder in, site and packet out, by the command that stands beside `python`."""
+    """An empty folder in, a series begun, its site and packet out, by the command that stands beside
+    `python`."""
     author = elsewhere / "author"
-    content = build(author / "content")
+    author.mkdir()
     command = python.with_name("packetgen")
-    into = ("--content", content, "--into", author / "build", "--as-of", "2027-06-01")
-    assert "files made" in run(command, "build", *into, folder=elsewhere)
-    for paper in ("a4", "letter"):
-        made = author / "build/packets/garden-year" / f"fern-{paper}.pdf"
-        assert made.read_bytes().startswith(b"%PDF-")
-    assert "Fern by the Tap" in (author / "build/site/index.html").read_text("utf-8")
+    run(command, "begin", "--yes", folder=author)
+    assert "files made" in run(command, "build", "--as-of", "2099-12-31", folder=author)
+    papers = {path.name.rpartition("-")[2] for path in (author / "build/packets").rglob("*.pdf")}
+    assert papers == {"a4.pdf", "letter.pdf"}
+    for packet in (author / "build/packets").rglob("*.pdf"):
+        assert packet.read_bytes().startswith(b"%PDF-")
+    assert (author / "build/site/index.html").is_file()
 
 
 def program_files(author: Path) -> set[str]:
@@ -124,9 +125,11 @@ def test_an_installed_wheel_builds_a_series_in_an_empty_folder(wheel, carried, t
     install = ("pip", "--python", python, "install", "--quiet", "--no-index", "--no-deps", wheel)
     run(sys.executable, "-m", *install, folder=tmp_path)
     builds_a_series(python, elsewhere)
+    guide = "packetgen/guide/"  # with which nothing is built
     assert program_files(elsewhere / "author") == {
-        path for path in carried if path.startswith("packetgen/")
+        path for path in carried if path.startswith("packetgen/") and not path.startswith(guide)
     }
+    assert any(path.startswith(guide) for path in carried)
     comes_from(python, environment, elsewhere)
 
 

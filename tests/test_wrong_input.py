@@ -141,7 +141,8 @@ def test_a_missing_folder_is_told(tmp_path):
     content, problems = load_content(tmp_path / "contents")
     assert content is None
     assert [str(problem) for problem in problems] == [
-        "contents:1:1: there is no such folder; give the folder that holds threads, cloths and series"
+        "contents:1:1: there is no such folder; give the folder that holds threads, cloths and series, "
+        "or make one with packetgen begin"
     ]
 
 

@@ -31,7 +31,7 @@ def load_content(
         problems.add(
             folder.place,
             "folder-missing",
-            hint="give the folder that holds threads, cloths and series",
+            hint="give the folder that holds threads, cloths and series, or make one with packetgen begin",
         )
         return None, problems
     folder.unread("", (), f"what is read lies in the folders {listed(_FOLDERS, 'and')}")
