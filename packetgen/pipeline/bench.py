@@ -9,12 +9,13 @@ from concurrent.futures import FIRST_COMPLETED, ProcessPoolExecutor, wait
 from concurrent.futures.process import BrokenProcessPool
 from contextlib import contextmanager
 from dataclasses import dataclass
-from multiprocessing import connection, get_all_start_methods, get_context, parent_process
+from multiprocessing import connection, get_context, parent_process
 from multiprocessing.process import BaseProcess
 
 from packetgen.digest import Keep
 from packetgen.pipeline.jobs import PatternJob, do
 from packetgen.pipeline.order import WorkerLost
+from packetgen.pipeline.warming import METHOD, warm
 from packetgen.record import Output
 from packetgen.write import Staging
 
@@ -67,34 +68,12 @@ def bench(workers: int) -> Iterator[Bench]:
     if workers < 2:
         yield Bench(None)
         return
-    # A process that is begun from nothing holds no locks and no open files of this one.
-    method = "forkserver" if "forkserver" in get_all_start_methods() else "spawn"
-    context = get_context(method)
-    if method == "forkserver":
-        from multiprocessing.forkserver import ensure_running
-
-        context.set_forkserver_preload(["packetgen.pipeline.engine"])
-        with _deaf():
-            ensure_running()
-    pool = ProcessPoolExecutor(workers, context, initializer=_begin)
+    warm(workers)
+    pool = ProcessPoolExecutor(workers, get_context(METHOD), initializer=_begin)
     try:
         yield Bench(pool)
     finally:
         pool.shutdown(cancel_futures=True)
-
-
-@contextmanager
-def _deaf() -> Iterator[None]:
-    """Processes that are begun meanwhile never hear Ctrl-C, which reaches all of a terminal: it is for this
-    process to end them."""
-    if threading.current_thread() is not threading.main_thread():
-        yield
-        return
-    before = signal.signal(signal.SIGINT, signal.SIG_IGN)
-    try:
-        yield
-    finally:
-        signal.signal(signal.SIGINT, before)
 
 
 def _begin() -> None:

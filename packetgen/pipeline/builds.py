@@ -8,6 +8,7 @@ from packetgen.nouns import counted
 from packetgen.pipeline.order import NOBODY, Order, Told
 from packetgen.pipeline.stages import stages
 from packetgen.pipeline.survey import CONTENT, Survey, record_sign, series_of, survey
+from packetgen.pipeline.warming import warm
 from packetgen.record import MANIFEST, SIGNS, Output, as_json, signs_as_json
 
 
@@ -69,6 +70,7 @@ def _built(order: Order, told: Told) -> Built:
     ended(said_of(found))
     if found.nothing_to_do:
         return Built(Problems(), found.last.advice, (), found.last.outputs, found.last.outputs)
+    warm(order.workers)
     # Loaded only here: a build with nothing to do needs none of it.
     from packetgen.pipeline.making import Making, NotMade
     from packetgen.pipeline.plans import Plan, with_first_read

@@ -83,7 +83,7 @@ class Making:
         packets, pictures = (
             sum(bool(getattr(job, what)) for job in to_do) for what in ("packet", "pictures")
         )
-        workers = min(self._order.workers, len(to_do))
+        workers = self._order.workers if to_do else 0
         what = f"{counted(packets, 'packet')}, pictures of {counted(pictures, 'pattern')}"
         self._ended(f"to be made: {what}")
         self._told.expect(len(to_do) + len(self._plan.checked.reckoned))
@@ -97,6 +97,7 @@ class Making:
                 if done.fault:  # one template spoils every packet alike
                     faults.setdefault(str(done.fault), done.fault)
         if to_do:
+            workers = min(workers, len(to_do))
             side = f", {workers} side by side" if workers > 1 else ""
             self._ended(f"drawn and set: {what}{side}")
         if faults:
