@@ -17,7 +17,8 @@ MOST_ALIKE = 500
 
 @dataclass(frozen=True, order=True)
 class Place:
-    """A spot in an author's file. `path` is relative to the content folder; line and column count from 1."""
+    """A spot in an author's file. `path` is relative to the content folder, '' for itself; line and column
+    count from 1."""
 
     path: str
     line: int = 1
@@ -90,6 +91,11 @@ class Problems:
     @property
     def errors(self) -> tuple[Problem, ...]:
         return tuple(problem for problem in self if problem.level is Level.ERROR)
+
+    @property
+    def hindering(self) -> tuple[Problem, ...]:
+        """The errors until whose mending nothing can be reckoned."""
+        return tuple(problem for problem in self.errors if FAULTS[problem.code].hinders)
 
 
 def nearest(name: str, valid: "list[str] | tuple[str, ...]") -> str:

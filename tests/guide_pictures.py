@@ -5,6 +5,7 @@
 writes them anew into the guide. It needs the browser that tests/browser needs.
 """
 
+import os
 import tempfile
 from collections.abc import Callable
 from contextlib import chdir
@@ -15,7 +16,7 @@ import pypdfium2
 from PIL import Image, ImageChops, ImageDraw, ImageStat
 from playwright.sync_api import sync_playwright
 
-from packetgen.program import guide_sources
+from packetgen.program import PACKAGE, guide_sources
 from tests.browser.machine import browser_program
 from tests.guide_reader import Reader, to_save
 
@@ -95,10 +96,12 @@ def _packet(file: Path) -> Image.Image:
 
 
 def of_screen(folder: Path) -> dict[str, Image.Image]:
-    """The pictures that a browser takes of what the tutorial has made."""
+    """The pictures that a browser takes of what the tutorial has made, without the machine's own fonts."""
     with sync_playwright() as playwright:
         browser = playwright.chromium.launch(
-            executable_path=browser_program(), args=["--no-sandbox", "--disable-gpu"]
+            executable_path=browser_program(),
+            args=["--no-sandbox", "--disable-gpu"],
+            env={**os.environ, "FONTCONFIG_FILE": str(PACKAGE / "fonts" / "fonts.conf")},
         )
         page = browser.new_page(viewport={"width": 1100, "height": 860})
         taken = {}

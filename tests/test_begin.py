@@ -19,7 +19,7 @@ from packetgen.load.files import LONGEST_ID
 from packetgen.load.schema import FileShape, Group, Kind, ListOf, MapOf, TextOr
 from packetgen.load.shapes import FILES
 from packetgen.load.yaml_nodes import GroupNode, ListNode, Node, read_nodes
-from packetgen.pipeline import proof
+from packetgen.pipeline import proof, review
 from packetgen.pipeline.beginnings import found_in
 from packetgen.reference.fields import entries
 from packetgen.render.templates import environment
@@ -101,9 +101,20 @@ def test_an_empty_folder_becomes_a_series_without_faults(run, tmp_path):
     assert "packetgen preview --open\n" in said and "packetgen build\n" in said
 
 
-def test_a_new_series_gives_no_advice_but_that_it_has_no_photograph_yet(run):
+def test_a_new_series_is_advised_only_of_what_its_author_has_not_given_yet(run):
+    """A photograph, and words for those who do not see it; an editor also sees each text that asks for hers."""
     run(*NEW)
-    assert {problem.code for problem in proof(Path("content")).problems} == {"photo-missing"}
+    checked = proof(Path("content"))
+    assert {problem.code for problem in checked.problems} == {"photo-missing", "alt-missing"}
+    asked = [
+        problem.place.path
+        for chapter in review(checked).chapters
+        for problem in chapter.problems
+        if problem.code == "example-left"
+    ]
+    assert {path.rpartition("/")[2] for path in asked} == {
+        *("series.yaml", "welcome.md", "pattern.yaml", "story.md", "stitching.md"),
+    }
 
 
 @pytest.mark.slow

@@ -89,6 +89,15 @@ def test_the_look_shows_the_file_and_the_chart_side_by_side(desk):
 # --- into a pattern ---
 
 
+def test_where_no_thread_comes_near_the_file_of_the_card_is_named(desk):
+    """Sky and lemon are far from brick, peat and fern; with brick beside them, some colour is near."""
+    advice = "No colour of Moss Stranded comes near. Add your thread's colours to\n  content/threads/moss.yaml."
+    (desk / "sky.png").write_bytes(picture([["#30a0f0", "#fff060"]]))
+    assert advice in run("sky.png", "--threads", "moss").output
+    (desk / "brick.png").write_bytes(picture([["#30a0f0", "#fff060", BRICK]]))
+    assert "comes near" not in run("brick.png", "--threads", "moss").output
+
+
 def test_a_design_comes_into_a_pattern_and_passes_proof(desk):
     """Both thread sets get their numbers; the lines that the old chart had are dropped as was said."""
     (desk / "design.png").write_bytes(picture([[BRICK, PEAT, LEAF], [LEAF, LEAF, CLEAR]]))

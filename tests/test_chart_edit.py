@@ -70,13 +70,12 @@ def filled(fraction):
 
 def kept(one):
     """The pattern with every key line in use, so that none goes with what falls off."""
-    used = marks_used(one)
-    key = tuple(line for line in one.key if line.mark in used)
     small = [f for f in one.fractions if f.stitch.in_a_corner or f.corner is None]
     half = [replace(f, corner=None) for f in one.fractions if not f.stitch.in_a_corner]
-    return replace(
-        one, key=key, fractions=tuple({(f.column, f.row): f for f in small + half}.values())
-    )
+    single = {(f.column, f.row): f for f in small + half}
+    one = replace(one, fractions=tuple(single.values()))
+    used = marks_used(one)
+    return replace(one, key=tuple(line for line in one.key if line.mark in used))
 
 
 def same(one, other):

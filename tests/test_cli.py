@@ -50,10 +50,23 @@ def test_the_first_page_of_help_names_the_commands(run):
     for words in (["--help"], ["-h"]):
         page = run(*words).output
         assert "Pattern packets and preview pages" in page
-        for command in ("begin", "proof", "preview", "build", "kit"):
+        for command in ("begin", "bring", "proof", "preview", "build", "kit"):
             assert f"packetgen {command}" in page
     bare = CliRunner().invoke(main, [])
-    assert "Five things to type first" in bare.output
+    assert "Six things to type first" in bare.output
+
+
+@pytest.mark.parametrize(
+    ("words", "told"),
+    [
+        (["biuld"], "there is no command 'biuld'; did you mean 'build'?"),
+        (["chart", "shwo"], "Did you mean 'show'?"),
+        (["build", "--asof", "2027-01-15"], "Did you mean '--as-of'?"),
+        (["xyzzy"], "there is no command 'xyzzy'; known here: begin, bring, "),
+    ],
+)
+def test_a_misspelt_command_or_option_is_answered_with_the_nearest(run, words, told):
+    assert told in run(*words, code=2).stderr
 
 
 @pytest.mark.parametrize("command", ["begin", "proof", "build", "preview", "settle", "kit"])

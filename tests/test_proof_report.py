@@ -96,6 +96,17 @@ def test_every_problem_is_one_whole_line_on_the_error_output(content):
     assert "advice" not in done.stdout.partition("All is well")[0]
 
 
+def test_a_content_folder_that_is_not_there_is_told_in_one_line_without_a_chapter(
+    tmp_path, monkeypatch
+):
+    monkeypatch.chdir(tmp_path)
+    done = run(code=1)
+    assert done.stdout == ""
+    told, ended = done.stderr.splitlines()
+    assert told.startswith("content/:1:1: there is no such folder; ")
+    assert ended == "1 thing to mend; nothing was written."
+
+
 def test_praise_is_told_in_few_lines_that_stand_below_one_another(content):
     lines = run("--content", content).stdout.splitlines()
     at = next(number for number, line in enumerate(lines) if line.startswith("  good: "))

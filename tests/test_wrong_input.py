@@ -17,6 +17,7 @@ from packetgen.faults import FAULTS, Level
 from packetgen.faults.review import REVIEW
 from packetgen.load import load_content
 from packetgen.model import Content
+from packetgen.pipeline import proof
 from tests import (
     wrong_input_bounds,
     wrong_input_calendar,
@@ -125,11 +126,11 @@ def test_the_tiny_folder_is_in_order(tmp_path):
 
 @pytest.mark.parametrize("case", CASES, ids=lambda case: case.slip)
 def test_a_slip_is_told_in_full(case, tmp_path):
-    """One slip: these lines and no others, and no content unless all of them are advice."""
+    """One slip: these lines and no others, and no content where any of them hinders reckoning."""
     content, problems = loaded(tmp_path, dict(case.changes))
     assert [str(problem) for problem in problems] == list(case.lines)
-    only_advice = all(": advice: " in line for line in case.lines)
-    assert (content is not None) == only_advice
+    faults = {problem.code for problem in problems if problem.level is Level.ERROR}
+    assert (content is not None) == (faults <= {"key-line-unused"})
 
 
 def test_each_slip_is_told_apart():
@@ -141,7 +142,7 @@ def test_a_missing_folder_is_told(tmp_path):
     content, problems = load_content(tmp_path / "contents")
     assert content is None
     assert [str(problem) for problem in problems] == [
-        "contents:1:1: there is no such folder; give the folder that holds threads, cloths and series, "
+        ":1:1: there is no such folder; give the folder that holds threads, cloths and series, "
         "or make one with packetgen begin"
     ]
 
@@ -237,6 +238,21 @@ def test_a_series_that_cannot_be_read_does_not_hide_its_patterns(tmp_path):
     """The chart of a pattern is checked although its series and its key are lost."""
     _, problems = loaded(tmp_path, {SERIES: "title: [\n", PATTERN: "title: [\n", CHART: "rr\nr\n"})
     assert [problem.place.path for problem in problems] == [CHART, PATTERN, SERIES]
+
+
+def test_a_key_line_that_is_never_used_hides_nothing_that_figures_show(tmp_path):
+    """What the key says of a mark that nothing is stitched with changes no figure."""
+    changes: dict[str, Change] = {
+        PATTERN: ("key:\n", 'key:\n  z: {moss: [K4, "07"], spool: ["12", "14"]}\n'),
+        FINISH: ("border: 6 mm", "border: 60 mm"),
+    }
+    checked = proof(build(tmp_path / "content", changes))
+    assert {problem.code for problem in checked.problems.errors} == {
+        "key-line-unused",
+        "does-not-fit",
+    }
+    (pattern,) = checked.reckoned[0].series.patterns
+    assert [line.mark for line in pattern.key] == ["r", "k", "b"]
 
 
 # --- any text at all ------------------------------------------------------------------------------
@@ -357,7 +373,7 @@ def check_says_only_located_problems(folder: Path, changes: dict[str, Change]) -
         assert problem.place.line >= 1 and problem.place.column >= 1
         assert line.isprintable() and len(f"{problem.wrong}; {problem.right}") <= LONGEST, line
     assert lines == [str(problem) for problem in sorted(problems)]
-    assert (content is None) == any(problem.level is Level.ERROR for problem in problems)
+    assert (content is None) == bool(problems.hindering)
     assert content is None or list(holes(content)) == []
 
 

@@ -236,6 +236,26 @@ CASES = (
         "threads/moss.yaml:1:1: 'name Moss Stranded' has no colon and no value; write a name, a colon, a space and the value",
     ),
     Case(
+        "a colon missing between braces",
+        {PATTERN: (KEY_LINE, '  r: {moss "E2", spool: "10"}\n')},
+        "series/garden-year/fern/pattern.yaml:9:7: no colon with a space stands after 'moss'; write moss: \"E2\"",
+    ),
+    Case(
+        "a space missing after a colon between braces",
+        {PATTERN: (KEY_LINE, '  r: {moss: E2, spool:"10"}\n')},
+        "series/garden-year/fern/pattern.yaml:9:17: no colon with a space stands after 'spool'; write spool: \"10\"",
+    ),
+    Case(
+        "a colon missing after a name that a colour must have",
+        {MOSS: ("name: brick", "name brick")},
+        "threads/moss.yaml:9:18: no colon with a space stands after 'name'; write name: brick",
+    ),
+    Case(
+        "a text with a comma between braces",
+        {PATTERN: ("note: First issue.", "note: First, of many.")},
+        "series/garden-year/fern/pattern.yaml:27:37: 'of many.' is not part of a revision, and has no value; put a value that has commas itself between quotes",
+    ),
+    Case(
         "a space missing after a colon",
         {MOSS: ("length: 8 m", "length:8 m")},
         "threads/moss.yaml:6:1: 'length:8 m' has no colon and no value; write a name, a colon, a space and the value",

@@ -41,7 +41,17 @@ CASES = (
     review_case(
         "a whole skein for a stitch or two",
         {MOSS: TINY[MOSS].replace("length: 8 m", "length: 3 m")},
-        f"{KEY}:11:3: advice: 2 stitches of 07 fern cost a whole skein, for 0.1 m of strand; K4 peat is the nearest in the key (far, 28.1) and would save 1 skein",
+        f"{KEY}:11:3: advice: 2 stitches of 07 fern cost a whole skein, for 0.1 m of strand; no other Moss Stranded of the key would do for it: use more of it, or none",
+    ),
+    review_case(
+        "a whole skein for a stitch or two, with a near colour in the key",
+        {MOSS: TINY[MOSS].replace("length: 8 m", "length: 3 m").replace("#6b503a", "#4d7038")},
+        f"{KEY}:11:3: advice: 2 stitches of 07 fern cost a whole skein, for 0.1 m of strand; K4 peat is the nearest in the key (visible, 3.4) and would save 1 skein",
+    ),
+    review_case(
+        "words that only ask for the author's own",
+        {f"{FERN}/story.md": "A story of this series.\n\nWrite here where the design comes from, which readers see beside the picture before they buy, and why it was drawn that way.\n"},
+        "series/garden-year/fern/story.md:3:1: advice: the story still has words that only ask for yours; write what is to be read there, or take them out",
     ),
     review_case(
         "a length a little too short",

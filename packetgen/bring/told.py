@@ -7,16 +7,17 @@ from packetgen.bring.brought import TIDY_HINTS, Brought, Together
 from packetgen.bring.choosing import Merge
 from packetgen.model import Colour, Stitch
 from packetgen.nouns import counted
-from packetgen.reckon.colour import in_words
+from packetgen.reckon.colour import FAR, in_words
 from packetgen.reckon.isolated import ADVISE_ABOVE_SHARE, ADVISE_FROM_STITCHES
 
 _WIDE = 80
 _MOST_NAMED = 12
 
 
-def report(found: Brought, card_name: str) -> str:
-    """80 columns wide at most."""
-    return "\n".join((*_head(found), "", *_table(found, card_name), "", *_remarks(found)))
+def report(found: Brought, card_name: str, card_file: str) -> str:
+    """80 columns wide at most, but for the path of the card's file."""
+    remarks = (*_nothing_near(found, card_name, card_file), *_remarks(found))
+    return "\n".join((*_head(found), "", *_table(found, card_name), "", *remarks))
 
 
 def _head(found: Brought) -> Iterator[str]:
@@ -44,6 +45,13 @@ def _table(found: Brought, card_name: str) -> Iterator[str]:
         f"   {'all':<{number + 1 + name}}{found.stitches:>10,}"
         f"{in_words(found.mean):>19}{found.mean:5.1f}{found.largest:8.1f}"
     )
+
+
+def _nothing_near(found: Brought, card_name: str, card_file: str) -> Iterator[str]:
+    if all(entry.mean > FAR for entry in found.entries):
+        yield from _said(
+            f"No colour of {card_name} comes near. Add your thread's colours to {card_file}."
+        )
 
 
 def _remarks(found: Brought) -> Iterator[str]:
@@ -113,4 +121,4 @@ def _cut(text: str, longest: int) -> str:
 
 
 def _said(text: str) -> list[str]:
-    return wrap(text, _WIDE, subsequent_indent="  ")
+    return wrap(text, _WIDE, subsequent_indent="  ", break_long_words=False, break_on_hyphens=False)

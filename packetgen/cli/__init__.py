@@ -18,8 +18,9 @@ out sizes and thread, draws the chart, and makes a web page and printable
 packets of it.
 
 \b
-Five things to type first:
+Six things to type first:
   packetgen begin      start a series or a pattern of your own
+  packetgen bring      make a picture or a table its chart
   packetgen proof      check every file; nothing is written
   packetgen preview    look at the site while you work on it
   packetgen build      make the site and the packets in build/

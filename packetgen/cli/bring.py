@@ -146,7 +146,7 @@ def bring_command(
         raise click.UsageError(
             f"{colours} colours are too few: the file and the key name {error.named} themselves"
         ) from error
-    say(report(found, card.name))
+    say(report(found, card.name, f"{content_folder.as_posix()}/threads/{card.id}.yaml"))
     if look is not None:
         _write_look(look, source, found)
     if pattern is not None or into is not None:

@@ -32,6 +32,17 @@ class Commands(click.Group):
         command.params += [one for one in TELLING_OPTIONS if one not in command.params]
         return command
 
+    def resolve_command(
+        self, ctx: click.Context, args: list[str]
+    ) -> tuple[str | None, click.Command | None, list[str]]:
+        if args[0] not in self._names and not args[0].startswith("-"):
+            from packetgen.diagnostics import nearest
+
+            raise click.UsageError(
+                f"there is no command {args[0]!r}; {nearest(args[0], self._names)}", ctx
+            )
+        return super().resolve_command(ctx, args)
+
     def make_context(self, *args: Any, **extra: Any) -> click.Context:
         try:
             return super().make_context(*args, **extra)

@@ -21,9 +21,9 @@ def guide_command(folder: Path) -> None:
     """Write the guide as pages to read in a browser.
 
     \b
-    Every field of every file, every message with its cause and cure, and how each figure
-    is reckoned. Beside the pages lie JSON Schemas, with which an editor completes and
-    checks a file while you type.
+    A tutorial and how-to pages; every field of every file, every message with its cause
+    and cure, and how each figure is reckoned. Beside the pages lie JSON Schemas, with which
+    an editor completes and checks a file while you type.
 
     \b
     Examples:

@@ -14,3 +14,4 @@ class Fault:
     wrong: str
     right: str
     level: Level = Level.ERROR
+    hinders: bool = True  # an error: whether nothing can be reckoned until it is mended

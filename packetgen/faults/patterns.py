@@ -77,7 +77,9 @@ PATTERNS: dict[str, Fault] = {
         "the key has no mark {mark}", "take the line out; {hint}", Level.ADVICE
     ),
     "key-line-unused": Fault(
-        "the mark {mark} is never used", "take its key line out, or stitch something with it"
+        "the mark {mark} is never used",
+        "take its key line out, or stitch something with it",
+        hinders=False,
     ),
     # a chart
     "chart-kind": Fault("{name} cannot be a chart", "a chart's file ends in .txt, .csv or .png"),

@@ -44,6 +44,10 @@ REVIEW: dict[str, Fault] = {
     "story-long": _advice(
         "a story of {words}", "{most} fill a page of the packet: tell it shorter"
     ),
+    "example-left": _advice(
+        "{what} still has words that only ask for yours",
+        "write what is to be read there, or take them out",
+    ),
     "photo-small": _advice(
         "the photograph of {size} pixels is printed with {resolution} to the inch, which looks soft",
         "{least} or more look sharp: {wanted} pixels",

@@ -159,6 +159,10 @@ WHY_FILES: dict[str, Why] = {
         "The name is misspelt, belongs to another part of the file, or is set in too far or too little.",
         "Take the name that is offered, or look it up in the reference.",
     ),
+    "colon-left-out": Why(
+        "Between braces, a name and its value are parted by a colon and a space, and one of these is missing.",
+        "Put it between the two.",
+    ),
     "name-alone": Why(
         "Between braces, what follows a comma is the next name. A text with a comma was cut in two there.",
         "Put that text between quotes.",

@@ -39,6 +39,10 @@ WHY_REVIEW: dict[str, Why] = {
         "The story goes on over a whole page of the packet and more.",
         "Keep what belongs to the design.",
     ),
+    "example-left": Why(
+        "A new series and a new pattern begin with sentences that say what to write, and this one is still there.",
+        "Put your own words in its place. As it stands, it would be printed and published.",
+    ),
     "photo-small": Why(
         "The photograph has fewer pixels than the cover of the packet needs to print it sharp.",
         "Take the picture as the camera made it, or photograph the model again.",

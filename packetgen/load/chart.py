@@ -111,14 +111,17 @@ def check_used(
     elsewhere: frozenset[str],
     beads: bool,
     problems: Problems,
-) -> None:
-    """Report every key line that nothing is stitched with, or a chart with no stitch at all."""
+) -> frozenset[str]:
+    """Report every key line that nothing is stitched with, or a chart with no stitch at all; the marks of
+    those lines.
+    """
     if any(LOST in row for row in chart.rows):
-        return  # what cannot be read may well be the mark that seems to be missing
+        return frozenset()  # what cannot be read may well be the mark that seems to be missing
     used = chart.marks | elsewhere
     if not used and not beads:
         problems.add(chart.place(1), "nothing-stitched")
-        return
-    for mark, place in marks.items():
-        if mark not in used:
-            problems.add(place, "key-line-unused", mark=said(mark))
+        return frozenset()
+    unused = tuple(mark for mark in marks if mark not in used)
+    for mark in unused:
+        problems.add(marks[mark], "key-line-unused", mark=said(mark))
+    return frozenset(unused)

@@ -20,7 +20,7 @@ def load_content(
     instead: Mapping[str, bytes] | None = None,
 ) -> tuple[Content | None, Problems]:
     """Everything under `root`, resolved, and every problem found;
-    no content where any of them is an error. Of the series only those in `only`, unless it is None.
+    no content where any of them hinders reckoning. Of the series only those in `only`, unless it is None.
     The files of `instead`, by path, are read as they are there and not as the disk has them.
 
     Raises nothing over what an author wrote: all of that is in the problems.
@@ -29,7 +29,7 @@ def load_content(
     folder = ContentFolder(Path(root), problems, instead)
     if not folder.exists():
         problems.add(
-            folder.place,
+            Place(""),
             "folder-missing",
             hint="give the folder that holds threads, cloths and series, or make one with packetgen begin",
         )
@@ -49,7 +49,7 @@ def load_content(
         for name in names
         if only is None or name in only
     )
-    if problems.errors:
+    if problems.hindering:
         return None, problems
     threads = {card_id: sure(card) for card_id, card in library.threads.items()}
     return Content(all_sure(series), threads), problems

@@ -47,10 +47,6 @@ class ContentFolder:
     def exists(self) -> bool:
         return bool(self._instead) or self._root.is_dir()
 
-    @property
-    def place(self) -> Place:
-        return Place(said(self._root.name or str(self._root)).strip("'"))
-
     def has_folder(self, path: str) -> bool:
         return path in self._instead_folders or (self._root / path).is_dir()
 

@@ -24,6 +24,7 @@ from packetgen.model import (
     ClothOption,
     Counter,
     Designer,
+    KeyLine,
     MatchedSet,
     Occasion,
     Pattern,
@@ -49,7 +50,7 @@ class Surroundings:
 def load_pattern(
     folder: ContentFolder, path: str, around: Surroundings, problems: Problems
 ) -> Pattern | None:
-    """The pattern in the folder `path`; None where anything at all has gone wrong."""
+    """The pattern in the folder `path`; None where anything that hinders has gone wrong."""
     name = path.rpartition("/")[2]
     valid_id(name, Place(path), problems)
     filled = read_document(folder, f"{path}/pattern.yaml", PATTERN, problems)
@@ -83,11 +84,12 @@ def load_pattern(
     kept = read_symbols(folder, path, None if marks is None else tuple(marks), problems)
     chart = _chart(folder, path, chart_name, key, sets, marks, problems)
     worked = read_worked(filled, around.library, marks, chart, problems)
+    unused: frozenset[str] = frozenset()
     if chart is not None and key is not None and marks:
-        check_used(key.places, chart, worked.marks, bool(worked.beads), problems)
+        unused = check_used(key.places, chart, worked.marks, bool(worked.beads), problems)
     revisions = _revisions(filled, problems)
     _check_given(filled, problems)
-    if problems.errors:  # nothing is put together that would be thrown away
+    if problems.hindering:  # nothing is put together that would be thrown away
         return None
     return Pattern(
         id=name,
@@ -97,7 +99,7 @@ def load_pattern(
         occasion=Occasion(filled["occasion"]["name"], filled["occasion"]["on"]),
         cloths=all_sure(cloths),
         thread_sets=all_sure(sure(sets).values()),
-        key=with_kept(sure(key).lines, kept),
+        key=with_kept(_used(sure(key), unused), kept),
         grid=as_grid(sure(chart)),
         fractions=worked.fractions,
         lines=worked.lines,
@@ -123,6 +125,12 @@ def load_pattern(
         photo=photo,
         place=filled.place,
     )
+
+
+def _used(key: Key, unused: frozenset[str]) -> tuple[KeyLine, ...]:
+    """The key as it will be when the lines that nothing is stitched with are out; all of it where only
+    beads are sewn on."""
+    return tuple(line for line in key.lines if line.mark not in unused) or key.lines
 
 
 def _check_given(filled: Filled, problems: Problems) -> None:

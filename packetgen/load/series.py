@@ -70,7 +70,7 @@ def load_series(
     pace = _pace(filled, problems)
     notices = read_notices(filled, problems)
     look = read_look(folder, path, filled, problems)
-    if problems.errors:  # nothing is put together that would be thrown away
+    if problems.hindering:  # nothing is put together that would be thrown away
         return None
     coming = tuple(
         ToCome(

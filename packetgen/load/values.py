@@ -1,5 +1,6 @@
 """Checks a tree of nodes against a shape and gives its values, each still knowing its place."""
 
+import re
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
 from typing import Any
@@ -9,6 +10,9 @@ from packetgen.load.schema import Field, Group, Hex, Kind, ListOf, MapOf, TextOr
 from packetgen.load.single_values import Asking, read_single
 from packetgen.load.words import counted, offer, said, shown
 from packetgen.load.yaml_nodes import GroupNode, ListNode, Node, TextNode
+
+# A name and its value between braces, with nothing but a space or a bare colon between them.
+_RUN_TOGETHER = re.compile(r"""(?P<name>[^\s:"']+)[:\s]\s*(?P<value>[^\s:].*)""")
 
 
 @dataclass(frozen=True)
@@ -103,7 +107,16 @@ def _group(kind: Group, node: Node, called: str, example: str, problems: Problem
     given: dict[str, Given] = {}
     misspelt: set[str] = set()  # names that are missing only because of a slip, which was reported
     whole = True
-    for key, value in node.entries:
+    for number, (key, value) in enumerate(node.entries):
+        apart = _run_together(key, value)
+        # Elsewhere it may be the end of a text that had a comma, of which name-alone speaks.
+        if apart and (
+            number == 0 or kind.others or apart["name"] in fields or apart["value"][0] in "\"'"
+        ):
+            name, right = said(apart["name"]), f"{shown(apart['name'])}: {shown(apart['value'])}"
+            problems.add(key.place, "colon-left-out", name=name, right=right)
+            given[apart["name"]] = Given(None, key.place, False, name_place=key.place)
+            continue
         field = fields.get(key.value) or kind.others
         if field is not None:
             given[key.value] = replace(
@@ -142,6 +155,14 @@ def _group(kind: Group, node: Node, called: str, example: str, problems: Problem
         whole = whole and len(there) == 1
     whole = whole and all(value.whole for value in given.values())
     return Given(Filled(given, node.place, whole), node.place, whole)
+
+
+def _run_together(key: TextNode, value: Node) -> re.Match[str] | None:
+    """The name and the value of which both stand in `key`, since no colon with a space parts them."""
+    nothing = isinstance(value, TextNode) and value.plain and not value.value
+    if not (key.plain and nothing and value.span[0] == key.span[1]):
+        return None
+    return _RUN_TOGETHER.fullmatch(key.value)
 
 
 def _map(kind: MapOf, node: Node, called: str, example: str, problems: Problems) -> Given:

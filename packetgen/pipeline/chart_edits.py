@@ -135,7 +135,7 @@ def _loaded(
 ) -> Pattern:
     """One pattern of a content folder that is sound; colours left to the tool are not filled in."""
     content, problems = load_content(content_folder, frozenset({series_id}), instead)
-    if content is None:
+    if content is None or problems.errors:
         raise NotSound(problems)
     return next(one for one in content.series[0].patterns if one.id == name)
 

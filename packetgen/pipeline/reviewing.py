@@ -9,7 +9,11 @@ from packetgen.reckon.review_buying import complain_of_little, complain_of_short
 from packetgen.reckon.review_cloth import complain_of_cloths
 from packetgen.reckon.review_colours import complain_of_alike
 from packetgen.reckon.review_praise import praise_of_pattern, praise_of_series
-from packetgen.reckon.review_texts import complain_of_photo, complain_of_story
+from packetgen.reckon.review_texts import (
+    complain_of_examples,
+    complain_of_photo,
+    complain_of_story,
+)
 from packetgen.render.proof_words import complain_of_words
 
 
@@ -38,6 +42,7 @@ def _complain(each: Reckoned, problems: Problems) -> None:
         complain_of_story(figures.pattern, problems)
         complain_of_photo(figures.pattern, problems)
     complain_of_words(each.series, each.figures, problems)
+    complain_of_examples(each.series, problems)
 
 
 def _praised(each: Reckoned, problems: Problems) -> Praised:

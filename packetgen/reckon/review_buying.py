@@ -5,6 +5,7 @@ from packetgen.model import KeyLine, Pattern, ThreadSet
 from packetgen.nouns import counted, listed, plural
 from packetgen.reckon.alike import Alike, Use, alike
 from packetgen.reckon.buying import Warned, buy_tables
+from packetgen.reckon.colour import FAR
 from packetgen.reckon.colour import in_words as closeness_in_words
 from packetgen.reckon.colour_counts import ColourCount, line_counts
 from packetgen.reckon.figures import Figures
@@ -21,7 +22,8 @@ _ANY_DIFFERENCE = 1000.0
 def complain_of_little(figures: Figures, problems: Problems) -> None:
     """Advice at each colour of the model's set of which a whole unit is bought for hardly any thread.
 
-    The nearest colour of the same card that the key has already is offered, where it would save a unit.
+    The nearest colour of the same card that the key has already is offered, where it is not far off and would
+    save a unit.
     """
     model = figures.pattern.thread_sets[0]
     pairs = alike(figures, model, _ANY_DIFFERENCE)
@@ -41,7 +43,8 @@ def complain_of_little(figures: Figures, problems: Problems) -> None:
 
 
 def _instead(use: Use, pairs: tuple[Alike, ...]) -> str:
-    nearest = next((pair for pair in pairs if use in (pair.one, pair.other) and pair.saved), None)
+    near = (pair for pair in pairs if use in (pair.one, pair.other) and pair.difference <= FAR)
+    nearest = next((pair for pair in near if pair.saved), None)
     if nearest is None:
         return f"no other {use.need.card.name} of the key would do for it: use more of it, or none"
     other = nearest.other if nearest.one is use else nearest.one

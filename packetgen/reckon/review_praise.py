@@ -212,4 +212,4 @@ def _contrast(series: Series) -> Iterator[Praise]:
 def _nothing_idle(series: Series, codes: Collection[str]) -> Iterator[Praise]:
     if not _FOR_NOTHING & set(codes):
         words = "Every thread set, designer and paint that it lists is used."
-        yield Praise("nothing listed for nothing", words)
+        yield Praise("all that it lists is used", words)

@@ -51,7 +51,8 @@ def lines_of(review: Review, content_folder: str, with_places: bool) -> Iterator
     for number, chapter in enumerate(review.chapters):
         if number:
             yield Line("", Tone.PLAIN)
-        yield Line(_heading(chapter), Tone.HEADING)
+        if not _of_no_folder(chapter):
+            yield Line(_heading(chapter), Tone.HEADING)
         if with_places and chapter.figures:
             yield from (Line(place, Tone.PLAIN) for place in _places(chapter.figures))
         for problem in (*chapter.faults, *chapter.advice):
@@ -65,6 +66,11 @@ def summary(review: Review) -> str:
         f"All is well: {counted(review.patterns, 'pattern')} checked, nothing to mend; "
         f"{counted(review.advice, 'thing')} to think of, {review.praise} well done."
     )
+
+
+def _of_no_folder(chapter: Chapter) -> bool:
+    """Whether there is no content folder at all, and so nothing that a heading could be about."""
+    return any(not problem.place.path for problem in chapter.problems)
 
 
 def _heading(chapter: Chapter) -> str:
