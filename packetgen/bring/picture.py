@@ -11,8 +11,8 @@ from io import BytesIO
 import numpy as np
 from PIL import Image, ImageCms, ImageOps
 
-from packetgen.diagnostics import Place, Problems
-from packetgen.load.pixels import MOST_PHOTO_PIXELS, decodes, open_picture
+from packetgen.diagnostics import Problems
+from packetgen.load.pixels import whole_picture
 from packetgen.model import Stitch
 
 # What a chart's own picture says of itself, in chunks for text (see `drawn`).
@@ -52,13 +52,8 @@ class Pixels:
 
 def read_pixels(data: bytes, path: str, problems: Problems) -> Pixels | None:
     """The pixels of a PNG or JPEG, upright and in sRGB; None where it cannot be read."""
-    picture = open_picture(data, path, problems)
+    picture = whole_picture(data, path, problems)
     if picture is None:
-        return None
-    if picture.width * picture.height > MOST_PHOTO_PIXELS:
-        problems.add(Place(path), "picture-large", limit=MOST_PHOTO_PIXELS // 1_000_000)
-        return None
-    if not decodes(picture, path, problems):
         return None
     notes = {str(name): str(text) for name, text in picture.info.items()}
     marks = _mark_notes(notes)

@@ -25,7 +25,7 @@ def chart_from_picture(
     data: bytes, path: str, colours: dict[str, list[str]] | None, problems: Problems
 ) -> Chart | None:
     """The chart of a PNG: a pixel is a stitch, a clear one bare cloth, its colour a key line's."""
-    picture = open_picture(data, path, problems)
+    picture = _open(data, path, problems)
     if picture is None:
         return None
     if max(picture.size) > LARGEST:
@@ -33,7 +33,7 @@ def chart_from_picture(
             Place(path), "chart-large", width=picture.width, height=picture.height, limit=LARGEST
         )
         return None
-    if not decodes(picture, path, problems) or colours is None:
+    if not _decodes(picture, path, problems) or colours is None:
         return None
     pixels = picture.convert("RGBA")
     marks: dict[tuple[int, int, int, int], str] = {}
@@ -53,15 +53,23 @@ def chart_from_picture(
     )
 
 
-def read_photo(data: bytes, path: str, problems: Problems) -> Photo | None:
-    """The photograph, decoded once to be sure that it can be."""
-    picture = open_picture(data, path, problems)
+def whole_picture(data: bytes, path: str, problems: Problems) -> Image.Image | None:
+    """The picture, decoded, where it is none too large and can be read to its end."""
+    picture = _open(data, path, problems)
     if picture is None:
         return None
     if picture.width * picture.height > MOST_PHOTO_PIXELS:
         problems.add(Place(path), "picture-large", limit=MOST_PHOTO_PIXELS // 1_000_000)
         return None
-    if not decodes(picture, path, problems):
+    if not _decodes(picture, path, problems):
+        return None
+    return picture
+
+
+def read_photo(data: bytes, path: str, problems: Problems) -> Photo | None:
+    """The photograph, decoded once to be sure that it can be."""
+    picture = whole_picture(data, path, problems)
+    if picture is None:
         return None
     turned, tells_place = _exif(picture)
     if tells_place:
@@ -79,7 +87,7 @@ def _exif(picture: Image.Image) -> tuple[bool, bool]:
         return False, False
 
 
-def open_picture(data: bytes, path: str, problems: Problems) -> Image.Image | None:
+def _open(data: bytes, path: str, problems: Problems) -> Image.Image | None:
     """The picture with its size known, and nothing decoded yet."""
     try:
         with warnings.catch_warnings():
@@ -94,7 +102,7 @@ def open_picture(data: bytes, path: str, problems: Problems) -> Image.Image | No
     return None
 
 
-def decodes(picture: Image.Image, path: str, problems: Problems) -> bool:
+def _decodes(picture: Image.Image, path: str, problems: Problems) -> bool:
     # The PDF engine, once loaded, lets every reader in the process be content with half a picture.
     content_with_half = ImageFile.LOAD_TRUNCATED_IMAGES
     ImageFile.LOAD_TRUNCATED_IMAGES = False
