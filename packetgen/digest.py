@@ -25,17 +25,29 @@ def digest(*values: object) -> str:
     deep. A field that does not count when two of them are compared (a place in a file) does not count
     here. Raises TypeError for anything else, since a name that missed something would be worse than none.
     """
-    taken = hashlib.sha256()
-    _take(values, taken.update, {})
-    return taken.hexdigest()
+    return Digests().digest(*values)
 
 
-def _take(value: object, update: Callable[[bytes], None], named: dict[int, bytes]) -> None:
-    """Every value goes in with its kind and its length, so that no two different ones read alike.
+class Digests:
+    """Gives digests of values that share parts: a thread card hangs on every need for it in every pattern
+    of a series, and is walked through only once. Holds on to what it has walked through."""
 
-    `named` has the names of dataclasses that were met before: a thread card hangs on every need for it,
-    and is walked through only once.
-    """
+    def __init__(self) -> None:
+        self._named: _Named = {}
+
+    def digest(self, *values: object) -> str:
+        """As `digest` gives it."""
+        taken = hashlib.sha256()
+        _take(values, taken.update, self._named)
+        return taken.hexdigest()
+
+
+# The names of dataclasses that were met, by identity, which is theirs for as long as they are held here.
+_Named = dict[int, tuple[object, bytes]]
+
+
+def _take(value: object, update: Callable[[bytes], None], named: _Named) -> None:
+    """Every value goes in with its kind and its length, so that no two different ones read alike."""
     match value:
         case bytes():
             _part(b"b", value, update)
@@ -59,15 +71,14 @@ def _take(value: object, update: Callable[[bytes], None], named: dict[int, bytes
             for pair in value.items():  # in order: two orders may print two pages
                 _take(pair, update, named)
         case _ if is_dataclass(value) and not isinstance(value, type):
-            name = named.get(id(value))
-            if name is None:
-                name = named[id(value)] = _name_of(value, named)
-            _part(b"o", name, update)
+            if id(value) not in named:
+                named[id(value)] = value, _name_of(value, named)
+            _part(b"o", named[id(value)][1], update)
         case _:
             raise TypeError(f"{type(value).__name__} cannot be named by its contents")
 
 
-def _name_of(value: object, named: dict[int, bytes]) -> bytes:
+def _name_of(value: object, named: _Named) -> bytes:
     """Of a dataclass."""
     taken = hashlib.sha256()
     kind: Any = type(value)

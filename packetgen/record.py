@@ -7,7 +7,7 @@ of the machine or of the hour; what the disk said of the inputs stands beside it
 
 import json
 from collections.abc import Mapping
-from dataclasses import asdict, dataclass, field
+from dataclasses import dataclass, field
 from datetime import datetime
 from zoneinfo import ZoneInfo
 
@@ -94,7 +94,7 @@ def signs_as_json(record: Record) -> bytes:
 def _plain(value: "Seen | SeriesRecord | Output | str") -> object:
     if isinstance(value, Seen):
         return value.sha256
-    return value if isinstance(value, str) else asdict(value)
+    return value if isinstance(value, str) else vars(value)
 
 
 def from_json(data: bytes, signs_data: bytes = b"{}") -> Record | None:

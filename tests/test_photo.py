@@ -48,7 +48,7 @@ def test_a_large_photo_is_made_smaller_in_its_own_shape():
 def shown(of):
     """Every file that a site shows of a photographed pattern, out or awaited, and its packet's cover."""
     its = figures(of, piece())
-    yield cover_jpeg(its)
+    yield cover_jpeg(its, afresh)
     for out in (True, False):
         widths, shares = pattern_pictures(series(of), its, out, afresh)
         yield from (one.data for one in widths)

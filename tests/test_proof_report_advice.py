@@ -6,6 +6,7 @@ import pytest
 
 from packetgen.chart.review_symbols import praise_of_symbols
 from packetgen.diagnostics import Problems
+from packetgen.digest import afresh
 from packetgen.faults import FAULTS, Level
 from packetgen.faults.review import REVIEW
 from packetgen.model import Colour, KeyLine, Knot, Photo, Stitch, ThreadCard
@@ -159,7 +160,7 @@ def test_title_picture_and_facts_fill_one_cover_however_long_the_title_is(demo, 
     assert len(title_lines(each.series, of.pattern)) == lines
     room_mm = picture_room_mm(each.series, of)
     assert (room_mm < ROOM_MM[1]) == (lines > 1)
-    source = packet(each.series, of, cover_jpeg(figure), environment())
+    source = packet(each.series, of, cover_jpeg(figure, afresh), environment())
     head, _, body = source.html.partition("<body")
     cover = body[body.index('<section class="cover">') :].partition("</section>")[0]
 

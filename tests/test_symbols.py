@@ -12,13 +12,13 @@ import pytest
 from fontTools.ttLib import TTFont
 from shapely.geometry import Point, Polygon, box
 
-from packetgen.chart.font import build_symbol_font
 from packetgen.chart.likeness import blackness
 from packetgen.chart.likeness import likeness as stored_likeness
 from packetgen.chart.shapes import NAMES, shape
 from packetgen.chart.shapes_order import GIVING_ORDER
 from packetgen.chart.symbols import BLANK, SHAPES, code_point, ink
 from tests.bench.symbol_likeness import blurred_likeness, kinship, likeness, most_alike
+from tests.symbol_font import STORED, build_symbol_font
 
 FINEST = 90  # units; the thinnest line or gap that a 2.5 mm cell holds in print
 
@@ -171,7 +171,7 @@ def test_font_bytes_repeat():
     here = build_symbol_font()
     assert build_symbol_font() == here
     code = (
-        "import hashlib; from packetgen.chart.font import build_symbol_font as b;"
+        "import hashlib; from tests.symbol_font import build_symbol_font as b;"
         "print(hashlib.sha256(b()).hexdigest())"
     )
     env = os.environ | {
@@ -186,19 +186,9 @@ def test_font_bytes_repeat():
     assert run.stdout.strip() == hashlib.sha256(here).hexdigest()
 
 
-def test_font_for_the_web_holds_the_same_glyphs(font):
-    """The WOFF2 file is smaller and shows the same code points."""
-    pytest.importorskip("brotli")
-    web = build_symbol_font(flavor="woff2")
-    assert web[:4] == b"wOF2"
-    assert len(web) < len(build_symbol_font())
-    assert TTFont(BytesIO(web)).getBestCmap() == font.getBestCmap()
-
-
-def test_unknown_font_kind_is_refused():
-    """Any other kind of font file is refused by name."""
-    with pytest.raises(ValueError, match="svg"):
-        build_symbol_font(flavor="svg")
+def test_the_font_that_lies_there_is_the_one_that_the_shapes_make():
+    """Where this fails, shapes have changed: python -m tests.symbol_font"""
+    assert STORED.read_bytes() == build_symbol_font()
 
 
 @pytest.mark.skipif(not shutil.which("pdftotext"), reason="poppler's pdftotext is not installed")

@@ -4,6 +4,7 @@ from dataclasses import dataclass
 
 from packetgen.chart.shapes import NAMES, shape
 
+FAMILY = "Potting Symbols"  # the face that has them, fonts/symbols.ttf
 BLANK = "\ue000"  # a bare cell; a character of its own so that it survives text extraction
 
 

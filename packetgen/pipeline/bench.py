@@ -5,7 +5,7 @@ import os
 import signal
 import threading
 from collections.abc import Callable, Iterable, Iterator
-from concurrent.futures import FIRST_COMPLETED, ProcessPoolExecutor, wait
+from concurrent.futures import FIRST_COMPLETED, Future, ProcessPoolExecutor, wait
 from concurrent.futures.process import BrokenProcessPool
 from contextlib import contextmanager
 from dataclasses import dataclass
@@ -41,25 +41,33 @@ class Bench:
     def all_done(
         self, jobs: Iterable[PatternJob], keep: Keep, staging: Staging
     ) -> Iterator[tuple[PatternJob, Done]]:
-        """Raises OSError, WorkerLost, and whatever else a job raises unforeseen."""
+        """Begun at once where others do them, else one by one as they are asked for. Raises OSError,
+        WorkerLost, and whatever else a job raises unforeseen."""
         if self._pool is None:
-            for job in jobs:
-                yield job, _tried(job, keep, staging)
-            return
+            return ((job, _tried(job, keep, staging)) for job in jobs)
         heard = logging.getLogger(_HEARD[0]).isEnabledFor(logging.DEBUG)
-        waiting = {self._pool.submit(_tried, job, keep, staging, heard): job for job in jobs}
-        while waiting:
-            done, _ = wait(waiting, return_when=FIRST_COMPLETED)
-            for future in done:
-                job = waiting.pop(future)
-                try:
-                    result = future.result()
-                except BrokenProcessPool as error:
-                    raise WorkerLost from error
-                for record in result.said:
-                    said = logging.makeLogRecord(record)
-                    logging.getLogger(said.name).handle(said)
-                yield job, result
+        try:
+            submitted = {self._pool.submit(_tried, job, keep, staging, heard): job for job in jobs}
+        except BrokenProcessPool as error:
+            raise WorkerLost from error
+        return _as_done(submitted)
+
+
+def _as_done(
+    waiting: dict[Future[Done], PatternJob],
+) -> Iterator[tuple[PatternJob, Done]]:
+    while waiting:
+        done, _ = wait(waiting, return_when=FIRST_COMPLETED)
+        for future in done:
+            job = waiting.pop(future)
+            try:
+                result = future.result()
+            except BrokenProcessPool as error:
+                raise WorkerLost from error
+            for record in result.said:
+                said = logging.makeLogRecord(record)
+                logging.getLogger(said.name).handle(said)
+            yield job, result
 
 
 @contextmanager

@@ -4,5 +4,7 @@ import packetgen.pipeline.packets
 import packetgen.render.packet
 import packetgen.render.pictures  # noqa: F401
 from packetgen.render.pdf import load_engine
+from packetgen.render.templates import compile_all
 
 load_engine()
+compile_all("packet")

@@ -13,7 +13,7 @@ from packetgen.model import Series
 from packetgen.pipeline.jobs import PatternJob, environment_of
 from packetgen.pipeline.kept_on_disk import KeptOnDisk
 from packetgen.pipeline.order import Order
-from packetgen.pipeline.packets import packet_paths
+from packetgen.pipeline.packets import cover_path, packet_paths
 from packetgen.pipeline.plans import SCHEMA, Plan, paper_digest, with_first_read
 from packetgen.pipeline.proofs import Proof
 from packetgen.pipeline.public import list_files, series_files
@@ -79,6 +79,7 @@ class _Foretelling:
         self._kept = set(self._plan.at_rest())
         for name in self._plan.jobs:
             self._kept.update(self._plan.packets_left(name, self._to_set))
+        self._foretell_covers()
         self._of_photos = self._cut_photos()
 
     def all(self) -> Foretold:
@@ -118,6 +119,16 @@ class _Foretelling:
     def _paths_of(self, job: PatternJob) -> tuple[str, ...]:
         editions = None if job.editions is None else frozenset(job.editions)
         return packet_paths(job.series, job.figures.pattern, editions)
+
+    def _foretell_covers(self) -> None:
+        """A cover is drawn anew only when its design has changed."""
+        from packetgen.render.pictures import cover_name
+
+        for job in self._to_do:
+            path = cover_path(job.series, job.figures.pattern)
+            if job.packet:
+                known = path in self._plan.kept and self._keep.has(cover_name(job.figures))
+                (self._kept if known else self._to_set).add(path)
 
     def _why(self, path: str) -> str:
         one = self._found.last.outputs[path]

@@ -5,14 +5,14 @@ import hashlib
 import logging
 import time
 from dataclasses import dataclass, replace
-from functools import cache, cached_property
+from functools import cache
 from pathlib import Path
 from types import MappingProxyType
 from typing import TYPE_CHECKING, Any
 
-from packetgen.digest import Keep, digest
+from packetgen.digest import Keep
 from packetgen.model import Grid, Pattern, Series
-from packetgen.pipeline.packets import packet_files
+from packetgen.pipeline.packets import cover_path, packet_files
 from packetgen.reckon.figures import Figures
 from packetgen.record import Output
 from packetgen.write import Staging
@@ -40,31 +40,23 @@ class PatternJob:
     packet: bool
     pictures: str  # 'out', 'part' (only a close-up) or '' (none)
     editions: tuple[str, ...] | None
-    program: str  # a name for program and templates of packets
+    recipe: str  # a name for all that the packet is made from
     own_templates: Path | None
 
-    @cached_property
-    def recipe(self) -> str:
-        """A name for all that the packet is made from."""
-        return packet_recipe(self.program, self.series, self.figures, self.editions)
 
-
-def packet_recipe(
-    program: str, series: Series, figures: Figures, editions: tuple[str, ...] | None
-) -> str:
-    """A name for all that a packet is made from."""
-    return digest("packet", program, series, figures, editions or (), editions is None)
-
-
-def as_packet_sees(series: Series, pattern: Pattern) -> Series:
-    """The series without what the packet of one of its patterns need not know: of the other patterns no
-    more than title, designer, day and cloths is left, and no notices."""
-    return replace(
-        series,
-        patterns=tuple(one if one.id == pattern.id else _cover(one) for one in series.patterns),
-        notices=(),
-        welcome_markdown="",
-    )
+def as_packets_see(series: Series) -> dict[str, Series]:
+    """By pattern id, the series without what the packet of that pattern need not know: of the other patterns
+    no more than title, designer, day and cloths is left, and no notices."""
+    covers = tuple(map(_cover, series.patterns))
+    return {
+        one.id: replace(
+            series,
+            patterns=(*covers[:place], one, *covers[place + 1 :]),
+            notices=(),
+            welcome_markdown="",
+        )
+        for place, one in enumerate(series.patterns)
+    }
 
 
 def _cover(pattern: Pattern) -> Pattern:
@@ -105,13 +97,15 @@ def do(job: PatternJob, keep: Keep, staging: Staging) -> dict[str, Output]:
     if not job.packet:
         return {}
     since_s = time.perf_counter()
+    cover = cover_jpeg(job.figures, keep)
     files = packet_files(
         job.series,
         job.figures,
-        cover_jpeg(job.figures),
+        cover,
         None if job.editions is None else frozenset(job.editions),
         environment_of(job.own_templates),
     )
+    files[cover_path(job.series, job.figures.pattern)] = cover
     of = job.series.id
     outputs = {path: put(staging, path, data, of, job.recipe) for path, data in files.items()}
     _LOG.debug("%s: packet set (%.2f s)", name, time.perf_counter() - since_s)

@@ -1,17 +1,17 @@
 """The files of a build: made, or taken over from the last one."""
 
+from collections import Counter
 from collections.abc import Callable, Iterable
 from functools import cache
 
 from packetgen.model import Series
 from packetgen.nouns import counted
-from packetgen.pipeline.bench import bench
-from packetgen.pipeline.jobs import environment_of, put
+from packetgen.pipeline.bench import Done, bench
+from packetgen.pipeline.jobs import PatternJob, environment_of, put
 from packetgen.pipeline.kept_on_disk import KeptOnDisk
 from packetgen.pipeline.order import Order, Told
 from packetgen.pipeline.packets import colour_papers
 from packetgen.pipeline.plans import SCHEMA, Plan, paper_digest
-from packetgen.pipeline.proofs import Reckoned
 from packetgen.pipeline.public import list_files, series_files
 from packetgen.reckon.figures import Figures
 from packetgen.reckon.standing import Standing
@@ -44,100 +44,120 @@ class Making:
         self._order, self._plan, self._staging = order, plan, staging
         self._told, self._ended = told, ended
         self._keep = KeptOnDisk(staging.last, plan.pictures(), staging.scratch)
+        self._records = {name: plan.last.series[name] for name in plan.resting}
+        self._outputs: Outputs = {}
+        self._faults: dict[str, Exception] = {}  # by what they say: one template spoils many alike
 
     def all_files(self) -> tuple[dict[str, SeriesRecord], Outputs]:
         """Make the series that were read and take over those at rest; all that there is now.
 
         Raises NotMade, OSError, WorkerLost.
         """
-        from packetgen.render.pdf import EngineComplaint
-        from packetgen.render.templates import TemplateFault
-
-        outputs = self._taken_over(self._plan.at_rest())
-        records = {name: self._plan.last.series[name] for name in self._plan.resting}
-        outputs |= self._patterns()
-        try:
-            self._add_public(records, outputs)
-        except (EngineComplaint, TemplateFault) as error:
-            raise NotMade((error,)) from error
-        return records, outputs
-
-    def drawn(self, outputs: Outputs) -> dict[str, str]:
-        """By digest, every picture that `keep` was asked for, in this build or, of a series at rest, in an
-        earlier one: a path among `outputs`."""
-        of_contents = {one.sha256: path for path, one in sorted(outputs.items(), reverse=True)}
-        of_rest = {
-            name: path
-            for name, path in self._plan.last.drawn.items()
-            if path in outputs and outputs[path].series in self._plan.resting
-        }
-        return of_rest | {
-            name: of_contents[sha256]
-            for name, sha256 in self._keep.asked_for().items()
-            if sha256 in of_contents
-        }
-
-    def _patterns(self) -> Outputs:
-        """Packets, ledgers and pictures that the last build has not. Raises NotMade."""
         to_do = self._plan.to_do(self._keep.has)
         packets, pictures = (
             sum(bool(getattr(job, what)) for job in to_do) for what in ("packet", "pictures")
         )
-        workers = self._order.workers if to_do else 0
         what = f"{counted(packets, 'packet')}, pictures of {counted(pictures, 'pattern')}"
         self._ended(f"to be made: {what}")
         self._told.expect(len(to_do) + len(self._plan.checked.reckoned))
-        outputs: Outputs = {}
-        faults: dict[str, Exception] = {}
+        workers = self._order.workers if to_do else 0
         with bench(workers) as at:
-            for job, done in at.all_done(to_do, self._keep, self._staging):
-                made = "packet" if job.packet else "pictures"
-                self._told.step(f"{job.figures.pattern.title}: {made}")
-                outputs |= done.outputs
-                if done.fault:  # one template spoils every packet alike
-                    faults.setdefault(str(done.fault), done.fault)
+            at_work = at.all_done(to_do, self._keep, self._staging)
+            # While others work on the patterns, this process does what need not wait for them.
+            self._take_over(self._plan.at_rest())
+            self._add_schema_and_list()
+            awaited = Counter(job.series.id for job in to_do if _pages_need(job))
+            for name in self._plan.stands:
+                if not awaited[name]:
+                    self._add_pages(name)
+            for job, done in at_work:
+                self._add(job, done)
+                awaited[job.series.id] -= _pages_need(job)
+                if _pages_need(job) and not awaited[job.series.id]:
+                    self._add_pages(job.series.id)
         if to_do:
             workers = min(workers, len(to_do))
             side = f", {workers} side by side" if workers > 1 else ""
             self._ended(f"drawn and set: {what}{side}")
-        if faults:
-            raise NotMade(tuple(faults.values()))
-        return outputs
+        if self._faults:
+            raise NotMade(tuple(self._faults.values()))
+        return self._records, self._outputs
 
-    def _add_public(self, records: dict[str, SeriesRecord], outputs: Outputs) -> None:
-        """The pages of every series that was read, and what stands above them. Raises EngineComplaint,
-        TemplateFault."""
-        for each in self._plan.checked.reckoned:
-            name = each.series.id
-            outputs |= self._taken_over(self._plan.packets_left(name, outputs))
-            pages = self._public(self._plan.stands[name], outputs)
-            outputs |= pages
-            records[name] = self._record_of(each)
-            self._told.step(f"{each.series.title}: pages")
-            self._ended(f"pages of {each.series.title}: {counted(len(pages), 'file')}")
-        outputs[SCHEMA] = put(self._staging, SCHEMA, schema_file(), "")
-        if self._plan.fills_list:
-            env = environment_of(self._order.own_templates)
-            for path, data in list_files(*self._plan.above(), env).items():
-                outputs[path] = put(self._staging, path, data, "")
+    def drawn(self, outputs: Outputs) -> dict[str, str]:
+        """By digest, every picture of this build or, of a series at rest, of an earlier one: the first of the
+        `outputs` that are it."""
+        of_contents = {one.sha256: path for path, one in sorted(outputs.items(), reverse=True)}
+        of_pages = [
+            (name, of_contents[sha256])
+            for name, sha256 in self._keep.asked_for().items()
+            if sha256 in of_contents
+        ]
+        of_packets = [(name, path) for name, path in self._plan.covers() if path in outputs]
+        of_rest = [
+            (name, path)
+            for name, path in self._plan.last.drawn.items()
+            if path in outputs and outputs[path].series in self._plan.resting
+        ]
+        return dict(sorted([*of_pages, *of_packets, *of_rest], reverse=True))
 
-    def _taken_over(self, paths: Iterable[str]) -> Outputs:
+    def _add(self, job: PatternJob, done: Done) -> None:
+        """What a job has made, or the fault that it met."""
+        made = "packet" if job.packet else "pictures"
+        self._told.step(f"{job.figures.pattern.title}: {made}")
+        self._outputs |= done.outputs
+        if done.fault:
+            self._faults.setdefault(str(done.fault), done.fault)
+
+    def _add_pages(self, name: str) -> None:
+        """The public files of a series that was read, and its packets that are taken over. Where its
+        patterns met a fault there would be no end of others."""
+        from packetgen.render.pdf import EngineComplaint
+        from packetgen.render.templates import TemplateFault
+
+        if self._faults:
+            return
+        stands = self._plan.stands[name]
+        self._take_over(self._plan.packets_left(name, self._outputs))
+        try:
+            pages = self._public(stands)
+        except (EngineComplaint, TemplateFault) as error:
+            self._faults.setdefault(str(error), error)
+            return
+        self._outputs |= pages
+        self._records[name] = self._record_of(stands)
+        self._told.step(f"{stands.series.title}: pages")
+        self._ended(f"pages of {stands.series.title}: {counted(len(pages), 'file')}")
+
+    def _add_schema_and_list(self) -> None:
+        """What stands above all series."""
+        from packetgen.render.templates import TemplateFault
+
+        files = {SCHEMA: schema_file()}
+        try:
+            if self._plan.fills_list:
+                env = environment_of(self._order.own_templates)
+                files |= list_files(*self._plan.above(), env)
+        except TemplateFault as error:
+            self._faults[str(error)] = error
+        self._outputs |= {path: put(self._staging, path, data, "") for path, data in files.items()}
+
+    def _take_over(self, paths: Iterable[str]) -> None:
         """Files of the last build."""
         outputs = {path: self._plan.kept[path] for path in paths}
         for path in outputs:
             self._staging.keep(path)
-        return outputs
+        self._outputs |= outputs
 
-    def _public(self, stands: Standing, made: Outputs) -> Outputs:
+    def _public(self, stands: Standing) -> Outputs:
         """Site and share of one series, with the pictures that are there by now."""
-        env = environment_of(self._order.own_templates)
+        env, made = environment_of(self._order.own_templates), self._outputs
 
         def packet(series: Series, figures: Figures) -> dict[str, bytes]:
             """What a pattern gives away: the packet that is sold where that tells of nothing to come."""
             seen, sold, recipe = self._plan.given_away(series, figures)
             if all(path in made and made[path].recipe == recipe for path in sold.values()):
                 return {name: self._staging.read(path) for name, path in sold.items()}
-            set_now = cache(lambda: colour_papers(seen, figures, env))
+            set_now = cache(lambda: colour_papers(seen, figures, env, self._keep))
 
             def one(name: str) -> bytes:
                 return self._keep(paper_digest(recipe, name), lambda: set_now()[name])
@@ -149,8 +169,9 @@ class Making:
             path: put(self._staging, path, data, stands.series.id) for path, data in files.items()
         }
 
-    def _record_of(self, each: Reckoned) -> SeriesRecord:
-        series, stands = each.series, self._plan.stands[each.series.id]
+    def _record_of(self, stands: Standing) -> SeriesRecord:
+        each = next(one for one in self._plan.checked.reckoned if one.series.id == stands.series.id)
+        series = each.series
         zone = series.release.tzinfo
         since, until = stands.since, stands.until
         return SeriesRecord(
@@ -164,3 +185,8 @@ class Making:
             stands_from=since.isoformat() if since else "",
             stands_until=until.isoformat() if until else "",
         )
+
+
+def _pages_need(job: PatternJob) -> bool:
+    """Whether the pages of its series show what the job makes."""
+    return bool(job.pictures) or "packet" in job.figures.pattern.given_away

@@ -3,6 +3,7 @@
 from collections.abc import Mapping
 from typing import TYPE_CHECKING
 
+from packetgen.digest import Keep
 from packetgen.model import Pattern, Series
 from packetgen.reckon.figures import Figures
 
@@ -50,6 +51,11 @@ def paper_names(pattern: Pattern) -> tuple[str, ...]:
     return tuple(f"{pattern.id}-{paper}.pdf" for paper in PAPERS_MM)
 
 
+def cover_path(series: Series, pattern: Pattern) -> str:
+    """Where the cover's picture is kept for the next time that the packet is set, in the build folder."""
+    return f".kept/{series.id}/{pattern.id}.jpg"
+
+
 def packet_paths(
     series: Series, pattern: Pattern, editions: frozenset[str] | None
 ) -> tuple[str, ...]:
@@ -70,12 +76,14 @@ def packet_paths(
     return *sold, f"ledger/{series.id}/{pattern.id}.json"
 
 
-def colour_papers(series: Series, figures: Figures, env: "Environment") -> dict[str, bytes]:
+def colour_papers(
+    series: Series, figures: Figures, env: "Environment", keep: Keep
+) -> dict[str, bytes]:
     """The packet itself on each of its papers, by file name. Raises EngineComplaint, TemplateFault."""
     from packetgen.render.packet import packet
     from packetgen.render.pictures import cover_jpeg
 
-    return papers(figures.pattern, "", packet(series, figures, cover_jpeg(figures), env), env)
+    return papers(figures.pattern, "", packet(series, figures, cover_jpeg(figures, keep), env), env)
 
 
 def papers(

@@ -4,11 +4,11 @@ from collections.abc import Callable, Iterable
 from dataclasses import replace
 from itertools import chain
 
-from packetgen.digest import digest
+from packetgen.digest import Digests, digest
 from packetgen.model import Listed, Series
-from packetgen.pipeline.jobs import PatternJob, as_packet_sees, packet_recipe
+from packetgen.pipeline.jobs import PatternJob, as_packets_see
 from packetgen.pipeline.order import Order
-from packetgen.pipeline.packets import paper_names
+from packetgen.pipeline.packets import cover_path, paper_names
 from packetgen.pipeline.proofs import Proof, Reckoned
 from packetgen.pipeline.survey import Survey
 from packetgen.reckon.figures import Figures
@@ -28,7 +28,7 @@ class Plan:
     def __init__(self, order: Order, found: Survey, checked: Proof) -> None:
         self._order, self.checked, self.resting = order, checked, found.resting
         self.last: Record = found.last
-        self._program = found.program
+        self._program, self._digests = found.program, Digests()
         self._ids = sorted({each.series.id for each in checked.reckoned} | self.resting)
         self.several = len(self._ids) > 1
         # The page above several series has the look of the first, and rests with it.
@@ -61,6 +61,15 @@ class Plan:
             if path in self.kept
         }
 
+    def covers(self) -> list[tuple[str, str]]:
+        """Digest of each cover's picture, and where that stands in a build that has made it."""
+        from packetgen.render.pictures import cover_name
+
+        return [
+            (cover_name(job.figures), cover_path(job.series, job.figures.pattern))
+            for job in chain(*self.jobs.values())
+        ]
+
     def at_rest(self) -> tuple[str, ...]:
         """Paths of the files of series that were not read, and of what stands above them all."""
         list_rests = self.several and not self.fills_list
@@ -76,10 +85,11 @@ class Plan:
         return [job for job in jobs if job]
 
     def packets_left(self, series_id: str, made: Iterable[str] = ()) -> tuple[str, ...]:
-        """Packets and ledgers of the series in the last build that need not, or may not, be made anew;
-        without those that are `made` all the same."""
+        """Packets, their ledgers and covers of the series in the last build that need not, or may not, be
+        made anew; without those that are `made` all the same."""
         by_id = {job.figures.pattern.id: job for job in self.jobs[series_id]}
-        folders, made = (f"packets/{series_id}/", f"ledger/{series_id}/"), set(made)
+        tops, made = ("packets", "ledger", ".kept"), set(made)
+        folders = tuple(f"{top}/{series_id}/" for top in tops)
 
         def stays(path: str, one: Output) -> bool:
             job = by_id.get(pattern_of(path, by_id))
@@ -99,8 +109,8 @@ class Plan:
     def given_away(self, series: Series, figures: Figures) -> tuple[Series, dict[str, str], str]:
         """How the packet on a pattern's page is made: from what of the `series` as it stands; by file name
         the path of the one that is sold, which serves where it has the same recipe; and that recipe."""
-        seen = as_packet_sees(series, figures.pattern)
-        recipe = packet_recipe(self._program, seen, figures, self._order.editions)
+        seen = as_packets_see(series)[figures.pattern.id]
+        recipe = self._recipe(seen, figures)
         sold = {name: f"packets/{series.id}/{name}" for name in paper_names(figures.pattern)}
         return seen, sold, recipe
 
@@ -120,9 +130,10 @@ class Plan:
         """A job a pattern: its packet, where that is wanted, and its pictures."""
         teased = {of.pattern.id for of in stands.teased}
         out = {of.pattern.id for of in stands.figures}
+        seen = as_packets_see(each.series)
         return tuple(
             PatternJob(
-                series=as_packet_sees(each.series, of.pattern),
+                series=seen[of.pattern.id],
                 figures=of,
                 packet=wanted is None or of.pattern.id in wanted,
                 pictures="out"
@@ -131,10 +142,17 @@ class Plan:
                 if of.pattern.id in teased
                 else "",
                 editions=self._order.editions,
-                program=self._program,
+                recipe=self._recipe(seen[of.pattern.id], of),
                 own_templates=self._order.own_templates,
             )
             for of in each.figures
+        )
+
+    def _recipe(self, seen: Series, figures: Figures) -> str:
+        """A name for all that a packet is made from, which sees no more of the series."""
+        editions = self._order.editions
+        return self._digests.digest(
+            "packet", self._program, seen, figures, editions or (), editions is None
         )
 
     def _left_to_do(self, job: PatternJob, has: Has) -> PatternJob | None:

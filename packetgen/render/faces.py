@@ -8,7 +8,7 @@ from importlib.resources import files
 
 from fontTools.ttLib import TTFont
 
-from packetgen.chart.font import FAMILY, build_symbol_font
+from packetgen.chart.symbols import FAMILY
 from packetgen.model import FontFile, Look
 
 # Family, weight, style → file.
@@ -35,9 +35,7 @@ _PLAIN_LOOK = Look()
 @cache
 def font_files() -> Mapping[str, bytes]:
     """File name → bytes of every face of the project, its own symbols included."""
-    folder = files("packetgen") / "fonts"
-    own = {name: (folder / name).read_bytes() for name in _own_names()}
-    return own | {_SYMBOLS[-1]: build_symbol_font()}
+    return {name: _own_file(name) for name in (*_own_names(), _SYMBOLS[-1])}
 
 
 def series_font_files(look: Look) -> dict[str, bytes]:
@@ -159,4 +157,8 @@ def _range(name: str) -> str:
 
 
 def _letters(name: str) -> set[int]:
-    return set(TTFont(io.BytesIO(font_files()[name]), lazy=True).getBestCmap())
+    return set(TTFont(io.BytesIO(_own_file(name)), lazy=True).getBestCmap())
+
+
+def _own_file(name: str) -> bytes:
+    return (files("packetgen") / "fonts" / name).read_bytes()

@@ -4,10 +4,12 @@ Pages are laid out on the area that the papers share and centred on each, so all
 pages with the same numbers. The only module that knows the engine.
 """
 
+import ctypes.util
 import gc
 import io
 import logging
 import os
+import sys
 from collections.abc import Iterator, Mapping
 from contextlib import contextmanager
 from datetime import date, datetime, time
@@ -38,8 +40,23 @@ class EngineComplaint(Exception):
 
 
 def load_engine() -> None:
-    """What takes a second at the first document, done beforehand."""
-    import weasyprint  # noqa: F401
+    """What takes long at the first document, done beforehand."""
+    with _libraries_by_name():
+        import weasyprint  # noqa: F401
+
+
+@contextmanager
+def _libraries_by_name() -> Iterator[None]:
+    """The engine tries the names that its libraries have on any system. Python looks for a foreign one by
+    starting a compiler (documentation of `ctypes.util.find_library`, on Linux), once for each name; the
+    Linux names are among them, and need no search."""
+    search = ctypes.util.find_library
+    if sys.platform == "linux":
+        ctypes.util.find_library = lambda name: None
+    try:
+        yield
+    finally:
+        ctypes.util.find_library = search
 
 
 def documents(
@@ -59,7 +76,7 @@ def documents(
     with the date `dated`. Raises EngineComplaint in the engine's words.
     """
     _use_no_system_fonts()
-    # Takes a second to load, and only builds need it.
+    load_engine()
     from weasyprint import HTML, Attachment
     from weasyprint.urls import FatalURLFetchingError
 

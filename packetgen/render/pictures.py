@@ -47,12 +47,21 @@ Draw = Callable[[], Image.Image]
 DrawShape = Callable[[str], Image.Image]
 
 
-def cover_jpeg(figures: Figures) -> bytes:
+def cover_jpeg(figures: Figures, keep: Keep) -> bytes:
     """The photo of the stitched model, or the stitched design drawn sharp, for the packet's cover."""
     pattern = figures.pattern
-    if pattern.photo:
-        return jpeg_bytes(upright(pattern.photo, PHOTO_PX))
-    return jpeg_bytes(stitched(pattern, pattern.cloths[0], DRAWN_PX_PER_CELL))
+
+    def make() -> bytes:
+        if pattern.photo:
+            return jpeg_bytes(upright(pattern.photo, PHOTO_PX))
+        return jpeg_bytes(stitched(pattern, pattern.cloths[0], DRAWN_PX_PER_CELL))
+
+    return keep(cover_name(figures), make)
+
+
+def cover_name(figures: Figures) -> str:
+    """Under which `keep` is asked for the cover's picture."""
+    return f"cover-{digest(_DRAWING, 'cover', _stitched_from(figures))}"
 
 
 def site_pictures(standing: Standing, keep: Keep) -> SitePictures:
@@ -189,11 +198,20 @@ def _narrowed(image: Image.Image, width_px: int) -> Image.Image:
 
 
 def _drawn_from(figures: Figures, piece: FinishingPiece) -> tuple[object, ...]:
-    """Everything that a picture of the design is drawn from, and nothing else: no words and no prices."""
+    """Everything that a picture of the mounted design is drawn from, and nothing else."""
     pattern, on = figures.pattern, figures.cloths[0]
     if pattern.photo:
         return (pattern.photo,)
-    first, cloth = pattern.thread_sets[0], on.option.cloth
+    shown = "chart" in pattern.given_away
+    return (*_stitched_from(figures), on.fit, piece.trim, shown, _of_piece(piece))
+
+
+def _stitched_from(figures: Figures) -> tuple[object, ...]:
+    """Everything that the stitched design is drawn from: no words and no prices."""
+    pattern, option = figures.pattern, figures.cloths[0].option
+    if pattern.photo:
+        return (pattern.photo,)
+    first, cloth = pattern.thread_sets[0], option.cloth
     strands = (
         first.strands, first.backstitch_strands, first.knot_strands, first.daisy_strands,
     )  # fmt: skip
@@ -209,9 +227,8 @@ def _drawn_from(figures: Figures, piece: FinishingPiece) -> tuple[object, ...]:
     )
     beads = tuple((bead.card.size_mm, bead.colour.hex, bead.at) for bead in pattern.beads)
     stitches = (pattern.grid, pattern.fractions, pattern.lines, pattern.knots, pattern.daisies)
-    cloths = (cloth.weave, cloth.count_per_inch, on.option.over, on.option.colour.hex)
-    shown = "chart" in pattern.given_away
-    return (stitches, beads, key, strands, cloths, on.fit, piece.trim, shown, _of_piece(piece))
+    cloths = (cloth.weave, cloth.count_per_inch, option.over, option.colour.hex)
+    return stitches, beads, key, strands, cloths
 
 
 def _of_piece(piece: FinishingPiece) -> tuple[object, ...]:

@@ -4,6 +4,7 @@ import traceback
 from pathlib import Path
 
 from jinja2 import (
+    BytecodeCache,
     ChoiceLoader,
     Environment,
     FileSystemLoader,
@@ -12,6 +13,7 @@ from jinja2 import (
     TemplateNotFound,
     TemplateSyntaxError,
 )
+from jinja2.bccache import Bucket
 
 from packetgen import nouns, units
 from packetgen.program import project_templates
@@ -27,6 +29,7 @@ def environment(own_templates: Path | None = None) -> Environment:
         undefined=StrictUndefined,
         trim_blocks=True,
         lstrip_blocks=True,
+        bytecode_cache=_COMPILED,
     )
     env.filters.update(
         inches=units.inches,
@@ -52,6 +55,30 @@ def environment(own_templates: Path | None = None) -> Environment:
         thousands=lambda number: f"{number:,}",
     )
     return env
+
+
+class _InMemory(BytecodeCache):
+    """Templates that were compiled once in this process, or in the one that it was forked from."""
+
+    def __init__(self) -> None:
+        self._compiled: dict[str, bytes] = {}
+
+    def load_bytecode(self, bucket: Bucket) -> None:
+        if bucket.key in self._compiled:
+            bucket.bytecode_from_string(self._compiled[bucket.key])
+
+    def dump_bytecode(self, bucket: Bucket) -> None:
+        self._compiled[bucket.key] = bucket.bytecode_to_string()
+
+
+_COMPILED = _InMemory()
+
+
+def compile_all(folder: str) -> None:
+    """The project's own templates in one of their folders, beforehand."""
+    env = environment()
+    for name in env.list_templates(filter_func=lambda name: name.startswith(f"{folder}/")):
+        env.get_template(name)
 
 
 class TemplateFault(Exception):

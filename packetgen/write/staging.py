@@ -22,7 +22,7 @@ from filelock import FileLock, Timeout
 
 from packetgen.write.exchange import CannotExchange, exchange
 
-TOPS = ("site", "packets", "share", "ledger")  # the folders of a build
+TOPS = ("site", "packets", "share", "ledger", ".kept")  # the folders of a build
 
 
 class Staging:

@@ -10,6 +10,7 @@ def prepare(folder: Path, name: str) -> None:
     """Leaves figures, picture, words, chart, faces and the spreadsheet in `folder`."""
     from packetgen.chart.editions import COLOUR
     from packetgen.chart.sheet import look_of
+    from packetgen.digest import afresh
     from packetgen.model import BARE
     from packetgen.pipeline import jobs, proof  # noqa: F401 - jobs lets read-only mappings be pickled
     from packetgen.render.faces import font_files
@@ -29,7 +30,7 @@ def prepare(folder: Path, name: str) -> None:
         if one.pattern.id == name
     )
     (folder / "figures.pickle").write_bytes(pickle.dumps((series, figures)))
-    (folder / "cover.jpg").write_bytes(cover_jpeg(figures))
+    (folder / "cover.jpg").write_bytes(cover_jpeg(figures, afresh))
     for file, data in font_files().items():
         if "-ext" not in file:  # others would take these for the whole face
             (folder / ".fonts" / file).write_bytes(data)

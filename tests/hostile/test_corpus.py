@@ -10,6 +10,7 @@ from pathlib import Path
 import pytest
 from PIL import Image
 
+from packetgen.digest import afresh
 from packetgen.pipeline import Proof, proof, public_files
 from packetgen.render.packet import packet
 from packetgen.render.pictures import cover_jpeg
@@ -136,7 +137,7 @@ def pages(checked: Proof) -> dict[str, str]:
     }
     for each in checked.reckoned:
         for figure in each.figures:
-            cover = cover_jpeg(figure) if figure.pattern.photo else b""
+            cover = cover_jpeg(figure, afresh) if figure.pattern.photo else b""
             source = packet(each.series, figure, cover, _templates())
             made[f"{figure.pattern.id} packet"] = source.html
     return made

@@ -1,4 +1,10 @@
-"""The symbol font: every chart shape as one glyph on one private-use code point."""
+"""Makes the symbol font, packetgen/fonts/symbols.ttf, anew after a change of the chart's shapes.
+
+    python -m tests.symbol_font
+
+Every shape is one glyph on one private-use code point. The file lies there finished, since to make it
+takes a fifth of a second, which every worker of a build would spend.
+"""
 
 from io import BytesIO
 
@@ -9,22 +15,20 @@ from fontTools.ttLib.tables._g_l_y_f import Glyph
 from packetgen.chart.shapes import NAMES, shape
 from packetgen.chart.shapes_cut import Contour
 from packetgen.chart.shapes_paper import CELL
-from packetgen.chart.symbols import BLANK, code_point
+from packetgen.chart.symbols import BLANK, FAMILY, code_point
+from packetgen.program import PACKAGE
 
-FAMILY = "Potting Symbols"
+STORED = PACKAGE / "fonts" / "symbols.ttf"
 _BORN = 3786912000  # 1 January 2024 in seconds since 1904: fixed, so that bytes repeat
 
 
-def build_symbol_font(flavor: str | None = None) -> bytes:
-    """The font as a file: TrueType, or with flavor="woff2" (or "woff") for the web.
+def build_symbol_font() -> bytes:
+    """The font as a TrueType file.
 
     One em is one chart cell: every glyph is 1000 units wide, the ascent is
     1000 and the descent 0, so that text set with `line-height: 1` and a
     font size of one cell fills the cells exactly. The same bytes every time.
-    Raises ValueError for any other flavor.
     """
-    if flavor not in (None, "woff", "woff2"):
-        raise ValueError(f"The symbol font comes as TrueType, woff or woff2, not as {flavor!r}.")
     # The space is for typesetters: they take the height of a line from it, and would borrow
     # it, and with it another line height, from another font.
     contours = {
@@ -63,7 +67,6 @@ def build_symbol_font(flavor: str | None = None) -> bytes:
     )
     builder.setupPost(isFixedPitch=1)
     builder.updateHead(created=_BORN, modified=_BORN, lowestRecPPEM=8)
-    builder.font.flavor = flavor
     file = BytesIO()
     builder.save(file)
     return file.getvalue()
@@ -81,3 +84,7 @@ def _glyph(contours: tuple[Contour, ...]) -> Glyph:
 
 def _left(contours: tuple[Contour, ...]) -> int:
     return min((x for contour in contours for x, _ in contour), default=0)
+
+
+if __name__ == "__main__":
+    STORED.write_bytes(build_symbol_font())
