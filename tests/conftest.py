@@ -3,14 +3,19 @@
 import os
 import shutil
 from collections.abc import Callable
-from io import BytesIO
 from pathlib import Path
 
 import pytest
 from filelock import FileLock
+from hypothesis import HealthCheck, settings
 from PIL import Image
 
 from tests.demo_patterns import BEFORE, CONTENT, RELEASED
+
+
+# How fast the machine is says nothing about stitching.
+settings.register_profile("unhurried", deadline=None, suppress_health_check=[HealthCheck.too_slow])
+settings.load_profile("unhurried")
 
 
 def pytest_addoption(parser):
@@ -102,13 +107,6 @@ def awaited(demo, tmp_path_factory) -> Path:
     return _made_once(tmp_path_factory, "awaited", make)
 
 
-def _cover() -> bytes:
-    """A small picture does for a cover that nobody looks at."""
-    target = BytesIO()
-    Image.new("RGB", (80, 80), "#b7c6b4").save(target, "JPEG")
-    return target.getvalue()
-
-
 @pytest.fixture
 def quick_pictures(monkeypatch):
     """For tests to which it is of no matter what is drawn: a small plain picture in place of every one."""
@@ -125,22 +123,28 @@ def quick_pictures(monkeypatch):
 
 @pytest.fixture(scope="session")
 def editions(demo, tmp_path_factory) -> dict[str, bytes]:
-    """File name → bytes of every edition of every demo pattern."""
+    """File name → bytes of every edition of every demo pattern, but the packet itself, which `built` has."""
     folder = _made_once(tmp_path_factory, "editions", lambda into: _make_editions(demo, into))
     return {path.name: path.read_bytes() for path in sorted(folder.iterdir())}
 
 
 def _make_editions(demo, folder: Path) -> None:
-    from packetgen.model import EDITION_NAMES
-    from packetgen.pipeline import packet_files
+    from packetgen.chart.editions import COLOUR, EDITIONS
+    from packetgen.pipeline.packets import papers
+    from packetgen.render.packet import booklet
     from packetgen.render.templates import environment
+    from packetgen.render.written_page import written_source
 
     env = environment()
-    for each in demo.reckoned:
-        for figure in each.figures:
-            made = packet_files(each.series, figure, _cover(), frozenset(EDITION_NAMES), env)
-            for path, data in made.items():
-                (folder / path.rpartition("/")[2]).write_bytes(data)
+    for series, figure in ((each.series, one) for each in demo.reckoned for one in each.figures):
+        sources = {"-written": written_source(series, figure, env)} | {
+            f"-{edition.id}": booklet(series, figure, edition, env)
+            for edition in EDITIONS.values()
+            if edition is not COLOUR
+        }
+        for ending, source in sources.items():
+            for name, data in papers(figure.pattern, ending, source, env).items():
+                (folder / name).write_bytes(data)
 
 
 def pytest_terminal_summary(terminalreporter):

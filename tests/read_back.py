@@ -9,12 +9,13 @@ that share no code read the same page, so that one reader's mistake does not hid
 import re
 from collections.abc import Callable, Iterable, Iterator, Mapping
 from dataclasses import dataclass
+from functools import cached_property
 from io import BytesIO
 from itertools import count
 from math import hypot
 
 from pdfminer.high_level import extract_pages
-from pdfminer.layout import LTChar, LTContainer
+from pdfminer.layout import LTChar, LTContainer, LTItem
 from pypdf import PageObject, PdfReader
 
 SYMBOL_FACE = "Potting"
@@ -62,15 +63,49 @@ class Symbol:
 
 def with_pypdf(pdf: bytes) -> dict[int, ChartPage]:
     """The chart pages by the page of the document on which they stand, from 1."""
-    return _chart_pages(map(_seen_by_pypdf, PdfReader(BytesIO(pdf)).pages))
+    return charts_on(map(seen_by_pypdf, PdfReader(BytesIO(pdf)).pages))
 
 
 def with_pdfminer(pdf: bytes) -> dict[int, ChartPage]:
     """The same, read by another library."""
-    return _chart_pages(map(seen_by_pdfminer, extract_pages(BytesIO(pdf), laparams=None)))
+    return charts_on(map(seen_by_pdfminer, extract_pages(BytesIO(pdf), laparams=None)))
 
 
 READERS: tuple[Reader, ...] = (with_pypdf, with_pdfminer)
+
+
+@dataclass(frozen=True)
+class Document:
+    """A PDF of which much is asked: each library reads it once."""
+
+    pdf: bytes
+
+    @cached_property
+    def by_pypdf(self) -> PdfReader:
+        return PdfReader(BytesIO(self.pdf))
+
+    @cached_property
+    def _seen_by_pypdf(self) -> list[tuple[str, list[Symbol]]]:
+        return [seen_by_pypdf(page) for page in self.by_pypdf.pages]
+
+    @property
+    def texts(self) -> list[str]:
+        """The text of each page, by pypdf."""
+        return [text for text, _ in self._seen_by_pypdf]
+
+    @cached_property
+    def letters(self) -> list[list[LTChar]]:
+        """The characters of each page, by pdfminer."""
+        pages = extract_pages(BytesIO(self.pdf), laparams=None)
+        return [list(characters_of(page)) for page in pages]
+
+    @cached_property
+    def charts_by_pypdf(self) -> dict[int, ChartPage]:
+        return charts_on(self._seen_by_pypdf)
+
+    @cached_property
+    def charts_by_pdfminer(self) -> dict[int, ChartPage]:
+        return charts_on(map(seen_by_pdfminer, self.letters))
 
 
 def whole_chart(pages: Iterable[ChartPage]) -> tuple[str, ...]:
@@ -98,7 +133,7 @@ def in_marks(rows: Iterable[str], symbols: Mapping[str, str]) -> tuple[str, ...]
 # --- what a library sees --------------------------------------------------------------------------
 
 
-def _seen_by_pypdf(page: PageObject) -> tuple[str, list[Symbol]]:
+def seen_by_pypdf(page: PageObject) -> tuple[str, list[Symbol]]:
     symbols: list[Symbol] = []
 
     def see(text: str, cm: list[float], tm: list[float], font: dict, size: float) -> None:
@@ -116,7 +151,7 @@ def _seen_by_pypdf(page: PageObject) -> tuple[str, list[Symbol]]:
     return page.extract_text(visitor_text=see), symbols
 
 
-def seen_by_pdfminer(page: LTContainer) -> tuple[str, list[Symbol]]:
+def seen_by_pdfminer(page: Iterable[LTItem]) -> tuple[str, list[Symbol]]:
     characters = tuple(characters_of(page))
     return _in_words(characters), [
         Symbol(each.get_text(), each.x0, each.matrix[5], each.width)
@@ -125,8 +160,8 @@ def seen_by_pdfminer(page: LTContainer) -> tuple[str, list[Symbol]]:
     ]
 
 
-def characters_of(container: LTContainer) -> Iterator[LTChar]:
-    for item in container:
+def characters_of(items: Iterable[LTItem]) -> Iterator[LTChar]:
+    for item in items:
         if isinstance(item, LTChar):
             yield item
         elif isinstance(item, LTContainer):
@@ -147,7 +182,7 @@ def _in_words(characters: tuple[LTChar, ...]) -> str:
 # --- what it means --------------------------------------------------------------------------------
 
 
-def _chart_pages(seen: Iterable[tuple[str, list[Symbol]]]) -> dict[int, ChartPage]:
+def charts_on(seen: Iterable[tuple[str, list[Symbol]]]) -> dict[int, ChartPage]:
     pages = {}
     for place, (text, symbols) in enumerate(seen, 1):
         heading = _HEADING.search(text)

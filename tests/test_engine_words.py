@@ -7,6 +7,7 @@ from functools import cache
 import pytest
 
 from packetgen.chart.editions import COLOUR
+from packetgen.digest import afresh
 from packetgen.pipeline import packets
 from packetgen.program import project_templates
 from packetgen.reckon.figures import figures
@@ -43,12 +44,12 @@ def put(own, name: str, line: int, words: str) -> None:
 def complained(own) -> list[str]:
     """What building the packet with these templates says, line by line."""
     with pytest.raises(EngineComplaint) as caught:
-        packets.colour_papers(SERIES, of_one(), environment(own))
+        packets.colour_papers(SERIES, of_one(), environment(own), afresh)
     return str(caught.value).split("\n")
 
 
 def test_the_project_s_own_templates_make_no_complaint():
-    made = packets.colour_papers(SERIES, of_one(), environment())
+    made = packets.colour_papers(SERIES, of_one(), environment(), afresh)
     assert len(made) == 2
 
 
