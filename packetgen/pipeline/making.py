@@ -86,19 +86,25 @@ class Making:
     def drawn(self, outputs: Outputs) -> dict[str, str]:
         """By digest, every picture of this build or, of a series at rest, of an earlier one: the first of the
         `outputs` that are it."""
-        of_contents = {one.sha256: path for path, one in sorted(outputs.items(), reverse=True)}
+        asked_for = self._keep.asked_for()
+        wanted, of_contents = set(asked_for.values()), dict[str, str]()
+        for path, one in outputs.items():
+            if one.sha256 in wanted:
+                of_contents[one.sha256] = min(path, of_contents.get(one.sha256, path))
+        found = {
+            name: path
+            for name, path in self._plan.last.drawn.items()
+            if path in outputs and outputs[path].series in self._plan.resting
+        }
         of_pages = [
             (name, of_contents[sha256])
-            for name, sha256 in self._keep.asked_for().items()
+            for name, sha256 in asked_for.items()
             if sha256 in of_contents
         ]
         of_packets = [(name, path) for name, path in self._plan.covers() if path in outputs]
-        of_rest = [
-            (name, path)
-            for name, path in self._plan.last.drawn.items()
-            if path in outputs and outputs[path].series in self._plan.resting
-        ]
-        return dict(sorted([*of_pages, *of_packets, *of_rest], reverse=True))
+        for name, path in (*of_pages, *of_packets):
+            found[name] = min(path, found.get(name, path))
+        return found
 
     def _add(self, job: PatternJob, done: Done) -> None:
         """What a job has made, or the fault that it met."""
