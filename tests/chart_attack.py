@@ -9,10 +9,12 @@ got is the sold chart, and so not how its places have strayed, which is drawn fr
 """
 
 from dataclasses import dataclass
-from math import ceil, cos, erf, radians, sin
+from functools import cached_property
+from math import ceil, cos, radians, sin
 
 import numpy as np
 from PIL import Image
+from scipy.special import erf
 
 from packetgen.model import BARE, Stitch
 from packetgen.reckon.colour import blended, channels, mix
@@ -155,10 +157,10 @@ class Attacker:
         """The middle of each cell, its mean, or the cross shown there; as it is or colour-corrected."""
         inside = self._straight[self._inside()]
         blocks = inside.reshape(self._rows, PX, self._columns, PX, 3)
-        crosses = self.crosses_seen()[0]
+        crosses = self.crosses_seen[0]
         seen = [blocks[:, 3:5, :, 3:5].mean((1, 3)), blocks.mean((1, 3)), self._spread(crosses)]
         down, across = self._softening(*crosses.shape[:2], _SOFTENINGS[0])
-        expected = self._spread((down @ self.chart.colours.transpose(2, 0, 1) @ across.T), True)
+        expected = self._spread(combined(down, self.chart.colours, across))
         return max(
             self.chart.right(self.chart.nearest(each), self.visible)
             for plain in seen
@@ -167,7 +169,7 @@ class Attacker:
 
     def deblurred(self, crosses=None) -> float:
         """The best of turning the softening round and of letting the crosses vote."""
-        crosses, known = self.crosses_seen() if crosses is None else crosses
+        crosses, known = self.crosses_seen if crosses is None else crosses
         return max(
             self.voted(crosses, known), *(self._turned(crosses, known, s) for s in _SOFTENINGS)
         )
@@ -175,7 +177,7 @@ class Attacker:
     def voted(self, crosses, known) -> float:
         """Each cross is taken for its nearest colour; the crosses round a cell speak for it, the near loudly."""
         down, across = self._softening(*crosses.shape[:2], _SOFTENINGS[0])
-        expected = (down @ self.chart.colours.transpose(2, 0, 1) @ across.T).transpose(1, 2, 0)
+        expected = combined(down, self.chart.colours, across)
         best = 0.0
         for each in (crosses, corrected(crosses, expected, known)):
             said = self.chart.nearest(each)
@@ -195,7 +197,7 @@ class Attacker:
         wanted = self.chart.colours - cloth
 
         def soften(cells):
-            return (down @ cells.transpose(2, 0, 1) @ across.T).transpose(1, 2, 0)
+            return combined(down, cells, across)
 
         seen = corrected(crosses, soften(wanted) + cloth, known) - cloth
         step = 1 / (np.linalg.norm(down, 2) * np.linalg.norm(across, 2)) ** 2
@@ -203,7 +205,7 @@ class Attacker:
         momentum, best = 1.0, 0.0
         for turn in range(1, _ROUNDS[-1] + 1):
             off = (seen - soften(ahead)) * known[..., None]
-            back = (down.T @ off.transpose(2, 0, 1) @ across).transpose(1, 2, 0)
+            back = combined(down.T, off, across.T)
             better = np.clip(ahead + step * back, -cloth, 255 - cloth)
             following = (1 + (1 + 4 * momentum**2) ** 0.5) / 2
             ahead = better + (momentum - 1) / following * (better - guess)
@@ -213,13 +215,13 @@ class Attacker:
                 best = max(best, self.chart.right(said, self.visible))
         return best
 
+    @cached_property
     def crosses_seen(self):
         """(the mean colour of every shown cross, which of them are seen whole)."""
         columns, rows = shown_crosses((self._columns, self._rows), self._border)
         down = self._gather(rows, self._rows, self._straight.shape[0])
         across = self._gather(columns, self._columns, self._straight.shape[1])
-        colours = (down @ self._straight.transpose(2, 0, 1) @ across.T).transpose(1, 2, 0)
-        return colours, down @ self._seen @ across.T > 0.99
+        return combined(down, self._straight, across), down @ self._seen @ across.T > 0.99
 
     def guess_without_a_picture(self) -> float:
         """The commonest colour of the detailed cells, put into all of them."""
@@ -255,7 +257,7 @@ class Attacker:
     def _soft(self, crosses, cells, softening, fine=16):
         at = (np.arange(crosses * fine) + 0.5) / fine * (cells + 2 * self._border) / crosses
         edge = (np.arange(cells + 1)[None, :] - (at - self._border)[:, None]) / (softening * 2**0.5)
-        under = np.vectorize(erf)(edge) / 2
+        under = erf(edge) / 2
         return np.diff(under, axis=1).reshape(crosses, fine, cells).mean(1)
 
     def _near(self, crosses, far, axis):
@@ -265,9 +267,8 @@ class Attacker:
         away = (np.arange(cells) + 0.5)[:, None] - at[None, :]
         return np.exp(-(away**2) / (2 * far**2))
 
-    def _spread(self, crosses, first=False):
+    def _spread(self, crosses):
         """The cross that is shown over the middle of each cell."""
-        crosses = crosses.transpose(1, 2, 0) if first else crosses
 
         def under(cells, count):
             at = (np.arange(cells) + 0.5 + self._border) / (cells + 2 * self._border)
@@ -275,6 +276,13 @@ class Attacker:
 
         rows, columns = crosses.shape[:2]
         return crosses[under(self._rows, rows)][:, under(self._columns, columns)]
+
+
+def combined(down, colours, across):
+    """The colours with their rows put together by one matrix and their columns by the other."""
+    # Part by part: a product of numbers that do not lie side by side takes many times as long.
+    parts = (np.ascontiguousarray(colours[..., part]) for part in range(3))
+    return np.stack([down @ part @ across.T for part in parts], axis=-1)
 
 
 def corrected(seen, expected, known):

@@ -12,10 +12,33 @@ from PIL import Image
 
 from tests.demo_patterns import BEFORE, CONTENT, RELEASED
 
+# The tests run on all cores already; threads of a library's arithmetic would only wait for one another.
+os.environ.setdefault("OPENBLAS_NUM_THREADS", "1")
 
 # How fast the machine is says nothing about stitching.
 settings.register_profile("unhurried", deadline=None, suppress_health_check=[HealthCheck.too_slow])
 settings.load_profile("unhurried")
+
+
+# The files that take longest, the longest first. They are begun before all others, or a process might be
+# left alone with one of them at the end.
+LONGEST = (
+    "test_packet.py",
+    "test_public_pictures.py",
+    "browser/test_accessibility.py",
+    "browser/test_guide_pages.py",
+    "test_all_or_nothing.py",
+    "hostile/test_corpus.py",
+    "test_guide_words.py",
+    "browser/test_pages.py",
+    "test_ending.py",
+    "test_reckoning_walked.py",
+    "test_round_trip.py",
+    "test_full_size.py",
+    "test_chart_edit.py",
+    "test_json_schema.py",
+)
+TESTS = Path(__file__).parent
 
 
 def pytest_addoption(parser):
@@ -35,6 +58,8 @@ def pytest_collection_modifyitems(config, items):
         left_out = [one for one in items if one.get_closest_marker("exhaustive")]
         config.hook.pytest_deselected(items=left_out)
         items[:] = [one for one in items if not one.get_closest_marker("exhaustive")]
+    begun = {TESTS / path: turn for turn, path in enumerate(LONGEST)}
+    items.sort(key=lambda one: begun.get(one.path, len(begun)))
 
 
 @pytest.fixture(scope="session")

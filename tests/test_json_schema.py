@@ -1,7 +1,8 @@
 """The JSON Schemas say the same as the loader, as far as a schema can see."""
 
 import re
-from pathlib import Path
+from collections.abc import Callable
+from functools import cache
 
 import jsonschema
 import pytest
@@ -73,42 +74,48 @@ def within(schema: object):
             yield from within(part)
 
 
-@pytest.mark.parametrize("case", ALL_CASES, ids=lambda case: case.slip)
-def test_schema_and_loader_refuse_the_same(case, tmp_path):
+@pytest.fixture(scope="module")
+def judged(tmp_path_factory) -> Callable[[int], dict[str, tuple[set[str], bool]]]:
+    """Number of the case → path → (what the loader says of that file, whether its schema refuses it)."""
+    folder = tmp_path_factory.mktemp("cases")
+
+    @cache
+    def judge(number: int) -> dict[str, tuple[set[str], bool]]:
+        root = build(folder / str(number), dict(ALL_CASES[number].changes))
+        errors = load_content(root)[1].errors
+        return {
+            path: (
+                {problem.code for problem in errors if problem.place.path == path},
+                bool(refused(path, from_node(node))),
+            )
+            for path in (file.relative_to(root).as_posix() for file in sorted(root.rglob("*.yaml")))
+            if file_of(path) and (node := tree(root, path)) is not None
+        }
+
+    return judge
+
+
+@pytest.mark.parametrize("number", range(len(ALL_CASES)), ids=lambda number: ALL_CASES[number].slip)
+def test_schema_and_loader_refuse_the_same(number, judged):
     """What the schema refuses the loader refuses in that file; what the loader refuses by the shape of a file
     the schema refuses too, and `BEYOND` lists all else."""
-    root = build(tmp_path, dict(case.changes))
-    errors = load_content(root)[1].errors
-    for file in sorted(root.rglob("*.yaml")):
-        path = file.relative_to(root).as_posix()
-        node = tree(root, path) if file_of(path) else None
-        if node is None or case.slip in NOT_READ:
-            continue
-        codes = {problem.code for problem in errors if problem.place.path == path}
-        if refused(path, from_node(node)):
+    if ALL_CASES[number].slip in NOT_READ:
+        return
+    for path, (codes, is_refused) in judged(number).items():
+        if is_refused:
             assert codes, path
         else:
             assert codes <= UNSEEN | CHARACTERS, path
 
 
-def test_nothing_is_listed_as_unseen_that_a_schema_always_sees(tmp_path):
+def test_nothing_is_listed_as_unseen_that_a_schema_always_sees(judged):
     unseen = set()
-    for number, case in enumerate(ALL_CASES):
-        root = build(tmp_path / str(number), dict(case.changes))
-        for path, codes in codes_by_path(root).items():
-            node = tree(root, path) if file_of(path) else None
-            if node is not None and not refused(path, from_node(node)):
-                unseen |= codes
+    for number in range(len(ALL_CASES)):
+        for codes, is_refused in judged(number).values():
+            unseen |= set() if is_refused else codes
     assert unseen - CHARACTERS | (unseen & UNSEEN) == UNSEEN
     listed = [code for _, codes in BEYOND for code in codes]
     assert len(listed) == len(set(listed))
-
-
-def codes_by_path(root: Path) -> dict[str, set[str]]:
-    found: dict[str, set[str]] = {}
-    for problem in load_content(root)[1].errors:
-        found.setdefault(problem.place.path, set()).add(problem.code)
-    return found
 
 
 @pytest.mark.parametrize(

@@ -5,6 +5,7 @@ here, hole by hole; patches are found by looking round from each stitch; needlef
 """
 
 from collections import Counter, defaultdict
+from functools import cache
 from heapq import heappop, heappush
 from math import ceil, dist
 
@@ -55,7 +56,17 @@ def daisy_cells(base, tip) -> float:
 # --- what is worked from one start ----------------------------------------------------------------
 
 
-def patches_of(cells: list[tuple[int, int]], limit: int) -> list[tuple[int, int]]:
+@cache
+def cells_of(rows: tuple[str, ...], mark: str) -> tuple[tuple[int, int], ...]:
+    """The cells of a chart that hold this mark."""
+    return tuple(
+        (x, y) for y, row in enumerate(rows, 1) for x, each in enumerate(row, 1) if each == mark
+    )
+
+
+# Neither cloth nor ease changes what is worked from one start, so each way is walked once.
+@cache
+def patches_of(cells: tuple[tuple[int, int], ...], limit: int) -> list[tuple[int, int]]:
     """(stitches, bare cells travelled) of each patch: from any stitch on, always to the nearest that is
     not yet worked of all those within the limit of what is."""
     times = Counter(cells)  # a cell may hold several
@@ -140,17 +151,15 @@ def thread_by_colour(
 
         own = line.strands.get(thread_set.id, thread_set.strands)
         for stitch in Stitch:
-            cells = [
-                (x, y)
-                for y, row in enumerate(pattern.grid.rows, 1)
-                for x, mark in enumerate(row, 1)
-                if mark == line.mark and line.stitch is stitch
-            ]
-            cells += [
-                (f.column, f.row)
-                for f in pattern.fractions
-                if f.mark == line.mark and f.stitch is stitch
-            ]
+            whole = cells_of(pattern.grid.rows, line.mark) if line.stitch is stitch else ()
+            cells = (
+                *whole,
+                *(
+                    (f.column, f.row)
+                    for f in pattern.fractions
+                    if f.mark == line.mark and f.stitch is stitch
+                ),
+            )
             for number, travelled in patches_of(cells, assumed.travel_stitches):
                 in_cells = number * walked(_HOLES[stitch]) + travelled
                 take(in_cells * cell_mm, strands(line, thread_set, own))

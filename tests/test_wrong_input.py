@@ -5,7 +5,8 @@
 import dataclasses
 import re
 from collections import Counter
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
+from functools import cache
 from pathlib import Path, PurePosixPath
 
 import pytest
@@ -124,13 +125,26 @@ def test_the_tiny_folder_is_in_order(tmp_path):
     assert content is not None and list(holes(content)) == []
 
 
-@pytest.mark.parametrize("case", CASES, ids=lambda case: case.slip)
-def test_a_slip_is_told_in_full(case, tmp_path):
+@pytest.fixture(scope="module")
+def told(tmp_path_factory) -> Callable[[int], tuple[bool, Problems]]:
+    """Number of the case → (whether there is content, problems); each is loaded once."""
+    folder = tmp_path_factory.mktemp("cases")
+
+    @cache
+    def load(number: int) -> tuple[bool, Problems]:
+        content, problems = loaded(folder / str(number), dict(CASES[number].changes))
+        return content is not None, problems
+
+    return load
+
+
+@pytest.mark.parametrize("number", range(len(CASES)), ids=lambda number: CASES[number].slip)
+def test_a_slip_is_told_in_full(number, told):
     """One slip: these lines and no others, and no content where any of them hinders reckoning."""
-    content, problems = loaded(tmp_path, dict(case.changes))
-    assert [str(problem) for problem in problems] == list(case.lines)
+    has_content, problems = told(number)
+    assert [str(problem) for problem in problems] == list(CASES[number].lines)
     faults = {problem.code for problem in problems if problem.level is Level.ERROR}
-    assert (content is not None) == (faults <= {"key-line-unused"})
+    assert has_content == (faults <= {"key-line-unused"})
 
 
 def test_each_slip_is_told_apart():
@@ -157,12 +171,11 @@ def test_a_key_may_not_have_more_lines_than_there_are_chart_shapes(tmp_path):
     )
 
 
-def test_every_message_is_provoked(tmp_path):
+def test_every_message_is_provoked(told):
     """No message of the load layer stands in the table that no slip brings out."""
     provoked = {"folder-missing", "key-too-long"}  # by the tests above
-    for number, case in enumerate(CASES):
-        _, problems = loaded(tmp_path / str(number), dict(case.changes))
-        provoked |= {problem.code for problem in problems}
+    for number in range(len(CASES)):
+        provoked |= {problem.code for problem in told(number)[1]}
     assert provoked == set(FAULTS) - FOUND_AFTER_LOADING
 
 

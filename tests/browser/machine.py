@@ -18,6 +18,9 @@ _BROWSERS = (
 )
 _CACHE = Path(os.environ.get("XDG_CACHE_HOME") or Path.home() / ".cache") / "packetgen-checks"
 _NU_JAR = _CACHE / "node_modules" / "vnu-jar" / "build" / "dist" / "vnu.jar"
+# A checker that works for a few seconds gains nothing from code that is compiled twice. The checker needs
+# more stack for its schema then.
+_SHORT_RUN = ("-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-Xss4m")
 
 
 def browser_program() -> str:
@@ -35,7 +38,7 @@ def nu_checker() -> list[str]:
     )
     if not _NU_JAR.is_file():
         _stop(f"no Nu HTML checker: npm install --ignore-scripts --prefix {_CACHE} vnu-jar")
-    return [java, "-jar", str(_NU_JAR)]
+    return [java, *_SHORT_RUN, "-jar", str(_NU_JAR)]
 
 
 def _stop(reason: str) -> None:
