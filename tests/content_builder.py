@@ -8,6 +8,7 @@ import zlib
 from collections.abc import Mapping
 from pathlib import Path
 
+import numpy as np
 from PIL import Image
 
 Change = str | bytes | None | tuple[str, str]
@@ -186,6 +187,26 @@ def picture(rows: list[list[str | tuple[int, int, int, int]]], kind: str = "PNG"
             image.putpixel((x, y), _rgba(colour))
     data = io.BytesIO()
     (image.convert("RGB") if kind == "JPEG" else image).save(data, kind)
+    return data.getvalue()
+
+
+def half_seen() -> tuple[np.ndarray, bytes]:
+    """30 × 30 stitches of three colours, and a picture of them that was enlarged so softly (4.5 px) and saved
+    with such loss that they hardly show."""
+    colours = [_rgba(colour)[:3] for colour in ("#a04030", "#6b503a", "#4f7942")]
+    small = np.random.default_rng(5).integers(0, 3, (30, 30))
+    drawn = Image.fromarray(np.array(colours, np.uint8)[small])
+    lossy, data = io.BytesIO(), io.BytesIO()
+    drawn.resize((135, 135), Image.Resampling.LANCZOS).save(lossy, "JPEG", quality=75)
+    Image.open(lossy).convert("RGB").save(data, "PNG")
+    return small, data.getvalue()
+
+
+def noise(width: int, height: int) -> bytes:
+    """A picture in which there is nothing to see."""
+    data = io.BytesIO()
+    pixels = np.random.default_rng(3).integers(0, 255, (height, width, 3)).astype(np.uint8)
+    Image.fromarray(pixels).save(data, "PNG")
     return data.getvalue()
 
 

@@ -7,6 +7,8 @@ from pathlib import Path
 
 import pytest
 
+from tests.running import environment
+
 
 @contextmanager
 def small_disk(folder: Path, megabytes: int) -> Iterator[Path]:
@@ -27,6 +29,24 @@ def only_to_read(disk: Path) -> Iterator[None]:
         yield
     finally:
         _mount("-o", "remount,rw", disk)
+
+
+def where_mounted(folder: Path, at: Path, *words: object) -> subprocess.CompletedProcess:
+    """A command for which `folder` is mounted at `at` too, as containers do it, and for nobody else; a test
+    is left out where that may not be."""
+    mounted = ("unshare", "--mount", "sh", "-c", _MOUNT_AND_GO, "sh", str(folder), str(at))
+    try:
+        tried = subprocess.run([*mounted, "true"], capture_output=True, text=True)
+    except FileNotFoundError:
+        pytest.skip("NOT CHECKED: there is no command that gives a process its own mounts")
+    if tried.returncode:
+        pytest.skip(f"NOT CHECKED: no folder may be mounted here: {tried.stderr.strip()}")
+    return subprocess.run(
+        [*mounted, *map(str, words)], capture_output=True, text=True, env=environment()
+    )
+
+
+_MOUNT_AND_GO = 'mount --bind "$1" "$2" && shift 2 && exec "$@"'
 
 
 def fill(disk: Path, leave_bytes: int) -> Path:

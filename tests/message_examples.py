@@ -1,25 +1,39 @@
 """An example for each message: what stood in a file, and the line that was told of it.
 
-The cases of wrong input serve, those of an editor's review, and below those of what only reckoning finds.
+The cases of wrong input serve, those of an editor's review, and below those of what only reckoning finds
+and of designs that are brought in.
 """
 
+from dataclasses import dataclass
 from pathlib import Path
 
-from packetgen.diagnostics import Place
-from packetgen.faults.bringing import BRINGING
+from packetgen.bring.pixel_chart import Reading
+from packetgen.bring.reading import read_design
+from packetgen.bring.written import Codes
+from packetgen.diagnostics import Place, Problems
 from packetgen.faults.review import REVIEW
+from packetgen.load.files import ContentFolder
+from packetgen.model import Colour
 from packetgen.pipeline import proof, review
 from packetgen.reference.catalogue import Example
 from tests import wrong_input_review
-from tests.content_builder import BEADS, CLOTH, FERN, FINISH, PATTERN, SERIES, TINY, build
+from tests.content_builder import (
+    BEADS,
+    CHART,
+    CLOTH,
+    FERN,
+    FINISH,
+    MOSS,
+    PATTERN,
+    SERIES,
+    TINY,
+    build,
+    half_seen,
+    noise,
+    picture,
+)
 from tests.test_wrong_input import CASES
 from tests.wrong_input_case import Case
-
-# No example: these are about a whole folder, chart or key, or said by commands that do more than check.
-WITHOUT_EXAMPLE = {
-    *("folder-missing", "key-too-long", "symbols-alike", "alone-counted", "alone-here"),
-    *BRINGING,
-}
 
 _KEY = TINY[PATTERN][TINY[PATTERN].index("  r: {moss") : TINY[PATTERN].index("backstitch:")]
 _SECOND = {
@@ -49,6 +63,10 @@ OF_FIGURES = (
     Case("two colours that become one", {PATTERN: ('r: {moss: E2, spool: "10"}', 'r: {moss: E2, spool: "12"}')}),
     Case("two greens and their symbols", {PATTERN: ('k: {moss: K4, spool: "12"}', 'k: {moss: K4, spool: "12", symbol: square}'), }),
     Case("a thread that hides the cloth badly", {"threads/spool.yaml": ("tex: 50", "tex: 8")}),
+    Case("a key with a line too many for the shapes", {PATTERN: ("key:\n", "key:\n" + "".join(f"  {chr(0x4E00 + n)}: {{moss: K4, spool: '12'}}\n" for n in range(206)))}),
+    Case("two browns with much the same symbol", {MOSS: ('name: peat, hex: "#6b503a"', 'name: clay, hex: "#a34434"'), PATTERN: ('spool: "10"}\n  k: {moss: K4, spool: "12"}', 'spool: "10", symbol: three-leaves}\n  k: {moss: K4, spool: "12", symbol: three-dots-up}')}),
+    Case("a chart of single stitches", {CHART: "r.b.k.r.b.k.\n............\n" * 4, PATTERN: ("at: 3,2", "at: 4,2")}),
+    Case("a change that was cut off", {f"_next/{PATTERN}": "title: Fern by the Butt\n"}),
 )  # fmt: skip
 
 
@@ -70,7 +88,51 @@ def message_examples(folder: Path) -> dict[str, Example]:
                 if problem.code in REVIEW and str(problem) in case.lines:
                     written = written_at(case, problem.place)
                     found[problem.code] = Example(problem.place.path, written, problem.printed)
-    return dict(sorted(found.items()))
+    for problem in proof(folder / "contents").problems:
+        found[problem.code] = Example(problem.place.path, "", problem.printed)
+    return dict(sorted((found | _of_bringing(folder / "drawn")).items()))
+
+
+@dataclass(frozen=True)
+class _Drawn:
+    """A file that is brought in, and how its author asks for it."""
+
+    name: str
+    data: bytes
+    wide: int | None = None
+    how: Reading = Reading()
+
+
+_CLEAR, _HALF = (0, 0, 0, 0), (160, 64, 48, 90)
+_DRAWN = (
+    _Drawn("design.bmp", b"BM"),
+    _Drawn("design.csv", b"E2,E2,rim\nK4,,rim\n"),
+    _Drawn("design.png", half_seen()[1]),
+    _Drawn("design.png", noise(30, 30)),
+    _Drawn("design.png", noise(1100, 40)),
+    _Drawn("design.png", picture([["#a04030"] * 4] * 4), how=Reading(cell_px=5)),
+    _Drawn("design.png", picture([[_CLEAR, _CLEAR]])),
+    _Drawn("design.png", picture([["#a04030", _HALF]])),
+    _Drawn("photo.jpg", picture([["#a04030"]], "JPEG")),
+    _Drawn("photo.jpg", picture([["#a04030"]] * 9, "JPEG"), wide=300),
+)
+
+
+def _of_bringing(folder: Path) -> dict[str, Example]:
+    """Examples of what is told of designs that are brought in; of a table what stood in it."""
+    card = (Colour("E2", "brick", "#a04030"), Colour("K4", "peat", "#6b503a"))
+    found: dict[str, Example] = {}
+    for number, drawn in enumerate(_DRAWN):
+        problems = Problems()
+        place = folder / str(number)
+        place.mkdir(parents=True)
+        (place / drawn.name).write_bytes(drawn.data)
+        there = ContentFolder(place, problems)
+        read_design(there, drawn.name, drawn.how, drawn.wide, Codes(card, {}), problems)
+        written = drawn.data.decode().strip() if drawn.name.endswith(".csv") else ""
+        for problem in problems:
+            found.setdefault(problem.code, Example(drawn.name, written, problem.printed))
+    return found
 
 
 def written_at(case: Case, place: Place) -> str:

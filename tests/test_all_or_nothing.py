@@ -15,8 +15,8 @@ from time import monotonic, sleep
 import pytest
 
 from tests.content_builder import CHART, FERN
-from tests.disks import fill, only_to_read, small_disk
-from tests.running import OUT, begin, is_whole, kill_all, meddling, run
+from tests.disks import fill, only_to_read, small_disk, where_mounted
+from tests.running import OUT, PACKETGEN, begin, is_whole, kill_all, meddling, run
 from tests.test_builds import IVY
 
 pytestmark = [
@@ -179,6 +179,19 @@ def test_a_build_folder_on_a_disk_of_its_own(last_good, tmp_path):
                     assert is_whole(build)
                 next_build_succeeds(disk)
                 assert os.path.ismount(build)
+
+
+def test_a_build_folder_that_is_a_mounted_folder(last_good, tmp_path):
+    """Of the same disk, as a container is given it."""
+    kept = (last_good / "build").rename(tmp_path / "kept")
+    (last_good / "build").mkdir()
+    edit(last_good, "in a container")
+    before = (kept / "manifest.json").read_bytes()
+    words = (*PACKETGEN, "build", *OUT, "--content", last_good / "content")
+    said = where_mounted(kept, last_good / "build", *words, "--into", last_good / "build")
+    assert said.returncode == 0, said.stdout + said.stderr
+    assert is_whole(kept) and (kept / "manifest.json").read_bytes() != before
+    assert not (kept / ".next").exists()
 
 
 def test_two_builds_at_once(last_good):

@@ -67,6 +67,8 @@ DOORS = {
         "bring.apart",
         "bring.brought",
         "bring.cells",
+        "bring.comb",
+        "bring.noise",
         "bring.choosing",
         "bring.drawing",
         "bring.drawn",

@@ -35,7 +35,7 @@ from packetgen.starting.files import (
 )
 from packetgen.starting.names import folder_name, why_not
 from packetgen.starting.sprig import MARKS, sprig
-from packetgen.write.adding import added
+from packetgen.write.together import written_together
 from tests.content_builder import FERN, PATTERN, SERIES, TINY, build
 from tests.demo_patterns import CONTENT
 from tests.test_look import font
@@ -105,16 +105,51 @@ def test_a_new_series_is_advised_only_of_what_its_author_has_not_given_yet(run):
     """A photograph, and words for those who do not see it; an editor also sees each text that asks for hers."""
     run(*NEW)
     checked = proof(Path("content"))
-    assert {problem.code for problem in checked.problems} == {"photo-missing", "alt-missing"}
-    asked = [
-        problem.place.path
-        for chapter in review(checked).chapters
-        for problem in chapter.problems
-        if problem.code == "example-left"
-    ]
-    assert {path.rpartition("/")[2] for path in asked} == {
-        *("series.yaml", "welcome.md", "pattern.yaml", "story.md", "stitching.md"),
+    assert {problem.code for problem in checked.problems} == {
+        *("photo-missing", "alt-missing", "credit-missing"),
     }
+    left = {}
+    for chapter in review(checked).chapters:
+        assert "credits" not in {praise.short for praise in chapter.praise}, "nobody was named"
+        for problem in chapter.problems:
+            if problem.code == "example-left":
+                file, line = problem.place.path, problem.place.line
+                text = Path("content", file).read_text("utf-8").split("\n")[line - 1]
+                left.setdefault(file.rpartition("/")[2], []).append(text.strip())
+    assert left == {
+        "series.yaml": [
+            "tagline: Write here what the series is, in a few words",
+            "about: Write here who she is, in one sentence.",
+            "licence: Write here what a buyer may do, such as to stitch it for herself and for gifts.",
+        ],
+        "welcome.md": [BEGUN["series/path/welcome.md"].strip()],
+        "pattern.yaml": [
+            "about: Write here what it shows, in one sentence.",
+            "occasion: {name: Example Day, on: first Sunday of May}",
+        ],
+        "story.md": [BEGUN["series/path/beans/story.md"].strip()],
+        "stitching.md": [BEGUN["series/path/beans/stitching.md"].split("\n")[2]],
+        "finish.yaml": ["name: Example Plant Label", "- name: example green"],
+        "my-stranded-cotton.yaml": ['- {number: "01", name: example milk, hex: "#f6f1e4"}'],
+        "aida-14.yaml": ["name: Example Aida 14"],
+        "evenweave-28.yaml": ["name: Example Evenweave 28"],
+        "example-beads.yaml": ["name: Example Beads"],
+    }
+
+
+def test_an_example_is_told_of_until_it_is_changed(run):
+    """Of colours that are half changed the first that is not."""
+    run(*NEW)
+    card = Path("content") / THREADS
+    card.write_text(card.read_text("utf-8").replace("example milk", "chalk"), "utf-8")
+    finish = Path("content/finishes/plant-label/finish.yaml")
+    finish.write_text(finish.read_text("utf-8").replace("xample ", "legant "), "utf-8")
+    left = [one for one in proof(Path("content")).examples if one.place.path == THREADS]
+    assert [str(one) for one in left] == [
+        f"{THREADS}:44:26: advice: 'name' in 'colours', with 7 more, is still the example that it began with; "
+        "put your own in its place, or take it out"
+    ]
+    assert not any("finish" in one.place.path for one in proof(Path("content")).examples)
 
 
 @pytest.mark.slow
@@ -411,7 +446,7 @@ def test_a_disk_that_fails_half_way_leaves_everything_as_it_was(tmp_path, monkey
     monkeypatch.setattr(Path, "open", failing)
     new = {"deep/in/one.txt": b"1", "deep/in/two.txt": b"2"}
     with pytest.raises(OSError, match="No space left"):
-        added(content, new, {SERIES: b"changed"})
+        written_together(content, new, {SERIES: b"changed"})
     monkeypatch.undo()
     assert all_files(content) == before
 
@@ -420,14 +455,16 @@ def test_a_series_file_that_cannot_be_changed_takes_the_new_pattern_back(tmp_pat
     content = build(tmp_path / "content")
     before = all_files(content)
 
-    def failing(path, data):
-        if data == b"changed":
-            raise OSError(30, "Read-only file system", str(path))
-        return False
+    real = os.replace
 
-    monkeypatch.setattr("packetgen.write.adding.replaced", failing)
+    def failing(source, target):
+        if Path(target).name == "series.yaml":
+            raise OSError(30, "Read-only file system", str(target))
+        real(source, target)
+
+    monkeypatch.setattr("packetgen.write.together.os.replace", failing)
     with pytest.raises(OSError, match="Read-only"):
-        added(content, {"deep/one.txt": b"1"}, {SERIES: b"changed"})
+        written_together(content, {"deep/one.txt": b"1"}, {SERIES: b"changed"})
     assert all_files(content) == before
 
 
@@ -847,3 +884,16 @@ def test_on_a_real_terminal_it_asks(tmp_path):
     assert os.waitstatus_to_exitcode(os.waitpid(child, 0)[1]) == 0, said.decode()
     assert b"The title of your series [Along the Garden Path]: " in said
     assert faults(tmp_path / "content") == []
+
+
+@pytest.mark.parametrize(
+    ("release", "told"),
+    [
+        ("30 February 2027", "there is no day '30 February 2027'; February 2027 has 28 days"),
+        ("2027-02-30", "there is no day '2027-02-30'; February 2027 has 28 days"),
+        ("2027-05-01 25:00 UTC", "there is no time '25:00' on that day; hours go from 00 to 23"),
+    ],
+)
+def test_a_release_on_no_day_is_told_by_the_calendar(run, release, told):
+    assert told in " ".join(run(*NEW, "--release", release, code=2).split())
+    assert not Path("content").exists()

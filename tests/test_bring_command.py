@@ -3,6 +3,7 @@ what is wrong with her file. Nothing of hers is lost."""
 
 # ruff: noqa: E501 - the lines of output stand whole, as an author sees them
 
+import re
 import struct
 import zlib
 from io import BytesIO
@@ -23,6 +24,8 @@ from tests.content_builder import (
     PATTERN,
     TINY,
     build,
+    half_seen,
+    noise,
     picture,
     picture_that_claims,
 )
@@ -431,6 +434,53 @@ def test_the_author_may_say_how_large_a_stitch_is(desk):
     assert rows(desk / "new/chart.txt") == ["bp"]
 
 
+def test_stitches_that_hardly_show_are_told_with_the_way_to_say_how_large_they_are(desk):
+    (desk / "design.png").write_bytes(half_seen()[1])
+    (line,) = wrong(desk, "design.png")
+    seen = re.fullmatch(
+        r"./design.png:1:1: stitches some (\S+) pixels wide show through in the picture, but not clearly enough "
+        r"to be read; say how wide they are, for example --cell \1; --cell 1 where each pixel is a stitch "
+        r"\[bring-cell-unsure\]",
+        line,
+    )
+    assert seen and float(seen[1]) == pytest.approx(4.5, rel=0.01)
+
+
+def test_a_stitch_may_be_said_to_have_a_fraction_of_a_pixel(desk):
+    small, data = half_seen()
+    (desk / "design.png").write_bytes(data)
+    run("design.png", "--threads", "moss", "--cell", "4.5", "--into", "new")
+    chart = rows(desk / "new/chart.txt")
+    assert [len(row) for row in chart] == [30] * 30
+    signs = np.array([list(row) for row in chart])
+    own = [max(set(of := signs[small == kind].tolist()), key=of.count) for kind in range(3)]
+    assert len(set(own)) == 3 and (np.array(own)[small] == signs).mean() > 0.97
+
+
+def test_a_stitch_has_one_pixel_or_at_least_two(desk):
+    (desk / "design.png").write_bytes(picture([[BRICK] * 4] * 4))
+    said = run("design.png", "--threads", "moss", "--cell", "1.5", code=2).output
+    assert "1.5 is too small; 1 is one pixel a stitch, else give 2 or more" in " ".join(
+        said.split()
+    )
+
+
+def test_a_pixel_is_a_stitch_where_the_author_says_so(desk):
+    (desk / "design.png").write_bytes(half_seen()[1])
+    assert "135 × 135 stitches" in run("design.png", "--threads", "moss", "--cell", "1").output
+
+
+def test_many_colours_without_a_size_of_stitch_are_told(desk):
+    (desk / "design.png").write_bytes(noise(30, 30))
+    said = run("design.png", "--threads", "moss").output
+    assert (
+        "./design.png:1:1: advice: no size of stitch was found, so each pixel is read as one; but no key has room "
+        "for so many colours; if stitches are larger, say how many pixels wide, for example --cell 4.5; --cell 1 "
+        "where a pixel is one [bring-one-pixel]"
+    ) in said
+    assert "bring-one-pixel" not in run("design.png", "--threads", "moss", "--cell", "1").output
+
+
 def test_an_enlarged_picture_in_a_frame_loses_the_frame(desk):
     chance = np.random.default_rng(7)
     small = chance.integers(0, 3, (14, 17))
@@ -539,13 +589,12 @@ def test_a_broken_picture_is_told(desk, data):
 def test_a_picture_that_is_too_large_is_told_before_it_is_unpacked(desk, size):
     (desk / "design.png").write_bytes(picture_that_claims(*size))
     (line,) = wrong(desk, "design.png")
-    assert "50" in line
+    assert "30 million" in line
 
 
 def test_a_large_picture_without_stitches_is_told(desk):
     """Noise; a stitch would have to be found in it."""
-    noise = np.random.default_rng(3).integers(0, 255, (40, 1100, 3)).astype(np.uint8)
-    (desk / "design.png").write_bytes(_as_png(Image.fromarray(noise)))
+    (desk / "design.png").write_bytes(noise(1100, 40))
     assert wrong(desk, "design.png") == [
         "./design.png:1:1: the picture has 1100 × 40 pixels, and no size was found at which a stitch is drawn; "
         "one pixel a stitch, 1000 is the most either way; say how many pixels wide a stitch is, --cell 12, "
@@ -600,6 +649,39 @@ def test_a_code_that_is_given_no_thread_is_told(desk):
     (desk / "grid.csv").write_text("x\n")
     assert "no 'K5'" in run("grid.csv", "--threads", "moss", "--code", "x=K5", code=2).stderr
     assert "write the code" in run("grid.csv", "--threads", "moss", "--code", "x", code=2).stderr
+
+
+def test_a_code_that_is_long_is_told_in_a_line_that_is_not(desk):
+    (desk / "grid.csv").write_text(f"{'x' * 9000},E2\n")
+    (line,) = wrong(desk, "grid.csv")
+    assert line.startswith(
+        f"./grid.csv:1:1: '{'x' * 39}…', which stands for 1 stitch, is no colour"
+    )
+    assert f"for example --code '{'x' * 39}…'" in line and len(line) < 300
+
+
+def test_a_sign_that_nobody_sees_is_told_as_the_space_that_it_is(desk):
+    (desk / "grid.txt").write_text("# b  E2\nb\tb\n")
+    assert wrong(desk, "grid.txt") == [
+        "./grid.txt:2:2: a space at column 2, row 1; write '.' for bare cloth [chart-space]"
+    ]
+
+
+@pytest.mark.parametrize(
+    ("name", "words"), [("d.txt", "# a \u202e remark\n# b  E2\nb\n"), ("d.csv", "E2,K\u202e4\n")]
+)
+def test_a_letter_that_nobody_sees_is_told_once_and_nothing_is_written(desk, name, words):
+    (desk / name).write_text(words, "utf-8")
+    (line,) = wrong(desk, name)
+    assert line.startswith(f"./{name}:1:5: here stands a mark that turns the direction of writing")
+
+
+def test_notes_of_a_picture_that_cannot_be_read_spoil_no_stitch(desk):
+    """Exif that is none, and a profile of colours that is none."""
+    notes = _chunk(b"eXIf", b"no Exif at all"), _chunk(b"iCCP", b"x\0\0" + zlib.compress(b"none"))
+    (desk / "design.png").write_bytes(png(8, 2, _rows_of(RGB), *notes))
+    run("design.png", "--threads", "moss", "--into", "new")
+    assert " ".join(rows(desk / "new/chart.txt")) == "bpf fpb"
 
 
 @settings(

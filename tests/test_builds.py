@@ -7,7 +7,9 @@ from datetime import date, datetime
 from pathlib import Path
 
 import pytest
+from click.testing import CliRunner
 
+from packetgen.cli import main
 from packetgen.load.series import load_series
 from packetgen.pipeline import Order, build
 from packetgen.pipeline.reasons import reasons
@@ -60,9 +62,11 @@ def engine(monkeypatch, quick_pictures) -> list[str]:
 class Desk:
     """An author's folder and her build."""
 
-    def __init__(self, root: Path, changes: dict) -> None:
+    def __init__(self, root: Path, changes: dict | None) -> None:
+        """With the tiny content and its changes; None leaves what is there."""
         self.content, self.folder = root / "content", root / "build"
-        write_content(self.content, changes)
+        if changes is not None:
+            write_content(self.content, changes)
 
     def build(self, **more):
         facts = dict(content=self.content, build=self.folder, as_of=OUT) | more
@@ -334,6 +338,29 @@ def test_a_series_in_which_nothing_changed_is_not_even_read(shelf, read, engine,
     assert tree(shelf.folder)["site/index.html"] == before["site/index.html"]
 
 
+def test_advice_on_series_at_rest_is_counted_and_that_on_the_others_said(shelf):
+    """And nothing of it is an error, nor hinders one from being found."""
+    winter = FERN.replace("garden-year", "winter-year")
+    for folder in (FERN, winter):
+        shelf.write(f"{folder}/stroy.md", "A slip in a name.\n")
+
+    def said(code=0):
+        words = ("build", "--workers", 1, "--as-of", OUT, "--content", shelf.content)
+        told = CliRunner().invoke(main, [*map(str, words), "--into", str(shelf.folder)])
+        assert told.exit_code == code, told.output
+        return [line for line in told.stderr.splitlines() if "thing" in line or "stroy" in line]
+
+    look = f"to think of where nothing has changed: see packetgen proof --content {shelf.content}"
+    first = said()
+    assert len(first) == 2
+    each = len(shelf.build(afresh=True).problems) // 2
+    shelf.write(f"{winter}/story.md", "Another one.\n")
+    assert said() == [line for line in first if "winter" in line] + [f"{each} things {look}"]
+    assert said() == [f"{2 * each} things {look}"]
+    shelf.write(f"{winter}/chart.txt", "rrbb\nr?..\n")
+    assert said(1)[1:] == [f"{each} things {look}", "1 thing to mend; nothing was written."]
+
+
 def test_the_page_above_several_series_takes_over_another_title(shelf, read):
     """For that the first series is read too."""
     shelf.build()
@@ -360,6 +387,7 @@ def test_a_build_by_steps_ends_as_one_made_afresh(shelf):
         (f"{other}/story.md", "Another one.\n"),
         (CHART, "rrbb\nrr..\n"),
         (CLOTH, TINY[CLOTH].replace("oatmeal", "straw")),
+        (CLOTH, TINY[CLOTH].replace("#f2f2ee", "#f2f2ef")),
         (SERIES.replace("garden-year", "winter-year"), TINY[SERIES].replace("Twelve", "Nine")),
     ):
         shelf.write(path, text)

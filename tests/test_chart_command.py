@@ -448,3 +448,15 @@ def test_help_of_the_group_loads_no_content():
 
 def test_the_demo_content_itself_is_shown():
     assert "Robin on the Spade: 78 × 84 stitches" in said(CONTENT, "show", "robin-on-the-spade")
+
+
+def test_old_files_that_are_kept_are_never_written_over(tmp_path):
+    content = build(tmp_path / "content")
+    first = everything(content)
+    said(content, "crop", "fern", "--right", "1", "--lose")
+    second = everything(content)
+    said(content, "crop", "fern", "--right", "1", "--lose")
+    for name in ("chart.txt", "pattern.yaml"):
+        path = content / FERN / name
+        assert path.with_name(f"_before-{name}").read_bytes() == first[path]
+        assert path.with_name(f"_before-2-{name}").read_bytes() == second[path]

@@ -387,7 +387,7 @@ def test_a_full_disk_leaves_every_file_as_it_was(tmp_path, monkeypatch):
             raise OSError(28, "No space left on device", str(target))
         real(source, target)
 
-    monkeypatch.setattr("packetgen.write.several.os.replace", full)
+    monkeypatch.setattr("packetgen.write.together.os.replace", full)
     with pytest.raises(OSError):
         edit_chart(folder, FERN, turned(grid_of(folder), 90))
     assert len(calls) == 3 and everything(folder) == before
@@ -402,7 +402,7 @@ def test_a_copy_that_cannot_be_written_leaves_no_folder(tmp_path, monkeypatch):
     def full(source, target):
         raise OSError(28, "No space left on device", str(target))
 
-    monkeypatch.setattr("packetgen.write.several.os.replace", full)
+    monkeypatch.setattr("packetgen.write.together.os.replace", full)
     with pytest.raises(OSError):
         edit_chart(folder, FERN, turned(grid_of(folder), 90), to=Copy("fern-two", "Fern Two"))
     assert everything(folder) == before and not (folder / FERN).with_name("fern-two").exists()

@@ -214,7 +214,7 @@ def test_several_series(shelf, engine, wide_pictures):  # noqa: F811
     said = dict(compared(shelf, engine, wide_pictures).lines)
     assert "site/winter-year/fern/index.html" in said
     assert not [path for path in said if "garden-year" in path]
-    shelf.write(CLOTH, TINY[CLOTH].replace("oatmeal", "straw"))
+    shelf.write(CLOTH, TINY[CLOTH].replace("#f2f2ee", "#f2f2ef"))
     assert compared(shelf, engine, wide_pictures).packets == 2
 
 

@@ -163,3 +163,21 @@ def test_build_takes_a_day_and_says_what_a_day_is(tmp_path):
     )
     assert said.exit_code == 2
     assert "'the 15th' is no day; write for example 2027-01-15" in said.output
+
+
+@pytest.mark.parametrize(
+    ("day", "told"),
+    [
+        (
+            "2027-02-30",
+            "there is no day '2027-02-30'; February 2027 has 28 days; write for example",
+        ),
+        ("2027-01-15 25:00", "there is no time '25:00' on that day; hours go from 00 to 23"),
+        ("31 June", "there is no day '31 June'; June has 30 days; write for example"),
+        ("soon", "'soon' is no day; write for example 2027-01-15"),
+    ],
+)
+def test_a_day_of_a_command_that_there_is_not_is_told_by_the_calendar(day, told):
+    done = CliRunner().invoke(main, ["build", "--as-of", day])
+    assert done.exit_code == 2
+    assert told in " ".join(done.output.split())

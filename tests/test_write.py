@@ -15,6 +15,8 @@ import pytest
 
 from packetgen.write import next_build, staging, zipped
 from packetgen.write.exchange import CannotExchange
+from packetgen.write.mounts import is_mounted, mount_points
+from tests.disks import where_mounted
 
 
 def put(build, files):
@@ -119,6 +121,49 @@ def test_a_folder_that_cannot_be_moved_has_its_top_folders_exchanged(tmp_path, m
                 "packets/a.pdf": word,
                 "site/index.html": word,
             }
+
+
+def test_a_folder_that_is_mounted_as_the_build_folder(tmp_path):
+    """From the same disk, so that it looks like any other folder; a blank in its name is listed as \\040."""
+    kept, build = tmp_path / "kept", tmp_path / "my build"
+    kept.mkdir()
+    build.mkdir()
+    for word in ("one", "two"):
+        files = f"{{'site/index.html': b'{word}', 'manifest.json': b'{word}'}}"
+        done = where_mounted(
+            kept,
+            build,
+            sys.executable,
+            "-c",
+            f"import pathlib, tests.test_write; tests.test_write.put(pathlib.Path({str(build)!r}), {files})",
+        )
+        assert done.returncode == 0, done.stderr
+        assert tree(kept) == {"site/index.html": word.encode(), "manifest.json": word.encode()}
+    assert sorted(path.name for path in tmp_path.iterdir()) == ["kept", "my build"]
+
+
+def test_the_list_of_what_is_mounted():
+    """Lines in the form of proc(5), with and without the optional fields before the hyphen."""
+    listed = rb"""
+40 36 98:0 / /desk/disk rw,relatime shared:3 - ext4 /dev/sda1 rw
+41 36 98:0 /desk/kept /desk/my\040build rw,relatime - ext4 /dev/root rw
+42 36 98:0 /odd /a\134b\011c\012d rw shared:7 master:2 - ext4 /dev/root rw
+43 36 98:0 /umlaut /b\303\274ro rw - ext4 /dev/root rw
+
+no such line
+"""
+    assert mount_points(listed) == {
+        b"/desk/disk",
+        b"/desk/my build",
+        b"/a\\b\tc\nd",
+        "/büro".encode(),
+    }
+
+
+@pytest.mark.skipif(sys.platform != "linux", reason="NOT CHECKED: only Linux has such a list")
+def test_the_root_is_mounted_and_a_new_folder_is_not(tmp_path):
+    assert is_mounted(Path("/")) and is_mounted(Path("/proc"))
+    assert not is_mounted(tmp_path) and not is_mounted(tmp_path / "not there")
 
 
 def test_a_disk_as_build_folder_is_never_left_with_a_record_of_other_files(tmp_path, monkeypatch):

@@ -15,6 +15,7 @@ from hypothesis import strategies as st
 
 from packetgen.diagnostics import Problems
 from packetgen.faults import FAULTS, Level
+from packetgen.faults.bringing import BRINGING
 from packetgen.faults.review import REVIEW
 from packetgen.load import load_content
 from packetgen.model import Content
@@ -96,15 +97,7 @@ FOUND_AFTER_LOADING = {
     "contrast-low",  # in test_look
     "letters-missing",  # in test_letters
     *REVIEW,  # in test_proof_report_advice
-    # in test_bring_command
-    "bring-kind",
-    "bring-not-found",
-    "bring-cell-large",
-    "bring-photo-wide",
-    "bring-photo-high",
-    "bring-all-bare",
-    "bring-half-clear",
-    "bring-code-unknown",
+    *BRINGING,  # in test_bring_command
 }
 LONGEST = 220  # characters of a message, without its place
 JARGON = re.compile(

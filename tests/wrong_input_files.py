@@ -15,6 +15,11 @@ CASES = (
         "series/garden-year/fern/chart.txt:1:1: there is no file 'chart.txt' here; draw one character for each stitch, '.' for bare cloth",
     ),
     Case(
+        "a change of several files that was cut off",
+        {f"_next/{PATTERN}": TINY[PATTERN], "_next/a.txt": "", "_next/b.txt": ""},
+        "_next:1:1: a change of several files is not finished, and 3 files must still come from here; look again in a moment; if it was cut off, move all that is in '_next' to the same places outside of it",
+    ),
+    Case(
         "a file with another ending",
         {PATTERN: None, f"{FERN}/pattern.yml": TINY[PATTERN]},
         "series/garden-year/fern/pattern.yaml:1:1: there is no file 'pattern.yaml' here; call 'pattern.yml' 'pattern.yaml'",

@@ -51,7 +51,7 @@ CASES = (
     review_case(
         "words that only ask for the author's own",
         {f"{FERN}/story.md": "A story of this series.\n\nWrite here where the design comes from, which readers see beside the picture before they buy, and why it was drawn that way.\n"},
-        "series/garden-year/fern/story.md:3:1: advice: the story still has words that only ask for yours; write what is to be read there, or take them out",
+        "series/garden-year/fern/story.md:3:1: advice: the text is still the example that it began with; put your own in its place, or take it out",
     ),
     review_case(
         "a length a little too short",

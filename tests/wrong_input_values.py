@@ -297,6 +297,31 @@ CASES = (
         "series/garden-year/series.yaml:3:10: there is no day '2027-02-30'; February 2027 has 28 days",
     ),
     Case(
+        "a release in words on a day that does not exist",
+        {SERIES: ("2027-01-15 09:00 Europe/London", "30 February 2027")},
+        "series/garden-year/series.yaml:3:10: '30 February 2027' is not a date with time and time zone; write it like 2027-01-15 09:00 Europe/London",
+        "series/garden-year/series.yaml:3:10: there is no day '30 February 2027'; February 2027 has 28 days",
+    ),
+    Case(
+        "a release without a time zone, on a day and at a time that do not exist",
+        {SERIES: ("2027-01-15 09:00 Europe/London", "2027-04-31 25:00")},
+        "series/garden-year/series.yaml:3:10: '2027-04-31 25:00' is not a date with time and time zone; write it like 2027-01-15 09:00 Europe/London",
+        "series/garden-year/series.yaml:3:10: there is no day '2027-04-31'; April has 30 days",
+        "series/garden-year/series.yaml:3:21: there is no time '25:00' on that day; hours go from 00 to 23, minutes from 00 to 59",
+    ),
+    Case(
+        "a date in words that does not exist",
+        {PATTERN: ("date: 2026-11-25", "date: Nov. 31st 2026")},
+        "series/garden-year/fern/pattern.yaml:27:12: 'Nov. 31st 2026' is not a date; write year-month-day, for example 2026-11-25",
+        "series/garden-year/fern/pattern.yaml:27:12: there is no day 'Nov. 31st 2026'; November has 30 days",
+    ),
+    Case(
+        "an occasion of one year, on a day that does not exist",
+        {PATTERN: ("second Sunday of May", "the 31st of September 2027")},
+        "series/garden-year/fern/pattern.yaml:4:38: 'the 31st of September 2027' is not a day that comes every year; write it like '6 January', 'second Sunday of May', '21 days before Easter', 'June solstice', 'in May' or 'spring'",
+        "series/garden-year/fern/pattern.yaml:4:42: there is no day '31st of September 2027'; September has 30 days",
+    ),
+    Case(
         "an occasion without a day",
         {PATTERN: ("second Sunday of May", "sometime in May")},
         "series/garden-year/fern/pattern.yaml:4:38: 'sometime in May' is not a day that comes every year; write it like '6 January', 'second Sunday of May', '21 days before Easter', 'June solstice', 'in May' or 'spring'",

@@ -8,6 +8,7 @@ import numpy as np
 from packetgen.reckon.colour import CURVE, TO_XYZ, WHITE, channels
 
 _EPSILON, _KAPPA = CURVE
+_AT_ONCE = 50_000  # colours; some thirty arrays of that size are in hand
 
 
 def rgb_of(hexes: "list[str] | tuple[str, ...]") -> np.ndarray:
@@ -29,7 +30,14 @@ def encoded(light: np.ndarray) -> np.ndarray:
 
 
 def lab_of(rgb: np.ndarray) -> np.ndarray:
-    """CIELAB of sRGB colours, D65: … × 3 channels from 0 to 255 → … × 3."""
+    """CIELAB of sRGB colours, D65: n × 3 channels from 0 to 255 → n × 3."""
+    found = np.empty(rgb.shape)
+    for start in range(0, len(rgb), _AT_ONCE):
+        found[start : start + _AT_ONCE] = _lab_of(rgb[start : start + _AT_ONCE])
+    return found
+
+
+def _lab_of(rgb: np.ndarray) -> np.ndarray:
     xyz = linear(rgb) @ np.array(TO_XYZ).T / np.array(WHITE)
     f = np.where(xyz > _EPSILON, np.cbrt(xyz), (_KAPPA * xyz + 16) / 116)
     fx, fy, fz = np.moveaxis(f, -1, 0)
@@ -76,12 +84,19 @@ def apart(one: np.ndarray, other: np.ndarray) -> np.ndarray:
     return np.sqrt(np.maximum(squared, 0))  # (22)
 
 
+def each_apart(ones: np.ndarray, others: np.ndarray) -> np.ndarray:
+    """CIEDE2000 of each of `ones` with the same one of `others`: n."""
+    found = np.empty(len(ones))
+    for start in range(0, len(ones), _AT_ONCE):
+        part = slice(start, start + _AT_ONCE)
+        found[part] = apart(ones[part], others[part])
+    return found
+
+
 def table(ones: np.ndarray, others: np.ndarray) -> np.ndarray:
     """CIEDE2000 of each of `ones` with each of `others`: n × m."""
     found = np.empty((len(ones), len(others)))
-    step = max(
-        1, 400_000 // max(1, len(others))
-    )  # some thirty arrays of that size are in hand at once
+    step = max(1, _AT_ONCE // max(1, len(others)))
     for start in range(0, len(ones), step):
         found[start : start + step] = apart(ones[start : start + step, None], others[None])
     return found

@@ -5,7 +5,7 @@ from dataclasses import dataclass, replace
 
 import numpy as np
 
-from packetgen.bring.apart import apart, lab_of, rgb_of, table
+from packetgen.bring.apart import each_apart, lab_of, rgb_of, table
 from packetgen.bring.choosing import Choice, Merge, TooFewAsked, choose
 from packetgen.bring.drawing import Cells, Drawing, Wish, hex_of
 from packetgen.bring.key_text import KnownLine
@@ -238,7 +238,7 @@ def _marks(
 def _differences(drawing: Drawing, cells: Cells, labs: np.ndarray) -> np.ndarray:
     stitched = cells > 0
     own = lab_of(drawing.colours)[drawing.cells[stitched] - 1]
-    return apart(own, labs[cells[stitched] - 1])
+    return each_apart(own, labs[cells[stitched] - 1])
 
 
 def _entries(

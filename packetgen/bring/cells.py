@@ -1,19 +1,17 @@
-"""How large a stitch is drawn in an enlarged picture, and the colour of each.
+"""How large a stitch is drawn in an enlarged picture with hard edges, and the colour of each.
 
 An enlarged chart changes colour only where one stitch ends and the next begins: at one place in every
-so many pixels. Where that holds of (nearly) all change, across and down, the size of a stitch is found.
-Thin lines between the stitches change colour twice, blur spreads the change over some pixels: so the
-place may be a window of several pixels, the narrowest that will do. The method is our own.
+so many pixels. Where that holds of all change, across and down, the size of a stitch is found. Thin
+lines between the stitches change colour twice: so the place may be a window of several pixels, the
+narrowest that will do. Soft edges are for `comb`. The method is our own.
 """
 
 from dataclasses import dataclass
 
 import numpy as np
 
-MOST_BLUR_PX = 8
-_WIDE = range(1, MOST_BLUR_PX + 1)
-_CRISP, _BLURRED = 0.9999, 0.97  # of all change of colour must lie in the window
-_SOFT = 0.6  # of the way from what chance would put there to all of it, where blur is strong
+_WIDE = range(1, 9)  # pixels of the window
+_ENOUGH = 0.9999  # of all change of colour must lie in it
 _CHANCE = 1e-3  # that edges thrown down anywhere would all fall into it
 _FAINT = 0.02  # of the strongest edge: no edge of its own
 _MOST_PEAKS = 60
@@ -67,18 +65,8 @@ def find(across: np.ndarray, down: np.ndarray, must: bool = False) -> Found | No
         for cell, of in shares.items():
             if cell < (2 if wide == 1 else wide + 2):
                 continue  # too little of a stitch would be left between two windows
-            enough = _BLURRED if 1 < wide <= cell / 2 else _CRISP
-            if of[wide - 1] >= enough and _convinces(sides, cell, wide, must):
+            if of[wide - 1] >= _ENOUGH and _convinces(sides, cell, wide, must):
                 return _found(sides, cell, wide)
-    beyond_chance = {
-        (cell, wide): (of[wide - 1] - wide / cell) / (1 - wide / cell)
-        for cell, of in shares.items()
-        for wide in range(2, MOST_BLUR_PX + 1)
-        if cell >= 2 * wide
-    }
-    cell, wide = max(beyond_chance, key=beyond_chance.__getitem__, default=(0.0, 0))
-    if cell and beyond_chance[cell, wide] >= _SOFT and _convinces(sides, cell, wide, must):
-        return _found(sides, cell, wide)
     return None
 
 
@@ -100,9 +88,9 @@ def _shares(sides: "list[_Side]", total: float, parts: list[float]) -> dict[floa
 
 
 def given(width_px: int, height_px: int, cell_px: int) -> Found:
-    """The stitches of a picture whose author says how large they are."""
+    """The stitches of a picture that is known to be made of whole ones of that size."""
     across, down = (Raster(0, cell_px, length // cell_px) for length in (width_px, height_px))
-    return Found(cell_px, across, down, bool(width_px % cell_px or height_px % cell_px))
+    return Found(cell_px, across, down, framed=False)
 
 
 def sampled(codes: np.ndarray, found: Found) -> np.ndarray:

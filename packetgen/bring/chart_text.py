@@ -2,8 +2,6 @@
 
 from collections.abc import Iterable, Sequence
 
-from packetgen.model import BARE
-
 
 def chart_text(remarks: str, rows: Iterable[str]) -> str:
     """The file: `remarks` (lines that begin with '#', or none) and one line a row."""
@@ -26,10 +24,9 @@ def remarks_of(text: str) -> str:
 
 
 def rows_of(text: str) -> tuple[str, ...]:
-    """The rows of a chart.txt, made equally long with bare cloth."""
-    lines = [line.rstrip() for line in text.rstrip().split("\n")[first_line(text) - 1 :]]
-    width = max(map(len, lines), default=0)
-    return tuple(line.ljust(width, BARE) for line in lines)
+    """The rows of a chart.txt, each as long as it is written."""
+    lines = text.rstrip().split("\n")[first_line(text) - 1 :]
+    return tuple(line.rstrip() for line in lines)
 
 
 def first_line(text: str) -> int:

@@ -5,12 +5,21 @@ from dataclasses import dataclass
 import numpy as np
 
 from packetgen.bring.cells import Found, edges, find, given, sampled
+from packetgen.bring.comb import Comb, comb_at, comb_of, stitches
 from packetgen.bring.drawing import Drawing, Wish, hex_of
 from packetgen.bring.picture import MarkNote, Pixels
 from packetgen.diagnostics import Place, Problems
 from packetgen.load.chart import LARGEST
 from packetgen.nouns import counted
+from packetgen.shape_names import SHAPE_NAMES
 
+# What soft stitches need where the colours may be those that were drawn, one pixel a stitch: how little
+# doubt, and how many they are.
+_PLAIN, _MANY = 0.25, 200
+_ROWS_AT_ONCE = 64
+_LONGEST_PX = (
+    30_000  # thirty for each stitch of the longest chart; the search takes the square of it
+)
 _HALF = 128  # of 255: what is less opaque is taken for bare cloth
 
 
@@ -18,49 +27,83 @@ _HALF = 128  # of 255: what is less opaque is taken for bare cloth
 class Reading:
     """How the author wants her picture read."""
 
-    cell_px: int | None = None  # None: find it
+    cell_px: float | None = None  # 1, or 2 and more; None: find it
     bare: str = ""  # a colour that stands for bare cloth
     trim: bool = False  # bare rows and columns at the edges are left out
 
 
 def read_chart(pixels: Pixels, how: Reading, path: str, problems: Problems) -> Drawing | None:
     """The chart; None where the picture holds none that could be stitched."""
+    size = pixels.width_px, pixels.height_px
+    if max(size) > _LONGEST_PX:
+        problems.add(Place(path), "bring-not-found", width=size[0], height=size[1], limit=LARGEST)
+        return None
+    if how.cell_px is not None and how.cell_px > min(size):
+        _complain_of_room(how.cell_px, size, path, problems)
+        return None
     found, told = _raster(pixels, how)
-    width, height = (
-        (found.across.number, found.down.number) if found else (pixels.width_px, pixels.height_px)
-    )
+    if isinstance(found, Comb) and how.cell_px is None and not found.believed:
+        problems.add(Place(path), "bring-cell-unsure", cell=f"{found.cell_px:.4g}")
+        return None
+    width, height = (found.across.number, found.down.number) if found else size
+    if how.cell_px is not None and min(width, height) < 1:
+        _complain_of_room(how.cell_px, size, path, problems)
+        return None
     if max(width, height) > LARGEST:
         problems.add(Place(path), "bring-not-found", width=width, height=height, limit=LARGEST)
         return None
-    if min(width, height) < 1:
-        problems.add(
-            Place(path),
-            "bring-cell-large",
-            cell=how.cell_px,
-            width=pixels.width_px,
-            height=pixels.height_px,
-        )
-        return None
+    if found is None and how.cell_px is None and _more_than_drawn(pixels.rgba):
+        problems.add(Place(path), "bring-one-pixel")
     notes = _of_palette(pixels)
     codes = _codes(pixels, bool(notes), found)
-    if found and found.framed:
+    if found and found.framed and min(codes.shape):
         codes, cut = _without_frame(codes)
         told += (f"what lies around the chart is left out{cut}",)
     return _drawing(codes, pixels, notes, how, told, path, problems)
 
 
-def _raster(pixels: Pixels, how: Reading) -> tuple[Found | None, tuple[str, ...]]:
-    size = pixels.width_px, pixels.height_px
-    if how.cell_px is not None:
-        return given(*size, how.cell_px), (f"a stitch is {how.cell_px} px wide, as you say",)
+def _complain_of_room(cell_px: float, size: tuple[int, int], path: str, problems: Problems) -> None:
+    width, height = size
+    problems.add(Place(path), "bring-cell-large", cell=f"{cell_px:g}", width=width, height=height)
+
+
+def _raster(pixels: Pixels, how: Reading) -> tuple[Found | Comb | None, tuple[str, ...]]:
+    size, cell_px = (pixels.width_px, pixels.height_px), how.cell_px
+    if cell_px is not None:
+        told = (f"a stitch is {cell_px:g} px wide, as you say",)
+        if cell_px == 1 or (cell_px == int(cell_px) and _is_even(pixels, int(cell_px))):
+            return given(*size, int(cell_px)), told
+        return comb_at(pixels.rgba, cell_px), told
     if pixels.cell_px is not None and _is_even(pixels, pixels.cell_px):
         return given(*size, pixels.cell_px), (
             f"a stitch is {counted_px(pixels.cell_px)} wide, as the picture says",
         )
-    found = find(*edges(pixels.rgba), must=max(size) > LARGEST)
+    found = found_in(pixels.rgba)
     if found is None:
         return None, ("one pixel is one stitch",)
     return found, (f"a stitch was found to be {counted_px(found.cell_px)} wide",)
+
+
+def found_in(rgba: np.ndarray) -> Found | Comb | None:
+    """The stitches of an enlarged picture, or a guess at them; None where a pixel is a stitch."""
+    hard = find(*edges(rgba), must=max(rgba.shape[:2]) > LARGEST)
+    if hard:
+        return hard
+    soft = comb_of(rgba)
+    if soft and not _more_than_drawn(rgba):
+        number = soft.across.number * soft.down.number
+        return soft if soft.doubt < _PLAIN and number >= _MANY else None
+    return soft
+
+
+def _more_than_drawn(rgba: np.ndarray) -> bool:
+    """Whether there are more colours than a key has room for: then they are not those that were drawn."""
+    seen: set[int] = set()
+    for top in range(0, len(rgba), _ROWS_AT_ONCE):
+        seen.update(np.unique(_numbers(rgba[top : top + _ROWS_AT_ONCE])).tolist())
+        if len(seen) > len(SHAPE_NAMES):
+            return True
+    return False
 
 
 def counted_px(length: float) -> str:
@@ -90,14 +133,20 @@ def _of_palette(pixels: Pixels) -> tuple[MarkNote, ...]:
     return pixels.marks if whole and not bare[:, 3].any() else ()
 
 
-def _codes(pixels: Pixels, by_entry: bool, found: Found | None) -> np.ndarray:
+def _codes(pixels: Pixels, by_entry: bool, found: Found | Comb | None) -> np.ndarray:
     """One number a stitch: its colour and opacity, and before these its entry in the palette."""
-    whole = np.ascontiguousarray(pixels.rgba).view(">u4")[..., 0]
+    if isinstance(found, Comb):
+        return _numbers(stitches(pixels.rgba, found)).astype(np.int64)
+    whole = _numbers(pixels.rgba)
     codes = (sampled(whole, found) if found else whole).astype(np.int64)
     if by_entry and pixels.entries is not None:
         entries = sampled(pixels.entries, found) if found else pixels.entries
         codes |= np.where(codes == 0, 0, entries.astype(np.int64) << 32)
     return codes
+
+
+def _numbers(rgba: np.ndarray) -> np.ndarray:
+    return np.ascontiguousarray(rgba).view(">u4")[..., 0]
 
 
 def _without_frame(codes: np.ndarray) -> tuple[np.ndarray, str]:

@@ -45,7 +45,9 @@ def read_design(
             return None
         read = read_table if ending == ".csv" else read_signs
         drawing = read(text, name, codes, problems)
-        return None if drawing is None else Source(drawing, _as_drawn(drawing))
+        if drawing is None or problems.errors:  # of a letter in a remark, which spoils no stitch
+            return None
+        return Source(drawing, _as_drawn(drawing))
     if ending != ".png" and ending not in _PHOTOGRAPHS:
         problems.add(Place(name), "bring-kind", name=said(name))
         return None

@@ -11,9 +11,9 @@ import numpy as np
 from packetgen.bring.chart_text import first_line, remarks_of, rows_of
 from packetgen.bring.drawing import Drawing, Wish
 from packetgen.bring.key_text import KnownLine
-from packetgen.diagnostics import Place, Problems
+from packetgen.diagnostics import MOST_ALIKE, Place, Problems
 from packetgen.load.chart import LARGEST
-from packetgen.load.words import counted, offer, said
+from packetgen.load.words import LOST, counted, offer, said
 from packetgen.model import BARE, Colour, Stitch
 from packetgen.reckon.colour import channels
 
@@ -67,8 +67,6 @@ def read_table(text: str, path: str, codes: Codes, problems: Problems) -> Drawin
         except csv.Error:
             problems.add(Place(path, number), "table-row", row=number)
             return None
-    width = max(map(len, rows), default=0)
-    rows = [row + [BARE] * (width - len(row)) for row in rows]
     return _drawing(
         rows, path, 1, lambda code: codes.listed(code) or codes.meaning(code), codes, "", problems
     )
@@ -110,38 +108,52 @@ def _drawing(
     remarks: str,
     problems: Problems,
 ) -> Drawing | None:
+    """The drawing of rows of codes, of which short ones end in bare cloth; line `top` of the file is the
+    first."""
     height, width = len(rows), max(map(len, rows), default=0)
     if max(width, height) > LARGEST:
         problems.add(Place(path), "chart-large", width=width, height=height, limit=LARGEST)
         return None
+    rows = [row + [BARE] * (width - len(row)) for row in rows]
     times = Counter(code for row in rows for code in row if code != BARE)
+    first: dict[str, Place] = {}
+    for line, row in enumerate(rows, top):
+        for column, code in enumerate(row, 1):
+            if code not in first:
+                first[code] = Place(path, line, column)
     if not times:
         problems.add(Place(path), "bring-all-bare")
         return None
     numbers, colours, wishes = {BARE: 0}, [], {}
-    sound = True
+    unknown = 0
     for code in times:  # in the order in which they come
         found = meaning(code)
         if found is None:
-            row = next(n for n, row in enumerate(rows) if code in row)
-            place = Place(path, top + row, rows[row].index(code) + 1)
+            unknown += 1
+            if LOST in code:
+                continue  # told already
+            if code.isspace():
+                spot = f"column {first[code].column}, row {first[code].line - top + 1}"
+                problems.add(first[code], "chart-space", spot=spot)
+                continue
             offered = offer(
                 code, [*(one.number for one in codes.card), *(one.name for one in codes.card)]
             )
             problems.add(
-                place,
+                first[code],
                 "bring-code-unknown",
                 what=said(code),
                 number=counted(times[code], "stitch", "stitches"),
                 hint=offered,
-                example=f"--code '{code}={codes.card[0].number}'",
+                example=f"--code {said(f'{code}={codes.card[0].number}')}",
             )
-            sound = False
+            if unknown > MOST_ALIKE:
+                return None  # more of them are not shown
             continue
         colours.append(channels(found[0]))
         numbers[code] = len(colours)
         wishes[len(colours)] = found[1]
-    if not sound:
+    if unknown:
         return None
     cells = np.array([[numbers[code] for code in row] for row in rows], np.int32)
     return Drawing(cells, np.array(colours, np.uint8), wishes, remarks)

@@ -33,6 +33,18 @@ class _ScreenColour(OfAny):
         return f"#{digits}"
 
 
+class _CellPx(OfAny):
+    """Pixels of a stitch: 1, or 2 and more; between them a stitch could not be told from its neighbour."""
+
+    name = "NUMBER"
+
+    def convert(self, value: object, param: object, ctx: object) -> float:
+        cell: float = click.FloatRange(1, 1000)(str(value))
+        if 1 < cell < 2:
+            self.fail(f"{cell:g} is too small; 1 is one pixel a stitch, else give 2 or more")
+        return cell
+
+
 @click.command("bring")
 @click.argument(
     "file", metavar="FILE", type=click.Path(exists=True, dir_okay=False, path_type=Path)
@@ -67,7 +79,11 @@ class _ScreenColour(OfAny):
     help="Give stitches that stand alone a neighbour's colour, where that is at most so far (CIEDE2000) "
     "from their own, for example 10.",
 )
-@click.option("--cell", type=click.IntRange(1, 1000), help="A stitch is drawn so many pixels wide.")
+@click.option(
+    "--cell",
+    type=_CellPx(),
+    help="A stitch is drawn so many pixels wide, for example 12 or 4.5.",
+)
 @click.option("--bare", type=_ScreenColour(), help="A colour of the picture that is bare cloth.")
 @click.option("--trim", is_flag=True, help="Leave out bare rows and columns at the edges.")
 @click.option(
@@ -93,7 +109,7 @@ def bring_command(
     colours: int | None,
     wide: int | None,
     tidy: float | None,
-    cell: int | None,
+    cell: float | None,
     bare: str | None,
     trim: bool,
     codes: tuple[str, ...],
@@ -195,7 +211,7 @@ def _read(
     pattern: "PatternFolder | None",
     given_codes: tuple[str, ...],
     wide: int | None,
-    cell: int | None,
+    cell: float | None,
     bare: str | None,
     trim: bool,
 ) -> "Source":

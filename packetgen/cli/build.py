@@ -93,7 +93,7 @@ def build_command(
     _need_engine()
     built = _built(order)
     say_problems(built.problems, content_folder)
-    say_problems(built.advice, content_folder)
+    _say_of_unchanged(built.advice, content_folder)
     for fault in built.faults:
         say(str(fault), err=True)
     if not built.sound:
@@ -130,6 +130,23 @@ def _still_there(build_folder: Path) -> str:
     if (build_folder / MANIFEST).is_file():
         return f"{build_folder} holds the last good build"
     return "nothing was written"
+
+
+def _say_of_unchanged(advice: tuple[str, ...], content_folder: Path) -> None:
+    """One line for all advice on what was not looked at again: of hundreds of old lines nobody would find
+    the new one. The log has them all."""
+    import logging
+    import shlex
+
+    log = logging.getLogger("packetgen.advice")
+    for line in advice:
+        log.debug("%s/%s", content_folder.as_posix(), line)
+    if advice:
+        usual = content_folder == Path("content")
+        where = "" if usual else f" --content {shlex.quote(content_folder.as_posix())}"
+        things = counted(len(advice), "thing")
+        said = f"{things} to think of where nothing has changed: see packetgen proof{where}"
+        say(said, err=True)
 
 
 def _say_why(built: "Built", aloud: bool) -> None:

@@ -51,11 +51,24 @@ class Day(OfAny):
         try:
             return datetime.strptime(str(value), "%Y-%m-%d").date()
         except ValueError:
+            impossible = _impossible(str(value))
             self.fail(
-                f"{value!r} is no day; write for example 2027-01-15, or '2027-01-15 08:30'",
+                f"{impossible or f'{value!r} is no day'}; write for example 2027-01-15, or '2027-01-15 08:30'",
                 param,
                 ctx,
             )
+
+
+def _impossible(given: str) -> str:
+    """Why there is no such day or time, in the words that the loader has for it; '' where there is."""
+    from packetgen.diagnostics import Place, Problems
+    from packetgen.load.dates import complain_of_impossible
+
+    problems = Problems()
+    complain_of_impossible(
+        given, lambda code, offset, **facts: problems.add(Place("", 1, offset + 1), code, **facts)
+    )
+    return "; ".join(f"{problem.wrong}; {problem.right}" for problem in problems)
 
 
 def templates_option(command: Callable[..., None]) -> Callable[..., None]:

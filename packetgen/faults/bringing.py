@@ -12,6 +12,15 @@ BRINGING: dict[str, Fault] = {
         "one pixel a stitch, {limit} is the most either way",
         "say how many pixels wide a stitch is, --cell 12, or how wide a photograph shall become, --wide 100",
     ),
+    "bring-cell-unsure": Fault(
+        "stitches some {cell} pixels wide show through in the picture, but not clearly enough to be read",
+        "say how wide they are, for example --cell {cell}; --cell 1 where each pixel is a stitch",
+    ),
+    "bring-one-pixel": Fault(
+        "no size of stitch was found, so each pixel is read as one; but no key has room for so many colours",
+        "if stitches are larger, say how many pixels wide, for example --cell 4.5; --cell 1 where a pixel is one",
+        Level.ADVICE,
+    ),
     "bring-cell-large": Fault(
         "a stitch of {cell} pixels finds no room in a picture of {width} × {height}",
         "give --cell a smaller number, or leave it out",

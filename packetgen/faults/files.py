@@ -34,6 +34,11 @@ FILES: dict[str, Fault] = {
     "file-ending": Fault(
         "the name {name} has another ending than is read here", "call it {better}"
     ),
+    "change-unfinished": Fault(
+        "a change of several files is not finished, and {files} must still come from here",
+        "look again in a moment; if it was cut off, move all that is in {folder} to the same places "
+        "outside of it",
+    ),
     "file-not-read": Fault(
         "nothing reads {name}", "{hint} (a name that begins with '_' is left alone)", Level.ADVICE
     ),

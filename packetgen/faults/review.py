@@ -45,8 +45,8 @@ REVIEW: dict[str, Fault] = {
         "a story of {words}", "{most} fill a page of the packet: tell it shorter"
     ),
     "example-left": _advice(
-        "{what} still has words that only ask for yours",
-        "write what is to be read there, or take them out",
+        "{what} is still the example that it began with",
+        "put your own in its place, or take it out",
     ),
     "photo-small": _advice(
         "the photograph of {size} pixels is printed with {resolution} to the inch, which looks soft",

@@ -11,6 +11,18 @@ WHY_BRINGING: dict[str, Why] = {
         "The picture is too large to have one pixel a stitch, and no even grid of stitches is seen in it.",
         "Say how many pixels wide a stitch is; of a photograph, how many stitches wide it shall become.",
     ),
+    "bring-cell-unsure": Why(
+        "The picture was enlarged softly or saved with loss, and stitches of that size explain it a little "
+        "better than others, which may be chance.",
+        "Measure some stitches in an image editor and give their width, which may have a fraction; or save the "
+        "drawing anew, one pixel a stitch.",
+    ),
+    "bring-one-pixel": Why(
+        "The picture is small enough to have one pixel a stitch, but has the many colours of one that was "
+        "enlarged softly, saved with loss, or photographed.",
+        "Look at the chart that came out. Give the width of a stitch, or, of a photograph, how many stitches wide "
+        "it shall become.",
+    ),
     "bring-cell-large": Why(
         "The size given for a stitch is larger than the picture itself.",
         "Give a smaller one, or let it be found.",

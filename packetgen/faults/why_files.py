@@ -48,6 +48,12 @@ WHY_FILES: dict[str, Why] = {
         "The file is of a kind that is read here, and its name ends otherwise.",
         "Rename it with the ending that the message gives.",
     ),
+    "change-unfinished": Why(
+        "Files that belong together are put in their places when all of them are whole, and the machine "
+        "stopped meanwhile. What is in this folder is whole; files that are not in it have their places.",
+        "Move what is in '_next' over the files of the same path, and delete it. To go back instead, put "
+        "your old files there; where stitches were given up they are kept as '_before-…'.",
+    ),
     "file-not-read": Why(
         "The file has no name that means anything in this folder: mostly a slip in the name.",
         "Give it the right name, or a name that begins with '_' to keep it aside.",

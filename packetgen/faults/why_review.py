@@ -40,7 +40,8 @@ WHY_REVIEW: dict[str, Why] = {
         "Keep what belongs to the design.",
     ),
     "example-left": Why(
-        "A new series and a new pattern begin with sentences that say what to write, and this one is still there.",
+        "A new series and a new pattern begin with examples: sentences that say what to write, and names that "
+        "begin with 'example'. This one is still there.",
         "Put your own words in its place. As it stands, it would be printed and published.",
     ),
     "photo-small": Why(

@@ -34,6 +34,8 @@ def load_content(
             hint="give the folder that holds threads, cloths and series, or make one with packetgen begin",
         )
         return None, problems
+    if folder.unfinished():
+        return None, problems
     folder.unread("", (), f"what is read lies in the folders {listed(_FOLDERS, 'and')}")
     for name in folder.folders(""):
         if name not in _FOLDERS:
@@ -52,4 +54,4 @@ def load_content(
     if problems.hindering:
         return None, problems
     threads = {card_id: sure(card) for card_id, card in library.threads.items()}
-    return Content(all_sure(series), threads), problems
+    return Content(all_sure(series), threads, tuple(folder.for_review)), problems

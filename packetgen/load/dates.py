@@ -28,9 +28,18 @@ _ANCHORS = (
     *(f"{word} {'equinox' if month in (3, 9) else 'solstice'}" for word, month in _SUN_MONTHS.items()),
 )  # fmt: skip
 _LEAP_YEAR = 2024
+_HOURS = "hours go from 00 to 23, minutes from 00 to 59"
 
 _LOOSE = re.ASCII | re.IGNORECASE
 _DAY = re.compile(r"(\d{4})-(\d{2})-(\d{2})", re.ASCII)
+_TIME = re.compile(r"(?<![\d:])(\d{1,2}):(\d{2})(?!\d)", re.ASCII)
+# A day as people say it, which is no form of ours: '30 February 2027', 'the 30th of Feb', 'February 30, 2027'.
+_MONTH = f"(?P<month>{'|'.join(f'{name[:3]}[a-z]*' for name in MONTHS)})"
+_NUMBER, _YEAR = r"\b(?P<day>\d{1,2})(?:st|nd|rd|th)?", r"(?:,? (?P<year>\d{4}))?(?![\w:])"
+_SPOKEN = (
+    re.compile(rf"{_NUMBER}(?: of)? {_MONTH}\.?{_YEAR}", _LOOSE),
+    re.compile(rf"\b{_MONTH}\.? {_NUMBER}{_YEAR}", _LOOSE),
+)
 _BEFORE_OR_AFTER = r"(?:(\d{1,3}) days? (before|after) )?"
 _LEAD = re.compile(r"(\d{1,3})\s*([A-Za-z]*)(?:\s+before)?", re.ASCII)
 _DAYS_IN = {"days": 1, "day": 1, "weeks": 7, "week": 7}
@@ -40,6 +49,7 @@ def read_day(text: str, report: Report) -> date | None:
     """'2026-11-25' as a date."""
     match = _DAY.fullmatch(text)
     if not match:
+        complain_of_impossible(text, report)
         report("day-form", 0, said=said(text))
         return None
     year, month, day = (int(part) for part in match.groups())
@@ -57,6 +67,7 @@ def read_moment(text: str, report: Report) -> datetime | None:
     """'2027-01-15 09:00 Europe/London' as a moment with its time zone."""
     words = text.split()
     if len(words) != 3 or not re.fullmatch(r"\d{1,2}:\d{2}", words[1], re.ASCII):
+        complain_of_impossible(text, report)
         report("moment-form", 0, said=said(text))
         return None
     day = read_day(words[0], report)
@@ -67,7 +78,7 @@ def read_moment(text: str, report: Report) -> datetime | None:
             "no-such-time",
             text.index(words[1]),
             said=said(words[1]),
-            hint="hours go from 00 to 23, minutes from 00 to 59",
+            hint=_HOURS,
         )
     if words[2] not in _zones():
         report(
@@ -96,6 +107,7 @@ def read_rule(text: str, report: Report) -> DateRule | None:
     for form, read in _FORMS:
         if match := form.fullmatch(shown):
             return read(match, shown, text, report)
+    complain_of_impossible(text, report)
     report("rule-form", 0, said=said(text), hint=_nearest_rule(shown))
     return None
 
@@ -211,6 +223,33 @@ def read_days_before(text: str, at_most: int, report: Report) -> int | None:
         report("out-of-range", 0, low="0 days", high=f"{at_most} days")
         return None
     return number * _DAYS_IN[unit]
+
+
+def complain_of_impossible(text: str, report: Report) -> None:
+    """A text of another form may name a day or a time that there is not: her calendar, and not her writing,
+    is then the first thing to mend."""
+    if iso := _DAY.search(text):
+        year, month, day = (int(part) for part in iso.groups())
+        _complain_of_day(iso, (year, month, day), report)
+    for form in _SPOKEN:
+        if spoken := form.search(text):
+            short = spoken["month"][:3].casefold()
+            month = next(n for n, name in enumerate(MONTHS, 1) if name[:3].casefold() == short)
+            of_year = int(spoken["year"]) if spoken["year"] else None
+            _complain_of_day(spoken, (of_year, month, int(spoken["day"])), report)
+            break
+    for time in _TIME.finditer(text):
+        if int(time[1]) > 23 or int(time[2]) > 59:
+            report("no-such-time", time.start(), said=said(time[0]), hint=_HOURS)
+
+
+def _complain_of_day(
+    found: re.Match[str], day: tuple[int | None, int, int], report: Report
+) -> None:
+    year, month, number = day
+    if year == 0 or (1 <= month <= 12 and 1 <= number <= monthrange(year or _LEAP_YEAR, month)[1]):
+        return  # of no year there is nothing to say but that it has another form
+    report("no-such-day", found.start(), said=said(found[0]), hint=_why_not(month, year))
 
 
 def _named(word: str, valid: tuple[str, ...], what: str, text: str, report: Report) -> int | None:

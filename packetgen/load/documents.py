@@ -1,6 +1,7 @@
 """A YAML file, read and checked against its shape."""
 
 from packetgen.diagnostics import Place, Problems
+from packetgen.load.examples import complain_of_examples, complain_of_invitations
 from packetgen.load.files import ContentFolder
 from packetgen.load.prose_links import check_links
 from packetgen.load.prose_size import check_size
@@ -25,6 +26,7 @@ def read_document(
             node.place, "file-not-names", what=shape.what, example=f"{first.name}: {first.example}"
         )
         return None
+    complain_of_examples(node, folder.for_review)
     filled: Filled | None = read_value(shape, node, "the file", "", problems).value
     return filled
 
@@ -42,4 +44,5 @@ def read_markdown(folder: ContentFolder, path: str, problems: Problems) -> str |
 
         if check_size(text, report):
             check_links(text, report)
+            complain_of_invitations(text, path, folder.for_review)
     return text

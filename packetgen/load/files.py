@@ -12,11 +12,14 @@ from pathlib import Path
 
 from packetgen.diagnostics import Place, Problems
 from packetgen.load.characters import checked_text
-from packetgen.load.words import offer, said
+from packetgen.load.words import counted, offer, said
 
 LARGEST_TEXT_MB = 2
 LARGEST_PICTURE_MB = 40
 LARGEST_FONT_MB = 5
+
+# Where the files of a change wait until all of them are whole (see `write.together`).
+UNFINISHED = "_next"
 
 LONGEST_ID = 60  # other words and an ending are added, and 255 bytes is all that a disk allows
 
@@ -42,6 +45,7 @@ class ContentFolder:
         self._instead_folders = {
             path[:cut] for path in self._instead for cut, sign in enumerate(path) if sign == "/"
         }
+        self.for_review = Problems()  # what is said by an editor, and by no build
         self._to_rename: set[str] = set()  # files that were told to take another's name
 
     def exists(self) -> bool:
@@ -49,6 +53,16 @@ class ContentFolder:
 
     def has_folder(self, path: str) -> bool:
         return path in self._instead_folders or (self._root / path).is_dir()
+
+    def unfinished(self) -> bool:
+        """Whether a change of several files was cut off, or is just being made; reports it."""
+        waiting = waiting_in(self._root)
+        if waiting:
+            files = counted(len(waiting), "file")
+            self._problems.add(
+                Place(UNFINISHED), "change-unfinished", files=files, folder=said(UNFINISHED)
+            )
+        return bool(waiting)
 
     def files(self, path: str) -> tuple[str, ...]:
         """Names of the files in the folder `path`, sorted; none where there is no such folder."""
@@ -154,6 +168,13 @@ class ContentFolder:
             )
             return None
         return data
+
+
+def waiting_in(root: Path) -> tuple[str, ...]:
+    """The files of a change that was cut off which are not in their places yet, by their paths in `root`."""
+    beside = root / UNFINISHED
+    files = (path for path in beside.rglob("*") if path.is_file())
+    return tuple(sorted(path.relative_to(beside).as_posix() for path in files))
 
 
 def _on_other_machines(name: str) -> str:

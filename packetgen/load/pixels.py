@@ -53,13 +53,15 @@ def chart_from_picture(
     )
 
 
-def whole_picture(data: bytes, path: str, problems: Problems) -> Image.Image | None:
-    """The picture, decoded, where it is none too large and can be read to its end."""
-    picture = _open(data, path, problems)
+def whole_picture(
+    data: bytes, path: str, problems: Problems, most: int = MOST_PHOTO_PIXELS
+) -> Image.Image | None:
+    """The picture, decoded, where it has `most` pixels or less and can be read to its end."""
+    picture = _open(data, path, problems, most)
     if picture is None:
         return None
-    if picture.width * picture.height > MOST_PHOTO_PIXELS:
-        problems.add(Place(path), "picture-large", limit=MOST_PHOTO_PIXELS // 1_000_000)
+    if picture.width * picture.height > most:
+        problems.add(Place(path), "picture-large", limit=most // 1_000_000)
         return None
     if not _decodes(picture, path, problems):
         return None
@@ -81,13 +83,17 @@ def read_photo(data: bytes, path: str, problems: Problems) -> Photo | None:
 def _exif(picture: Image.Image) -> tuple[bool, bool]:
     """Whether the photograph is shown on its side; whether it tells where it was taken."""
     try:
-        exif = picture.getexif()
-        return exif.get(_ORIENTATION) in (5, 6, 7, 8), bool(exif.get_ifd(_GPS))
-    except Exception:  # notes that cannot be read spoil no picture
+        with warnings.catch_warnings():
+            warnings.simplefilter("ignore")  # notes that cannot be read spoil no picture
+            exif = picture.getexif()
+            return exif.get(_ORIENTATION) in (5, 6, 7, 8), bool(exif.get_ifd(_GPS))
+    except Exception:  # as above
         return False, False
 
 
-def _open(data: bytes, path: str, problems: Problems) -> Image.Image | None:
+def _open(
+    data: bytes, path: str, problems: Problems, most: int = MOST_PHOTO_PIXELS
+) -> Image.Image | None:
     """The picture with its size known, and nothing decoded yet."""
     try:
         with warnings.catch_warnings():
@@ -96,7 +102,7 @@ def _open(data: bytes, path: str, problems: Problems) -> Image.Image | None:
             )  # the size is judged by the caller, in an author's words
             return Image.open(io.BytesIO(data), formats=[_kind(path)])
     except Image.DecompressionBombError:
-        problems.add(Place(path), "picture-large", limit=MOST_PHOTO_PIXELS // 1_000_000)
+        problems.add(Place(path), "picture-large", limit=most // 1_000_000)
     except Exception:  # a broken picture raises whatever its decoder happens to
         problems.add(Place(path), "picture-unreadable", kind=_kind(path))
     return None

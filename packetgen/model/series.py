@@ -4,7 +4,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 from datetime import date, datetime
 
-from packetgen.diagnostics import Place
+from packetgen.diagnostics import Place, Problem
 from packetgen.model.goods import ThreadCard
 from packetgen.model.look import Look
 from packetgen.model.pattern import Pattern, ThreadSet
@@ -117,3 +117,4 @@ class Content:
 
     series: tuple[Series, ...]
     thread_cards: Mapping[str, ThreadCard] = field(default_factory=dict)  # by id, used or not
+    examples: tuple[Problem, ...] = ()  # that stand in its files still: advice for an editor

@@ -1,6 +1,7 @@
 """A new series or a new pattern: proved in memory first, and then written whole or not at all."""
 
-from collections.abc import Mapping
+import os
+from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from pathlib import Path
 
@@ -10,7 +11,7 @@ from packetgen.load.cards import load_beads
 from packetgen.load.files import ContentFolder
 from packetgen.model import Series
 from packetgen.pipeline.proofs import proof
-from packetgen.write.adding import added, in_the_way
+from packetgen.write.together import written_together
 
 
 @dataclass(frozen=True)
@@ -35,7 +36,8 @@ def found_in(content_folder: Path) -> Found:
     quiet = Problems()
     folder = ContentFolder(content_folder, quiet)
     if not folder.folders("series"):
-        return Found((), Problems())
+        folder.unfinished()
+        return Found((), quiet)
     content, problems = load_content(content_folder)
     if content is None:
         return Found((), problems)
@@ -53,10 +55,20 @@ def begin(
 ) -> Begun:
     """Write the files `new`, in `folders` that must not be there yet, and `changed` in place of what they
     held, if the series that has them would be sound. Raises OSError."""
-    there = in_the_way(content_folder, new, folders)
+    there = _in_the_way(content_folder, new, folders)
     if there:
         return Begun(tuple(there), Problems())
     checked = proof(content_folder, frozenset({series_id}), {**new, **changed})
     if checked.sound:
-        added(content_folder, new, changed)
+        written_together(content_folder, new, changed)
     return Begun((), checked.problems)
+
+
+def _in_the_way(root: Path, files: Iterable[str], folders: tuple[str, ...]) -> list[str]:
+    """Which of the `folders` and of the `files`, that shall be new below `root`, are there already; of the
+    files only those outside of such a folder."""
+    there = [one for one in folders if os.path.lexists(root / one)]
+    inside = tuple(f"{one}/" for one in there)
+    return there + [
+        one for one in files if not one.startswith(inside) and os.path.lexists(root / one)
+    ]

@@ -44,13 +44,25 @@ class Bench:
         """Begun at once where others do them, else one by one as they are asked for. Raises OSError,
         WorkerLost, and whatever else a job raises unforeseen."""
         if self._pool is None:
-            return ((job, _tried(job, keep, staging)) for job in jobs)
+            return _one_by_one(jobs, keep, staging)
         heard = logging.getLogger(_HEARD[0]).isEnabledFor(logging.DEBUG)
         try:
-            submitted = {self._pool.submit(_tried, job, keep, staging, heard): job for job in jobs}
+            with _uninterrupted():
+                submitted = {
+                    self._pool.submit(_tried, job, keep, staging, heard): job for job in jobs
+                }
         except BrokenProcessPool as error:
             raise WorkerLost from error
         return _as_done(submitted)
+
+
+def _one_by_one(
+    jobs: Iterable[PatternJob], keep: Keep, staging: Staging
+) -> Iterator[tuple[PatternJob, Done]]:
+    for job in jobs:
+        with _uninterrupted():
+            done = _tried(job, keep, staging)
+        yield job, done
 
 
 def _as_done(
@@ -68,6 +80,20 @@ def _as_done(
                 said = logging.makeLogRecord(record)
                 logging.getLogger(said.name).handle(said)
             yield job, result
+
+
+@contextmanager
+def _uninterrupted() -> Iterator[None]:
+    """Ctrl-C is heard at the end: a worker that is only half begun would complain that nobody waits for it,
+    and the PDF engine may take it for a fault of a picture."""
+    if not hasattr(signal, "pthread_sigmask"):
+        yield
+        return
+    before = signal.pthread_sigmask(signal.SIG_BLOCK, {signal.SIGINT})
+    try:
+        yield
+    finally:
+        signal.pthread_sigmask(signal.SIG_SETMASK, before)
 
 
 @contextmanager

@@ -15,18 +15,18 @@ from packetgen.bring.key_text import (
 )
 from packetgen.chart_edit.pattern_text import symbols_text
 from packetgen.diagnostics import Problem, Problems
+from packetgen.load.files import UNFINISHED
 from packetgen.load.grid import CHART_FILES
 from packetgen.load.symbols_file import SYMBOLS_FILE
 from packetgen.load.yaml_nodes import GroupNode, read_nodes
 from packetgen.model import Colour, Stitch, ThreadCard
-from packetgen.pipeline.pattern_folder import PATTERN, PatternFolder
+from packetgen.pipeline.pattern_folder import PATTERN, PatternFolder, kept_as
 from packetgen.pipeline.proofs import proof
 from packetgen.reckon.matching import TooFewColours, distinct_matches, nearest_matches
-from packetgen.write.several import replaced_together
+from packetgen.write.together import written_together
 
 CHART, KEY = "chart.txt", "key.yaml"
 _BOM = b"\xef\xbb\xbf"
-_BEFORE = "_before"  # a name that nothing reads begins with it
 
 
 class WouldReplace(Exception):
@@ -75,15 +75,17 @@ def into_pattern(
     new = [problem for problem in after.problems.errors if str(problem) not in known]
     if new and not after.reckoned:
         raise NotSound(new, into.on_the_chart)
-    kept = {
-        _beside(content_folder / path): data
-        for path in files
-        if (data := _on_disk(content_folder / path)) is not None
-    }
-    replaced_together({**kept, **{content_folder / path: data for path, data in files.items()}})
-    written = tuple(content_folder / path for path in files)
-    lines = into.on_the_chart if any(path.name.endswith(".txt") for path in kept) else ()
-    return Written(written, tuple(kept), tuple(new), lines, len(after.problems.errors) - len(new))
+    old = {path: data for path in files if (data := _on_disk(content_folder / path)) is not None}
+    kept = {kept_as(content_folder, path): data for path, data in old.items()}
+    added = {path: data for path, data in files.items() if path not in old}
+    written_together(content_folder, kept | added, {path: files[path] for path in old})
+    return Written(
+        tuple(content_folder / path for path in files),
+        tuple(content_folder / path for path in kept),
+        tuple(new),
+        into.on_the_chart if any(path.endswith(".txt") for path in kept) else (),
+        len(after.problems.errors) - len(new),
+    )
 
 
 def into_folder(folder: Path, card: ThreadCard, found: Brought) -> Written:
@@ -92,8 +94,8 @@ def into_folder(folder: Path, card: ThreadCard, found: Brought) -> Written:
     Raises WouldReplace, OSError.
     """
     files = {
-        folder / CHART: _chart(found, folder.name),
-        folder / KEY: "\n".join(
+        CHART: _chart(found, folder.name),
+        KEY: "\n".join(
             (
                 f"# The key of the chart beside it, in {card.name}: it belongs into a pattern.yaml.",
                 "key:",
@@ -105,12 +107,11 @@ def into_folder(folder: Path, card: ThreadCard, found: Brought) -> Written:
             )
         ),
     }
-    for path in files:
-        if path.exists():
-            raise WouldReplace(path.as_posix())
-    folder.parent.mkdir(parents=True, exist_ok=True)
-    replaced_together({path: text.encode() for path, text in files.items()})
-    return Written(tuple(files), ())
+    for name in (*files, UNFINISHED):
+        if (folder / name).exists():
+            raise WouldReplace((folder / name).as_posix())
+    written_together(folder, {name: text.encode() for name, text in files.items()}, {})
+    return Written(tuple(folder / name for name in files), ())
 
 
 def _files(content_folder: Path, into: PatternFolder, found: Brought) -> dict[str, bytes]:
@@ -193,13 +194,3 @@ def _as_before(text: str, path: Path) -> bytes:
 
 def _on_disk(path: Path) -> bytes | None:
     return path.read_bytes() if path.is_file() else None
-
-
-def _beside(path: Path) -> Path:
-    """A name for the old file that nothing reads and nothing has."""
-    number = 1
-    while True:
-        beside = path.with_name(f"{_BEFORE}{f'-{number}' if number > 1 else ''}-{path.name}")
-        if not beside.exists():
-            return beside
-        number += 1

@@ -22,12 +22,11 @@ from packetgen.load.patterns import PHOTO_FILES
 from packetgen.load.symbols_file import SYMBOLS_FILE
 from packetgen.load.yaml_nodes import GroupNode, read_nodes
 from packetgen.model import Pattern
+from packetgen.pipeline.pattern_folder import kept_as
 from packetgen.pipeline.proofs import proof
-from packetgen.write.several import replaced_together
+from packetgen.write.together import written_together
 
 _BOM = b"\xef\xbb\xbf"
-# Files of that beginning are left alone by everything that reads content.
-BEFORE = "_before-"
 
 
 class ChartIsPicture(Exception):
@@ -112,14 +111,18 @@ def edit_chart(
     _check(content_folder, series_id, files, wanted)
     kept = {}
     if falling and to is None:
-        kept = {_beside(file): data for file, data in old.items() if new[file] != data}
-    writing = {file: data for file, data in (files | kept).items() if data != old.get(file)}
-    replaced_together({content_folder / file: data for file, data in writing.items()})
+        kept = {
+            kept_as(content_folder, file): data for file, data in old.items() if new[file] != data
+        }
+    writing = {file: data for file, data in files.items() if data != old.get(file)}
+    changed = {file: data for file, data in writing.items() if (content_folder / file).exists()}
+    added = {file: data for file, data in writing.items() if file not in changed}
+    written_together(content_folder, kept | added, changed)
     photo = next((file for file in PHOTO_FILES if (content_folder / path / file).exists()), None)
     return Edited(
         before,
         wanted,
-        tuple(sorted(set(writing) - set(kept))),
+        tuple(sorted(writing)),
         tuple(sorted(kept)),
         falling,
         tuple(_mentioned(_prose(content_folder, path) if to is None else {}, files, change)),
@@ -201,11 +204,6 @@ def _as_copy(
     text = _text(data)
     files[order] = _data(order_text(text, _root(text, order), name, to.id), data)
     return files
-
-
-def _beside(file: str) -> str:
-    folder, name = file.rpartition("/")[::2]
-    return f"{folder}/{BEFORE}{name}"
 
 
 def _prose(content_folder: Path, path: str) -> dict[str, bytes]:

@@ -4,14 +4,14 @@ import copyreg
 import hashlib
 import logging
 import time
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from functools import cache
 from pathlib import Path
 from types import MappingProxyType
 from typing import TYPE_CHECKING, Any
 
 from packetgen.digest import Keep
-from packetgen.model import Grid, Pattern, Series
+from packetgen.model import Series
 from packetgen.pipeline.packets import cover_path, packet_files
 from packetgen.reckon.figures import Figures
 from packetgen.record import Output
@@ -42,47 +42,6 @@ class PatternJob:
     editions: tuple[str, ...] | None
     recipe: str  # a name for all that the packet is made from
     own_templates: Path | None
-
-
-def as_packets_see(series: Series) -> dict[str, Series]:
-    """By pattern id, the series without what the packet of that pattern need not know: of the other patterns
-    no more than title, designer, day and cloths is left, and no notices."""
-    covers = tuple(map(_cover, series.patterns))
-    return {
-        one.id: replace(
-            series,
-            patterns=(*covers[:place], one, *covers[place + 1 :]),
-            notices=(),
-            welcome_markdown="",
-        )
-        for place, one in enumerate(series.patterns)
-    }
-
-
-def _cover(pattern: Pattern) -> Pattern:
-    return Pattern(
-        id=pattern.id,
-        title=pattern.title,
-        about="",
-        designer=pattern.designer,
-        occasion=pattern.occasion,
-        cloths=pattern.cloths,
-        thread_sets=(),
-        key=(),
-        grid=Grid((), pattern.place),
-        fractions=(),
-        lines=(),
-        knots=(),
-        beads=(),
-        model_stitcher="",
-        finisher="",
-        sold_at=(),
-        revisions=(),
-        story_markdown="",
-        notes_markdown="",
-        photo=None,
-        place=pattern.place,
-    )
 
 
 def do(job: PatternJob, keep: Keep, staging: Staging) -> dict[str, Output]:

@@ -96,12 +96,15 @@ class Making:
             for name, path in self._plan.last.drawn.items()
             if path in outputs and outputs[path].series in self._plan.resting
         }
+        of_packets = [(name, path) for name, path in self._plan.covers() if path in outputs]
+        covers = {
+            name for name, _ in of_packets
+        }  # each in its own place, whatever others look like it
         of_pages = [
             (name, of_contents[sha256])
             for name, sha256 in asked_for.items()
-            if sha256 in of_contents
+            if sha256 in of_contents and name not in covers
         ]
-        of_packets = [(name, path) for name, path in self._plan.covers() if path in outputs]
         for name, path in (*of_pages, *of_packets):
             found[name] = min(path, found.get(name, path))
         return found
@@ -163,7 +166,7 @@ class Making:
             seen, sold, recipe = self._plan.given_away(series, figures)
             if all(path in made and made[path].recipe == recipe for path in sold.values()):
                 return {name: self._staging.read(path) for name, path in sold.items()}
-            set_now = cache(lambda: colour_papers(seen, figures, env, self._keep))
+            set_now = cache(lambda: colour_papers(seen.series, seen.figures, env, self._keep))
 
             def one(name: str) -> bytes:
                 return self._keep(paper_digest(recipe, name), lambda: set_now()[name])

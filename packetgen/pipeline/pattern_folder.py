@@ -1,5 +1,6 @@
 """What a pattern's own folder says, as far as it must be known to bring a design into it."""
 
+import os
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from pathlib import Path
@@ -21,6 +22,7 @@ from packetgen.load.yaml_nodes import GroupNode, ListNode, Node, read_nodes
 from packetgen.model import ThreadCard
 
 PATTERN = "pattern.yaml"
+_BEFORE = "_before"  # a name that nothing reads begins with it
 
 
 class NotThere(Exception):
@@ -74,6 +76,8 @@ def pattern_folder(
     `without_lines`, what lies on its chart beside the stitches counts no longer. Raises NotThere.
     """
     folder = ContentFolder(content_folder, problems)
+    if folder.unfinished():
+        return None
     path = _path_of(folder, name)
     text = folder.text(f"{path}/{PATTERN}")
     series_path = f"{path.rpartition('/')[0]}/series.yaml"
@@ -119,6 +123,17 @@ def pattern_folder(
         known_in,
         marks_elsewhere(root),
     )
+
+
+def kept_as(content_folder: Path, path: str) -> str:
+    """Under which path an old file is kept: beside its place, where nothing reads it and nothing is yet."""
+    folder, name = path.rpartition("/")[::2]
+    number = 1
+    while True:
+        kept = f"{folder}/{_BEFORE}{f'-{number}' if number > 1 else ''}-{name}"
+        if not os.path.lexists(content_folder / kept):
+            return kept
+        number += 1
 
 
 def _path_of(folder: ContentFolder, name: str) -> str:

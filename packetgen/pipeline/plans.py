@@ -6,10 +6,11 @@ from itertools import chain
 
 from packetgen.digest import Digests, digest
 from packetgen.model import Listed, Series
-from packetgen.pipeline.jobs import PatternJob, as_packets_see
+from packetgen.pipeline.jobs import PatternJob
 from packetgen.pipeline.order import Order
 from packetgen.pipeline.packets import cover_path, paper_names
 from packetgen.pipeline.proofs import Proof, Reckoned
+from packetgen.pipeline.seen import Seen, as_packets_see
 from packetgen.pipeline.survey import Survey
 from packetgen.reckon.figures import Figures
 from packetgen.reckon.standing import Standing, standing
@@ -106,13 +107,12 @@ class Plan:
         jobs = self.jobs[series_id]
         return any(not job.packet and job.recipe not in self._recipes for job in jobs)
 
-    def given_away(self, series: Series, figures: Figures) -> tuple[Series, dict[str, str], str]:
+    def given_away(self, series: Series, figures: Figures) -> tuple[Seen, dict[str, str], str]:
         """How the packet on a pattern's page is made: from what of the `series` as it stands; by file name
         the path of the one that is sold, which serves where it has the same recipe; and that recipe."""
-        seen = as_packets_see(series)[figures.pattern.id]
-        recipe = self._recipe(seen, figures)
+        seen = as_packets_see(series, (figures,))[figures.pattern.id]
         sold = {name: f"packets/{series.id}/{name}" for name in paper_names(figures.pattern)}
-        return seen, sold, recipe
+        return seen, sold, self._recipe(seen)
 
     def above(self) -> tuple[Series, tuple[Listed, ...]]:
         """For the page above several series that is filled: the first of them, and what it says of each."""
@@ -130,30 +130,24 @@ class Plan:
         """A job a pattern: its packet, where that is wanted, and its pictures."""
         teased = {of.pattern.id for of in stands.teased}
         out = {of.pattern.id for of in stands.figures}
-        seen = as_packets_see(each.series)
+        seen = as_packets_see(each.series, each.figures)
         return tuple(
             PatternJob(
-                series=seen[of.pattern.id],
-                figures=of,
-                packet=wanted is None or of.pattern.id in wanted,
-                pictures="out"
-                if of.pattern.id in out
-                else "part"
-                if of.pattern.id in teased
-                else "",
+                series=of.series,
+                figures=of.figures,
+                packet=wanted is None or name in wanted,
+                pictures="out" if name in out else "part" if name in teased else "",
                 editions=self._order.editions,
-                recipe=self._recipe(seen[of.pattern.id], of),
+                recipe=self._recipe(of),
                 own_templates=self._order.own_templates,
             )
-            for of in each.figures
+            for name, of in seen.items()
         )
 
-    def _recipe(self, seen: Series, figures: Figures) -> str:
-        """A name for all that a packet is made from, which sees no more of the series."""
+    def _recipe(self, seen: Seen) -> str:
+        """A name for all that a packet is made from."""
         editions = self._order.editions
-        return self._digests.digest(
-            "packet", self._program, seen, figures, editions or (), editions is None
-        )
+        return self._digests.digest("packet", self._program, seen, editions or (), editions is None)
 
     def _left_to_do(self, job: PatternJob, has: Has) -> PatternJob | None:
         packet = job.packet and job.recipe not in self._recipes

@@ -5,7 +5,7 @@ from dataclasses import dataclass, field, replace
 from pathlib import Path
 
 from packetgen.chart.vision_check import complain_of_likeness
-from packetgen.diagnostics import Problems
+from packetgen.diagnostics import Problem, Problems
 from packetgen.load.content import load_content
 from packetgen.model import Series, ThreadCard
 from packetgen.nouns import counted
@@ -37,6 +37,7 @@ class Proof:
     reckoned: tuple[Reckoned, ...]
     problems: Problems
     thread_cards: Mapping[str, ThreadCard] = field(default_factory=dict)  # by id, used or not
+    examples: tuple[Problem, ...] = ()  # that are left in the files: for a review
 
     @property
     def sound(self) -> bool:
@@ -76,7 +77,7 @@ def proof(
             complain_of_conversions(figure.pattern, problems)
     errors = len(problems.errors)
     ended(f"checked: {counted(errors, 'thing')} to mend, {len(problems) - errors} to think of")
-    return Proof(reckoned, problems, content.thread_cards)
+    return Proof(reckoned, problems, content.thread_cards, content.examples)
 
 
 def _matched(series: Series, problems: Problems) -> Series:

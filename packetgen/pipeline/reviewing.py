@@ -10,7 +10,6 @@ from packetgen.reckon.review_cloth import complain_of_cloths
 from packetgen.reckon.review_colours import complain_of_alike
 from packetgen.reckon.review_praise import praise_of_pattern, praise_of_series
 from packetgen.reckon.review_texts import (
-    complain_of_examples,
     complain_of_photo,
     complain_of_story,
 )
@@ -22,6 +21,7 @@ def review(checked: Proof) -> Review:
     ended = stages()
     problems = Problems()
     problems.take(checked.problems)
+    problems.take(checked.examples)
     for each in checked.reckoned:
         _complain(each, problems)
     chapters = review_of(
@@ -42,7 +42,6 @@ def _complain(each: Reckoned, problems: Problems) -> None:
         complain_of_story(figures.pattern, problems)
         complain_of_photo(figures.pattern, problems)
     complain_of_words(each.series, each.figures, problems)
-    complain_of_examples(each.series, problems)
 
 
 def _praised(each: Reckoned, problems: Problems) -> Praised:

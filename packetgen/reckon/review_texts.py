@@ -1,10 +1,9 @@
 """Advice on what stands beside the chart: the story, and the photograph on the cover."""
 
-from dataclasses import replace
 from math import ceil
 
 from packetgen.diagnostics import Place, Problems
-from packetgen.model import Pattern, Series
+from packetgen.model import Pattern
 from packetgen.nouns import counted
 from packetgen.reckon.cover import filling_mm_a_px, px_per_inch
 from packetgen.units import MM_PER_INCH
@@ -14,29 +13,6 @@ FEWEST_WORDS, MOST_WORDS = 20, 700
 # Below this a printed photograph looks soft: common practice, no source.
 LEAST_PX_PER_INCH = 150
 _PNG_BEGINS = b"\x89PNG"
-# With these begins what a new series or pattern says until its author writes there (templates/begin).
-_ASKS_FOR_WORDS = ("Write here", "Tell here")
-
-
-def complain_of_examples(series: Series, problems: Problems) -> None:
-    """Advice wherever the words are still those with which a series or a pattern begins."""
-    folder = series.place.path.rpartition("/")[0]
-    texts = [
-        (series.place, "'tagline'", series.tagline),
-        (Place(f"{folder}/welcome.md"), "the welcome", series.welcome_markdown),
-    ]
-    for designer in series.designers:
-        texts.append((designer.place, f"'about' of {designer.name}", designer.about))
-    for pattern in series.patterns:
-        texts += [
-            (pattern.place, "'about'", pattern.about),
-            (Place(f"{_folder(pattern)}/story.md"), "the story", pattern.story_markdown),
-            (Place(f"{_folder(pattern)}/stitching.md"), "the page", pattern.notes_markdown),
-        ]
-    for place, what, text in texts:
-        for number, line in enumerate(text.splitlines(), place.line):
-            if line.startswith(_ASKS_FOR_WORDS):
-                problems.add(replace(place, line=number), "example-left", what=what)
 
 
 def complain_of_story(pattern: Pattern, problems: Problems) -> None:

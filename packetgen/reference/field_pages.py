@@ -1,5 +1,9 @@
 """The reference of all files that are written in YAML, as a page in Markdown."""
 
+import json
+import re
+from textwrap import indent
+
 from packetgen.load.schema import FileShape
 from packetgen.load.shapes import FILES
 from packetgen.reference.beyond import BEYOND
@@ -27,17 +31,21 @@ Charts, close-ups, texts, photographs and fonts have [a page of their own](other
 ## Help while you type
 
 Editors that know the JSON Schema of a file offer its names while you type and mark what is wrong. The
-schemas lie beside this page in the folder `schemas`. Many editors take a first line such as
+schemas lie beside this page in the folder `schemas`; the paths below are those of `build/guide`, where
+`packetgen guide` writes them. Many editors take a first line that names the schema, by its path from the
+folder where the file lies. It stands below under each kind of file, and is a remark for this tool. Or the
+editor is told once for all files, in its settings for YAML, where the folder that is opened in it is the one
+that `content` lies in:
 
-    # yaml-language-server: $schema=../../build/guide/schemas/thread-card.schema.json
+{setting}
 
-which is a remark for this tool. An editor sees less than `packetgen proof`. It does not see:"""
+An editor sees less than `packetgen proof`. It does not see:"""
 
 
 def reference_page() -> str:
     """The page, from the schema alone."""
     parts = [
-        _HEAD,
+        _HEAD.replace("{setting}", _setting()),
         "\n".join(f"- {reason}" for reason, _ in BEYOND),
         "## Messages of any YAML file",
         "A file can be missing, be named wrongly, hold what cannot be read, or have a name in it that does "
@@ -46,6 +54,27 @@ def reference_page() -> str:
     for file in FILES:
         parts += _file(file)
     return "\n\n".join(parts) + "\n"
+
+
+def schema_path(file: FileShape) -> str:
+    """Where the schema lies, from the folder that `content` lies in."""
+    return f"build/guide/schemas/{shape_name(file)}.schema.json"
+
+
+def first_line(file: FileShape) -> str:
+    """The remark by which an editor finds the schema of a file in which it stands."""
+    up = "../" * (file.path.count("/") + 1)
+    return f"# yaml-language-server: $schema={up}{schema_path(file)}"
+
+
+def files_of(file: FileShape) -> str:
+    """All files of the kind, as editors name them: content/threads/*.yaml."""
+    return f"content/{re.sub('<[^>]*>', '*', file.path)}"
+
+
+def _setting() -> str:
+    files = {schema_path(file): files_of(file) for file in FILES}
+    return indent(f'"yaml.schemas": {json.dumps(files, indent=2)}', "    ")
 
 
 def anchor(file: FileShape, entry: Entry) -> str:
@@ -57,7 +86,8 @@ def _file(file: FileShape) -> list[str]:
     parts = [
         f"## {_title(file)}",
         f"`{file.path}` — {file.doc} Schema: "
-        f"[{shape_name(file)}.schema.json](schemas/{shape_name(file)}.schema.json).",
+        f"[{shape_name(file)}.schema.json](schemas/{shape_name(file)}.schema.json). "
+        f"First line: `{first_line(file)}`.",
     ]
     of_file = BY_FIELD[file.path].get("", ())
     if of_file:

@@ -43,15 +43,15 @@ _AIDA_COUNT = 14
 _SPRIG_COLOURS = ("#4c7a3f", "#8a5a3b", "#b8323c", "#2f4f2c")
 # Of the thread card that is written as an example: invented, like their numbers.
 _CARD = (
-    Colour("01", "milk", "#f6f1e4"),
-    Colour("02", "primrose", "#f0dc7d"),
-    Colour("03", "foxglove", "#c86a97"),
-    Colour("04", "ripe currant", "#b8323c"),
-    Colour("05", "rain butt", "#6d8aa3"),
-    Colour("06", "bean leaf", "#4c7a3f"),
-    Colour("07", "yew", "#2f4f2c"),
-    Colour("08", "flowerpot", "#8a5a3b"),
-    Colour("09", "wet slate", "#3d4347"),
+    Colour("01", "example milk", "#f6f1e4"),
+    Colour("02", "example primrose", "#f0dc7d"),
+    Colour("03", "example foxglove", "#c86a97"),
+    Colour("04", "example ripe currant", "#b8323c"),
+    Colour("05", "example rain butt", "#6d8aa3"),
+    Colour("06", "example bean leaf", "#4c7a3f"),
+    Colour("07", "example yew", "#2f4f2c"),
+    Colour("08", "example flowerpot", "#8a5a3b"),
+    Colour("09", "example wet slate", "#3d4347"),
 )
 
 

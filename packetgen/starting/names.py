@@ -36,5 +36,5 @@ def why_not(name: str) -> str:
 
 
 def said_of(problems: Problems) -> str:
-    """The first of the problems without its place; '' where there is none."""
-    return next((f"{problem.wrong}; {problem.right}" for problem in problems), "")
+    """The problems without their places; '' where there is none."""
+    return "; ".join(f"{problem.wrong}; {problem.right}" for problem in problems)

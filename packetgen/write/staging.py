@@ -6,9 +6,10 @@ cut off cannot write into the next one; `scratch-…`, what is made on the way; 
 cannot exchange two folders in one step, for a moment `old`, the last build. Whoever finds `.build-next`
 left over puts `old` back where `build` is missing and throws the rest away.
 
-Where nothing can stand beside the build folder (another disk, a folder that may not be written), the
-same stands in it as `.next`, and what lies in it is exchanged one after the other: first the single files,
-which tell what the folders hold, are set aside, and last the new ones are put in their place.
+Where nothing can stand beside the build folder (a disk or a folder is mounted there, or the folder around
+it may not be written), the same stands in it as `.next`, and what lies in it is exchanged one after the
+other: first the single files, which tell what the folders hold, are set aside, and last the new ones are
+put in their place.
 """
 
 import os
@@ -21,6 +22,7 @@ from pathlib import Path
 from filelock import FileLock, Timeout
 
 from packetgen.write.exchange import CannotExchange, exchange
+from packetgen.write.mounts import is_mounted
 
 TOPS = ("site", "packets", "share", "ledger", ".kept")  # the folders of a build
 
@@ -79,7 +81,7 @@ def next_build(build: Path, wait: Callable[[], None] = lambda: None) -> Iterator
     lies in `build` stays in it. Raises OSError.
     """
     build = build.resolve()
-    inside = os.path.ismount(build) or (build.exists() and not os.access(build.parent, os.W_OK))
+    inside = is_mounted(build) or (build.exists() and not os.access(build.parent, os.W_OK))
     work = build / ".next" if inside else build.with_name(f".{build.name}-next")
     with _locked(work / "lock", wait):
         _recover(build, work)

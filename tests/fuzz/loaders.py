@@ -9,6 +9,7 @@ terminal. The run goes on after a finding.
 import argparse
 import contextlib
 import hashlib
+import importlib
 import os
 import random
 import re
@@ -24,6 +25,8 @@ import atheris
 
 HERE = Path(__file__).resolve().parent
 SLOW_S = 10
+# What a command loads when it is called, and must be watched too.
+_LATE = ("bring.reading", "bring.brought", "bring.told", "pipeline.bringing", "cli.bring")
 _WORD = re.compile(rb"[^\s{}\[\],:\"]+|[{}\[\],:\"]")
 _PIECES = (
     *(b"'", b'"', b"{", b"}", b"[", b"]", b"\n", b"\n  ", b": ", b"- ", b"null", b"~", b"1e400"),
@@ -134,17 +137,27 @@ def main() -> None:
     asked = argparse.ArgumentParser(description=__doc__.split("\n")[0])
     asked.add_argument("--minutes", type=float, default=30)
     asked.add_argument("--found", type=Path, default=HERE / "found")
-    asked.add_argument("--only", default="", help="names of targets begin so")
+    asked.add_argument("--only", default="", help="names of targets begin so, or so: a,b")
     asked.add_argument("--seed", type=int, default=1)
     given = asked.parse_args()
     with atheris.instrument_imports(include=["packetgen"]):
+        from tests.fuzz.designs import bring_targets
+        from tests.fuzz.edits import edit_targets
         from tests.fuzz.targets import file_targets, value_targets
+
+        for name in _LATE:
+            importlib.import_module(f"packetgen.{name}")
     memory = Path("/dev/shm") if Path("/dev/shm").is_dir() else Path(tempfile.gettempdir())
     work = Path(tempfile.mkdtemp(prefix="strange-", dir=memory))
     targets = {
         name: target
-        for name, target in (file_targets(work / "content") | value_targets()).items()
-        if name.startswith(given.only)
+        for name, target in (
+            file_targets(work / "content")
+            | value_targets()
+            | bring_targets(work / "desk")
+            | edit_targets(work / "chart")
+        ).items()
+        if name.startswith(tuple(given.only.split(",")))
     }
     given.found.mkdir(parents=True, exist_ok=True)
     run = Run(targets, given.minutes, given.found, work)
@@ -153,7 +166,7 @@ def main() -> None:
     for number, name in enumerate(run.names):
         for index, seed in enumerate(targets[name].seeds):
             (seeds / f"{number}-{index}").write_bytes(bytes([number]) + seed)
-    words = [sys.argv[0], f"-seed={given.seed}", "-max_len=20000", "-timeout=120"]
+    words = [sys.argv[0], f"-seed={given.seed}", "-max_len=20000", "-timeout=600"]
     words += ["-rss_limit_mb=2500", "-print_final_stats=1", "-verbosity=0"]
     words += [f"-artifact_prefix={given.found}/stopped-", str(work / "corpus"), str(seeds)]
     (work / "corpus").mkdir()

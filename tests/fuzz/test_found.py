@@ -4,9 +4,11 @@ import re
 from pathlib import Path
 
 import pytest
-from hypothesis import example, given, settings
+from hypothesis import HealthCheck, example, given, settings
 from hypothesis import strategies as st
 
+from tests.fuzz.designs import bring_targets
+from tests.fuzz.edits import edit_targets
 from tests.fuzz.targets import file_targets, value_targets
 
 FOUND = sorted(path for path in (Path(__file__).parent / "found").iterdir() if path.is_file())
@@ -16,7 +18,9 @@ PIECES = re.compile(rb"[^\s,:;]+|[\s,:;]")
 
 @pytest.fixture(scope="module")
 def targets(tmp_path_factory):
-    return VALUES | file_targets(tmp_path_factory.mktemp("strange") / "content")
+    root = tmp_path_factory.mktemp("strange")
+    files = file_targets(root / "content")
+    return VALUES | files | bring_targets(root / "desk") | edit_targets(root / "chart")
 
 
 @pytest.mark.parametrize("path", FOUND, ids=lambda path: path.name)
@@ -32,7 +36,7 @@ def target_of(name: str, targets) -> str:
 
 def test_every_target_takes_its_seeds(targets):
     """Inputs in order are no findings; there are targets for files and for single values."""
-    assert len(targets) >= 25
+    assert len(targets) >= 32
     for target in targets.values():
         for seed in target.seeds:
             target.run(seed)
@@ -65,3 +69,38 @@ def _bytes(text: str) -> bytes:
 def test_no_value_makes_a_reader_fall_over(case):
     name, data = case
     VALUES[name].run(data)
+
+
+WAYS_IN = (
+    "bring-jpeg",
+    "bring-png",
+    "bring-signs",
+    "bring-table",
+    "edit-pattern",
+    "edit-table",
+    "edit-text",
+)
+STRANGE = (
+    *(b'"', b"''", b",,", b";", b"\t", b"\r\n", b"\n\n", b"\x00", b"\xff\xfe", b"#", b"=1+1", b"."),
+    *("\u202e".encode(), "\u0301".encode(), "\U0001f331".encode(), b"x" * 300, b",\n" * 300),
+    *(b"tRNS\x00\x01\x80", b"cutS\x00\x02\x00\x09", b"\x00\x00\xff\xff", b"IEND\x00\x00"),
+)
+
+
+@settings(
+    max_examples=150,
+    deadline=None,
+    suppress_health_check=[HealthCheck.function_scoped_fixture, HealthCheck.too_slow],
+)
+@given(st.data())
+def test_no_way_in_for_a_design_falls_over(targets, data):
+    """A seed with bytes exchanged, taken out or put in, and any options before it."""
+    name = data.draw(st.sampled_from(WAYS_IN))
+    given = bytearray(data.draw(st.sampled_from(targets[name].seeds)))
+    head = data.draw(st.binary(min_size=1, max_size=5))
+    given[: len(head)] = head
+    for _ in range(data.draw(st.integers(0, 4))):
+        at = data.draw(st.integers(1, len(given)))
+        new = data.draw(st.binary(max_size=4) | st.sampled_from(STRANGE))
+        given[at : at + data.draw(st.integers(0, 4))] = new
+    targets[name].run(bytes(given))

@@ -1,0 +1,306 @@
+"""How large a stitch is drawn in a picture that was enlarged softly or by no whole number, or saved with
+loss; and the colour of each stitch.
+
+Whatever an enlargement does, the slope of its colours bends at the edges of the stitches or at their
+middles: the bends stand like the teeth of a comb. A Fourier transform of them finds the distance of the
+teeth and where they stand. What is found is believed only if stitches there explain the picture far better
+than stitches half a width aside: in photographs, and where a pixel is a stitch, neither explains it better.
+The method is our own.
+"""
+
+from collections.abc import Iterable, Iterator
+from dataclasses import dataclass
+
+import numpy as np
+
+from packetgen.bring.noise import as_one
+
+_LEAST_PX = 2.2  # a stitch; in less there is no edge and middle
+_LEAST_NUMBER = 8  # of stitches along the longer side
+_FINER = 16  # steps in which the transform looks between its own frequencies
+_APART = (1, 2, 4)  # pixels by which a bend is seen; in few colours it is lost among their steps
+_TEETH = 8  # combs that are tried of each, the clearest first
+# JPEG works in blocks of 8 px (ITU-T T.81); with much loss their third wave looks like stitches.
+_IMITATED_PX = 8 / 3
+_LINES = 100  # rows, and columns, on which they are tried
+_LOOKED_AT = 200_000  # pixels of these in all, or a large picture would take half a minute
+_BELIEVED = 0.5  # of what is left unexplained half a width aside
+_GUESSED = 0.65  # of it: no more than a guess
+_WHOLE = 0.2  # of a stitch: so much may lack at the edge of the picture
+_STEADY = 1e-4  # keeps stitches determined of which hardly anything is seen
+_ROUNDED = 1.0  # step that a blended colour may be off by rounding alone
+_ROWS_AT_ONCE = 256
+
+
+@dataclass(frozen=True)
+class Teeth:
+    """The stitches along one side: the first whole one begins at `start_px`."""
+
+    start_px: float
+    cell_px: float
+    length_px: int
+
+    @property
+    def number(self) -> int:
+        return max(int((self.length_px - self.start_px) / self.cell_px + _WHOLE), 0)
+
+    @property
+    def before(self) -> int:
+        """1 where a stitch before the first is cut off by the edge of the picture, else 0."""
+        return int(self.start_px > _WHOLE * self.cell_px)
+
+    @property
+    def after(self) -> int:
+        left = self.length_px - self.start_px - self.number * self.cell_px
+        return int(left > _WHOLE * self.cell_px)
+
+    def blend(self) -> tuple[np.ndarray, np.ndarray]:
+        """For each pixel the stitch whose middle lies before it, and its share of the next one's colour."""
+        seen = self.number + self.before + self.after
+        at = (np.arange(self.length_px) + 0.5 - self.start_px) / self.cell_px - 0.5 + self.before
+        at = np.clip(at, 0, seen - 1)
+        below = np.minimum(at.astype(int), max(seen - 2, 0))
+        return below, at - below
+
+
+@dataclass(frozen=True)
+class Comb:
+    """`blended`: colours pass from one middle to the next, where else they end at the edges."""
+
+    across: Teeth
+    down: Teeth
+    blended: bool
+    unexplained: float  # mean difference from what the stitches explain, of 255
+    doubt: float  # that, as a share of what is left half a width aside; 1 is no evidence at all
+
+    @property
+    def cell_px(self) -> float:
+        return (self.across.cell_px + self.down.cell_px) / 2
+
+    @property
+    def believed(self) -> bool:
+        return self.doubt < _BELIEVED
+
+    @property
+    def framed(self) -> bool:
+        return any(side.before or side.after for side in (self.across, self.down))
+
+
+def comb_of(rgba: np.ndarray) -> Comb | None:
+    """The stitches of a picture, height × width × 4; a guess that is not `believed`, or None, where there
+    are none to be seen."""
+    guess = None
+    for cell, stand in _combs(rgba):
+        if 2 * cell > min(rgba.shape[:2]):
+            continue
+        comb = _best(rgba, cell, (stand,))
+        if comb.believed:
+            return comb
+        if comb.doubt < (guess.doubt if guess else _GUESSED):
+            guess = comb
+    return guess
+
+
+def comb_at(rgba: np.ndarray, cell_px: float) -> Comb:
+    """The stitches of a picture whose author says how large they are, 2 px or more."""
+    stands = [
+        (_stand(across, cell_px, 1), _stand(down, cell_px, 1))
+        for across, down in (_bends(rgba, 1),)
+    ]
+    return _best(rgba, cell_px, ((0.0, 0.0), *stands))
+
+
+def stitches(rgba: np.ndarray, comb: Comb) -> np.ndarray:
+    """The colour of each stitch: rows × columns × 4, 0 to 255."""
+    if comb.blended:
+        return as_one(_unblended(rgba, comb), comb.unexplained + _ROUNDED)
+    found, strays = _middles(rgba, comb)
+    return as_one(found, comb.unexplained if comb.cell_px < 4 else strays)
+
+
+# --- finding -----------------------------------------------------------------------------------------
+
+
+def _combs(rgba: np.ndarray) -> Iterator[tuple[float, tuple[float, float]]]:
+    """Distances of teeth, the clearest first, and where the teeth stand, across and down."""
+    for apart in _APART:
+        yield from _combs_of(_bends(rgba, apart), apart)
+
+
+def _combs_of(
+    bends: tuple[np.ndarray, np.ndarray], apart: int
+) -> Iterator[tuple[float, tuple[float, float]]]:
+    sides = [np.clip(one - np.percentile(one, 20), 0, None) for one in bends if len(one)]
+    if len(sides) < 2:
+        return
+    points = _FINER * (max(map(len, sides)) + 2 * apart)
+    clear = np.sum([np.abs(np.fft.rfft(side, points)) for side in sides], 0)
+    here = np.arange(1, len(clear) - 1)
+    peaks = here[(clear[1:-1] > clear[:-2]) & (clear[1:-1] >= clear[2:])]
+    peaks = peaks[(peaks > _FINER * _LEAST_NUMBER) & (peaks < points / _LEAST_PX)]
+    for peak in peaks[np.argsort(-clear[peaks], kind="stable")[:_TEETH]].tolist():
+        left, top, right = clear[peak - 1 : peak + 2]
+        cell = points / (peak + (left - right) / 2 / (left - 2 * top + right))
+        if abs(cell - _IMITATED_PX) < _IMITATED_PX / 100:
+            continue
+        yield cell, (_stand(sides[0], cell, apart), _stand(sides[1], cell, apart))
+
+
+def _bends(rgba: np.ndarray, apart: int) -> tuple[np.ndarray, np.ndarray]:
+    """How much the slope changes at each column that has others so far apart on both sides; and each row."""
+    height, width = rgba.shape[:2]
+    across, down = (np.zeros(max(length - 2 * apart, 0)) for length in (width, height))
+    for top in range(0, height, _ROWS_AT_ONCE):
+        part = rgba[top : top + _ROWS_AT_ONCE + 2 * apart].astype(np.int16)
+        across += _bent(part[:_ROWS_AT_ONCE].transpose(1, 0, 2), apart)
+        bent = _bent(part, apart)
+        down[top : top + len(bent)] = bent
+    return across, down
+
+
+def _bent(lines: np.ndarray, apart: int) -> np.ndarray:
+    sums = lines[2 * apart :] - 2 * lines[apart:-apart] + lines[: -2 * apart]
+    return np.abs(sums).sum((1, 2), dtype=np.float64)
+
+
+def _stand(bends: np.ndarray, cell: float, apart: int) -> float:
+    turn = 2 * np.pi / cell
+    wave = (bends * np.exp(-1j * turn * (np.arange(len(bends)) + apart + 0.5))).sum()
+    return float(-np.angle(wave) / turn)
+
+
+def _lines(rgba: np.ndarray, along: int) -> np.ndarray:
+    """Some rows (or columns) of the picture: their length × all their channels."""
+    lines = rgba if along == 0 else rgba.transpose(1, 0, 2)
+    number = min(_LINES, max(_LOOKED_AT // lines.shape[1], 1))
+    chosen = np.unique(np.linspace(0, len(lines) - 1, number).astype(int))
+    lines = lines[chosen].transpose(1, 0, 2).astype(np.float64)
+    return lines.reshape(len(lines), -1)
+
+
+def _best(rgba: np.ndarray, cell: float, stands: Iterable[tuple[float, float]]) -> Comb:
+    """The stitches of that size that explain the picture best."""
+    lines = _lines(rgba, 0), _lines(rgba, 1)
+    found = [_kind(lines, cell, stand, blended) for stand in stands for blended in (False, True)]
+    return min(found, key=lambda comb: comb.unexplained)
+
+
+def _kind(
+    lines: tuple[np.ndarray, np.ndarray], cell: float, stand: tuple[float, float], blended: bool
+) -> Comb:
+    """The better of two places, by how far it is better than the other."""
+    tried = []
+    for aside in (0.0, 0.5):
+        sides = [_teeth(at + aside * cell, cell, len(of)) for at, of in zip(stand, lines)]
+        left = sum(_left(of, side, blended) for of, side in zip(lines, sides)) / 2
+        tried.append((left, sides))
+    (least, (across, down)), (other, _) = sorted(tried, key=lambda one: one[0])
+    return Comb(across, down, blended, least, least / max(other, 1e-9))
+
+
+def _teeth(edge: float, cell: float, length_px: int) -> Teeth:
+    """The stitches of which one begins at `edge`; as wide as the picture asks, if that holds all of them."""
+    start = edge % cell
+    if start > (1 - _WHOLE) * cell:
+        start -= cell
+    number = round((length_px - start) / cell)
+    if abs(start) < _WHOLE * cell / 2 and abs(number * cell - length_px) < _WHOLE * cell:
+        return Teeth(0.0, length_px / number, length_px)
+    return Teeth(start, cell, length_px)
+
+
+def _left(lines: np.ndarray, side: Teeth, blended: bool) -> float:
+    """How far the lines are on average from what the best stitches explain."""
+    if blended:
+        below, share = side.blend()
+        found = _solved(side, _gathered(lines, below, share))
+        share = share[:, None]
+        return float(np.abs(lines - found[below] * (1 - share) - found[below + 1] * share).mean())
+    begin = (np.arange(len(lines)) - side.start_px) / side.cell_px
+    at = np.floor(begin).astype(int)
+    whole = at == np.floor(begin + 0.999 / side.cell_px).astype(int)  # no edge passes through it
+    at, lines = at[whole], lines[whole]
+    begins = np.flatnonzero(np.diff(at, prepend=at[0] - 1))
+    sizes = np.diff(begins, append=len(at))
+    means = np.add.reduceat(lines, begins, 0) / sizes[:, None]
+    return float(np.abs(lines - np.repeat(means, sizes, 0)).mean())
+
+
+# --- reading -----------------------------------------------------------------------------------------
+
+
+def _gathered(lines: np.ndarray, below: np.ndarray, share: np.ndarray) -> np.ndarray:
+    """For each stitch the sum of its pixels, each by its share in them."""
+    begins = np.flatnonzero(np.diff(below, prepend=-1))
+    sums = np.zeros((below[-1] + 2, lines.shape[1]))
+    own = share.reshape(-1, 1)
+    sums[below[begins]] += np.add.reduceat(lines * (1 - own), begins, 0)
+    sums[below[begins] + 1] += np.add.reduceat(lines * own, begins, 0)
+    return sums
+
+
+def _solved(side: Teeth, sums: np.ndarray) -> np.ndarray:
+    """The stitches whose blend comes nearest to the lines (least squares).
+
+    A pixel is blended of two neighbours at most, so each equation has three unknowns: they are taken out one
+    by one and put in again from the end, which takes time in proportion to their number.
+    """
+    below, share = side.blend()
+    number = len(sums)
+    firsts, seconds = (
+        np.bincount(below, (1 - share) ** 2, number),
+        np.bincount(below + 1, share**2, number),
+    )
+    own = firsts + seconds + _STEADY
+    both = np.bincount(below, (1 - share) * share, number)
+    found = sums.copy()
+    for n in range(1, number):
+        part = both[n - 1] / own[n - 1]
+        own[n] -= part * both[n - 1]
+        found[n] -= part * found[n - 1]
+    found[-1] /= own[-1]
+    for n in range(number - 2, -1, -1):
+        found[n] = (found[n] - both[n] * found[n + 1]) / own[n]
+    return found
+
+
+def _unblended(rgba: np.ndarray, comb: Comb) -> np.ndarray:
+    """Colours weigh by their opacity, as they do where pictures are enlarged."""
+    across, down = comb.across, comb.down
+    below, share = down.blend()
+    beside, part = across.blend()
+    rows = np.zeros((below[-1] + 2, (beside[-1] + 2) * 4))
+    for y, (row, own) in enumerate(zip(below.tolist(), share.tolist())):
+        line = rgba[y].astype(np.float64)
+        line[:, :3] *= line[:, 3:] / 255
+        flat = _gathered(line, beside, part).ravel()
+        rows[row] += (1 - own) * flat
+        rows[row + 1] += own * flat
+    solved = _solved(down, rows).reshape(len(rows), -1, 4).transpose(1, 0, 2)
+    found = _solved(across, solved.reshape(len(solved), -1))
+    found = found.reshape(len(found), -1, 4).transpose(1, 0, 2)
+    found = found[down.before :, across.before :][: down.number, : across.number]
+    opacity = np.clip(found[..., 3:], 1, 255) / 255
+    whole = np.concatenate((found[..., :3] / opacity, found[..., 3:]), -1)
+    return np.clip(np.rint(whole), 0, 255).astype(np.uint8)
+
+
+def _middles(rgba: np.ndarray, comb: Comb) -> tuple[np.ndarray, float]:
+    """The median of the pixels in the middle of each stitch, and how far these are from it on average."""
+    rows, columns = _spots(comb.down), _spots(comb.across)
+    found = np.empty((len(rows), len(columns), 4), np.uint8)
+    strays = 0.0
+    for number, row in enumerate(rows):
+        spots = rgba[row[:, None, None], columns[None]].astype(np.int16)
+        medians = np.rint(np.median(spots, (0, 2)))
+        found[number] = medians
+        strays += float(np.abs(spots - medians[:, None]).mean())
+    return found, strays / max(len(rows), 1)
+
+
+def _spots(side: Teeth) -> np.ndarray:
+    """The pixels of each stitch's middle half, 1 or more: stitches × pixels."""
+    middles = side.start_px + (np.arange(side.number) + 0.5) * side.cell_px - 0.5
+    wide = max(int(side.cell_px / 2), 1)
+    spots = np.rint(middles[:, None] + np.arange(wide) - (wide - 1) / 2)
+    return np.clip(spots, 0, side.length_px - 1).astype(int)

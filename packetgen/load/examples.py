@@ -1,0 +1,55 @@
+"""What a series or a pattern began with (templates/begin) and its author has not put her own in place of.
+
+A text then begins with an invitation, a name with the word 'example': so each carries its mark with it
+until it is changed, wherever it stands.
+"""
+
+from collections.abc import Iterator
+
+from packetgen.diagnostics import Place, Problems
+from packetgen.load.words import said
+from packetgen.load.yaml_nodes import GroupNode, ListNode, Node, TextNode
+
+_INVITES = ("Write here", "Tell here")
+_EXAMPLE = "example "
+
+
+def complain_of_examples(node: Node, problems: Problems) -> None:
+    """Advice on each value of a YAML file that is an example still; of a list's names on the first."""
+    for place, what in _left(node, ""):
+        problems.add(place, "example-left", what=what)
+
+
+def complain_of_invitations(text: str, path: str, problems: Problems) -> None:
+    """Advice on each line of Markdown that only asks for the author's words."""
+    for number, line in enumerate(text.split("\n"), 1):
+        if line.startswith(_INVITES):
+            problems.add(Place(path, number), "example-left", what="the text")
+
+
+def _left(node: Node, field: str) -> Iterator[tuple[Place, str]]:
+    if isinstance(node, TextNode):
+        if node.value.startswith(_INVITES) or (
+            field == "name" and node.value.casefold().startswith(_EXAMPLE)
+        ):
+            yield node.place, said(field)
+    elif isinstance(node, ListNode):
+        named = [item for item in node.items if _named(item)]
+        for item in node.items:
+            if item in named[1:]:
+                continue
+            for place, what in _left(item, field):
+                rest = len(named) - 1 if item in named else 0
+                yield place, what + f", with {rest} more," * (rest > 0)
+    else:
+        for name, value in node.entries:
+            for place, what in _left(value, name.value):
+                of_this = isinstance(value, TextNode) and field
+                yield place, f"{what} in {said(field)}" if of_this else what
+
+
+def _named(item: Node) -> bool:
+    """Whether it is a group whose name is an example."""
+    return isinstance(item, GroupNode) and any(
+        name.value == "name" and list(_left(value, "name")) for name, value in item.entries
+    )

@@ -1,0 +1,77 @@
+"""Several files that belong together: all of them written, or none.
+
+Everything is written into a folder beside first, and that folder takes its name when it is whole. From
+then on the change can be finished by moving what is in it, whatever happens: nothing of it is lost, and
+of the old files only those are gone whose new ones stand in their places. Who reads content says so
+while the folder is there (`load.files`).
+"""
+
+import os
+import shutil
+from collections.abc import Mapping
+from contextlib import suppress
+from pathlib import Path
+
+from packetgen.load.files import UNFINISHED, waiting_in
+
+_NOT_WHOLE = f"{UNFINISHED}.part"
+
+
+def written_together(root: Path, new: Mapping[str, bytes], changed: Mapping[str, bytes]) -> None:
+    """Write the files `new`, by their paths below `root`, and the folders that they need; then the files
+    `changed` in place of what they held.
+
+    Raises OSError, also where a new file is there already, or what was left of a change that was cut off;
+    everything is then as it was before.
+    """
+    beside = root / UNFINISHED
+    if waiting_in(root):
+        raise FileExistsError(17, "an earlier change was cut off", str(beside))
+    before = {path: (root / path).read_bytes() for path in changed}
+    made: list[Path] = []
+    exchanged: list[str] = []
+    try:
+        _make(root, made)
+        _staged(root, {**new, **changed})
+        for path in new:
+            _make((root / path).parent, made)
+            (root / path).open("xb").close()  # fails where somebody else has put one meanwhile
+            made.append(root / path)
+            os.replace(beside / path, root / path)
+        for path in changed:
+            os.replace(beside / path, root / path)
+            exchanged.append(path)
+    except BaseException:
+        with suppress(OSError):
+            for path in exchanged:
+                (beside / path).write_bytes(before[path])
+                os.replace(beside / path, root / path)
+        _swept(root)
+        for one in reversed(made):
+            with suppress(OSError):
+                one.rmdir() if one.is_dir() else one.unlink()
+        raise
+    _swept(root)
+
+
+def _staged(root: Path, files: Mapping[str, bytes]) -> None:
+    """All files whole in the folder beside, which has its name last."""
+    _swept(root)
+    for path, data in files.items():
+        file = root / _NOT_WHOLE / path
+        file.parent.mkdir(parents=True, exist_ok=True)
+        file.write_bytes(data)
+    if files:
+        (root / _NOT_WHOLE).rename(root / UNFINISHED)
+
+
+def _make(folder: Path, made: list[Path]) -> None:
+    """The folder with those above it that are missing, each entered in `made`."""
+    for one in reversed([one for one in (folder, *folder.parents) if not one.exists()]):
+        one.mkdir()
+        made.append(one)
+
+
+def _swept(root: Path) -> None:
+    for name in (_NOT_WHOLE, UNFINISHED):
+        shutil.rmtree(root / name, ignore_errors=True)
