@@ -4,11 +4,12 @@ import logging
 import os
 import signal
 import threading
-from collections.abc import Callable, Iterable, Iterator
+from collections.abc import Callable, Iterable, Iterator, Sequence
 from concurrent.futures import FIRST_COMPLETED, Future, ProcessPoolExecutor, wait
 from concurrent.futures.process import BrokenProcessPool
 from contextlib import contextmanager
 from dataclasses import dataclass
+from itertools import islice
 from multiprocessing import connection, get_context, parent_process
 from multiprocessing.process import BaseProcess
 
@@ -20,6 +21,8 @@ from packetgen.record import Output
 from packetgen.write import Staging
 
 Said = tuple[dict[str, object], ...]  # records for the log
+# Jobs of each worker until others take over: the PDF engine keeps about a megabyte of every document.
+_SHIFT = 50
 _HEARD = ("packetgen", "weasyprint")  # loggers of which a worker hands on what they say
 
 
@@ -32,28 +35,55 @@ class Done:
     said: Said = ()
 
 
+Waiting = dict[Future[Done], PatternJob]
+
+
 class Bench:
     """Does jobs, and hands each one back as it is done."""
 
-    def __init__(self, pool: ProcessPoolExecutor | None) -> None:
-        self._pool = pool
+    def __init__(self, workers: int) -> None:
+        self._workers = workers
+        self._pool: ProcessPoolExecutor | None = None
 
     def all_done(
         self, jobs: Iterable[PatternJob], keep: Keep, staging: Staging
     ) -> Iterator[tuple[PatternJob, Done]]:
         """Begun at once where others do them, else one by one as they are asked for. Raises OSError,
         WorkerLost, and whatever else a job raises unforeseen."""
-        if self._pool is None:
+        if self._workers < 2:
             return _one_by_one(jobs, keep, staging)
+        shifts = _batched(jobs, _SHIFT * self._workers)
+        first = self._begun(next(shifts, ()), keep, staging)
+        return self._in_shifts(first, shifts, keep, staging)
+
+    def end(self) -> None:
+        """Nobody begins another job; waits for those that were begun."""
+        if self._pool is not None:
+            self._pool.shutdown(cancel_futures=True)
+
+    def _in_shifts(
+        self, first: Waiting, others: Iterable[Sequence[PatternJob]], keep: Keep, staging: Staging
+    ) -> Iterator[tuple[PatternJob, Done]]:
+        yield from _as_done(first)
+        for jobs in others:
+            self.end()
+            yield from _as_done(self._begun(jobs, keep, staging))
+
+    def _begun(self, jobs: Sequence[PatternJob], keep: Keep, staging: Staging) -> Waiting:
+        self._pool = ProcessPoolExecutor(self._workers, get_context(METHOD), initializer=_begin)
         heard = logging.getLogger(_HEARD[0]).isEnabledFor(logging.DEBUG)
         try:
             with _uninterrupted():
-                submitted = {
-                    self._pool.submit(_tried, job, keep, staging, heard): job for job in jobs
-                }
+                return {self._pool.submit(_tried, job, keep, staging, heard): job for job in jobs}
         except BrokenProcessPool as error:
             raise WorkerLost from error
-        return _as_done(submitted)
+
+
+def _batched(jobs: Iterable[PatternJob], size: int) -> Iterator[tuple[PatternJob, ...]]:
+    """So many at a time."""
+    rest = iter(jobs)
+    while batch := tuple(islice(rest, size)):
+        yield batch
 
 
 def _one_by_one(
@@ -65,9 +95,7 @@ def _one_by_one(
         yield job, done
 
 
-def _as_done(
-    waiting: dict[Future[Done], PatternJob],
-) -> Iterator[tuple[PatternJob, Done]]:
+def _as_done(waiting: Waiting) -> Iterator[tuple[PatternJob, Done]]:
     while waiting:
         done, _ = wait(waiting, return_when=FIRST_COMPLETED)
         for future in done:
@@ -85,29 +113,29 @@ def _as_done(
 @contextmanager
 def _uninterrupted() -> Iterator[None]:
     """Ctrl-C is heard at the end: a worker that is only half begun would complain that nobody waits for it,
-    and the PDF engine may take it for a fault of a picture."""
-    if not hasattr(signal, "pthread_sigmask"):
+    and the PDF engine may take it for a fault of a picture. Raises KeyboardInterrupt."""
+    if threading.current_thread() is not threading.main_thread():
         yield
         return
-    before = signal.pthread_sigmask(signal.SIG_BLOCK, {signal.SIGINT})
+    heard: list[int] = []
+    before = signal.signal(signal.SIGINT, lambda number, _: heard.append(number))
     try:
         yield
     finally:
-        signal.pthread_sigmask(signal.SIG_SETMASK, before)
+        signal.signal(signal.SIGINT, before)
+    if heard:
+        raise KeyboardInterrupt
 
 
 @contextmanager
 def bench(workers: int) -> Iterator[Bench]:
     """With one worker everything is done right here."""
-    if workers < 2:
-        yield Bench(None)
-        return
     warm(workers)
-    pool = ProcessPoolExecutor(workers, get_context(METHOD), initializer=_begin)
+    at = Bench(workers)
     try:
-        yield Bench(pool)
+        yield at
     finally:
-        pool.shutdown(cancel_futures=True)
+        at.end()
 
 
 def _begin() -> None:

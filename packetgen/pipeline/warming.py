@@ -4,12 +4,14 @@ import signal
 import threading
 from collections.abc import Iterator
 from contextlib import contextmanager
+from functools import cache
 from multiprocessing import get_all_start_methods, get_context
 
 # A process that is begun from nothing holds no locks and no open files of this one.
 METHOD = "forkserver" if "forkserver" in get_all_start_methods() else "spawn"
 
 
+@cache  # once it has begun there is no more to do, and Ctrl-C need not be missed again
 def warm(workers: int) -> None:
     """Begin it in a process beside this one, of which workers are begun later; waits for nothing.
 
