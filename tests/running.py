@@ -31,7 +31,13 @@ def begin(*words: object, folder: Path, **more: str) -> subprocess.Popen:
         stderr=subprocess.PIPE,
         text=True,
         start_new_session=True,
+        preexec_fn=_hear_ctrl_c,
     )
+
+
+def _hear_ctrl_c() -> None:
+    """As a command does that a person types, however the tests were begun."""
+    signal.signal(signal.SIGINT, signal.SIG_DFL)
 
 
 def run(*words: object, folder: Path, code: int = 0, **more: str) -> subprocess.CompletedProcess:

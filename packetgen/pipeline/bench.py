@@ -114,7 +114,8 @@ def _as_done(waiting: Waiting) -> Iterator[tuple[PatternJob, Done]]:
 def _uninterrupted() -> Iterator[None]:
     """Ctrl-C is heard at the end: a worker that is only half begun would complain that nobody waits for it,
     and the PDF engine may take it for a fault of a picture. Raises KeyboardInterrupt."""
-    if threading.current_thread() is not threading.main_thread():
+    of_main = threading.current_thread() is threading.main_thread()
+    if not of_main or signal.getsignal(signal.SIGINT) is signal.SIG_IGN:
         yield
         return
     heard: list[int] = []
