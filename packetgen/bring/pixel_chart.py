@@ -17,9 +17,8 @@ from packetgen.shape_names import SHAPE_NAMES
 # doubt, and how many they are.
 _PLAIN, _MANY = 0.25, 200
 _ROWS_AT_ONCE = 64
-_LONGEST_PX = (
-    30_000  # thirty for each stitch of the longest chart; the search takes the square of it
-)
+# Thirty for each stitch of the longest chart; the search takes the square of it.
+_LONGEST_PX = 30_000
 _HALF = 128  # of 255: what is less opaque is taken for bare cloth
 
 

@@ -21,7 +21,7 @@ from packetgen.record import Output
 from packetgen.write import Staging
 
 Said = tuple[dict[str, object], ...]  # records for the log
-# Jobs of each worker until others take over: the PDF engine keeps about a megabyte of every document.
+# Jobs of each worker until others take over: the PDF engine keeps something of every document.
 _SHIFT = 50
 _HEARD = ("packetgen", "weasyprint")  # loggers of which a worker hands on what they say
 

@@ -44,6 +44,7 @@ class Making:
         self._order, self._plan, self._staging = order, plan, staging
         self._told, self._ended = told, ended
         self._keep = KeptOnDisk(staging.last, plan.pictures(), staging.scratch)
+        self._read = {each.series.id: each for each in plan.checked.reckoned}
         self._records = {name: plan.last.series[name] for name in plan.resting}
         self._outputs: Outputs = {}
         self._faults: dict[str, Exception] = {}  # by what they say: one template spoils many alike
@@ -59,7 +60,7 @@ class Making:
         )
         what = f"{counted(packets, 'packet')}, pictures of {counted(pictures, 'pattern')}"
         self._ended(f"to be made: {what}")
-        self._told.expect(len(to_do) + len(self._plan.checked.reckoned))
+        self._told.expect(len(to_do) + len(self._read))
         workers = self._order.workers if to_do else 0
         with bench(workers) as at:
             at_work = at.all_done(to_do, self._keep, self._staging)
@@ -97,9 +98,7 @@ class Making:
             if path in outputs and outputs[path].series in self._plan.resting
         }
         of_packets = [(name, path) for name, path in self._plan.covers() if path in outputs]
-        covers = {
-            name for name, _ in of_packets
-        }  # each in its own place, whatever others look like it
+        covers = {name for name, _ in of_packets}  # are found where they are kept, and nowhere else
         of_pages = [
             (name, of_contents[sha256])
             for name, sha256 in asked_for.items()
@@ -179,7 +178,7 @@ class Making:
         }
 
     def _record_of(self, stands: Standing) -> SeriesRecord:
-        each = next(one for one in self._plan.checked.reckoned if one.series.id == stands.series.id)
+        each = self._read[stands.series.id]
         series = each.series
         zone = series.release.tzinfo
         since, until = stands.since, stands.until
