@@ -16,6 +16,7 @@ from packetgen.reckon.moments import AsOf, moment_of
 
 MANIFEST, SIGNS = "manifest.json", ".signs.json"
 _FORM = 1  # of this file; raised whenever its meaning changes
+_AS_JSON = json.JSONEncoder(check_circular=False).encode  # nothing in a record holds itself
 
 
 @dataclass(frozen=True)
@@ -77,10 +78,9 @@ def as_json(record: Record) -> bytes:
     for name in ("inputs", "series", "outputs", "drawn"):
         entries = sorted(getattr(record, name).items())
         lines.append(f'"{name}": {{')
-        lines += [
-            f"{json.dumps(key)}: {json.dumps(_plain(value))}{',' if at < len(entries) else ''}"
-            for at, (key, value) in enumerate(entries, 1)
-        ]
+        lines += [f"{_AS_JSON(key)}: {_AS_JSON(_plain(value))}," for key, value in entries]
+        if entries:
+            lines[-1] = lines[-1].removesuffix(",")
         lines.append("}" if name == "drawn" else "},")
     return "\n".join([*lines, "}", ""]).encode()
 

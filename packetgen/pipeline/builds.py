@@ -2,6 +2,7 @@
 
 from collections.abc import Mapping
 from dataclasses import dataclass, field, replace
+from functools import cached_property, partial
 
 from packetgen.diagnostics import Problems
 from packetgen.nouns import counted
@@ -30,7 +31,7 @@ class Built:
     def sound(self) -> bool:
         return not self.problems.errors and not self.faults
 
-    @property
+    @cached_property
     def made(self) -> tuple[str, ...]:
         """Paths of the files that are new, have other contents than before or were put back."""
         return tuple(
@@ -66,7 +67,7 @@ def build(order: Order, told: Told = NOBODY) -> Built:
 
 def _built(order: Order, told: Told) -> Built:
     ended = stages()
-    found = survey(order)
+    found = survey(order, partial(warm, order.workers))
     ended(said_of(found))
     if found.nothing_to_do:
         return Built(Problems(), found.last.advice, (), found.last.outputs, found.last.outputs)

@@ -29,7 +29,7 @@ class Plan:
     def __init__(self, order: Order, found: Survey, checked: Proof) -> None:
         self._order, self.checked, self.resting = order, checked, found.resting
         self.last: Record = found.last
-        self._program, self._digests = found.program, Digests()
+        self._program = found.program
         self._ids = sorted({each.series.id for each in checked.reckoned} | self.resting)
         self.several = len(self._ids) > 1
         # The page above several series has the look of the first, and rests with it.
@@ -112,7 +112,7 @@ class Plan:
         the path of the one that is sold, which serves where it has the same recipe; and that recipe."""
         seen = as_packets_see(series, (figures,))[figures.pattern.id]
         sold = {name: f"packets/{series.id}/{name}" for name in paper_names(figures.pattern)}
-        return seen, sold, self._recipe(seen)
+        return seen, sold, self._recipe(seen, Digests())
 
     def above(self) -> tuple[Series, tuple[Listed, ...]]:
         """For the page above several series that is filled: the first of them, and what it says of each."""
@@ -130,7 +130,7 @@ class Plan:
         """A job a pattern: its packet, where that is wanted, and its pictures."""
         teased = {of.pattern.id for of in stands.teased}
         out = {of.pattern.id for of in stands.figures}
-        seen = as_packets_see(each.series, each.figures)
+        seen, digests = as_packets_see(each.series, each.figures), Digests()
         return tuple(
             PatternJob(
                 series=of.series,
@@ -138,16 +138,16 @@ class Plan:
                 packet=wanted is None or name in wanted,
                 pictures="out" if name in out else "part" if name in teased else "",
                 editions=self._order.editions,
-                recipe=self._recipe(of),
+                recipe=self._recipe(of, digests),
                 own_templates=self._order.own_templates,
             )
             for name, of in seen.items()
         )
 
-    def _recipe(self, seen: Seen) -> str:
+    def _recipe(self, seen: Seen, digests: Digests) -> str:
         """A name for all that a packet is made from."""
         editions = self._order.editions
-        return self._digests.digest("packet", self._program, seen, editions or (), editions is None)
+        return digests.digest("packet", self._program, seen, editions or (), editions is None)
 
     def _left_to_do(self, job: PatternJob, has: Has) -> PatternJob | None:
         packet = job.packet and job.recipe not in self._recipes

@@ -2,7 +2,7 @@
 
 import os
 import time
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from pathlib import Path
 
@@ -45,15 +45,19 @@ class Survey:
         return digest(self.now.made_with, *_of_program(self.now.inputs))
 
 
-def survey(order: Order) -> Survey:
-    """Look at the files of content, templates and program, and at those of the last build. Raises nothing."""
+def survey(order: Order, soon: Callable[[], None] = lambda: None) -> Survey:
+    """Look at the files of content, templates and program, and at those of the last build. Raises nothing.
+
+    `soon` is called as early as it is known that there is something to do.
+    """
     sign = record_sign(order.build)
     last = Record("") if order.afresh else last_record(order.build)
     now = Record(
         digest(libraries(), order.editions is None, order.editions or ()),
         inputs=_inputs(order, last.inputs),
     )
-    inputs_changed = changed(last.inputs, now.inputs)
+    if inputs_changed := changed(last.inputs, now.inputs):
+        soon()
     lost = _lost(order.build, last)
     resting = frozenset() if order.choose else _resting(order, last, now, inputs_changed, lost)
     return Survey(last, now, inputs_changed, lost, resting, sign)
