@@ -407,3 +407,39 @@ def test_a_second_series_moves_the_first_into_a_folder_of_its_own(tmp_path, engi
     files = tree(desk.folder)
     assert "site/garden-year/fern/index.html" in files and "site/fern/index.html" not in files
     assert b"winter-year/index.html" in files["site/index.html"]
+
+
+def test_a_build_before_the_release_says_what_is_left_out_until_then(shelf):
+    """Also where nothing has changed; after the release there is nothing to say."""
+
+    def said(*words):
+        words = ("build", "--workers", 1, *words, "--content", shelf.content)
+        told = CliRunner().invoke(main, [*map(str, words), "--into", str(shelf.folder)])
+        assert told.exit_code == 0, told.output
+        return [line for line in told.stdout.splitlines() if "comes out later" in line]
+
+    [line] = said("--as-of", "2026-12-24")
+    assert (
+        "Something of The Garden Year, and of 1 more series comes out later, next on 15 January 2027"
+        in line
+    )
+    assert "With --as-of 2027-01-15 they are made" in line
+    assert said("--as-of", "2026-12-24") == [line]
+    assert said("--as-of", OUT) == []
+
+
+def test_a_build_as_of_today_is_the_build_as_it_stands_now(shelf):
+    words = [
+        "build",
+        "--workers",
+        "1",
+        "--content",
+        str(shelf.content),
+        "--into",
+        str(shelf.folder),
+    ]
+    assert CliRunner().invoke(main, words).exit_code == 0
+    before = tree(shelf.folder)
+    told = CliRunner().invoke(main, [*words, "--as-of", "today"])
+    assert told.exit_code == 0 and "Nothing has changed" in told.stdout
+    assert tree(shelf.folder) == before

@@ -59,7 +59,7 @@ def test_patterns_come_before_their_series_and_what_all_share_comes_last():
         "series/attic/a/x.txt",
     ):
         problems.add(Place(path), "file-empty")
-    titles = [chapter.title for chapter in review_of((), problems).chapters]
+    titles = [chapter.title for chapter in review_of((), problems, {}).chapters]
     assert titles == [
         "series/attic/a",
         FERN,

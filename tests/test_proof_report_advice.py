@@ -228,8 +228,8 @@ def test_colours_are_praised_only_when_all_eyes_tell_them_apart():
     )
     of = figures(pattern("mm", "tt", key=key), piece())
     assert "colours told apart by any eyes" not in praised(of)
-    assert "key told apart by any eyes" in praised(of)
-    assert "key told apart by any eyes" not in praised(of, "symbols-alike")
+    assert "colour and symbol together told apart by any eyes" in praised(of)
+    assert "colour and symbol together told apart by any eyes" not in praised(of, "symbols-alike")
 
 
 def test_settled_symbols_are_praised_when_all_are():

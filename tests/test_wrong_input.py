@@ -82,7 +82,6 @@ FOUND_AFTER_LOADING = {
     "coverage-crowded",
     "beads-crowd",
     "alone-counted",
-    "alone-here",
     "magnets-no-room",  # in test_magnets
     # in test_series_checks
     "title-twice",

@@ -17,6 +17,22 @@ CASES = (
         "series/garden-year/series.yaml:6:24: there is no thread card 'mos'; did you mean 'moss'?",
     ),
     Case(
+        "advice laid aside by a name that there is not",
+        {
+            PATTERN: TINY[PATTERN]
+            + "laid_aside: [{advice: skein-litle, because: the eye is worth it}]\n"
+        },
+        "series/garden-year/fern/pattern.yaml:28:23: there is no kind of advice 'skein-litle'; did you mean 'skein-little'?",
+    ),
+    Case(
+        "advice laid aside twice",
+        {
+            SERIES: TINY[SERIES]
+            + "laid_aside:\n  - {advice: photo-missing, because: no model yet}\n  - {advice: photo-missing, because: really}\n"
+        },
+        "series/garden-year/series.yaml:21:14: the kind of advice 'photo-missing' stands here a second time (first on line 20); keep one of the two",
+    ),
+    Case(
         "an unknown cloth",
         {PATTERN: ("cloth: hopsack-28", "cloth: hopsak-28")},
         "series/garden-year/fern/pattern.yaml:6:13: there is no cloth 'hopsak-28'; did you mean 'hopsack-28'?",

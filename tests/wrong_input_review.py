@@ -66,7 +66,12 @@ CASES = (
     review_case(
         "a red and a green that are one to some",
         {MOSS: SHORT_SKEINS.replace("#a04030", "#a9522f").replace("#6b503a", "#43642c")},
-        f"{KEY}:10:3: advice: to eyes with protanopia E2 brick and K4 peat are one (0.9; to others 40.6); make one of the two lighter or darker, or warn of them in stitching.md",
+        f"{KEY}:10:3: advice: to eyes with protanopia E2 brick and K4 peat are one (0.9; to others 40.6); make one of the two lighter or darker; or warn of them in stitching.md, and lay this aside in pattern.yaml",
+    ),
+    review_case(
+        "advice laid aside that nobody gives",
+        {PATTERN: TINY[PATTERN] + "laid_aside: [{advice: skein-little, because: it is worth it}]\n"},
+        f"{KEY}:28:23: advice: 'skein-little' is laid aside, and there is no such advice here; take these words out",
     ),
     review_case(
         "two signs with a bar",

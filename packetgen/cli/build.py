@@ -100,6 +100,7 @@ def build_command(
         nothing_written(len(built.problems.errors) + len(built.faults))
     _say_why(built, why)
     say(_summary(built, build_folder))
+    _say_of_later(built)
 
 
 def _built(order: "Order") -> "Built":
@@ -171,6 +172,22 @@ def _summary(built: "Built", build_folder: Path) -> str:
     if not made and not built.gone:
         said = f"Nothing has changed: {counted(there, 'file')} left as they were"
     return f"{said}. Open {build_folder / 'site' / 'index.html'} to look."
+
+
+def _say_of_later(built: "Built") -> None:
+    """That something is not on the site yet, and how to see it: its pages and texts would be missed."""
+    waiting = sorted(
+        (one.stands_until, one.title) for one in built.series.values() if one.stands_until
+    )
+    if not waiting:
+        return
+    moment, title = datetime.fromisoformat(waiting[0][0]), waiting[0][1]
+    others = f", and of {len(waiting) - 1} more series" if len(waiting) > 1 else ""
+    day = f"{moment.day} {moment:%B %Y}"
+    say(
+        f"Something of {title}{others} comes out later, next on {day}: until then site and share leave it "
+        f"out. With --as-of {moment:%Y-%m-%d} they are made as they will stand then."
+    )
 
 
 def _need_engine() -> None:

@@ -1,11 +1,14 @@
 """What the commands share: options, the check of the content, and names."""
 
+import os
+import shlex
 from collections.abc import Callable, Iterable
-from datetime import date, datetime
+from datetime import UTC, date, datetime
 from pathlib import Path
 from typing import TYPE_CHECKING, Any, NoReturn
 
 import click
+from click.core import ParameterSource
 
 from packetgen.cli.ending import CONTENT_WRONG
 from packetgen.cli.saying import say
@@ -21,6 +24,9 @@ else:  # older releases of click know no such thing
     OfAny = click.ParamType
 
 
+TODAY = "today"
+
+
 def content_option(command: Callable[..., None]) -> Callable[..., None]:
     return click.option(
         "--content",
@@ -28,12 +34,72 @@ def content_option(command: Callable[..., None]) -> Callable[..., None]:
         type=click.Path(file_okay=False, path_type=Path),
         default=Path("content"),
         show_default=True,
+        callback=_not_from_within,
         help="The folder that holds threads, cloths, finishes and series.",
     )(command)
 
 
+def _not_from_within(ctx: click.Context, param: click.Parameter, folder: Path) -> Path:
+    """The folder as given; ends the command where it is not there and the terminal stands inside of one,
+    since all that is advised would then lead to a second one in the first."""
+    if folder.exists() or ctx.resilient_parsing:
+        return folder
+    here = Path.cwd()
+    around = (one for one in (here, *here.parents) if any(one.glob("series/*/series.yaml")))
+    content = next(around, None)
+    new_on_purpose = (
+        ctx.command.name == "begin"
+        and ctx.get_parameter_source("content_folder") is not ParameterSource.DEFAULT
+    )
+    if content is None or new_on_purpose:
+        return folder
+    up = Path(os.path.relpath(content, here)).as_posix()
+    where = "is itself a content folder" if content == here else f"lies in the content folder '{up}'"
+    raise click.UsageError(
+        f"there is no folder '{folder}' here, and this folder {where}; "
+        f"go where it lies, cd {Path(os.path.relpath(content.parent, here)).as_posix()}, or add --content {up}"
+    )
+
+
+def content_words(content_folder: Path) -> str:
+    """What a command line that is offered needs for that folder; '' for the usual one."""
+    usual = content_folder == Path("content")
+    return "" if usual else f" --content {shlex.quote(str(content_folder))}"
+
+
+class FileThere(OfAny):
+    """A file that an author names; where there is none, the nearest of that folder is offered."""
+
+    name = "FILE"
+
+    def __init__(self, *endings: str) -> None:
+        self._endings = endings
+
+    def convert(
+        self, value: object, param: click.Parameter | None, ctx: click.Context | None
+    ) -> Path:
+        from packetgen.diagnostics import nearest
+
+        path = Path(str(value))
+        if path.is_dir():
+            self.fail(f"'{path}' is a folder; give a file in it", param, ctx)
+        if path.exists():
+            return path
+        folder = path.parent
+        if not folder.is_dir():
+            self.fail(f"there is no folder '{folder}'; look where you are", param, ctx)
+        there = sorted(
+            one.name
+            for one in folder.iterdir()
+            if one.suffix.lower() in self._endings and not one.name.startswith(".") and one.is_file()
+        )
+        hint = nearest(path.name, there) if there else f"none there ends in {' or '.join(self._endings)}"
+        where = "here" if folder == Path() else f"in '{folder}'"
+        self.fail(f"there is no file {path.name!r} {where}; {hint}", param, ctx)
+
+
 class Day(OfAny):
-    """A day, or a day and a time without a zone: date or datetime."""
+    """A day, or a day and a time without a zone: date or datetime. 'today' is this very moment."""
 
     name = "DAY"
 
@@ -42,6 +108,8 @@ class Day(OfAny):
     ) -> Any:
         if isinstance(value, date):
             return value
+        if value == TODAY:
+            return datetime.now(UTC)
         try:
             given = datetime.strptime(str(value), "%Y-%m-%d %H:%M")
         except ValueError:
@@ -53,7 +121,7 @@ class Day(OfAny):
         except ValueError:
             impossible = _impossible(str(value))
             self.fail(
-                f"{impossible or f'{value!r} is no day'}; write for example 2027-01-15, or '2027-01-15 08:30'",
+                f"{impossible or f'{value!r} is no day'}; write for example 2027-01-15, '2027-01-15 08:30' or {TODAY}",
                 param,
                 ctx,
             )
@@ -98,7 +166,7 @@ def as_of_option(command: Callable[..., None]) -> Callable[..., None]:
         "as_of",
         type=Day(),
         help="Make the site as it will stand at the end of this day, or at a time of it by the clock of "
-        "the series, for example 2027-01-15 or '2027-01-15 08:30'. [default: as it stands now]",
+        f"the series, for example 2027-01-15 or '2027-01-15 08:30'. [default: {TODAY}, as it stands now]",
     )(command)
 
 

@@ -12,6 +12,7 @@ from typing import Any
 import click
 
 from packetgen.cli.common import (
+    TODAY,
     Day,
     content_option,
     templates_of,
@@ -25,12 +26,12 @@ _PREFERRED_PORT = 8631
 
 
 class _DayOrToday(Day):
-    """Also 'today', which moves on at midnight: given as 'today'."""
+    """'today' moves on while the preview runs: given as 'today'."""
 
     def convert(
         self, value: object, param: click.Parameter | None, ctx: click.Context | None
     ) -> Any:
-        return "today" if value == "today" else super().convert(value, param, ctx)
+        return TODAY if value == TODAY else super().convert(value, param, ctx)
 
 
 @click.command("preview")

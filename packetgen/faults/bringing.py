@@ -42,6 +42,10 @@ BRINGING: dict[str, Fault] = {
         "what is less than half opaque became bare cloth, the rest full stitches: look at them",
         Level.ADVICE,
     ),
+    "bring-headings": Fault(
+        "{where} looks like headings ({what}), and each field of a table is a stitch",
+        "take it out of the table; if it is stitches, say what they are, for example {example}",
+    ),
     "bring-code-unknown": Fault(
         "{what}, which stands for {number}, is no colour like '#6b503a' and no number of the card",
         "{hint}; or say what it is, for example {example}",

@@ -15,12 +15,8 @@ FIGURES: dict[str, Fault] = {
     # stitches that are hard to work (found by reckon)
     "alone-counted": Fault(
         "{share} % of the stitches ({alone} of {stitches}) have no neighbour of their colour",
-        "each takes a start and an end of its own; where most of them stand is told below",
-        Level.ADVICE,
-    ),
-    "alone-here": Fault(
-        "columns {columns}, rows {rows}: {alone} alone",
-        "let them join a neighbour of their colour, or take its colour",
+        "each takes a start and an end of its own; begin with the {here} in columns {columns}, rows {rows}; "
+        "packetgen proof --alone lists more places",
         Level.ADVICE,
     ),
     # thread and beads on a cloth (found by reckon)

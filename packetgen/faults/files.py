@@ -104,7 +104,9 @@ FILES: dict[str, Fault] = {
     "colon-missing": Fault(
         "{said} has no colon and no value", "write a name, a colon, a space and the value"
     ),
-    "colon-left-out": Fault("no colon with a space stands after {name}", "write {right}"),
+    "colon-left-out": Fault(
+        "no colon with a space stands after {name}", "put a space after the colon: {right}"
+    ),
     "indentation": Fault(
         "{said} is set in by {spaces} spaces, which fits none of the lines above",
         "set it in exactly as far as the lines it belongs with",

@@ -8,6 +8,10 @@ def _advice(wrong: str, right: str) -> Fault:
 
 
 REVIEW: dict[str, Fault] = {
+    # what an author has thought of already
+    "laid-aside-idle": _advice(
+        "'{kind}' is laid aside, and there is no such advice here", "take these words out"
+    ),
     # what a stitcher buys
     "skein-little": _advice(
         "{stitches} of {colour} cost a whole {unit}, for {strand} of strand", "{hint}"
@@ -26,7 +30,7 @@ REVIEW: dict[str, Fault] = {
     ),
     "colours-alike-to-some": _advice(
         "to eyes with {eyes} {one} and {other} are one ({apart}; to others {ordinary})",
-        "make one of the two lighter or darker, or warn of them in stitching.md",
+        "make one of the two lighter or darker; or warn of them in stitching.md, and lay this aside in pattern.yaml",
     ),
     "symbols-alike-in-grey": _advice(
         "printed without colours, the symbols of {mark} and {other}, {symbol} and {other_symbol}, look alike",

@@ -43,6 +43,10 @@ WHY_BRINGING: dict[str, Why] = {
         "Soft edges of a drawing are neither stitch nor bare cloth, and had to become one of the two.",
         "Look at the chart; draw with a hard pencil if it came out wrong.",
     ),
+    "bring-headings": Why(
+        "Spreadsheets often have a first row or column that names or counts the others. Here it would be stitched.",
+        "Take it out and save the table again: its first field is the stitch at the top left.",
+    ),
     "bring-code-unknown": Why(
         "A sign or cell of the design stands for no colour that is known.",
         "Say which colour it is.",

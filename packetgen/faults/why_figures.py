@@ -15,10 +15,6 @@ WHY_FIGURES: dict[str, Why] = {
         "Many stitches have no neighbour of their colour. Each is begun and ended by itself.",
         "Join them to a patch, or give them a neighbour's colour, if the picture bears it.",
     ),
-    "alone-here": Why(
-        "In this part of the chart most of those stitches stand.",
-        "Begin there, if you want to have fewer of them.",
-    ),
     "coverage-thin": Why(
         "With so few strands the cloth shows between the crosses.",
         "Take more strands, or offer a finer cloth.",

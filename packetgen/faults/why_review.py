@@ -3,6 +3,11 @@
 from packetgen.faults.why import Why
 
 WHY_REVIEW: dict[str, Why] = {
+    "laid-aside-idle": Why(
+        "The file lays advice aside which is not given, of the file's own folder: since the design has changed, "
+        "perhaps, or since it belongs to the other file, pattern.yaml or series.yaml.",
+        "Take the line out of laid_aside, or write it in the other file.",
+    ),
     "skein-little": Why(
         "Hardly any thread of this colour is used, and a stitcher must buy a whole unit of it.",
         "Take a colour that is bought anyway, or use more of it; in a series another design may use it up.",
@@ -21,7 +26,7 @@ WHY_REVIEW: dict[str, Why] = {
     ),
     "colours-alike-to-some": Why(
         "Eyes that lack a kind of cone see these two colours as one.",
-        "Make them lighter and darker, which all eyes see, or tell in the notes which is which.",
+        "Make them lighter and darker, which all eyes see, or tell in the notes which is which, and lay the advice aside with laid_aside in pattern.yaml.",
     ),
     "symbols-alike-in-grey": Why(
         "In the edition in black and white, and on a grey printer, symbols alone tell colours apart.",

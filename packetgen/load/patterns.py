@@ -11,6 +11,7 @@ from packetgen.load.documents import read_document, read_markdown
 from packetgen.load.files import ContentFolder, valid_id
 from packetgen.load.grid import CHART_FILES, chart_file, read_chart
 from packetgen.load.key import Key, Requests, Sets, read_key
+from packetgen.load.laid_aside import read_laid_aside
 from packetgen.load.library import Library
 from packetgen.load.pixels import read_photo
 from packetgen.load.references import resolve
@@ -89,6 +90,7 @@ def load_pattern(
         unused = check_used(key.places, chart, worked.marks, bool(worked.beads), problems)
     revisions = _revisions(filled, problems)
     _check_given(filled, problems)
+    aside = read_laid_aside(filled, problems)
     if problems.hindering:  # nothing is put together that would be thrown away
         return None
     return Pattern(
@@ -116,6 +118,7 @@ def load_pattern(
         photo_alt=filled["photo_alt"],
         release=filled["release"],
         given_away=tuple(dict.fromkeys(one.value for one in filled.each("given_away"))),
+        laid_aside=aside,
         sold_at=tuple(
             Counter(one.value["name"], one.value["url"]) for one in filled.each("sold_at")
         ),

@@ -6,6 +6,7 @@ from packetgen.load.designers import read_designers
 from packetgen.load.documents import read_document, read_markdown
 from packetgen.load.files import ContentFolder, valid_id
 from packetgen.load.key import check_strands
+from packetgen.load.laid_aside import read_laid_aside
 from packetgen.load.library import Library
 from packetgen.load.look import advise_on_letters, font_names, read_look
 from packetgen.load.notices import read_notices
@@ -70,6 +71,7 @@ def load_series(
     pace = _pace(filled, problems)
     notices = read_notices(filled, problems)
     look = read_look(folder, path, filled, problems)
+    aside = read_laid_aside(filled, problems)
     if problems.hindering:  # nothing is put together that would be thrown away
         return None
     coming = tuple(
@@ -101,6 +103,7 @@ def load_series(
         goes_up_days=filled["goes_up"],
         before_release=filled["before_release"],
         look=look,
+        laid_aside=aside,
     )
 
 

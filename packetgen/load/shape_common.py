@@ -1,6 +1,17 @@
 """Fields that several kinds of file share."""
 
-from packetgen.load.schema import Choice, Field, Group, Hex, ListOf, Money, OutlineOf, Rule, Text
+from packetgen.load.schema import (
+    Choice,
+    Field,
+    Group,
+    Hex,
+    ListOf,
+    Money,
+    OutlineOf,
+    Reference,
+    Rule,
+    Text,
+)
 
 NAME = Field("name", Text(at_most=80), "What readers see.", "Larkmoss Stranded")
 ABOUT = Field(
@@ -43,6 +54,33 @@ OUTLINE = Field(
     OutlineOf(),
     "The corners in mm, or an SVG path (M L H V C S Q T A Z): x to the right, y down; it closes by itself.",
     "0,0 180,0 180,176 0,176",
+)
+LAID_ASIDE = Field(
+    "laid_aside",
+    ListOf(
+        Group(
+            "advice laid aside",
+            (
+                Field(
+                    "advice",
+                    Reference("a kind of advice"),
+                    "The code in brackets at the end of its line.",
+                    "skein-little",
+                ),
+                Field(
+                    "because",
+                    Text(at_most=200),
+                    "Why it stays as it is.",
+                    "the eye is worth a skein",
+                ),
+            ),
+        ),
+        at_most=20,
+    ),
+    "Advice that you have thought of and leave as it is; it is not told again, and --strict lets it pass.",
+    "- {advice: skein-little, because: the eye is worth a skein}",
+    required=False,
+    default=(),
 )
 OCCASION = Field(
     "occasion",

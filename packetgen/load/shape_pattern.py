@@ -16,7 +16,7 @@ from packetgen.load.schema import (
     WebAddress,
     Whole,
 )
-from packetgen.load.shape_common import ABOUT, OCCASION
+from packetgen.load.shape_common import ABOUT, LAID_ASIDE, OCCASION
 from packetgen.load.shape_series import DESIGNER, STRANDS
 from packetgen.model import EDITION_NAMES, GENERIC_FINISHES, GIVEN_AWAY, Stitch
 
@@ -280,5 +280,6 @@ PATTERN = Group(
             "chart.txt",
             required=False,
         ),
+        LAID_ASIDE,
     ),
 )

@@ -17,7 +17,7 @@ from packetgen.load.schema import (
     WebAddress,
     Whole,
 )
-from packetgen.load.shape_common import ABOUT, OCCASION
+from packetgen.load.shape_common import ABOUT, LAID_ASIDE, OCCASION
 from packetgen.load.shape_look import LOOK
 from packetgen.model import BEFORE_RELEASE, NOTICE_KINDS, Assumptions, Sells
 from packetgen.units import MM_PER_UNIT, plain
@@ -303,5 +303,6 @@ SERIES = Group(
             required=False,
             default=(),
         ),
+        LAID_ASIDE,
     ),
 )

@@ -10,6 +10,11 @@ from packetgen.load.words import said, shown
 Spot = tuple[int, int]  # line, column, from 1
 
 _BARE_COLOUR = re.compile(r": +(?=#[0-9a-fA-F]{3})")
+# A name and its value with a bare colon between them; no web address, and no time of day.
+_NO_SPACE = re.compile(
+    r"""(?P<before> *(?:- +)?)(?P<name>[A-Za-z][^\s:"'{}[\],]*(?=:[^\s:/])|[^\s:"'{}[\],](?=:[{["']))"""
+    r":(?P<value>.*)"
+)
 _SPECIAL_SIGNS = ("!", "{", "[", "'", '"', "|", ">")
 _SPECIAL_CONTEXTS = ("alias", "anchor", "tag", "directive")
 
@@ -45,7 +50,7 @@ def explain(
     if in_doubt and rest(start)[:1] in _SPECIAL_SIGNS and rest(start)[1:2] == ":":
         return _needs_quotes(start, rest(start))
     if "expected ':'" in problem:
-        return Explained("colon-missing", *start, {"said": said(rest(start))})
+        return _no_colon(*start, rest(start), lines)
     before = lines[here[0] - 1][: here[1] - 1]
     if "values are not allowed" in problem:
         return Explained("colon-in-value", *here) if ":" in before else _indentation(here, lines)
@@ -57,6 +62,8 @@ def explain(
         return _needs_quotes(start, rest(start))
     if "cannot start any token" in problem and rest(here)[:1] == "\t":
         return Explained("tab", *here)
+    if run_together := _run_together(here[0], lines):
+        return run_together
     if (
         "cannot start any token" in problem
         or "keys are not allowed" in problem
@@ -109,6 +116,26 @@ def _between_brackets(start: Spot, here: Spot, value_missing: bool, lines: list[
     )
 
 
+def _run_together(number: int, lines: list[str]) -> Explained | None:
+    """On that line no space parts a name from its value."""
+    found = _NO_SPACE.fullmatch(lines[number - 1])
+    if not found:
+        return None
+    right = f"{shown(found['name'])}: {shown(found['value'])}"
+    return Explained(
+        "colon-left-out",
+        number,
+        len(found["before"]) + 1,
+        {"name": said(found["name"]), "right": right},
+    )
+
+
+def _no_colon(number: int, column: int, rest: str, lines: list[str]) -> Explained:
+    return _run_together(number, lines) or Explained(
+        "colon-missing", number, column, {"said": said(rest)}
+    )
+
+
 def _needs_quotes(spot: Spot, rest: str) -> Explained:
     word = rest[:1] + re.split(r"[\s:,\]}]", rest[1:])[0][:20]
     quote = "'" if '"' in word else '"'
@@ -120,13 +147,8 @@ def _needs_quotes(spot: Spot, rest: str) -> Explained:
 def _indentation(here: Spot, lines: list[str]) -> Explained:
     line = lines[here[0] - 1]
     above = [number for number in range(1, here[0]) if lines[number - 1].split("#")[0].strip()]
-    if above and ":" not in lines[above[-1] - 1]:
+    if above and not re.search(r":(\s|$)", lines[above[-1] - 1]):
         culprit = lines[above[-1] - 1]
-        return Explained(
-            "colon-missing",
-            above[-1],
-            len(culprit) - len(culprit.lstrip(" ")) + 1,
-            {"said": said(culprit)},
-        )
+        return _no_colon(above[-1], len(culprit) - len(culprit.lstrip(" ")) + 1, culprit, lines)
     spaces = len(line) - len(line.lstrip(" "))
     return Explained("indentation", here[0], spaces + 1, {"said": said(line), "spaces": spaces})

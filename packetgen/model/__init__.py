@@ -18,6 +18,7 @@ from packetgen.model.chart import (
     Stitch,
 )
 from packetgen.model.goods import BeadCard, Cloth, Colour, Price, ThreadCard, Weave
+from packetgen.model.laid_aside import LaidAside
 from packetgen.model.look import BY_DAY, BY_NIGHT, FACE_ROLES, Faces, FontFile, Look, Palette
 from packetgen.model.pattern import (
     GENERIC_FINISHES,
@@ -92,6 +93,7 @@ __all__ = [
     "KeepOut",
     "KeyLine",
     "Knot",
+    "LaidAside",
     "Line",
     "Link",
     "Look",

@@ -7,6 +7,7 @@ from datetime import date, datetime
 from packetgen.diagnostics import Place
 from packetgen.model.chart import Bead, Daisy, Fraction, Grid, Knot, Line, Stitch
 from packetgen.model.goods import Cloth, Colour, ThreadCard
+from packetgen.model.laid_aside import LaidAside
 from packetgen.model.people import Designer, Occasion
 
 _NOWHERE = Place("")  # for nouns that no author wrote down
@@ -132,3 +133,4 @@ class Pattern:
     photo_alt: str = ""  # what the picture shows, in the author's words
     release: datetime | None = None  # where it is not that of the series
     given_away: tuple[str, ...] = ()  # of GIVEN_AWAY; nothing of a pattern that is sold
+    laid_aside: tuple[LaidAside, ...] = field(default=(), compare=False)

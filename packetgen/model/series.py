@@ -6,6 +6,7 @@ from datetime import date, datetime
 
 from packetgen.diagnostics import Place, Problem
 from packetgen.model.goods import ThreadCard
+from packetgen.model.laid_aside import LaidAside
 from packetgen.model.look import Look
 from packetgen.model.pattern import Pattern, ThreadSet
 from packetgen.model.people import Designer, Occasion
@@ -95,6 +96,7 @@ class Series:
     goes_up_days: int = 7  # before its day that each design is hung up
     before_release: str = "teaser"  # of BEFORE_RELEASE: what may be shown until then
     look: Look = Look()
+    laid_aside: tuple[LaidAside, ...] = field(default=(), compare=False)
 
 
 @dataclass(frozen=True)

@@ -10,7 +10,7 @@ from packetgen.pipeline.order import NOBODY, Order, Told
 from packetgen.pipeline.stages import stages
 from packetgen.pipeline.survey import CONTENT, Survey, record_sign, series_of, survey
 from packetgen.pipeline.warming import warm
-from packetgen.record import MANIFEST, SIGNS, Output, as_json, signs_as_json
+from packetgen.record import MANIFEST, SIGNS, Output, SeriesRecord, as_json, signs_as_json
 
 
 @dataclass(frozen=True)
@@ -26,6 +26,8 @@ class Built:
     lost: frozenset[str] = (
         frozenset()
     )  # paths in `before` at which the last build's file was no more
+
+    series: Mapping[str, SeriesRecord] = field(default_factory=dict)
 
     @property
     def sound(self) -> bool:
@@ -70,7 +72,8 @@ def _built(order: Order, told: Told) -> Built:
     found = survey(order, partial(warm, order.workers))
     ended(said_of(found))
     if found.nothing_to_do:
-        return Built(Problems(), found.last.advice, (), found.last.outputs, found.last.outputs)
+        last = found.last
+        return Built(Problems(), last.advice, (), last.outputs, last.outputs, series=last.series)
     warm(order.workers)
     # Loaded only here: a build with nothing to do needs none of it.
     from packetgen.pipeline.making import Making, NotMade
@@ -111,6 +114,7 @@ def _built(order: Order, told: Told) -> Built:
         found.last.outputs,
         found.inputs_changed,
         found.lost,
+        series,
     )
     ended(f"put in place: {counted(len(built.made), 'file')} made, {len(built.gone)} gone")
     return built

@@ -16,6 +16,7 @@ from packetgen.reckon.conversions import complain_of_conversions
 from packetgen.reckon.coverage import complain_of_coverage
 from packetgen.reckon.figures import Figures, complain
 from packetgen.reckon.isolated import complain_of_isolated
+from packetgen.reckon.laid_aside import parted
 from packetgen.reckon.letters import complain_of_letters
 from packetgen.reckon.matching import with_matches
 from packetgen.reckon.series_checks import complain_of_series
@@ -38,6 +39,7 @@ class Proof:
     problems: Problems
     thread_cards: Mapping[str, ThreadCard] = field(default_factory=dict)  # by id, used or not
     examples: tuple[Problem, ...] = ()  # that are left in the files: for a review
+    aside: tuple[Problem, ...] = ()  # advice that the author has laid aside
 
     @property
     def sound(self) -> bool:
@@ -75,9 +77,10 @@ def proof(
             complain_of_beads(figure.pattern, problems)
             complain_of_isolated(figure.pattern, figure.isolated, problems)
             complain_of_conversions(figure.pattern, problems)
+    left = parted(problems, content.series)
     errors = len(problems.errors)
-    ended(f"checked: {counted(errors, 'thing')} to mend, {len(problems) - errors} to think of")
-    return Proof(reckoned, problems, content.thread_cards, content.examples)
+    ended(f"checked: {counted(errors, 'thing')} to mend, {len(left.told) - errors} to think of")
+    return Proof(reckoned, left.told, content.thread_cards, content.examples, left.aside)
 
 
 def _matched(series: Series, problems: Problems) -> Series:

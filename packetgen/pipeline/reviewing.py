@@ -4,6 +4,7 @@ from packetgen.chart.review_symbols import complain_of_symbols, praise_of_symbol
 from packetgen.diagnostics import Problems
 from packetgen.pipeline.proofs import Proof, Reckoned
 from packetgen.pipeline.stages import stages
+from packetgen.reckon.laid_aside import complain_of_idle, parted, reasons
 from packetgen.reckon.review import Praised, Review, folder_of, pattern_folder, review_of
 from packetgen.reckon.review_buying import complain_of_little, complain_of_short
 from packetgen.reckon.review_cloth import complain_of_cloths
@@ -20,13 +21,16 @@ def review(checked: Proof) -> Review:
     """Everything that the proof found and an editor adds. The proof's own problems stay as they are."""
     ended = stages()
     problems = Problems()
-    problems.take(checked.problems)
-    problems.take(checked.examples)
+    problems.take((*checked.problems, *checked.examples, *checked.aside))
     for each in checked.reckoned:
         _complain(each, problems)
+    all_series = [each.series for each in checked.reckoned]
+    left = parted(problems, all_series)
+    complain_of_idle(all_series, left.aside, left.told)
     chapters = review_of(
         [(each.series, each.figures, _praised(each, problems)) for each in checked.reckoned],
-        problems,
+        left.told,
+        reasons(all_series, left.aside),
     )
     ended("reviewed")
     return chapters

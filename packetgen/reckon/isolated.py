@@ -134,23 +134,17 @@ def _window(pattern: Pattern, at: tuple[int, int], alone: int) -> Window:
 
 
 def complain_of_isolated(pattern: Pattern, found: Isolated, problems: Problems) -> None:
-    """Advice where many stitches stand alone: one line for the pattern, and one for each worst place, at
-    the place itself."""
+    """Advice where many stitches stand alone, at the place where most of them do."""
     if found.alone < ADVISE_FROM_STITCHES or found.share <= ADVISE_ABOVE_SHARE:
         return
-    place = pattern.grid.place
+    place, worst = pattern.grid.place, found.worst[0]
     problems.add(
-        place,
+        replace(place, line=place.line + worst.first_row - 1, column=worst.first_column),
         "alone-counted",
         share=round(found.share * 100),
         alone=f"{found.alone:,}",
         stitches=f"{found.stitches:,}",
+        here=worst.alone,
+        columns=f"{worst.first_column}–{worst.last_column}",
+        rows=f"{worst.first_row}–{worst.last_row}",
     )
-    for window in found.worst:
-        problems.add(
-            replace(place, line=place.line + window.first_row - 1, column=window.first_column),
-            "alone-here",
-            columns=f"{window.first_column}–{window.last_column}",
-            rows=f"{window.first_row}–{window.last_row}",
-            alone=f"{window.alone} stitch{'es stand' if window.alone > 1 else ' stands'}",
-        )

@@ -28,6 +28,7 @@ class Chapter:
     folder: str  # below the content folder; '' for what all share
     problems: tuple[Problem, ...]
     praise: tuple[Praise, ...] = ()
+    aside: tuple[str, ...] = ()  # a line for each kind of advice that the author has laid aside
     figures: Figures | None = None  # of a pattern that could be reckoned
 
     @property
@@ -58,6 +59,11 @@ class Review:
         return sum(len(chapter.advice) for chapter in self.chapters)
 
     @property
+    def aside(self) -> int:
+        """Kinds of advice that were laid aside, in all chapters."""
+        return sum(len(chapter.aside) for chapter in self.chapters)
+
+    @property
     def praise(self) -> int:
         return sum(len(chapter.praise) for chapter in self.chapters)
 
@@ -79,9 +85,12 @@ def folder_of(place_path: str) -> str:
 
 
 def review_of(
-    reckoned: Sequence[tuple[Series, Sequence[Figures], Praised]], problems: Iterable[Problem]
+    reckoned: Sequence[tuple[Series, Sequence[Figures], Praised]],
+    problems: Iterable[Problem],
+    aside: Mapping[str, Sequence[str]],
 ) -> Review:
-    """The chapters. Of what could not be read the folders' names are the titles."""
+    """The chapters. Of what could not be read the folders' names are the titles. `aside` has, by folder, a
+    line for each kind of advice that was laid aside."""
     by_folder: dict[str, list[Problem]] = {}
     for problem in problems:
         by_folder.setdefault(folder_of(problem.place.path), []).append(problem)
@@ -94,11 +103,12 @@ def review_of(
         for figures in all_figures:
             pattern = figures.pattern
             folder = pattern_folder(pattern)
-            praise = praised.of_patterns.get(pattern.id, ())
-            chapters.append(Chapter(pattern.title, folder, found_in(folder), praise, figures))
+            praise, left = praised.of_patterns.get(pattern.id, ()), tuple(aside.get(folder, ()))
+            chapters.append(Chapter(pattern.title, folder, found_in(folder), praise, left, figures))
         folder = folder_of(series.place.path)
-        whole = Chapter(series.title, folder, found_in(folder), praised.of_series)
-        if whole.problems or whole.praise:
+        left = tuple(aside.get(folder, ()))
+        whole = Chapter(series.title, folder, found_in(folder), praised.of_series, left)
+        if whole.problems or whole.praise or whole.aside:
             chapters.append(whole)
     shared = Chapter(SHARED, "", found_in(""))
     unread = [Chapter(folder, folder, found_in(folder)) for folder in sorted(by_folder, key=_order)]

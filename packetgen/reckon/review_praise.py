@@ -65,7 +65,7 @@ def _fit(figures: Figures, series: Series) -> Iterator[Praise]:
     if all(on.fit.verdict is Verdict.FITS for on in figures.cloths):
         least_mm = min(map(least_wood_mm, figures.cloths))
         number = len(figures.cloths)
-        on = f"all {number} cloths" if number > 1 else "its cloth"
+        on = {1: "its cloth", 2: "both cloths"}.get(number, f"all {number} cloths")
         words = f"It fits {series.finish.name} on {on}, with {least_mm:.1f} mm of wood or more on each side."
         yield Praise(f"fits on {on}", words)
 
@@ -103,7 +103,7 @@ def _colours(figures: Figures, codes: Collection[str]) -> Iterator[Praise]:
             "To no eyes are two lines of its key alike in both colour and symbol (tried for "
             "protanopia, deuteranopia and tritanopia)."
         )
-        yield Praise("key told apart by any eyes", words)
+        yield Praise("colour and symbol together told apart by any eyes", words)
 
 
 def _thread(figures: Figures) -> Iterator[Praise]:
@@ -147,7 +147,8 @@ def _cover(figures: Figures, codes: Collection[str]) -> Iterator[Praise]:
     every = [coverage for on in figures.cloths for coverage in on.coverage]
     if all(coverage.word == "good" for coverage in every) and not _OF_COVER & set(codes):
         shares = sorted(coverage.percent for coverage in every)
-        words = f"Full crosses cover {shares[0]} to {shares[-1]} % of the cloth, on every cloth in every thread set."
+        said = from_to(str(shares[0]), str(shares[-1]))
+        words = f"Full crosses cover {said} % of the cloth, on every cloth in every thread set."
         yield Praise("covers well", words)
 
 

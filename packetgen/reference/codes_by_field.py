@@ -12,6 +12,7 @@ _FACE = (
     "font-heavy",
 )  # fmt: skip
 _STRANDS = ("strands-too-many",)
+_ASIDE = ("name-twice", "laid-aside-idle")
 _WORN = ("contrast-low",)
 _COLOURS = ("paper", "shade", "ink", "heading", "accent", "quiet", "rule")
 
@@ -34,6 +35,7 @@ _SERIES: Mapping[str, tuple[str, ...]] = {
     "reckoning.tail": ("needleful-short",),
     "reckoning.ease": ("ease-order",),
     "pace": ("pace-order",),
+    "laid_aside[].advice": _ASIDE,
     "notices[].closes": ("closes-early",),
     **{f"look.{when}.{name}": _WORN for when in ("light", "dark") for name in _COLOURS},
     "look.text": (*_FACE, "font-no-bold"),
@@ -78,6 +80,7 @@ _PATTERN: Mapping[str, tuple[str, ...]] = {
     "beads[].number": ("colour-unknown",),
     "beads[].at": _CHART,
     "close_ups[].at": ("close-up-outside",),
+    "laid_aside[].advice": _ASIDE,
     "close_ups[].rows": (
         "close-up-rows", "close-up-ragged", "close-up-full", "close-up-block", "close-up-halves",
         "close-up-line", "close-up-over-stitch", "close-up-twice", "mark-unknown",

@@ -56,6 +56,7 @@ class ChapterView:
     faults: tuple[Alike, ...]
     advice: tuple[Alike, ...]
     praise: tuple[Praise, ...]
+    aside: tuple[str, ...]
     counts: tuple[int, int, int]  # of faults, advice, praise
     thumbnail: Thumbnail | None
 
@@ -79,6 +80,7 @@ def _view(chapter: Chapter, number: int, content_folder: str) -> ChapterView:
         faults=_alike(chapter.faults, content_folder),
         advice=_alike(chapter.advice, content_folder),
         praise=chapter.praise,
+        aside=chapter.aside,
         counts=(len(chapter.faults), len(chapter.advice), len(chapter.praise)),
         thumbnail=_thumbnail(chapter.figures.pattern) if chapter.figures else None,
     )

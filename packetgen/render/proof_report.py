@@ -17,7 +17,7 @@ from packetgen.render.terminal import Depth, painted
 from packetgen.units import percent
 
 _WIDE = 88
-_GOOD = "  good: "
+_GOOD, _ASIDE = "  good: ", "  laid aside: "
 
 
 class Tone(Enum):
@@ -57,14 +57,16 @@ def lines_of(review: Review, content_folder: str, with_places: bool) -> Iterator
             yield from (Line(place, Tone.PLAIN) for place in _places(chapter.figures))
         for problem in (*chapter.faults, *chapter.advice):
             yield Line(f"{content_folder}/{problem.printed}", _tone(problem))
+        yield from (Line(f"{_ASIDE}{line}", Tone.PLAIN) for line in chapter.aside)
         yield from (Line(text, Tone.PRAISE) for text in _praise(chapter.praise))
 
 
 def summary(review: Review) -> str:
     """The last line, where there is nothing to mend."""
+    aside = f", {counted(review.aside, 'kind')} laid aside" if review.aside else ""
     return (
         f"All is well: {counted(review.patterns, 'pattern')} checked, nothing to mend; "
-        f"{counted(review.advice, 'thing')} to think of, {review.praise} well done."
+        f"{counted(review.advice, 'thing')} to think of{aside}, {review.praise} well done."
     )
 
 

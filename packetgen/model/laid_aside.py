@@ -1,0 +1,14 @@
+"""Advice that an author has thought of, and leaves as it is."""
+
+from dataclasses import dataclass
+
+from packetgen.diagnostics import Place
+
+
+@dataclass(frozen=True)
+class LaidAside:
+    """Advice of one kind, by its code, on the pattern or the series in whose file this stands."""
+
+    code: str
+    because: str
+    place: Place

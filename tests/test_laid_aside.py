@@ -1,0 +1,96 @@
+"""Advice that an author has thought of is not told again, and her reason for it is."""
+
+from pathlib import Path
+
+import pytest
+
+from packetgen.cli import main
+from packetgen.model import Look
+from packetgen.pipeline import proof, review
+from packetgen.render.proof_page import proof_page
+from packetgen.render.proof_report import lines_of, summary
+from packetgen.render.templates import environment
+from tests.content_builder import PATTERN, SERIES, TINY, build
+
+WORTH_IT = "laid_aside:\n  - {advice: skein-little, because: the fern is worth a skein}\n"
+NO_MODEL = "laid_aside:\n  - {advice: photo-missing, because: the model is still on the frame}\n"
+
+
+def folder(tmp_path: Path, pattern: str = "", series: str = "") -> Path:
+    changes = {PATTERN: TINY[PATTERN] + pattern, SERIES: TINY[SERIES] + series}
+    return build(tmp_path / "content", changes)
+
+
+def codes(of) -> list[str]:
+    return [problem.code for problem in of]
+
+
+def told(found) -> list[str]:
+    return [problem.code for chapter in found.chapters for problem in chapter.problems]
+
+
+def test_what_is_laid_aside_is_not_told_and_the_rest_is(tmp_path):
+    before = told(review(proof(folder(tmp_path / "before"))))
+    after = told(review(proof(folder(tmp_path / "after", WORTH_IT, NO_MODEL))))
+    assert "skein-little" in before and "photo-missing" in before
+    assert after == [code for code in before if code not in ("skein-little", "photo-missing")]
+
+
+def test_a_build_does_not_tell_it_either(tmp_path):
+    assert "photo-missing" in codes(proof(folder(tmp_path / "before")).problems)
+    checked = proof(folder(tmp_path / "after", series=NO_MODEL))
+    assert "photo-missing" not in codes(checked.problems)
+    assert codes(checked.aside) == ["photo-missing"]
+
+
+def test_the_reason_stands_in_the_report(tmp_path):
+    found = review(proof(folder(tmp_path, WORTH_IT, NO_MODEL)))
+    lines = [line.text for line in lines_of(found, "content", with_places=False)]
+    number = told(review(proof(folder(tmp_path / "before")))).count("skein-little")
+    assert number > 1
+    assert f"  laid aside: skein-little ({number} times): the fern is worth a skein" in lines
+    assert "  laid aside: photo-missing: the model is still on the frame" in lines
+    assert "2 kinds laid aside" in summary(found)
+    page = proof_page(found, "Fern", "content", Look(), environment()).decode()
+    assert "the fern is worth a skein" in page and "the model is still on the frame" in page
+
+
+def test_a_pattern_lays_aside_only_its_own_and_a_series_only_its_own(tmp_path):
+    found = review(proof(folder(tmp_path, NO_MODEL, WORTH_IT)))
+    assert {"skein-little", "photo-missing"} <= set(told(found))
+    assert told(found).count("laid-aside-idle") == 2
+
+
+def test_praise_is_not_had_by_laying_aside(tmp_path):
+    plain, aside = (
+        review(proof(folder(tmp_path / name, pattern))).chapters[0]
+        for name, pattern in (("plain", ""), ("aside", WORTH_IT))
+    )
+    assert aside.praise == plain.praise
+
+
+def test_a_fault_cannot_be_laid_aside(tmp_path, capsys):
+    content = folder(tmp_path, "laid_aside: [{advice: reference-unknown, because: no time}]\n")
+    with pytest.raises(SystemExit) as ended:
+        main(["proof", "--content", str(content)])
+    assert ended.value.code == 1
+    assert "there is no kind of advice 'reference-unknown'" in capsys.readouterr().err
+
+
+def test_a_release_passes_when_all_advice_is_laid_aside(tmp_path, capsys):
+    content = folder(tmp_path)
+    kinds = {(problem.place.path, problem.code) for problem in _all_advice(content)}
+    lines = {
+        name: "laid_aside:\n"
+        + "".join(f"  - {{advice: {code}, because: thought of}}\n" for code in sorted(of))
+        for name in (PATTERN, SERIES)
+        if (of := {code for path, code in kinds if (path == SERIES) == (name == SERIES)})
+    }
+    folder(tmp_path, lines.get(PATTERN, ""), lines.get(SERIES, ""))
+    with pytest.raises(SystemExit) as ended:
+        main(["proof", "--strict", "--content", str(content)])
+    assert ended.value.code == 0, capsys.readouterr()
+
+
+def _all_advice(content: Path):
+    return [one for chapter in review(proof(content)).chapters for one in chapter.advice]
