@@ -2,7 +2,6 @@
 
 import json
 import subprocess
-from itertools import product
 
 import pytest
 
@@ -25,7 +24,7 @@ def guide(tmp_path_factory):
     return folder
 
 
-@pytest.mark.parametrize(("width_px", "scheme"), product((320, 1600), ("light", "dark")))
+@pytest.mark.parametrize(("width_px", "scheme"), [(320, "light"), (1600, "dark")])
 def test_axe_finds_nothing_in_the_guide(guide, chromium, width_px, scheme):
     """By day and by night, on a phone and on a wide screen; and no page is wider than the screen."""
     faults = []
