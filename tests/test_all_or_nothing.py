@@ -194,6 +194,22 @@ def test_a_build_folder_that_is_a_mounted_folder(last_good, tmp_path):
     assert not (kept / ".next").exists()
 
 
+def test_a_folder_that_is_mounted_in_the_build_is_told_and_nothing_is_touched(last_good, tmp_path):
+    """Its files would go with the last build, and the next one's would not come into it."""
+    kept = tmp_path / "kept"
+    shutil.copytree(last_good / "build" / "site", kept)
+    edit(last_good, "in a container")
+    before, files = record(last_good), sorted(kept.rglob("*"))
+    words = (*PACKETGEN, "build", *OUT, "--content", last_good / "content")
+    at = last_good / "build" / "site"
+    said = where_mounted(kept, at, *words, "--into", last_good / "build")
+    assert said.returncode == 2
+    assert "cannot write the build: a folder or disk is mounted there" in said.stderr
+    assert str(at) in said.stderr
+    assert record(last_good) == before and sorted(kept.rglob("*")) == files
+    assert not (last_good / ".build-next").exists()
+
+
 def test_two_builds_at_once(last_good):
     """They take turns, and the second one builds upon what the first one left."""
     edit(last_good, "twice")

@@ -1,4 +1,4 @@
-"""Whether something is mounted at a folder, which then cannot be moved or exchanged.
+"""Whether something is mounted at a folder or in it, which then cannot be moved, exchanged or replaced.
 
 A folder of the same disk that is mounted there (a bind mount, as containers make them) looks to stat(2)
 like any other folder. Linux lists what is mounted in /proc/self/mountinfo: fields between blanks, of which
@@ -17,13 +17,21 @@ _OCTAL = re.compile(rb"\\([0-7]{3})")
 def is_mounted(folder: Path) -> bool:
     """`folder` is an absolute path without symlinks. Where the system has no such list, what stat(2) tells
     must do. Raises nothing."""
-    if os.path.ismount(folder):
-        return True
+    return os.path.ismount(folder) or os.fsencode(folder) in _mounted()
+
+
+def mounted_below(folder: Path) -> Path | None:
+    """The first folder in `folder`, however deep, at which something is mounted. As `is_mounted` otherwise."""
+    below = os.fsencode(folder) + b"/"
+    found = [Path(os.fsdecode(point)) for point in _mounted() if point.startswith(below)]
+    return min(found, default=None)
+
+
+def _mounted() -> frozenset[bytes]:
     try:
-        listed = _MOUNTINFO.read_bytes()
+        return mount_points(_MOUNTINFO.read_bytes())
     except OSError:
-        return False
-    return os.fsencode(folder) in mount_points(listed)
+        return frozenset()
 
 
 def mount_points(mountinfo: bytes) -> frozenset[bytes]:

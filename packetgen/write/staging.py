@@ -12,6 +12,7 @@ other: first the single files, which tell what the folders hold, are set aside, 
 put in their place.
 """
 
+import errno
 import os
 import secrets
 import shutil
@@ -22,8 +23,9 @@ from pathlib import Path
 from filelock import FileLock, Timeout
 
 from packetgen.write.exchange import CannotExchange, exchange
-from packetgen.write.mounts import is_mounted
+from packetgen.write.mounts import is_mounted, mounted_below
 
+_MOUNTED = "a folder or disk is mounted there, in the build folder; mount it at the build folder itself, or elsewhere"
 TOPS = ("site", "packets", "share", "ledger", ".kept")  # the folders of a build
 
 
@@ -81,6 +83,10 @@ def next_build(build: Path, wait: Callable[[], None] = lambda: None) -> Iterator
     lies in `build` stays in it. Raises OSError.
     """
     build = build.resolve()
+    if mounted := mounted_below(
+        build
+    ):  # it would be emptied with the last build, and not filled again
+        raise OSError(errno.EBUSY, _MOUNTED, str(mounted))
     inside = is_mounted(build) or (build.exists() and not os.access(build.parent, os.W_OK))
     work = build / ".next" if inside else build.with_name(f".{build.name}-next")
     with _locked(work / "lock", wait):
