@@ -48,7 +48,8 @@ class Problem:
     @property
     def printed(self) -> str:
         """The line with the code at its end, under which the catalogue tells more of it."""
-        return f"{self} [{self.code}]"
+        ends = "; the rest of this file was not looked at" * FAULTS[self.code].ends_file
+        return f"{self}{ends} [{self.code}]"
 
 
 # Hears of a fault while a value is read: (code, where in the value, **facts).

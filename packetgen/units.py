@@ -150,6 +150,11 @@ def put_up(length_m: float) -> str:
     return f"{plain(round(length_m, 1))} m ({plain(round(yards, 1))} yd)"
 
 
+def from_to(low: str, high: str) -> str:
+    """('53', '57') → '53 to 57'; what begins and ends alike is said once."""
+    return low if low == high else f"{low} to {high}"
+
+
 def plain(value: float) -> str:
     """A number without an idle '.0': 6.0 → '6', 2.5 → '2.5'."""
     return f"{floor(value)}" if value == floor(value) else f"{value:g}"

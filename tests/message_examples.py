@@ -107,6 +107,7 @@ _CLEAR, _HALF = (0, 0, 0, 0), (160, 64, 48, 90)
 _DRAWN = (
     _Drawn("design.bmp", b"BM"),
     _Drawn("design.csv", b"E2,E2,rim\nK4,,rim\n"),
+    _Drawn("design.csv", b"A,B,C,D,E\nE2,E2,K4,K4,E2\n"),
     _Drawn("design.png", half_seen()[1]),
     _Drawn("design.png", noise(30, 30)),
     _Drawn("design.png", noise(1100, 40)),

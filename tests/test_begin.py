@@ -6,6 +6,7 @@ import shutil
 import sys
 from collections.abc import Iterator
 from dataclasses import dataclass
+from datetime import UTC, datetime, timedelta
 from pathlib import Path
 
 import pytest
@@ -112,7 +113,7 @@ def test_a_new_series_is_advised_only_of_what_its_author_has_not_given_yet(run):
     for chapter in review(checked).chapters:
         assert "credits" not in {praise.short for praise in chapter.praise}, "nobody was named"
         for problem in chapter.problems:
-            if problem.code == "example-left":
+            if problem.code in ("example-left", "example-remark"):
                 file, line = problem.place.path, problem.place.line
                 text = Path("content", file).read_text("utf-8").split("\n")[line - 1]
                 left.setdefault(file.rpartition("/")[2], []).append(text.strip())
@@ -129,8 +130,17 @@ def test_a_new_series_is_advised_only_of_what_its_author_has_not_given_yet(run):
         ],
         "story.md": [BEGUN["series/path/beans/story.md"].strip()],
         "stitching.md": [BEGUN["series/path/beans/stitching.md"].split("\n")[2]],
-        "finish.yaml": ["name: Example Plant Label", "- name: example green"],
-        "my-stranded-cotton.yaml": ['- {number: "01", name: example milk, hex: "#f6f1e4"}'],
+        "chart.txt": [BEGUN["series/path/beans/chart.txt"].split("\n")[0]],
+        "finish.yaml": [
+            "# EXAMPLE: sentence, outlines, parts and all sizes. Make them those of your piece, and take this line out.",
+            "name: Example Plant Label",
+            "- name: example green",
+        ],
+        "steps.md": [BEGUN["finishes/plant-label/steps.md"].split("\n")[2]],
+        "my-stranded-cotton.yaml": [
+            "# EXAMPLE: fibre, strands, weight and length. Look at your label, and take this line out.",
+            '- {number: "01", name: example milk, hex: "#f6f1e4"}',
+        ],
         "aida-14.yaml": ["name: Example Aida 14"],
         "evenweave-28.yaml": ["name: Example Evenweave 28"],
         "example-beads.yaml": ["name: Example Beads"],
@@ -144,12 +154,32 @@ def test_an_example_is_told_of_until_it_is_changed(run):
     card.write_text(card.read_text("utf-8").replace("example milk", "chalk"), "utf-8")
     finish = Path("content/finishes/plant-label/finish.yaml")
     finish.write_text(finish.read_text("utf-8").replace("xample ", "legant "), "utf-8")
+    finish.write_text(finish.read_text("utf-8").replace("# EXAMPLE: ", "# "), "utf-8")
     left = [one for one in proof(Path("content")).examples if one.place.path == THREADS]
     assert [str(one) for one in left] == [
-        f"{THREADS}:44:26: advice: 'name' in 'colours', with 7 more, is still the example that it began with; "
-        "put your own in its place, or take it out"
+        f"{THREADS}:12:1: advice: what begin wrote as an example is still marked as one: "
+        "'fibre, strands, weight and length'; put your own in its place, and take this remark out",
+        f"{THREADS}:46:26: advice: 'name' in 'colours', with 7 more, is still the example that it began with; "
+        "put your own in its place, or take it out",
     ]
-    assert not any("finish" in one.place.path for one in proof(Path("content")).examples)
+    assert not any("finish.yaml" in one.place.path for one in proof(Path("content")).examples)
+
+
+def test_a_design_that_is_brought_in_is_no_example_though_it_has_the_same_marks(run):
+    run(*NEW, *SMALL)
+    chart = Path("content", PATH, "bean-poles/chart.txt")
+    assert chart.read_text("utf-8").startswith("# EXAMPLE: a sprig in a frame.")
+    Path("mine.txt").write_text("lfbs\n" * 4, "utf-8")
+    run("mine.txt", "--pattern", "bean-poles", "--replace", "--drop-lines", command="bring")
+    text = chart.read_text("utf-8")
+    assert (
+        "EXAMPLE" not in text and text.endswith("lfbs\n" * 4) and text.startswith("# One character")
+    )
+    assert not any(one.place.path.endswith("chart.txt") for one in proof(Path("content")).examples)
+
+
+def test_a_finished_series_has_no_examples_left():
+    assert proof(CONTENT).examples == ()
 
 
 @pytest.mark.slow
@@ -178,7 +208,7 @@ def test_what_is_answered_stands_in_the_files(asked):
         *("7", "24"),
         "22",
     )
-    assert "'soon' is not a date; write year-month-day, for example" in said
+    assert "'soon' is neither a day nor a day with hour and place; write 2027-01-15, or" in said
     assert "there is no day '2027-02-30'; February 2027 has 28 days" in said
     (series,) = found_in(Path("content")).series
     (pattern,) = series.patterns
@@ -210,14 +240,15 @@ def test_stopping_at_a_question_writes_nothing(asked):
 @pytest.mark.parametrize(
     ("release", "told"),
     [
-        ("May", "'May' is not a date"),
+        ("May", "'May' is neither a day nor a day with hour and place; write 2027-01-15, or"),
+        ("1 May 2027", "write 2027-05-01, or with hour and place 2027-05-01 09:00 Europe/London"),
         ("2027-02-29", "there is no day '2027-02-29'"),
         ("1877-02-01", "the year 1877"),
         ("2027-05-01 25:00 Europe/London", "there is no time '25:00'"),
         ("2027-05-01 09:00 Europe/Londen", "did you mean 'Europe/London'?"),
         ("2027-03-28 01:30 Europe/London", "the clocks go forward that day"),
-        ("2027-05-01 09:00", "is not a date with time and time zone"),
-        ("", "is not a date with time and time zone"),
+        ("2027-05-01 10:30", "or with hour and place 2027-05-01 10:30 Europe/London"),
+        ("", "is neither a day nor a day with hour and place"),
     ],
 )
 def test_a_release_that_is_no_day_is_told_in_the_words_of_a_proof(run, release, told):
@@ -230,6 +261,42 @@ def test_a_release_may_name_the_time_and_the_place(run):
     run(*NEW, "--release", "2027-05-01 09:00 Europe/London")
     (series,) = found_in(Path("content")).series
     assert str(series.release) == "2027-05-01 09:00:00+01:00"
+
+
+def test_a_release_on_a_day_is_written_as_that_day_and_is_the_day_of_the_first_issue(run):
+    """Packet and site print the first issue's day, and its year behind the ©."""
+    run(*NEW, "--release", "2027-05-01")
+    assert "\nrelease: 2027-05-01\n" in Path("content", PATH, "series.yaml").read_text("utf-8")
+    (series,) = found_in(Path("content")).series
+    assert str(series.release) == "2027-05-01 00:00:00+00:00"
+    assert [str(one.on) for one in series.patterns[0].revisions] == ["2027-05-01"]
+
+
+def test_where_nobody_said_when_it_comes_out_the_day_is_told_and_where_to_change_it(run):
+    said = run(*NEW)
+    (series,) = found_in(Path("content")).series
+    day = series.release.date()
+    assert (
+        f"No --release was given, so it comes out today, {day}: change that day, under release and revisions, in "
+        f"content/{PATH}/series.yaml and content/{PATH}/bean-poles/pattern.yaml.\n" in said
+    )
+    said = run("--pattern", "Beans")  # that series is out
+    later = day + timedelta(weeks=4)
+    assert (
+        f"so it comes out on {later}: " in said and f"in content/{PATH}/beans/pattern.yaml" in said
+    )
+    assert not [one for one in proof(Path("content")).problems if one.code == "release-early"]
+
+
+def test_a_day_that_was_given_is_not_told_again(run):
+    assert "--release" not in run(*NEW, "--release", "2027-05-01")
+    assert "--release" not in run("--pattern", "Beans"), "it comes out with its series"
+
+
+def test_a_day_that_was_asked_for_is_offered_as_a_day_and_not_told_again(asked):
+    said = asked("2027-05-01", "", "", "", words=NEW)
+    assert "The day it comes out, such as 2027-05-01 (or 2027-05-01 09:00 Europe/London) [" in said
+    assert "--release" not in said
 
 
 @pytest.mark.parametrize(("wide", "high"), [(LEAST, LEAST), (MOST, LEAST), (LEAST, MOST), (37, 64)])
@@ -313,7 +380,8 @@ def test_a_pattern_of_a_series_that_is_out_comes_out_later(run, tmp_path):
     (series,) = found_in(content).series
     fern, ferns = series.patterns
     assert fern.release is None
-    assert ferns.release.date() > ferns.revisions[0].on
+    assert ferns.release > datetime.now(UTC) + timedelta(weeks=3)
+    assert ferns.release.date() == ferns.revisions[0].on
 
 
 @pytest.mark.parametrize("words", [("--designer", "Wren Older"), ("--designer", "older")])
@@ -388,7 +456,9 @@ def test_the_order_is_all_that_changes_in_a_series_file(before, after):
 def test_a_second_time_nothing_is_written_over(run):
     run(*NEW)
     before = all_files(Path("content"))
-    assert "is called like that already" in run("--pattern", "Bean Poles!", code=2)
+    said = run("--pattern", "Bean Poles!", code=2)
+    assert "is called like that already" in said
+    assert "--pattern-folder" in said and "bring FILE --pattern NAME --replace" in said
     said = run("--pattern", "Beans", "--pattern-folder", "bean-poles", code=2)
     assert f"content/{PATH}/bean-poles\n" in said and "Nothing was written" in said
     assert all_files(Path("content")) == before

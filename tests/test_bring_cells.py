@@ -12,6 +12,7 @@ from PIL import Image, ImageFilter
 from packetgen.bring.cells import edges, find, sampled
 from packetgen.bring.chart_text import rows_of
 from packetgen.bring.comb import Comb, stitches
+from packetgen.bring.pixel_chart import counted_px, sure_px
 from packetgen.bring.pixel_chart import found_in as found_in_pixels
 from tests.demo_patterns import CONTENT, PATTERNS, SERIES
 
@@ -104,6 +105,26 @@ def test_a_stitch_need_not_be_a_whole_number_of_pixels_wide(pattern, cell):
     picture = painted(pattern)
     size = round(picture.width * cell), round(picture.height * cell)
     assert (read(picture.resize(size, Image.Resampling.NEAREST)) == codes(picture)).all()
+
+
+def blocks(number: int, cell: float, how: Image.Resampling) -> Image.Image:
+    """Stitches of four colours in no order, enlarged."""
+    colours = np.array([[107, 80, 58], [160, 64, 48], [79, 121, 66], [240, 240, 230]], np.uint8)
+    stitches = colours[np.random.default_rng(3).integers(0, 4, (number - 7, number))]
+    size = round(number * cell), round((number - 7) * cell)
+    return Image.fromarray(stitches).resize(size, how)
+
+
+@pytest.mark.parametrize("how", [Image.Resampling.NEAREST, Image.Resampling.BICUBIC])
+@pytest.mark.parametrize("cell", [4, 4.5, 12.4])
+@pytest.mark.parametrize("number", [40, 61])
+def test_a_size_is_told_with_no_more_places_than_are_sure(number, cell, how):
+    """61 stitches of 4.5 px make 275 px, as 61 of 4.508 would: her picture cannot tell the two apart."""
+    assert counted_px(sure_px(found_in(blocks(number, cell, how)))) == f"{cell:g} px"
+
+
+def test_a_size_that_is_no_round_number_is_told_as_it_is():
+    assert counted_px(sure_px(found_in(blocks(61, 4.33, Image.Resampling.NEAREST)))) == "4.33 px"
 
 
 @pytest.mark.parametrize("pattern", PATTERNS[::3])

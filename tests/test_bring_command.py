@@ -133,7 +133,36 @@ def test_a_chart_that_is_there_stays_unless_its_author_says_so(desk):
     (desk / "design.png").write_bytes(picture([[BRICK, PEAT]]))
     before = files(desk)
     said = run("design.png", "--pattern", "fern", code=2).stderr
-    assert "chart.txt is there already; --replace exchanges it and keeps the old one" in said
+    assert f"content/{CHART} is there already; --replace exchanges it and keeps the old one" in said
+    assert files(desk) == before
+
+
+@pytest.mark.parametrize(
+    ("words", "code"),
+    [
+        (("--pattern", "fern"), 2),  # a chart is there
+        (("--pattern", "fern", "--replace"), 1),  # whose backstitch would hang in the air
+        (("--threads", "moss", "--into", "old"), 2),  # a folder that has one
+    ],
+)
+def test_of_what_is_refused_no_look_is_written_either(desk, words, code):
+    (desk / "old").mkdir()
+    (desk / "old" / "chart.txt").write_text("k\n")
+    (desk / "design.png").write_bytes(picture([[BRICK, PEAT]]))
+    before = files(desk)
+    run("design.png", *words, "--look", "look.png", code=code)
+    assert files(desk) == before
+
+
+def test_where_the_look_cannot_be_written_nothing_else_is(desk):
+    (desk / "design.png").write_bytes(picture([[BRICK, PEAT, LEAF], [LEAF, LEAF, CLEAR]]))
+    before = files(desk)
+    result = CliRunner().invoke(
+        main,
+        ["bring", "design.png", "--pattern", "fern", "--replace", "--drop-lines"]
+        + ["--look", "no-such-folder/look.png"],
+    )
+    assert result.exception is not None
     assert files(desk) == before
 
 
@@ -164,6 +193,30 @@ def test_only_the_key_of_a_pattern_is_exchanged(desk):
     new = '  f: {moss: "07", spool: "14"}   # fern\n'
     assert (desk / "content" / PATTERN).read_text() == text.replace(line, new)
     assert rows(desk / "content" / CHART) == ["rfrf", "kf.."]
+
+
+def test_what_remarks_offer_goes_with_the_mark_that_it_is_offered_for(desk):
+    """Where 'r' has gone, or its sign stands for another thread, a line with it would only mislead."""
+    start = TINY[PATTERN].index("backstitch:")
+    head = TINY[PATTERN][:start]
+    gone = (
+        "# Instead of r, worked in half stitches:\n# these lean.\n"
+        "#  r: {moss: E2, stitch: half}\n"
+        "# A stitch over several squares.\n#long_stitch:\n#  - {colour: 'r', path: \"1,1 1,2\"}\n"
+        "#close_ups:\n#  - at: 1,1\n#    rows: |\n#      kr\n#      ..\n"
+    )
+    stays = (
+        "# Of my own, for 'r: {'.\n\n"
+        '# Instead of k, a blend.\n#  "k": {moss: [K4, "07"]}\n'
+        "# A way to sell it.\n#sold_at: [{name: r, url: https://example.org/}]\n"
+    )
+    (desk / "content" / PATTERN).write_text(head + gone + stays + TINY[PATTERN][start:])
+    (desk / "design.png").write_bytes(picture([[PEAT, LEAF, PEAT]]))
+    run("design.png", "--pattern", "fern", "--replace", "--drop-lines")
+    text = (desk / "content" / PATTERN).read_text()
+    assert stays in text
+    assert "Instead of r" not in text and "several squares" not in text and "kr" not in text
+    assert proof(desk / "content").sound
 
 
 def test_a_key_between_brackets_is_understood(desk):
@@ -550,7 +603,12 @@ def test_a_photograph_becomes_as_wide_as_was_asked_and_stands_upright(desk, turn
 def test_fewer_colours_than_the_file_names_are_refused(desk):
     (desk / "grid.csv").write_text("E2,K4\n")
     said = run("grid.csv", "--threads", "moss", "--colours", "1", code=2).stderr
-    assert "1 colours are too few" in said or "1 colour is too few" in said
+    assert "--colours 1: too few, since file and key name 2 themselves; give 2 or more\n" in said
+
+
+def test_where_no_card_is_named_those_that_there_are_are_offered(desk):
+    (desk / "design.png").write_bytes(picture([[BRICK]]))
+    assert "--threads CARD; known here: moss, spool\n" in run("design.png", code=2).stderr
 
 
 # --- what is wrong ---
@@ -564,6 +622,39 @@ def wrong(desk: Path, *words: str) -> list[str]:
     *lines, last = result.stderr.splitlines()
     assert last.endswith("to mend; nothing was written.")
     return lines
+
+
+@pytest.mark.parametrize(
+    ("name", "told"),
+    [
+        ("robbin.png", "there is no file 'robbin.png' here; did you mean 'robin.png'?"),
+        ("in/grid.cvs", "there is no file 'grid.cvs' in 'in'; did you mean 'grid.csv'?"),
+        ("barrow.jpg", "there is no file 'barrow.jpg' here; known here: robin.png"),
+        ("empty/a.png", "in 'empty'; none there ends in .png or .csv or .txt or .jpg or .jpeg"),
+        ("nowhere/a.png", "there is no folder 'nowhere'; look where you are"),
+        ("in", "'in' is a folder; give a file in it"),
+    ],
+)
+def test_a_file_that_is_not_there_is_answered_with_the_nearest_of_its_folder(desk, name, told):
+    for path in ("robin.png", "in/grid.csv", "in/notes.md", "empty/.hidden.png"):
+        (desk / path).parent.mkdir(exist_ok=True)
+        (desk / path).touch()
+    assert told in run(name, "--threads", "moss", code=2).stderr
+
+
+def test_content_that_is_not_there_and_threads_that_are_not_are_told(desk):
+    (desk / "design.png").write_bytes(picture([[BRICK]]))
+    said = run("design.png", "--threads", "moss", "--content", "contnet", code=2).stderr
+    assert "there is no folder 'contnet'" in said and "packetgen begin" in said
+    said = run("design.png", "--pattern", "fern", "--threads", "x", code=2).stderr
+    assert "there is no thread set of this pattern called 'x'; known here: moss, spool\n" in said
+
+
+def test_what_comes_next_is_told_for_the_folder_that_was_given(desk):
+    (desk / "content").rename(desk / "my patterns")
+    (desk / "design.png").write_bytes(picture([[BRICK, PEAT, LEAF], [LEAF, LEAF, CLEAR]]))
+    words = ("--pattern", "fern", "--replace", "--drop-lines", "--content", "my patterns")
+    assert "Next: packetgen proof --content 'my patterns', then" in run("design.png", *words).stdout
 
 
 def test_another_kind_of_file_is_told(desk):
@@ -643,6 +734,57 @@ def test_every_code_that_nobody_can_read_is_told_where_it_stands_first(desk):
         "./grid.csv:2:2: '#12345', which stands for 1 stitch, is no colour like '#6b503a' and no number of the card; "
         "known here: 07, E2, K4, brick, fern, peat; or say what it is, for example --code '#12345=E2' [bring-code-unknown]",
     ]
+
+
+def test_a_row_and_a_column_of_headings_are_told_once_each_and_other_faults_beside_them(desk):
+    """As a spreadsheet saves them: the letters of its columns, the numbers of its rows."""
+    body = "".join(f"{row},E2,K4,07,E2,{'E2' if row < 5 else 'oops'}\n" for row in range(1, 6))
+    (desk / "grid.csv").write_text(f",A,B,C,D,E\n{body}")
+    assert wrong(desk, "grid.csv") == [
+        "./grid.csv:1:1: row 1 looks like headings ('A', 'B', 'C', …), and each field of a table is a stitch; "
+        "take it out of the table; if it is stitches, say what they are, for example --code 'A=E2' [bring-headings]",
+        "./grid.csv:2:1: column 1 looks like headings ('1', '2', '3', …), and each field of a table is a stitch; "
+        "take it out of the table; if it is stitches, say what they are, for example --code '1=E2' [bring-headings]",
+        "./grid.csv:6:6: 'oops', which stands for 1 stitch, is no colour like '#6b503a' and no number of the card; "
+        "known here: 07, E2, K4, brick, fern, peat; or say what it is, for example --code 'oops=E2' [bring-code-unknown]",
+    ]
+
+
+@pytest.mark.parametrize("first", ["row,{}", ",{}", "{},1"])
+def test_columns_that_are_counted_are_headings_even_where_a_number_is_a_colour(desk, first):
+    """--code makes 2 a colour of hers; a row from 1 to 12 is a heading nevertheless."""
+    counted = ",".join(str(column) for column in range(1, 13))
+    (desk / "grid.csv").write_text(f"{first.format(counted)}\n{'E2,' * 12}2\n")
+    faults = wrong(desk, "grid.csv", "--code", "2=K4")
+    if first == "{},1":  # 1 twice: nothing is counted so
+        assert all("[bring-code-unknown]" in one for one in faults)
+    else:
+        assert len(faults) == 1 and "row 1 looks like headings" in faults[0]
+
+
+@pytest.mark.parametrize(
+    ("table", "why"),
+    [
+        ("a,b,c,d,a\nE2,E2,E2,E2,E2\n", "a heading does not come twice"),
+        ("a,b,c,d,e\nE2,E2,E2,E2,a\n", "nor below"),
+        ("a,b,c,d,E2\nE2,E2,E2,E2,E2\n", "nor is it a colour"),
+        ("a,b,c,d\nE2,E2,E2,E2\n", "so few stitches may well be all different"),
+        ("a,,,,b,c\nE2,E2,E2,E2,E2,E2\n", "headings have no gaps"),
+        ("a,b,c,d,e\nf,g,h,i,j\n", "where nothing is a colour, the card is the wrong one"),
+        ("#12,b,c,d,e\nE2,E2,E2,E2,E2\n", "a slip in a colour"),
+        ("a,b,c,d,e\n", "below a heading stands something"),
+    ],
+)
+def test_a_first_row_of_stitches_is_never_taken_for_headings(desk, table, why):
+    (desk / "grid.csv").write_text(table)
+    assert all("[bring-code-unknown]" in line for line in wrong(desk, "grid.csv")), why
+
+
+def test_a_row_of_headings_whose_codes_are_given_is_stitches(desk):
+    (desk / "grid.csv").write_text("a,b,c,d,e\nE2,E2,E2,E2,E2\n")
+    codes = [word for code in "abcde" for word in ("--code", f"{code}=07")]
+    run("grid.csv", "--threads", "moss", *codes, "--into", "new")
+    assert rows(desk / "new" / "chart.txt") == ["fffff", "bbbbb"]
 
 
 def test_a_code_that_is_given_no_thread_is_told(desk):

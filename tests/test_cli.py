@@ -7,7 +7,7 @@ from click.testing import CliRunner
 
 from packetgen import __version__
 from packetgen.cli import main
-from tests.content_builder import FERN, SERIES, TINY, build
+from tests.content_builder import CHART, CLOTH, FERN, PATTERN, SERIES, TINY, build
 from tests.demo_patterns import CONTENT
 
 
@@ -94,7 +94,7 @@ def test_proof_lists_the_ten_worst_places_when_asked(run):
 
 
 def test_every_fault_is_one_line_with_its_place(run, broken):
-    result = run("proof", "--content", broken, code=1)
+    result = run("build", "--content", broken, code=1)
     lines = result.stderr.splitlines()
     places = [line.split(": ")[0] for line in lines[:-1]]
     assert lines[-1] == "3 things to mend; nothing was written."
@@ -119,7 +119,64 @@ def test_nothing_is_written_when_something_is_wrong(run, broken, tmp_path):
 
 def test_a_missing_content_folder_is_a_fault_in_the_content(run, tmp_path):
     result = run("proof", "--content", tmp_path / "nothing", code=1)
-    assert len(result.stderr.splitlines()) == 2
+    assert len(result.stdout.splitlines()) == 2 and result.stderr == ""
+
+
+@pytest.mark.parametrize(
+    ("place", "where", "up", "option"),
+    [
+        ("", "is itself a content folder", "cd ..", "--content ."),
+        (
+            "series/garden-year",
+            "lies in the content folder '../..'",
+            "cd ../../..",
+            "--content ../..",
+        ),
+    ],
+)
+@pytest.mark.parametrize(
+    "words", [("proof",), ("build",), ("begin", "--yes"), ("chart", "count", "fern")]
+)
+def test_from_inside_of_the_content_the_way_out_is_told(
+    run, tmp_path, monkeypatch, words, place, where, up, option
+):
+    """What is advised otherwise would make or look for a content/content."""
+    content = build(tmp_path / "content")
+    before = sorted(content.rglob("*"))
+    monkeypatch.chdir(content / place)
+    told = run(*words, code=2).stderr
+    assert f"there is no folder 'content' here, and this folder {where}" in told
+    assert up in told and told.endswith(f"add {option}\n")
+    assert sorted(content.rglob("*")) == before
+    assert "All is well" in run("proof", *option.split()).stdout
+
+
+def test_a_new_content_folder_may_be_begun_anywhere_where_it_is_named(run, tmp_path, monkeypatch):
+    monkeypatch.chdir(build(tmp_path / "content"))
+    run("begin", "--yes", "--content", "content")
+    assert (tmp_path / "content/content/series").is_dir()
+
+
+def test_of_a_broken_file_it_is_told_that_its_rest_was_not_looked_at_and_of_others_all(
+    run, tmp_path
+):
+    """A quote that is not closed, with another slip below it; slips in files that it names and that name it."""
+    content = build(
+        tmp_path / "content",
+        {
+            PATTERN: TINY[PATTERN]
+            .replace("about: A fern", 'about: "A fern')
+            .replace("credits:", "thanks:"),
+            CHART: "rrbb\nrk.\n",
+            SERIES: ("licence:", "licenze:"),
+            CLOTH: ("weave: ", "weave: w"),
+        },
+    )
+    lines = run("proof", "--content", content, code=1).stdout.splitlines()
+    told = {line.rpartition("[")[2]: line for line in lines if line.startswith(f"{content}/")}
+    assert set(told) == {"quote-open]", "row-ragged]", "name-unknown]", "choice-unknown]"}
+    for code, line in told.items():
+        assert ("; the rest of this file was not looked at [" in line) == (code == "quote-open]")
 
 
 def test_a_name_that_does_not_exist_is_answered_with_the_nearest(run):

@@ -58,7 +58,9 @@ def edit(desk: Path, text: str) -> None:
 def test_wrong_content_is_1(desk, command):
     (desk / "content" / CHART).write_text("rrbb\nr?..\n")
     said = run(command, folder=desk, code=1)
-    assert f"content/{CHART}:2:2: " in said.stderr and "1 thing to mend" in said.stderr
+    where, other = (said.stdout, said.stderr) if command == "proof" else (said.stderr, said.stdout)
+    assert f"content/{CHART}:2:2: " in where and "1 thing to mend" in where
+    assert "content/" not in other
     assert not (desk / "build").exists()
 
 

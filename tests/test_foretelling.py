@@ -271,4 +271,4 @@ def test_content_that_is_wrong_is_said_first(tmp_path):
     (tmp_path / "build").mkdir()
     (tmp_path / "build" / "manifest.json").write_text("{}")
     said = run("proof", "--content", content, "--against", "build", folder=tmp_path, code=1)
-    assert "1 thing to mend" in said.stderr and "A build would" not in said.stdout
+    assert "1 thing to mend" in said.stdout and "A build would" not in said.stdout

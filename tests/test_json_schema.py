@@ -138,8 +138,8 @@ def test_nothing_is_listed_as_unseen_that_a_schema_always_sees(judged):
         (
             "series/a/series.yaml",
             "release: {}",
-            ("2027-01-15 09:00 Europe/London",),
-            ("2027-01-15", "2027-13-01 09:00 Europe/London", "1999-01-01 09:00 Europe/London"),
+            ("2027-01-15", "2027-01-15 09:00 Europe/London"),
+            ("15 January 2027", "2027-01-15 09:00", "2027-13-01 09:00 Europe/London", "1999-01-01 09:00 Europe/London"),
         ),
         ("series/a/series.yaml", "address: {}", ("https://almanac.example.org/",), ("almanac.example.org", "ftp://a.b")),
     ],

@@ -74,7 +74,7 @@ def test_a_fault_cannot_be_laid_aside(tmp_path, capsys):
     with pytest.raises(SystemExit) as ended:
         main(["proof", "--content", str(content)])
     assert ended.value.code == 1
-    assert "there is no kind of advice 'reference-unknown'" in capsys.readouterr().err
+    assert "there is no kind of advice 'reference-unknown'" in capsys.readouterr().out
 
 
 def test_a_release_passes_when_all_advice_is_laid_aside(tmp_path, capsys):

@@ -7,13 +7,13 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from packetgen.load.dates import (
-    MONTHS,
     WEEKDAYS,
     read_day,
     read_days_before,
     read_moment,
     read_rule,
 )
+from packetgen.load.spoken_days import MONTHS
 from packetgen.model import DateRule
 
 
@@ -130,3 +130,28 @@ def test_a_time_that_comes_twice_is_the_first():
     01:30 is first in summer time.
     """
     assert read_moment("2027-10-31 01:30 Europe/London", refuse).utcoffset() == timedelta(hours=1)
+
+
+@given(st.dates(date(2000, 1, 1), date(2100, 12, 31)))
+def test_a_day_alone_begins_with_its_first_minute(day):
+    moment = read_moment(day.isoformat(), refuse)
+    assert moment.isoformat() == f"{day.isoformat()}T00:00:00+00:00"
+
+
+@pytest.mark.parametrize(
+    ("said", "hint"),
+    [
+        ("1 May 2027", "write 2027-05-01, or with hour and place 2027-05-01 09:00 Europe/London"),
+        (
+            "May 1st, 2027 8:30",
+            "write 2027-05-01, or with hour and place 2027-05-01 8:30 Europe/London",
+        ),
+        ("2027/5/1", "write 2027-05-01, or with hour and place 2027-05-01 09:00 Europe/London"),
+        ("1 May 1027", "write 2027-01-15, or with hour and place 2027-01-15 09:00 Europe/London"),
+        ("in spring", "write 2027-01-15, or with hour and place 2027-01-15 09:00 Europe/London"),
+    ],
+)
+def test_of_a_release_in_other_words_the_day_that_is_meant_is_offered_first(said, hint):
+    told = []
+    assert read_moment(said, lambda code, offset=0, **facts: told.append((code, facts))) is None
+    assert [facts["hint"] for code, facts in told if code == "moment-form"] == [hint]

@@ -1,6 +1,7 @@
 """The finishing piece drawn to scale, and designs laid on its panel side by side."""
 
 from dataclasses import replace
+from datetime import date
 from xml.etree import ElementTree
 
 import pytest
@@ -13,7 +14,10 @@ from packetgen.reckon.figures import figures
 from packetgen.reckon.fit import fit
 from packetgen.reckon.paint import front_hex
 from packetgen.reckon.sizes import Size
+from packetgen.render.faces import font_css, font_files
+from packetgen.render.pdf import documents
 from packetgen.render.room_left import in_a_row, laid_on_panel
+from tests.read_back import Document
 from tests.stitching import SAGE, option, pattern, piece
 
 SVG = "{http://www.w3.org/2000/svg}"
@@ -69,9 +73,55 @@ def test_the_whole_piece_says_its_size_in_both_systems():
     assert said == [
         "5.91 in × 3.94 in",
         "15.0 cm × 10.0 cm",
-        "7.87 in  20.0 cm",
-        "7.09 in  18.0 cm",
+        "7.87 in · 20.0 cm",
+        "7.09 in · 18.0 cm",
     ]
+
+
+def test_every_size_is_written_in_the_middle_of_what_it_measures():
+    """By hand: the piece is 200 × 180 mm, and the card lies in its middle."""
+    size_in, size_cm, across, upright = shapes(
+        piece_drawing(piece(), fit(DESIGN, 1.0, piece()), DESIGN), "text"
+    )
+    for text in (size_in, size_cm, across, upright):
+        assert text.get("text-anchor") == "middle"
+    assert [float(text.get("x")) for text in (size_in, size_cm, across)] == [100, 100, 100]
+    assert float(upright.get("y")) == 90 and upright.get("transform").startswith("rotate(-90")
+    assert float(size_in.get("y")) < 90 < float(size_cm.get("y"))
+
+
+def test_the_engine_of_the_packet_puts_the_middle_there_too():
+    """Read back with pdfminer; a millimetre of the drawing is one of the page here."""
+    svg = piece_drawing(piece(), fit(DESIGN, 1.0, piece()), DESIGN)
+    left, top, wide, high = map(float, ElementTree.fromstring(svg).get("viewBox").split(","))
+    html = (
+        f"<html lang='en'><head><title>A board</title><style>{font_css('asset:')} @page {{ size: 400mm 400mm; "
+        f"margin: 0 }} body {{ margin: 0 }} img {{ display: block; width: {wide}mm }}</style></head>"
+        "<body><img src='asset:piece.svg' alt='A board'></body></html>"
+    )
+    assets = {"piece.svg": svg.encode(), **font_files()}
+    made = documents(
+        html, assets, b"board", {}, (400, 400), {"only": (400, 400)}, {}, date(2027, 1, 15)
+    )
+    letters = Document(made["only"]).letters[0]
+    per_mm = 72 / 25.4
+    lines: dict[tuple[int, int], list[float]] = {}
+    for letter in letters:
+        if letter.upright:
+            lines.setdefault(round(letter.y0), []).extend((letter.x0, letter.x1))
+    assert len(lines) == 3
+    for ends in lines.values():
+        assert (min(ends) + max(ends)) / 2 / per_mm + left == pytest.approx(100, abs=1)
+    turned = [y for one in letters if not one.upright for y in (one.y0, one.y1)]
+    assert 400 - (min(turned) + max(turned)) / 2 / per_mm + top == pytest.approx(90, abs=1)
+
+
+@given(st.floats(20, 190), st.floats(20, 170))
+def test_the_size_is_never_wider_than_the_stitching_it_stands_on(width_mm, height_mm):
+    """Reckoned with 0.6 em a letter, more than the mean of any face that words are set in (from memory)."""
+    small = Size(width_mm, height_mm)
+    for text in shapes(piece_drawing(piece(), fit(small, 1.0, piece()), small), "text")[:2]:
+        assert len(text.text) * 0.6 * float(text.get("font-size")) <= width_mm
 
 
 def test_a_part_is_drawn_in_the_paint_of_its_front():

@@ -88,12 +88,15 @@ def test_of_a_chapter_faults_come_first_then_advice_then_praise(tmp_path):
 # --- on the terminal --------------------------------------------------------------------------------
 
 
-def test_every_problem_is_one_whole_line_on_the_error_output(content):
+def test_every_problem_is_one_whole_line_below_the_pattern_that_it_is_about(content):
+    """All that a proof finds is its output; the other one is for what keeps it from looking."""
     done = run("--content", content)
-    assert done.stderr.splitlines()
-    for line in done.stderr.splitlines():
+    assert done.stderr == ""
+    told = [line for line in done.stdout.splitlines() if line.startswith(f"{content}/")]
+    assert told
+    for line in told:
         assert re.fullmatch(rf"{content}/[^:]+:\d+:\d+: advice: \S.*; \S.* \[[a-z-]+\]", line)
-    assert "advice" not in done.stdout.partition("All is well")[0]
+    assert done.stdout.count("advice: ") == len(told)
 
 
 def test_a_content_folder_that_is_not_there_is_told_in_one_line_without_a_chapter(
@@ -101,8 +104,7 @@ def test_a_content_folder_that_is_not_there_is_told_in_one_line_without_a_chapte
 ):
     monkeypatch.chdir(tmp_path)
     done = run(code=1)
-    assert done.stdout == ""
-    told, ended = done.stderr.splitlines()
+    told, ended = done.stdout.splitlines()
     assert told.startswith("content/:1:1: there is no such folder; ")
     assert ended == "1 thing to mend; nothing was written."
 
@@ -117,7 +119,7 @@ def test_praise_is_told_in_few_lines_that_stand_below_one_another(content):
 
 def test_the_last_line_counts_what_was_found(content):
     done = run("--content", content)
-    advice = len(done.stderr.splitlines())
+    advice = done.stdout.count(": advice: ")
     last = done.stdout.splitlines()[-1]
     assert re.fullmatch(
         rf"All is well: 1 pattern checked, nothing to mend; {advice} things to think of, \d+ well done\.",
@@ -137,9 +139,9 @@ def test_colour_comes_only_where_a_terminal_shows_some(content):
 
 
 def test_strict_lets_no_advice_pass_and_says_how_much_there_is(content):
-    advice = len(run("--content", content).stderr.splitlines())
+    advice = run("--content", content).stdout.count(": advice: ")
     done = run("--content", content, "--strict", code=1)
-    assert done.stderr.splitlines()[-1] == f"{advice} things to think of: --strict lets none pass."
+    assert done.stdout.splitlines()[-1] == f"{advice} things to think of: --strict lets none pass."
 
 
 def test_strict_passes_what_nothing_is_said_of(tmp_path):
@@ -149,7 +151,7 @@ def test_strict_passes_what_nothing_is_said_of(tmp_path):
 
 def test_strict_leaves_a_fault_what_it_is(content):
     (content / CHART).write_text("rrbb\nr?..\n")
-    assert "1 thing to mend" in run("--content", content, "--strict", code=1).stderr
+    assert "1 thing to mend" in run("--content", content, "--strict", code=1).stdout
 
 
 # --- the page ---------------------------------------------------------------------------------------
@@ -227,7 +229,7 @@ def test_faults_are_on_the_page_too_also_where_nothing_could_be_read(content, tm
     assert shown.headings == [FERN, "Faults: to mend"]
     assert "The mark '?' at column 2, row 2 is not in the key." in shown.words
     done = run("--content", content, "--report", tmp_path / "proof.html", code=1)
-    assert done.stderr.splitlines()[-1] == "1 thing to mend."
+    assert done.stdout.splitlines()[-1] == "1 thing to mend."
 
 
 def test_words_of_an_author_are_words_on_the_page(tmp_path):

@@ -1,5 +1,6 @@
 """An editor says of a pattern what a buyer would complain of, and praises only what is so."""
 
+import re
 from dataclasses import replace
 
 import pytest
@@ -197,7 +198,17 @@ def test_one_cloth_that_is_tight_spoils_the_praise_of_all():
         short.startswith("fits") for short in praised(figures(pattern(*MANY, cloths=both), narrow))
     )
     wide = praised(figures(pattern(*MANY, cloths=both), piece()))
-    assert "fits on all 2 cloths" in wide
+    assert "fits on both cloths" in wide
+    three = (option(14), option(16), option(28))
+    assert "fits on all 3 cloths" in praised(figures(pattern(*MANY, cloths=three), piece()))
+
+
+def test_a_cover_that_is_everywhere_the_same_is_one_share():
+    one = praised(figures(pattern(*MANY), piece()))["covers well"]
+    assert re.match(r"Full crosses cover \d+ % of the cloth", one)
+    two = praised(figures(pattern(*MANY, cloths=(option(14), option(16))), piece()))["covers well"]
+    low, high = map(int, re.match(r"Full crosses cover (\d+) to (\d+) % of", two).groups())
+    assert low < high
 
 
 def test_a_stitch_alone_spoils_the_praise():

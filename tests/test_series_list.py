@@ -145,3 +145,7 @@ def test_the_kit_of_a_series_lists_its_finishing_once_when_asked():
     assert [row["quantity"] for row in lines if row["item"] == "washer"] == ["32"]
     listed = json.loads(kit_of_all("--finishing", "--format", "json"))["finishing"]
     assert {row["name"] for row in listed} >= {"soft sage", "wood glue", "wood screw", "magnet"}
+    (thin, *_) = [
+        row for row in finishing_rows(series_list(designs((20, 20)), BOARD)) if row.item == "wood"
+    ]
+    assert thin.detail.endswith(" square inches, and what the saw takes besides")

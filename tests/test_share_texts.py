@@ -2,7 +2,7 @@
 
 import re
 from dataclasses import replace
-from datetime import date
+from datetime import UTC, date, datetime
 
 import pytest
 
@@ -187,6 +187,14 @@ def test_before_its_release_a_pattern_says_when_it_comes_and_nothing_else(awaite
     )
     for text in awaited.values():
         assert SPRIG.about not in text and "stitches" not in text.replace("cross stitch", "")
+
+
+def test_a_plain_day_has_no_hour_and_no_zone():
+    plain = replace(THERE, release=datetime(2027, 5, 1, tzinfo=UTC))
+    for name, text in texts(plain, BEFORE).items():
+        assert "00:00" not in text and "UTC" not in text, name
+    assert "comes out on 1 May 2027. " in texts(plain, BEFORE)["rose-short-post"]
+    assert "It begins on 1 May 2027." in texts(plain, BEFORE)[f"{YEAR.id}-long-post"]
 
 
 def test_a_series_says_what_is_out_or_when_it_begins(out, awaited):

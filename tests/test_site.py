@@ -425,6 +425,46 @@ def test_the_release_names_its_day_hour_and_zone(site):
     assert "15 January 2027, 09:00 Europe/London time, UTC+00:00" in text
 
 
+@pytest.mark.parametrize("zone", ["UTC", "Europe/London"])
+@pytest.mark.parametrize("as_of", [None, date(2027, 4, 30)])
+def test_a_release_on_a_plain_day_has_no_hour_and_no_zone(zone, as_of):
+    """A day without an hour is its first minute; on every page, before the release and after it."""
+    plain = replace(YEAR, release=datetime(2027, 5, 1, tzinfo=ZoneInfo(zone)))
+    files = site_of(plain, as_of)
+    for path in ("index.html", "sprig/index.html", "supplies.html"):
+        text = Page(files[path]).text
+        assert "00:00" not in text and "UTC+" not in text, path
+        assert ("1 May 2027" in text) or path == "supplies.html"
+    assert "Release 1 May 2027 " in Page(files["index.html"]).text
+
+
+def test_a_pattern_s_page_and_the_calendar_say_the_same_day_of_hanging():
+    """Released on 29 April, the picture for 1 May cannot go up a week before its day."""
+    late = replace(YEAR, release=datetime(2027, 4, 29, 9, tzinfo=ZoneInfo("Europe/London")))
+    files = site_of(late)
+    assert "First goes up on 29 April 2027 : swap calendar" in Page(files["sprig/index.html"]).text
+    assert "29 April 2027 A Sprig" in Page(files["index.html"]).text
+    assert "not before the release or before the day" in Page(files["index.html"]).text
+
+
+def test_all_days_of_a_list_are_told_with_their_year_or_none_is():
+    """Easter moves and needs its year; 1 May does not, unless it stands beside Easter."""
+    mixed = Page(site_of(stitching.series(SPRIG, ROSE))["index.html"]).text
+    assert "1 May 2027 May Day" in mixed and "7 March 2027 Rose Sunday" in mixed
+    fixed = Page(site_of(stitching.series(SPRIG, HOLLY))["index.html"]).text
+    assert "1 May May Day" in fixed and "21 December The shortest day" in fixed
+
+
+def test_a_welcome_of_a_line_or_two_has_no_large_first_letter():
+    def opening(words: str) -> bool:
+        series = replace(YEAR, welcome_markdown=words)
+        return 'class="welcome prose opens-large"' in site_of(series)["index.html"].decode()
+
+    assert not opening("Come in.")
+    assert not opening("Come in.\n\n" + "The gate is open. " * 30)
+    assert opening("The gate is open, and the kettle is on. " * 6)
+
+
 def test_a_pattern_s_page_gives_its_sizes(site):
     """12 stitches at 14 count: 12 / 14 in = 0.86 in = 2.2 cm; with 3 in on both sides 6.86 in,
     which is cut at 6 7/8 in."""

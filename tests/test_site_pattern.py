@@ -22,6 +22,7 @@ from packetgen.model import (
     KeyLine,
     Knot,
     Line,
+    Photo,
     Revision,
     Sells,
     Stitch,
@@ -63,6 +64,27 @@ def text_of(html: str) -> str:
 
 def section(html: str, anchor: str) -> str:
     return re.search(f'<section id="{anchor}".*?</section>', html, re.DOTALL)[0]
+
+
+# --- the picture ----------------------------------------------------------------------------------
+
+IMPRESSION = "The picture is drawn, to give an impression; the chart has other and finer stitches."
+
+
+def test_a_reader_is_told_that_a_drawn_picture_is_not_the_chart():
+    """Not where it is a photograph, nor where the chart is given away and the picture shows all of it."""
+    assert IMPRESSION in text_of(page_of(stitching.pattern("mm")))
+    assert IMPRESSION in text_of(page_of(stitching.pattern("mm", given_away=("packet",))))
+    photo = Photo(b"\xff\xd8", 900, 960)
+    assert IMPRESSION not in text_of(page_of(stitching.pattern("mm", photo=photo)))
+    assert IMPRESSION not in text_of(page_of(stitching.pattern("mm", given_away=("chart",))))
+
+
+def test_one_time_serves_both_paces_where_they_are_the_same():
+    """Two stitches are done within the hour by any hand."""
+    assert "Time less than an hour at any pace" in text_of(page_of(stitching.pattern("mm")))
+    long = text_of(page_of(stitching.pattern(*["m" * 60] * 50)))
+    assert "Time 15 hours at a quick pace, 30 hours at a slow one" in long
 
 
 # --- sizes, drawn ---------------------------------------------------------------------------------

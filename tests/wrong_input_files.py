@@ -231,6 +231,16 @@ CASES = (
         "series/garden-year/fern/pattern.yaml:1:12: a second colon with a space on one line; put the whole value between quotes, or start a new line",
     ),
     Case(
+        "a quote that only the next text's quote closes",
+        {PATTERN: ("about: A fern uncurls.", 'about: "A fern uncurls.')},
+        'series/garden-year/fern/pattern.yaml:3:8: the quote " that opens here is not closed; write the same sign again at the end of the text',
+    ),
+    Case(
+        "the same between the braces of a card",
+        {MOSS: ("name: Moss Stranded", 'name: "Moss Stranded')},
+        'threads/moss.yaml:1:7: the quote " that opens here is not closed; write the same sign again at the end of the text',
+    ),
+    Case(
         "a colon missing",
         {MOSS: ("length: 8 m", "length 8 m")},
         "threads/moss.yaml:6:1: 'length 8 m' has no colon and no value; write a name, a colon, a space and the value",
@@ -248,7 +258,7 @@ CASES = (
     Case(
         "a space missing after a colon between braces",
         {PATTERN: (KEY_LINE, '  r: {moss: E2, spool:"10"}\n')},
-        "series/garden-year/fern/pattern.yaml:9:17: no colon with a space stands after 'spool'; write spool: \"10\"",
+        "series/garden-year/fern/pattern.yaml:9:17: no colon with a space stands after 'spool'; put a space after the colon: spool: \"10\"",
     ),
     Case(
         "a colon missing after a name that a colour must have",
@@ -263,7 +273,22 @@ CASES = (
     Case(
         "a space missing after a colon",
         {MOSS: ("length: 8 m", "length:8 m")},
-        "threads/moss.yaml:6:1: 'length:8 m' has no colon and no value; write a name, a colon, a space and the value",
+        "threads/moss.yaml:6:1: no space stands after the colon of 'length'; put one there: length: 8 m",
+    ),
+    Case(
+        "a space missing after a colon in the first line",
+        {MOSS: ("name: Moss Stranded", "name:Moss Stranded")},
+        "threads/moss.yaml:1:1: no space stands after the colon of 'name'; put one there: name: Moss Stranded",
+    ),
+    Case(
+        "a space missing before a brace, and a remark behind it",
+        {PATTERN: (KEY_LINE, '  r:{moss: E2, spool: "10"}   # brick\n')},
+        "series/garden-year/fern/pattern.yaml:9:3: no space stands after the colon of 'r'; put one there: r: {moss: E2, spool: \"10\"}",
+    ),
+    Case(
+        "a space missing before a text with commas",
+        {PATTERN: ('path: "1,1 4,1 4,2.5"', 'path:"1,1 3,2 4,2.5"')},
+        "series/garden-year/fern/pattern.yaml:13:17: no colon with a space stands after 'path'; put a space after the colon: path: \"1,1 3,2 4,2.5\"",
     ),
     Case(
         "a line set in too far",

@@ -8,7 +8,7 @@ that it then says. (That folder's own pattern is so small that a whole skein of 
 
 from collections.abc import Mapping
 
-from tests.content_builder import FERN, FINISH, MOSS, PATTERN, SERIES, TINY, Change, picture
+from tests.content_builder import CHART, FERN, FINISH, MOSS, PATTERN, SERIES, TINY, Change, picture
 from tests.wrong_input_case import Case
 
 _WORDY = "stitching and for that of your friends and neighbours, in any number that your own two hands can make"
@@ -52,6 +52,16 @@ CASES = (
         "words that only ask for the author's own",
         {f"{FERN}/story.md": "A story of this series.\n\nWrite here where the design comes from, which readers see beside the picture before they buy, and why it was drawn that way.\n"},
         "series/garden-year/fern/story.md:3:1: advice: the text is still the example that it began with; put your own in its place, or take it out",
+    ),
+    review_case(
+        "a remark which says that a chart is an example",
+        {CHART: "# EXAMPLE: a sprig in a frame. Draw your own.\n" + TINY[CHART]},
+        "series/garden-year/fern/chart.txt:1:1: advice: what begin wrote as an example is still marked as one: 'a sprig in a frame'; put your own in its place, and take this remark out",
+    ),
+    review_case(
+        "a remark which says that what stands on a label is an example",
+        {MOSS: f"{SHORT_SKEINS}# EXAMPLE: weight and length. Look at your label.\n# EXAMPLE: colours.\n"},
+        "threads/moss.yaml:12:1: advice: what begin wrote as an example is still marked as one: 'weight and length'; put your own in its place, and take this remark out",
     ),
     review_case(
         "a length a little too short",

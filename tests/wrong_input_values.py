@@ -249,7 +249,7 @@ CASES = (
     Case(
         "a date in words",
         {PATTERN: ("date: 2026-11-25", "date: 25 November 2026")},
-        "series/garden-year/fern/pattern.yaml:27:12: '25 November 2026' is not a date; write year-month-day, for example 2026-11-25",
+        "series/garden-year/fern/pattern.yaml:27:12: '25 November 2026' is not a date; write 2026-11-25",
     ),
     Case(
         "a date of the last century",
@@ -269,7 +269,7 @@ CASES = (
     Case(
         "a release without a time zone",
         {SERIES: ("2027-01-15 09:00 Europe/London", "2027-01-15 09:00")},
-        "series/garden-year/series.yaml:3:10: '2027-01-15 09:00' is not a date with time and time zone; write it like 2027-01-15 09:00 Europe/London",
+        "series/garden-year/series.yaml:3:10: '2027-01-15 09:00' is neither a day nor a day with hour and place; write 2027-01-15, or with hour and place 2027-01-15 09:00 Europe/London",
     ),
     Case(
         "a time zone misspelt",
@@ -297,15 +297,30 @@ CASES = (
         "series/garden-year/series.yaml:3:10: there is no day '2027-02-30'; February 2027 has 28 days",
     ),
     Case(
+        "a release in words",
+        {SERIES: ("2027-01-15 09:00 Europe/London", "on 1 May 2027 at 10:30")},
+        "series/garden-year/series.yaml:3:10: 'on 1 May 2027 at 10:30' is neither a day nor a day with hour and place; write 2027-05-01, or with hour and place 2027-05-01 10:30 Europe/London",
+    ),
+    Case(
+        "a date in words, the month first",
+        {PATTERN: ("date: 2026-11-25", "date: November 25th 2026")},
+        "series/garden-year/fern/pattern.yaml:27:12: 'November 25th 2026' is not a date; write 2026-11-25",
+    ),
+    Case(
+        "a date without its noughts",
+        {PATTERN: ("date: 2026-11-25", "date: 2026-7-1")},
+        "series/garden-year/fern/pattern.yaml:27:12: '2026-7-1' is not a date; write 2026-07-01",
+    ),
+    Case(
         "a release in words on a day that does not exist",
         {SERIES: ("2027-01-15 09:00 Europe/London", "30 February 2027")},
-        "series/garden-year/series.yaml:3:10: '30 February 2027' is not a date with time and time zone; write it like 2027-01-15 09:00 Europe/London",
+        "series/garden-year/series.yaml:3:10: '30 February 2027' is neither a day nor a day with hour and place; write 2027-01-15, or with hour and place 2027-01-15 09:00 Europe/London",
         "series/garden-year/series.yaml:3:10: there is no day '30 February 2027'; February 2027 has 28 days",
     ),
     Case(
         "a release without a time zone, on a day and at a time that do not exist",
         {SERIES: ("2027-01-15 09:00 Europe/London", "2027-04-31 25:00")},
-        "series/garden-year/series.yaml:3:10: '2027-04-31 25:00' is not a date with time and time zone; write it like 2027-01-15 09:00 Europe/London",
+        "series/garden-year/series.yaml:3:10: '2027-04-31 25:00' is neither a day nor a day with hour and place; write 2027-01-15, or with hour and place 2027-01-15 09:00 Europe/London",
         "series/garden-year/series.yaml:3:10: there is no day '2027-04-31'; April has 30 days",
         "series/garden-year/series.yaml:3:21: there is no time '25:00' on that day; hours go from 00 to 23, minutes from 00 to 59",
     ),

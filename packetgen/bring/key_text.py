@@ -7,6 +7,7 @@ import re
 from collections.abc import Collection, Mapping, Sequence
 from dataclasses import dataclass
 
+from packetgen.bring.offers import without_offers
 from packetgen.load.yaml_nodes import GroupNode, ListNode, Node, TextNode
 from packetgen.model import Colour, Stitch, ThreadCard
 from packetgen.reckon.colour import blended
@@ -97,7 +98,9 @@ def with_key(text: str, pattern: GroupNode, kept: Collection[str], new: Sequence
         for (key, _), first, after in zip(entries, starts, [*starts[1:], end + 1]):
             old += lines[first - 1 : after - 1] if key.value in kept else []
         head = lines[where - 1]
-    return "\n".join((*lines[: where - 1], head, *old, *new, *lines[end:]))
+    gone = {key.value for key, _ in entries} - set(kept)
+    above, below = (without_offers(part, gone) for part in (lines[: where - 1], lines[end:]))
+    return "\n".join((*above, head, *old, *new, *below))
 
 
 def without_entries(text: str, pattern: GroupNode, names: Collection[str]) -> str:

@@ -42,7 +42,7 @@ def read_chart(pixels: Pixels, how: Reading, path: str, problems: Problems) -> D
         return None
     found, told = _raster(pixels, how)
     if isinstance(found, Comb) and how.cell_px is None and not found.believed:
-        problems.add(Place(path), "bring-cell-unsure", cell=f"{found.cell_px:.4g}")
+        problems.add(Place(path), "bring-cell-unsure", cell=f"{sure_px(found):.4g}")
         return None
     width, height = (found.across.number, found.down.number) if found else size
     if how.cell_px is not None and min(width, height) < 1:
@@ -80,7 +80,7 @@ def _raster(pixels: Pixels, how: Reading) -> tuple[Found | Comb | None, tuple[st
     found = found_in(pixels.rgba)
     if found is None:
         return None, ("one pixel is one stitch",)
-    return found, (f"a stitch was found to be {counted_px(found.cell_px)} wide",)
+    return found, (f"a stitch was found to be {counted_px(sure_px(found))} wide",)
 
 
 def found_in(rgba: np.ndarray) -> Found | Comb | None:
@@ -105,8 +105,17 @@ def _more_than_drawn(rgba: np.ndarray) -> bool:
     return False
 
 
+def sure_px(found: Found | Comb) -> float:
+    """The size of a stitch with no more places than are sure: so many stitches of that size are as long as
+    those that were found, to the pixel."""
+    most = max(found.across.number, found.down.number)
+    rounded = (round(found.cell_px * parts) / parts for parts in (1, 10, 4))
+    return next((px for px in rounded if abs(px - found.cell_px) * most < 1), found.cell_px)
+
+
 def counted_px(length: float) -> str:
-    return f"{length:.0f} px" if float(length).is_integer() else f"{length:.2f} px"
+    """(4, 4.5, 4.333…) → '4 px', '4.5 px', '4.33 px'."""
+    return f"{length:.2f}".rstrip("0").rstrip(".") + " px"
 
 
 def _is_even(pixels: Pixels, cell_px: int) -> bool:

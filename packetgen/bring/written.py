@@ -10,6 +10,7 @@ import numpy as np
 
 from packetgen.bring.chart_text import first_line, remarks_of, rows_of
 from packetgen.bring.drawing import Drawing, Wish
+from packetgen.bring.headings import headings
 from packetgen.bring.key_text import KnownLine
 from packetgen.diagnostics import MOST_ALIKE, Place, Problems
 from packetgen.load.chart import LARGEST
@@ -18,6 +19,7 @@ from packetgen.model import BARE, Colour, Stitch
 from packetgen.reckon.colour import channels
 
 _HEX = re.compile(r"#([0-9a-f]{3}|[0-9a-f]{6})", re.IGNORECASE)
+_HEADINGS_SHOWN = 3  # enough to know them by
 _LEGEND = re.compile(r"#\s+(\S)\s+(\S+)")
 
 
@@ -67,9 +69,36 @@ def read_table(text: str, path: str, codes: Codes, problems: Problems) -> Drawin
         except csv.Error:
             problems.add(Place(path, number), "table-row", row=number)
             return None
-    return _drawing(
-        rows, path, 1, lambda code: codes.listed(code) or codes.meaning(code), codes, "", problems
-    )
+
+    def meaning(code: str) -> tuple[str, Wish] | None:
+        return codes.listed(code) or codes.meaning(code)
+
+    if max(len(rows), *map(len, rows)) <= LARGEST:
+        rows = _without_headings(rows, path, meaning, codes, problems)
+    return _drawing(rows, path, 1, meaning, codes, "", problems)
+
+
+def _without_headings(
+    rows: list[list[str]],
+    path: str,
+    meaning: Callable[[str], tuple[str, Wish] | None],
+    codes: Codes,
+    problems: Problems,
+) -> list[list[str]]:
+    """The rows to look through for further faults; headings are told as one."""
+    across, down = headings(rows, lambda field: meaning(field) is not None)
+    for place, where, fields in (
+        (Place(path), "row 1", across),
+        (Place(path, 1 + bool(across)), "column 1", down),
+    ):
+        words = [field for field in fields if field != BARE]
+        if words:
+            more = ", …" if len(words) > _HEADINGS_SHOWN else ""
+            what = ", ".join(said(word) for word in words[:_HEADINGS_SHOWN]) + more
+            example = f"--code {said(f'{words[0]}={codes.card[0].number}')}"
+            problems.add(place, "bring-headings", where=where, what=what, example=example)
+    rows = [[BARE] * len(row) if across and not n else row for n, row in enumerate(rows)]
+    return [[BARE, *row[1:]] if down and row else row for row in rows]
 
 
 def read_signs(text: str, path: str, codes: Codes, problems: Problems) -> Drawing | None:

@@ -10,8 +10,8 @@ from packetgen.units import centimetres, inches
 
 _INK, _DIMENSION = "#2b2b28", "#55554f"
 _LINEN, _WOOD, _TRIM, _TAKEN = "#e2ddd1", "#eee9df", "#a9a79c", "#c9c7bd"
-# Room round the piece for dimensions, and round the panel alone, mm.
-_ROOM, _ROOM_OF_PANEL = 32.0, 3.0
+# Room at the sides of the piece for dimensions, below it, above it, and round the panel alone, mm.
+_ROOM, _ROOM_BELOW, _ROOM_ABOVE, _ROOM_OF_PANEL = 32.0, 27.0, 4.0, 3.0
 
 
 def piece_drawing(
@@ -23,9 +23,9 @@ def piece_drawing(
     xs = [x for _, outline in placed for x, _ in outline]
     ys = [y for _, outline in placed for _, y in outline]
     left, top, right, bottom = min(xs), min(ys), max(xs), max(ys)
-    width, height = right - left + 2 * _ROOM, bottom - top + 2 * _ROOM
+    width, height = right - left + 2 * _ROOM, bottom - top + _ROOM_ABOVE + _ROOM_BELOW
     drawing = svgwrite.Drawing(size=(f"{width:.2f}", f"{height:.2f}"), debug=False)
-    drawing.viewbox(left - _ROOM, top - _ROOM, width, height)
+    drawing.viewbox(left - _ROOM, top - _ROOM_ABOVE, width, height)
     for part, outline in placed:
         shape = drawing.polygon(outline).fill(front_hex(part))
         shape.stroke(_INK, width=0.8)
@@ -82,20 +82,17 @@ def _add_card(
 
 
 def _add_size(drawing: svgwrite.Drawing, fit: Fit, finished: Size, border_mm: float) -> None:
-    corner = (fit.at_mm[0] + border_mm, fit.at_mm[1] + border_mm)
-    middle_y = corner[1] + finished.height_mm / 2
-    _add_text(
-        drawing,
+    """The size in the middle of the stitching, in letters that it has room for."""
+    middle_x = fit.at_mm[0] + border_mm + finished.width_mm / 2
+    middle_y = fit.at_mm[1] + border_mm + finished.height_mm / 2
+    lines = (
         inches(finished.width_mm) + " × " + inches(finished.height_mm),
-        corner[0] + finished.width_mm / 2,
-        middle_y - 2,
-    )
-    _add_text(
-        drawing,
         centimetres(finished.width_mm) + " × " + centimetres(finished.height_mm),
-        corner[0] + finished.width_mm / 2,
-        middle_y + 12,
     )
+    widest = max(map(len, lines)) * _WIDE_ADVANCE
+    size_mm = min(_TEXT_MM, finished.width_mm / widest, finished.height_mm / 3)
+    for line, below_ems in zip(lines, (-0.3, 1.0)):
+        _add_text(drawing, line, (middle_x, middle_y + below_ems * size_mm), size_mm)
 
 
 def _add_dimension(
@@ -107,27 +104,35 @@ def _add_dimension(
         tick = ((x, y - 3), (x, y + 3)) if flat else ((x - 3, y), (x + 3, y))
         drawing.add(drawing.line(*tick).stroke(_DIMENSION, width=0.5))
     length = abs(end[0] - start[0]) if flat else abs(end[1] - start[1])
-    text = f"{inches(length)}  {centimetres(length)}"
+    text = f"{inches(length)} · {centimetres(length)}"
     middle = ((start[0] + end[0]) / 2, (start[1] + end[1]) / 2)
     if flat:
-        _add_text(drawing, text, middle[0], middle[1] + 13)
+        _add_text(drawing, text, (middle[0], middle[1] + 13))
     else:
-        _add_text(drawing, text, middle[0] - 5, middle[1], turned=True)
+        _add_text(drawing, text, (middle[0] - 5, middle[1]), turned=True)
 
 
-# Mean width of a figure in the text face, in ems: keeps text in the middle without an anchor, which
-# the PDF engine would turn into a separate object.
-_MEAN_ADVANCE = 0.53
 _TEXT_MM = 11.0
+# Of a letter in the widest of faces, in ems: only to keep a line within the stitching.
+_WIDE_ADVANCE = 0.65
 
 
 def _add_text(
-    drawing: svgwrite.Drawing, text: str, x: float, y: float, turned: bool = False
+    drawing: svgwrite.Drawing,
+    text: str,
+    middle: tuple[float, float],
+    size_mm: float = _TEXT_MM,
+    turned: bool = False,
 ) -> None:
-    half = len(text) * _MEAN_ADVANCE * _TEXT_MM / 2
-    at = (round(x, 2), round(y + half, 2)) if turned else (round(x - half, 2), round(y, 2))
+    """One line with the middle of its foot at `middle`, whatever face it is set in."""
+    at = (round(middle[0], 2), round(middle[1], 2))
     written = drawing.text(
-        text, insert=at, font_size=_TEXT_MM, font_family="Packet Text", fill=_INK
+        text,
+        insert=at,
+        font_size=round(size_mm, 2),
+        font_family="Packet Text",
+        text_anchor="middle",
+        fill=_INK,
     )
     if turned:
         written.rotate(-90, at)

@@ -1,10 +1,9 @@
 """`packetgen begin`"""
 
-import shlex
 import sys
 from datetime import UTC, datetime, timedelta
 from pathlib import Path
-from typing import TYPE_CHECKING, NoReturn
+from typing import TYPE_CHECKING
 
 import click
 
@@ -21,17 +20,23 @@ from packetgen.cli.begin_questions import (
     folder_for,
     one_of,
 )
-from packetgen.cli.common import content_option, nothing_written, say_problems
-from packetgen.cli.ending import stop
+from packetgen.cli.begin_writing import closing_words, write_down
+from packetgen.cli.common import (
+    FileThere,
+    content_option,
+    nothing_written,
+    say_problems,
+)
 from packetgen.cli.saying import say
 from packetgen.starting import USUAL
 
 if TYPE_CHECKING:
     from packetgen.model import Designer, Faces, Series
     from packetgen.pipeline.beginnings import Found
-    from packetgen.starting.files import Files, NewPattern
+    from packetgen.starting.files import NewPattern
 
 _WEEKS_AHEAD = 4  # that a pattern comes out, where its series is out already
+_WHEN = "The day it comes out, such as 2027-05-01 (or 2027-05-01 09:00 Europe/London)"
 
 
 @click.command("begin")
@@ -42,7 +47,8 @@ _WEEKS_AHEAD = 4  # that a pattern comes out, where its series is out already
     "--release",
     type=RELEASE,
     metavar="DAY",
-    help="When it may be shown: 2027-05-01, or '2027-05-01 09:00 Europe/London'.",
+    help="The day it comes out, 2027-05-01; with an hour and its place: '2027-05-01 09:00 Europe/London'. "
+    "[default: today; of a pattern whose series is out already, in 4 weeks]",
 )
 @click.option("--pattern", type=PATTERN, metavar="TITLE", help="The title of the pattern.")
 @click.option("--threads", type=THREADS, metavar="NAME", help="What your thread is called.")
@@ -60,7 +66,8 @@ _WEEKS_AHEAD = 4  # that a pattern comes out, where its series is out already
 )
 @click.option(
     "--face",
-    type=click.Path(exists=True, dir_okay=False, path_type=Path),
+    type=FileThere(".ttf", ".otf", ".woff2"),
+    metavar="FILE",
     help="A font file for the text of a new series, where its words need letters of other scripts.",
 )
 @click.option(
@@ -149,7 +156,6 @@ def _on_terminal() -> bool:
 
 
 def _begin_series(given: Given) -> None:
-    from packetgen.starting.asking import as_moment
     from packetgen.starting.files import NewSeries, pieces_folder, series_files
 
     if given.within is not None:
@@ -164,7 +170,7 @@ def _begin_series(given: Given) -> None:
         given.designer, "Your name, as readers see it", DESIGNER, "A Gardener", faces
     )
     today = datetime.now(UTC).date().isoformat()
-    release = given.or_asked(given.release, "The day it comes out", RELEASE, today)
+    release = given.or_asked(given.release, _WHEN, RELEASE, today)
     pattern_title = given.words(
         given.pattern, "The title of its first pattern", PATTERN, "A Sprig by the Gate", faces
     )
@@ -173,11 +179,13 @@ def _begin_series(given: Given) -> None:
         given.threads, "What your thread is called", THREADS, "My Stranded Cotton", faces
     )
     face_name = f"face{given.face.suffix}" if given.face else ""
-    new = NewSeries(folder, title, as_moment(release, "UTC"), designer, threads, face_name)
-    pattern = _pattern(given, pattern_folder, pattern_title, USUAL, revised=min(today, release))
+    new = NewSeries(folder, title, release.strip(), designer, threads, face_name)
+    pattern = _pattern(given, pattern_folder, pattern_title, USUAL, issued=release)
     files = series_files(new, pattern)
     given_files = {f"series/{folder}/{face_name}": face} if face else {}
-    _write(given, new.folder, files, (f"series/{folder}", pieces_folder()), given_files)
+    write_down(given, new.folder, files, (f"series/{folder}", pieces_folder()), given_files)
+    places = f"series/{folder}/series.yaml", f"series/{folder}/{pattern_folder}/pattern.yaml"
+    closing_words(given, "today, " + release, places)
 
 
 def _begin_pattern(given: Given, found: "Found") -> None:
@@ -205,20 +213,21 @@ def _begin_pattern(given: Given, found: "Found") -> None:
     release = given.release
     if series.release <= now:
         later = (now + timedelta(weeks=_WEEKS_AHEAD)).date().isoformat()
-        release = given.or_asked(release, "The day it comes out", RELEASE, later)
+        release = given.or_asked(release, _WHEN, RELEASE, later)
     largest = largest_square(series, USUAL)
     pattern = _pattern(
         given,
         folder,
         title,
         largest,
-        revised=now.date().isoformat(),
+        issued=release or series.release.date().isoformat(),
         release=as_moment(release, zone) if release else "",
     )
     files = pattern_files(path, pattern, around_in(series, designer, found.beads))
     order = f"{path}/series.yaml"
     changed = entered((given.content / order).read_bytes(), order, series.patterns[-1].id, folder)
-    _write(given, series.id, files, (f"{path}/{folder}",), changed={order: changed})
+    write_down(given, series.id, files, (f"{path}/{folder}",), changed={order: changed})
+    closing_words(given, release and "on " + release, (f"{path}/{folder}/pattern.yaml",))
 
 
 def _face(file: Path | None) -> tuple["Faces", bytes]:
@@ -239,13 +248,13 @@ def _face(file: Path | None) -> tuple["Faces", bytes]:
 
 
 def _pattern(
-    given: Given, folder: str, title: str, usual: int, revised: str, release: str = ""
+    given: Given, folder: str, title: str, usual: int, issued: str, release: str = ""
 ) -> "NewPattern":
     from packetgen.starting.files import NewPattern
 
     wide = given.or_asked(given.wide, "Stitches of its example chart across", STITCHES, usual)
     high = given.or_asked(given.high, "Stitches of it down", STITCHES, usual)
-    return NewPattern(folder, title, wide, high, revised[:10], release)
+    return NewPattern(folder, title, wide, high, issued.strip()[:10], release)
 
 
 def _series(given: Given, there: tuple["Series", ...]) -> "Series":
@@ -260,54 +269,3 @@ def _designer(given: Given, series: "Series") -> "Designer":
     name = given.designer
     name = called.get(name.casefold(), name) if name else name
     return known[one_of(given, name, known, "designer", "designer", "designer of the series")]
-
-
-def _write(
-    given: Given,
-    series_id: str,
-    files: "Files",
-    folders: tuple[str, ...],
-    besides: dict[str, bytes] | None = None,
-    changed: dict[str, bytes] | None = None,
-) -> None:
-    """Write everything and say so, or say why not."""
-    from packetgen.pipeline.beginnings import begin
-
-    new = {path: text.encode() for path, text in files.items()} | (besides or {})
-    try:
-        begun = begin(given.content, series_id, folders, new, changed or {})
-    except OSError as error:
-        stop(
-            f"cannot write {error.filename or given.content}: {error.strerror or error}; nothing was written"
-        )
-    if begun.in_the_way:
-        _in_the_way(given.content, begun.in_the_way)
-    if begun.problems.errors:
-        say("With what is to be written there would be things to mend:", err=True)
-        say_problems(begun.problems.errors, given.content)
-        nothing_written(len(begun.problems.errors))
-    say("Written:")
-    for path in new:
-        say(f"  {(given.content / path).as_posix()}")
-    for path in changed or {}:
-        say(f"and the pattern is entered in the order of {(given.content / path).as_posix()}")
-    say(_next(given.content))
-
-
-def _in_the_way(content_folder: Path, there: tuple[str, ...]) -> NoReturn:
-    listed = "\n".join(f"  {(content_folder / path).as_posix()}" for path in there)
-    raise click.UsageError(
-        f"this is there already, and nothing is written over:\n{listed}\nNothing was written; choose another "
-        "title, or another folder with --content"
-    )
-
-
-def _next(content_folder: Path) -> str:
-    usual = content_folder == Path("content")
-    option = "" if usual else f" --content {shlex.quote(str(content_folder))}"
-    return (
-        "The files tell in remarks what each line means. Look at the pages while you edit them:\n"
-        f"  packetgen preview --open{option}\n"
-        "and when you like them, make the site and the packets:\n"
-        f"  packetgen build{option}"
-    )

@@ -33,6 +33,12 @@ class Answer(Words):
         return _unless(what_is_wrong(self._called, str(value)), str(value).strip())
 
 
+_TAKEN = (
+    "a pattern is called like that already; choose another --pattern TITLE, or a folder for this one with "
+    "--pattern-folder; a new chart for that pattern comes in with packetgen bring FILE --pattern NAME --replace"
+)
+
+
 class FreeTitle(Answer):
     """The title of a pattern whose folder is not there yet."""
 
@@ -45,7 +51,7 @@ class FreeTitle(Answer):
 
         title = super().convert(value, param, ctx)
         there = folder_name(title) in self._folders
-        return _unless("a pattern is called like that already; choose another" * there, title)
+        return _unless(_TAKEN * there, title)
 
 
 class FolderName(Words):

@@ -6,16 +6,14 @@ from typing import TYPE_CHECKING, NoReturn
 
 import click
 
-from packetgen.cli.common import OfAny, content_option, nothing_written, say_problems
-from packetgen.cli.ending import CONTENT_WRONG
+from packetgen.cli.bring_writing import carry_out, planned_at
+from packetgen.cli.common import FileThere, OfAny, content_option, nothing_written, say_problems
 from packetgen.cli.saying import say
-from packetgen.nouns import counted
 
 if TYPE_CHECKING:
     from packetgen.bring.brought import Brought
     from packetgen.bring.reading import Source
     from packetgen.model import ThreadCard
-    from packetgen.pipeline.bringing import Written
     from packetgen.pipeline.pattern_folder import NotThere, PatternFolder
 
 _PHOTO_COLOURS = 20
@@ -46,9 +44,7 @@ class _CellPx(OfAny):
 
 
 @click.command("bring")
-@click.argument(
-    "file", metavar="FILE", type=click.Path(exists=True, dir_okay=False, path_type=Path)
-)
+@click.argument("file", metavar="FILE", type=FileThere(".png", ".csv", ".txt", ".jpg", ".jpeg"))
 @content_option
 @click.option("--pattern", "pattern_name", help="The pattern whose chart and key it becomes.")
 @click.option(
@@ -160,17 +156,15 @@ def bring_command(
         )
     except TooFewAsked as error:
         raise click.UsageError(
-            f"{colours} colours are too few: the file and the key name {error.named} themselves"
+            f"--colours {colours or most}: too few, since file and key name {error.named} themselves; "
+            f"give {error.named} or more"
         ) from error
     say(report(found, card.name, f"{content_folder.as_posix()}/threads/{card.id}.yaml"))
-    if look is not None:
+    planned = planned_at(content_folder, pattern, into, card, found, replace)
+    if look is not None:  # after all is decided: no picture of what is refused
         _write_look(look, source, found)
-    if pattern is not None or into is not None:
-        _tell(
-            _write(content_folder, pattern, into, card, found, replace),
-            pattern_name,
-            content_folder,
-        )
+    if planned is not None:
+        carry_out(planned, pattern_name, content_folder)
     else:
         say("Nothing is written yet: --pattern NAME or --into FOLDER says where it shall go.")
 
@@ -181,14 +175,22 @@ def _where(
     threads: str | None,
     drop_lines: bool,
 ) -> "tuple[PatternFolder | None, ThreadCard]":
-    from packetgen.diagnostics import Problems
-    from packetgen.pipeline.pattern_folder import NotThere, card_of, pattern_folder
+    from packetgen.diagnostics import Problems, nearest
+    from packetgen.pipeline.pattern_folder import NotThere, card_of, cards_in, pattern_folder
 
+    if not content_folder.is_dir():
+        raise click.UsageError(
+            f"there is no folder '{content_folder}'; give the one that holds threads, cloths and series with "
+            "--content, or make one with packetgen begin"
+        )
     found = Problems()
     try:
         if name is None:
             if threads is None:
-                raise click.UsageError("say which thread card to take colours from: --threads CARD")
+                raise click.UsageError(
+                    "say which thread card to take colours from: --threads CARD; "
+                    + nearest("", tuple(cards_in(content_folder)))
+                )
             return None, card_of(content_folder, threads)
         pattern = pattern_folder(content_folder, name, threads, drop_lines, found)
     except NotThere as error:
@@ -254,62 +256,3 @@ def _write_look(look: Path, source: "Source", found: "Brought") -> None:
     hexes = [one.colour.hex for one in found.entries]
     replaced(look, side_by_side(source.picture, found.cells, hexes))
     say(f"Side by side in {look}.")
-
-
-def _write(
-    content_folder: Path,
-    pattern: "PatternFolder | None",
-    into: Path | None,
-    card: "ThreadCard",
-    found: "Brought",
-    replace: bool,
-) -> "Written":
-    from packetgen.pipeline.bringing import NotSound, WouldReplace, into_folder, into_pattern
-
-    try:
-        if pattern is None:
-            assert into is not None, "it goes somewhere"
-            return into_folder(into, card, found)
-        return into_pattern(content_folder, pattern, found, replace)
-    except WouldReplace as error:
-        way = (
-            "--replace exchanges it and keeps the old one beside it"
-            if pattern
-            else "name a new folder"
-        )
-        raise click.UsageError(f"{error} is there already; {way}") from error
-    except NotSound as error:
-        say(
-            "With the new chart and key there would be faults, in files as they would be:", err=True
-        )
-        say_problems(error.new, content_folder)
-        if error.on_the_chart:
-            say(
-                f"If {' and '.join(error.on_the_chart)} belong to the old chart, --drop-lines takes them away.",
-                err=True,
-            )
-        nothing_written(len(error.new))
-
-
-def _tell(written: "Written", pattern_name: str | None, content_folder: Path) -> None:
-    if not written.files:
-        say("The files say all that already; nothing had to be written.")
-    for path in written.files:
-        say(f"Written: {path}")
-    for path in written.kept:
-        say(f"The old one is kept: {path}")
-    if written.lines:
-        say(
-            f"What lay on the old chart stays on the new one: {', '.join(written.lines)}; "
-            "--drop-lines takes it away."
-        )
-    if written.faults:
-        say("It is written; before it can be built, this is to mend:", err=True)
-        say_problems(written.faults, content_folder)
-        raise SystemExit(CONTENT_WRONG)
-    if written.faults_before:
-        say(
-            f"{counted(written.faults_before, 'thing')} to mend stood there before: see packetgen proof."
-        )
-    if pattern_name is not None:
-        say("Next: packetgen proof, then packetgen preview --open")

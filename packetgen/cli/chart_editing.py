@@ -6,7 +6,7 @@ from typing import TYPE_CHECKING, Any
 
 import click
 
-from packetgen.cli.common import nothing_written, say_problems
+from packetgen.cli.common import content_words, nothing_written, say_problems
 from packetgen.cli.ending import CONTENT_WRONG, stop
 from packetgen.cli.one_pattern import figures_of
 from packetgen.cli.saying import say
@@ -76,8 +76,7 @@ def edited(
         stop(f"cannot write it: {error.strerror or error} ({error.filename}); all is as it was")
     _tell(result, content_folder, to)
     if result.written and not result.kept and to is None:
-        where = "" if content_folder == Path("content") else f" --content {content_folder}"
-        say(f"To undo it: packetgen chart {undo(change)}{where}")
+        say(f"To undo it: packetgen chart {undo(change)}{content_words(content_folder)}")
 
 
 def _copy(pattern: "Pattern", done: str, options: dict[str, Any]) -> "Copy | None":

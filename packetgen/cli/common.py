@@ -54,7 +54,9 @@ def _not_from_within(ctx: click.Context, param: click.Parameter, folder: Path) -
     if content is None or new_on_purpose:
         return folder
     up = Path(os.path.relpath(content, here)).as_posix()
-    where = "is itself a content folder" if content == here else f"lies in the content folder '{up}'"
+    where = (
+        "is itself a content folder" if content == here else f"lies in the content folder '{up}'"
+    )
     raise click.UsageError(
         f"there is no folder '{folder}' here, and this folder {where}; "
         f"go where it lies, cd {Path(os.path.relpath(content.parent, here)).as_posix()}, or add --content {up}"
@@ -91,9 +93,15 @@ class FileThere(OfAny):
         there = sorted(
             one.name
             for one in folder.iterdir()
-            if one.suffix.lower() in self._endings and not one.name.startswith(".") and one.is_file()
+            if one.suffix.lower() in self._endings
+            and not one.name.startswith(".")
+            and one.is_file()
         )
-        hint = nearest(path.name, there) if there else f"none there ends in {' or '.join(self._endings)}"
+        hint = (
+            nearest(path.name, there)
+            if there
+            else f"none there ends in {' or '.join(self._endings)}"
+        )
         where = "here" if folder == Path() else f"in '{folder}'"
         self.fail(f"there is no file {path.name!r} {where}; {hint}", param, ctx)
 
@@ -130,7 +138,7 @@ class Day(OfAny):
 def _impossible(given: str) -> str:
     """Why there is no such day or time, in the words that the loader has for it; '' where there is."""
     from packetgen.diagnostics import Place, Problems
-    from packetgen.load.dates import complain_of_impossible
+    from packetgen.load.spoken_days import complain_of_impossible
 
     problems = Problems()
     complain_of_impossible(

@@ -136,18 +136,18 @@ def proof_command(
     if build_folder is not None:
         _say_foretold(content_folder, build_folder, own_templates, editions, as_of, checked)
     if strict and found.advice:
-        say(f"{counted(found.advice, 'thing')} to think of: --strict lets none pass.", err=True)
+        say(f"{counted(found.advice, 'thing')} to think of: --strict lets none pass.")
         raise SystemExit(CONTENT_WRONG)
 
 
 def _show(found: "Review", content_folder: Path, alone: bool) -> None:
+    """On the standard output, faults too: they are what a proof is asked for."""
     from packetgen.render.proof_report import lines_of
     from packetgen.render.terminal import depth_of
 
+    depth = depth_of(os.environ, sys.stdout.isatty())
     for line in lines_of(found, content_folder.as_posix(), alone):
-        stream = sys.stderr if line.is_problem else sys.stdout
-        depth = depth_of(os.environ, stream.isatty())
-        say(line.text, err=line.is_problem, shown=line.shown(depth))
+        say(line.text, shown=line.shown(depth))
 
 
 def _need_own_place(report: Path | None, content_folder: Path) -> None:
@@ -188,7 +188,7 @@ def _write_report(report: Path, found: "Review", checked: "Proof", content_folde
 
 def _nothing_built(faults: int, report: Path | None) -> NoReturn:
     written = "" if report else "; nothing was written"
-    say(f"{counted(faults, 'thing')} to mend{written}.", err=True)
+    say(f"{counted(faults, 'thing')} to mend{written}.")
     raise SystemExit(CONTENT_WRONG)
 
 

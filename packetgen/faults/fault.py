@@ -15,3 +15,4 @@ class Fault:
     right: str
     level: Level = Level.ERROR
     hinders: bool = True  # an error: whether nothing can be reckoned until it is mended
+    ends_file: bool = False  # whether the rest of its file was not looked at

@@ -77,7 +77,7 @@ FIGURES: dict[str, Fault] = {
         "{title} is also the title of another pattern ({other})", "give one of the two another"
     ),
     "release-early": Fault(
-        "the series is released on {release}, and this pattern's last revision is of {revision}",
+        "the pattern is released on {release}, and its last revision is of {revision}",
         "let the release be later, unless this corrects a pattern that is out",
         Level.ADVICE,
     ),
@@ -87,7 +87,7 @@ FIGURES: dict[str, Fault] = {
         Level.ADVICE,
     ),
     "photo-missing": Fault(
-        "there is no photograph of {titles}, so a drawn picture is shown",
+        "there is no photograph of {titles}, so a drawn picture is shown (of what is sold, in other stitches than the chart's)",
         "put a photo.jpg beside pattern.yaml when a model is stitched",
         Level.ADVICE,
     ),

@@ -2,6 +2,11 @@
 
 from packetgen.faults.fault import Fault, Level
 
+
+def _broken(wrong: str, right: str) -> Fault:
+    return Fault(wrong, right, ends_file=True)
+
+
 FILES: dict[str, Fault] = {
     # reading files
     "folder-missing": Fault("there is no such folder", "{hint}"),
@@ -60,71 +65,72 @@ FILES: dict[str, Fault] = {
         "type the letter again",
     ),
     # the build of a YAML file
-    "indent-not-spaces": Fault(
+    "indent-not-spaces": _broken(
         "here stands {what} where the line is set in{more}", "use plain spaces only"
     ),
-    "tab": Fault("here stands a tab", "use a space instead"),
+    "tab": _broken("here stands a tab", "use a space instead"),
     "name-repeated": Fault(
         "{name} stands here a second time (first on line {line})", "keep one of the two"
     ),
     "name-not-a-word": Fault(
         "only a single word or sign can stand before a colon", "take the brackets away"
     ),
-    "needs-quotes": Fault(
+    "needs-quotes": _broken(
         "what begins with the sign {sign} is not taken as plain text",
         "put it between quotes: {word}",
     ),
-    "second-document": Fault("a line '---' starts a second set of values", "take that line away"),
-    "too-deep": Fault(
+    "second-document": _broken("a line '---' starts a second set of values", "take that line away"),
+    "too-deep": _broken(
         "this is set in more than {limit} steps deep", "count the brackets and the spaces before it"
     ),
-    "too-many-values": Fault(
+    "too-many-values": _broken(
         "the file holds more than {limit} values", "take out what is not needed"
     ),
-    "quote-open": Fault(
+    "quote-open": _broken(
         "the quote {quote} that opens here is not closed",
         "write the same sign again at the end of the text",
     ),
-    "bracket-open": Fault(
+    "bracket-open": _broken(
         "the bracket '{bracket}' that opens here is not closed",
         "close it with '{closing}' after the last value",
     ),
-    "comma-missing": Fault(
+    "comma-missing": _broken(
         "something is missing between the brackets, just before {said}",
         "put commas between the values, and quotes round a value that has a comma or colon itself",
     ),
-    "colour-unquoted": Fault(
+    "colour-unquoted": _broken(
         "everything after '#' counts as a remark, so this colour is not seen",
         "put it between quotes: {example}",
     ),
-    "colon-in-value": Fault(
+    "colon-in-value": _broken(
         "a second colon with a space on one line",
         "put the whole value between quotes, or start a new line",
     ),
-    "colon-missing": Fault(
+    "colon-missing": _broken(
         "{said} has no colon and no value", "write a name, a colon, a space and the value"
     ),
-    "colon-left-out": Fault(
-        "no colon with a space stands after {name}", "put a space after the colon: {right}"
+    "space-left-out": _broken(
+        "no space stands after the colon of {name}", "put one there: {right}"
     ),
-    "indentation": Fault(
+    "colon-left-out": Fault("no colon with a space stands after {name}", "{hint}"),
+    "indentation": _broken(
         "{said} is set in by {spaces} spaces, which fits none of the lines above",
         "set it in exactly as far as the lines it belongs with",
     ),
-    "list-beside-name": Fault(
+    "list-beside-name": _broken(
         "a list cannot start on the line of its name", "put each dash on a line of its own below"
     ),
-    "after-value": Fault(
+    "after-value": _broken(
         "the value has ended before {said}", "put the whole value between one pair of quotes"
     ),
-    "backslash": Fault(
+    "backslash": _broken(
         "a backslash between double quotes has a special meaning",
         "write it twice, or use single quotes",
     ),
-    "bar-then-line": Fault(
+    "bar-then-line": _broken(
         "the sign '|' or '>' must end its line", "start the text on the next line, set in by spaces"
     ),
-    "line-unclear": Fault("this cannot be read", "{hint}"),
+    "line-unclear": _broken("this cannot be read", "{hint}"),
     # the shape of a file
     "name-unknown": Fault("{name} is not part of {what}", "{hint}"),
     "name-alone": Fault(

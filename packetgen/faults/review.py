@@ -52,6 +52,10 @@ REVIEW: dict[str, Fault] = {
         "{what} is still the example that it began with",
         "put your own in its place, or take it out",
     ),
+    "example-remark": _advice(
+        "what begin wrote as an example is still marked as one: {what}",
+        "put your own in its place, and take this remark out",
+    ),
     "photo-small": _advice(
         "the photograph of {size} pixels is printed with {resolution} to the inch, which looks soft",
         "{least} or more look sharp: {wanted} pixels",

@@ -73,13 +73,10 @@ VALUES: dict[str, Fault] = {
     "prose-too-deep": Fault(
         "this text has lists or quotations too many levels deep", "let them stand side by side"
     ),
-    "day-form": Fault("{said} is not a date", "write year-month-day, for example 2026-11-25"),
+    "day-form": Fault("{said} is not a date", "{hint}"),
     "year-range": Fault("the year {year} in {said} cannot be right", "it goes from 2000 to 2100"),
     "no-such-day": Fault("there is no day {said}", "{hint}"),
-    "moment-form": Fault(
-        "{said} is not a date with time and time zone",
-        "write it like 2027-01-15 09:00 Europe/London",
-    ),
+    "moment-form": Fault("{said} is neither a day nor a day with hour and place", "{hint}"),
     "no-such-time": Fault("there is no time {said} on that day", "{hint}"),
     "zone-unknown": Fault("{said} is not a time zone", "{hint}"),
     "rule-form": Fault("{said} is not a day that comes every year", "{hint}"),

@@ -136,6 +136,10 @@ WHY_FILES: dict[str, Why] = {
         "A line that should give a name its value has no colon.",
         "Write the name, a colon, a space and the value.",
     ),
+    "space-left-out": Why(
+        "A name and its value are parted by a colon and a space. With a colon alone the two are one word.",
+        "Put a space after the colon.",
+    ),
     "indentation": Why(
         "The line is set in by another number of spaces than the lines it belongs with.",
         "Set it in exactly as far as they are.",

@@ -49,6 +49,10 @@ WHY_REVIEW: dict[str, Why] = {
         "begin with 'example'. This one is still there.",
         "Put your own words in its place. As it stands, it would be printed and published.",
     ),
+    "example-remark": Why(
+        "A chart, outlines or figures are those of an example, or nobody has said that they are not.",
+        "Draw, measure or look up your own. Then take out the remark, which says no more than that.",
+    ),
     "photo-small": Why(
         "The photograph has fewer pixels than the cover of the packet needs to print it sharp.",
         "Take the picture as the camera made it, or photograph the model again.",

@@ -125,8 +125,8 @@ WHY_VALUES: dict[str, Why] = {
         "Look at month and day once more.",
     ),
     "moment-form": Why(
-        "A moment needs its date, its time and its time zone.",
-        "Write all three with a space between.",
+        "A release is a day, or a day with an hour and the place by whose clock that hour is meant.",
+        "Write the day alone, or all three with a space between.",
     ),
     "no-such-time": Why(
         "The clock never shows that time, or leaps over it on that day as summer time begins.",

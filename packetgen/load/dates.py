@@ -3,19 +3,25 @@
 import re
 from calendar import monthrange
 from collections.abc import Callable
-from datetime import UTC, date, datetime
+from datetime import UTC, date, datetime, time
 from functools import cache
 from zoneinfo import ZoneInfo, available_timezones
 
 from packetgen.diagnostics import Report
+from packetgen.load.spoken_days import (
+    DAY,
+    HOURS,
+    LEAP_YEAR,
+    MONTHS,
+    complain_of_impossible,
+    meant_day,
+    meant_time,
+    why_not,
+)
 from packetgen.load.sure import sure
 from packetgen.load.words import offer, said
 from packetgen.model import DateRule
 
-MONTHS = (
-    "January", "February", "March", "April", "May", "June",
-    "July", "August", "September", "October", "November", "December",
-)  # fmt: skip
 WEEKDAYS = ("Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday")
 NTH = {"first": 1, "second": 2, "third": 3, "fourth": 4, "last": -1}
 SEASONS = {"spring": 3, "summer": 6, "autumn": 9, "winter": 12}
@@ -27,19 +33,7 @@ _ANCHORS = (
     "Easter", "Julian Easter",
     *(f"{word} {'equinox' if month in (3, 9) else 'solstice'}" for word, month in _SUN_MONTHS.items()),
 )  # fmt: skip
-_LEAP_YEAR = 2024
-_HOURS = "hours go from 00 to 23, minutes from 00 to 59"
-
 _LOOSE = re.ASCII | re.IGNORECASE
-_DAY = re.compile(r"(\d{4})-(\d{2})-(\d{2})", re.ASCII)
-_TIME = re.compile(r"(?<![\d:])(\d{1,2}):(\d{2})(?!\d)", re.ASCII)
-# A day as people say it, which is no form of ours: '30 February 2027', 'the 30th of Feb', 'February 30, 2027'.
-_MONTH = f"(?P<month>{'|'.join(f'{name[:3]}[a-z]*' for name in MONTHS)})"
-_NUMBER, _YEAR = r"\b(?P<day>\d{1,2})(?:st|nd|rd|th)?", r"(?:,? (?P<year>\d{4}))?(?![\w:])"
-_SPOKEN = (
-    re.compile(rf"{_NUMBER}(?: of)? {_MONTH}\.?{_YEAR}", _LOOSE),
-    re.compile(rf"\b{_MONTH}\.? {_NUMBER}{_YEAR}", _LOOSE),
-)
 _BEFORE_OR_AFTER = r"(?:(\d{1,3}) days? (before|after) )?"
 _LEAD = re.compile(r"(\d{1,3})\s*([A-Za-z]*)(?:\s+before)?", re.ASCII)
 _DAYS_IN = {"days": 1, "day": 1, "weeks": 7, "week": 7}
@@ -47,10 +41,12 @@ _DAYS_IN = {"days": 1, "day": 1, "weeks": 7, "week": 7}
 
 def read_day(text: str, report: Report) -> date | None:
     """'2026-11-25' as a date."""
-    match = _DAY.fullmatch(text)
+    match = DAY.fullmatch(text)
     if not match:
         complain_of_impossible(text, report)
-        report("day-form", 0, said=said(text))
+        meant = meant_day(text)
+        hint = f"write {meant}" if meant else "write year-month-day, for example 2026-11-25"
+        report("day-form", 0, said=said(text), hint=hint)
         return None
     year, month, day = (int(part) for part in match.groups())
     if not 2000 <= year <= 2100:
@@ -59,16 +55,22 @@ def read_day(text: str, report: Report) -> date | None:
     try:
         return date(year, month, day)
     except ValueError:
-        report("no-such-day", 0, said=said(text), hint=_why_not(month, year))
+        report("no-such-day", 0, said=said(text), hint=why_not(month, year))
         return None
 
 
 def read_moment(text: str, report: Report) -> datetime | None:
-    """'2027-01-15 09:00 Europe/London' as a moment with its time zone."""
+    """'2027-01-15 09:00 Europe/London' as a moment with its time zone; a day alone begins when it does in UTC."""
     words = text.split()
+    if len(words) == 1 and DAY.fullmatch(words[0]):
+        alone = read_day(words[0], report)
+        return None if alone is None else datetime.combine(alone, time.min, ZoneInfo("UTC"))
     if len(words) != 3 or not re.fullmatch(r"\d{1,2}:\d{2}", words[1], re.ASCII):
         complain_of_impossible(text, report)
-        report("moment-form", 0, said=said(text))
+        day_meant = meant_day(text) or date(2027, 1, 15)
+        clock = meant_time(text) or "09:00"
+        hint = f"write {day_meant}, or with hour and place {day_meant} {clock} Europe/London"
+        report("moment-form", 0, said=said(text), hint=hint)
         return None
     day = read_day(words[0], report)
     hour, minute = (int(part) for part in words[1].split(":"))
@@ -78,7 +80,7 @@ def read_moment(text: str, report: Report) -> datetime | None:
             "no-such-time",
             text.index(words[1]),
             said=said(words[1]),
-            hint=_HOURS,
+            hint=HOURS,
         )
     if words[2] not in _zones():
         report(
@@ -154,8 +156,8 @@ def _fixed(match: re.Match[str], shown: str, text: str, report: Report) -> DateR
     if month is None:
         return None
     day = int(match[1])
-    if not 1 <= day <= monthrange(_LEAP_YEAR, month + 1)[1]:
-        report("no-such-day", 0, said=said(shown), hint=_why_not(month + 1))
+    if not 1 <= day <= monthrange(LEAP_YEAR, month + 1)[1]:
+        report("no-such-day", 0, said=said(shown), hint=why_not(month + 1))
         return None
     if (day, month) == (29, 1):
         report("rule-not-every-year", 0, said=said(shown), hint="choose 28 February or 1 March")
@@ -225,50 +227,12 @@ def read_days_before(text: str, at_most: int, report: Report) -> int | None:
     return number * _DAYS_IN[unit]
 
 
-def complain_of_impossible(text: str, report: Report) -> None:
-    """A text of another form may name a day or a time that there is not: her calendar, and not her writing,
-    is then the first thing to mend."""
-    if iso := _DAY.search(text):
-        year, month, day = (int(part) for part in iso.groups())
-        _complain_of_day(iso, (year, month, day), report)
-    for form in _SPOKEN:
-        if spoken := form.search(text):
-            short = spoken["month"][:3].casefold()
-            month = next(n for n, name in enumerate(MONTHS, 1) if name[:3].casefold() == short)
-            of_year = int(spoken["year"]) if spoken["year"] else None
-            _complain_of_day(spoken, (of_year, month, int(spoken["day"])), report)
-            break
-    for time in _TIME.finditer(text):
-        if int(time[1]) > 23 or int(time[2]) > 59:
-            report("no-such-time", time.start(), said=said(time[0]), hint=_HOURS)
-
-
-def _complain_of_day(
-    found: re.Match[str], day: tuple[int | None, int, int], report: Report
-) -> None:
-    year, month, number = day
-    if year == 0 or (1 <= month <= 12 and 1 <= number <= monthrange(year or _LEAP_YEAR, month)[1]):
-        return  # of no year there is nothing to say but that it has another form
-    report("no-such-day", found.start(), said=said(found[0]), hint=_why_not(month, year))
-
-
 def _named(word: str, valid: tuple[str, ...], what: str, text: str, report: Report) -> int | None:
     folded = [name.casefold() for name in valid]
     if word.casefold() in folded:
         return folded.index(word.casefold())
     report("word-unknown", text.rindex(word), said=said(word), what=what, hint=offer(word, valid))
     return None
-
-
-def _why_not(month: int, year: int | None = None) -> str:
-    if not 1 <= month <= 12:
-        return "months go from 01 to 12"
-    if year is None:
-        return f"{MONTHS[month - 1]} has {monthrange(_LEAP_YEAR, month)[1]} days" + " at most" * (
-            month == 2
-        )
-    when = f" {year}" if month == 2 else ""
-    return f"{MONTHS[month - 1]}{when} has {monthrange(year, month)[1]} days"
 
 
 def _zone_hint(name: str) -> str:

@@ -1,7 +1,11 @@
 """A YAML file, read and checked against its shape."""
 
 from packetgen.diagnostics import Place, Problems
-from packetgen.load.examples import complain_of_examples, complain_of_invitations
+from packetgen.load.examples import (
+    complain_of_example_remark,
+    complain_of_examples,
+    complain_of_invitations,
+)
 from packetgen.load.files import ContentFolder
 from packetgen.load.prose_links import check_links
 from packetgen.load.prose_size import check_size
@@ -18,7 +22,7 @@ def read_document(
     """
     text = folder.text(path)
     node = None if text is None else read_nodes(text, path, problems)
-    if node is None:
+    if text is None or node is None:
         return None
     if not isinstance(node, GroupNode):
         first = shape.fields[0]
@@ -27,6 +31,7 @@ def read_document(
         )
         return None
     complain_of_examples(node, folder.for_review)
+    complain_of_example_remark(text, path, folder.for_review)
     filled: Filled | None = read_value(shape, node, "the file", "", problems).value
     return filled
 

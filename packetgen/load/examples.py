@@ -1,7 +1,8 @@
 """What a series or a pattern began with (templates/begin) and its author has not put her own in place of.
 
 A text then begins with an invitation, a name with the word 'example': so each carries its mark with it
-until it is changed, wherever it stands.
+until it is changed, wherever it stands. Numbers, outlines and charts cannot; a remark above them says it, and
+asks to be taken out with them.
 """
 
 from collections.abc import Iterator
@@ -12,6 +13,7 @@ from packetgen.load.yaml_nodes import GroupNode, ListNode, Node, TextNode
 
 _INVITES = ("Write here", "Tell here")
 _EXAMPLE = "example "
+_REMARK = "# EXAMPLE: "  # how such a remark begins
 
 
 def complain_of_examples(node: Node, problems: Problems) -> None:
@@ -25,6 +27,20 @@ def complain_of_invitations(text: str, path: str, problems: Problems) -> None:
     for number, line in enumerate(text.split("\n"), 1):
         if line.startswith(_INVITES):
             problems.add(Place(path, number), "example-left", what="the text")
+
+
+def complain_of_example_remark(text: str, path: str, problems: Problems) -> None:
+    """Advice on the first remark which says that something is an example, in a YAML file or a chart."""
+    for number, line in enumerate(text.split("\n"), 1):
+        if line.startswith(_REMARK):
+            what = line.removeprefix(_REMARK).partition(".")[0]
+            problems.add(Place(path, number), "example-remark", what=said(what))
+            return
+
+
+def without_example_remark(text: str) -> str:
+    """The text without such remarks."""
+    return "\n".join(line for line in text.split("\n") if not line.startswith(_REMARK))
 
 
 def _left(node: Node, field: str) -> Iterator[tuple[Place, str]]:

@@ -4,6 +4,7 @@ import csv
 
 from packetgen.diagnostics import Place, Problems
 from packetgen.load.chart import Chart, check_size
+from packetgen.load.examples import complain_of_example_remark
 from packetgen.load.files import ContentFolder
 from packetgen.load.pixels import chart_from_picture
 from packetgen.load.words import LOST, listed, said
@@ -56,6 +57,7 @@ def read_chart(
     text = folder.text(path)
     if text is None:
         return None
+    complain_of_example_remark(text, path, folder.for_review)
     chart = _from_table(text, path, problems) if path.endswith(".csv") else _from_text(text, path)
     return check_size(chart, problems)
 

@@ -148,7 +148,7 @@ class Day:
 
 @dataclass(frozen=True)
 class Moment:
-    words = "a date, a time and a time zone"
+    words = "a day, or a day with an hour and its time zone"
 
 
 @dataclass(frozen=True)

@@ -44,6 +44,8 @@ def explain(
         return Explained("backslash", *here)
     if "quoted scalar" in context:
         return Explained("quote-open", *start, {"quote": rest(start)[:1]})
+    if opened := _quote_above(here, lines):
+        return opened
     if "flow" in context:
         return _between_brackets(start, here, "node content" in problem, lines)
     in_doubt = "expected ':'" in problem or "block scalar" in context
@@ -53,7 +55,9 @@ def explain(
         return _no_colon(*start, rest(start), lines)
     before = lines[here[0] - 1][: here[1] - 1]
     if "values are not allowed" in problem:
-        return Explained("colon-in-value", *here) if ":" in before else _indentation(here, lines)
+        return _run_together(here[0], lines) or (
+            Explained("colon-in-value", *here) if ":" in before else _indentation(here, lines)
+        )
     if "sequence entries are not allowed" in problem:
         return _bare_colour((max(1, here[0] - 1), 1), here, lines) or Explained(
             "list-beside-name", *here
@@ -81,6 +85,24 @@ def explain(
         *here,
         {"hint": "compare it with the lines above, and put odd signs between quotes"},
     )
+
+
+def _quote_above(here: Spot, lines: list[str]) -> Explained | None:
+    """The quote on a line above which only a later one has closed, just before `here`, that was to open
+    another text. What follows a quote and begins with '#' is then a remark to the end of its line."""
+    number, before = here[0], lines[here[0] - 1][: here[1] - 1].rstrip()
+    while number > 1 and not before:
+        number -= 1
+        line = lines[number - 1]
+        before = line[: line.find('"#') + 1] or line
+    if not before.endswith('"') or before.count('"') % 2 == 0:
+        return None
+    for above in range(number - 1, 0, -1):
+        line = lines[above - 1].split(" #")[0]
+        opens = line[: line.rfind('"')].rstrip()[-1:] in tuple(":-,[{")
+        if line.count('"') % 2 and opens:
+            return Explained("quote-open", above, line.rindex('"') + 1, {"quote": '"'})
+    return None
 
 
 def _bare_colour(start: Spot, here: Spot, lines: list[str]) -> Explained | None:
@@ -121,13 +143,9 @@ def _run_together(number: int, lines: list[str]) -> Explained | None:
     found = _NO_SPACE.fullmatch(lines[number - 1])
     if not found:
         return None
-    right = f"{shown(found['name'])}: {shown(found['value'])}"
-    return Explained(
-        "colon-left-out",
-        number,
-        len(found["before"]) + 1,
-        {"name": said(found["name"]), "right": right},
-    )
+    value = shown(re.split(r"\s+#", found["value"])[0])
+    facts = {"name": said(found["name"]), "right": f"{shown(found['name'])}: {value}"}
+    return Explained("space-left-out", number, len(found["before"]) + 1, {**facts})
 
 
 def _no_colon(number: int, column: int, rest: str, lines: list[str]) -> Explained:

@@ -1,7 +1,7 @@
 """Checks a tree of nodes against a shape and gives its values, each still knowing its place."""
 
 import re
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 from typing import Any
 
@@ -107,14 +107,21 @@ def _group(kind: Group, node: Node, called: str, example: str, problems: Problem
     given: dict[str, Given] = {}
     misspelt: set[str] = set()  # names that are missing only because of a slip, which was reported
     whole = True
+    rest = ""  # the quote at whose end a text ends that its commas have cut into several names
     for number, (key, value) in enumerate(node.entries):
+        if rest:
+            rest = "" if key.value.endswith(rest) else rest
+            continue
         apart = _run_together(key, value)
         # Elsewhere it may be the end of a text that had a comma, of which name-alone speaks.
         if apart and (
             number == 0 or kind.others or apart["name"] in fields or apart["value"][0] in "\"'"
         ):
-            name, right = said(apart["name"]), f"{shown(apart['name'])}: {shown(apart['value'])}"
-            problems.add(key.place, "colon-left-out", name=name, right=right)
+            text, rest = _text_of(apart["value"], node.entries[number + 1 :])
+            right = f"{shown(apart['name'])}: {shown(text)}"
+            bare = key.value[len(apart["name"])] == ":"
+            hint = f"put a space after the colon: {right}" if bare else f"write {right}"
+            problems.add(key.place, "colon-left-out", name=said(apart["name"]), hint=hint)
             given[apart["name"]] = Given(None, key.place, False, name_place=key.place)
             continue
         field = fields.get(key.value) or kind.others
@@ -163,6 +170,19 @@ def _run_together(key: TextNode, value: Node) -> re.Match[str] | None:
     if not (key.plain and nothing and value.span[0] == key.span[1]):
         return None
     return _RUN_TOGETHER.fullmatch(key.value)
+
+
+def _text_of(begun: str, entries: Sequence[tuple[TextNode, Node]]) -> tuple[str, str]:
+    """A text with what its commas have parted from it, and its quote where that is so."""
+    quote = begun[0]
+    words = [begun]
+    if quote not in "\"'" or (len(begun) > 1 and begun.endswith(quote)):
+        return begun, ""
+    for key, _ in entries:
+        words.append(key.value)
+        if key.value.endswith(quote):
+            return ",".join(words), quote
+    return begun, ""
 
 
 def _map(kind: MapOf, node: Node, called: str, example: str, problems: Problems) -> Given:

@@ -1,6 +1,6 @@
 """A design brought into the folder of a pattern, or into a new folder."""
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from pathlib import Path
 
@@ -15,6 +15,7 @@ from packetgen.bring.key_text import (
 )
 from packetgen.chart_edit.pattern_text import symbols_text
 from packetgen.diagnostics import Problem, Problems
+from packetgen.load.examples import without_example_remark
 from packetgen.load.files import UNFINISHED
 from packetgen.load.grid import CHART_FILES
 from packetgen.load.symbols_file import SYMBOLS_FILE
@@ -50,12 +51,28 @@ class Written:
     faults_before: int = 0  # that the content had already and still has
 
 
+@dataclass(frozen=True)
+class Planned:
+    """What shall be written below `root`, by path; nothing of it is on the disk yet."""
+
+    root: Path
+    new: Mapping[str, bytes]
+    changed: Mapping[str, bytes]
+    told: Written  # true once it is written
+
+
+def carried_out(planned: Planned) -> Written:
+    """Write it, all or nothing. Raises OSError."""
+    written_together(planned.root, planned.new, planned.changed)
+    return planned.told
+
+
 def into_pattern(
     content_folder: Path, into: PatternFolder, found: Brought, replace: bool
-) -> Written:
-    """Write the chart and the key into the pattern's folder, which keeps its old files under other names.
+) -> Planned:
+    """The chart and the key in the pattern's folder, which keeps its old files under other names.
 
-    Nothing is written that would make the series unreadable. A fault that only figures show is told
+    Nothing is planned that would make the series unreadable. A fault that only figures show is told
     instead: a finishing piece that is too small can be changed when the design is there. Raises
     WouldReplace where there is a chart and `replace` is not given, NotSound, OSError.
     """
@@ -66,7 +83,7 @@ def into_pattern(
         if name and (folder / name).is_file()
     ]
     if there and not replace:
-        raise WouldReplace(f"{into.path}/{there[0]}")
+        raise WouldReplace((folder / there[0]).as_posix())
     files = _files(content_folder, into, found)
     files = {path: data for path, data in files.items() if _on_disk(content_folder / path) != data}
     after = proof(content_folder, frozenset({into.series}), files)
@@ -78,20 +95,24 @@ def into_pattern(
     old = {path: data for path in files if (data := _on_disk(content_folder / path)) is not None}
     kept = {kept_as(content_folder, path): data for path, data in old.items()}
     added = {path: data for path, data in files.items() if path not in old}
-    written_together(content_folder, kept | added, {path: files[path] for path in old})
-    return Written(
-        tuple(content_folder / path for path in files),
-        tuple(content_folder / path for path in kept),
-        tuple(new),
-        into.on_the_chart if any(path.endswith(".txt") for path in kept) else (),
-        len(after.problems.errors) - len(new),
+    return Planned(
+        content_folder,
+        kept | added,
+        {path: files[path] for path in old},
+        Written(
+            tuple(content_folder / path for path in files),
+            tuple(content_folder / path for path in kept),
+            tuple(new),
+            into.on_the_chart if any(path.endswith(".txt") for path in kept) else (),
+            len(after.problems.errors) - len(new),
+        ),
     )
 
 
-def into_folder(folder: Path, card: ThreadCard, found: Brought) -> Written:
-    """Write the chart, and a key to put into a pattern.yaml, into a folder that has neither.
+def into_folder(folder: Path, card: ThreadCard, found: Brought) -> Planned:
+    """The chart, and a key to put into a pattern.yaml, in a folder that has neither.
 
-    Raises WouldReplace, OSError.
+    Raises WouldReplace.
     """
     files = {
         CHART: _chart(found, folder.name),
@@ -110,8 +131,8 @@ def into_folder(folder: Path, card: ThreadCard, found: Brought) -> Written:
     for name in (*files, UNFINISHED):
         if (folder / name).exists():
             raise WouldReplace((folder / name).as_posix())
-    written_together(folder, {name: text.encode() for name, text in files.items()}, {})
-    return Written(tuple(folder / name for name in files), ())
+    data = {name: text.encode() for name, text in files.items()}
+    return Planned(folder, data, {}, Written(tuple(folder / name for name in files), ()))
 
 
 def _files(content_folder: Path, into: PatternFolder, found: Brought) -> dict[str, bytes]:
@@ -132,7 +153,8 @@ def _files(content_folder: Path, into: PatternFolder, found: Brought) -> dict[st
     title = word(entry(into.root, "title")) or into.path.rpartition("/")[2]
     old_chart = _on_disk(folder / chart)
     # Nothing that they say has changed where every line of the key is one that was there.
-    remarks = remarks_of(old_chart.decode("utf-8-sig", "replace")) if old_chart and not new else ""
+    old_remarks = remarks_of(old_chart.decode("utf-8-sig", "replace")) if old_chart else ""
+    remarks = "" if new else without_example_remark(old_remarks)
     files = {
         f"{into.path}/{PATTERN}": _as_before(text, folder / PATTERN),
         f"{into.path}/{chart}": _chart(found, title, remarks).encode(),

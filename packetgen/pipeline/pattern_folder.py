@@ -58,13 +58,18 @@ class PatternFolder:
         return tuple(name for name in ON_THE_CHART if entry(self.root, name) is not None)
 
 
+def cards_in(content_folder: Path) -> dict[str, ThreadCard]:
+    """The thread cards that can be read, by their names in files."""
+    cards = load_threads(ContentFolder(content_folder, Problems()), Problems())
+    return {name: card for name, card in sorted(cards.items()) if card is not None}
+
+
 def card_of(content_folder: Path, name: str) -> ThreadCard:
     """The thread card called that. Raises NotThere."""
-    cards = load_threads(ContentFolder(content_folder, Problems()), Problems())
-    card = cards.get(name)
-    if card is None:
-        raise NotThere("thread card", name, sorted(one for one, card in cards.items() if card))
-    return card
+    cards = cards_in(content_folder)
+    if name not in cards:
+        raise NotThere("thread card", name, tuple(cards))
+    return cards[name]
 
 
 def pattern_folder(
@@ -104,7 +109,9 @@ def pattern_folder(
     }
     if wanted not in named:
         raise NotThere(
-            "thread set of this pattern", wanted, [*sets, *(c.id for c in sets.values())]
+            "thread set of this pattern",
+            wanted,
+            list(dict.fromkeys((*sets, *(card.id for card in sets.values())))),
         )
     set_name = named[wanted]
     matched = entry(root, "matched")

@@ -16,6 +16,7 @@ from packetgen.reckon.review_cloth import least_wood_mm
 from packetgen.reckon.review_colours import CLOSE, nearest_colours
 from packetgen.reckon.review_texts import LEAST_PX_PER_INCH
 from packetgen.reckon.thread import NEARLY, strand_m_per_unit
+from packetgen.units import from_to
 
 # From this share of a fat quarter on little is left over; and the contrast that WCAG 2.2 asks for at its
 # highest level (1.4.6).

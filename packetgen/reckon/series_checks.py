@@ -68,6 +68,7 @@ def _credits(pattern: Pattern, problems: Problems) -> None:
 
 
 def _release(pattern: Pattern, series: Series, problems: Problems) -> None:
-    latest, release = max(revision.on for revision in pattern.revisions), series.release.date()
+    latest = max(revision.on for revision in pattern.revisions)
+    release = (pattern.release or series.release).date()
     if release < latest:
         problems.add(pattern.place, "release-early", release=release, revision=latest)

@@ -126,7 +126,7 @@ def _piece_rows(of: SeriesList) -> Iterator[Row]:
         area_cm2 = up_to_step(board.area_mm2 / 100, 1)
         square_inches = up_to_step(board.area_mm2 / EIGHTH_MM**2 / 64, 1)
         said = f"{plain(board.thickness_mm)} mm ({inches(board.thickness_mm)}) thick"
-        said += f"; {plain(square_inches)} sq in and the saw's own"
+        said += f"; {plain(square_inches)} square inches, and what the saw takes besides"
         yield Row("wood", "board", area_cm2, "cm²", said)
     for need in of.once.paints:
         way = need.ways[0].way

@@ -1,7 +1,7 @@
 """The swap calendar of a series: when each design goes up, and when it makes room for the next.
 
-A design goes up some days before its own day, but not before the day of the one ahead of it is over,
-and comes down when the next goes up. Designs with the same day share it. Days are counted from the
+A design goes up some days before its own day, but not before the release or before the day of the one
+ahead of it is over, and comes down when the next goes up. Designs with the same day share it. Days are counted from the
 release, so that the same series has the same calendar whenever it is built.
 """
 

@@ -41,8 +41,9 @@ OF_ANY_FILE = (
     "not-utf8", "not-text", "unseen-character", "letter-lost", "indent-not-spaces", "tab",
     "name-repeated", "name-not-a-word", "needs-quotes", "second-document", "too-deep",
     "too-many-values", "quote-open", "bracket-open", "comma-missing", "colour-unquoted",
-    "colon-in-value", "colon-missing", "indentation", "list-beside-name", "after-value", "backslash",
-    "bar-then-line", "line-unclear", "file-not-names", "name-unknown", "name-alone", "colon-left-out",
+    "colon-in-value", "colon-missing", "space-left-out", "indentation", "list-beside-name",
+    "after-value", "backslash", "bar-then-line", "line-unclear", "file-not-names",
+    "name-unknown", "name-alone", "colon-left-out",
 )  # fmt: skip
 
 _ADDRESS = ("not-an-address", "address-scheme", "address-login", "address-host", "address-port")

@@ -6,8 +6,9 @@ no ASCII-only `\\d`. Each takes everything that the reader of that value takes.
 
 from collections.abc import Iterable
 
-from packetgen.load.dates import MONTHS, NTH, SEASONS, WEEKDAYS
+from packetgen.load.dates import NTH, SEASONS, WEEKDAYS
 from packetgen.load.schema import DaysBefore, Measure
+from packetgen.load.spoken_days import MONTHS
 from packetgen.yarn_numbers import DIRECT, INDIRECT
 
 _SYNTAX = set("^$\\.*+?()[]{}|/")
@@ -27,7 +28,7 @@ NUMBER = rf"^-?{_DECIMAL}$"
 MONEY = r"^\s*[0-9]{1,9}(?:\.[0-9]{1,3})?\s*[A-Z]{3}\s*$"
 HEX = r"^#[0-9a-fA-F]{6}$"
 DAY = f"^{_DAY}$"
-MOMENT = rf"^\s*{_DAY}{_GAP}(?:[01]?[0-9]|2[0-3]):[0-5][0-9]{_GAP}\S+\s*$"
+MOMENT = rf"^\s*{_DAY}(?:{_GAP}(?:[01]?[0-9]|2[0-3]):[0-5][0-9]{_GAP}\S+)?\s*$"
 PAIR = rf"^\s*{_COORDINATE},{_COORDINATE}\s*$"
 CELL = r"^\s*[0-9]{1,5},[0-9]{1,5}\s*$"
 POINTS = rf"^\s*{_QUARTERS},{_QUARTERS}(?:\s+{_QUARTERS},{_QUARTERS})*\s*$"

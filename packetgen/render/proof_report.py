@@ -32,14 +32,8 @@ class Tone(Enum):
 
 @dataclass(frozen=True)
 class Line:
-    """A problem goes to the error output, so that whoever reads only that has them all."""
-
     text: str
     tone: Tone
-
-    @property
-    def is_problem(self) -> bool:
-        return self.tone in (Tone.FAULT, Tone.ADVICE)
 
     def shown(self, depth: Depth) -> str:
         """With colour, as far as there is any."""

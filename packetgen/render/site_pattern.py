@@ -32,6 +32,8 @@ _WORKED_IN = (
     ("three-quarter and quarter stitches", {Stitch.THREE_QUARTER, Stitch.QUARTER}),
     ("petite stitches", {Stitch.PETITE}),
 )
+# A picture lower than this, in its own width, ends well above the facts beside it.
+_LOW = 1.25
 
 
 @dataclass(frozen=True)
@@ -49,6 +51,7 @@ class PatternView:
     designer: str
     designer_id: str
     picture: Shown
+    told_anew: bool  # whether the picture shows other stitches than the chart has
     hanging: Hanging
     release: Release
     width_stitches: int
@@ -81,6 +84,11 @@ class PatternView:
         return self.cloths.model
 
     @property
+    def picture_low(self) -> bool:
+        """Whether the words beside the picture reach down far below it."""
+        return self.picture.height_px < _LOW * self.picture.width_px
+
+    @property
     def units_vary(self) -> bool:
         """Whether some cloth takes more units of a line of thread than another."""
         return not all(row.to_buy for row in self.sets)
@@ -105,6 +113,7 @@ def pattern_view(
             mounted_stem(pattern.id),
             model_alt(pattern, series.finish),
         ),
+        told_anew=pattern.photo is None and "chart" not in pattern.given_away,
         hanging=hanging(pattern.occasion, series.release),
         release=release(release_of(pattern, series)),
         width_stitches=pattern.grid.width,

@@ -1,7 +1,7 @@
 """The gardener's year of a series, as the pages of the site print it."""
 
 from dataclasses import dataclass
-from datetime import date, datetime
+from datetime import date, datetime, time
 
 from packetgen.model import Occasion, Series
 from packetgen.reckon import swaps as reckoned
@@ -32,26 +32,31 @@ class Swap:
 
 @dataclass(frozen=True)
 class Release:
-    """The day and hour of a release, where the author keeps her clock."""
+    """The day of a release, and its hour where the author keeps her clock; a plain day is its first minute,
+    and has no hour and no zone to print."""
 
     day: date
     machine: str  # for <time datetime>
-    clock: str  # '09:00'
-    zone: str  # 'Europe/London time, UTC+00:00'
+    clock: str  # '09:00'; '' of a plain day
+    zone: str  # 'Europe/London time, UTC+00:00'; '' of a plain day
 
     @property
     def said(self) -> str:
-        """'15 January 2027, 09:00'."""
-        return f"{self.day.day} {self.day:%B %Y}, {self.clock}"
+        """'15 January 2027, 09:00', or '15 January 2027'."""
+        day = f"{self.day.day} {self.day:%B %Y}"
+        return f"{day}, {self.clock}" if self.clock else day
 
 
 def release(moment: datetime) -> Release:
     """'09:00' with its zone by name and by its distance from UTC on that day."""
+    machine = moment.isoformat(timespec="minutes")
+    if moment.time() == time.min:
+        return Release(moment.date(), machine, "", "")
     offset = f"{moment:%z}"
     from_utc = f"UTC{offset[:3]}:{offset[3:5]}"
     named = zone_said(moment)
     zone = f"{named}, {from_utc}" if named else from_utc
-    return Release(moment.date(), moment.isoformat(timespec="minutes"), f"{moment:%H:%M}", zone)
+    return Release(moment.date(), machine, f"{moment:%H:%M}", zone)
 
 
 def zone_said(moment: datetime) -> str:

@@ -36,10 +36,8 @@ _FIELDS: Mapping[str, Field] = {
 
 
 def what_is_wrong(called: str, answer: str) -> str:
-    """Why `answer` cannot be what is asked for; '' where it can. A day alone is a release too."""
+    """Why `answer` cannot be what is asked for; '' where it can."""
     field, problems = _FIELDS[called], Problems()
-    if field.name == "release":
-        answer = as_moment(answer, "UTC")
     if answer == without_unseen(answer, "", problems):
         asking = Asking(called, field.example, problems)
         read_single(field.kind, TextNode(answer, Place(""), plain=False), asking)
@@ -68,5 +66,6 @@ def faces_of(name: str, data: bytes) -> tuple[Faces, str]:
 
 
 def as_moment(answer: str, zone: str) -> str:
-    """A day becomes its first minute by the clock of `zone`; anything else stays as it is."""
-    return f"{answer.strip()} 00:00 {zone}" if len(answer.split()) == 1 else answer.strip()
+    """A day alone becomes its first minute by the clock of `zone`, if that is not its first minute anyhow."""
+    answer = answer.strip()
+    return f"{answer} 00:00 {zone}" if len(answer.split()) == 1 and zone != "UTC" else answer

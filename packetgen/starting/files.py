@@ -63,7 +63,7 @@ class NewPattern:
     title: str
     wide: int
     high: int
-    revised: str  # the day of its first issue: '2026-11-25'
+    issued: str  # the day of its first issue, when it comes out: '2027-05-01'
     release: str = ""
 
 
@@ -73,7 +73,7 @@ class NewSeries:
 
     folder: str
     title: str
-    release: str  # '2027-05-01 00:00 UTC'
+    release: str  # '2027-05-01', or '2027-05-01 09:00 Europe/London'
     designer: str  # her name
     threads: str  # the name of her thread card
     face: str = ""  # the file of a face for its text, which stands beside series.yaml

@@ -1,0 +1,75 @@
+"""What `packetgen begin` writes, and what an author is told when it stands there."""
+
+from pathlib import Path
+from typing import TYPE_CHECKING, NoReturn
+
+import click
+
+from packetgen.cli.begin_questions import Given
+from packetgen.cli.common import content_words, nothing_written, say_problems
+from packetgen.cli.ending import stop
+from packetgen.cli.saying import say
+
+if TYPE_CHECKING:
+    from packetgen.starting.files import Files
+
+
+def write_down(
+    given: Given,
+    series_id: str,
+    files: "Files",
+    folders: tuple[str, ...],
+    besides: dict[str, bytes] | None = None,
+    changed: dict[str, bytes] | None = None,
+) -> None:
+    """Write everything and say so, or say why not."""
+    from packetgen.pipeline.beginnings import begin
+
+    new = {path: text.encode() for path, text in files.items()} | (besides or {})
+    try:
+        begun = begin(given.content, series_id, folders, new, changed or {})
+    except OSError as error:
+        stop(
+            f"cannot write {error.filename or given.content}: {error.strerror or error}; nothing was written"
+        )
+    if begun.in_the_way:
+        _in_the_way(given.content, begun.in_the_way)
+    if begun.problems.errors:
+        say("With what is to be written there would be things to mend:", err=True)
+        say_problems(begun.problems.errors, given.content)
+        nothing_written(len(begun.problems.errors))
+    say("Written:")
+    for path in new:
+        say(f"  {(given.content / path).as_posix()}")
+    for path in changed or {}:
+        say(f"and the pattern is entered in the order of {(given.content / path).as_posix()}")
+
+
+def closing_words(given: Given, release: str | None, files: tuple[str, ...]) -> None:
+    """What the author should know before she goes on; `release` is '' or None where the series has one to
+    come."""
+    if release and given.release is None and not given.asks:
+        where = " and ".join((given.content / file).as_posix() for file in files)
+        say(
+            f"No --release was given, so it comes out {release}: change that day, under release and "
+            f"revisions, in {where}."
+        )
+    say(_next(given.content))
+
+
+def _in_the_way(content_folder: Path, there: tuple[str, ...]) -> NoReturn:
+    listed = "\n".join(f"  {(content_folder / path).as_posix()}" for path in there)
+    raise click.UsageError(
+        f"this is there already, and nothing is written over:\n{listed}\nNothing was written; choose another "
+        "title, or another folder with --content"
+    )
+
+
+def _next(content_folder: Path) -> str:
+    option = content_words(content_folder)
+    return (
+        "The files tell in remarks what each line means. Look at the pages while you edit them:\n"
+        f"  packetgen preview --open{option}\n"
+        "and when you like them, make the site and the packets:\n"
+        f"  packetgen build{option}"
+    )

@@ -1,0 +1,82 @@
+"""What `packetgen bring` writes where it belongs, and how it tells of it."""
+
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+import click
+
+from packetgen.cli.common import content_words, nothing_written, say_problems
+from packetgen.cli.ending import CONTENT_WRONG
+from packetgen.cli.saying import say
+from packetgen.nouns import counted
+
+if TYPE_CHECKING:
+    from packetgen.bring.brought import Brought
+    from packetgen.model import ThreadCard
+    from packetgen.pipeline.bringing import Planned
+    from packetgen.pipeline.pattern_folder import PatternFolder
+
+
+def planned_at(
+    content_folder: Path,
+    pattern: "PatternFolder | None",
+    into: Path | None,
+    card: "ThreadCard",
+    found: "Brought",
+    replace: bool,
+) -> "Planned | None":
+    """What shall be written; None where it goes nowhere. Ends the command where it may not be."""
+    from packetgen.pipeline.bringing import NotSound, WouldReplace, into_folder, into_pattern
+
+    try:
+        if pattern is not None:
+            return into_pattern(content_folder, pattern, found, replace)
+        return None if into is None else into_folder(into, card, found)
+    except WouldReplace as error:
+        way = (
+            "--replace exchanges it and keeps the old one beside it"
+            if pattern
+            else "name a new folder with --into"
+        )
+        raise click.UsageError(f"{error} is there already; {way}") from error
+    except NotSound as error:
+        say(
+            "With the new chart and key there would be faults, in files as they would be:", err=True
+        )
+        say_problems(error.new, content_folder)
+        if error.on_the_chart:
+            say(
+                f"If {' and '.join(error.on_the_chart)} belong to the old chart, --drop-lines takes them away.",
+                err=True,
+            )
+        nothing_written(len(error.new))
+
+
+def carry_out(planned: "Planned", pattern_name: str | None, content_folder: Path) -> None:
+    """Write it and say so; ends the command where something is left to mend."""
+    from packetgen.pipeline.bringing import carried_out
+
+    written = carried_out(planned)
+    if not written.files:
+        say("The files say all that already; nothing had to be written.")
+    for path in written.files:
+        say(f"Written: {path}")
+    for path in written.kept:
+        say(f"The old one is kept: {path}")
+    if written.lines:
+        say(
+            f"What lay on the old chart stays on the new one: {', '.join(written.lines)}; "
+            "--drop-lines takes it away."
+        )
+    if written.faults:
+        say("It is written; before it can be built, this is to mend:", err=True)
+        say_problems(written.faults, content_folder)
+        raise SystemExit(CONTENT_WRONG)
+    if written.faults_before:
+        say(
+            f"{counted(written.faults_before, 'thing')} to mend stood there before: see packetgen "
+            f"proof{content_words(content_folder)}."
+        )
+    if pattern_name is not None:
+        of = content_words(content_folder)
+        say(f"Next: packetgen proof{of}, then packetgen preview --open{of}")
