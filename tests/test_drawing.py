@@ -181,4 +181,4 @@ def test_the_finishing_piece_is_drawn_to_scale_with_the_card_on_it():
     assert [float(card.get(name)) for name in ("x", "y", "width", "height")] == [20, 35, 160, 110]
     assert [float(stitching.get(name)) for name in ("width", "height")] == [150, 100]
     texts = [text.text for text in svg.iter(f"{SVG}text")]
-    assert "5.91 in × 3.94 in" in texts and "7.87 in  20.0 cm" in texts
+    assert "5.91 in × 3.94 in" in texts and "7.87 in · 20.0 cm" in texts
