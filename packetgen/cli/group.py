@@ -1,6 +1,7 @@
 """The commands as a group: each one is loaded when it is called for, explains itself when asked, and ends
 with a code that a script can rely on."""
 
+import gc
 import sys
 from collections.abc import Sequence
 from importlib import import_module
@@ -70,4 +71,5 @@ class Commands(click.Group):
                 lambda: super(Commands, self).main(args, prog_name, **extra),
                 lambda: telling.log_path,
             )
+        gc.freeze()  # nothing is looked through once more for what is to be thrown away anyhow
         sys.exit(code)
