@@ -75,12 +75,12 @@ class Reader:
 def test_a_build_that_is_killed_at_any_moment(last_good, record_property, kills):
     """`kill -9` of everything that the command began; in between some builds that are let be."""
     chance = Random(11)
-    begun = monotonic()
-    edit(last_good, "first")
-    run("build", "--workers", 2, *OUT, folder=last_good)
-    takes_s = monotonic() - begun
     killed = ended = 0
     with Reader(last_good / "build") as reader:
+        begun = monotonic()  # with the reader beside it, as all the others
+        edit(last_good, "first")
+        run("build", "--workers", 2, *OUT, folder=last_good)
+        takes_s = monotonic() - begun
         while killed < kills:
             edit(last_good, f"{killed} {ended}")
             if killed % 5 == 4:  # pictures are drawn too
