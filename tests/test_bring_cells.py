@@ -7,7 +7,7 @@ import numpy as np
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
-from PIL import Image, ImageFilter
+from PIL import Image, ImageDraw, ImageFilter
 
 from packetgen.bring.cells import edges, find, sampled
 from packetgen.bring.chart_text import rows_of
@@ -281,3 +281,28 @@ def test_a_chart_of_one_pixel_a_stitch_is_never_taken_for_a_soft_one(data):
     kinds = chance.integers(0, 256, (number, 3)).astype(np.uint8)
     picture = Image.fromarray(kinds[np.searchsorted(steps, field)])
     assert not isinstance(found_in(picture), Comb)
+
+
+def large_shapes(chance: random.Random) -> Image.Image:
+    """A drawing of a few patches, whose edges lie far apart and on few of its columns."""
+    wide, high = chance.randint(40, 70), chance.randint(40, 70)
+    picture = Image.new("RGB", (wide, high), "white")
+    draw = ImageDraw.Draw(picture)
+    for colour in ("#3f6f8f", "#8fb4c9", "#8a97a3", "#e0a03a", "#4a3b2a", "#5a7a4a", "#a03040"):
+        left, top = chance.randint(1, wide - 12), chance.randint(1, high - 12)
+        right = min(left + chance.randint(4, wide // 2), wide - 2)
+        bottom = min(top + chance.randint(4, high // 2), high - 2)
+        shape = draw.rectangle if chance.random() < 0.5 else draw.ellipse
+        shape((left, top, right, bottom), fill=colour)
+    return picture
+
+
+@pytest.mark.parametrize("cell", [6, 9])
+def test_softened_stitches_of_large_patches_are_not_taken_for_larger_or_smaller_ones(cell):
+    """The distances of a few edges look like stitches too, and so do halves of stitches."""
+    chance = random.Random(27)
+    for _ in range(6):
+        picture = large_shapes(chance)
+        larger = picture.resize((picture.width * cell, picture.height * cell), HOW["hard"])
+        found = found_in(larger.filter(ImageFilter.GaussianBlur(1.2)))
+        assert (found.across.number, found.down.number) == picture.size

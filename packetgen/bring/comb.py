@@ -24,7 +24,8 @@ _TEETH = 8  # combs that are tried of each, the clearest first
 _IMITATED_PX = 8 / 3
 _LINES = 100  # rows, and columns, on which they are tried
 _LOOKED_AT = 200_000  # pixels of these in all, or a large picture would take half a minute
-_BELIEVED = 0.5  # of what is left unexplained half a width aside
+_SURE = 0.35  # of what is left unexplained half a width aside: no other size is tried
+_BELIEVED = 0.5  # of it
 _GUESSED = 0.65  # of it: no more than a guess
 _WHOLE = 0.2  # of a stitch: so much may lack at the edge of the picture
 _STEADY = 1e-4  # keeps stitches determined of which hardly anything is seen
@@ -82,6 +83,10 @@ class Comb:
         return self.doubt < _BELIEVED
 
     @property
+    def sure(self) -> bool:
+        return self.doubt < _SURE
+
+    @property
     def framed(self) -> bool:
         return any(side.before or side.after for side in (self.across, self.down))
 
@@ -94,11 +99,20 @@ def comb_of(rgba: np.ndarray) -> Comb | None:
         if 2 * cell > min(rgba.shape[:2]):
             continue
         comb = _best(rgba, cell, (stand,))
-        if comb.believed:
+        if guess and guess.believed and _divides(cell, guess.cell_px):
+            continue
+        if comb.sure:
             return comb
         if comb.doubt < (guess.doubt if guess else _GUESSED):
             guess = comb
     return guess
+
+
+def _divides(cell: float, larger: float) -> bool:
+    """Whether stitches of one size are those of the other, each cut in several: where the edges are soft,
+    that explains them better yet."""
+    times = larger / cell
+    return round(times) > 1 and abs(times - round(times)) < _WHOLE / 2
 
 
 def comb_at(rgba: np.ndarray, cell_px: float) -> Comb:

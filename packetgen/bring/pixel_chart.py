@@ -80,7 +80,9 @@ def _raster(pixels: Pixels, how: Reading) -> tuple[Found | Comb | None, tuple[st
     found = found_in(pixels.rgba)
     if found is None:
         return None, ("one pixel is one stitch",)
-    return found, (f"a stitch was found to be {counted_px(sure_px(found))} wide",)
+    sure = not isinstance(found, Comb) or found.sure
+    more = "" if sure else "; if it is not, say how wide with --cell"
+    return found, (f"a stitch was found to be {counted_px(sure_px(found))} wide{more}",)
 
 
 def found_in(rgba: np.ndarray) -> Found | Comb | None:
