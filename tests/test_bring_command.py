@@ -762,6 +762,15 @@ def test_columns_that_are_counted_are_headings_even_where_a_number_is_a_colour(d
         assert len(faults) == 1 and "row 1 looks like headings" in faults[0]
 
 
+def test_numbered_columns_are_headings_before_any_code_is_explained(desk):
+    """Each code of the stitches is told beside them, and no number."""
+    counted = ",".join(map(str, range(1, 21)))
+    (desk / "grid.csv").write_text(f"{counted}\n{','.join(['duck', 'reed'] * 10)}\n")
+    headings, *codes = wrong(desk, "grid.csv")
+    assert "row 1 looks like headings ('1', '2', '3', …)" in headings
+    assert [one.split("'")[1] for one in codes] == ["duck", "reed"]
+
+
 @pytest.mark.parametrize(
     ("table", "why"),
     [

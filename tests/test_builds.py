@@ -420,7 +420,7 @@ def test_a_build_before_the_release_says_what_is_left_out_until_then(shelf):
 
     [line] = said("--as-of", "2026-12-24")
     assert (
-        "Something of The Garden Year, and of 1 more series comes out later, next on 15 January 2027"
+        "Something of The Garden Year and of 1 more series comes out later, next on 15 January 2027"
         in line
     )
     assert "With --as-of 2027-01-15 they are made" in line

@@ -28,16 +28,16 @@ def headings(
 
 
 def _named(fields: Sequence[str], others: Collection[str], known: Callable[[str], bool]) -> bool:
-    """Each a word of its own that comes nowhere else and is no colour; or counted through, where one of
-    the numbers at least is such a word. A corner may be empty. Where nothing else is a colour either, it
-    is the card that is another."""
+    """Counted through, where one of the numbers at least comes nowhere else and is no colour; or each such
+    a word of its own. A corner may be empty. Words beside which nothing else is a colour either may be
+    codes that nobody has explained yet."""
     own = [field for field in fields if field != BARE]
     if len(own) < max(_LEAST, len(fields) - 1) or len(set(own)) < len(own):
         return False
     strange = [field not in others and not known(field) for field in own]
-    if any(field.startswith("#") for field in own) or not any(map(known, others)):
+    if any(field.startswith("#") for field in own):
         return False
-    return all(strange) or (any(strange) and _counts_up(own))
+    return (any(strange) and _counts_up(own)) or (all(strange) and any(map(known, others)))
 
 
 def _counts_up(fields: Sequence[str]) -> bool:

@@ -11,6 +11,7 @@ import click
 from packetgen.cli.common import (
     as_of_option,
     content_option,
+    content_words,
     editions_option,
     nothing_written,
     say_problems,
@@ -143,15 +144,13 @@ def _say_of_unchanged(advice: tuple[str, ...], content_folder: Path) -> None:
     """One line for all advice on what was not looked at again: of hundreds of old lines nobody would find
     the new one. The log has them all."""
     import logging
-    import shlex
 
     log = logging.getLogger("packetgen.advice")
     for line in advice:
         log.debug("%s/%s", content_folder.as_posix(), line)
     if advice:
-        usual = content_folder == Path("content")
-        where = "" if usual else f" --content {shlex.quote(content_folder.as_posix())}"
         things = counted(len(advice), "thing")
+        where = content_words(content_folder)
         said = f"{things} to think of where nothing has changed: see packetgen proof{where}"
         say(said, err=True)
 
@@ -188,7 +187,7 @@ def _say_of_later(built: "Built") -> None:
     if not waiting:
         return
     moment, title = datetime.fromisoformat(waiting[0][0]), waiting[0][1]
-    others = f", and of {len(waiting) - 1} more series" if len(waiting) > 1 else ""
+    others = f" and of {len(waiting) - 1} more series" if len(waiting) > 1 else ""
     day = f"{moment.day} {moment:%B %Y}"
     say(
         f"Something of {title}{others} comes out later, next on {day}: until then site and share leave it "

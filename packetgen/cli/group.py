@@ -1,6 +1,7 @@
 """The commands as a group: each one is loaded when it is called for, explains itself when asked, and ends
 with a code that a script can rely on."""
 
+import atexit
 import gc
 import sys
 from collections.abc import Sequence
@@ -11,6 +12,9 @@ import click
 
 from packetgen.cli.ending import OutputClosed, ended
 from packetgen.cli.telling import TELLING_OPTIONS, Telling
+
+# Nothing is looked through once more for what is to be thrown away anyhow.
+atexit.register(gc.freeze)
 
 
 class Commands(click.Group):
@@ -71,5 +75,4 @@ class Commands(click.Group):
                 lambda: super(Commands, self).main(args, prog_name, **extra),
                 lambda: telling.log_path,
             )
-        gc.freeze()  # nothing is looked through once more for what is to be thrown away anyhow
         sys.exit(code)
