@@ -38,7 +38,7 @@ HEAVY = {
     "a table of a quarter of a million words": (
         "d.csv",
         lambda: b"\n".join(
-            b",".join(b"%d" % (n * 250 + m) for m in range(250)) for n in range(999)
+            b",".join(b"w%d" % (n * 250 + m) for m in range(250)) for n in range(999)
         ),
         (),
         "bring-code-unknown",
