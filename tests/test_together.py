@@ -5,13 +5,15 @@ import os
 import shutil
 import signal
 import sys
+from functools import partial
 from pathlib import Path
 
 import pytest
 from click.testing import CliRunner
 
 from packetgen.cli import main
-from packetgen.load.files import UNFINISHED
+from packetgen.diagnostics import Problems
+from packetgen.load.files import UNFINISHED, ContentFolder
 from packetgen.pipeline import beginnings, bringing, chart_edits, proof
 from packetgen.write.together import written_together
 from tests.content_builder import build, picture
@@ -190,3 +192,65 @@ def test_stopping_it_puts_everything_back(tmp_path, monkeypatch):
         written_together(tmp_path, {"new/file": b"n"}, {"one": b"1", "two": b"2"})
     assert tree(tmp_path) == {"one": b"old", "two": b"old"}
     assert sorted(path.name for path in tmp_path.iterdir()) == ["one", "two"]
+
+
+def spoilt(fails_at, works_then, act):
+    """Act in a process whose disk refuses one writing, takes so many after it, and then none. Whether the act
+    was done all the same, and whether one was refused."""
+    child = os.fork()
+    if child == 0:
+        done = 0
+
+        def refuse(event, given):
+            nonlocal done
+            opened = event == "open" and isinstance(given[2], int) and given[2] & os.O_CREAT
+            if event in WRITES or opened:
+                done += 1
+                if done == fails_at or done > fails_at + works_then:
+                    raise OSError(5, "Input/output error")
+
+        sys.addaudithook(refuse)
+        failed = 0
+        try:
+            act()
+        except OSError:
+            failed = 1
+        os._exit(2 * (done >= fails_at) + failed)
+    _, status = os.waitpid(child, 0)
+    refused, failed = divmod(os.waitstatus_to_exitcode(status), 2)
+    return not failed, bool(refused)
+
+
+@pytest.mark.skipif(not hasattr(os, "fork"), reason="spoils a disk for a process of its own")
+def test_where_even_putting_back_fails_the_change_waits_whole(tmp_path, record_property):
+    """Whichever writing fails, and whichever of those that undo it: nothing is lost, old or new."""
+    old = {"one": b"1 old", "two": b"2 old"}
+    new, changed = {"new/file": b"n"}, {"one": b"1 new", "two": b"2 new"}
+    back = waiting = fails_at = 0
+    refused = True
+    while refused:
+        fails_at += 1
+        for works_then in range(20):
+            folder = tmp_path / f"{fails_at}-{works_then}"
+            folder.mkdir()
+            for path, data in old.items():
+                (folder / path).write_bytes(data)
+            act = partial(written_together, folder, new, changed)
+            done, refused = spoilt(fails_at, works_then, act)
+            there = {
+                path: data for path, data in tree(folder).items() if not path.startswith(UNFINISHED)
+            }
+            if done:
+                assert there == new | changed
+            elif (folder / UNFINISHED).exists():
+                waiting += 1
+                assert ContentFolder(folder, told := Problems()).unfinished() and told.errors
+                move_all(folder)
+                assert tree(folder) == new | changed
+            else:
+                back += 1
+                assert there == old
+    assert back and waiting
+    record_property(
+        "shown", f"writings refused: {back} changes put back, {waiting} wait to be finished"
+    )

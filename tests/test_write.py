@@ -198,6 +198,56 @@ def test_a_failure_between_two_folders_of_such_a_disk_puts_both_back(tmp_path, m
     assert tree(tmp_path) == files
 
 
+def test_a_last_build_that_cannot_be_put_back_on_such_a_disk_is_kept_and_said(
+    tmp_path, monkeypatch
+):
+    """From the second move on the disk takes nothing more: no record stands beside the mixed folders."""
+    monkeypatch.setattr(os.path, "ismount", lambda path: True)
+    files = {"manifest.json": b"one", "packets/a.pdf": b"one", "site/index.html": b"one"}
+    put(tmp_path, files)
+    real, calls = staging.exchange, []
+
+    def once(*two):
+        calls.append(two)
+        return refuse() if len(calls) > 1 else real(*two)
+
+    monkeypatch.setattr(staging, "exchange", once)
+    with pytest.raises(
+        staging.NotPutBack, match="could not be put back whole.*the rest of it lies"
+    ) as told:
+        put(tmp_path, dict.fromkeys(files, b"two"))
+    assert told.value.filename == str(tmp_path / ".next")
+    there = tree(tmp_path)
+    assert "manifest.json" not in there
+    assert there[".next/old/manifest.json"] == b"one"
+    assert b"one" in [data for path, data in there.items() if path.endswith("packets/a.pdf")]
+    assert there["site/index.html"] == b"one"
+    monkeypatch.setattr(staging, "exchange", real)
+    put(tmp_path, dict.fromkeys(files, b"three"))
+    assert tree(tmp_path) == dict.fromkeys(files, b"three")
+
+
+def test_a_last_build_that_was_set_aside_and_cannot_come_back_is_never_thrown_away(
+    tmp_path, monkeypatch
+):
+    put(tmp_path / "build", {"site/index.html": b"one"})
+    monkeypatch.setattr(staging, "exchange", cannot)
+    real, calls = os.replace, []
+
+    def once(*two):
+        calls.append(two)
+        return refuse() if len(calls) > 1 else real(*two)
+
+    monkeypatch.setattr(os, "replace", once)
+    with pytest.raises(staging.NotPutBack):
+        put(tmp_path / "build", {"site/index.html": b"two"})
+    assert len(calls) == 3 and tree(tmp_path)[".build-next/old/site/index.html"] == b"one"
+    monkeypatch.setattr(os, "replace", real)
+    with pytest.raises(RuntimeError), next_build(tmp_path / "build"):
+        raise RuntimeError("the next build stops too")
+    assert tree(tmp_path) == {"build/site/index.html": b"one"}
+
+
 def test_what_is_left_of_a_build_that_was_cut_off_cannot_write_into_the_next(tmp_path):
     """A worker may outlive the process that began it."""
     build = tmp_path / "build"

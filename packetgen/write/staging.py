@@ -26,7 +26,14 @@ from packetgen.write.exchange import CannotExchange, exchange
 from packetgen.write.mounts import is_mounted, mounted_below
 
 _MOUNTED = "a folder or disk is mounted there, in the build folder; mount it at the build folder itself, or elsewhere"
+_NOT_PUT_BACK = (
+    "the last build could not be put back whole; until the next build the rest of it lies here"
+)
 TOPS = ("site", "packets", "share", "ledger", ".kept")  # the folders of a build
+
+
+class NotPutBack(OSError):
+    """Of the last build some is left in the work folder only."""
 
 
 class Staging:
@@ -80,7 +87,7 @@ def next_build(build: Path, wait: Callable[[], None] = lambda: None) -> Iterator
     """What is written inside replaces `build` on leaving; on any exception the last build stays.
 
     Where another build is at work there, `wait` is called and its end is waited for. What else
-    lies in `build` stays in it. Raises OSError.
+    lies in `build` stays in it. Raises OSError; NotPutBack where the disk did not allow even the last build.
     """
     build = build.resolve()
     if mounted := mounted_below(
@@ -100,8 +107,12 @@ def next_build(build: Path, wait: Callable[[], None] = lambda: None) -> Iterator
             else:
                 _carry_over(staging)
                 _swap(staging, work / "old")
-        finally:
+        except NotPutBack:  # there is no other copy
+            raise
+        except BaseException:
             _clear(work)
+            raise
+        _clear(work)
 
 
 @contextmanager
@@ -170,12 +181,13 @@ def _swap(staging: Staging, aside: Path) -> None:
         try:
             os.replace(staging.folder, staging.last)
         except OSError:
-            os.replace(aside, staging.last)
+            _put_back([lambda: os.replace(aside, staging.last)], aside.parent)
             raise
 
 
 def _swap_tops(staging: Staging, aside: Path) -> None:
-    """Raises OSError; what was exchanged by then is put back."""
+    """Raises OSError; what was exchanged by then is put back, the single files last. NotPutBack if that
+    fails: those files are then missing, and no record tells of folders that are not there."""
     aside.mkdir()
     back: list[Callable[[], None]] = []
 
@@ -204,10 +216,17 @@ def _swap_tops(staging: Staging, aside: Path) -> None:
             else:
                 move(entry, top)
     except OSError:
-        for undo in reversed(back):
-            with suppress(OSError):
-                undo()
+        _put_back(back, aside.parent)
         raise
+
+
+def _put_back(back: list[Callable[[], None]], work: Path) -> None:
+    """Raises NotPutBack at the first step that fails."""
+    try:
+        for undo in reversed(back):
+            undo()
+    except OSError as error:
+        raise NotPutBack(error.errno, _NOT_PUT_BACK, str(work)) from error
 
 
 def _link(source: str | Path, target: str | Path) -> None:

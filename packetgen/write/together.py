@@ -8,7 +8,7 @@ while the folder is there (`load.files`).
 
 import os
 import shutil
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from contextlib import suppress
 from pathlib import Path
 
@@ -22,14 +22,15 @@ def written_together(root: Path, new: Mapping[str, bytes], changed: Mapping[str,
     `changed` in place of what they held.
 
     Raises OSError, also where a new file is there already, or what was left of a change that was cut off;
-    everything is then as it was before.
+    everything is then as it was before, or, where the disk allows not even that, the change waits to be
+    finished.
     """
     beside = root / UNFINISHED
     if waiting_in(root):
         raise FileExistsError(17, "an earlier change was cut off", str(beside))
     before = {path: (root / path).read_bytes() for path in changed}
-    made: list[Path] = []
-    exchanged: list[str] = []
+    made: list[Path] = []  # folders, and where each new file comes to stand
+    placed: list[str] = []
     try:
         _make(root, made)
         _staged(root, {**new, **changed})
@@ -38,20 +39,36 @@ def written_together(root: Path, new: Mapping[str, bytes], changed: Mapping[str,
             (root / path).open("xb").close()  # fails where somebody else has put one meanwhile
             made.append(root / path)
             os.replace(beside / path, root / path)
+            placed.append(path)
         for path in changed:
             os.replace(beside / path, root / path)
-            exchanged.append(path)
+            placed.append(path)
     except BaseException:
-        with suppress(OSError):
-            for path in exchanged:
-                (beside / path).write_bytes(before[path])
-                os.replace(beside / path, root / path)
-        _swept(root)
-        for one in reversed(made):
-            with suppress(OSError):
-                one.rmdir() if one.is_dir() else one.unlink()
+        with suppress(OSError):  # the rest then waits beside, and who reads content says so
+            _put_back(root, placed, before)
+            for file in (one for one in made if not one.is_dir()):
+                file.unlink(missing_ok=True)
+            _swept(root)
+            for folder in reversed([one for one in made if one.is_dir()]):
+                folder.rmdir()
         raise
-    _swept(root)
+    with suppress(OSError):  # all is done, and what is left is empty
+        _swept(root)
+
+
+def _put_back(root: Path, placed: Sequence[str], before: Mapping[str, bytes]) -> None:
+    """What has taken its place waits beside again; where a file was before, it is there again.
+
+    Raises OSError; nothing is lost then, and the change can still be finished.
+    """
+    aside = root / _NOT_WHOLE
+    for path in before.keys() & set(placed):  # all of them first: there may be no room
+        (aside / path).parent.mkdir(parents=True, exist_ok=True)
+        (aside / path).write_bytes(before[path])
+    for path in reversed(placed):
+        os.replace(root / path, root / UNFINISHED / path)
+        if path in before:
+            os.replace(aside / path, root / path)
 
 
 def _staged(root: Path, files: Mapping[str, bytes]) -> None:
@@ -73,5 +90,9 @@ def _make(folder: Path, made: list[Path]) -> None:
 
 
 def _swept(root: Path) -> None:
-    for name in (_NOT_WHOLE, UNFINISHED):
-        shutil.rmtree(root / name, ignore_errors=True)
+    """The folder beside gives up its name first, so that no part of it looks like a change."""
+    part, whole = root / _NOT_WHOLE, root / UNFINISHED
+    shutil.rmtree(part, ignore_errors=True)
+    if whole.exists():
+        whole.rename(part)
+        shutil.rmtree(part, ignore_errors=True)
