@@ -8,7 +8,7 @@ import shutil
 import sys
 from pathlib import Path
 from random import Random
-from subprocess import TimeoutExpired
+from subprocess import Popen, TimeoutExpired
 from threading import Event, Thread
 from time import monotonic, sleep
 
@@ -71,11 +71,17 @@ class Reader:
             sleep(0.03)
 
 
+def until_its_record_is_written(desk: Path, process: Popen) -> None:
+    """What comes after it are the last moments of a build, in which folders are exchanged."""
+    while process.poll() is None and not list(desk.glob(".build-next/new-*/manifest.json")):
+        sleep(0.001)
+
+
 @pytest.mark.parametrize("kills", [10, pytest.param(100, marks=pytest.mark.exhaustive)])
 def test_a_build_that_is_killed_at_any_moment(last_good, record_property, kills):
     """`kill -9` of everything that the command began; in between some builds that are let be."""
     chance = Random(11)
-    killed = ended = 0
+    killed = at_the_end = ended = 0
     with Reader(last_good / "build") as reader:
         begun = monotonic()  # with the reader beside it, as all the others
         edit(last_good, "first")
@@ -88,10 +94,15 @@ def test_a_build_that_is_killed_at_any_moment(last_good, record_property, kills)
                 (last_good / "content" / CHART).write_text(rows)
             begun = monotonic()
             process = begin("build", "--workers", 2, *OUT, folder=last_good)
+            moment_s = chance.uniform(0.02, 1.1 * takes_s)
+            if late := killed % 4 == 3:
+                until_its_record_is_written(last_good, process)
+                moment_s = chance.uniform(0, 0.1)
             try:
-                code = process.wait(chance.uniform(0.02, 1.1 * takes_s))
+                code = process.wait(moment_s)
             except TimeoutExpired:
                 killed += 1
+                at_the_end += late
             else:
                 assert code == 0, process.stderr.read()
                 takes_s = monotonic() - begun  # on the machine as busy as it is now
@@ -100,10 +111,10 @@ def test_a_build_that_is_killed_at_any_moment(last_good, record_property, kills)
             assert is_whole(last_good / "build")
     record_property(
         "shown",
-        f"kill -9: {killed} builds killed, {ended} had ended before; "
+        f"kill -9: {killed} builds killed, {at_the_end} of them with their record written, {ended} had ended before; "
         f"{reader.looks} looks at the folder, {len(reader.halves)} of them at a half build",
     )
-    assert reader.looks > kills and reader.halves == []
+    assert reader.looks > kills and reader.halves == [] and at_the_end
     edit(last_good, "last")
     next_build_succeeds(last_good)
 
