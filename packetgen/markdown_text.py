@@ -1,10 +1,10 @@
-"""What an author's Markdown says: as HTML, its links with their places, its plain paragraphs.
+"""What an author's Markdown says: as HTML, its links and pictures with their places, its plain paragraphs.
 
 The only module that knows the Markdown library and the sanitiser.
 """
 
 import re
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from html import unescape
 from html.parser import HTMLParser
@@ -12,6 +12,8 @@ from typing import Any
 
 # Without one of these no text has a link (CommonMark 0.31.2, 6.3 Links, 6.5 Autolinks, 6.6 Raw HTML).
 _MAY_LINK = re.compile(r"\][(\[:\s]|<")
+# Without one of these no text has a picture (6.4 Images, 6.6 Raw HTML).
+_MAY_PICTURE = re.compile(r"!\[|<img", re.IGNORECASE)
 # What stands before the address of a link: '](', '](<', '<', ']: ', or the quotes of an HTML attribute.
 _LEADS_IN = r"(?:\]\(\s*<?|<|\]:\s*<?|=\s*[\"']?)"
 _MAIL = "mailto:"
@@ -23,7 +25,8 @@ _TAGS = {
 
 @dataclass(frozen=True)
 class MarkdownLink:
-    """Where a link leads, and where in the text that is written: line and column count from 1."""
+    """Where a link leads or a picture lies, and where in the text that is written: line and column count
+    from 1."""
 
     address: str
     line: int
@@ -93,13 +96,22 @@ def links(text: str) -> tuple[MarkdownLink, ...]:
     """Every link that a reader could follow, in the order of the text; none from code or escaped signs."""
     if not _MAY_LINK.search(text):
         return ()
-    found: list[MarkdownLink] = []
-    searched_to: dict[str, int] = {}  # address → where the next link to it may begin
     html = as_html(text)
     written = _Reader(html).addresses
     # Of broken markup the sanitiser may make a link that nobody meant; it would be shown all the same.
     made = [one for one in _Reader(_cleaned(html)).addresses if one not in written]
-    for address in written + made:
+    return _placed(written + made, text)
+
+
+def pictures(text: str) -> tuple[MarkdownLink, ...]:
+    """Every picture that the text would show, in its order. `as_clean_html` drops them all."""
+    return _placed(_Reader(as_html(text)).pictures, text) if _MAY_PICTURE.search(text) else ()
+
+
+def _placed(addresses: Iterable[str], text: str) -> tuple[MarkdownLink, ...]:
+    found: list[MarkdownLink] = []
+    searched_to: dict[str, int] = {}  # address → where the next one like it may begin
+    for address in addresses:
         start, end = _written(text, address, searched_to.get(address, 0))
         searched_to[address] = end
         line_start = text.rfind("\n", 0, start) + 1
@@ -127,6 +139,7 @@ class _Reader(HTMLParser):
     def __init__(self, html: str) -> None:
         super().__init__()
         self.addresses: list[str] = []
+        self.pictures: list[str] = []
         self.paragraphs: list[str] = []
         self._open: list[str] = []
         self.feed(html)
@@ -136,6 +149,8 @@ class _Reader(HTMLParser):
         given = dict(attrs)
         if tag == "a" and "href" in given:
             self.addresses.append(given["href"] or "")
+        if tag == "img":
+            self.pictures.append(given.get("src") or "")
         if tag in ("p", "li", "blockquote"):
             self._open.append(tag)
         if self._open == ["p"] and tag == "p":

@@ -7,8 +7,7 @@ and of designs that are brought in.
 from dataclasses import dataclass
 from pathlib import Path
 
-from packetgen.bring.pixel_chart import Reading
-from packetgen.bring.reading import read_design
+from packetgen.bring.reading import Reading, read_design
 from packetgen.bring.written import Codes
 from packetgen.diagnostics import Place, Problems
 from packetgen.faults.review import REVIEW
@@ -48,6 +47,7 @@ OF_FIGURES = (
         {SERIES: ("order: [fern]", "order: [fern, fern-two]"), **_SECOND},
     ),
     Case("a pattern that is here and to come", {SERIES: ("title: Onions", "title: Fern by the Tap")}),
+    Case("a pattern for the day of one to come", {SERIES: ("on: last Monday of August", "on: second Sunday of May")}),
     Case("a series out before its revision", {SERIES: ("release: 2027-01-15", "release: 2026-01-15")}),
     Case(
         "a designer without a pattern",
@@ -64,7 +64,7 @@ OF_FIGURES = (
     Case("two greens and their symbols", {PATTERN: ('k: {moss: K4, spool: "12"}', 'k: {moss: K4, spool: "12", symbol: square}'), }),
     Case("a thread that hides the cloth badly", {"threads/spool.yaml": ("tex: 50", "tex: 8")}),
     Case("a key with a line too many for the shapes", {PATTERN: ("key:\n", "key:\n" + "".join(f"  {chr(0x4E00 + n)}: {{moss: K4, spool: '12'}}\n" for n in range(206)))}),
-    Case("two browns with much the same symbol", {MOSS: ('name: peat, hex: "#6b503a"', 'name: clay, hex: "#a34434"'), PATTERN: ('spool: "10"}\n  k: {moss: K4, spool: "12"}', 'spool: "10", symbol: three-leaves}\n  k: {moss: K4, spool: "12", symbol: three-dots-up}')}),
+    Case("two browns with much the same symbol", {MOSS: ('name: peat, hex: "#6b503a"', 'name: clay, hex: "#a54c34"'), PATTERN: ('spool: "10"}\n  k: {moss: K4, spool: "12"}', 'spool: "10", symbol: three-leaves}\n  k: {moss: K4, spool: "12", symbol: three-dots-up}')}),
     Case("a chart of single stitches", {CHART: "r.b.k.r.b.k.\n............\n" * 4, PATTERN: ("at: 3,2", "at: 4,2")}),
     Case("a change that was cut off", {f"_next/{PATTERN}": "title: Fern by the Butt\n"}),
 )  # fmt: skip

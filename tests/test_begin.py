@@ -16,8 +16,11 @@ from hypothesis import strategies as st
 
 from packetgen.cli import begin, main
 from packetgen.diagnostics import Problems
+from packetgen.faults import FAULTS
+from packetgen.load.examples import EXAMPLE_PERSON
 from packetgen.load.files import LONGEST_ID
 from packetgen.load.schema import FileShape, Group, Kind, ListOf, MapOf, TextOr
+from packetgen.load.shape_pattern import PATTERN as PATTERN_FIELDS
 from packetgen.load.shapes import FILES
 from packetgen.load.yaml_nodes import GroupNode, ListNode, Node, read_nodes
 from packetgen.pipeline import proof, review
@@ -46,6 +49,7 @@ NEW = ("--series", "Along the Path", "--designer", "Wren Alder", "--pattern", "B
 SMALL = ("--wide", "20", "--high", "20")
 PATH = "series/along-the-path"
 THREADS = "threads/my-stranded-cotton.yaml"
+EXAMPLES_OF_CREDITS = [one.example for one in PATTERN_FIELDS.fields if one.name == "credits"]
 
 
 @pytest.fixture
@@ -138,6 +142,7 @@ def test_a_new_series_is_advised_only_of_what_its_author_has_not_given_yet(run):
         ],
         "steps.md": [BEGUN["finishes/plant-label/steps.md"].split("\n")[2]],
         "my-stranded-cotton.yaml": [
+            "# EXAMPLE: the colours at its end. They are made up, and no maker's: take those of your thread, and this line out.",
             "# EXAMPLE: fibre, strands, weight and length. Look at your label, and take this line out.",
             '- {number: "01", name: example milk, hex: "#f6f1e4"}',
         ],
@@ -157,9 +162,11 @@ def test_an_example_is_told_of_until_it_is_changed(run):
     finish.write_text(finish.read_text("utf-8").replace("# EXAMPLE: ", "# "), "utf-8")
     left = [one for one in proof(Path("content")).examples if one.place.path == THREADS]
     assert [str(one) for one in left] == [
-        f"{THREADS}:12:1: advice: what begin wrote as an example is still marked as one: "
+        f"{THREADS}:3:1: advice: what begin wrote as an example is still marked as one: "
+        "'the colours at its end'; put your own in its place, and take this remark out",
+        f"{THREADS}:11:1: advice: what begin wrote as an example is still marked as one: "
         "'fibre, strands, weight and length'; put your own in its place, and take this remark out",
-        f"{THREADS}:46:26: advice: 'name' in 'colours', with 7 more, is still the example that it began with; "
+        f"{THREADS}:45:26: advice: 'name' in 'colours', with 7 more, is still the example that it began with; "
         "put your own in its place, or take it out",
     ]
     assert not any("finish.yaml" in one.place.path for one in proof(Path("content")).examples)
@@ -922,7 +929,13 @@ def test_every_live_field_at_the_left_edge_has_a_remark_above_it():
 
 def test_the_thread_card_says_that_its_colours_are_examples():
     card = BEGUN["threads/my-cotton.yaml"]
-    assert "THE COLOURS BELOW ARE EXAMPLES" in card.split("name:")[0]
+    assert "# EXAMPLE: the colours at its end. They are made up" in card.split("name:")[0]
+
+
+def test_who_is_thanked_in_an_example_is_told_wherever_an_author_may_copy_it_from():
+    pattern = next(text for path, text in BEGUN.items() if path.endswith("pattern.yaml"))
+    for example in (pattern, FAULTS["credit-missing"].right, *EXAMPLES_OF_CREDITS):
+        assert EXAMPLE_PERSON in example
 
 
 def test_the_templates_of_the_files_are_all_used():

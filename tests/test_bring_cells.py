@@ -306,3 +306,15 @@ def test_softened_stitches_of_large_patches_are_not_taken_for_larger_or_smaller_
         larger = picture.resize((picture.width * cell, picture.height * cell), HOW["hard"])
         found = found_in(larger.filter(ImageFilter.GaussianBlur(1.2)))
         assert (found.across.number, found.down.number) == picture.size
+
+
+@pytest.mark.parametrize(("cell", "blur_px"), [(5, 1), (7, 1.5), (9, 1.5), (9, 2), (11, 2)])
+@pytest.mark.parametrize("quality", [None, 90])
+def test_stitches_are_not_taken_for_halves_of_them(cell, blur_px, quality):
+    """Halves explain a picture too, and that far better than halves of halves: the edge stands in their middle."""
+    chance = random.Random(3)
+    for _ in range(4):
+        picture = large_shapes(chance)
+        soft = enlarged(picture, cell).filter(ImageFilter.GaussianBlur(blur_px))
+        found = found_in(with_loss(soft, quality) if quality else soft)
+        assert (found.across.number, found.down.number) == picture.size

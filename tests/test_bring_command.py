@@ -742,9 +742,9 @@ def test_a_row_and_a_column_of_headings_are_told_once_each_and_other_faults_besi
     (desk / "grid.csv").write_text(f",A,B,C,D,E\n{body}")
     assert wrong(desk, "grid.csv") == [
         "./grid.csv:1:1: row 1 looks like headings ('A', 'B', 'C', …), and each field of a table is a stitch; "
-        "take it out of the table; if it is stitches, say what they are, for example --code 'A=E2' [bring-headings]",
+        "add --headings to leave it out, or --no-headings where it is stitches [bring-headings]",
         "./grid.csv:2:1: column 1 looks like headings ('1', '2', '3', …), and each field of a table is a stitch; "
-        "take it out of the table; if it is stitches, say what they are, for example --code '1=E2' [bring-headings]",
+        "add --headings to leave it out, or --no-headings where it is stitches [bring-headings]",
         "./grid.csv:6:6: 'oops', which stands for 1 stitch, is no colour like '#6b503a' and no number of the card; "
         "known here: 07, E2, K4, brick, fern, peat; or say what it is, for example --code 'oops=E2' [bring-code-unknown]",
     ]
@@ -760,6 +760,98 @@ def test_columns_that_are_counted_are_headings_even_where_a_number_is_a_colour(d
         assert all("[bring-code-unknown]" in one for one in faults)
     else:
         assert len(faults) == 1 and "row 1 looks like headings" in faults[0]
+
+
+HEADED = {
+    "numbers that are all numbers of the card": (
+        "1,2,3,4,5\n5,5,5,5,5\n4,4,4,4,4\n",
+        ["row 1"],
+        ["eeeee", "ddddd"],
+    ),
+    "letters over codes that nobody has explained": (
+        "A,B,C,D,E\nx,x,x,x,x\n",
+        ["row 1"],
+        ["aaaaa"],
+    ),
+    "letters past Z": (
+        ",".join([chr(65 + n) for n in range(26)] + ["AA", "AB"]) + "\n" + "x," * 27 + "x\n",
+        ["row 1"],
+        ["a" * 28],
+    ),
+    "rows that are counted": (
+        "".join(f"{row},x,x\n" for row in range(1, 7)),
+        ["column 1"],
+        ["aa"] * 6,
+    ),
+    "both, with a word in the corner": (
+        "row,1,2,3,4,5\n" + "".join(f"{row},x,x,x,x,x\n" for row in range(1, 6)),
+        ["row 1", "column 1"],
+        ["aaaaa"] * 5,
+    ),
+}
+FIVE = GREYS[: GREYS.index("  - ")] + "".join(
+    f'  - {{number: "{n}", name: {name}, hex: "#{n}0{n}0{n}0"}}\n'
+    for n, name in enumerate("abcde", 1)
+)
+
+
+@pytest.mark.parametrize("case", HEADED.values(), ids=HEADED)
+def test_what_counts_rows_or_columns_is_told_in_one_line_and_left_out_when_its_author_says_so(
+    desk, case
+):
+    table, where, chart = case
+    (desk / "content/threads/five.yaml").write_text(FIVE)
+    (desk / "grid.csv").write_text(table)
+    asked = ("grid.csv", "--threads", "five", "--code", "x=1")
+    lines = run(*asked, code=1).stderr.splitlines()
+    assert len(lines) == len(where) + 1, "nothing else is told of it"
+    assert all(f" {one} looks like headings (" in line for one, line in zip(where, lines))
+    assert all("add --headings to leave it out, or --no-headings" in line for line in lines[:-1])
+    said = run(*asked, "--headings", "--into", "new").stdout
+    assert all(f"{one} (" in said and "is headings and left out" in said for one in where)
+    assert rows(desk / "new" / "chart.txt") == chart
+
+
+def test_what_looks_like_headings_may_be_stitches(desk):
+    (desk / "content/threads/five.yaml").write_text(FIVE)
+    (desk / "grid.csv").write_text("1,2,3,4,5\n5,5,5,5,5\n")
+    run("grid.csv", "--threads", "five", "--no-headings", "--into", "new")
+    assert rows(desk / "new" / "chart.txt") == ["abcde", "eeeee"]
+
+
+def test_a_first_row_is_left_out_where_its_author_calls_it_headings(desk):
+    """However few its words are."""
+    (desk / "grid.csv").write_text("left,right\nE2,07\n")
+    run("grid.csv", "--threads", "moss", "--headings", "--into", "new")
+    assert rows(desk / "new" / "chart.txt") == ["bf"]
+
+
+@pytest.mark.parametrize(("answer", "chart"), [("", ["bbbbb"]), ("n", None)])
+def test_on_a_terminal_headings_are_asked_for(desk, monkeypatch, answer, chart):
+    monkeypatch.setattr("packetgen.cli.bring_questions._on_terminal", lambda: True)
+    (desk / "grid.csv").write_text("A,B,C,D,E\nE2,E2,E2,E2,E2\n")
+    words = ["bring", "grid.csv", "--threads", "moss", "--into", "new"]
+    result = CliRunner().invoke(main, words, input=f"{answer}\n")
+    assert "Row 1 looks like headings ('A', 'B', 'C', …). Leave out [Y/n]: " in result.output
+    if chart:
+        assert result.exit_code == 0 and rows(desk / "new" / "chart.txt") == chart
+    else:
+        assert result.exit_code == 1 and "'A', which stands for 1 stitch" in result.output
+
+
+def test_faults_below_headings_are_told_where_they_stand(desk):
+    body = "".join(f"{row},E2,E2,E2,E2,{'E2' if row < 5 else 'oops'}\n" for row in range(1, 6))
+    (desk / "grid.csv").write_text(f",A,B,C,D,E\n{body}")
+    (line,) = wrong(desk, "grid.csv", "--headings")
+    assert line.startswith("./grid.csv:6:6: 'oops', which stands for 1 stitch")
+
+
+def test_options_of_another_kind_of_file_are_refused(desk):
+    (desk / "design.png").write_bytes(picture([[BRICK]]))
+    (desk / "grid.csv").write_text("E2\n")
+    for words in (("design.png", "--headings"), ("grid.csv", "--cell", "4")):
+        said = run(*words, "--threads", "moss", code=2).stderr
+        assert "--cell is for pictures, and --headings for tables (.csv)" in said
 
 
 def test_numbered_columns_are_headings_before_any_code_is_explained(desk):

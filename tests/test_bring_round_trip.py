@@ -12,7 +12,7 @@ from packetgen.bring.brought import bring
 from packetgen.bring.drawn import chart_png, mark_notes
 from packetgen.bring.key_text import KnownLine
 from packetgen.bring.picture import MarkNote, read_pixels
-from packetgen.bring.pixel_chart import Reading, read_chart
+from packetgen.bring.pixel_chart import read_chart
 from packetgen.diagnostics import Problems
 from packetgen.model import Colour, Pattern, Stitch
 from packetgen.reckon.colour import blended
@@ -23,7 +23,7 @@ from tests.demo_patterns import PATTERNS
 def drawing_of(data: bytes):
     problems = Problems()
     pixels = read_pixels(data, "chart.png", problems)
-    drawing = read_chart(pixels, Reading(), "chart.png", problems)
+    drawing = read_chart(pixels, None, "chart.png", problems)
     assert [str(problem) for problem in problems] == []
     return drawing
 

@@ -55,6 +55,17 @@ def test_a_code_that_there_is_not_has_a_nearest():
     assert nearest_code("name-unknwon") == "did you mean 'name-unknown'?"
 
 
+@pytest.mark.parametrize(
+    "asked", ["short-row", "row-short", "row-length", "row too long", "ragged"]
+)
+def test_who_asks_in_words_of_her_own_is_offered_the_code_that_has_them(asked):
+    assert nearest_code(asked).startswith("did you mean 'row-ragged'")
+
+
+def test_words_that_no_message_has_are_answered_with_codes_that_there_are():
+    assert nearest_code("zzz").startswith("known here: ")
+
+
 def test_the_list_has_every_code_once():
     lines = all_codes().splitlines()
     assert sorted(line.split()[0] for line in lines if line.startswith("  ")) == sorted(FAULTS)

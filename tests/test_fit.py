@@ -8,7 +8,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from packetgen.diagnostics import Problems
-from packetgen.model import KeepOut, Weave
+from packetgen.model import KeepOut, Trim, Weave
 from packetgen.pipeline import proof
 from packetgen.reckon.figures import complain, figures
 from packetgen.reckon.fit import Verdict, fit, holds, too_many
@@ -37,6 +37,41 @@ def test_room_is_counted_in_whole_stitches():
 def test_a_card_that_just_touches_the_edge_is_tight_and_a_larger_one_does_not_fit():
     assert fit(Size(190, 170), 1.0, piece()).verdict is Verdict.TIGHT
     assert fit(Size(190.5, 170), 1.0, piece()).verdict is Verdict.DOES_NOT_FIT
+
+
+FRILL = Trim("gathered", 1.5, 20.0, 8.0)
+
+
+def test_the_trim_round_a_card_covers_wood_on_every_side():
+    """By hand: a card of 160 × 110 mm with 8 mm of frill is 176 × 126 mm on a board of 200 × 180 mm. Besides
+    5 mm of border and 8 mm of frill, twice, the board holds 174 stitches of 1 mm, and 154 down."""
+    laid = fit(Size(150, 100), 1.0, piece(trim=FRILL))
+    assert (laid.card, laid.covered) == (Size(160, 110), Size(176, 126))
+    assert laid.at_mm == (20, 35)
+    assert (laid.reveal_left_mm, laid.reveal_right_mm) == (12, 12)
+    assert (laid.reveal_above_mm, laid.reveal_below_mm) == (27, 27)
+    assert (laid.most_stitches_wide, laid.most_stitches_high) == (174, 154)
+
+
+def test_a_card_whose_trim_would_hang_over_the_board_does_not_fit():
+    assert fit(Size(180, 100), 1.0, piece()).verdict is Verdict.FITS
+    assert fit(Size(180, 100), 1.0, piece(trim=FRILL)).verdict is Verdict.DOES_NOT_FIT
+    assert too_many((180, 100), 1.0, piece(trim=FRILL)) == ((6, 0),)
+
+
+def test_a_board_on_which_only_the_trim_leaves_little_wood_is_tight():
+    """By hand: 200 − 170 − 2 · (5 + 8) leave 2 mm on either side."""
+    assert fit(Size(170, 100), 1.0, piece()).verdict is Verdict.FITS
+    assert fit(Size(170, 100), 1.0, piece(trim=FRILL)).verdict is Verdict.TIGHT
+
+
+def test_the_author_of_a_design_with_its_trim_over_the_edge_is_told_how_large_it_is_with_it():
+    """By hand: 100 × 60 crosses at 14 are 181.4 × 108.9 mm, with border and frill 207.4 × 134.9 mm."""
+    whole = series(pattern(*("m" * 100,) * 60), finish=piece(trim=FRILL))
+    problems = Problems()
+    complain((figures(whole.patterns[0], whole.finish),), whole, problems)
+    (said,) = map(str, problems)
+    assert "8.17 in × 5.31 in" in said
 
 
 def test_a_card_moves_up_to_clear_a_pot_at_the_foot_of_the_board():

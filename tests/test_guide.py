@@ -202,10 +202,17 @@ def _corners() -> tuple[str, ...]:
 
 def _fit() -> tuple[str, ...]:
     on = piece(120.0, 100.0, border_mm=6.0)
-    found = [fit.fit(Size(wide, 80), 1.0, on) for wide in (100.0, 104.0)]
+    corded = piece(120.0, 100.0, border_mm=6.0, trim=Trim("round", 1.0, 20.0, 2.0))
+    laid = (on, 100.0), (on, 104.0), (corded, 100.0)
+    found = [fit.fit(Size(wide, 80), 1.0, under) for under, wide in laid]
+    said = (
+        "leaves {} on each side and {}",
+        "leaves {} and is {}",
+        "round it, which leaves {} and is {}",
+    )
     return tuple(
         words.format(f"{one.reveal_left_mm:.0f} mm", one.verdict.value)
-        for words, one in zip(("leaves {} on each side and {}", "leaves {} and is {}"), found)
+        for words, one in zip(said, found)
     )
 
 

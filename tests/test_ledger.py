@@ -65,7 +65,7 @@ def clipped(corners, left, top, right, bottom):
 
 
 def verdict(i) -> str:
-    (x, y), (wide, high) = i["at_mm"], i["card_mm"]
+    (x, y), (wide, high) = i["at_mm"], i["covered_mm"]
     window = (x, y, x + wide, y + high)
     held = shoelace(clipped(i["panel"], *window) or [[0, 0]])
     lost = sum(shoelace(clipped(one, *window) or [[0, 0]]) for one in i["keep_outs"])
@@ -122,10 +122,10 @@ AGAIN = {
     "half centimetres": lambda i: up(i["length_mm"] / 5) / 2,
     "pieces from cloth": pieces,
     "most stitches": lambda i: floor(
-        (i["panel_mm"] - 2 * i["border_mm"]) / i["cell_mm"] + 1e-9
+        (i["panel_mm"] - 2 * (i["border_mm"] + i["trim_mm"])) / i["cell_mm"] + 1e-9
     ),
     "free before": lambda i: i["at_mm"] - i["edge_mm"],
-    "free after": lambda i: i["edge_mm"] - i["at_mm"] - i["card_mm"],
+    "free after": lambda i: i["edge_mm"] - i["at_mm"] - i["covered_mm"],
     "verdict": verdict,
     "trim": lambda i: (
         2 * (i["width_mm"] + i["height_mm"]) * i["ratio"] + 4 * i["corner_mm"] + i["overlap_mm"]

@@ -15,7 +15,7 @@ from packetgen.load.pixels import read_photo
 from packetgen.load.values import Filled, Given
 from packetgen.load.yaml_nodes import TextNode
 from packetgen.model import Corner, Fraction, Stitch
-from tests.content_builder import CHART, FERN, PATTERN, build, cut, picture
+from tests.content_builder import CHART, FERN, PATTERN, TINY, build, cut, picture
 
 CLEAR = (0, 0, 0, 0)
 TOP_LEFT, TOP_RIGHT = Corner.TOP_LEFT, Corner.TOP_RIGHT
@@ -34,6 +34,18 @@ def test_a_chart_is_one_character_a_stitch(tmp_path):
     assert grid.rows == ("rrbb", "rk..")
     assert (grid.width, grid.height) == (4, 2)
     assert grid.place == Place(CHART, 4, 1)
+
+
+def test_marks_of_the_key_that_stand_in_order_are_stitches_and_no_headings(tmp_path):
+    """r, k and b are called A, B and C, and a rainbow of them is a row like any other."""
+    text = TINY[PATTERN]
+    for old, new in (("r", "A"), ("k", "B"), ("b", "C")):
+        text = text.replace(f"  {old}: {{moss", f"  {new}: {{moss").replace(
+            f"colour: {old},", f"colour: {new},"
+        )
+    changes = {PATTERN: text.replace("k..k", "B..B").replace("kk..", "BB.."), CHART: None}
+    grid = chart_of(tmp_path, changes | {f"{FERN}/chart.csv": "A,B,C,A\nA,B,,\n"})
+    assert grid.rows == ("ABCA", "AB..")
 
 
 @pytest.mark.parametrize(
@@ -111,7 +123,10 @@ def test_one_of_several_charts_may_be_named(tmp_path):
         f"{FERN}/large.csv": "r,r,b,b\nr,k,,\nr,k,b,r\n",
         PATTERN: ("credits:", "chart: large.csv\ncredits:"),
     }
-    assert chart_of(tmp_path, changes).height == 3
+    assert chart_of(tmp_path, {**changes, CHART: None}).height == 3
+    content, problems = load_content(build(tmp_path / "both", changes))
+    assert content.series[0].patterns[0].grid.height == 3
+    assert [problem.code for problem in problems] == ["file-not-read"], "the other is told"
 
 
 # --- close-ups ------------------------------------------------------------------------------------

@@ -45,11 +45,11 @@ def refuse(code, offset=0, **facts):
             "1 day after the summer solstice",
             DateRule("1 day after the summer solstice", sun=(1, 6)),
         ),
-        ("in May", DateRule("in May", fixed=(5, 1))),
-        ("spring", DateRule("spring", fixed=(3, 1))),
-        ("Summer", DateRule("Summer", fixed=(6, 1))),
-        ("in autumn", DateRule("in autumn", fixed=(9, 1))),
-        ("winter", DateRule("winter", fixed=(12, 1))),
+        ("in May", DateRule("in May", fixed=(5, 1), whole="May")),
+        ("spring", DateRule("spring", fixed=(3, 1), whole="spring")),
+        ("Summer", DateRule("Summer", fixed=(6, 1), whole="summer")),
+        ("in autumn", DateRule("in autumn", fixed=(9, 1), whole="autumn")),
+        ("winter", DateRule("winter", fixed=(12, 1), whole="winter")),
     ],
 )
 def test_a_day_of_every_year_is_read(said, rule):

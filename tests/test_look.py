@@ -273,3 +273,20 @@ def test_a_packet_is_set_in_the_faces_of_its_series():
     embedded = {one.get_object()["/BaseFont"] for one in page["/Resources"]["/Font"].values()}
     assert len(embedded) == 2
     assert any("Series-Heading" in name for name in embedded), embedded
+
+
+@pytest.mark.parametrize(("kind", "drawn"), [("stitch", True), ("pot", True), ("none", False)])
+def test_an_author_chooses_what_stands_below_her_titles(tmp_path, kind, drawn):
+    """A cross stitch unless she says otherwise: a series need not be about gardens."""
+    assert Look().ornament == "stitch"
+    look = look_of(tmp_path, f"ornament: {kind}")
+    shown = fill_macro(look.ornament)
+    assert ("<svg" in shown) == drawn
+    assert (shown == fill_macro("pot")) == (kind == "pot")
+    icon = fill(environment(), "site/favicon.svg", ornament=kind)
+    pot = fill(environment(), "site/favicon.svg", ornament="pot")
+    assert (icon == pot) == (kind == "pot")
+
+
+def fill_macro(kind: str) -> str:
+    return str(environment().get_template("site/macros.html").module.ornament(kind)).strip()

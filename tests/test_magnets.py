@@ -10,7 +10,7 @@ from packetgen.diagnostics import Problems
 from packetgen.faults import FAULTS, Level
 from packetgen.model import KeepOut, Magnets
 from packetgen.reckon.figures import figures
-from packetgen.reckon.magnets import Card, magnet_plan, pairs_for
+from packetgen.reckon.magnets import Card, magnet_plan, pairs_for, plan_for_most
 from packetgen.reckon.series_magnets import complain_of_magnets, series_figures
 from packetgen.reckon.weighing import bead_g, washers_g
 from tests.stitching import option, pattern, piece, series
@@ -245,14 +245,55 @@ def test_the_design_that_is_in_the_way_is_named_with_its_cloth():
     assert FAULTS["magnets-no-room"].level is Level.ADVICE
 
 
-def test_where_no_single_design_is_to_blame_the_smallest_is_named():
+def test_every_design_without_room_is_named():
     finish = piece(magnets=Magnets(4, 10.0, 2.0, 12.0))
     across = pattern(*rows(80, 8), id="across", title="A Hedge")
     upright = pattern(*rows(6, 70), id="upright", title="A Post")
-    (said,) = complaints(
-        series(across, upright, pattern(*rows(9, 9), id="dot", title="A Dot"), finish=finish)
-    )
-    assert "A Dot on Cloth 14" in said
+    dot = pattern(*rows(9, 9), id="dot", title="A Dot")
+    said = complaints(series(across, upright, dot, finish=finish))
+    assert sorted(words.split(": ")[2].partition(" on ")[0] for words in said) == [
+        "A Dot", "A Hedge", "A Post",
+    ]  # fmt: skip
+
+
+def test_a_small_design_leaves_the_others_their_magnets():
+    """It has none itself, on the cloth where its card is too small; the others have theirs where they were."""
+    finish = piece(magnets=Magnets(4, 10.0, 2.0, 12.0))
+    large, other = pattern(*rows(60, 60)), pattern(*rows(50, 60), id="other")
+    dot = pattern(*rows(20, 12), id="dot", cloths=(option(14), option(6)))
+    with_dot = series_figures(series(large, other, dot, finish=finish))
+    without = series_figures(series(large, other, finish=finish))
+    assert without[0].magnets.spots
+    assert with_dot[0].magnets.spots == without[0].magnets.spots
+    assert [len(each.by_magnets) for each in with_dot] == [1, 1, 1]
+    (left_out,) = with_dot[2].without_magnets
+    assert left_out.option.cloth.count_per_inch == 14
+
+
+@given(
+    cards=st.lists(CARDS, min_size=1, max_size=6),
+    diameter=st.floats(2, 20),
+    further=st.floats(0, 15),
+)
+def test_a_card_is_served_exactly_where_all_magnets_lie_in_it(cards, diameter, further):
+    """Reckoned again from the discs; and if any card alone has room for them, some card has them."""
+    magnets = Magnets(4, diameter, 2.0, diameter / 2 + further)
+    plan = plan_for_most(cards, magnets)
+    for each in cards:
+        inside = all(
+            min(x - each.left_mm, each.right_mm - x, y - each.top_mm, each.bottom_mm - y)
+            >= magnets.inset_mm - 1e-6
+            for x, y in plan.centres_mm
+        )
+        assert plan.serves(each) == (bool(plan.spots) and inside)
+    assert bool(plan.spots) == any(magnet_plan([each], magnets).spots for each in cards)
+
+
+def test_a_card_that_is_heavier_than_the_magnets_were_reckoned_for_is_not_hung_by_them():
+    """By hand: 240 g ask for ten of 24 g each, for which a card of 30 mm has no room; 24 g ask for one."""
+    small, large = card(30, 30, 65, 40, 240), card(160, 110, grams=24)
+    plan = plan_for_most([small, large], Magnets(4, 10, 2, 6, 300))
+    assert plan.pairs == 4 and plan.serves(large) and not plan.serves(small)
 
 
 def test_a_series_whose_magnets_have_room_is_not_complained_of():

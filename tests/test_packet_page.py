@@ -42,6 +42,17 @@ def test_the_chart_of_a_sprig_is_as_we_last_saw_it():
         same_as_golden(name, made.assets[name].decode())
 
 
+def test_a_design_too_small_for_magnets_is_held_otherwise():
+    """No magnet in its list, no place of one, no template; and on its large cloth they are there."""
+    small = source(pattern(*["m" * 20] * 12, cloths=(option(14),))).html
+    assert "card is too small for the magnets: hold it to the panel" in small
+    assert "steel washers" not in small and "Template: magnets on the panel" not in small
+    large = source(pattern(*["m" * 20] * 12, cloths=(option(14), option(6)))).html
+    assert "On Cloth 14 the card is too small for the magnets" in large
+    assert "4 steel washers" in large and "Template: magnets on the panel" in large
+    assert "B has no room for them." in large
+
+
 def test_only_the_stitches_of_the_chart_are_explained():
     assets = source().assets
     assert {name for name in assets if name.startswith("stitch-")} == {

@@ -10,7 +10,7 @@ from packetgen.diagnostics import Problems
 from packetgen.digest import afresh
 from packetgen.faults import FAULTS, Level
 from packetgen.faults.review import REVIEW
-from packetgen.model import Colour, KeyLine, Knot, Photo, Stitch, ThreadCard
+from packetgen.model import Colour, KeyLine, Knot, Photo, Stitch, ThreadCard, Trim
 from packetgen.pipeline import proof, review
 from packetgen.reckon.cover import ROOM_MM, printed_mm, px_per_inch
 from packetgen.reckon.figures import figures
@@ -259,7 +259,27 @@ def test_words_of_ones_own_and_credits_are_praised_and_their_lack_is_not():
     assert full["picture in your own words"].endswith("(8 letters).")
     assert "credits" in full
     bare = praised(figures(pattern(*MANY, finisher=""), piece()))
-    assert not {"credits", "picture in your own words", "sharp photograph"} & set(bare)
+    assert not {"credits", "picture in your own words", "photograph large enough to print"} & set(
+        bare
+    )
+
+
+def test_a_photograph_is_praised_for_its_size_alone():
+    """Whether it is sharp nobody has looked."""
+    large = praised(figures(pattern(*MANY, photo=Photo(b"\xff\xd8", 3000, 3000)), piece()))
+    words = large["photograph large enough to print"]
+    assert "large enough to print, with" in words and "sharp" not in words
+    small = praised(figures(pattern(*MANY, photo=Photo(b"\xff\xd8", 300, 300)), piece()))
+    assert "photograph large enough to print" not in small
+
+
+def test_where_trim_is_sewn_round_the_wood_beside_it_is_praised():
+    """By hand: 20 stitches at 14 and 5 mm of border are 46.3 mm wide on 200 mm; frill takes 8 mm more a side."""
+    of, frilled = pattern(*["m" * 20] * 20), piece(trim=Trim("gathered", 1.5, 20.0, 8.0))
+    bare = praise_of_pattern(figures(of, piece()), series(of), ())
+    trimmed = praise_of_pattern(figures(of, frilled), series(of, finish=frilled), ())
+    assert "with 66.9 mm of wood or more on each side." in bare[0].words
+    assert "with 58.9 mm of wood or more on each side beside its trim." in trimmed[0].words
 
 
 def test_conversions_are_praised_only_where_there_are_some_and_none_is_advised():

@@ -121,6 +121,7 @@ EDITS = (
     edit("colours by night", SERIES, "#e8dfcb", "#e8dfcc"),
     edit("colour by day that print has not", SERIES, "#2b2b24", "#2b2b25", GARDEN, GARDEN),
     edit("colour by day that print has", SERIES, "#1f3a2d", "#1f3a2e", GARDEN),
+    edit("ornament of the site", SERIES, "look: {", "look: {ornament: pot, "),
     edit("notice", SERIES, "The linen is back", "The linen is gone"),
     edit("welcome", "series/garden-year/welcome.md", "Welcome", "Come in"),
     edit("title of a series", SERIES, "The Garden Year", "A Garden Year", GARDEN),
@@ -140,7 +141,8 @@ EDITS = (
     edit("what is said of one design", PATTERN, "A fern uncurls", "A fern unrolls", {GARDEN_FERN}),
     edit("one stitch of one design", CHART, "rrbb", "rrbr", {GARDEN_FERN}),
     edit("one row more of one design", CHART, "rk..\n", "rk..\nrk..\n", {GARDEN_FERN}),
-    edit("one row less, which moves the magnets", f"{IVY}/chart.txt", "rrkk\n", "", GARDEN),
+    edit("one column less, which moves the magnets", f"{IVY}/chart.txt", "rrkk\nrk..\n", "rrk\nrk.\n", GARDEN),
+    edit("one row less, which leaves it no magnets", f"{IVY}/chart.txt", "rrkk\n", "", {GARDEN_IVY}),
 )  # fmt: skip
 
 

@@ -7,7 +7,7 @@ import pytest
 
 from packetgen.diagnostics import Place, Problems
 from packetgen.faults import FAULTS, Level
-from packetgen.model import Designer, Paint, Photo, Revision, Sells, ToCome
+from packetgen.model import DateRule, Designer, Occasion, Paint, Photo, Revision, Sells, ToCome
 from packetgen.pipeline import proof
 from packetgen.reckon.series_checks import complain_of_series
 from tests.content_builder import FERN, FINISH, PATTERN, SERIES, TINY, build, picture
@@ -46,6 +46,23 @@ def test_a_pattern_that_is_here_is_no_longer_to_come():
     assert "A sprig is listed as still to come" in found(here)["to-come-here"]
 
 
+def test_two_designs_for_one_day_are_told_at_the_second():
+    """However the day is said; a day that only some years share is let be."""
+    lifting = Occasion("Lifting", DateRule("first of May", fixed=(5, 1), whole="May"))
+    easter = Occasion("Easter", DateRule("Easter", easter=(0, False)))
+    here = series(
+        finished(),
+        finished(id="fern", title="A Fern", occasion=easter),
+        finished(id="onion", title="Onions", occasion=lifting, place=Place("onion")),
+    )
+    assert found(here) == {
+        "day-shared": "onion:1:1: advice: Onions is for the same day as A Sprig (first of May), so the swap "
+        "calendar hangs both at once; give one of the two another day, unless they are to hang together"
+    }
+    coming = replace(series(finished()), to_come=(ToCome("Onions", DESIGNER, lifting),))
+    assert "Onions is for the same day as A Sprig" in found(coming)["day-shared"]
+
+
 def test_a_designer_without_a_pattern_is_told():
     idle = Designer("wend", "Hob Wend", "Naps.", Sells.PDF, None, place=Place("series.yaml", 9, 9))
     both = replace(series(finished()), designers=(DESIGNER, idle))
@@ -56,7 +73,7 @@ def test_a_designer_without_a_pattern_is_told():
 
 def test_a_designer_whose_pattern_is_to_come_is_not_idle():
     idle = Designer("wend", "Hob Wend", "Naps.", Sells.PDF, None)
-    coming = ToCome("Onions", idle, finished().occasion)
+    coming = ToCome("Onions", idle, Occasion("Lifting", DateRule("in August", fixed=(8, 1))))
     assert found(replace(series(finished()), designers=(DESIGNER, idle), to_come=(coming,))) == {}
 
 

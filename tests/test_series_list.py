@@ -98,6 +98,15 @@ def test_every_line_is_told_with_its_unit():
     assert glimpsed["card"].detail == "5 1/2 × 5 1/2 in (14 × 14 cm)"
 
 
+def test_a_design_too_small_for_magnets_needs_no_washers():
+    """Four for each of the two large ones; and where all are small, no magnets either."""
+    made = series_list(designs((50, 50), (50, 50), (20, 12)), BOARD)
+    assert (made.once.magnets, made.mounting.washers) == (4, 8)
+    small = series_list(designs((20, 12)), BOARD)
+    assert (small.once.magnets, small.mounting.washers) == (0, 0)
+    assert not {"magnet", "washer"} & {row.item for row in finishing_rows(small)}
+
+
 def test_a_piece_without_magnets_needs_no_washers():
     bare = replace(BOARD, magnets=Magnets(0, 10.0, 2.0, 18.0))
     made = series_list(designs((20, 20), finish=bare), bare)

@@ -447,6 +447,23 @@ def test_a_pattern_s_page_and_the_calendar_say_the_same_day_of_hanging():
     assert "not before the release or before the day" in Page(files["index.html"]).text
 
 
+def test_a_month_is_printed_without_a_day_and_stands_where_it_comes_after_the_release():
+    """Released on 1 May 2027: the picture for 2 May of that year goes before the one for April, which first
+    hangs in 2028."""
+    sowing = Occasion("Sowing", DateRule("in April", fixed=(4, 1), whole="April"))
+    early = Occasion("Early May", DateRule("first Sunday of May", nth=(1, 6, 5)))
+    series = replace(
+        stitching.series(replace(HOLLY, occasion=sowing), replace(SPRIG, occasion=early)),
+        release=datetime(2027, 5, 1, tzinfo=ZoneInfo("UTC")),
+        to_come=(ToCome("Onions", SELLER, sowing),),
+    )
+    files = site_of(series)
+    text = Page(files["index.html"]).text
+    assert text.index("2 May 2027 Early May") < text.index("April 2028 Sowing")
+    everything = text + Page(files["designers.html"]).text + Page(files["holly/index.html"]).text
+    assert "April 2028" in Page(files["designers.html"]).text and "1 April" not in everything
+
+
 def test_all_days_of_a_list_are_told_with_their_year_or_none_is():
     """Easter moves and needs its year; 1 May does not, unless it stands beside Easter."""
     mixed = Page(site_of(stitching.series(SPRIG, ROSE))["index.html"]).text

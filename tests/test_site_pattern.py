@@ -80,6 +80,28 @@ def test_a_reader_is_told_that_a_drawn_picture_is_not_the_chart():
     assert IMPRESSION not in text_of(page_of(stitching.pattern("mm", given_away=("chart",))))
 
 
+def test_a_reader_is_told_that_so_small_a_design_is_only_hinted_at():
+    """From 30 stitches on the drawn picture is known for what it shows; by eye."""
+    hint = "So small a design it only hints at."
+    assert hint in text_of(page_of(stitching.pattern(*["m" * 40] * 29)))
+    assert hint not in text_of(page_of(stitching.pattern(*["m" * 30] * 30)))
+    given = stitching.pattern("mm", given_away=("chart",))
+    assert hint not in text_of(page_of(given))
+
+
+def test_the_picture_is_said_to_hang_as_its_card_allows():
+    """A card of 45 × 31 mm has no room for magnets 18 mm in from its edges; nor does an author who wants none
+    read of any."""
+    large, small = ["m" * 60] * 60, ["m" * 20] * 12
+    assert "hangs by magnets on The Board" in text_of(page_of(stitching.pattern(*large)))
+    said = text_of(page_of(stitching.pattern(*small)))
+    assert "is shown on The Board . It is too small for magnets there" in said
+    assert "hangs by magnets" not in said
+    both = stitching.option(14), stitching.option(60, 1)
+    said = text_of(page_of(stitching.pattern(*large, cloths=both)))
+    assert "hangs by magnets on The Board . On Cloth 60 it is too small for them" in said
+
+
 def test_one_time_serves_both_paces_where_they_are_the_same():
     """Two stitches are done within the hour by any hand."""
     assert "Time less than an hour at any pace" in text_of(page_of(stitching.pattern("mm")))

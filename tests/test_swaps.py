@@ -11,8 +11,9 @@ from packetgen.load.dates import read_rule
 from packetgen.model import DateRule, Occasion, Series, ToCome
 from packetgen.reckon.figures import figures
 from packetgen.reckon.swaps import YEARS_AHEAD, swaps
+from packetgen.render.calendar_file import calendar_file
 from packetgen.render.packet import packet
-from packetgen.render.site_year import before_its_day, place_in_year
+from packetgen.render.site_year import before_its_day, in_order
 from packetgen.render.templates import environment
 from tests import stitching
 from tests.test_calendar import RULES
@@ -122,12 +123,30 @@ def test_one_design_hangs_at_a_time_and_no_day_is_bare(series):
 
 @given(YEARS)
 def test_a_series_is_in_the_order_of_the_year(series):
-    """As designs first go up after the release; and on the site's first page from January to December."""
+    """As designs first go up after the release; so too in the lists of the site, which tell fixed days alone
+    without a year and from January to December."""
     days = [swap.turns[0].day for swap in swaps(series)]
     assert days == sorted(days)
-    for swap in swaps(series):
-        month, day = place_in_year(swap.occasion, series.release)
-        assert (month, day) in [(turn.day.month, turn.day.day) for turn in swap.turns]
+    listed = [
+        swap.turns[0].day
+        for swap in in_order(swaps(series), lambda one: one.occasion, series.release)
+    ]
+    if any(swap.moves for swap in swaps(series)):
+        assert listed == days
+    else:
+        assert listed == sorted(days, key=lambda day: (day.month, day.day))
+
+
+def test_a_month_and_a_season_are_printed_by_their_names_and_not_by_their_first_day():
+    """Of 'in April' nobody is told 1 April: in the packet, in the calendar as a file, nowhere."""
+    series = year_of("in April", "spring", "1 June")
+    (pattern,) = series.patterns
+    html = packet(series, figures(pattern, series.finish), b"cover", environment()).html
+    page = html[html.index("<h2>Swap calendar</h2>") :]
+    assert "April 2027" in page and "1 April" not in page
+    assert "spring 2027" in page and "1 June 2027" in page
+    file = calendar_file(series).decode().replace("\r\n ", "")
+    assert "For Day 0\\, April 2028." in file and "1 April" not in file
 
 
 def test_the_packet_prints_the_calendar_and_three_years_of_the_days_that_move():

@@ -17,6 +17,8 @@ from tests.content_builder import (
 )
 from tests.wrong_input_case import Case
 
+ANYWHERE = "look where in the row it stops agreeing with those above and below"
+ABOVE = "rrrrkkkkbbbbrrrrkkkkbbbb"
 CASES = (
     Case(
         "a chart in an office format",
@@ -56,17 +58,33 @@ CASES = (
     Case(
         "a row too short",
         {CHART: "# A fern\nrrbb\nrk..\nrrr\n"},
-        "series/garden-year/fern/chart.txt:4:4: row 3 is 3 stitches long, most are 4; add 1 at its end ('.' is bare cloth)",
+        f"series/garden-year/fern/chart.txt:4:4: row 3 is 3 stitches long, most are 4; add 1 ('.' is bare cloth): {ANYWHERE}",
     ),
     Case(
         "a row too long",
         {CHART: "# A fern\nrrbb\nrk..\nrrrrrr\n"},
-        "series/garden-year/fern/chart.txt:4:5: row 3 is 6 stitches long, most are 4; take 2 away",
+        f"series/garden-year/fern/chart.txt:4:5: row 3 is 6 stitches long, most are 4; take 2 away: {ANYWHERE}",
+    ),
+    Case(
+        "a row that lacks a stitch in its middle",
+        {
+            PATTERN: cut(PATTERN, "close_ups:", "credits:"),
+            CHART: f"# A fern\n{ABOVE}\n{ABOVE[:8]}{ABOVE[9:]}\n{ABOVE}\n",
+        },
+        f"{CHART}:3:24: row 2 is 23 stitches long, most are 24; add 1 ('.' is bare cloth), most likely at column 9: the row is then most like those beside it",
+    ),
+    Case(
+        "a row with two stitches too many",
+        {
+            PATTERN: cut(PATTERN, "close_ups:", "credits:"),
+            CHART: f"# A fern\n{ABOVE}\n{ABOVE[:18]}rr{ABOVE[18:]}\n{ABOVE}\n",
+        },
+        f"{CHART}:3:25: row 2 is 26 stitches long, most are 24; take 2 away, most likely at column 19: the row is then most like those beside it",
     ),
     Case(
         "an empty row inside the chart",
         {CHART: "# A fern\nrrbb\n\nrk..\n"},
-        "series/garden-year/fern/chart.txt:3:1: row 2 is 0 stitches long, most are 4; add 4 at its end ('.' is bare cloth)",
+        "series/garden-year/fern/chart.txt:3:1: row 2 is 0 stitches long, most are 4; add 4 ('.' is bare cloth), or take the line away",
     ),
     Case(
         "a mark in the chart that the key lacks",
@@ -87,6 +105,25 @@ CASES = (
         "a table with a quote not closed",
         {CHART: None, f"{FERN}/chart.csv": 'r,r,b,b\nr,"k,,\n'},
         "series/garden-year/fern/chart.csv:2:1: row 2 of the table has a quote that is not closed; take the quotes away",
+    ),
+    Case(
+        "a table that numbers its rows and columns, in a key with a mark too few",
+        {CHART: None, f"{FERN}/chart.csv": ",A,B,C,D\n1,r,r,b,b\n2,r,x,,\n"},
+        f"{FERN}/chart.csv:1:1: the first row (A, B, C, …) and the first column (1, 2, …) are headings, and each cell of a chart is a stitch; delete the first row and the first column",
+        f"{FERN}/chart.csv:3:3: the mark 'x' at column 2, row 2 is not in the key; known here: b, k, r",
+    ),
+    Case(
+        "a table that numbers its columns up to ten and more",
+        {
+            PATTERN: cut(PATTERN, "close_ups:", "credits:"),
+            CHART: None,
+            f"{FERN}/chart.csv": ",".join(map(str, range(1, 13)))
+            + "\n"
+            + ",".join("rrbb" * 3)
+            + "\n"
+            + ",".join("rkbk" * 3),
+        },
+        f"{FERN}/chart.csv:1:1: the first row (1, 2, 3, …) is headings, and each cell of a chart is a stitch; delete the first row",
     ),
     Case(
         "a table with two marks in a cell",

@@ -97,7 +97,7 @@ CASES = (
     Case(
         "a name given twice",
         {MOSS: ("length: 8 m", "length: 8 m\ntex: 30")},
-        "threads/moss.yaml:7:1: 'tex' stands here a second time (first on line 4); keep one of the two",
+        "threads/moss.yaml:7:1: 'tex' stands here a second time (first on line 4); keep one of the two, or give one of them another name",
     ),
     Case(
         "a bracket before a colon",
@@ -241,14 +241,39 @@ CASES = (
         'threads/moss.yaml:1:7: the quote " that opens here is not closed; write the same sign again at the end of the text',
     ),
     Case(
+        "a quote that only the quote of a colour below it closes",
+        {MOSS: ("material: cotton", 'material: "cotton')},
+        'threads/moss.yaml:2:11: the quote " that opens here is not closed; write the same sign again at the end of the text',
+    ),
+    Case(
+        "a quote that the next colour closes, which nothing else would tell",
+        {FINISH: ('name: sage\n    hex: "#b0c8b3"', 'name: "sage\n    hex: "#b0c8b3"')},
+        'finishes/shelf/finish.yaml:18:11: the quote " that opens here is not closed; write the same sign again at the end of the text',
+    ),
+    Case(
+        "the same on one line between braces",
+        {MOSS: ("name: brick", 'name: "brick')},
+        'threads/moss.yaml:9:24: the quote " that opens here is not closed; write the same sign again at the end of the text',
+    ),
+    Case(
+        "a line that is no name of the file and has no colon",
+        {MOSS: ("length: 8 m", "length: 8 m\nas sold everywhere")},
+        "threads/moss.yaml:7:1: 'as sold everywhere' has no colon and no value; write a name, a colon, a space and the value",
+    ),
+    Case(
+        "a name misspelt and without its colon",
+        {PATTERN: ("about: A fern uncurls.", "abuot A fern uncurls.   # soon")},
+        "series/garden-year/fern/pattern.yaml:3:1: 'abuot A fern uncurls. # soon' has no colon and no value; write about: A fern uncurls.",
+    ),
+    Case(
         "a colon missing",
         {MOSS: ("length: 8 m", "length 8 m")},
-        "threads/moss.yaml:6:1: 'length 8 m' has no colon and no value; write a name, a colon, a space and the value",
+        "threads/moss.yaml:6:1: 'length 8 m' has no colon and no value; write length: 8 m",
     ),
     Case(
         "a colon missing in the first line",
         {MOSS: ("name: Moss Stranded", "name Moss Stranded")},
-        "threads/moss.yaml:1:1: 'name Moss Stranded' has no colon and no value; write a name, a colon, a space and the value",
+        "threads/moss.yaml:1:1: 'name Moss Stranded' has no colon and no value; write name: Moss Stranded",
     ),
     Case(
         "a colon missing between braces",
@@ -336,6 +361,27 @@ CASES = (
         "series/garden-year/fern/story.md:1:1: 'story.md' is larger than 2 MB; split it, or take out what is not needed",
     ),
     Case(
+        "a chart left over beside the one that is named",
+        {
+            f"{FERN}/chart.csv": "r,r,b,b\n",
+            PATTERN: ("revisions:\n", "chart: chart.txt\nrevisions:\n"),
+        },
+        "series/garden-year/fern/chart.csv:1:1: advice: nothing reads 'chart.csv'; the chart is 'chart.txt'; take this one out, or name it in pattern.yaml (a name that begins with '_' is left alone)",
+    ),
+    Case(
+        "a second story, a second photograph, and what editors leave beside them",
+        {
+            **{
+                f"{FERN}/{name}": "Old.\n"
+                for name in ("story.md~", "#story.md#", ".story.md.swp", "~$story.md")
+            },
+            f"{FERN}/story copy.md": "Another one.\n",
+            f"{FERN}/photo (2).jpg": b"",
+        },
+        "series/garden-year/fern/photo (2).jpg:1:1: advice: nothing reads 'photo (2).jpg'; did you mean 'photo.jpg'? (a name that begins with '_' is left alone)",
+        "series/garden-year/fern/story copy.md:1:1: advice: nothing reads 'story copy.md'; did you mean 'story.md'? (a name that begins with '_' is left alone)",
+    ),
+    Case(
         "a file that nothing reads",
         {f"{FERN}/storey.md": "x"},
         "series/garden-year/fern/storey.md:1:1: advice: nothing reads 'storey.md'; did you mean 'story.md'? (a name that begins with '_' is left alone)",
@@ -374,7 +420,12 @@ CASES = (
     Case(
         "a mark twice in the key",
         {PATTERN: (KEY_LINE, KEY_LINE + KEY_LINE)},
-        "series/garden-year/fern/pattern.yaml:10:3: 'r' stands here a second time (first on line 9); keep one of the two",
+        "series/garden-year/fern/pattern.yaml:10:3: 'r' stands here a second time (first on line 9); keep one of the two, or give one of them another mark",
+    ),
+    Case(
+        "a mark typed a second time in the place of another, which the chart has",
+        {PATTERN: ("  k: {moss: K4", "  r: {moss: K4")},
+        "series/garden-year/fern/pattern.yaml:10:3: 'r' stands here a second time (first on line 9); keep one of the two, or give one of them another mark",
     ),
     Case(
         "a folder in the place of a file",

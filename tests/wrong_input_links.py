@@ -1,4 +1,4 @@
-"""Links that lead nowhere, in an author's YAML and in her Markdown.
+"""Links that lead nowhere, and pictures that are not shown, in an author's YAML and in her Markdown.
 
 Each case changes one thing in the tiny content folder and stands beside every line that the author then reads.
 """
@@ -10,6 +10,7 @@ from tests.wrong_input_case import Case
 
 FILE = "series/garden-year/series.yaml"
 STORY = f"{FERN}/story.md"
+PICTURE = "since texts are printed without pictures; take it out of the text; the picture of a pattern is photo.jpg beside its pattern.yaml"
 RIGHT = "write it in full, for example https://example.org/counter"
 HOST = "write its full name, for example https://example.org/counter"
 
@@ -93,6 +94,19 @@ CASES = (
             )
         },
         f"{FILE}:22:17: '#shop' is not a web address; {RIGHT}",
+    ),
+    Case(
+        "a picture in a story",
+        {
+            STORY: "It grew behind the tap.\n\nSee ![Fern](fern.png), drawn\nand ![again](fern.png).\n"
+        },
+        f"{STORY}:3:13: advice: the picture 'fern.png' is left out, {PICTURE}",
+        f"{STORY}:4:14: advice: the picture 'fern.png' is left out, {PICTURE}",
+    ),
+    Case(
+        "a picture in a notice, as HTML",
+        {SERIES: ("The linen is back.}", "The <img src=linen.jpg> linen is back.}")},
+        f"{FILE}:18:57: advice: the picture 'linen.jpg' is left out, {PICTURE}",
     ),
     Case(
         "lists within lists without end, round a link",

@@ -54,6 +54,11 @@ CASES = (
         "series/garden-year/fern/story.md:3:1: advice: the text is still the example that it began with; put your own in its place, or take it out",
     ),
     review_case(
+        "a pattern that is neither sold nor given away",
+        {PATTERN: ("sold_at:\n  - {name: Alder's counter, url: https://example.org/counter}\n", "")},
+        f"{KEY}:1:1: advice: nobody can buy this pattern, since no counter is named for it and it is not given away; add sold_at: [{{url: https://example.org/alder, name: My own counter}}], or given_away: [chart, packet]",
+    ),
+    review_case(
         "a remark which says that a chart is an example",
         {CHART: "# EXAMPLE: a sprig in a frame. Draw your own.\n" + TINY[CHART]},
         "series/garden-year/fern/chart.txt:1:1: advice: what begin wrote as an example is still marked as one: 'a sprig in a frame'; put your own in its place, and take this remark out",
@@ -62,6 +67,12 @@ CASES = (
         "a remark which says that what stands on a label is an example",
         {MOSS: f"{SHORT_SKEINS}# EXAMPLE: weight and length. Look at your label.\n# EXAMPLE: colours.\n"},
         "threads/moss.yaml:12:1: advice: what begin wrote as an example is still marked as one: 'weight and length'; put your own in its place, and take this remark out",
+        "threads/moss.yaml:13:1: advice: what begin wrote as an example is still marked as one: 'colours'; put your own in its place, and take this remark out",
+    ),
+    review_case(
+        "thanks to somebody who was made up",
+        {PATTERN: ("credits: {model_stitcher: Hazel Penn}", "credits: {model_stitcher: Hazel Penn, finisher: Maud Fennimore}")},
+        f"{KEY}:23:49: advice: 'finisher' in 'credits' is still the example that it began with; put your own in its place, or take it out",
     ),
     review_case(
         "a length a little too short",

@@ -29,6 +29,7 @@ class Drawing:
     wishes: Mapping[int, Wish] = field(default_factory=dict)  # by the number of the colour
     remarks: str = ""  # the chart's own first lines, where the file has kept them
     photograph: bool = False
+    soft: bool = False  # whether its colours were read from soft edges or noise, and stray a little
     told: tuple[str, ...] = ()  # what had to be decided while it was read
 
     @property

@@ -1,12 +1,11 @@
 """A chart drawn in pixels, one a stitch or enlarged, becomes a drawing."""
 
-from dataclasses import dataclass
-
 import numpy as np
 
 from packetgen.bring.cells import Found, edges, find, given, sampled
 from packetgen.bring.comb import Comb, comb_at, comb_of, stitches
 from packetgen.bring.drawing import Drawing, Wish, hex_of
+from packetgen.bring.loss import saved_with_loss
 from packetgen.bring.picture import MarkNote, Pixels
 from packetgen.diagnostics import Place, Problems
 from packetgen.load.chart import LARGEST
@@ -22,43 +21,39 @@ _LONGEST_PX = 30_000
 _HALF = 128  # of 255: what is less opaque is taken for bare cloth
 
 
-@dataclass(frozen=True)
-class Reading:
-    """How the author wants her picture read."""
+def read_chart(
+    pixels: Pixels, cell_px: float | None, path: str, problems: Problems
+) -> Drawing | None:
+    """The chart; None where the picture holds none that could be stitched.
 
-    cell_px: float | None = None  # 1, or 2 and more; None: find it
-    bare: str = ""  # a colour that stands for bare cloth
-    trim: bool = False  # bare rows and columns at the edges are left out
-
-
-def read_chart(pixels: Pixels, how: Reading, path: str, problems: Problems) -> Drawing | None:
-    """The chart; None where the picture holds none that could be stitched."""
+    `cell_px` is how wide a stitch is drawn, 1 or 2 and more; None: it is found.
+    """
     size = pixels.width_px, pixels.height_px
     if max(size) > _LONGEST_PX:
         problems.add(Place(path), "bring-not-found", width=size[0], height=size[1], limit=LARGEST)
         return None
-    if how.cell_px is not None and how.cell_px > min(size):
-        _complain_of_room(how.cell_px, size, path, problems)
+    if cell_px is not None and cell_px > min(size):
+        _complain_of_room(cell_px, size, path, problems)
         return None
-    found, told = _raster(pixels, how)
-    if isinstance(found, Comb) and how.cell_px is None and not found.believed:
+    found, told = _raster(pixels, cell_px)
+    if isinstance(found, Comb) and cell_px is None and not found.believed:
         problems.add(Place(path), "bring-cell-unsure", cell=f"{sure_px(found):.4g}")
         return None
     width, height = (found.across.number, found.down.number) if found else size
-    if how.cell_px is not None and min(width, height) < 1:
-        _complain_of_room(how.cell_px, size, path, problems)
+    if cell_px is not None and min(width, height) < 1:
+        _complain_of_room(cell_px, size, path, problems)
         return None
     if max(width, height) > LARGEST:
         problems.add(Place(path), "bring-not-found", width=width, height=height, limit=LARGEST)
         return None
-    if found is None and how.cell_px is None and _more_than_drawn(pixels.rgba):
+    if found is None and cell_px is None and _more_than_drawn(pixels.rgba):
         problems.add(Place(path), "bring-one-pixel")
     notes = _of_palette(pixels)
     codes = _codes(pixels, bool(notes), found)
     if found and found.framed and min(codes.shape):
         codes, cut = _without_frame(codes)
         told += (f"what lies around the chart is left out{cut}",)
-    return _drawing(codes, pixels, notes, how, told, path, problems)
+    return _drawing(codes, pixels, notes, isinstance(found, Comb), told, path, problems)
 
 
 def _complain_of_room(cell_px: float, size: tuple[int, int], path: str, problems: Problems) -> None:
@@ -66,8 +61,8 @@ def _complain_of_room(cell_px: float, size: tuple[int, int], path: str, problems
     problems.add(Place(path), "bring-cell-large", cell=f"{cell_px:g}", width=width, height=height)
 
 
-def _raster(pixels: Pixels, how: Reading) -> tuple[Found | Comb | None, tuple[str, ...]]:
-    size, cell_px = (pixels.width_px, pixels.height_px), how.cell_px
+def _raster(pixels: Pixels, cell_px: float | None) -> tuple[Found | Comb | None, tuple[str, ...]]:
+    size = pixels.width_px, pixels.height_px
     if cell_px is not None:
         told = (f"a stitch is {cell_px:g} px wide, as you say",)
         if cell_px == 1 or (cell_px == int(cell_px) and _is_even(pixels, int(cell_px))):
@@ -80,8 +75,11 @@ def _raster(pixels: Pixels, how: Reading) -> tuple[Found | Comb | None, tuple[st
     found = found_in(pixels.rgba)
     if found is None:
         return None, ("one pixel is one stitch",)
-    sure = not isinstance(found, Comb) or found.sure
-    more = "" if sure else "; if it is not, say how wide with --cell"
+    more = ""
+    if isinstance(found, Comb):
+        lossy = saved_with_loss(pixels.rgba)
+        why = ", but the picture was saved with much loss (JPEG): look at it" if lossy else ""
+        more = "" if found.sure and not lossy else f"{why}; if it is not, say how wide with --cell"
     return found, (f"a stitch was found to be {counted_px(sure_px(found))} wide{more}",)
 
 
@@ -179,7 +177,7 @@ def _drawing(
     codes: np.ndarray,
     pixels: Pixels,
     notes: tuple[MarkNote, ...],
-    how: Reading,
+    soft: bool,
     told: tuple[str, ...],
     path: str,
     problems: Problems,
@@ -194,10 +192,6 @@ def _drawing(
             spot=f"column {column}, row {row}",
         )
     codes = np.where(codes & 255 < _HALF, 0, codes | 255)
-    if how.bare:
-        codes = np.where(codes >> 8 & 0xFFFFFF == int(how.bare.lstrip("#"), 16), 0, codes)
-    if how.trim:
-        codes = _trimmed(codes)
     kinds, cells = np.unique(codes, return_inverse=True)
     cells = cells.reshape(codes.shape).astype(np.int32)
     if kinds[0] == 0:
@@ -209,7 +203,7 @@ def _drawing(
         return None
     colours = np.stack([kinds >> shift & 255 for shift in (24, 16, 8)], -1).astype(np.uint8)
     wishes = _wishes(kinds, colours, pixels.marks, notes)
-    return Drawing(cells, colours, wishes, pixels.remarks, told=told)
+    return Drawing(cells, colours, wishes, pixels.remarks, soft=soft, told=told)
 
 
 def _wishes(
@@ -229,10 +223,3 @@ def _wishes(
         if len(alike) == 1:
             wishes[number] = Wish(alike[0].mark, stitch=alike[0].stitch)
     return wishes
-
-
-def _trimmed(codes: np.ndarray) -> np.ndarray:
-    rows, columns = np.flatnonzero(codes.any(1)), np.flatnonzero(codes.any(0))
-    if not len(rows):
-        return codes
-    return codes[rows[0] : rows[-1] + 1, columns[0] : columns[-1] + 1]

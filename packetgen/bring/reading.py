@@ -1,14 +1,15 @@
 """An author's file as a drawing, whatever kind it is of."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from pathlib import PurePath
 
 import numpy as np
 
 from packetgen.bring.drawing import Drawing
+from packetgen.bring.ground import Ground, ground_of, trimmed, with_bare
 from packetgen.bring.photograph import drawing_of, reduced
 from packetgen.bring.picture import Pixels, read_pixels
-from packetgen.bring.pixel_chart import Reading, read_chart
+from packetgen.bring.pixel_chart import read_chart
 from packetgen.bring.written import Codes, read_signs, read_table
 from packetgen.diagnostics import Place, Problems
 from packetgen.load.chart import LARGEST
@@ -18,12 +19,23 @@ from packetgen.load.words import said
 _PHOTOGRAPHS = (".jpg", ".jpeg")
 
 
+@dataclass(frozen=True)
+class Reading:
+    """How the author wants her file read."""
+
+    cell_px: float | None = None  # 1, or 2 and more; None: find it
+    bare: tuple[str, ...] | None = None  # colours that are bare cloth; None: she has not said
+    trim: bool = False  # bare rows and columns at the edges are left out
+    headings: bool | None = None  # of a table: left out, or stitches; None: she has not said
+
+
 @dataclass(frozen=True, eq=False)
 class Source:
     """A drawing, and the picture that it was read from: height × width × 4."""
 
     drawing: Drawing
     picture: np.ndarray
+    ground: Ground | None = None  # what may be bare cloth, where the author has not said
 
 
 def read_design(
@@ -43,11 +55,14 @@ def read_design(
         text = folder.text(name)
         if text is None:
             return None
-        read = read_table if ending == ".csv" else read_signs
-        drawing = read(text, name, codes, problems)
+        drawing = (
+            read_table(text, name, codes, how.headings, problems)
+            if ending == ".csv"
+            else read_signs(text, name, codes, problems)
+        )
         if drawing is None or problems.errors:  # of a letter in a remark, which spoils no stitch
             return None
-        return Source(drawing, _as_drawn(drawing))
+        return _without_bare(Source(drawing, _as_drawn(drawing)), how, name, problems)
     if ending != ".png" and ending not in _PHOTOGRAPHS:
         problems.add(Place(name), "bring-kind", name=said(name))
         return None
@@ -58,12 +73,25 @@ def read_design(
     pixels = None if data is None else read_pixels(data, name, problems)
     if pixels is None:
         return None
-    found = (
-        read_chart(pixels, how, name, problems)
-        if wide is None
-        else _photograph(pixels, wide, name, problems)
-    )
-    return None if found is None else Source(found, pixels.rgba)
+    if wide is not None:
+        photograph = _photograph(pixels, wide, name, problems)
+        return None if photograph is None else Source(photograph, pixels.rgba)
+    chart = read_chart(pixels, how.cell_px, name, problems)
+    if chart is None:
+        return None
+    return _without_bare(Source(chart, pixels.rgba), how, name, problems)
+
+
+def _without_bare(source: Source, how: Reading, name: str, problems: Problems) -> Source | None:
+    ground = ground_of(source.drawing) if how.bare is None else None
+    drawing = with_bare(source.drawing, how.bare or ())
+    if not drawing.cells.any():
+        problems.add(Place(name), "bring-all-bare")
+        return None
+    if ground is not None:
+        advice = f'{ground.in_words()}; if it is bare cloth, add --bare "{ground.hex}"'
+        drawing = replace(drawing, told=(*drawing.told, advice))
+    return replace(source, drawing=trimmed(drawing, how.trim), ground=ground)
 
 
 def _photograph(pixels: Pixels, wide: int, name: str, problems: Problems) -> Drawing | None:

@@ -1,5 +1,6 @@
 """What became of a design, for a terminal: its threads, what they differ by, and what was changed."""
 
+import re
 from collections.abc import Iterator, Sequence
 from textwrap import wrap
 
@@ -12,6 +13,10 @@ from packetgen.reckon.isolated import ADVISE_ABOVE_SHARE, ADVISE_FROM_STITCHES
 
 _WIDE = 80
 _MOST_NAMED = 12
+_OPTION, _JOINT = (
+    re.compile(r"(--[a-z]+) (?=\")"),
+    "\0",
+)  # an option stays on one line with its value
 
 
 def report(found: Brought, card_name: str, card_file: str) -> str:
@@ -24,7 +29,11 @@ def _head(found: Brought) -> Iterator[str]:
     size = f"{len(found.rows[0])} × {len(found.rows)} stitches"
     yield f"{size}, {found.stitches:,} of them worked, in {counted(len(found.entries), 'colour')}"
     for said in found.told:
-        yield from wrap(f"{said}.", _WIDE, initial_indent="  ", subsequent_indent="    ")
+        whole = _OPTION.sub(f"\\1{_JOINT}", f"{said}.")
+        for line in wrap(
+            whole, _WIDE, initial_indent="  ", subsequent_indent="    ", break_on_hyphens=False
+        ):
+            yield line.replace(_JOINT, " ")
 
 
 def _table(found: Brought, card_name: str) -> Iterator[str]:

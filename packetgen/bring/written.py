@@ -3,8 +3,8 @@
 import csv
 import re
 from collections import Counter
-from collections.abc import Callable, Mapping, Sequence
-from dataclasses import dataclass
+from collections.abc import Callable, Iterator, Mapping, Sequence
+from dataclasses import dataclass, replace
 
 import numpy as np
 
@@ -53,8 +53,13 @@ class Codes:
         return self.meaning(self.own[code]) if code in self.own else None
 
 
-def read_table(text: str, path: str, codes: Codes, problems: Problems) -> Drawing | None:
-    """A CSV: one field a stitch; '' or '.' is bare cloth."""
+def read_table(
+    text: str, path: str, codes: Codes, headed: bool | None, problems: Problems
+) -> Drawing | None:
+    """A CSV: one field a stitch; '' or '.' is bare cloth.
+
+    `headed` says whether it has headings, which are left out; with None, what looks like them is told.
+    """
     lines = text.rstrip("\n").split("\n")
     separator = next((one for one in ",;\t" if one in lines[0]), ",")
     rows = []
@@ -73,32 +78,34 @@ def read_table(text: str, path: str, codes: Codes, problems: Problems) -> Drawin
     def meaning(code: str) -> tuple[str, Wish] | None:
         return codes.listed(code) or codes.meaning(code)
 
-    if max(len(rows), *map(len, rows)) <= LARGEST:
-        rows = _without_headings(rows, path, meaning, codes, problems)
-    return _drawing(rows, path, 1, meaning, codes, "", problems)
+    if headed is False or max(len(rows), *map(len, rows)) > LARGEST + 1:
+        return _drawing(rows, path, meaning, codes, problems)
+    across, down = headings(rows, lambda field: meaning(field) is not None, codes.own)
+    if headed and not across and not down:
+        across = rows[0]
+    told = []
+    for place, where, words in _named(path, across, down):
+        told.append(f"{where} ({words}) is headings and left out")
+        if headed is None:
+            problems.add(place, "bring-headings", where=where, what=words)
+    top, left = int(bool(across)), int(bool(down))
+    rows = [row[left:] for row in rows[top:]]
+    drawing = _drawing(rows, path, meaning, codes, problems, top + 1, left + 1)
+    return drawing and replace(drawing, told=tuple(told))
 
 
-def _without_headings(
-    rows: list[list[str]],
-    path: str,
-    meaning: Callable[[str], tuple[str, Wish] | None],
-    codes: Codes,
-    problems: Problems,
-) -> list[list[str]]:
-    """The rows to look through for further faults; headings are told as one."""
-    across, down = headings(rows, lambda field: meaning(field) is not None)
+def _named(
+    path: str, across: Sequence[str], down: Sequence[str]
+) -> Iterator[tuple[Place, str, str]]:
+    """Where headings stand, what that is called, and the first of them."""
     for place, where, fields in (
         (Place(path), "row 1", across),
         (Place(path, 1 + bool(across)), "column 1", down),
     ):
-        words = [field for field in fields if field != BARE]
+        words = [said(field) for field in fields if field != BARE]
         if words:
-            more = ", …" if len(words) > _HEADINGS_SHOWN else ""
-            what = ", ".join(said(word) for word in words[:_HEADINGS_SHOWN]) + more
-            example = f"--code {said(f'{words[0]}={codes.card[0].number}')}"
-            problems.add(place, "bring-headings", where=where, what=what, example=example)
-    rows = [[BARE] * len(row) if across and not n else row for n, row in enumerate(rows)]
-    return [[BARE, *row[1:]] if down and row else row for row in rows]
+            more = ["…"] * (len(words) > _HEADINGS_SHOWN)
+            yield place, where, ", ".join(words[:_HEADINGS_SHOWN] + more)
 
 
 def read_signs(text: str, path: str, codes: Codes, problems: Problems) -> Drawing | None:
@@ -119,7 +126,8 @@ def read_signs(text: str, path: str, codes: Codes, problems: Problems) -> Drawin
             codes.meaning(legend[sign]) if sign in legend else codes.meaning(sign), sign
         )
 
-    return _drawing(rows, path, first_line(text), meaning, codes, remarks, problems)
+    drawing = _drawing(rows, path, meaning, codes, problems, first_line(text))
+    return drawing and replace(drawing, remarks=remarks)
 
 
 def _with_mark(found: tuple[str, Wish] | None, mark: str) -> tuple[str, Wish] | None:
@@ -131,14 +139,14 @@ def _with_mark(found: tuple[str, Wish] | None, mark: str) -> tuple[str, Wish] | 
 def _drawing(
     rows: list[list[str]],
     path: str,
-    top: int,
     meaning: Callable[[str], tuple[str, Wish] | None],
     codes: Codes,
-    remarks: str,
     problems: Problems,
+    top: int = 1,
+    left: int = 1,
 ) -> Drawing | None:
     """The drawing of rows of codes, of which short ones end in bare cloth; line `top` of the file is the
-    first."""
+    first, and its field `left` the first of each."""
     height, width = len(rows), max(map(len, rows), default=0)
     if max(width, height) > LARGEST:
         problems.add(Place(path), "chart-large", width=width, height=height, limit=LARGEST)
@@ -147,7 +155,7 @@ def _drawing(
     times = Counter(code for row in rows for code in row if code != BARE)
     first: dict[str, Place] = {}
     for line, row in enumerate(rows, top):
-        for column, code in enumerate(row, 1):
+        for column, code in enumerate(row, left):
             if code not in first:
                 first[code] = Place(path, line, column)
     if not times:
@@ -162,7 +170,7 @@ def _drawing(
             if LOST in code:
                 continue  # told already
             if code.isspace():
-                spot = f"column {first[code].column}, row {first[code].line - top + 1}"
+                spot = f"column {first[code].column - left + 1}, row {first[code].line - top + 1}"
                 problems.add(first[code], "chart-space", spot=spot)
                 continue
             offered = offer(
@@ -185,7 +193,7 @@ def _drawing(
     if unknown:
         return None
     cells = np.array([[numbers[code] for code in row] for row in rows], np.int32)
-    return Drawing(cells, np.array(colours, np.uint8), wishes, remarks)
+    return Drawing(cells, np.array(colours, np.uint8), wishes)
 
 
 def _whole_hex(code: str) -> str:

@@ -145,8 +145,10 @@ def _from_home(shapes: Sequence[str], place: int) -> Iterator[str]:
 
 
 def close_pairs(pattern: Pattern) -> frozenset[Pair]:
-    """The pairs of marks whose tints look alike to some eyes, or that touch in the chart."""
-    tints = tints_of(pattern)
+    """The pairs of marks that look alike to some eyes where each is thinned for itself, or that touch in
+    the chart. `chart.tints` keeps more of them apart, but there each hangs on all others, and a shape
+    shall hang on the lines above it alone."""
+    tints = _thinned(pattern)
     touching = _touching(contacts(pattern))
     return touching | {
         frozenset(pair)
@@ -155,8 +157,8 @@ def close_pairs(pattern: Pattern) -> frozenset[Pair]:
     }
 
 
-def tints_of(pattern: Pattern) -> dict[str, str]:
-    """Key mark → its tint on the chart, of the model's thread set."""
+def _thinned(pattern: Pattern) -> dict[str, str]:
+    """Key mark → the colour of the model's thread set, thinned with white."""
     model_set = pattern.thread_sets[0].id
     return {
         line.mark: tint(blended(tuple(colour.hex for colour in line.threads[model_set])))

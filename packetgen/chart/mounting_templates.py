@@ -40,6 +40,7 @@ class NamedCard:
 class CardTemplate:
     cards: tuple[NamedCard, ...]  # each inside the one before
     template: Template
+    without_magnets: tuple[str, ...]  # letters of the cards that have no room for the washers shown
 
 
 def named_cards(figures: Figures) -> tuple[NamedCard, ...]:
@@ -71,9 +72,12 @@ def card_templates(figures: Figures, piece: FinishingPiece) -> tuple[CardTemplat
         else:
             groups.append([named])
     discs = _discs(figures, piece)
-    return tuple(
-        CardTemplate(tuple(group), _card_template(group, discs, piece)) for group in groups
-    )
+    found = []
+    for group in groups:
+        bare = tuple(of.letter for of in group if not figures.magnets.serves(of.card))
+        shown = discs if len(bare) < len(group) else ()
+        found.append(CardTemplate(tuple(group), _card_template(group, shown, piece), bare))
+    return tuple(found)
 
 
 def panel_template(figures: Figures, piece: FinishingPiece) -> Template:

@@ -1,4 +1,4 @@
-"""The colours of a chart on paper: tints on which every symbol is read in black."""
+"""The colours of a chart on paper: ink, paper, and a thread thinned so that its symbol is read in black."""
 
 from packetgen.reckon.colour import contrast, mix
 

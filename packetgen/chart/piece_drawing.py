@@ -70,8 +70,7 @@ def _add_card(
 ) -> None:
     if piece.trim.width_mm:
         left, top = (at - piece.trim.width_mm for at in fit.at_mm)
-        beyond = fit.card.grown(piece.trim.width_mm)
-        right, bottom = left + beyond.width_mm, top + beyond.height_mm
+        right, bottom = left + fit.covered.width_mm, top + fit.covered.height_mm
         band = drawing.polygon([(left, top), (right, top), (right, bottom), (left, bottom)])
         drawing.add(band.fill(_TRIM).stroke(_INK, width=0.4))
     card = drawing.rect(fit.at_mm, (fit.card.width_mm, fit.card.height_mm))

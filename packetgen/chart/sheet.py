@@ -9,9 +9,10 @@ from enum import Enum
 from itertools import groupby
 
 from packetgen.chart.outlines import daisy_anchor, daisy_loop, fraction_outline, symbol_corner
-from packetgen.chart.paintbox import INK, PAPER, tint
+from packetgen.chart.paintbox import INK, PAPER
 from packetgen.chart.symbols import BLANK
 from packetgen.chart.tiling import Span, Tile
+from packetgen.chart.tints import tints_of
 from packetgen.model import BARE, Fraction, Pattern, Point, Stitch
 from packetgen.reckon.colour import blended
 
@@ -144,8 +145,7 @@ def look_of(pattern: Pattern, symbols: Mapping[str, str], manner: Manner = Manne
         dashes = {mark: _DASHES[index % len(_DASHES)] for index, mark in enumerate(in_order)}
         white, black = dict.fromkeys(hexes, PAPER), dict.fromkeys(hexes, INK)
         return Look(manner, symbols, white, black, dict.fromkeys(hexes, ()) | dashes)
-    tints = {mark: tint(colour) for mark, colour in hexes.items()}
-    cell_colours = tints if manner is Manner.TINTED else hexes
+    cell_colours = tints_of(pattern) if manner is Manner.TINTED else hexes
     return Look(manner, symbols, cell_colours, hexes, dict.fromkeys(hexes, ()))
 
 

@@ -3,8 +3,9 @@
 from collections.abc import Mapping
 from itertools import combinations
 
-from packetgen.chart.assignment import LOOKS_ALIKE_TO_SOME, shapes_for, tints_of
+from packetgen.chart.assignment import LOOKS_ALIKE_TO_SOME, shapes_for
 from packetgen.chart.likeness import likeness
+from packetgen.chart.tints import tints_of
 from packetgen.diagnostics import Problems
 from packetgen.model import KeyLine, Pattern
 from packetgen.reckon.colour import difference, lab
@@ -22,11 +23,14 @@ def complain_of_likeness(pattern: Pattern, counts: Mapping[str, int], problems: 
     `counts` holds the stitches of each mark; only marks with stitches have a symbol on the chart.
     """
     shapes = shapes_for(pattern, counts)
-    tints = tints_of(pattern)
     in_cells = [line for line in pattern.key if counts.get(line.mark)]
-    for one, other in combinations(in_cells, 2):
-        if likeness(shapes[one.mark], shapes[other.mark]) < SYMBOLS_ALIKE:
-            continue
+    alike = [
+        (one, other)
+        for one, other in combinations(in_cells, 2)
+        if likeness(shapes[one.mark], shapes[other.mark]) >= SYMBOLS_ALIKE
+    ]
+    tints = tints_of(pattern) if alike else {}  # they cost more than the symbols
+    for one, other in alike:
         for eyes in EYES:
             pair = (lab(seen(tints[line.mark], eyes)) for line in (one, other))
             if difference(*pair) < LOOKS_ALIKE_TO_SOME:

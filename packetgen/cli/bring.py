@@ -6,13 +6,14 @@ from typing import TYPE_CHECKING, NoReturn
 
 import click
 
+from packetgen.cli.bring_questions import answered
 from packetgen.cli.bring_writing import carry_out, planned_at
 from packetgen.cli.common import FileThere, OfAny, content_option, nothing_written, say_problems
 from packetgen.cli.saying import say
 
 if TYPE_CHECKING:
     from packetgen.bring.brought import Brought
-    from packetgen.bring.reading import Source
+    from packetgen.bring.reading import Reading, Source
     from packetgen.model import ThreadCard
     from packetgen.pipeline.pattern_folder import NotThere, PatternFolder
 
@@ -80,7 +81,12 @@ class _CellPx(OfAny):
     type=_CellPx(),
     help="A stitch is drawn so many pixels wide, for example 12 or 4.5.",
 )
-@click.option("--bare", type=_ScreenColour(), help="A colour of the picture that is bare cloth.")
+@click.option(
+    "--bare",
+    multiple=True,
+    type=_ScreenColour(),
+    help='A colour of the file that is bare cloth, for example "#ffffff" for white; may be given several times.',
+)
 @click.option("--trim", is_flag=True, help="Leave out bare rows and columns at the edges.")
 @click.option(
     "--code",
@@ -88,6 +94,12 @@ class _CellPx(OfAny):
     multiple=True,
     metavar="CODE=THREAD",
     help="What a code of a table or grid is.",
+)
+@click.option(
+    "--headings/--no-headings",
+    default=None,
+    help="The first row or column of a table is headings and left out; or is stitches. "
+    "[default: what looks like headings is asked about]",
 )
 @click.option(
     "--look",
@@ -106,9 +118,10 @@ def bring_command(
     wide: int | None,
     tidy: float | None,
     cell: float | None,
-    bare: str | None,
+    bare: tuple[str, ...],
     trim: bool,
     codes: tuple[str, ...],
+    headings: bool | None,
     look: Path | None,
 ) -> None:
     """Bring in a design that is drawn elsewhere.
@@ -128,22 +141,28 @@ def bring_command(
     \b
     Examples:
       packetgen bring robin.png --threads larkmoss --look robin-look.png
+      packetgen bring robin.png --threads larkmoss --bare "#ffffff" --trim
       packetgen bring robin.png --pattern robin-on-the-spade --replace
       packetgen bring barrow.jpg --wide 90 --colours 18 --tidy 10 --threads larkmoss
       packetgen bring grid.csv --code x=K4 --code o="#f4d877" --into new-design
     """
     from packetgen.bring.brought import bring
     from packetgen.bring.choosing import TooFewAsked
+    from packetgen.bring.reading import Reading
     from packetgen.bring.told import report
 
     if pattern_name is not None and into is not None:
         raise click.UsageError("--pattern and --into: give one of the two")
-    if wide is not None and (cell is not None or bare is not None or trim):
+    if wide is not None and (cell is not None or bare or trim):
         raise click.UsageError(
             "--cell, --bare and --trim are for charts, and --wide says that it is a photograph"
         )
+    written = file.suffix.lower() in (".csv", ".txt")
+    if (cell is not None and written) or (headings is not None and file.suffix.lower() != ".csv"):
+        raise click.UsageError("--cell is for pictures, and --headings for tables (.csv)")
     pattern, card = _where(content_folder, pattern_name, threads, drop_lines)
-    source = _read(file, card, pattern, codes, wide, cell, bare, trim)
+    how = Reading(cell, bare or None, trim, headings)
+    source = _read(file, card, pattern, codes, wide, how)
     most = _PHOTO_COLOURS if source.drawing.photograph and colours is None else colours
     try:
         found = bring(
@@ -213,11 +232,8 @@ def _read(
     pattern: "PatternFolder | None",
     given_codes: tuple[str, ...],
     wide: int | None,
-    cell: float | None,
-    bare: str | None,
-    trim: bool,
+    how: "Reading",
 ) -> "Source":
-    from packetgen.bring.pixel_chart import Reading
     from packetgen.bring.reading import read_design
     from packetgen.bring.written import Codes
     from packetgen.diagnostics import Problems, nearest
@@ -230,10 +246,16 @@ def _read(
             raise click.UsageError(
                 f"--code {code}={meant}: {card.name} has no {meant!r}; {nearest(meant, tuple(card.colours))}"
             )
-    problems = Problems()
-    folder = ContentFolder(file.resolve().parent, problems)
-    how = Reading(cell, bare or "", trim)
-    source = read_design(folder, file.resolve().name, how, wide, codes, problems)
+
+    def read(how: "Reading") -> "tuple[Source | None, Problems]":
+        problems = Problems()
+        folder = ContentFolder(file.resolve().parent, problems)
+        return read_design(folder, file.resolve().name, how, wide, codes, problems), problems
+
+    source, problems = read(how)
+    while (then := answered(how, source, problems)) != how:
+        how = then
+        source, problems = read(how)
     say_problems(problems, file.parent)
     if source is None:
         nothing_written(len(problems.errors))

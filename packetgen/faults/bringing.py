@@ -44,7 +44,7 @@ BRINGING: dict[str, Fault] = {
     ),
     "bring-headings": Fault(
         "{where} looks like headings ({what}), and each field of a table is a stitch",
-        "take it out of the table; if it is stitches, say what they are, for example {example}",
+        "add --headings to leave it out, or --no-headings where it is stitches",
     ),
     "bring-code-unknown": Fault(
         "{what}, which stands for {number}, is no colour like '#6b503a' and no number of the card",

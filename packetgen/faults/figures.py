@@ -76,6 +76,11 @@ FIGURES: dict[str, Fault] = {
     "title-twice": Fault(
         "{title} is also the title of another pattern ({other})", "give one of the two another"
     ),
+    "day-shared": Fault(
+        "{title} is for the same day as {other} ({said}), so the swap calendar hangs both at once",
+        "give one of the two another day, unless they are to hang together",
+        Level.ADVICE,
+    ),
     "release-early": Fault(
         "the pattern is released on {release}, and its last revision is of {revision}",
         "let the release be later, unless this corrects a pattern that is out",
@@ -88,7 +93,7 @@ FIGURES: dict[str, Fault] = {
     ),
     "photo-missing": Fault(
         "there is no photograph of {titles}, so a drawn picture is shown (of what is sold, in other stitches than the chart's)",
-        "put a photo.jpg beside pattern.yaml when a model is stitched",
+        "put a photo.jpg beside pattern.yaml when a model is stitched{needed}",
         Level.ADVICE,
     ),
     "alt-missing": Fault(

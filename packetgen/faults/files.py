@@ -70,7 +70,7 @@ FILES: dict[str, Fault] = {
     ),
     "tab": _broken("here stands a tab", "use a space instead"),
     "name-repeated": Fault(
-        "{name} stands here a second time (first on line {line})", "keep one of the two"
+        "{name} stands here a second time (first on line {line})", "keep one of the two, {other}"
     ),
     "name-not-a-word": Fault(
         "only a single word or sign can stand before a colon", "take the brackets away"
@@ -106,9 +106,7 @@ FILES: dict[str, Fault] = {
         "a second colon with a space on one line",
         "put the whole value between quotes, or start a new line",
     ),
-    "colon-missing": _broken(
-        "{said} has no colon and no value", "write a name, a colon, a space and the value"
-    ),
+    "colon-missing": _broken("{said} has no colon and no value", "{hint}"),
     "space-left-out": _broken(
         "no space stands after the colon of {name}", "put one there: {right}"
     ),

@@ -104,6 +104,9 @@ PATTERNS: dict[str, Fault] = {
     "table-row": Fault(
         "row {row} of the table has a quote that is not closed", "take the quotes away"
     ),
+    "table-headings": Fault(
+        "{where} {are} headings, and each cell of a chart is a stitch", "delete {which}"
+    ),
     "cell-long": Fault(
         "the cell {cell} at column {column}, row {row} is more than one mark",
         "write one mark in a cell",

@@ -42,6 +42,10 @@ REVIEW: dict[str, Fault] = {
         "{least} mm or more look well: offer a finer cloth, or {hint}",
     ),
     # texts, and whether they find room
+    "not-sold": _advice(
+        "nobody can buy this pattern, since no counter is named for it and it is not given away",
+        "add sold_at: [{{url: {url}, name: My own counter}}], or given_away: [chart, packet]",
+    ),
     "story-short": _advice(
         "a story of {words}", "tell in {least} or more what is behind the design"
     ),

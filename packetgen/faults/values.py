@@ -1,6 +1,6 @@
 """Faults of single values, and of names that point elsewhere."""
 
-from packetgen.faults.fault import Fault
+from packetgen.faults.fault import Fault, Level
 
 VALUES: dict[str, Fault] = {
     # single values
@@ -11,12 +11,8 @@ VALUES: dict[str, Fault] = {
         "{name} is {said}, which cannot be part of a file name",
         "use small letters, digits and hyphens, for example '{better}'",
     ),
-    "not-whole-number": Fault(
-        "{name} is {said}, which is not a whole number", "write {words}, in plain digits"
-    ),
-    "not-a-number": Fault(
-        "{name} is {said}, which is not a number", "write {words}, in plain digits"
-    ),
+    "not-whole-number": Fault("{name} is {said}, which is not a whole number", "{hint}"),
+    "not-a-number": Fault("{name} is {said}, which is not a number", "{hint}"),
     "decimal-comma": Fault("{said} has a comma in its number", "write a full stop: {better}"),
     "out-of-range": Fault(
         "{name} is {said}, beyond what can be right", "it goes from {low} to {high}"
@@ -72,6 +68,11 @@ VALUES: dict[str, Fault] = {
     ),
     "prose-too-deep": Fault(
         "this text has lists or quotations too many levels deep", "let them stand side by side"
+    ),
+    "prose-picture": Fault(
+        "the picture {picture} is left out, since texts are printed without pictures",
+        "take it out of the text; the picture of a pattern is photo.jpg beside its pattern.yaml",
+        Level.ADVICE,
     ),
     "day-form": Fault("{said} is not a date", "{hint}"),
     "year-range": Fault("the year {year} in {said} cannot be right", "it goes from 2000 to 2100"),

@@ -45,7 +45,7 @@ WHY_BRINGING: dict[str, Why] = {
     ),
     "bring-headings": Why(
         "Spreadsheets often have a first row or column that names or counts the others. Here it would be stitched.",
-        "Take it out and save the table again: its first field is the stitch at the top left.",
+        "Say which it is: with --headings it is left out, with --no-headings each of its fields is a stitch.",
     ),
     "bring-code-unknown": Why(
         "A sign or cell of the design stands for no colour that is known.",

@@ -59,6 +59,11 @@ WHY_FIGURES: dict[str, Why] = {
         "Two patterns have the same title, so readers and shops would take one for the other.",
         "Give one of them another.",
     ),
+    "day-shared": Why(
+        "Two designs of a series have the same day in their occasions. In the swap calendar they go up and come "
+        "down together, and a finishing piece shows one design at a time.",
+        "Give one of them another day. Where two are meant for the same day, lay the advice aside with laid_aside.",
+    ),
     "release-early": Why(
         "A pattern was revised after the day on which the series comes out.",
         "Set the release later, unless the revision corrects a pattern that is out.",

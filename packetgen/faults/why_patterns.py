@@ -124,7 +124,8 @@ WHY_PATTERNS: dict[str, Why] = {
     ),
     "row-ragged": Why(
         "A row is longer or shorter than the others, so all below it would stand wrong.",
-        "Count that row; fill up with '.' for bare cloth.",
+        "Look where it stops agreeing with the rows above and below: stitches may be missing, or too many, "
+        "anywhere in it. Put them in there, '.' for bare cloth, or take them out.",
     ),
     "chart-mark-unknown": Why(
         "The chart has a mark that no key line explains. Capitals and small letters are two marks.",
@@ -141,6 +142,10 @@ WHY_PATTERNS: dict[str, Why] = {
     "table-row": Why(
         "A cell of the table begins with a quote that is never closed.",
         "Take the quotes away; marks need none.",
+    ),
+    "table-headings": Why(
+        "The table numbers its columns or its rows, as a spreadsheet does, and these cells would be stitches.",
+        "Delete that row or column. A chart begins with its first stitch.",
     ),
     "cell-long": Why(
         "A cell of the table holds more than one character.",

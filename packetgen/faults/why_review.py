@@ -36,6 +36,10 @@ WHY_REVIEW: dict[str, Why] = {
         "The mounted design fits, and hardly any wood is seen beside it.",
         "Offer a finer cloth, take the columns or rows off, or make border narrower.",
     ),
+    "not-sold": Why(
+        "The pattern's page tells where it can be bought, or that it costs nothing, and can tell neither.",
+        "Name a counter in sold_at, or say in given_away what anybody may have.",
+    ),
     "story-short": Why(
         "The story is what a reader of the page learns of the design, and there is next to nothing.",
         "Tell where it comes from, or what to look for in it.",
@@ -46,7 +50,7 @@ WHY_REVIEW: dict[str, Why] = {
     ),
     "example-left": Why(
         "A new series and a new pattern begin with examples: sentences that say what to write, and names that "
-        "begin with 'example'. This one is still there.",
+        "begin with 'example'; in credits, one name that was made up. This one is still there.",
         "Put your own words in its place. As it stands, it would be printed and published.",
     ),
     "example-remark": Why(

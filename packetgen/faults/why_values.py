@@ -112,6 +112,10 @@ WHY_VALUES: dict[str, Why] = {
         "Lists or quotations stand within each other many times over.",
         "Let them stand side by side.",
     ),
+    "prose-picture": Why(
+        "A text has a picture in it. Page and packet print its words alone, and their pictures come from the chart and from photo.jpg.",
+        "Take it out. The photograph of a stitched model is called photo.jpg or photo.png and lies beside pattern.yaml.",
+    ),
     "day-form": Why(
         "Dates are written the same way everywhere (ISO 8601), so that no month is taken for a day.",
         "Write year-month-day with two digits for month and day.",

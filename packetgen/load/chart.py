@@ -9,23 +9,25 @@ from packetgen.load.words import LOST, counted, offer, said
 from packetgen.model import BARE, Grid, Stitch
 
 LARGEST = 1000  # stitches, either way
+# Columns that lie within so small a share of the row are one spot to an eye that looks for a slip.
+_NARROW = 8
 
 
 @dataclass(frozen=True)
 class Chart:
     """Rows of marks, perhaps ragged, perhaps with marks that no key line explains.
 
-    Row 1 is line `first_line` of the file; a stitch's column is its column in the file (in a
-    table: its cell).
+    Row 1 is line `first_line` of the file, and column 1 its column `first_column` (in a table: its cell).
     """
 
     rows: tuple[str, ...]
     path: str
     first_line: int = 1
+    first_column: int = 1
 
     def place(self, row: int, column: int = 1) -> Place:
         """Of the stitch at `row`, `column`, both from 1."""
-        return Place(self.path, self.first_line + row - 1, column)
+        return Place(self.path, self.first_line + row - 1, self.first_column + column - 1)
 
     @property
     def even(self) -> bool:
@@ -55,12 +57,33 @@ def check_rows(chart: Chart, problems: Problems) -> None:
         if len(row) == usual:
             continue
         odd = abs(usual - len(row))
-        change = (
-            f"add {odd} at its end ('.' is bare cloth)" if len(row) < usual else f"take {odd} away"
-        )
+        change = f"add {odd} ('.' is bare cloth)" if len(row) < usual else f"take {odd} away"
+        beside = [one for one in chart.rows[max(0, number - 2) : number + 1] if len(one) == usual]
+        where = _slipped(row, usual, beside)
+        if not row:
+            hint = f"{change}, or take the line away"
+        elif where:
+            hint = f"{change}, most likely at column {where}: the row is then most like those beside it"
+        else:
+            hint = f"{change}: look where in the row it stops agreeing with those above and below"
         place = chart.place(number, min(len(row), usual) + 1)
         length = counted(len(row), "stitch", "stitches")
-        problems.add(place, "row-ragged", row=number, length=length, usual=usual, hint=change)
+        problems.add(place, "row-ragged", row=number, length=length, usual=usual, hint=hint)
+
+
+def _slipped(row: str, usual: int, beside: list[str]) -> int | None:
+    """The column at which stitches are most likely missing or too many: with them put in or taken out there,
+    the row has the most stitches in common with the rows beside it. None where several columns, far apart,
+    are as good, or where it cannot be told."""
+    odd = usual - len(row)
+
+    def alike(column: int) -> int:
+        mended = row[:column] + (LOST * odd if odd > 0 else "") + row[column + max(0, -odd) :]
+        return sum(one == other for near in beside for one, other in zip(mended, near))
+
+    found = [alike(column) for column in range(min(len(row), usual) + 1)]
+    best = [column for column, number in enumerate(found) if number == max(found)]
+    return best[0] + 1 if beside and best[-1] - best[0] <= usual // _NARROW else None
 
 
 def check_marks(chart: Chart, marks: tuple[str, ...], problems: Problems) -> None:

@@ -33,6 +33,7 @@ _ANCHORS = (
     "Easter", "Julian Easter",
     *(f"{word} {'equinox' if month in (3, 9) else 'solstice'}" for word, month in _SUN_MONTHS.items()),
 )  # fmt: skip
+_EXAMPLE = "2027-01-15, or 2027-01-15 09:00 Europe/London"
 _LOOSE = re.ASCII | re.IGNORECASE
 _BEFORE_OR_AFTER = r"(?:(\d{1,3}) days? (before|after) )?"
 _LEAD = re.compile(r"(\d{1,3})\s*([A-Za-z]*)(?:\s+before)?", re.ASCII)
@@ -43,7 +44,8 @@ def read_day(text: str, report: Report) -> date | None:
     """'2026-11-25' as a date."""
     match = DAY.fullmatch(text)
     if not match:
-        complain_of_impossible(text, report)
+        if complain_of_impossible(text, report, "write it like 2026-11-25"):
+            return None
         meant = meant_day(text)
         hint = f"write {meant}" if meant else "write year-month-day, for example 2026-11-25"
         report("day-form", 0, said=said(text), hint=hint)
@@ -66,7 +68,8 @@ def read_moment(text: str, report: Report) -> datetime | None:
         alone = read_day(words[0], report)
         return None if alone is None else datetime.combine(alone, time.min, ZoneInfo("UTC"))
     if len(words) != 3 or not re.fullmatch(r"\d{1,2}:\d{2}", words[1], re.ASCII):
-        complain_of_impossible(text, report)
+        if complain_of_impossible(text, report, f"write it like {_EXAMPLE}"):
+            return None
         day_meant = meant_day(text) or date(2027, 1, 15)
         clock = meant_time(text) or "09:00"
         hint = f"write {day_meant}, or with hour and place {day_meant} {clock} Europe/London"
@@ -109,7 +112,8 @@ def read_rule(text: str, report: Report) -> DateRule | None:
     for form, read in _FORMS:
         if match := form.fullmatch(shown):
             return read(match, shown, text, report)
-    complain_of_impossible(text, report)
+    if complain_of_impossible(text, report, "write it like '6 January' or 'second Sunday of May'"):
+        return None
     report("rule-form", 0, said=said(text), hint=_nearest_rule(shown))
     return None
 
@@ -143,12 +147,13 @@ def _days(match: re.Match[str], shown: str, limit: int, anchor: str, report: Rep
 
 
 def _season(match: re.Match[str], shown: str, text: str, report: Report) -> DateRule | None:
-    return DateRule(shown, fixed=(SEASONS[match[1].lower()], 1))
+    season = match[1].lower()
+    return DateRule(shown, fixed=(SEASONS[season], 1), whole=season)
 
 
 def _month(match: re.Match[str], shown: str, text: str, report: Report) -> DateRule | None:
     month = _named(match[1], MONTHS, "month", text, report)
-    return None if month is None else DateRule(shown, fixed=(month + 1, 1))
+    return None if month is None else DateRule(shown, fixed=(month + 1, 1), whole=MONTHS[month])
 
 
 def _fixed(match: re.Match[str], shown: str, text: str, report: Report) -> DateRule | None:

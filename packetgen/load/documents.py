@@ -9,7 +9,7 @@ from packetgen.load.examples import (
 from packetgen.load.files import ContentFolder
 from packetgen.load.prose_links import check_links
 from packetgen.load.prose_size import check_size
-from packetgen.load.schema import Group
+from packetgen.load.schema import Group, names_in
 from packetgen.load.values import Filled, read_value
 from packetgen.load.yaml_nodes import GroupNode, read_nodes
 
@@ -21,7 +21,7 @@ def read_document(
     Every fault of it goes to `problems`.
     """
     text = folder.text(path)
-    node = None if text is None else read_nodes(text, path, problems)
+    node = None if text is None else read_nodes(text, path, problems, names_in(shape))
     if text is None or node is None:
         return None
     if not isinstance(node, GroupNode):

@@ -1,8 +1,8 @@
 """What a series or a pattern began with (templates/begin) and its author has not put her own in place of.
 
-A text then begins with an invitation, a name with the word 'example': so each carries its mark with it
-until it is changed, wherever it stands. Numbers, outlines and charts cannot; a remark above them says it, and
-asks to be taken out with them.
+A text then begins with an invitation, a name with the word 'example', and whoever is thanked has the name of
+one that we invented: so each carries its mark with it until it is changed, wherever it stands. Numbers,
+outlines and charts cannot; a remark above them says it, and asks to be taken out with them.
 """
 
 from collections.abc import Iterator
@@ -13,6 +13,8 @@ from packetgen.load.yaml_nodes import GroupNode, ListNode, Node, TextNode
 
 _INVITES = ("Write here", "Tell here")
 _EXAMPLE = "example "
+# Who stitches, finishes and dyes in all examples; there is no such person.
+EXAMPLE_PERSON = "Maud Fennimore"
 _REMARK = "# EXAMPLE: "  # how such a remark begins
 
 
@@ -30,12 +32,11 @@ def complain_of_invitations(text: str, path: str, problems: Problems) -> None:
 
 
 def complain_of_example_remark(text: str, path: str, problems: Problems) -> None:
-    """Advice on the first remark which says that something is an example, in a YAML file or a chart."""
+    """Advice on each remark which says that something is an example, in a YAML file or a chart."""
     for number, line in enumerate(text.split("\n"), 1):
         if line.startswith(_REMARK):
             what = line.removeprefix(_REMARK).partition(".")[0]
             problems.add(Place(path, number), "example-remark", what=said(what))
-            return
 
 
 def without_example_remark(text: str) -> str:
@@ -45,9 +46,8 @@ def without_example_remark(text: str) -> str:
 
 def _left(node: Node, field: str) -> Iterator[tuple[Place, str]]:
     if isinstance(node, TextNode):
-        if node.value.startswith(_INVITES) or (
-            field == "name" and node.value.casefold().startswith(_EXAMPLE)
-        ):
+        example = field == "name" and node.value.casefold().startswith(_EXAMPLE)
+        if example or node.value.startswith(_INVITES) or node.value == EXAMPLE_PERSON:
             yield node.place, said(field)
     elif isinstance(node, ListNode):
         named = [item for item in node.items if _named(item)]

@@ -9,6 +9,7 @@ import unicodedata
 from collections.abc import Mapping
 from difflib import get_close_matches
 from pathlib import Path
+from types import MappingProxyType
 
 from packetgen.diagnostics import Place, Problems
 from packetgen.load.characters import checked_text
@@ -26,6 +27,7 @@ LONGEST_ID = 60  # other words and an ending are added, and 255 bytes is all tha
 _ID = re.compile(r"[a-z0-9]+(-[a-z0-9]+)*")
 # Devices, whatever ending follows the name (Microsoft, "Naming Files, Paths, and Namespaces"; from memory).
 _KEPT = re.compile(r"con|prn|aux|nul|com[0-9]|lpt[0-9]", re.IGNORECASE)
+_AUTOSAVED = re.compile("#.*#")
 # What file managers and habit leave lying about; it disturbs nothing and needs no advice.
 _UNREMARKABLE = {"thumbs.db", "desktop.ini", "readme.md", "readme.txt"}
 
@@ -85,8 +87,15 @@ class ContentFolder:
         """The bytes of a font file, or None where a problem forbids reading it."""
         return self._bytes(path, LARGEST_FONT_MB, "keep in it only the letters that you need")
 
-    def unread(self, path: str, known: tuple[str, ...], hint: str = "") -> None:
-        """Advise on files in the folder `path` that nothing reads: most are slips in a name."""
+    def unread(
+        self,
+        path: str,
+        known: tuple[str, ...],
+        hint: str = "",
+        hints: Mapping[str, str] = MappingProxyType({}),
+    ) -> None:
+        """Advise on files in the folder `path` that nothing reads: most are slips in a name. `hints` has by
+        name what is said of one file."""
         for name in self.files(path):
             file = f"{path}/{name}" if path else name
             if (
@@ -94,9 +103,8 @@ class ContentFolder:
                 and name.casefold() not in _UNREMARKABLE
                 and file not in self._to_rename
             ):
-                self._problems.add(
-                    Place(file), "file-not-read", name=said(name), hint=hint or offer(name, known)
-                )
+                of_this = hints.get(name) or hint or offer(name, known)
+                self._problems.add(Place(file), "file-not-read", name=said(name), hint=of_this)
 
     def missing(self, folder: str, name: str, hint: str) -> None:
         """Report that there is no file `name`; one that is nearly it should take that name."""
@@ -119,8 +127,13 @@ class ContentFolder:
         found = []
         alike: dict[str, str] = {}
         for name in names:
-            # A leading dot or underscore is how an author keeps something aside.
-            if name.startswith((".", "_")):
+            # A leading dot or underscore is how an author keeps something aside, and the others are what
+            # editors write beside a file while it is open, or keep of its last state.
+            if (
+                name.startswith((".", "_", "~$"))
+                or name.endswith("~")
+                or _AUTOSAVED.fullmatch(name)
+            ):
                 continue
             other = alike.setdefault(_on_other_machines(name), name)
             if other != name:

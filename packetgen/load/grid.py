@@ -1,11 +1,13 @@
 """Charts as text and as tables; which file holds a pattern's chart."""
 
 import csv
+from collections.abc import Collection, Sequence
 
 from packetgen.diagnostics import Place, Problems
 from packetgen.load.chart import Chart, check_size
 from packetgen.load.examples import complain_of_example_remark
 from packetgen.load.files import ContentFolder
+from packetgen.load.headings import headings
 from packetgen.load.pixels import chart_from_picture
 from packetgen.load.words import LOST, listed, said
 from packetgen.model import BARE
@@ -44,10 +46,15 @@ def chart_file(
 
 
 def read_chart(
-    folder: ContentFolder, path: str, colours: dict[str, list[str]] | None, problems: Problems
+    folder: ContentFolder,
+    path: str,
+    colours: dict[str, list[str]] | None,
+    marks: Collection[str] | None,
+    problems: Problems,
 ) -> Chart | None:
     """The chart in the file `path`; None where there is nothing to check.
 
+    marks: of the key, which tell stitches from headings; None where nobody can tell them.
     colours: for a picture, the marks that each colour ('#rrggbb') may stand for;
     None where the key is not sound.
     """
@@ -58,7 +65,8 @@ def read_chart(
     if text is None:
         return None
     complain_of_example_remark(text, path, folder.for_review)
-    chart = _from_table(text, path, problems) if path.endswith(".csv") else _from_text(text, path)
+    table = path.endswith(".csv")
+    chart = _from_table(text, path, marks, problems) if table else _from_text(text, path)
     return check_size(chart, problems)
 
 
@@ -72,7 +80,40 @@ def _from_text(text: str, path: str) -> Chart:
     return Chart(tuple(lines[remarks:]), path, remarks + 1)
 
 
-def _from_table(text: str, path: str, problems: Problems) -> Chart:
+def _from_table(text: str, path: str, marks: Collection[str] | None, problems: Problems) -> Chart:
+    table = _fields(text, path, problems)
+    across, down = headings(table, marks)
+    _complain_of_headings(across, down, path, problems)
+    top, left = int(bool(across)), int(bool(down))
+    rows = []
+    for number, fields in enumerate(table[top:], top + 1):
+        row = ""
+        for column, field in enumerate(fields[left:], left + 1):
+            mark = field or BARE
+            if len(mark) > 1:
+                place = Place(path, number, column)
+                problems.add(place, "cell-long", cell=said(mark), column=column, row=number)
+                mark = LOST
+            row += mark
+        rows.append(row)
+    return Chart(tuple(rows), path, top + 1, left + 1)
+
+
+def _complain_of_headings(
+    across: Sequence[str], down: Sequence[str], path: str, problems: Problems
+) -> None:
+    """One line for both."""
+    ways = (("row", across), ("column", down))
+    found = [(f"the first {name}", ", ".join(fields[:3])) for name, fields in ways if fields]
+    if found:
+        where = " and ".join(f"{name} ({begins}, …)" for name, begins in found)
+        which = " and ".join(name for name, _ in found)
+        are = "is" if len(found) == 1 else "are"
+        problems.add(Place(path), "table-headings", where=where, are=are, which=which)
+
+
+def _fields(text: str, path: str, problems: Problems) -> list[list[str]]:
+    """The table cell by cell, without the room round what stands in it; none where it is empty."""
     lines = text.rstrip("\n").split("\n")
     # A spreadsheet of a country that writes 2,5 for two and a half separates cells by ';'.
     first = lines[0]
@@ -86,24 +127,9 @@ def _from_table(text: str, path: str, problems: Problems) -> Chart:
     rows = []
     for number, line in enumerate(lines, 1):
         try:
-            cells = next(csv.reader([line], delimiter=separator, strict=True), [])
+            fields = next(csv.reader([line], delimiter=separator, strict=True), [])
         except csv.Error:
             problems.add(Place(path, number), "table-row", row=number)
-            cells = [LOST] * (line.count(separator) + 1)
-        row = ""
-        for column, cell in enumerate(cells, 1):
-            mark = cell.strip() or BARE
-            if len(mark) > 1:
-                problems.add(
-                    Place(path, number, column),
-                    "cell-long",
-                    cell=said(mark),
-                    column=column,
-                    row=number,
-                )
-                mark = LOST
-            row += mark
-        rows.append(row)
-    if not "".join(lines).strip():
-        rows = []
-    return Chart(tuple(rows), path)
+            fields = [LOST] * (line.count(separator) + 1)
+        rows.append([field.strip() for field in fields])
+    return rows if "".join(lines).strip() else []

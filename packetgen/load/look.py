@@ -23,6 +23,7 @@ def read_look(folder: ContentFolder, path: str, series: Filled, problems: Proble
         light=_palette(given, "light", BY_DAY, places),
         dark=_palette(given, "dark", BY_NIGHT, places),
         faces=_faces(folder, path, given, problems),
+        ornament=given["ornament"],
         places=tuple(places),
     )
 

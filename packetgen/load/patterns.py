@@ -61,7 +61,8 @@ def load_pattern(
     chart_name = _chart_name(folder, path, filled, problems)
     _advise_unread(folder, path, chart_name)
     if filled is None:
-        chart = read_chart(folder, f"{path}/{chart_name}", None, problems) if chart_name else None
+        file = f"{path}/{chart_name}"
+        chart = read_chart(folder, file, None, None, problems) if chart_name else None
         if chart is not None:
             check_rows(chart, problems)
         return None
@@ -81,7 +82,9 @@ def load_pattern(
         if "key" in filled.given
         else None
     )
-    marks = key.marks if key is not None and filled["key"] is not None else None
+    # Where a mark stands twice, one of the two may be meant for a mark that seems to be missing.
+    told = key is not None and filled["key"] is not None and not filled.given["key"].repeated
+    marks = sure(key).marks if told else None
     kept = read_symbols(folder, path, None if marks is None else tuple(marks), problems)
     chart = _chart(folder, path, chart_name, key, sets, marks, problems)
     worked = read_worked(filled, around.library, marks, chart, problems)
@@ -172,11 +175,12 @@ def _chart_name(
 
 
 def _advise_unread(folder: ContentFolder, path: str, chart_name: str | None) -> None:
-    known = (
-        *("pattern.yaml", SYMBOLS_FILE, "story.md", "stitching.md"),
-        *(*PHOTO_FILES, *CHART_FILES),
-    )
-    folder.unread(path, (*known, chart_name) if chart_name else known)
+    known = ("pattern.yaml", SYMBOLS_FILE, "story.md", "stitching.md", *PHOTO_FILES)
+    if chart_name is None:  # nobody can say which is left over
+        folder.unread(path, (*known, *CHART_FILES))
+        return
+    left_over = f"the chart is {said(chart_name)}; take this one out, or name it in pattern.yaml"
+    folder.unread(path, (*known, chart_name), hints=dict.fromkeys(CHART_FILES, left_over))
 
 
 def _chart(
@@ -191,7 +195,7 @@ def _chart(
     """The chart, checked; None where what is drawn on it cannot be placed."""
     if name is None:
         return None
-    chart = read_chart(folder, f"{path}/{name}", _colours(key, sets), problems)
+    chart = read_chart(folder, f"{path}/{name}", _colours(key, sets), marks, problems)
     if chart is None:
         return None
     check_rows(chart, problems)

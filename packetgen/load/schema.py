@@ -13,7 +13,7 @@ from packetgen.units import MM_PER_UNIT, plain
 
 @dataclass(frozen=True)
 class Text:
-    """Words. `long` text may run over several lines; the links of `markdown` are looked at."""
+    """Words. `long` text may run over several lines; the links and pictures of `markdown` are looked at."""
 
     long: bool = False
     at_most: int = 200  # characters
@@ -267,6 +267,19 @@ class Group:
     @property
     def words(self) -> str:
         return self.what
+
+
+def names_in(kind: "Kind") -> tuple[str, ...]:
+    """Every name that a field has in there, however deep."""
+    if isinstance(kind, ListOf | MapOf):
+        return names_in(kind.kind)
+    if isinstance(kind, TextOr):
+        return names_in(kind.group)
+    if not isinstance(kind, Group):
+        return ()
+    below = (name for field in kind.fields for name in (field.name, *names_in(field.kind)))
+    others = names_in(kind.others.kind) if kind.others else ()
+    return tuple(dict.fromkeys((*below, *others)))
 
 
 Kind = (

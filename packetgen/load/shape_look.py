@@ -1,7 +1,7 @@
-"""What a series may say of its look: colours and faces."""
+"""What a series may say of its look: colours, faces and the ornament below its titles."""
 
-from packetgen.load.schema import Field, Group, Hex, Text
-from packetgen.model import BY_DAY, BY_NIGHT, Palette
+from packetgen.load.schema import Choice, Field, Group, Hex, Text
+from packetgen.model import BY_DAY, BY_NIGHT, ORNAMENTS, Palette
 
 _COLOURS = (
     ("paper", "The page."),
@@ -54,6 +54,15 @@ LOOK = Group(
         *(
             Field(name, Text(at_most=120), doc, f"{example}.ttf", required=False)
             for name, doc, example in _FACES
+        ),
+        Field(
+            "ornament",
+            Choice(ORNAMENTS),
+            "What stands below the titles of its pages, and on the tab of a browser: a cross stitch, a "
+            "flowerpot, or nothing (the tab then has the stitch).",
+            "pot",
+            required=False,
+            default=ORNAMENTS[0],
         ),
     ),
 )

@@ -8,6 +8,7 @@ from packetgen.diagnostics import Problems, Report
 from packetgen.load.addresses import check_address
 from packetgen.load.dates import read_day, read_days_before, read_moment, read_rule
 from packetgen.load.money import read_money
+from packetgen.load.number_words import meant_number
 from packetgen.load.outlines import read_outline
 from packetgen.load.points import read_cell, read_pair, read_points
 from packetgen.load.prose_links import check_links
@@ -101,7 +102,7 @@ def _short_name(kind: ShortName, text: str, report: Report) -> str | None:
 
 def _whole(kind: Whole, text: str, report: Report) -> int | None:
     if not re.fullmatch(r"-?\d{1,12}", text, re.ASCII):
-        report("not-whole-number", words=kind.words)
+        report("not-whole-number", hint=_plainly(kind, text))
         return None
     value = int(text)
     if not kind.low <= value <= kind.high:
@@ -115,13 +116,22 @@ def _number(kind: Number, text: str, report: Report) -> float | None:
         report("decimal-comma", better=said(text.replace(",", ".")))
         return None
     if not _NUMBER.fullmatch(text):
-        report("not-a-number", words=kind.words)
+        report("not-a-number", hint=_plainly(kind, text))
         return None
     value = float(text)
     if not kind.low <= value <= kind.high:
         report("out-of-range", low=plain(kind.low), high=plain(kind.high))
         return None
     return value
+
+
+def _plainly(kind: Whole | Number, text: str) -> str:
+    """The number that the text names, where it could stand there; else what could."""
+    meant = meant_number(text)
+    fits = meant is not None and kind.low <= meant <= kind.high
+    if meant is None or not fits or (isinstance(kind, Whole) and meant != int(meant)):
+        return f"write {kind.words}, in plain digits"
+    return f"write {plain(meant)}"
 
 
 def _measure(kind: Measure, text: str, report: Report) -> float | None:

@@ -23,7 +23,11 @@ _NUMBER, _YEAR = r"\b(?P<day>\d{1,2})(?:st|nd|rd|th)?", r"(?:,? (?P<year>\d{4}))
 _NUMBERS = re.compile(
     r"(?<!\d)(?P<year>\d{4})[-/.](?P<month>\d{1,2})[-/.](?P<day>\d{1,2})(?!\d)", re.ASCII
 )
+_DOTTED = re.compile(
+    r"(?<![\d.])(?P<day>\d{1,2})\. ?(?P<month>\d{1,2})\. ?(?P<year>\d{4})(?!\d)", re.ASCII
+)
 _SPOKEN = (
+    _DOTTED,
     re.compile(rf"{_NUMBER}(?: of)? {_MONTH}\.?{_YEAR}", _LOOSE),
     re.compile(rf"\b{_MONTH}\.? {_NUMBER}{_YEAR}", _LOOSE),
 )
@@ -34,10 +38,8 @@ def meant_day(text: str) -> date | None:
     for form in (_NUMBERS, *_SPOKEN):
         found = form.search(text)
         if found and found["year"] and 2000 <= int(found["year"]) <= 2100:
-            month = found["month"]
-            number = int(month) if month.isdigit() else _month_number(month)
             try:
-                return date(int(found["year"]), number, int(found["day"]))
+                return date(int(found["year"]), _month_number(found["month"]), int(found["day"]))
             except ValueError:
                 return None  # which is told for itself
     return None
@@ -49,25 +51,35 @@ def meant_time(text: str) -> str:
 
 
 def _month_number(name: str) -> int:
+    if name.isdigit():
+        return int(name)
     short = name[:3].casefold()
     return next(n for n, month in enumerate(MONTHS, 1) if month[:3].casefold() == short)
 
 
-def complain_of_impossible(text: str, report: Report) -> None:
-    """A text of another form may name a day or a time that there is not: her calendar, and not her writing,
-    is then the first thing to mend."""
+def complain_of_impossible(text: str, report: Report, written: str = "") -> bool:
+    """Whether a text of another form names a day or a time that there is not: her calendar, and not her
+    writing, is then the thing to mend. `written` says besides how it is done."""
+    told = 0
+
+    def tell(code: str, column: int, hint: str, **facts: object) -> None:
+        nonlocal told
+        told += 1
+        report(code, column, hint=f"{hint}; {written}" if written else hint, **facts)
+
     if iso := DAY.search(text):
         year, month, day = (int(part) for part in iso.groups())
-        _complain_of_day(iso, (year, month, day), report)
+        _complain_of_day(iso, (year, month, day), tell)
     for form in _SPOKEN:
         if spoken := form.search(text):
             month = _month_number(spoken["month"])
             of_year = int(spoken["year"]) if spoken["year"] else None
-            _complain_of_day(spoken, (of_year, month, int(spoken["day"])), report)
+            _complain_of_day(spoken, (of_year, month, int(spoken["day"])), tell)
             break
     for clock in _TIME.finditer(text):
         if not _is_time(clock):
-            report("no-such-time", clock.start(), said=said(clock[0]), hint=HOURS)
+            tell("no-such-time", clock.start(), said=said(clock[0]), hint=HOURS)
+    return told > 0
 
 
 def _is_time(clock: re.Match[str]) -> bool:

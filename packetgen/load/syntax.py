@@ -3,8 +3,10 @@ must mend.
 """
 
 import re
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
+from difflib import get_close_matches
 
+from packetgen.load.sure import sure
 from packetgen.load.words import said, shown
 
 Spot = tuple[int, int]  # line, column, from 1
@@ -28,11 +30,34 @@ class Explained:
 
 
 def explain(
-    problem: str, context: str, problem_at: Spot | None, context_at: Spot | None, text: str
+    problem: str,
+    context: str,
+    problem_at: Spot | None,
+    context_at: Spot | None,
+    text: str,
+    names: tuple[str, ...] = (),
 ) -> Explained:
     """The fault behind the library's `problem`, which it met while it was in the middle of
-    `context`.
+    `context`. `names` are those that the file may have.
     """
+    found = _explained(problem, context, problem_at, context_at, text)
+    if found.code != "colon-missing":
+        return found
+    line = text.split("\n")[found.line - 1][found.column - 1 :]
+    hint = _with_colon(line, names) or "write a name, a colon, a space and the value"
+    return replace(found, facts={**found.facts, "hint": hint})
+
+
+def _with_colon(line: str, names: tuple[str, ...]) -> str:
+    """'about A quiet canal' → how it is written where 'about' is, or is nearly, a name; else ''."""
+    dash, name, value = sure(re.fullmatch(r"((?:- +)*)(\S*)\s*(.*)", line.split(" #")[0])).groups()
+    near = get_close_matches(name.casefold(), names, n=1, cutoff=0.8)
+    return f"write {dash}{near[0]}: {shown(value)}" if near and value.strip() else ""
+
+
+def _explained(
+    problem: str, context: str, problem_at: Spot | None, context_at: Spot | None, text: str
+) -> Explained:
     here = problem_at or context_at or (1, 1)
     start = context_at or here
     lines = [*text.split("\n"), ""]  # the end of the file may be a line of its own
@@ -99,10 +124,39 @@ def _quote_above(here: Spot, lines: list[str]) -> Explained | None:
         return None
     for above in range(number - 1, 0, -1):
         line = lines[above - 1].split(" #")[0]
-        opens = line[: line.rfind('"')].rstrip()[-1:] in tuple(":-,[{")
-        if line.count('"') % 2 and opens:
-            return Explained("quote-open", above, line.rindex('"') + 1, {"quote": '"'})
+        opened = _left_open(line, '"')
+        if line.count('"') % 2 and opened is not None and _opens(line, opened):
+            return _quote_open(above, opened, '"')
     return None
+
+
+def ended_by_next(text: str, start: int, end: int) -> bool:
+    """Whether the quoted value from `start` to `end` has no closing quote of its own, and ends where the one
+    after it begins: 'designer: "Ann' above 'hex: "#aabbcc"', of which the rest is then taken for a remark."""
+    return text[end : end + 1] == "#" and _opens(text, end - 1) and end - start > 2
+
+
+def _opens(text: str, at: int) -> bool:
+    """Whether a value begins with the quote there, by what stands before it."""
+    return text[:at].rstrip(" ")[-1:] in tuple(":-,[{")
+
+
+def _left_open(line: str, quote: str) -> int | None:
+    """Where the quote is that nothing on the line closes; one that opens the next value closes nothing."""
+    opened = None
+    for found in re.finditer(re.escape(quote), line):
+        ends = line[found.end() :].lstrip(" ")[:1] in ("", ",", "}", "]", ":")
+        if opened is None:
+            opened = found.start()
+        elif _opens(line, found.start()) and not ends:
+            return opened
+        else:
+            opened = None
+    return opened
+
+
+def _quote_open(line: int, index: int, quote: str) -> Explained:
+    return Explained("quote-open", line, index + 1, {"quote": quote})
 
 
 def _bare_colour(start: Spot, here: Spot, lines: list[str]) -> Explained | None:
@@ -128,8 +182,10 @@ def _between_brackets(start: Spot, here: Spot, value_missing: bool, lines: list[
             *here,
             {"hint": "take a needless comma away, and put odd signs between quotes"},
         )
-    if first.count('"') % 2:
-        return Explained("quote-open", start[0], first.rindex('"') + 1, {"quote": '"'})
+    for quote in ('"', "'"):
+        opened = _left_open(first, quote)
+        if opened is not None and _opens(first, opened):
+            return _quote_open(start[0], opened, quote)
     if here[0] == start[0]:
         return Explained("comma-missing", *here, {"said": said(lines[here[0] - 1][here[1] - 1 :])})
     bracket = first[start[1] - 1 : start[1]]

@@ -20,7 +20,8 @@ class Given:
     """A value as given (or a default). `value` is None where it could not be read;
     that was reported.
 
-    `whole` is false when anything in it, however deep, could not be read.
+    `whole` is false when anything in it, however deep, could not be read; `repeated` says whether a name
+    stood twice in lines of the author's own names.
     """
 
     value: Any
@@ -30,6 +31,7 @@ class Given:
         None  # of the name before the colon, where the author chose that name
     )
     text: TextNode | None = None
+    repeated: bool = False
 
     def at(self, offset: int, line: int = 0) -> Place:
         """The place of one character of a single value."""
@@ -205,7 +207,8 @@ def _map(kind: MapOf, node: Node, called: str, example: str, problems: Problems)
         )
         for key, value in node.entries
     )
-    return Given(entries, node.place, all(value.whole for _, value in entries))
+    whole = all(value.whole for _, value in entries) and not node.repeated
+    return Given(entries, node.place, whole, repeated=node.repeated)
 
 
 def _list(kind: ListOf, node: Node, called: str, example: str, problems: Problems) -> Given:

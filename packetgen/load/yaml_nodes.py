@@ -15,7 +15,7 @@ import yaml
 from packetgen.diagnostics import Place, Problem, Problems
 from packetgen.load.characters import describe, unseen
 from packetgen.load.sure import sure
-from packetgen.load.syntax import explain
+from packetgen.load.syntax import ended_by_next, explain
 from packetgen.load.words import LOST, counted, said, shown
 
 DEEPEST = 12
@@ -53,9 +53,12 @@ class ListNode:
 
 @dataclass(frozen=True)
 class GroupNode:
+    """`repeated`: whether a name stood in it a second time, which was reported and left out."""
+
     entries: "tuple[tuple[TextNode, Node], ...]"
     place: Place
     span: tuple[int, int] = (0, 0)
+    repeated: bool = False
 
 
 Node = TextNode | ListNode | GroupNode
@@ -65,23 +68,25 @@ class _Refused(Exception):
     """Something that ends the reading of this file; it has been reported."""
 
 
-def read_nodes(text: str, path: str, problems: Problems) -> Node | None:
+def read_nodes(
+    text: str, path: str, problems: Problems, names: tuple[str, ...] = ()
+) -> Node | None:
     """The tree of a YAML file; None where it is empty or cannot be read, with the reason in
-    `problems`.
+    `problems`. `names` are those that may be meant on a line without a colon.
     """
-    node, found = _read(text, path)
+    node, found = _read(text, path, names)
     problems.take(found)
     return node
 
 
 @lru_cache(maxsize=128)  # where files are read again and again, most are as they were
-def _read(text: str, path: str) -> tuple[Node | None, tuple[Problem, ...]]:
+def _read(text: str, path: str, names: tuple[str, ...]) -> tuple[Node | None, tuple[Problem, ...]]:
     problems = Problems()
-    node = _tree(text, path, problems)
+    node = _tree(text, path, names, problems)
     return node, tuple(problems)
 
 
-def _tree(text: str, path: str, problems: Problems) -> Node | None:
+def _tree(text: str, path: str, names: tuple[str, ...], problems: Problems) -> Node | None:
     if not _well_indented(text, path, problems):
         return None
     try:
@@ -95,6 +100,7 @@ def _tree(text: str, path: str, problems: Problems) -> Node | None:
             _spot(error.problem_mark),
             _spot(error.context_mark),
             text,
+            names,
         )
         problems.add(Place(path, found.line, found.column), found.code, **found.facts)
     except (
@@ -204,15 +210,19 @@ class _Tree:
 
     def _group(self, held: list[Node], start: Place, span: tuple[int, int]) -> GroupNode:
         entries: dict[str, tuple[TextNode, Node]] = {}
+        repeated = False
         for key, value in zip(held[::2], held[1::2], strict=True):
             if not isinstance(key, TextNode):
                 self._problems.add(key.place, "name-not-a-word")
             elif key.value in entries:
                 first = entries[key.value][0].place.line
-                self._problems.add(key.place, "name-repeated", name=said(key.value), line=first)
+                repeated = True
+                other = f"or give one of them another {'mark' if len(key.value) == 1 else 'name'}"
+                facts = {"name": said(key.value), "line": first, "other": other}
+                self._problems.add(key.place, "name-repeated", **facts)
             else:
                 entries[key.value] = (key, value)
-        return GroupNode(tuple(entries.values()), start, span)
+        return GroupNode(tuple(entries.values()), start, span, repeated)
 
     def _text_node(self, event: yaml.ScalarEvent, place: Place) -> TextNode:
         value = event.value
@@ -221,6 +231,8 @@ class _Tree:
             self._problems.add(place, "unseen-character", what=describe(letter), more="")
             value = value.replace(letter, LOST)
         span = (_mark(event.start_mark).index, _mark(event.end_mark).index)
+        if event.style in ("'", '"') and ended_by_next(self._text, *span):
+            self._refuse(place, "quote-open", quote=event.style)
         return TextNode(value, place, not event.style, self._line_places(event, place), span)
 
     def _line_places(self, event: yaml.ScalarEvent, place: Place) -> tuple[Place, ...]:

@@ -19,7 +19,16 @@ from packetgen.model.chart import (
 )
 from packetgen.model.goods import BeadCard, Cloth, Colour, Price, ThreadCard, Weave
 from packetgen.model.laid_aside import LaidAside
-from packetgen.model.look import BY_DAY, BY_NIGHT, FACE_ROLES, Faces, FontFile, Look, Palette
+from packetgen.model.look import (
+    BY_DAY,
+    BY_NIGHT,
+    FACE_ROLES,
+    ORNAMENTS,
+    Faces,
+    FontFile,
+    Look,
+    Palette,
+)
 from packetgen.model.pattern import (
     GENERIC_FINISHES,
     GIVEN_AWAY,
@@ -116,6 +125,7 @@ __all__ = [
     "Revision",
     "Sells",
     "Listed",
+    "ORNAMENTS",
     "Series",
     "Stitch",
     "ThreadCard",

@@ -4,6 +4,8 @@ from dataclasses import dataclass, field
 
 from packetgen.diagnostics import Place
 
+# What stands below a title: a cross stitch, a flowerpot, or nothing. The first is the usual.
+ORNAMENTS = ("stitch", "pot", "none")
 # The roles of a face; each is a field of `Faces`.
 FACE_ROLES = ("text", "text_bold", "text_italic", "heading")
 
@@ -74,4 +76,5 @@ class Look:
     light: Palette = BY_DAY
     dark: Palette = BY_NIGHT
     faces: Faces = Faces()
+    ornament: str = ORNAMENTS[0]
     places: tuple[tuple[str, Place], ...] = field(default=(), compare=False)

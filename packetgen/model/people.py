@@ -15,6 +15,8 @@ class DateRule:
     fixed: (month, day). nth: (n, weekday, month) with Monday 0 and n = -1 for the last.
     easter: (days after Easter, may be negative; Julian or not).
     sun: (days after, may be negative; the month of the equinox or solstice: 3, 6, 9 or 12).
+
+    whole: 'April' or 'spring' where the occasion is all of it, and `fixed` only the day it begins; else ''.
     """
 
     said: str
@@ -22,6 +24,7 @@ class DateRule:
     nth: tuple[int, int, int] | None = None
     easter: tuple[int, bool] | None = None
     sun: tuple[int, int] | None = None
+    whole: str = ""
 
 
 @dataclass(frozen=True)

@@ -13,6 +13,7 @@ from packetgen.reckon.review_praise import praise_of_pattern, praise_of_series
 from packetgen.reckon.review_texts import (
     complain_of_photo,
     complain_of_story,
+    complain_of_unsold,
 )
 from packetgen.render.proof_words import complain_of_words
 
@@ -45,6 +46,7 @@ def _complain(each: Reckoned, problems: Problems) -> None:
         complain_of_cloths(figures, each.series.finish, problems)
         complain_of_story(figures.pattern, problems)
         complain_of_photo(figures.pattern, problems)
+        complain_of_unsold(figures.pattern, problems)
     complain_of_words(each.series, each.figures, problems)
 
 

@@ -23,7 +23,7 @@ from packetgen.model import (
     ThreadCard,
     ToCome,
 )
-from packetgen.model.look import BY_NIGHT
+from packetgen.model.look import BY_NIGHT, ORNAMENTS
 from packetgen.reckon.figures import Figures
 from packetgen.reckon.magnets import MagnetPlan
 
@@ -59,7 +59,7 @@ def as_packets_see(series: Series, all_figures: Iterable[Figures]) -> dict[str, 
         welcome_markdown="",
         address=None,
         before_release="teaser",
-        look=replace(series.look, dark=BY_NIGHT),
+        look=replace(series.look, dark=BY_NIGHT, ornament=ORNAMENTS[0]),
     )
     return {of.pattern.id: _seen(shared, covers, place_of[of.pattern.id], of) for of in all_figures}
 

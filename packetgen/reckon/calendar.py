@@ -27,6 +27,11 @@ def day_of(rule: DateRule, year: int, zone: tzinfo | None = None) -> date:
     return easter(year, EASTER_ORTHODOX if julian else EASTER_WESTERN) + timedelta(days=days)
 
 
+def in_words(rule: DateRule, day: date) -> str:
+    """The `day` on which the occasion falls, or begins: '2 May 2027', and 'April 2027' of all April."""
+    return f"{rule.whole or f'{day.day} {day:%B}'} {day.year}"
+
+
 def coming(
     rule: DateRule, since: date, number: int, zone: tzinfo | None = None
 ) -> tuple[tuple[int, date], ...]:

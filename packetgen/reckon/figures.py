@@ -19,7 +19,7 @@ from packetgen.reckon.coverage import AtCount, Coverage, coverage_at_counts, set
 from packetgen.reckon.cutting import FAT_QUARTER, as_cut, pieces_from
 from packetgen.reckon.fit import Fit, Verdict, fit, room_for, too_many
 from packetgen.reckon.isolated import Isolated, isolated
-from packetgen.reckon.magnets import Card, MagnetPlan, card_on_panel, magnet_plan
+from packetgen.reckon.magnets import Card, MagnetPlan, card_on_panel, plan_for_most
 from packetgen.reckon.mounting import Mounting, mounting
 from packetgen.reckon.paint import Coat, PaintNeed, order_of_work, paint_needs
 from packetgen.reckon.sizes import (
@@ -89,6 +89,22 @@ class Figures:
     magnets: MagnetPlan  # for this pattern alone, or for its whole series
 
     @property
+    def by_magnets(self) -> tuple[OnCloth, ...]:
+        """The cloths on which the card hangs by the magnets."""
+        return tuple(on for on in self.cloths if self.magnets.serves(on.card))
+
+    @property
+    def without_magnets(self) -> tuple[OnCloth, ...]:
+        """Those on which it fits the panel and has no room for the magnets; none where none are wanted."""
+        return tuple(
+            on
+            for on in self.cloths
+            if self.magnets.pairs
+            and on.fit.verdict is not Verdict.DOES_NOT_FIT
+            and not self.magnets.serves(on.card)
+        )
+
+    @property
     def stitches(self) -> int:
         """Stitches in cells, of every kind and colour."""
         return sum(work.total_stitches for work in self.works)
@@ -119,7 +135,7 @@ def figures(
         working_time(pattern, works, pace),
         difficulty(pattern, works, alone),
         assumptions,
-        magnet_plan(cards_on_panel(cloths), piece.magnets),
+        plan_for_most(cards_on_panel(cloths), piece.magnets),
     )
 
 
@@ -193,8 +209,8 @@ def complain(all_figures: tuple[Figures, ...], series: Series, problems: Problem
                 "does-not-fit",
                 title=figure.pattern.title,
                 cloth=on.option.cloth.name,
-                width=inches(on.fit.card.width_mm),
-                height=inches(on.fit.card.height_mm),
+                width=inches(on.fit.covered.width_mm),
+                height=inches(on.fit.covered.height_mm),
                 piece=piece.name,
                 most=f"{most[0]} × {most[1]}",
                 excess=" or ".join(_excess(*way) for way in ways) or _IN_THE_WAY,

@@ -28,8 +28,9 @@ class Verdict(Enum):
 
 @dataclass(frozen=True)
 class Fit:
-    """The mounting card (stitching and border) on the panel. Reveal is the wood left free; where the
-    design does not fit, `at_mm` and the reveals are those of a card laid in the middle.
+    """The mounting card (stitching and border) on the panel. Reveal is the wood left free beside the card
+    and the trim round it; where the design does not fit, `at_mm` and the reveals are those of a card laid
+    in the middle.
 
     `most_stitches_wide` and `_high` are what the panel measures across and down at its widest, keep-outs
     or not; `largest` is a design of the same proportion that really finds a place (0, 0 where none does).
@@ -37,7 +38,8 @@ class Fit:
 
     verdict: Verdict
     card: Size
-    at_mm: tuple[float, float]  # its top left corner, in the panel's own millimetres
+    covered: Size  # the card with its trim, which hides wood as well
+    at_mm: tuple[float, float]  # the card's top left corner, in the panel's own millimetres
     reveal_left_mm: float
     reveal_right_mm: float
     reveal_above_mm: float
@@ -47,28 +49,37 @@ class Fit:
     largest: Stitches
 
 
+def around_mm(piece: FinishingPiece) -> float:
+    """What lies round the stitching on every side: the border of card, and the trim sewn round its edge.
+    0 mm of trim where its author does not say how far it stands out. Common practice, no source.
+    """
+    return piece.border_mm + piece.trim.width_mm
+
+
 def fit(finished: Size, cell_mm: float, piece: FinishingPiece) -> Fit:
-    """Lay the card in the middle of the panel, or as near to it as the keep-outs allow."""
+    """Lay card and trim in the middle of the panel, or as near to it as the keep-outs allow."""
     room = _room_of(piece)
-    card = finished.grown(piece.border_mm)
-    at = _place(room, card)
+    around = around_mm(piece)
+    covered = finished.grown(around)
+    at = _place(room, covered)
     found = at is not None
-    at = at or _middle(room, card)
+    at = at or _middle(room, covered)
     reveals = (
         at[0] - room.left,
-        room.right - at[0] - card.width_mm,
+        room.right - at[0] - covered.width_mm,
         at[1] - room.top,
-        room.bottom - at[1] - card.height_mm,
+        room.bottom - at[1] - covered.height_mm,
     )
     verdict = Verdict.DOES_NOT_FIT
     if found:
         verdict = Verdict.TIGHT if min(reveals) < TIGHT_MM else Verdict.FITS
-    across, down = _measured(room, cell_mm, piece.border_mm)
+    across, down = _measured(room, cell_mm, around)
     stitches = round(finished.width_mm / cell_mm), round(finished.height_mm / cell_mm)
     return Fit(
         verdict,
-        card,
-        at,
+        finished.grown(piece.border_mm),
+        covered,
+        (at[0] + piece.trim.width_mm, at[1] + piece.trim.width_mm),
         *reveals,
         most_stitches_wide=across,
         most_stitches_high=down,
@@ -78,7 +89,7 @@ def fit(finished: Size, cell_mm: float, piece: FinishingPiece) -> Fit:
 
 def holds(stitches: Stitches, cell_mm: float, piece: FinishingPiece) -> bool:
     """Whether a design of so many columns and rows finds a place."""
-    return _place(_room_of(piece), _card(stitches, cell_mm, piece.border_mm)) is not None
+    return _place(_room_of(piece), _covered(stitches, cell_mm, around_mm(piece))) is not None
 
 
 def too_many(stitches: Stitches, cell_mm: float, piece: FinishingPiece) -> tuple[Stitches, ...]:
@@ -87,7 +98,7 @@ def too_many(stitches: Stitches, cell_mm: float, piece: FinishingPiece) -> tuple
     """
     if holds(stitches, cell_mm, piece):
         return ()
-    most = _measured(_room_of(piece), cell_mm, piece.border_mm)
+    most = _measured(_room_of(piece), cell_mm, around_mm(piece))
     if min(most) < 1:
         return ()
     wide, high = min(stitches[0], most[0]), min(stitches[1], most[1])
@@ -115,8 +126,8 @@ def _most(below: int, good: Callable[[int], bool]) -> int:
     return low
 
 
-def _measured(room: Room, cell_mm: float, border_mm: float) -> Stitches:
-    inside = Size(room.right - room.left, room.bottom - room.top).grown(-border_mm)
+def _measured(room: Room, cell_mm: float, around_mm: float) -> Stitches:
+    inside = Size(room.right - room.left, room.bottom - room.top).grown(-around_mm)
     return floor(inside.width_mm / cell_mm + _DUST), floor(inside.height_mm / cell_mm + _DUST)
 
 
@@ -124,22 +135,22 @@ def _largest(stitches: Stitches, cell_mm: float, piece: FinishingPiece) -> Stitc
     """Both sides are rounded down from the size at which the design itself just fits."""
     keep_outs = tuple(keep_out.outline for keep_out in piece.keep_outs)
     stitches = max(1, stitches[0]), max(1, stitches[1])
-    times = _largest_cell_mm(piece.panel, keep_outs, piece.border_mm, stitches) / cell_mm
+    times = _largest_cell_mm(piece.panel, keep_outs, around_mm(piece), stitches) / cell_mm
     columns, rows = (max(1, floor(side * times + 1e-6)) for side in stitches)
     return (columns, rows) if holds((columns, rows), cell_mm, piece) else (0, 0)
 
 
 @lru_cache(maxsize=512)
 def _largest_cell_mm(
-    panel: Outline, keep_outs: tuple[Outline, ...], border_mm: float, stitches: Stitches
+    panel: Outline, keep_outs: tuple[Outline, ...], around_mm: float, stitches: Stitches
 ) -> float:
     """The largest side of a stitch at which the design fits; one search serves every cloth."""
     room = _room(panel, keep_outs)
-    inside = Size(room.right - room.left, room.bottom - room.top).grown(-border_mm)
+    inside = Size(room.right - room.left, room.bottom - room.top).grown(-around_mm)
     high = min(inside.width_mm / stitches[0], inside.height_mm / stitches[1])
 
     def fits(cell_mm: float) -> bool:
-        return _place(room, _card(stitches, cell_mm, border_mm)) is not None
+        return _place(room, _covered(stitches, cell_mm, around_mm)) is not None
 
     if high <= 0 or fits(high):
         return max(0.0, high)
@@ -150,8 +161,8 @@ def _largest_cell_mm(
     return low
 
 
-def _card(stitches: Stitches, cell_mm: float, border_mm: float) -> Size:
-    return Size(stitches[0] * cell_mm, stitches[1] * cell_mm).grown(border_mm)
+def _covered(stitches: Stitches, cell_mm: float, around_mm: float) -> Size:
+    return Size(stitches[0] * cell_mm, stitches[1] * cell_mm).grown(around_mm)
 
 
 def _room_of(piece: FinishingPiece) -> Room:
@@ -163,12 +174,12 @@ def _room(panel: Outline, keep_outs: tuple[Outline, ...]) -> Room:
     return Room(panel, keep_outs)
 
 
-def _middle(room: Room, card: Size) -> tuple[float, float]:
+def _middle(room: Room, covered: Size) -> tuple[float, float]:
     return (
-        (room.left + room.right - card.width_mm) / 2,
-        (room.top + room.bottom - card.height_mm) / 2,
+        (room.left + room.right - covered.width_mm) / 2,
+        (room.top + room.bottom - covered.height_mm) / 2,
     )
 
 
-def _place(room: Room, card: Size) -> tuple[float, float] | None:
-    return room.nearest_place(*_middle(room, card), card.width_mm, card.height_mm)
+def _place(room: Room, covered: Size) -> tuple[float, float] | None:
+    return room.nearest_place(*_middle(room, covered), covered.width_mm, covered.height_mm)

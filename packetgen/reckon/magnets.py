@@ -1,11 +1,12 @@
 """How many magnets hold a mounted design to the wood, and where: the same for all designs of a series.
 
 One painted piece takes every design, so its magnets cannot move. The magnets sit inside what all cards
-cover together, as each is laid on the panel, along the edge of that rectangle.
+cover together, as each is laid on the panel, along the edge of that rectangle. A card that leaves them no
+room there is left out, and is held otherwise.
 """
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from itertools import product
 from math import ceil, dist
 
@@ -53,14 +54,28 @@ class Spot:
 
 @dataclass(frozen=True)
 class MagnetPlan:
-    """The magnets of a series. Where the cards have no room for them in common, `spots` is empty."""
+    """The magnets of a series. Where no card has room for them, `spots` is empty, and none are used."""
 
-    pairs: int
+    pairs: int  # asked for, whether there is room for them or not
     by_weight: int  # pairs that the weight alone asks for; 0 where no pull is given
     heaviest_g: float
     first_mm: Point  # the place of the upper left magnet, in the panel's own mm
     last_mm: Point  # and of the lower right one
     spots: tuple[Spot, ...]
+    inset_mm: float = 0.0  # at least, from the middle of a magnet to the edge of every card
+
+    def serves(self, card: Card) -> bool:
+        """Whether a card has room for all of them where they are, and they carry it."""
+        if not self.spots or (self.by_weight and card.weight_g > self.heaviest_g):
+            return False
+        (left, top), (right, bottom), inset = self.first_mm, self.last_mm, self.inset_mm - _DUST
+        inside = (
+            left - card.left_mm,
+            card.right_mm - right,
+            top - card.top_mm,
+            card.bottom_mm - bottom,
+        )
+        return min(inside) >= inset
 
     @property
     def centres_mm(self) -> tuple[Point, ...]:
@@ -82,10 +97,28 @@ def magnet_plan(cards: Sequence[Card], magnets: Magnets) -> MagnetPlan:
     last = min(c.right_mm for c in cards) - inset, min(c.bottom_mm for c in cards) - inset
     wide, high = last[0] - first[0], last[1] - first[1]
     spots = spots_round(wide, high, pairs) if min(wide, high) > 0 else ()
-    plan = MagnetPlan(pairs, by_weight, heaviest_g, first, last, spots)
-    if _have_room(plan.centres_mm, magnets.diameter_mm):
+    plan = MagnetPlan(pairs, by_weight, heaviest_g, first, last, spots, inset)
+    return plan if _have_room(plan.centres_mm, magnets.diameter_mm) else replace(plan, spots=())
+
+
+def plan_for_most(cards: Sequence[Card], magnets: Magnets) -> MagnetPlan:
+    """The places that serve all of `cards`, or else the larger ones: of a smaller card, which would take
+    the others' magnets away, `serves` then says that it has no room. Where none has room, the plan of all.
+    """
+    plan = magnet_plan(cards, magnets)
+    if plan.spots or not magnets.pairs:
         return plan
-    return MagnetPlan(pairs, by_weight, heaviest_g, first, last, ())
+    kept: list[Card] = []
+    for card in sorted(cards, key=_size_mm2, reverse=True):
+        found = magnet_plan((*kept, card), magnets)
+        if found.spots:
+            plan = found
+            kept.append(card)
+    return plan
+
+
+def _size_mm2(card: Card) -> float:
+    return (card.right_mm - card.left_mm) * (card.bottom_mm - card.top_mm)
 
 
 def pairs_for(weight_g: float, magnets: Magnets) -> tuple[int, int]:

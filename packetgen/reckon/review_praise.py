@@ -67,7 +67,11 @@ def _fit(figures: Figures, series: Series) -> Iterator[Praise]:
         least_mm = min(map(least_wood_mm, figures.cloths))
         number = len(figures.cloths)
         on = {1: "its cloth", 2: "both cloths"}.get(number, f"all {number} cloths")
-        words = f"It fits {series.finish.name} on {on}, with {least_mm:.1f} mm of wood or more on each side."
+        beside = " beside its trim" if series.finish.trim.width_mm else ""
+        words = (
+            f"It fits {series.finish.name} on {on}, with {least_mm:.1f} mm of wood or more on each "
+            f"side{beside}."
+        )
         yield Praise(f"fits on {on}", words)
 
 
@@ -160,7 +164,8 @@ def _picture(pattern: Pattern) -> Iterator[Praise]:
     if pattern.photo and px_per_inch(pattern.photo) >= LEAST_PX_PER_INCH:
         sharp = round(px_per_inch(pattern.photo))
         yield Praise(
-            "sharp photograph", f"Its photograph is printed with {sharp} pixels to the inch."
+            "photograph large enough to print",
+            f"Its photograph is large enough to print, with {sharp} pixels to the inch.",
         )
 
 

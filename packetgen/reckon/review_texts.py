@@ -1,4 +1,4 @@
-"""Advice on what stands beside the chart: the story, and the photograph on the cover."""
+"""Advice on what stands beside the chart: the story, the photograph on the cover, and where it is sold."""
 
 from math import ceil
 
@@ -41,6 +41,14 @@ def complain_of_photo(pattern: Pattern, problems: Problems) -> None:
         least=LEAST_PX_PER_INCH,
         wanted=" × ".join(str(ceil(side * times)) for side in size),
     )
+
+
+def complain_of_unsold(pattern: Pattern, problems: Problems) -> None:
+    """Advice where no page could tell a reader how to come by the pattern."""
+    if pattern.sold_at or pattern.given_away:
+        return
+    url = pattern.designer.shop or "https://example.org/counter"
+    problems.add(pattern.place, "not-sold", url=url)
 
 
 def _folder(pattern: Pattern) -> str:

@@ -3,9 +3,13 @@
 Whether every design fits the finishing piece is `reckon.figures.complain`'s.
 """
 
-from packetgen.diagnostics import Problems
-from packetgen.model import Pattern, Series
+from dataclasses import replace
+
+from packetgen.diagnostics import Place, Problems
+from packetgen.model import DateRule, Occasion, Pattern, Series
+from packetgen.nouns import listed
 from packetgen.reckon.alt_text import model_alt
+from packetgen.reckon.small import only_hinted_at
 
 # A name in the credits → how a sentence asks for it.
 _ASKED = {"model_stitcher": "who stitched the model", "finisher": "who finished it"}
@@ -14,6 +18,7 @@ _ASKED = {"model_stitcher": "who stitched the model", "finisher": "who finished 
 def complain_of_series(series: Series, problems: Problems) -> None:
     """An error for two patterns of one title; for the rest, advice."""
     _titles(series, problems)
+    _days(series, problems)
     _unused(series, problems)
     _photographs(series, problems)
     for pattern in series.patterns:
@@ -31,6 +36,20 @@ def _titles(series: Series, problems: Problems) -> None:
     for coming in series.to_come:
         if coming.title.casefold() in first:
             problems.add(series.place, "to-come-here", title=coming.title)
+
+
+def _days(series: Series, problems: Problems) -> None:
+    """Designs with one day hang at the same time, and a reader has room for one. Two rules that fall together
+    in some years only, Easter and a day of March, are let be."""
+    designs: list[tuple[Place, str, Occasion]] = [
+        (one.place, one.title, one.occasion) for one in series.patterns
+    ]
+    designs += [(series.place, one.title, one.occasion) for one in series.to_come]
+    first: dict[DateRule, str] = {}
+    for place, title, occasion in designs:
+        other = first.setdefault(replace(occasion.rule, said="", whole=""), title)
+        if other.casefold() != title.casefold():  # of one title twice is told already
+            problems.add(place, "day-shared", title=title, other=other, said=occasion.rule.said)
 
 
 def _unused(series: Series, problems: Problems) -> None:
@@ -52,9 +71,19 @@ def _unused(series: Series, problems: Problems) -> None:
 
 
 def _photographs(series: Series, problems: Problems) -> None:
-    without = [pattern.title for pattern in series.patterns if pattern.photo is None]
+    without = [pattern for pattern in series.patterns if pattern.photo is None]
     if without:
-        problems.add(series.place, "photo-missing", titles=", ".join(without))
+        small = tuple(of.title for of in without if only_hinted_at(of))
+        problems.add(
+            series.place,
+            "photo-missing",
+            titles=", ".join(of.title for of in without),
+            needed=f"; {listed(small)} really needs one: so small, a drawing only hints at it"
+            if len(small) == 1
+            else f"; {listed(small)} really need one: so small, a drawing only hints at them"
+            if small
+            else "",
+        )
     for pattern in series.patterns:
         if not pattern.photo_alt:
             problems.add(pattern.place, "alt-missing", alt=model_alt(pattern, series.finish))

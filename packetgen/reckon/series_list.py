@@ -78,7 +78,7 @@ class Row:
 
 def series_list(designs: Sequence[Chosen], piece: FinishingPiece) -> SeriesList:
     """One list for these designs of a series that hangs on `piece`."""
-    return SeriesList(piece, _once(designs, piece), _mounting(designs, piece))
+    return SeriesList(piece, _once(designs, piece), _mounting(designs))
 
 
 def _once(designs: Sequence[Chosen], piece: FinishingPiece) -> PieceNeeds:
@@ -88,16 +88,18 @@ def _once(designs: Sequence[Chosen], piece: FinishingPiece) -> PieceNeeds:
         area = before.area_mm2 + part.pieces * area_mm2(part.outline)
         thick[part.thickness_mm] = Board(part.thickness_mm, area, before.parts + part.pieces)
     boards = tuple(thick[key] for key in sorted(thick, reverse=True))
-    magnets = _pairs(designs, piece)
+    magnets = max(map(_pairs, designs), default=piece.magnets.pairs)
     return PieceNeeds(boards, paint_needs(piece), piece.glues, piece.hardware, magnets)
 
 
-def _pairs(designs: Sequence[Chosen], piece: FinishingPiece) -> int:
-    """Places of magnets: the same for all designs, as many as the heaviest of them needs."""
-    return max((design.figures.magnets.pairs for design in designs), default=piece.magnets.pairs)
+def _pairs(design: Chosen) -> int:
+    """Places of magnets on its card: as many as the heaviest of the series needs, or none if it has no
+    room for them."""
+    plan = design.figures.magnets
+    return len(plan.spots) if plan.serves(design.on.card) else 0
 
 
-def _mounting(designs: Sequence[Chosen], piece: FinishingPiece) -> MountingNeeds:
+def _mounting(designs: Sequence[Chosen]) -> MountingNeeds:
     mounted = [design.on.mounting for design in designs]
     backing = tuple(one.backing for one in mounted)
     ordered = order([as_cut(size) for size in backing], FAT_QUARTER)
@@ -108,7 +110,7 @@ def _mounting(designs: Sequence[Chosen], piece: FinishingPiece) -> MountingNeeds
         backing_fat_quarters=len(ordered.cloths),
         backing_by_measure=tuple(backing[index] for index in ordered.too_large),
         trim_mm=sum(_length_as_cut(one.trim_mm) for one in mounted),
-        washers=_pairs(designs, piece) * len(designs),
+        washers=sum(map(_pairs, designs)),
     )
 
 

@@ -10,7 +10,7 @@ from datetime import date, timedelta
 from itertools import groupby
 
 from packetgen.model import Occasion, Series
-from packetgen.reckon.calendar import coming
+from packetgen.reckon.calendar import coming, in_words
 
 # As far as a moving feast is printed ahead.
 YEARS_AHEAD = 3
@@ -35,6 +35,11 @@ class Swap:
     occasion: Occasion
     pattern_id: str | None  # None where it is only announced
     turns: tuple[Turn, ...]
+
+    @property
+    def first_said(self) -> str:
+        """The first day that it hangs for, or the month or season."""
+        return in_words(self.occasion.rule, self.turns[0].day)
 
     @property
     def moves(self) -> bool:

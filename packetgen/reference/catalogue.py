@@ -4,6 +4,7 @@ import json
 import re
 from collections.abc import Mapping
 from dataclasses import asdict, dataclass
+from difflib import SequenceMatcher, get_close_matches
 
 from packetgen.diagnostics import nearest
 from packetgen.faults import FAULTS, Fault
@@ -14,6 +15,7 @@ from packetgen.faults.patterns import PATTERNS
 from packetgen.faults.review import REVIEW
 from packetgen.faults.values import VALUES
 from packetgen.faults.whys import WHYS
+from packetgen.load.words import listed
 
 SECTIONS: Mapping[str, Mapping[str, Fault]] = {
     "Files, characters and YAML": FILES,
@@ -33,6 +35,9 @@ class Example:
     written: str
     told: str
 
+
+_MOST_OFFERED = 3
+_SMALL_WORDS = set("a an and for from in is it no not of on or the to too with".split())
 
 Examples = Mapping[str, Example]  # by code; most codes have one
 
@@ -73,8 +78,25 @@ def explained(code: str, examples: Examples) -> str | None:
 
 
 def nearest_code(code: str) -> str:
-    """End of a sentence that offers a code that there is."""
-    return nearest(code, tuple(FAULTS))
+    """End of a sentence that offers codes that there are: one that is nearly it, or else those that have most
+    of its words in themselves or in what they tell."""
+    if get_close_matches(code, FAULTS, n=1, cutoff=0.8):
+        return nearest(code, tuple(FAULTS))
+    asked = _words(code)
+
+    def alike(other: str) -> tuple[int, float]:
+        told = f" {words_of(other)} {WHYS[other].cause}".casefold()
+        number = 2 * len(asked & _words(other)) + sum(f" {word}" in told for word in asked)
+        return number, SequenceMatcher(None, code, other).ratio()
+
+    best = sorted(FAULTS, key=alike, reverse=True)[:_MOST_OFFERED]
+    fewest = max(1, alike(best[0])[0] - 1)
+    near = [other for other in best if alike(other)[0] >= fewest]
+    return f"did you mean {listed(near)}?" if near else nearest(code, tuple(FAULTS))
+
+
+def _words(text: str) -> set[str]:
+    return set(re.findall(r"[a-z]+", text.casefold())) - _SMALL_WORDS
 
 
 def all_codes() -> str:

@@ -22,6 +22,7 @@ _SERIES: Mapping[str, tuple[str, ...]] = {
         "pattern-not-in-order",
         "photo-missing",
         "to-come-here",
+        "day-shared",
         "foot-long",
         "share-title-small",
     ),
@@ -46,8 +47,8 @@ _SERIES: Mapping[str, tuple[str, ...]] = {
 
 _PATTERN: Mapping[str, tuple[str, ...]] = {
     "": (
-        "credit-missing", "alt-missing", "letters-missing", "release-early", "cover-full", "foot-long",
-        "share-title-small",
+        "credit-missing", "alt-missing", "letters-missing", "release-early", "day-shared", "cover-full",
+        "foot-long", "share-title-small",
     ),
     "title": ("title-twice",),
     "cloths": (
@@ -85,6 +86,7 @@ _PATTERN: Mapping[str, tuple[str, ...]] = {
         "close-up-rows", "close-up-ragged", "close-up-full", "close-up-block", "close-up-halves",
         "close-up-line", "close-up-over-stitch", "close-up-twice", "mark-unknown",
     ),
+    "sold_at": ("not-sold",),
     "given_away": ("given-and-sold",),
     "revisions[].date": ("revisions-order",),
     "chart": ("chart-kind", "file-missing", "outside-folder"),

@@ -8,6 +8,7 @@ from datetime import date, timedelta
 from uuid import NAMESPACE_URL, uuid5
 
 from packetgen.model import Series
+from packetgen.reckon.calendar import in_words
 from packetgen.reckon.swaps import Swap, Turn, swaps
 from packetgen.render.site_year import pattern_page
 
@@ -46,7 +47,7 @@ def _event(series: Series, swap: Swap, turn: Turn, name: str, stamp: date) -> It
     yield f"DTEND;VALUE=DATE:{_day(turn.up + timedelta(days=1))}"  # the day after, which is not in it
     yield f"SUMMARY:{_text(f'Put up {swap.title}: {occasion}')}"
     yield "DESCRIPTION:" + _text(
-        f"For {occasion}, {_said(turn.day)}. {swap.title} by {swap.designer} hangs until {_said(turn.down)}."
+        f"For {occasion}, {in_words(swap.occasion.rule, turn.day)}. {swap.title} by {swap.designer} hangs until {_said(turn.down)}."
     )
     if series.address and swap.pattern_id:
         yield f"URL:{series.address.rstrip('/')}/{pattern_page(swap.pattern_id)}"

@@ -12,6 +12,7 @@ from packetgen.chart.mounting_templates import (
     panel_template,
 )
 from packetgen.model import FinishingPiece, Outline, Series
+from packetgen.nouns import listed
 from packetgen.reckon.figures import Figures
 from packetgen.reckon.outline import bounds, covers
 from packetgen.units import centimetres, inches
@@ -79,7 +80,7 @@ def _templates(series: Series, figures: Figures) -> Iterator[_Found]:
         numbered = f" {number}" if len(found) > 1 else ""
         title = f"Template{numbered}: card and wadding"
         yield f"card-{number}", title, _card_words(of, figures, piece), _card_alt(of), of.template
-    if plan.spots:
+    if figures.by_magnets:
         alt = f"The panel of {piece.name} at full size, with {len(plan.spots)} circles for magnets"
         yield (
             "panel",
@@ -102,6 +103,8 @@ def _card_words(of: CardTemplate, figures: Figures, piece: FinishingPiece) -> tu
         "Seen from the front. Prick through the crosses into the card: on its back they mark the "
         "middles of the washers."
     )
+    if bare := listed(of.without_magnets):
+        pricked += f" {bare} {'has' if len(of.without_magnets) == 1 else 'have'} no room for them."
     return (cut, f"{sizes}.", *((pricked,) if of.template.discs else ()))
 
 
@@ -128,7 +131,7 @@ def _panel_words(series: Series) -> tuple[str, ...]:
     return (
         f"Solid: the panel of {piece.name}, seen from the front.{kept}{_where(piece)}",
         "Prick through the crosses into the wood and glue a magnet centred on each.",
-        f"All designs of {series.title} so far have their washers at these places, on every cloth.",
+        f"Every card of {series.title} so far that hangs by magnets has its washers at these places.",
     )
 
 

@@ -105,8 +105,8 @@ def _weight(of: Of, on: OnCloth) -> Iterator[Entry]:
 
 
 def _magnets(plan: MagnetPlan, magnets: Magnets) -> Iterator[Entry]:
-    """How many, and where on the panel: the same for all designs of the series."""
-    if magnets.holds_g is not None and magnets.pairs:
+    """How many, and where on the panel: the same for all designs of the series. None without room."""
+    if magnets.holds_g is not None and plan.spots:
         inputs = {
             "heaviest_g": plan.heaviest_g,
             "holds_g": magnets.holds_g,
@@ -114,7 +114,7 @@ def _magnets(plan: MagnetPlan, magnets: Magnets) -> Iterator[Entry]:
             "against_sliding": AGAINST_SLIDING,
         }
         yield Entry("magnets by weight", {}, plan.by_weight, "pieces", "magnets by weight", inputs)
-    if magnets.pairs:
+    if plan.spots:
         inputs = {"fewest": FEWEST, "asked": magnets.pairs, "by_weight": plan.by_weight}
         yield Entry("magnets", {}, plan.pairs, "pieces", "the most of these", inputs)
     ends = tuple(zip(plan.first_mm, plan.last_mm))
@@ -129,7 +129,9 @@ def _magnets(plan: MagnetPlan, magnets: Magnets) -> Iterator[Entry]:
 
 def _fit(of: Of, on: OnCloth, piece: FinishingPiece) -> Iterator[Entry]:
     fit, (left, top, right, bottom) = on.fit, bounds(piece.panel)
-    (at_x, at_y), card = fit.at_mm, fit.card
+    trim_mm, covered = piece.trim.width_mm, fit.covered
+    at_x, at_y = (at - trim_mm for at in fit.at_mm)  # where the trim begins
+    yield from _grown("card with its trim", of, fit.card, covered, trim_mm)
     inputs: Of
     for name, value, at, edge in (
         ("free at the left", fit.reveal_left_mm, at_x, left),
@@ -137,16 +139,21 @@ def _fit(of: Of, on: OnCloth, piece: FinishingPiece) -> Iterator[Entry]:
     ):
         yield Entry(name, of, value, "mm", "free before", {"at_mm": at, "edge_mm": edge})
     for name, value, at, edge, side in (
-        ("free at the right", fit.reveal_right_mm, at_x, right, card.width_mm),
-        ("free below", fit.reveal_below_mm, at_y, bottom, card.height_mm),
+        ("free at the right", fit.reveal_right_mm, at_x, right, covered.width_mm),
+        ("free below", fit.reveal_below_mm, at_y, bottom, covered.height_mm),
     ):
-        inputs = {"at_mm": at, "edge_mm": edge, "card_mm": side}
+        inputs = {"at_mm": at, "edge_mm": edge, "covered_mm": side}
         yield Entry(name, of, value, "mm", "free after", inputs)
     for name, most, panel_mm in (
         ("most stitches across", fit.most_stitches_wide, right - left),
         ("most stitches down", fit.most_stitches_high, bottom - top),
     ):
-        inputs = {"panel_mm": panel_mm, "border_mm": piece.border_mm, "cell_mm": on.cell_mm}
+        inputs = {
+            "panel_mm": panel_mm,
+            "border_mm": piece.border_mm,
+            "trim_mm": trim_mm,
+            "cell_mm": on.cell_mm,
+        }
         yield Entry(name, of, most, "stitches", "most stitches", inputs)
     free = (
         fit.reveal_left_mm,
@@ -158,8 +165,8 @@ def _fit(of: Of, on: OnCloth, piece: FinishingPiece) -> Iterator[Entry]:
     inputs = {
         "panel": piece.panel,
         "keep_outs": keep_outs,
-        "at_mm": fit.at_mm,
-        "card_mm": (card.width_mm, card.height_mm),
+        "at_mm": (at_x, at_y),
+        "covered_mm": (covered.width_mm, covered.height_mm),
         "free_mm": free,
         "tight_mm": TIGHT_MM,
     }

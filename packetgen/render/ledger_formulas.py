@@ -41,18 +41,21 @@ FORMULAS: Mapping[str, Formula] = {
     ),
     # on the finishing piece
     "most stitches": Formula(
-        "down((panel_mm − 2 · border_mm) / cell_mm)", _numbers("panel_mm", "border_mm", "cell_mm")
+        "down((panel_mm − 2 · (border_mm + trim_mm)) / cell_mm)",
+        _numbers("panel_mm", "border_mm", "trim_mm", "cell_mm"),
     ),
     "free before": Formula("at_mm − edge_mm", _numbers("at_mm", "edge_mm")),
-    "free after": Formula("edge_mm − at_mm − card_mm", _numbers("at_mm", "edge_mm", "card_mm")),
+    "free after": Formula(
+        "edge_mm − at_mm − covered_mm", _numbers("at_mm", "edge_mm", "covered_mm")
+    ),
     "verdict": Formula(
-        "'does not fit' where the card at its place is not wholly inside the panel or lies on a part to be "
+        "'does not fit' where card and trim at their place are not wholly inside the panel or lie on a part to be "
         "kept out of; else 'tight' where the least of the free lengths is below tight_mm; else 'fits'",
         {
             "panel": "points",
             "keep_outs": "outlines",
             "at_mm": "point",
-            "card_mm": "point",
+            "covered_mm": "point",
             "free_mm": "numbers",
             "tight_mm": "number",
         },

@@ -4,7 +4,6 @@ from dataclasses import dataclass
 
 from packetgen.model import FinishingPiece
 from packetgen.reckon.figures import Figures
-from packetgen.reckon.fit import Verdict
 from packetgen.reckon.outline import bounds
 
 
@@ -28,7 +27,7 @@ class MagnetRow:
 
 @dataclass(frozen=True)
 class MagnetTable:
-    """A column for all cards that lie alike on the panel: nearly always a single one, of all cloths."""
+    """A column for all cards with magnets that lie alike on the panel: nearly always a single one, of all cloths."""
 
     columns: tuple[str, ...]  # the cloths of each; empty where all cards lie alike
     rows: tuple[MagnetRow, ...]
@@ -36,11 +35,10 @@ class MagnetTable:
 
 def magnet_table(figures: Figures, piece: FinishingPiece) -> MagnetTable:
     middles: dict[tuple[float, float], list[str]] = {}
-    for on in figures.cloths:
-        if on.fit.verdict is not Verdict.DOES_NOT_FIT:
-            x, y = on.card.middle_mm
-            named = on.option.cloth.name + (f" over {on.option.over}" if on.option.over > 1 else "")
-            middles.setdefault((round(x, 6), round(y, 6)), []).append(named)
+    for on in figures.by_magnets:
+        x, y = on.card.middle_mm
+        named = on.option.cloth.name + (f" over {on.option.over}" if on.option.over > 1 else "")
+        middles.setdefault((round(x, 6), round(y, 6)), []).append(named)
     left, top, _, _ = bounds(piece.panel)
     rows = tuple(
         MagnetRow(

@@ -16,6 +16,7 @@ from packetgen.chart.paint_timeline import paint_timeline
 from packetgen.chart.piece_drawing import piece_drawing
 from packetgen.chart.sheet import LINE_WIDTH, Manner, look_of, sheet, whole_tile
 from packetgen.model import Pattern, Series, Stitch
+from packetgen.nouns import listed
 from packetgen.reckon.buying import buy_tables
 from packetgen.reckon.cutting import FAT_QUARTER
 from packetgen.reckon.figures import Figures
@@ -41,7 +42,7 @@ from packetgen.render.other_finishes import other_finishes
 from packetgen.render.painting import painting
 from packetgen.render.pdf_charts import CHART_ALT
 from packetgen.render.people import sells_said, studio_said
-from packetgen.render.room_left import in_a_row, laid_on_panel
+from packetgen.render.room_left import cloth_said, in_a_row, laid_on_panel
 from packetgen.render.site_year import before_its_day
 from packetgen.render.templates import fill
 
@@ -133,6 +134,7 @@ def packet(series: Series, figures: Figures, cover_jpeg: bytes, env: Environment
         cautions=[CAUTIONS[name] for name in precautions(series.finish)],
         full_size=templates,
         magnet_table=magnet_table(figures, series.finish),
+        without_magnets=listed(tuple(cloth_said(on.option) for on in figures.without_magnets)),
         corner=corner_cut(series.finish),
         seam_mm=SEAM_MM,
         trim_corner_mm=trim_corner_mm(series.finish.trim),

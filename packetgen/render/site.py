@@ -41,7 +41,7 @@ from packetgen.render.site_pictures import (
 from packetgen.render.site_piece import PieceView, piece_view
 from packetgen.render.site_series import SeriesView, series_view
 from packetgen.render.site_supplies import supplies_view
-from packetgen.render.site_year import place_in_year
+from packetgen.render.site_year import in_order
 from packetgen.render.sitemap import ROBOTS_FILE, SITEMAP_FILE, robots, search_files
 
 __all__ = ["series_list_files", "site_files"]
@@ -74,7 +74,7 @@ def site_files(
     `packets` holds by pattern id the files of those that are given away, as far as they have been set.
     """
     series, release = standing.series, standing.series.release
-    year = tuple(sorted(standing.figures, key=lambda f: place_in_year(f.pattern.occasion, release)))
+    year = in_order(standing.figures, lambda one: one.pattern.occasion, release)
     given = {one.pattern.id: packets.get(one.pattern.id, {}) for one in year}
     patterns = tuple(pattern_view(one, series, pictures, given[one.pattern.id]) for one in year)
     view = series_view(standing, patterns, pictures)
@@ -181,8 +181,8 @@ def series_list_files(
     """The page above several series, whose `site_files` each stand in a folder named by its id; in the look
     of the first."""
     titles = tuple(series.title for series in all_series)
-    about = list_head(titles, first.id, OF_SERIES, series_alt(first))
-    lost = replace(lost_head(about.site_name, None, OF_SERIES, ""), images=about.images)
+    about = list_head(titles, first.id, OF_SERIES, series_alt(first), first.look)
+    lost = replace(lost_head(about.site_name, None, OF_SERIES, "", first.look), images=about.images)
     maps = tuple(in_full(one.address, SITEMAP_FILE) for one in all_series if one.address)
     return {
         INDEX: page(env, "list", about, all_series=all_series),

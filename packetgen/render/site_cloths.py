@@ -12,7 +12,7 @@ from packetgen.reckon.figures import Figures, OnCloth
 from packetgen.reckon.fit import Verdict
 from packetgen.reckon.sizes import Size
 from packetgen.render.inline_drawing import inline
-from packetgen.render.room_left import Laid, laid_on_panel
+from packetgen.render.room_left import Laid, cloth_said, laid_on_panel
 from packetgen.render.site_text import counted, listed
 from packetgen.units import MM_PER_INCH, plain
 
@@ -27,7 +27,7 @@ _SAME_MM = 0.05
 
 @dataclass(frozen=True)
 class Reveal:
-    """Wood left free on one side of the card, or on both alike."""
+    """Wood left free on one side of the card and its trim, or on both alike."""
 
     side: str
     free_mm: float
@@ -50,7 +50,7 @@ class ClothView:
     card: Size
     across: tuple[Reveal, ...]
     upright: tuple[Reveal, ...]
-    verdict: str
+    verdict: str  # 'it does not fit'
     to_buy: tuple[str, ...]  # '23 skeins and 1 reel', one a thread set
     drawing: Markup  # the card on the panel, to scale
 
@@ -61,6 +61,8 @@ class ClothsView:
 
     each: tuple[ClothView, ...]
     sizes: Markup
+    held: str  # 'hangs by magnets on'
+    without_magnets: str  # a sentence on what has no room for them, or ''
 
     @property
     def model(self) -> ClothView:
@@ -77,7 +79,20 @@ def cloths_view(figures: Figures, piece: FinishingPiece) -> ClothsView:
         _cloth_view(on, laid, letters[_per_inch(on)], on is figures.cloths[0])
         for on, laid in zip(figures.cloths, laid_on_panel(figures, piece))
     )
-    return ClothsView(each, inline(size_drawing(sizes), sizes_said(sizes)))
+    held = "hangs by magnets on" if figures.by_magnets else "is shown on"
+    return ClothsView(
+        each, inline(size_drawing(sizes), sizes_said(sizes)), held, _without_magnets(figures)
+    )
+
+
+def _without_magnets(figures: Figures) -> str:
+    without = figures.without_magnets
+    if not without:
+        return ""
+    if not figures.by_magnets:
+        return "It is too small for magnets there: its packet says what holds it instead."
+    cloths = listed(tuple(cloth_said(on.option) for on in without))
+    return f"On {cloths} it is too small for them: its packet says what holds it instead."
 
 
 def _cloth_view(on: OnCloth, laid: Laid, letter: str, model: bool) -> ClothView:
@@ -96,7 +111,7 @@ def _cloth_view(on: OnCloth, laid: Laid, letter: str, model: bool) -> ClothView:
         card=fit.card,
         across=_reveals(("left", fit.reveal_left_mm), ("right", fit.reveal_right_mm)),
         upright=_reveals(("above", fit.reveal_above_mm), ("below", fit.reveal_below_mm)),
-        verdict=_VERDICTS[fit.verdict],
+        verdict=f"{'with its trim it' if fit.covered != fit.card else 'it'} {_VERDICTS[fit.verdict]}",
         to_buy=tuple(
             listed(tuple(counted(units, word) for word, units in units_by_word(needs).items()))
             for _, needs in on.needs

@@ -34,7 +34,7 @@ class CorrectionsView:
 
 
 def corrections_view(year: tuple[Figures, ...]) -> CorrectionsView:
-    """`year` holds the patterns that are out, from January to December."""
+    """`year` holds the patterns that are out, in the order of the year."""
     issued = [_issued(figures.pattern) for figures in year]
     corrected = [one for one in issued if one.corrections]
     return CorrectionsView(

@@ -6,7 +6,7 @@ from packetgen.model import Designer, Link, Sells, Series
 from packetgen.reckon.standing import Standing
 from packetgen.render.people import sells_said, studio_said
 from packetgen.render.site_pattern import PatternView
-from packetgen.render.site_year import Hanging, hanging, pattern_page, place_in_year
+from packetgen.render.site_year import Hanging, hanging, in_order, pattern_page
 
 
 @dataclass(frozen=True)
@@ -54,13 +54,12 @@ def designer_rows(standing: Standing, year: tuple[PatternView, ...]) -> tuple[De
 
 
 def _awaited(designer: Designer, series: Series) -> tuple[AwaitedRow, ...]:
-    hers = [one for one in series.to_come if one.designer.id == designer.id]
-    hers.sort(key=lambda one: place_in_year(one.occasion, series.release))
+    hers = (one for one in series.to_come if one.designer.id == designer.id)
     return tuple(
         AwaitedRow(
             one.title,
             pattern_page(one.pattern_id) if one.pattern_id else "",
             hanging(one.occasion, series.release),
         )
-        for one in hers
+        for one in in_order(hers, lambda one: one.occasion, series.release)
     )

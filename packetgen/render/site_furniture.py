@@ -31,7 +31,7 @@ def furniture(env: Environment, lost: Head, look: Look) -> dict[str, bytes]:
     return fonts | {
         f"{_FONTS}OFL.txt": font_licence(),
         STYLE_FILE: f"{style}\n".encode(),
-        "favicon.svg": fill(env, "site/favicon.svg").encode(),
+        "favicon.svg": fill(env, "site/favicon.svg", ornament=look.ornament).encode(),
         # Served for any path at all, so that it may lean on no other file.
         LOST_FILE: page(env, "404", lost, style=Markup(f"{site_colours(look)}\n{base}")),
     }

@@ -90,11 +90,13 @@ def lost_head(
     return Head(site_name, title, description, root, "", images, said, look=look)
 
 
-def list_head(titles: tuple[str, ...], first_id: str, share_of: str, alt: str) -> Head:
+def list_head(
+    titles: tuple[str, ...], first_id: str, share_of: str, alt: str, look: Look = _PLAIN_LOOK
+) -> Head:
     """For the page above several series; it shows the share picture that stands in the folder `first_id`."""
     name, about = " · ".join(titles), f"Cross stitch series: {', '.join(titles)}."
     said = script(series_list(titles, name, about))
-    return Head(name, name, about, "", "", _images(f"{first_id}/", share_of, alt), said)
+    return Head(name, name, about, "", "", _images(f"{first_id}/", share_of, alt), said, look=look)
 
 
 def _images(base: str, share_of: str, alt: str) -> tuple[ShareImage, ...]:

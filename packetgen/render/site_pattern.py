@@ -10,6 +10,7 @@ from packetgen.model import Colour, Counter, Pattern, Revision, Sells, Series, S
 from packetgen.reckon.alt_text import model_alt
 from packetgen.reckon.figures import Figures
 from packetgen.reckon.sizes import FRAMING_MARGIN_MM
+from packetgen.reckon.small import only_hinted_at
 from packetgen.reckon.standing import release_of
 from packetgen.render.people import counters, sells_said, studio_said
 from packetgen.render.site_cloths import ClothsView, ClothView, cloths_view
@@ -52,6 +53,7 @@ class PatternView:
     designer_id: str
     picture: Shown
     told_anew: bool  # whether the picture shows other stitches than the chart has
+    only_hinted_at: bool  # whether they are too few to know the design by
     hanging: Hanging
     release: Release
     width_stitches: int
@@ -114,6 +116,7 @@ def pattern_view(
             model_alt(pattern, series.finish),
         ),
         told_anew=pattern.photo is None and "chart" not in pattern.given_away,
+        only_hinted_at=only_hinted_at(pattern),
         hanging=hanging(pattern.occasion, series.release),
         release=release(release_of(pattern, series)),
         width_stitches=pattern.grid.width,

@@ -7,6 +7,7 @@ from markupsafe import Markup
 from packetgen.cautions import CAUTIONS
 from packetgen.chart.piece_drawing import piece_drawing
 from packetgen.model import FinishingPiece, Glue, Hardware, Magnets, Part, Series
+from packetgen.nouns import listed
 from packetgen.reckon.alt_text import bench_alt
 from packetgen.reckon.figures import Figures
 from packetgen.reckon.fit_table import FitTable, fit_table
@@ -17,7 +18,7 @@ from packetgen.reckon.precautions import precautions
 from packetgen.reckon.sizes import Size
 from packetgen.render.inline_drawing import inline
 from packetgen.render.painting import Painting, coating_said, painting
-from packetgen.render.room_left import Laid, laid_on_panel
+from packetgen.render.room_left import Laid, cloth_said, laid_on_panel
 from packetgen.render.site_nav import PIECE_PAGE
 from packetgen.render.site_pictures import BENCH_STEM, Shown, SitePictures, shown
 from packetgen.render.site_text import prose_under
@@ -81,6 +82,9 @@ class PieceView:
     hardware: tuple[Hardware, ...]
     magnets: Magnets
     plan: MagnetPlan | None  # None while no pattern is out
+    without_magnets: (
+        str  # 'A Sprig on Linen 32 and A Leaf on Linen 32'; '' where all have room for them
+    )
     trim: str
     border_mm: float
     fold_over_mm: float
@@ -108,6 +112,13 @@ def piece_view(series: Series, year: tuple[Figures, ...], pictures: SitePictures
         hardware=piece.hardware,
         magnets=piece.magnets,
         plan=first.magnets if first else None,
+        without_magnets=listed(
+            tuple(
+                f"{figures.pattern.title} on {cloth_said(on.option)}"
+                for figures in year
+                for on in figures.without_magnets
+            )
+        ),
         trim=f"{piece.trim.kind} trim",
         border_mm=piece.border_mm,
         fold_over_mm=piece.fold_over_mm,

@@ -56,7 +56,7 @@ class SeriesView:
 def series_view(
     standing: Standing, year: tuple[PatternView, ...], pictures: SitePictures
 ) -> SeriesView:
-    """`year` holds the patterns that are out, from January to December."""
+    """`year` holds the patterns that are out, in the order of the year."""
     series = standing.series
     calendar = swaps(series)
     return SeriesView(

@@ -10,8 +10,8 @@ from packetgen.render.site_year import (
     Hanging,
     Release,
     hanging,
+    in_order,
     pattern_page,
-    place_in_year,
     release,
 )
 
@@ -39,13 +39,13 @@ class TeaserView:
 def teaser_views(standing: Standing, pictures: SitePictures) -> tuple[TeaserView, ...]:
     """A view of each awaited pattern that has a page, as the year has them."""
     series = standing.series
-    teased = [
+    teased = (
         (one, one.designer, one.occasion)
         for one in standing.awaited
         if one.designer is not None and one.occasion is not None
-    ]
-    teased.sort(key=lambda each: place_in_year(each[2], series.release))
-    return tuple(_teaser_view(*each, series, pictures) for each in teased)
+    )
+    year = in_order(teased, lambda each: each[2], series.release)
+    return tuple(_teaser_view(*each, series, pictures) for each in year)
 
 
 def _teaser_view(

@@ -1,22 +1,31 @@
 """The gardener's year of a series, as the pages of the site print it."""
 
+from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 from datetime import date, datetime, time
+from typing import TypeVar
 
 from packetgen.model import Occasion, Series
 from packetgen.reckon import swaps as reckoned
-from packetgen.reckon.calendar import coming
+from packetgen.reckon.calendar import coming, in_words
 from packetgen.reckon.swaps import YEARS_AHEAD, Turn
+
+T = TypeVar("T")
 
 
 @dataclass(frozen=True)
 class Hanging:
-    """An occasion and its days. `moving` holds the coming days of a feast that has no fixed day."""
+    """An occasion and its days. `moving` holds the coming days of a feast that has no fixed day.
+
+    `whole` is the month or season that the occasion is all of: `first` only begins it, and is not printed.
+    """
 
     name: str
     said: str
     first: date  # the first one on or after the release
+    first_said: str  # '2 May 2027', or 'April 2027'
     moving: tuple[date, ...]
+    whole: str
 
 
 @dataclass(frozen=True)
@@ -69,15 +78,25 @@ def hanging(occasion: Occasion, release: datetime) -> Hanging:
     """The days of an occasion from the release day on, where the release has its clock."""
     coming_days = coming(occasion.rule, release.date(), YEARS_AHEAD, release.tzinfo)
     days = tuple(day for _, day in coming_days)
-    moving = () if occasion.rule.fixed else days
-    return Hanging(occasion.name, occasion.rule.said, days[0], moving)
+    rule = occasion.rule
+    moving = () if rule.fixed else days
+    said = in_words(rule, days[0])
+    return Hanging(occasion.name, rule.said, days[0], said, moving, rule.whole)
 
 
-def place_in_year(occasion: Occasion, release: datetime) -> tuple[int, int]:
-    """Month and day in the first whole year after the release: what patterns are sorted by."""
-    new_year = date(release.year + 1, 1, 1)
-    ((_, day),) = coming(occasion.rule, new_year, 1, release.tzinfo)
-    return day.month, day.day
+def in_order(
+    those: Iterable[T], occasion_of: Callable[[T], Occasion], release: datetime
+) -> tuple[T, ...]:
+    """As a list of them is printed: where a day of it moves, all stand with their years, the first after the
+    release at the top; else from January to December."""
+    listed = tuple(those)
+    dated = any(not occasion_of(one).rule.fixed for one in listed)
+
+    def place(one: T) -> tuple[int, int, int]:
+        ((_, day),) = coming(occasion_of(one).rule, release.date(), 1, release.tzinfo)
+        return day.year if dated else 0, day.month, day.day
+
+    return tuple(sorted(listed, key=place))
 
 
 def swaps(series: Series) -> tuple[Swap, ...]:

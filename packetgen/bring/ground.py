@@ -1,0 +1,158 @@
+"""What of a drawn picture is bare cloth: the colours that its author names, soft edges that come near to
+one of them, and the rows and columns around the design that have nothing else."""
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass, replace
+
+import numpy as np
+
+from packetgen.bring.apart import lab_of, rgb_of, table
+from packetgen.bring.drawing import Cells, Drawing, hex_of
+from packetgen.nouns import listed
+
+# CIEDE2000 from a bare colour. Seen in drawings on white whose edges were softened in eight ways: what
+# strays is within 3, but for one square in 500, and is nowhere two squares wide both ways. A cream or an
+# ivory is 4 and more from white, and what somebody draws is somewhere two squares wide. About 1 is just
+# visible side by side.
+_SAME, _NEAR, _TOLD = 1.0, 3.0, 5.0
+_OF_BORDER, _OF_ALL = 0.6, 0.25  # shares that a ground has at the least
+_MOST_OFFERED = 3
+
+
+@dataclass(frozen=True)
+class Ground:
+    """A colour that may well be bare cloth, though nobody has said so."""
+
+    hex: str
+    stitches: int  # that are worked in it
+    of: int
+
+    def in_words(self) -> str:
+        return f"{self.hex} is most of the border and {self.stitches:,} of {self.of:,} stitches"
+
+
+def ground_of(drawing: Drawing) -> Ground | None:
+    """The colour around the design: most of the border, and much of the whole. None where there is none, where
+    some of the cloth is bare already, or where the file says what each colour is."""
+    border = np.concatenate(
+        (drawing.cells[0], drawing.cells[-1], drawing.cells[:, 0], drawing.cells[:, -1])
+    )
+    number = int(np.bincount(border).argmax())
+    wish = drawing.wishes.get(number)
+    if drawing.photograph or not drawing.cells.all() or (wish and (wish.mark or not wish.coloured)):
+        return None
+    named = hex_of(drawing.colours[number - 1])
+    near = _apart(drawing, (named,)) <= (_NEAR if drawing.soft else 0)
+    around, stitches = float(near[border].mean()), int(near[drawing.cells].sum())
+    if len(drawing.colours) == 1 or around < _OF_BORDER or stitches < _OF_ALL * drawing.cells.size:
+        return None
+    return Ground(named, stitches, drawing.cells.size)
+
+
+def with_bare(drawing: Drawing, bare: Sequence[str]) -> Drawing:
+    """The drawing in which the colours of `bare` are bare cloth.
+
+    Where its edges are soft, so are squares that hardly differ from one of them; and those that differ little,
+    stand alone or in a line, and have bare cloth beside them. What may be an edge or not stays and is told.
+    """
+    if not bare or not drawing.cells.any():
+        return drawing
+    apart = _apart(drawing, bare)[drawing.cells]
+    named = apart == 0
+    near = ~named & (apart <= _NEAR)
+    same = named | (apart <= _SAME)
+    strayed = near & (same | (~_in_squares(near & ~same) & _beside(same)))
+    gone = named | strayed if drawing.soft else named
+    close = ~gone & (apart <= _TOLD)
+    between = ~_in_squares(close) & _beside(gone) & _beside(apart > _TOLD)
+    left = close & (between | (apart <= _NEAR))
+    told = list(drawing.told)
+    if (gone & ~named).any():
+        told.append(f"{_squares(gone & ~named)} hardly other than a bare colour, and bare too")
+    if left.any():
+        told.append(
+            f"{_squares(left)} nearly a bare colour, and stitched: where that is a soft edge, add "
+            + " ".join(f'--bare "{one}"' for one in _most_common(drawing, left))
+        )
+    return _left(drawing, np.where(gone, 0, drawing.cells), told)
+
+
+def trimmed(drawing: Drawing, trim: bool) -> Drawing:
+    """The drawing without the bare rows and columns at its edges; without `trim` they are only told."""
+    if not drawing.cells.any():
+        return drawing
+    rows, columns = (np.flatnonzero((drawing.cells > 0).any(side)) for side in (1, 0))
+    sides = (("row", rows, drawing.height), ("column", columns, drawing.width))
+    bare = [_spans(noun, int(of[0]), int(of[-1]), length) for noun, of, length in sides]
+    words = " and ".join(one for one in bare if one)
+    if not words:
+        return drawing
+    if not trim:
+        return replace(drawing, told=(*drawing.told, f"bare: {words}; --trim leaves them out"))
+    cells = drawing.cells[rows[0] : rows[-1] + 1, columns[0] : columns[-1] + 1]
+    return replace(drawing, cells=cells, told=(*drawing.told, f"bare and left out: {words}"))
+
+
+def _apart(drawing: Drawing, bare: Sequence[str]) -> np.ndarray:
+    """How far (CIEDE2000) each of its colours is from the nearest that is bare; bare cloth itself is not."""
+    gaps = table(lab_of(drawing.colours), lab_of(rgb_of(tuple(bare)))).min(1)
+    return np.concatenate(([0.0], gaps))
+
+
+def _left(drawing: Drawing, cells: Cells, told: Sequence[str]) -> Drawing:
+    """The drawing with these cells, and no colour that none of them has."""
+    used = np.unique(cells[cells > 0])
+    numbers = np.zeros(len(drawing.colours) + 1, np.int32)
+    numbers[used] = np.arange(1, len(used) + 1)
+    wishes = {int(numbers[old]): wish for old, wish in drawing.wishes.items() if numbers[old]}
+    return replace(
+        drawing,
+        cells=numbers[cells],
+        colours=drawing.colours[used - 1],
+        wishes=wishes,
+        told=tuple(told),
+    )
+
+
+def _in_squares(of: np.ndarray) -> np.ndarray:
+    """Which of them lie in a square of four of them."""
+    fours = of[:-1, :-1] & of[1:, :-1] & of[:-1, 1:] & of[1:, 1:]
+    found = np.zeros(of.shape, bool)
+    for corner in (found[:-1, :-1], found[1:, :-1], found[:-1, 1:], found[1:, 1:]):
+        corner |= fours
+    return found
+
+
+def _beside(of: np.ndarray) -> np.ndarray:
+    """Where one of the eight around is one of them."""
+    padded = np.pad(of, 1)
+    height, width = of.shape
+    around = [(y, x) for y in range(3) for x in range(3) if (y, x) != (1, 1)]
+    return np.any([padded[y : y + height, x : x + width] for y, x in around], 0)
+
+
+def _squares(of: np.ndarray) -> str:
+    """'12 squares, the first at row 3, column 7, are'."""
+    number = int(of.sum())
+    row, column = (int(side) + 1 for side in np.argwhere(of)[0])
+    spot = f"row {row}, column {column}"
+    return (
+        f"1 square at {spot} is" if number == 1 else f"{number:,} squares, the first at {spot}, are"
+    )
+
+
+def _most_common(drawing: Drawing, of: np.ndarray) -> Iterator[str]:
+    counts = np.bincount(drawing.cells[of])
+    for number in np.argsort(-counts, kind="stable")[:_MOST_OFFERED].tolist():
+        if counts[number]:
+            yield hex_of(drawing.colours[number - 1])
+
+
+def _spans(noun: str, first: int, last: int, length: int) -> str:
+    """(row, 4, 59, 64) → 'rows 1–4 and 61–64'; '' where none is bare."""
+    spans = [(1, first), (last + 2, length)]
+    said = tuple(
+        f"{start}" if start == end else f"{start}–{end}" for start, end in spans if start <= end
+    )
+    many = sum(end - start + 1 for start, end in spans if start <= end) > 1
+    return f"{noun}{'s' * many} {listed(said)}" if said else ""

@@ -1,0 +1,45 @@
+"""Whether the first row or the first column of a chart's table only counts its columns or rows.
+
+A spreadsheet has such headings beside its cells, and not every program leaves them out when it saves a table.
+"""
+
+from collections.abc import Collection, Iterator, Sequence
+from itertools import count, product
+from string import ascii_uppercase
+
+_LEAST = 3  # fields: fewer may follow each other by chance
+_LEAST_UNKNOWN = 5  # where nobody can tell which marks the key has
+
+
+def headings(
+    table: Sequence[Sequence[str]], marks: Collection[str] | None
+) -> tuple[tuple[str, ...], tuple[str, ...]]:
+    """The fields of a first row and of a first column that count 1, 2, 3 … or A, B, C …; nothing for one that
+    does not, or whose fields are all `marks` of the key (None where the key cannot be read).
+
+    The corner of the two may hold anything.
+    """
+    if len(table) < 2:
+        return (), ()
+    first = tuple(table[0])
+    least = _LEAST if marks is not None else _LEAST_UNKNOWN
+    across = next((one for one in (first, first[1:]) if _counts(one, marks, least)), ())
+    down = tuple(row[0] for row in table[bool(across) :] if row)
+    cornered = 0 < len(across) < len(first)  # then the column below the corner is headings as well
+    return across, down if _counts(down, marks, 1 if cornered else least) else ()
+
+
+def _counts(fields: Sequence[str], marks: Collection[str] | None, least: int) -> bool:
+    if len(fields) < least:
+        return False
+    if marks is not None and all(field in marks for field in fields):
+        return False
+    said = [field.upper() for field in fields]
+    ways = (map(str, count(0)), map(str, count(1)), _letters())
+    return any(all(field == next(way) for field in said) for way in ways)
+
+
+def _letters() -> Iterator[str]:
+    """A, B … Z, AA, AB …, as spreadsheets call their columns."""
+    for length in count(1):
+        yield from map("".join, product(ascii_uppercase, repeat=length))
