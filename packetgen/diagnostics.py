@@ -100,6 +100,16 @@ class Problems:
         return tuple(problem for problem in self.errors if FAULTS[problem.code].hinders)
 
 
+def added(before: Problems, after: Problems) -> tuple[Problem, ...]:
+    """The errors of `after` that are of a kind of which their file had fewer in `before`."""
+    more = Counter(map(_kind, after.errors)) - Counter(map(_kind, before.errors))
+    return tuple(problem for problem in after.errors if _kind(problem) in more)
+
+
+def _kind(problem: Problem) -> tuple[str, str]:
+    return problem.place.path, problem.code
+
+
 def _words(name: str) -> set[str]:
     return set(re.split(r"\W|_", name)) - {""}
 

@@ -8,11 +8,12 @@ import pytest
 from hypothesis import HealthCheck, assume, given, settings
 from hypothesis import strategies as st
 
-from packetgen.chart_edit.change import bare_margins, bordered, mirrored, shifted, turned
+from packetgen.chart_edit.change import bordered, mirrored, shifted, turned
 from packetgen.chart_edit.design import in_order, lost, marks_used, moved
 from packetgen.diagnostics import Problems
 from packetgen.load.content import load_content
 from packetgen.model import BARE, Corner, Daisy, Fraction, Knot, Line, Stitch
+from packetgen.model.extent import bare_margins
 from packetgen.pipeline.chart_edits import edit_chart
 from tests.any_pattern import patterns
 from tests.chart_folders import CHART_CSV, CHART_TXT, folders
@@ -390,7 +391,7 @@ def test_a_full_disk_leaves_every_file_as_it_was(tmp_path, monkeypatch):
     monkeypatch.setattr("packetgen.write.together.os.replace", full)
     with pytest.raises(OSError):
         edit_chart(folder, FERN, turned(grid_of(folder), 90))
-    assert len(calls) == 3 and everything(folder) == before
+    assert len(calls) == 4 and everything(folder) == before
 
 
 def test_a_copy_that_cannot_be_written_leaves_no_folder(tmp_path, monkeypatch):
