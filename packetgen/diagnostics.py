@@ -4,6 +4,7 @@ A problem is data until the command line prints it. Its words come from the one 
 `packetgen.faults`, so that every message the tool can give is found, tested and improved in one place.
 """
 
+import re
 from collections import Counter
 from collections.abc import Callable, Iterable, Iterator
 from dataclasses import dataclass
@@ -99,10 +100,28 @@ class Problems:
         return tuple(problem for problem in self.errors if FAULTS[problem.code].hinders)
 
 
+def added(before: Problems, after: Problems) -> tuple[Problem, ...]:
+    """The errors of `after` that are of a kind of which their file had fewer in `before`."""
+    more = Counter(map(_kind, after.errors)) - Counter(map(_kind, before.errors))
+    return tuple(problem for problem in after.errors if _kind(problem) in more)
+
+
+def _kind(problem: Problem) -> tuple[str, str]:
+    return problem.place.path, problem.code
+
+
+def _words(name: str) -> set[str]:
+    return set(re.split(r"\W|_", name)) - {""}
+
+
 def nearest(name: str, valid: "list[str] | tuple[str, ...]") -> str:
-    """End of a sentence that offers the valid name nearest to `name`, or else lists a few that exist."""
+    """End of a sentence that offers the valid name nearest to `name`: one that has all its words, in any
+    order, before one that is spelt alike; or else lists a few that exist."""
     by_folded = {candidate.casefold(): candidate for candidate in valid}
-    close = get_close_matches(name.casefold(), by_folded, n=1, cutoff=0.6)
+    asked = _words(name.casefold())
+    holding = [one for one in by_folded if asked and asked <= _words(one)]
+    among, cutoff = (holding, 0.0) if holding else (by_folded, 0.6)
+    close = get_close_matches(name.casefold(), among, n=1, cutoff=cutoff)
     if close:
         return f"did you mean {by_folded[close[0]]!r}?"
     if not valid:

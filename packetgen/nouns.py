@@ -25,3 +25,12 @@ def listed(words: tuple[str, ...]) -> str:
     if len(words) < 2:
         return "".join(words)
     return f"{', '.join(words[:-1])} and {words[-1]}"
+
+
+def at_the_ends(noun: str, first: int, last: int, length: int) -> str:
+    """(row, 4, 2, 64) → 'rows 1–4 and 63–64', the first four and the last two; '' where there is none."""
+    spans = [(1, first), (length - last + 1, length)]
+    said = tuple(
+        f"{start}" if start == end else f"{start}–{end}" for start, end in spans if start <= end
+    )
+    return f"{plural(noun) if first + last > 1 else noun} {listed(said)}" if said else ""

@@ -428,6 +428,18 @@ def test_content_with_a_fault_is_to_be_mended_first(run, tmp_path):
     assert all_files(content) == before
 
 
+def test_a_pattern_begins_beside_one_that_does_not_fit(run, tmp_path):
+    """That one is to be mended all the same, and is said; what is new adds no fault."""
+    large = {f"{FERN}/chart.txt": "\n".join(["rrbb" + "." * 146, "rr" + "." * 148])}
+    content = build(tmp_path / "content", large)
+    (told,) = faults(content)
+    assert "does not hold it" in told
+    said = run("--pattern", "Ferns")
+    assert "1 thing to mend, as before: packetgen proof names each." in said
+    assert (content / "series/garden-year/ferns/chart.txt").is_file()
+    assert faults(content) == [told]
+
+
 @pytest.mark.parametrize(
     "words", [("--series", "Other"), ("--threads", "Other"), ("--series-folder", "other")]
 )

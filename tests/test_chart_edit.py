@@ -5,15 +5,19 @@ from dataclasses import replace
 
 import numpy
 import pytest
+from click.testing import CliRunner
 from hypothesis import HealthCheck, assume, given, settings
 from hypothesis import strategies as st
 
-from packetgen.chart_edit.change import bare_margins, bordered, mirrored, shifted, turned
+from packetgen.chart_edit.change import bordered, mirrored, shifted, turned
 from packetgen.chart_edit.design import in_order, lost, marks_used, moved
+from packetgen.cli import main
 from packetgen.diagnostics import Problems
 from packetgen.load.content import load_content
 from packetgen.model import BARE, Corner, Daisy, Fraction, Knot, Line, Stitch
-from packetgen.pipeline.chart_edits import edit_chart
+from packetgen.model.extent import bare_margins
+from packetgen.pipeline import proof
+from packetgen.pipeline.chart_edits import NotSound, edit_chart
 from tests.any_pattern import patterns
 from tests.chart_folders import CHART_CSV, CHART_TXT, folders
 from tests.content_builder import CHART, FERN, PATTERN, build
@@ -373,6 +377,28 @@ def grid_of(folder):
     return read(folder, None).grid
 
 
+def test_a_design_that_does_not_fit_is_looked_at_and_cropped(tmp_path):
+    """Half of what is too much is taken off: a fault is left, and none has come."""
+    folder = build(tmp_path / "content", {CHART: "\n".join(["rrbb" + "." * 296, "rr" + "." * 298])})
+    before = proof(folder).problems.errors
+    assert [one.code for one in before] == ["does-not-fit"]
+    shown = CliRunner().invoke(main, ["chart", "alone", "fern", "--content", str(folder)])
+    assert shown.exit_code == 0, shown.output
+    edit_chart(folder, FERN, bordered(grid_of(folder), 0, -100, 0, 0))
+    (after,) = proof(folder).problems.errors
+    assert after.code == "does-not-fit" and after != before[0]
+    edit_chart(folder, FERN, bordered(grid_of(folder), 0, -196, 0, 0))
+    assert proof(folder).sound
+
+
+def test_an_edit_that_makes_a_design_too_large_is_refused(tmp_path):
+    folder = build(tmp_path / "content")
+    before = everything(folder)
+    with pytest.raises(NotSound):
+        edit_chart(folder, FERN, bordered(grid_of(folder), 0, 300, 0, 0))
+    assert everything(folder) == before
+
+
 def test_a_full_disk_leaves_every_file_as_it_was(tmp_path, monkeypatch):
     """The second of two files cannot be exchanged: the first is put back."""
     folder = build(tmp_path / "content")
@@ -390,7 +416,7 @@ def test_a_full_disk_leaves_every_file_as_it_was(tmp_path, monkeypatch):
     monkeypatch.setattr("packetgen.write.together.os.replace", full)
     with pytest.raises(OSError):
         edit_chart(folder, FERN, turned(grid_of(folder), 90))
-    assert len(calls) == 3 and everything(folder) == before
+    assert len(calls) == 4 and everything(folder) == before
 
 
 def test_a_copy_that_cannot_be_written_leaves_no_folder(tmp_path, monkeypatch):

@@ -14,6 +14,7 @@ from packetgen.reckon.review import SHARED, folder_of, review_of
 from packetgen.render.proof_report import Tone, lines_of
 from packetgen.render.terminal import Depth
 from tests.content_builder import CHART, FERN, FINISH, MOSS, PATTERN, SERIES, TINY, build, picture
+from tests.test_builds import TWO
 from tests.test_loading import loaded
 from tests.wrong_input_review import CALM
 
@@ -135,13 +136,46 @@ def test_colour_comes_only_where_a_terminal_shows_some(content):
     assert coloured == {Tone.HEADING, Tone.ADVICE, Tone.PRAISE}
 
 
+# --- of one pattern ---------------------------------------------------------------------------------
+
+
+def test_with_a_name_only_what_is_about_it_is_shown_and_all_is_counted(tmp_path):
+    content = build(tmp_path / "content", CALM | TWO)
+    whole = run("--content", content).stdout
+    lines = run("--content", content, "ivy").stdout.splitlines()
+    assert any(line.startswith(f"{content}/series/garden-year/ivy/") for line in lines)
+    assert not any(f"/{FERN}/" in line for line in lines)
+    shown, of_all = (text.count(": advice: ") for text in ("\n".join(lines), whole))
+    assert 0 < shown < of_all
+    assert lines[-2] == whole.splitlines()[-1]
+    assert lines[-1].startswith(f"{of_all - shown} things to think of elsewhere")
+    assert run("--content", content, "garden-year").stdout == whole
+
+
+def test_a_name_that_there_is_not_is_told_with_the_nearest(tmp_path):
+    content = build(tmp_path / "content", CALM)
+    for name in ("fren", "Fern"):
+        told = run("--content", content, name, code=2).stderr
+        assert f"there is no pattern or series called {name!r}; did you mean 'fern'?" in told
+    told = run("--content", content, "year", code=2).stderr
+    assert "did you mean 'garden-year'?" in told
+
+
+def test_faults_are_shown_whatever_name_is_given(content):
+    (content / CHART).write_text("rrbb\nr?..\n")
+    asked = run("--content", content, "elsewhere", code=1).stdout
+    assert asked == run("--content", content, code=1).stdout and "not in the key" in asked
+
+
 # --- for a release ----------------------------------------------------------------------------------
 
 
 def test_strict_lets_no_advice_pass_and_says_how_much_there_is(content):
     advice = run("--content", content).stdout.count(": advice: ")
     done = run("--content", content, "--strict", code=1)
-    assert done.stdout.splitlines()[-1] == f"{advice} things to think of: --strict lets none pass."
+    assert done.stdout.splitlines()[-1].startswith(
+        f"{advice} things to think of: --strict lets none pass. What shall stay as it is, lay aside"
+    )
 
 
 def test_strict_passes_what_nothing_is_said_of(tmp_path):

@@ -15,7 +15,7 @@ from packetgen.cli import main
 from packetgen.diagnostics import Problems
 from packetgen.load.files import UNFINISHED, ContentFolder
 from packetgen.pipeline import beginnings, bringing, chart_edits, proof
-from packetgen.write.together import written_together
+from packetgen.write.together import ChangeWaits, written_together
 from tests.content_builder import build, picture
 
 # What a process does to a disk, as Python's audit hooks tell it ("Audit events table" of its library reference).
@@ -194,9 +194,12 @@ def test_stopping_it_puts_everything_back(tmp_path, monkeypatch):
     assert sorted(path.name for path in tmp_path.iterdir()) == ["one", "two"]
 
 
+DONE, UNDONE, WAITS = range(3)
+
+
 def spoilt(fails_at, works_then, act):
-    """Act in a process whose disk refuses one writing, takes so many after it, and then none. Whether the act
-    was done all the same, and whether one was refused."""
+    """Act in a process whose disk refuses one writing, takes so many after it, and then none. What became of
+    it (DONE, UNDONE or WAITS), and whether a writing was refused."""
     child = os.fork()
     if child == 0:
         done = 0
@@ -210,15 +213,17 @@ def spoilt(fails_at, works_then, act):
                     raise OSError(5, "Input/output error")
 
         sys.addaudithook(refuse)
-        failed = 0
+        became = DONE
         try:
             act()
+        except ChangeWaits:
+            became = WAITS
         except OSError:
-            failed = 1
-        os._exit(2 * (done >= fails_at) + failed)
+            became = UNDONE
+        os._exit(3 * (done >= fails_at) + became)
     _, status = os.waitpid(child, 0)
-    refused, failed = divmod(os.waitstatus_to_exitcode(status), 2)
-    return not failed, bool(refused)
+    refused, became = divmod(os.waitstatus_to_exitcode(status), 3)
+    return became, bool(refused)
 
 
 @pytest.mark.skipif(not hasattr(os, "fork"), reason="spoils a disk for a process of its own")
@@ -236,20 +241,20 @@ def test_where_even_putting_back_fails_the_change_waits_whole(tmp_path, record_p
             for path, data in old.items():
                 (folder / path).write_bytes(data)
             act = partial(written_together, folder, new, changed)
-            done, refused = spoilt(fails_at, works_then, act)
+            became, refused = spoilt(fails_at, works_then, act)
             there = {
                 path: data for path, data in tree(folder).items() if not path.startswith(UNFINISHED)
             }
-            if done:
+            if became == DONE:
                 assert there == new | changed
-            elif (folder / UNFINISHED).exists():
+            elif became == WAITS:
                 waiting += 1
                 assert ContentFolder(folder, told := Problems()).unfinished() and told.errors
                 move_all(folder)
                 assert tree(folder) == new | changed
             else:
                 back += 1
-                assert there == old
+                assert there == old and not (folder / UNFINISHED).exists()
     assert back and waiting
     record_property(
         "shown", f"writings refused: {back} changes put back, {waiting} wait to be finished"

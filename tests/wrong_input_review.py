@@ -49,6 +49,11 @@ CASES = (
         f"{KEY}:11:3: advice: 2 stitches of 07 fern cost a whole skein, for 0.1 m of strand; K4 peat is the nearest in the key (visible, 3.4) and would save 1 skein",
     ),
     review_case(
+        "rows and columns at the edges on which nothing is worked",
+        {CHART: "rrbb.\nrr...\n.....\n.....\n"},
+        "series/garden-year/fern/chart.txt:1:1: advice: nothing is worked on rows 3–4 and column 5 of this chart, and they count in its size; a chart without them is 4 × 2; 'packetgen chart crop fern' makes it, where the chart is text",
+    ),
+    review_case(
         "words that only ask for the author's own",
         {f"{FERN}/story.md": "A story of this series.\n\nWrite here where the design comes from, which readers see beside the picture before they buy, and why it was drawn that way.\n"},
         "series/garden-year/fern/story.md:3:1: advice: the text is still the example that it began with; put your own in its place, or take it out",

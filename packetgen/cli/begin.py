@@ -55,9 +55,10 @@ _WHEN = "The day it comes out, such as 2027-05-01 (or 2027-05-01 09:00 Europe/Lo
 @click.option(
     "--wide",
     type=STITCHES,
-    help=f"Stitches of its example chart across. [default: {USUAL}, or as many as fit]",
+    help="Stitches across, of the drawing that you have already or of an example; a new finishing piece is made "
+    f"to hold them. [default: {USUAL}, or as many as fit]",
 )
-@click.option("--high", type=STITCHES, help="Stitches of it down. [default: the same]")
+@click.option("--high", type=STITCHES, help="Stitches down. [default: the same]")
 @click.option(
     "--in",
     "within",
@@ -252,8 +253,8 @@ def _pattern(
 ) -> "NewPattern":
     from packetgen.starting.files import NewPattern
 
-    wide = given.or_asked(given.wide, "Stitches of its example chart across", STITCHES, usual)
-    high = given.or_asked(given.high, "Stitches of it down", STITCHES, usual)
+    wide = given.or_asked(given.wide, "Stitches across, of your drawing or else of an example", STITCHES, usual)
+    high = given.or_asked(given.high, "Stitches down", STITCHES, usual)
     return NewPattern(folder, title, wide, high, issued.strip()[:10], release)
 
 

@@ -9,6 +9,7 @@ from packetgen.cli.begin_questions import Given
 from packetgen.cli.common import content_words, nothing_written, say_problems
 from packetgen.cli.ending import stop
 from packetgen.cli.saying import say
+from packetgen.nouns import counted
 
 if TYPE_CHECKING:
     from packetgen.starting.files import Files
@@ -24,25 +25,30 @@ def write_down(
 ) -> None:
     """Write everything and say so, or say why not."""
     from packetgen.pipeline.beginnings import begin
+    from packetgen.write.together import ChangeWaits
 
     new = {path: text.encode() for path, text in files.items()} | (besides or {})
     try:
         begun = begin(given.content, series_id, folders, new, changed or {})
+    except ChangeWaits:
+        raise
     except OSError as error:
         stop(
             f"cannot write {error.filename or given.content}: {error.strerror or error}; nothing was written"
         )
     if begun.in_the_way:
         _in_the_way(given.content, begun.in_the_way)
-    if begun.problems.errors:
+    if begun.new_faults:
         say("With what is to be written there would be things to mend:", err=True)
-        say_problems(begun.problems.errors, given.content)
-        nothing_written(len(begun.problems.errors))
+        say_problems(begun.new_faults, given.content)
+        nothing_written(len(begun.new_faults))
     say("Written:")
     for path in new:
         say(f"  {(given.content / path).as_posix()}")
     for path in changed or {}:
         say(f"and the pattern is entered in the order of {(given.content / path).as_posix()}")
+    if begun.faults:
+        say(f"{counted(begun.faults, 'thing')} to mend, as before: packetgen proof names each.")
 
 
 def closing_words(given: Given, release: str | None, files: tuple[str, ...]) -> None:

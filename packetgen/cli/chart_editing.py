@@ -34,6 +34,7 @@ def edited(
     """
     from packetgen.chart_edit.pattern_text import CannotBeTold
     from packetgen.pipeline import chart_edits
+    from packetgen.write.together import ChangeWaits
 
     content_folder: Path = options["content_folder"]
     pattern = figures_of(name, content_folder).pattern
@@ -72,6 +73,8 @@ def edited(
         raise click.UsageError(
             f"there is {error.filename} already; choose another name for --to"
         ) from error
+    except ChangeWaits:
+        raise
     except OSError as error:
         stop(f"cannot write it: {error.strerror or error} ({error.filename}); all is as it was")
     _tell(result, content_folder, to)

@@ -119,7 +119,8 @@ def crop(name: str, lose: bool, **options: Any) -> None:
       packetgen chart crop robin-on-the-spade
       packetgen chart crop robin-on-the-spade --left 3 --bottom 2
     """
-    from packetgen.chart_edit.change import bare_margins, bordered
+    from packetgen.chart_edit.change import bordered
+    from packetgen.model.extent import bare_margins
 
     given = [options.pop(side) for side in _SIDES]
 

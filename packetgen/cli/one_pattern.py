@@ -12,15 +12,15 @@ if TYPE_CHECKING:
 
 
 def figures_of(name: str, content_folder: Path) -> "Figures":
-    """The figures of one pattern; ends the command where the content has faults or no such pattern."""
+    """The figures of one pattern; ends the command where it cannot be reckoned, or is not there."""
     from packetgen.diagnostics import nearest
     from packetgen.pipeline import proof
 
     checked = proof(content_folder)
-    if not checked.sound:
+    known = {one.pattern.id: one for each in checked.reckoned for one in each.figures}
+    if not known and not checked.sound:
         say_problems(checked.problems.errors, content_folder)
         nothing_written(len(checked.problems.errors))
-    known = {one.pattern.id: one for each in checked.reckoned for one in each.figures}
     if name not in known:
         raise click.UsageError(
             f"there is no pattern called {name!r}; {nearest(name, sorted(known))}"

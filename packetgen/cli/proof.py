@@ -15,6 +15,7 @@ from packetgen.cli.common import (
     nothing_written,
     templates_of,
     templates_option,
+    wanted_ids,
 )
 from packetgen.cli.ending import CONTENT_WRONG
 from packetgen.cli.saying import say
@@ -41,6 +42,7 @@ def _explain(ctx: click.Context, param: click.Parameter, code: str | None) -> No
 
 
 @click.command("proof")
+@click.argument("names", nargs=-1, metavar="[NAME]...")
 @content_option
 @click.option(
     "--alone", is_flag=True, help="Also list where in each pattern most stitches stand alone."
@@ -77,6 +79,7 @@ def _explain(ctx: click.Context, param: click.Parameter, code: str | None) -> No
     "without a code, list them all.",
 )
 def proof_command(
+    names: tuple[str, ...],
     content_folder: Path,
     alone: bool,
     report: Path | None,
@@ -97,6 +100,10 @@ def proof_command(
     those is begun and ended by itself.
 
     \b
+    With the name of a pattern's or a series' folder only what is about it is shown, unless
+    there are faults. All is checked even then, and the last line counts all.
+
+    \b
     --report writes the same as one page that needs no other file. It shows whole
     designs, so it may not stand where a build is published from. --strict lets nothing
     pass, advice neither.
@@ -110,6 +117,7 @@ def proof_command(
     \b
     Examples:
       packetgen proof
+      packetgen proof robin-on-the-spade
       packetgen proof --content my-patterns
       packetgen proof --alone
       packetgen proof --report proof.html
@@ -127,16 +135,24 @@ def proof_command(
     found = review(checked)
     if report:
         _write_report(report, found, checked, content_folder)
-    _show(found, content_folder, alone)
+    shown = found
+    if not found.faults and wanted_ids(names, checked):
+        shown = found.about(names)
+    _show(shown, content_folder, alone)
     if report:
         say(f"\nThe whole review stands in {report}; it is your own, and not for publishing.")
     if found.faults:
         _nothing_built(found.faults, report)
     say(summary(found))
+    if elsewhere := found.advice - shown.advice:
+        say(f"{counted(elsewhere, 'thing')} to think of elsewhere: packetgen proof shows all.")
     if build_folder is not None:
         _say_foretold(content_folder, build_folder, own_templates, editions, as_of, checked)
     if strict and found.advice:
-        say(f"{counted(found.advice, 'thing')} to think of: --strict lets none pass.")
+        say(
+            f"{counted(found.advice, 'thing')} to think of: --strict lets none pass. What shall stay as it "
+            "is, lay aside with your reason, under 'laid_aside' in pattern.yaml or series.yaml."
+        )
         raise SystemExit(CONTENT_WRONG)
 
 

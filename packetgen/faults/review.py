@@ -23,6 +23,10 @@ REVIEW: dict[str, Fault] = {
     "cut-wastes": _advice(
         "a fat quarter of {cloth} gives {pieces} of {cut}", "with {off} less it would give {more}"
     ),
+    "edges-bare": _advice(
+        "nothing is worked on {where} of this chart, and they count in its size",
+        "a chart without them is {size}; 'packetgen chart crop {pattern}' makes it, where the chart is text",
+    ),
     # what she takes for something else
     "colours-alike": _advice(
         "{one} and {other} are taken for each other ({words}, {apart})",

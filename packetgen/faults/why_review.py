@@ -20,6 +20,12 @@ WHY_REVIEW: dict[str, Why] = {
         "The piece of cloth is so little too large that a fat quarter gives fewer pieces than it could.",
         "Take the columns or rows off, or let border or fold_over of the piece be a little smaller.",
     ),
+    "edges-bare": Why(
+        "The size of a design is that of its chart. Bare rows and columns at its edges make the finished size, the "
+        "fit and the cloth to cut larger than the stitching.",
+        "Take them off with packetgen chart crop, or, where room is meant to be there, lay the advice aside with "
+        "laid_aside in pattern.yaml.",
+    ),
     "colours-alike": Why(
         "Two colours of one card are so near that they are mixed up in the hand and hardly seen on the cloth.",
         "Take a lighter or a darker one, or use one of the two for both.",

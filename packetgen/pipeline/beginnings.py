@@ -5,7 +5,7 @@ from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from pathlib import Path
 
-from packetgen.diagnostics import Problems
+from packetgen.diagnostics import Problem, Problems, added
 from packetgen.load import load_content
 from packetgen.load.cards import load_beads
 from packetgen.load.files import ContentFolder
@@ -25,10 +25,12 @@ class Found:
 
 @dataclass(frozen=True)
 class Begun:
-    """`in_the_way` has what is there already; then, and where there are faults, nothing was written."""
+    """`in_the_way` has what is there already; then, and where there would be new faults, nothing was
+    written. `faults` counts all of them, old ones too."""
 
     in_the_way: tuple[str, ...]
-    problems: Problems
+    new_faults: tuple[Problem, ...] = ()
+    faults: int = 0
 
 
 def found_in(content_folder: Path) -> Found:
@@ -54,14 +56,18 @@ def begin(
     changed: Mapping[str, bytes],
 ) -> Begun:
     """Write the files `new`, in `folders` that must not be there yet, and `changed` in place of what they
-    held, if the series that has them would be sound. Raises OSError."""
+    held, if the series that has them has no fault then that it had not before. Raises OSError."""
     there = _in_the_way(content_folder, new, folders)
     if there:
-        return Begun(tuple(there), Problems())
+        return Begun(tuple(there))
     checked = proof(content_folder, frozenset({series_id}), {**new, **changed})
-    if checked.sound:
+    before = Problems()
+    if not checked.sound and changed:
+        before = proof(content_folder, frozenset({series_id})).problems
+    wrong = added(before, checked.problems)
+    if not wrong:
         written_together(content_folder, new, changed)
-    return Begun((), checked.problems)
+    return Begun((), wrong, len(checked.problems.errors))
 
 
 def _in_the_way(root: Path, files: Iterable[str], folders: tuple[str, ...]) -> list[str]:

@@ -15,7 +15,7 @@ from packetgen.chart_edit.pattern_text import (
     symbols_text,
     titled,
 )
-from packetgen.diagnostics import Place, Problems
+from packetgen.diagnostics import Place, Problems, added
 from packetgen.load.content import load_content
 from packetgen.load.files import valid_id
 from packetgen.load.patterns import PHOTO_FILES
@@ -85,10 +85,10 @@ class Edited:
 def edit_chart(
     content_folder: Path, path: str, change: Change, lose: bool = False, to: Copy | None = None
 ) -> Edited:
-    """Do the change in the pattern folder `path` (relative to the content, which is sound).
+    """Do the change in the pattern folder `path` (relative to the content, which can be reckoned).
 
-    Nothing is written until the whole series as it will be has been checked, and read back as the
-    very design that the change makes of this one. Raises ChartIsPicture, WouldLose unless `lose`,
+    Nothing is written until the whole series as it will be has been checked, has no fault that it had not
+    before, and has been read back as the very design that the change makes of this one. Raises ChartIsPicture, WouldLose unless `lose`,
     NotSound, CannotBeTold, FileExistsError for a copy that is there already, OSError.
     """
     series_id, name = path.split("/")[1:3]
@@ -136,7 +136,7 @@ def _loaded(
     name: str,
     instead: Mapping[str, bytes] | None = None,
 ) -> Pattern:
-    """One pattern of a content folder that is sound; colours left to the tool are not filled in."""
+    """One pattern of a content folder that can be read; colours left to the tool are not filled in."""
     content, problems = load_content(content_folder, frozenset({series_id}), instead)
     if content is None or problems.errors:
         raise NotSound(problems)
@@ -146,9 +146,10 @@ def _loaded(
 def _check(
     content_folder: Path, series_id: str, files: Mapping[str, bytes], wanted: Pattern
 ) -> None:
-    """The series as it will be has no fault, and what was written says what is wanted."""
-    checked = proof(content_folder, frozenset({series_id}), files)
-    if not checked.sound:
+    """The series as it will be has no new fault, and what was written says what is wanted."""
+    series = frozenset({series_id})
+    checked = proof(content_folder, series, files)
+    if not checked.sound and added(proof(content_folder, series).problems, checked.problems):
         raise NotSound(checked.problems)
     there = _loaded(content_folder, series_id, wanted.id, files)
     if in_order(there) != wanted:

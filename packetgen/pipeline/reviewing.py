@@ -9,6 +9,7 @@ from packetgen.reckon.review import Praised, Review, folder_of, pattern_folder, 
 from packetgen.reckon.review_buying import complain_of_little, complain_of_short
 from packetgen.reckon.review_cloth import complain_of_cloths
 from packetgen.reckon.review_colours import complain_of_alike
+from packetgen.reckon.review_edges import complain_of_bare_edges
 from packetgen.reckon.review_praise import praise_of_pattern, praise_of_series
 from packetgen.reckon.review_texts import (
     complain_of_photo,
@@ -44,6 +45,7 @@ def _complain(each: Reckoned, problems: Problems) -> None:
         complain_of_alike(figures, problems)
         complain_of_symbols(figures, problems)
         complain_of_cloths(figures, each.series.finish, problems)
+        complain_of_bare_edges(figures.pattern, problems)
         complain_of_story(figures.pattern, problems)
         complain_of_photo(figures.pattern, problems)
         complain_of_unsold(figures.pattern, problems)

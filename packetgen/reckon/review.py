@@ -46,6 +46,17 @@ class Review:
 
     chapters: tuple[Chapter, ...]
 
+    def about(self, names: Iterable[str]) -> "Review":
+        """The chapters of these patterns, of these series with all their patterns, and of what is shared."""
+        wanted = set(names)
+        return Review(
+            tuple(
+                chapter
+                for chapter in self.chapters
+                if not chapter.folder or wanted.intersection(chapter.folder.split("/")[1:])
+            )
+        )
+
     @property
     def patterns(self) -> int:
         return sum(chapter.figures is not None for chapter in self.chapters)

@@ -17,13 +17,20 @@ from packetgen.load.files import UNFINISHED, waiting_in
 _NOT_WHOLE = f"{UNFINISHED}.part"
 
 
+_WAITS = "what was done of the change could not be undone; finish it: move all that is here to the same places outside"
+
+
+class ChangeWaits(OSError):
+    """Some files stand in their places; all the others are whole in the folder beside."""
+
+
 def written_together(root: Path, new: Mapping[str, bytes], changed: Mapping[str, bytes]) -> None:
     """Write the files `new`, by their paths below `root`, and the folders that they need; then the files
     `changed` in place of what they held.
 
     Raises OSError, also where a new file is there already, or what was left of a change that was cut off;
-    everything is then as it was before, or, where the disk allows not even that, the change waits to be
-    finished.
+    everything is then as it was before. ChangeWaits where the disk allows not even that; who reads content
+    says so too.
     """
     beside = root / UNFINISHED
     if waiting_in(root):
@@ -44,11 +51,14 @@ def written_together(root: Path, new: Mapping[str, bytes], changed: Mapping[str,
             os.replace(beside / path, root / path)
             placed.append(path)
     except BaseException:
-        with suppress(OSError):  # the rest then waits beside, and who reads content says so
+        try:
             _put_back(root, placed, before)
             for file in (one for one in made if not one.is_dir()):
                 file.unlink(missing_ok=True)
             _swept(root)
+        except OSError as error:
+            raise ChangeWaits(error.errno, _WAITS, str(beside)) from error
+        with suppress(OSError):  # an empty folder disturbs nobody
             for folder in reversed([one for one in made if one.is_dir()]):
                 folder.rmdir()
         raise
