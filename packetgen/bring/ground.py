@@ -8,7 +8,7 @@ import numpy as np
 
 from packetgen.bring.apart import lab_of, rgb_of, table
 from packetgen.bring.drawing import Cells, Drawing, hex_of
-from packetgen.nouns import listed
+from packetgen.nouns import at_the_ends
 
 # CIEDE2000 from a bare colour. Seen in drawings on white whose edges were softened in eight ways: what
 # strays is within 3, but for one square in 500, and is nowhere two squares wide both ways. A cream or an
@@ -83,7 +83,10 @@ def trimmed(drawing: Drawing, trim: bool) -> Drawing:
         return drawing
     rows, columns = (np.flatnonzero((drawing.cells > 0).any(side)) for side in (1, 0))
     sides = (("row", rows, drawing.height), ("column", columns, drawing.width))
-    bare = [_spans(noun, int(of[0]), int(of[-1]), length) for noun, of, length in sides]
+    bare = [
+        at_the_ends(noun, int(of[0]), length - 1 - int(of[-1]), length)
+        for noun, of, length in sides
+    ]
     words = " and ".join(one for one in bare if one)
     if not words:
         return drawing
@@ -146,13 +149,3 @@ def _most_common(drawing: Drawing, of: np.ndarray) -> Iterator[str]:
     for number in np.argsort(-counts, kind="stable")[:_MOST_OFFERED].tolist():
         if counts[number]:
             yield hex_of(drawing.colours[number - 1])
-
-
-def _spans(noun: str, first: int, last: int, length: int) -> str:
-    """(row, 4, 59, 64) → 'rows 1–4 and 61–64'; '' where none is bare."""
-    spans = [(1, first), (last + 2, length)]
-    said = tuple(
-        f"{start}" if start == end else f"{start}–{end}" for start, end in spans if start <= end
-    )
-    many = sum(end - start + 1 for start, end in spans if start <= end) > 1
-    return f"{noun}{'s' * many} {listed(said)}" if said else ""

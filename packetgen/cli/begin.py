@@ -253,7 +253,9 @@ def _pattern(
 ) -> "NewPattern":
     from packetgen.starting.files import NewPattern
 
-    wide = given.or_asked(given.wide, "Stitches across, of your drawing or else of an example", STITCHES, usual)
+    wide = given.or_asked(
+        given.wide, "Stitches across, of your drawing or else of an example", STITCHES, usual
+    )
     high = given.or_asked(given.high, "Stitches down", STITCHES, usual)
     return NewPattern(folder, title, wide, high, issued.strip()[:10], release)
 
