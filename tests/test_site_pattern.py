@@ -82,7 +82,7 @@ def test_a_reader_is_told_that_a_drawn_picture_is_not_the_chart():
 
 def test_a_reader_is_told_that_so_small_a_design_is_only_hinted_at():
     """From 30 stitches on the drawn picture is known for what it shows; by eye."""
-    hint = "So small a design it only hints at."
+    hint = "Of a design as small as this it can only give a hint."
     assert hint in text_of(page_of(stitching.pattern(*["m" * 40] * 29)))
     assert hint not in text_of(page_of(stitching.pattern(*["m" * 30] * 30)))
     given = stitching.pattern("mm", given_away=("chart",))
