@@ -88,13 +88,13 @@ class MagnetPlan:
 
 def magnet_plan(cards: Sequence[Card], magnets: Magnets) -> MagnetPlan:
     """The places that serve all of `cards`. Without cards, or where the author wants no magnets, none."""
-    heaviest_g = max((card.weight_g for card in cards), default=0.0)
-    pairs, by_weight = pairs_for(heaviest_g, magnets)
     if not cards:
-        return MagnetPlan(pairs, by_weight, heaviest_g, (0.0, 0.0), (0.0, 0.0), ())
-    inset = magnets.inset_mm
-    first = max(c.left_mm for c in cards) + inset, max(c.top_mm for c in cards) + inset
-    last = min(c.right_mm for c in cards) - inset, min(c.bottom_mm for c in cards) - inset
+        return MagnetPlan(*pairs_for(0.0, magnets), 0.0, (0.0, 0.0), (0.0, 0.0), ())
+    common, inset = _in_common(*cards), magnets.inset_mm
+    heaviest_g = common.weight_g
+    pairs, by_weight = pairs_for(heaviest_g, magnets)
+    first = common.left_mm + inset, common.top_mm + inset
+    last = common.right_mm - inset, common.bottom_mm - inset
     wide, high = last[0] - first[0], last[1] - first[1]
     spots = spots_round(wide, high, pairs) if min(wide, high) > 0 else ()
     plan = MagnetPlan(pairs, by_weight, heaviest_g, first, last, spots, inset)
@@ -108,13 +108,23 @@ def plan_for_most(cards: Sequence[Card], magnets: Magnets) -> MagnetPlan:
     plan = magnet_plan(cards, magnets)
     if plan.spots or not magnets.pairs:
         return plan
-    kept: list[Card] = []
+    kept: tuple[Card, ...] = ()  # what all cards that are served have in common, as one card
     for card in sorted(cards, key=_size_mm2, reverse=True):
         found = magnet_plan((*kept, card), magnets)
         if found.spots:
-            plan = found
-            kept.append(card)
+            plan, kept = found, (_in_common(*kept, card),)
     return plan
+
+
+def _in_common(*cards: Card) -> Card:
+    """What all of them cover, as heavy as the heaviest."""
+    return Card(
+        max(card.left_mm for card in cards),
+        max(card.top_mm for card in cards),
+        min(card.right_mm for card in cards),
+        min(card.bottom_mm for card in cards),
+        max(card.weight_g for card in cards),
+    )
 
 
 def _size_mm2(card: Card) -> float:
