@@ -7,7 +7,6 @@ from dataclasses import replace
 
 from packetgen.diagnostics import Place, Problems
 from packetgen.model import DateRule, Occasion, Pattern, Series
-from packetgen.nouns import listed
 from packetgen.reckon.alt_text import model_alt
 from packetgen.reckon.small import only_hinted_at
 
@@ -73,16 +72,12 @@ def _unused(series: Series, problems: Problems) -> None:
 def _photographs(series: Series, problems: Problems) -> None:
     without = [pattern for pattern in series.patterns if pattern.photo is None]
     if without:
-        small = tuple(of.title for of in without if only_hinted_at(of))
+        small = "; a small design needs one"
         problems.add(
             series.place,
             "photo-missing",
             titles=", ".join(of.title for of in without),
-            needed=f"; {listed(small)} really needs one: so small, a drawing only hints at it"
-            if len(small) == 1
-            else f"; {listed(small)} really need one: so small, a drawing only hints at them"
-            if small
-            else "",
+            needed=small if any(map(only_hinted_at, without)) else "",
         )
     for pattern in series.patterns:
         if not pattern.photo_alt:
