@@ -16,6 +16,7 @@ from packetgen.reckon.cover import ROOM_MM, printed_mm, px_per_inch
 from packetgen.reckon.figures import figures
 from packetgen.reckon.review_buying import complain_of_little
 from packetgen.reckon.review_colours import complain_of_alike
+from packetgen.reckon.review_edges import complain_of_bare_edges
 from packetgen.reckon.review_praise import praise_of_pattern, praise_of_series
 from tests.content_builder import FINISH, MOSS, PATTERN, build
 from tests.stitching import HERE, card, option, pattern, piece, series, thread_set
@@ -318,3 +319,21 @@ def test_what_is_advised_is_never_praised(tmp_path):
     assert {"conversion-collides", "fit-tight"} <= {one.code for one in fern.advice}
     shorts = {one.short for one in fern.praise}
     assert "clean conversions" not in shorts and not any(one.startswith("fits") for one in shorts)
+
+
+@pytest.mark.parametrize(
+    ("rows", "told"),
+    [
+        ((".....", ".mmm.", "....."), ""),
+        (("....", ".mm.", "....", "...."), "rows 1 and 3–4 and columns 1 and 4"),
+        (("mm..", "mm.."), "columns 3–4"),
+        (("....", "...."), ""),
+    ],
+)
+def test_one_bare_row_round_a_design_is_meant_and_two_are_told(rows, told):
+    problems = Problems()
+    complain_of_bare_edges(pattern(*rows), problems)
+    said = [problem.wrong for problem in problems]
+    assert said == [
+        f"nothing is worked on {told} of this chart, and they count in its size"
+    ] * bool(told)
