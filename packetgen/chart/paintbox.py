@@ -1,5 +1,7 @@
 """The colours of a chart on paper: ink, paper, and a thread thinned so that its symbol is read in black."""
 
+from functools import lru_cache
+
 from packetgen.reckon.colour import contrast, mix
 
 INK = "#000000"
@@ -10,6 +12,7 @@ _LEAST_WHITE = 0.15
 _STEP = 0.05
 
 
+@lru_cache(maxsize=4096)  # asked for again and again, wherever two are compared
 def tint(hex_colour: str) -> str:
     """The colour thinned with white until black ink stands on it at LEAST_CONTRAST or better."""
     white = _LEAST_WHITE

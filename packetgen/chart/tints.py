@@ -56,7 +56,7 @@ class _Beside:
     def __init__(self, thread: str, placed: str, other: str, apart: float) -> None:
         self._thinned, self._placed, self._other = tint(thread), placed, tint(other)
         self.at = lab(placed)
-        self.least = min(apart, difference(lab(thread), lab(other)))
+        self.least = min(apart, _threads_apart(*sorted((thread, other))))
 
     def told_from(self, place: str) -> bool:
         """Whether eyes that lack a kind of cone tell it from a place too, or told neither from the other
@@ -81,15 +81,28 @@ def _place(thinned: str, beside: Sequence[_Beside]) -> str:
 
     if free(thinned):
         return thinned
-    nearest = sorted(_bright(), key=lambda place: _moved(lab(thinned), lab(place)))
     first = ""
-    for place in islice(filter(free, nearest), _CHOICE):
+    for place in islice(filter(free, _nearest(thinned)), _CHOICE):
         first = first or place
         if all(other.told_from(place) for other in beside):
             return place
     return first or thinned
 
 
+# The patterns of a series share their threads, so each of these is asked for again and again.
+@lru_cache(maxsize=4096)
+def _threads_apart(one: str, other: str) -> float:
+    return difference(lab(one), lab(other))
+
+
+@lru_cache(maxsize=256)
+def _nearest(thinned: str) -> tuple[str, ...]:
+    """All places, those first that are like it."""
+    at = lab(thinned)
+    return tuple(sorted(_bright(), key=lambda place: _moved(at, lab(place))))
+
+
+@lru_cache(maxsize=4096)
 def _apart_to(eyes: str, one: str, other: str) -> float:
     return difference(lab(seen(one, eyes)), lab(seen(other, eyes)))
 
