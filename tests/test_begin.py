@@ -248,7 +248,10 @@ def test_stopping_at_a_question_writes_nothing(asked):
     ("release", "told"),
     [
         ("May", "'May' is neither a day nor a day with hour and place; write 2027-01-15, or"),
-        ("1 May 2027", "write 2027-05-01, or with hour and place 2027-05-01 09:00 Europe/London"),
+        (
+            "1 May 2027 09:00",
+            "write 2027-05-01, or with hour and place 2027-05-01 09:00 Europe/London",
+        ),
         ("2027-02-29", "there is no day '2027-02-29'"),
         ("1877-02-01", "the year 1877"),
         ("2027-05-01 25:00 Europe/London", "there is no time '25:00'"),
@@ -262,6 +265,12 @@ def test_a_release_that_is_no_day_is_told_in_the_words_of_a_proof(run, release, 
     said = run(*NEW, "--release", release, code=2)
     assert told in " ".join(said.split())
     assert not Path("content").exists()
+
+
+@pytest.mark.parametrize("release", ["1 May 2027", "May 1st, 2027", "1.5.2027", "2027/05/01"])
+def test_a_day_in_other_words_is_taken_as_it_is_meant(run, release):
+    run(*NEW, "--release", release)
+    assert "release: 2027-05-01\n" in Path("content", PATH, "series.yaml").read_text("utf-8")
 
 
 def test_a_release_may_name_the_time_and_the_place(run):

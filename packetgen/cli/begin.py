@@ -254,9 +254,12 @@ def _pattern(
     from packetgen.starting.files import NewPattern
 
     wide = given.or_asked(
-        given.wide, "Stitches across, of your drawing or else of an example", STITCHES, usual
+        given.wide,
+        "How many stitches wide your drawing is, or an example shall be",
+        STITCHES,
+        usual,
     )
-    high = given.or_asked(given.high, "Stitches down", STITCHES, usual)
+    high = given.or_asked(given.high, "And how many high", STITCHES, usual)
     return NewPattern(folder, title, wide, high, issued.strip()[:10], release)
 
 

@@ -33,6 +33,15 @@ class Answer(Words):
         return _unless(what_is_wrong(self._called, str(value)), str(value).strip())
 
 
+class Release(Answer):
+    """The day, and perhaps hour and place. A day in other words is taken as it is meant."""
+
+    def convert(self, value: object, param: object, ctx: object) -> str:
+        from packetgen.load.spoken_days import spoken_day
+
+        return super().convert(spoken_day(str(value)) or value, param, ctx)
+
+
 _TAKEN = (
     "a pattern is called like that already; choose another --pattern TITLE, or a folder for this one with "
     "--pattern-folder; a new chart for that pattern comes in with packetgen bring FILE --pattern NAME --replace"
@@ -71,7 +80,7 @@ def _unless(wrong: str, value: str) -> str:
 
 SERIES, DESIGNER = Answer("the series' title"), Answer("the designer's name")
 PATTERN, THREADS = Answer("the pattern's title"), Answer("the thread's name")
-RELEASE, STITCHES = Answer("the release"), click.IntRange(LEAST, MOST)
+RELEASE, STITCHES = Release("the release"), click.IntRange(LEAST, MOST)
 
 
 @dataclass(frozen=True)

@@ -35,8 +35,16 @@ _SPOKEN = (
 
 def meant_day(text: str) -> date | None:
     """The day that a text of another form names with its year: '1 May 2027', '2027-5-1 at noon'."""
-    for form in (_NUMBERS, *_SPOKEN):
-        found = form.search(text)
+    return _day([form.search(text) for form in (_NUMBERS, *_SPOKEN)])
+
+
+def spoken_day(text: str) -> date | None:
+    """The day that a text names and nothing besides: '1 May 2027', '2027/5/1'."""
+    return _day([form.fullmatch(text.strip()) for form in (_NUMBERS, *_SPOKEN)])
+
+
+def _day(matches: list[re.Match[str] | None]) -> date | None:
+    for found in matches:
         if found and found["year"] and 2000 <= int(found["year"]) <= 2100:
             try:
                 return date(int(found["year"]), _month_number(found["month"]), int(found["day"]))
