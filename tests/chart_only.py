@@ -7,7 +7,7 @@ from packetgen.chart.sheet import look_of
 from packetgen.chart.symbols import BLANK
 from packetgen.model import BARE, Pattern
 from packetgen.reckon.figures import Figures, figures
-from packetgen.render.chart_pages import ChartPage, alternative, box_mm, chart_pages
+from packetgen.render.chart_pages import ChartPage, alternative, chart_pages
 from packetgen.render.key import key_rows
 from packetgen.render.look_style import packet_style
 from packetgen.render.packet import symbols_of
@@ -44,13 +44,10 @@ def chart_pdfs(
 def chart_document(of: Figures) -> dict[str, object]:
     """What the engine is given to set the chart pages, but for the papers."""
     pages, env = pages_of(of), environment()
-    width, height = box_mm(EDITION)
     body = fill(
         env,
         "packet/chart-pages.html",
         chart=[(page, alternative(page)) for page in pages],
-        chart_width_mm=width,
-        chart_height_mm=height,
     )
     style = packet_style() + fill(env, "packet/packet.css")
     html = (

@@ -16,19 +16,9 @@ from packetgen.chart.drawing import (
 from packetgen.chart.paintbox import INK, PAPER
 from packetgen.chart.sheet import FRACTION_SHARE, LINE_WIDTH, Dot, Sheet, Stroke
 from packetgen.reckon.colour import channels
-from packetgen.render.chart_pages import (
-    LINE_EM,
-    NUMBER_MM,
-    SCALE_MM,
-    SYMBOL_EM,
-    TEXT_FACE,
-    ChartPage,
-    KeyEntry,
-    Label,
-    has_sample,
-    text_em,
-)
-from packetgen.render.text_face import Face, face
+from packetgen.render.chart_pages import NUMBER_MM, SCALE_MM, ChartPage, Label
+from packetgen.render.page_key import LINE_EM, SYMBOL_EM, KeyEntry, has_sample, text_em
+from packetgen.render.text_face import TEXT_FACE, Face, face
 
 # Face file → the name by which the page's resources know it.
 FONTS: Mapping[str, str] = {

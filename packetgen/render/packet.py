@@ -31,7 +31,7 @@ from packetgen.reckon.swaps import swaps
 from packetgen.reckon.thread import in_words
 from packetgen.reckon.working_time import RULE_SAID, WEIGHTS_SAID
 from packetgen.render.character_map import FILE_NAME, character_csv, code_of
-from packetgen.render.chart_pages import ChartPage, alternative, box_mm, chart_pages, has_sample
+from packetgen.render.chart_pages import ChartPage, alternative, chart_pages
 from packetgen.render.cover_room import picture_room_mm
 from packetgen.render.faces import series_font_files
 from packetgen.render.full_size_pages import full_size
@@ -39,6 +39,7 @@ from packetgen.render.key import key_rows, matched_notes
 from packetgen.render.look_style import packet_style
 from packetgen.render.magnet_table import magnet_table
 from packetgen.render.other_finishes import other_finishes
+from packetgen.render.page_key import has_sample
 from packetgen.render.painting import painting
 from packetgen.render.pdf_charts import CHART_ALT
 from packetgen.render.people import sells_said, studio_said
@@ -193,7 +194,6 @@ class _Chart:
             name: line_sample(self.look.lines[mark], self.look.dashes[mark], LINE_WIDTH).encode()
             for mark, name in samples.items()
         }
-        width, height = box_mm(edition)
         self.facts: dict[str, object] = {
             "rows": self.rows,
             "codes": {mark: code_of(symbol) for mark, symbol in self.symbols.items()},
@@ -202,8 +202,6 @@ class _Chart:
             "samples": {row.mark: samples.get(row.mark, "") for row in self.rows},
             "chart": [(page, alternative(page)) for page in self.pages],
             "chart_alt": CHART_ALT,
-            "chart_width_mm": f"{width:.2f}",
-            "chart_height_mm": f"{height:.2f}",
         }
 
     def source(self, template: str, html: str, assets: Mapping[str, bytes]) -> PacketSource:

@@ -1,7 +1,7 @@
 """Sets a document in the PDF engine: tagged, bookmarked, fonts embedded, for several papers at once.
 
 Pages are laid out on the area that the papers share and centred on each, so all papers have the same
-pages with the same numbers. The only module that knows the engine.
+pages with the same numbers. A page that lies on its side is centred on the paper laid so. The only module that knows the engine.
 """
 
 import ctypes.util
@@ -27,8 +27,8 @@ from packetgen.render.pdf_charts import LaidOut, add_charts
 PAPERS_MM: Mapping[str, tuple[float, float]] = {"letter": (215.9, 279.4), "a4": (210.0, 297.0)}
 _POINTS_PER_MM = 72 / 25.4
 _OWN = "asset:"
-# Stands for the boxes of a page until the paper is known, and is as long as any of them.
-_BOX_LEFT_OPEN = b"[" + b"@" * 46 + b"]"
+# Stand for the boxes of an upright and of a turned page until the paper is known, and are as long as any.
+_UPRIGHT_BOX, _TURNED_BOX = (b"[" + sign * 46 + b"]" for sign in (b"@", b"="))
 _CROSS_REFERENCES = b"<</Type /XRef"
 
 
@@ -147,7 +147,9 @@ class _OpenPage(pydyf.Dictionary):
     compressible = False
 
     def __init__(self, page: pydyf.Dictionary) -> None:
-        super().__init__(page | dict.fromkeys(("MediaBox", "TrimBox", "BleedBox"), _BOX_LEFT_OPEN))
+        left, top, right, bottom = page["MediaBox"]
+        box = _TURNED_BOX if right - left > bottom - top else _UPRIGHT_BOX
+        super().__init__(page | dict.fromkeys(("MediaBox", "TrimBox", "BleedBox"), box))
         self.number, self.generation, self.free = page.number, page.generation, page.free
 
 
@@ -155,15 +157,25 @@ def _on_paper(
     written: bytes, identifier: bytes, page_mm: tuple[float, float], size_mm: tuple[float, float]
 ) -> bytes:
     """The document with its pages in the middle of a paper, and with its name (ISO 32000-1, 14.4)."""
-    side, head = ((whole - common) / 2 for whole, common in zip(size_mm, page_mm))
-    edges_mm = (-side, -head, page_mm[0] + side, page_mm[1] + head)
-    box = " ".join(f"{edge * _POINTS_PER_MM:.3f}" for edge in edges_mm)
-    set_out = written.replace(_BOX_LEFT_OPEN, f"[{box:{len(_BOX_LEFT_OPEN) - 2}}]".encode())
+    set_out = written
+    for left_open, page, size in (
+        (_UPRIGHT_BOX, page_mm, size_mm),
+        (_TURNED_BOX, page_mm[::-1], size_mm[::-1]),
+    ):
+        box = _box(page, size)
+        set_out = set_out.replace(left_open, f"[{box:{len(left_open) - 2}}]".encode())
     contents = md5(set_out, usedforsecurity=False).hexdigest().encode()
     # The cross references stand last, so that nothing behind their beginning is counted.
     before, begins, after = set_out.rpartition(_CROSS_REFERENCES)
     name = b"/ID [" + pydyf.String(identifier).data + b" (" + contents + b")]"
     return before + begins + name + after
+
+
+def _box(page_mm: tuple[float, float], size_mm: tuple[float, float]) -> str:
+    """The edges of a paper in points, from the corner of the page in its middle."""
+    side, head = ((whole - common) / 2 for whole, common in zip(size_mm, page_mm))
+    edges_mm = (-side, -head, page_mm[0] + side, page_mm[1] + head)
+    return " ".join(f"{edge * _POINTS_PER_MM:.3f}" for edge in edges_mm)
 
 
 class _Complaints(logging.Handler):

@@ -7,6 +7,8 @@ from fontTools.ttLib import TTFont
 
 from packetgen.render.faces import font_files
 
+TEXT_FACE = "text-regular.ttf"
+
 
 class Face:
     """One face file. Lengths are in ems."""
