@@ -1,17 +1,23 @@
 """The packet of a tiny pattern as a golden page, with what an author may get wrong in her prose."""
 
 import re
+from io import BytesIO
+
+from PIL import Image
 
 from packetgen.chart.drawing import chart
 from packetgen.model import Corner, Fraction, Knot, Line, Stitch
+from packetgen.pipeline.packets import papers
 from packetgen.reckon.figures import figures
 from packetgen.render.chart_paint import painted
 from packetgen.render.packet import packet
 from packetgen.render.prose import prose
 from packetgen.render.templates import environment
 from tests.golden_pages import same_as_golden
+from tests.read_back import Document
 from tests.stitching import HERE, option, pattern, piece, series
 
+MM = 72 / 25.4
 SPRIG = pattern(
     "..mm..",
     ".mttm.",
@@ -23,8 +29,27 @@ SPRIG = pattern(
 )
 
 
-def source(of=SPRIG):
-    return packet(series(of), figures(of, piece()), b"cover", environment())
+def source(of=SPRIG, cover=b"cover"):
+    return packet(series(of), figures(of, piece()), cover, environment())
+
+
+def cover() -> bytes:
+    """A picture that the PDF engine can read."""
+    written = BytesIO()
+    Image.new("RGB", (4, 4), "white").save(written, "JPEG")
+    return written.getvalue()
+
+
+def test_finishing_begins_below_the_notes_of_a_small_packet_and_the_piece_stands_beside_its_designs():
+    """What to cut needs little room and comes first; the drawing is right of the designs, inside the margin."""
+    made = papers(SPRIG, "", source(cover=cover()), environment())
+    document = Document(made["sprig-a4.pdf"])
+    (notes,) = (text for text in document.texts if "Working notes" in text)
+    assert "Finishing" in notes and "What to cut" in notes
+    (at,) = (n for n, text in enumerate(document.texts) if "The room it leaves" in text)
+    size = [letter for letter in document.letters[at] if not letter.upright]
+    assert size, "the height of the piece is written upright beside it"
+    assert all(128 * MM < letter.x0 and letter.x1 < 198 * MM for letter in size)
 
 
 def test_the_packet_of_a_sprig_is_as_we_last_saw_it():

@@ -16,7 +16,7 @@ from packetgen.reckon.paint import front_hex
 from packetgen.reckon.sizes import Size
 from packetgen.render.faces import font_css, font_files
 from packetgen.render.pdf import documents
-from packetgen.render.room_left import in_a_row, laid_on_panel
+from packetgen.render.room_left import in_a_row, laid_on_panel, piece_stands_beside
 from tests.read_back import Document
 from tests.stitching import SAGE, option, pattern, piece
 
@@ -165,3 +165,23 @@ def test_no_row_of_the_packet_has_more_than_five(number):
     row = in_a_row(number)
     rows = -(-number // row)
     assert row <= 5 and rows == -(-number // 5)
+
+
+@pytest.mark.parametrize(
+    ("width_mm", "height_mm", "cloths", "beside"),
+    [
+        (200, 180, 1, True),
+        (200, 180, 2, True),
+        (200, 180, 3, False),  # their designs take the whole row
+        (120, 330, 2, True),
+        # By hand, for type of 11 mm that is to be 2.4 mm in print: (width + 64) mm are drawn in 66 mm and
+        # (height + 31) mm in 80, so a piece may be 238.5 mm wide and 335.7 mm high.
+        (238, 335, 2, True),
+        (239, 180, 2, False),
+        (200, 336, 2, False),
+    ],
+)
+def test_the_piece_stands_beside_few_designs_while_its_size_can_be_read(
+    width_mm, height_mm, cloths, beside
+):
+    assert piece_stands_beside(piece(width_mm, height_mm), cloths) is beside

@@ -10,8 +10,23 @@ from packetgen.units import centimetres, inches
 
 _INK, _DIMENSION = "#2b2b28", "#55554f"
 _LINEN, _WOOD, _TRIM, _TAKEN = "#e2ddd1", "#eee9df", "#a9a79c", "#c9c7bd"
+TEXT_MM = 11.0  # height of the type of dimensions
 # Room at the sides of the piece for dimensions, below it, above it, and round the panel alone, mm.
 _ROOM, _ROOM_BELOW, _ROOM_ABOVE, _ROOM_OF_PANEL = 32.0, 27.0, 4.0, 3.0
+
+
+def piece_frame_mm(piece: FinishingPiece) -> tuple[float, float]:
+    """Width and height of the drawing of the whole piece, dimensions included."""
+    left, top, right, bottom = _reach(piece)
+    return right - left + 2 * _ROOM, bottom - top + _ROOM_ABOVE + _ROOM_BELOW
+
+
+def _reach(piece: FinishingPiece) -> tuple[float, float, float, float]:
+    """Left, top, right and bottom of all its parts."""
+    outlines = [_moved(part.outline, part.at_mm) for part in piece.parts]
+    xs = [x for outline in outlines for x, _ in outline]
+    ys = [y for outline in outlines for _, y in outline]
+    return min(xs), min(ys), max(xs), max(ys)
 
 
 def piece_drawing(
@@ -20,10 +35,8 @@ def piece_drawing(
     """SVG in millimetres, overall dimensions marked. With `fit` and `finished`, the card and the
     stitching lie on the panel, with the size of the stitching."""
     placed = [(part, _moved(part.outline, part.at_mm)) for part in piece.parts]
-    xs = [x for _, outline in placed for x, _ in outline]
-    ys = [y for _, outline in placed for _, y in outline]
-    left, top, right, bottom = min(xs), min(ys), max(xs), max(ys)
-    width, height = right - left + 2 * _ROOM, bottom - top + _ROOM_ABOVE + _ROOM_BELOW
+    left, top, right, bottom = _reach(piece)
+    width, height = piece_frame_mm(piece)
     drawing = svgwrite.Drawing(size=(f"{width:.2f}", f"{height:.2f}"), debug=False)
     drawing.viewbox(left - _ROOM, top - _ROOM_ABOVE, width, height)
     for part, outline in placed:
@@ -89,7 +102,7 @@ def _add_size(drawing: svgwrite.Drawing, fit: Fit, finished: Size, border_mm: fl
         centimetres(finished.width_mm) + " × " + centimetres(finished.height_mm),
     )
     widest = max(map(len, lines)) * _WIDE_ADVANCE
-    size_mm = min(_TEXT_MM, finished.width_mm / widest, finished.height_mm / 3)
+    size_mm = min(TEXT_MM, finished.width_mm / widest, finished.height_mm / 3)
     for line, below_ems in zip(lines, (-0.3, 1.0)):
         _add_text(drawing, line, (middle_x, middle_y + below_ems * size_mm), size_mm)
 
@@ -111,7 +124,6 @@ def _add_dimension(
         _add_text(drawing, text, (middle[0] - 5, middle[1]), turned=True)
 
 
-_TEXT_MM = 11.0
 # Of a letter in the widest of faces, in ems: only to keep a line within the stitching.
 _WIDE_ADVANCE = 0.65
 
@@ -120,7 +132,7 @@ def _add_text(
     drawing: svgwrite.Drawing,
     text: str,
     middle: tuple[float, float],
-    size_mm: float = _TEXT_MM,
+    size_mm: float = TEXT_MM,
     turned: bool = False,
 ) -> None:
     """One line with the middle of its foot at `middle`, whatever face it is set in."""

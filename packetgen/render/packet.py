@@ -43,7 +43,12 @@ from packetgen.render.page_key import has_sample
 from packetgen.render.painting import painting
 from packetgen.render.pdf_charts import CHART_ALT
 from packetgen.render.people import sells_said, studio_said
-from packetgen.render.room_left import cloth_said, in_a_row, laid_on_panel
+from packetgen.render.room_left import (
+    cloth_said,
+    in_a_row,
+    laid_on_panel,
+    piece_stands_beside,
+)
 from packetgen.render.site_year import before_its_day
 from packetgen.render.templates import fill
 
@@ -145,6 +150,7 @@ def packet(series: Series, figures: Figures, cover_jpeg: bytes, env: Environment
         swaps=swaps(series),
         laid=views,
         laid_in_row=in_a_row(len(views)),
+        piece_beside=piece_stands_beside(series.finish, len(views)),
         painting=painting(series.finish),
         other=other_finishes(figures),
         goes_up=before_its_day(series.goes_up_days),

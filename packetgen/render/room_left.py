@@ -3,7 +3,7 @@
 from dataclasses import dataclass
 from math import ceil
 
-from packetgen.chart.piece_drawing import panel_drawing
+from packetgen.chart.piece_drawing import TEXT_MM, panel_drawing, piece_frame_mm
 from packetgen.model import ClothOption, FinishingPiece
 from packetgen.reckon.figures import Figures, OnCloth
 from packetgen.reckon.sizes import Size
@@ -11,6 +11,10 @@ from packetgen.reckon.sizes import Size
 # Less than this is not seen, nor printed.
 _SAME_MM = 0.05
 _MOST_IN_ROW = 5
+# Designs that leave room for the whole piece beside them, and that room (packet.css has it too).
+_FEW, _BESIDE_MM = 2, (66.0, 80.0)
+# Smaller type of dimensions is not read with ease: from memory.
+_LEAST_TYPE_MM = 2.4
 
 
 @dataclass(frozen=True)
@@ -63,3 +67,12 @@ def in_a_row(number: int) -> int:
     """How many of so many stand in a row of the packet: five at most, in rows as even as can be."""
     rows = ceil(number / _MOST_IN_ROW)
     return ceil(number / rows)
+
+
+def piece_stands_beside(piece: FinishingPiece, number: int) -> bool:
+    """Whether the drawing of the whole piece stands beside so many designs on the panel, and its
+    dimensions can still be read; else it has a place of its own above them."""
+    if number > _FEW:
+        return False
+    scale = min(room / drawn for room, drawn in zip(_BESIDE_MM, piece_frame_mm(piece)))
+    return scale * TEXT_MM >= _LEAST_TYPE_MM
