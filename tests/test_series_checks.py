@@ -108,9 +108,19 @@ def test_credits_that_are_missing_are_asked_for(left_out, asked):
     assert asked in line
 
 
-def test_patterns_without_a_photograph_are_named_in_one_line():
-    drawn = pattern("mm"), pattern("mm", id="other", title="A Leaf")
-    assert "no photograph of A Sprig, A Leaf, so" in found(series(*drawn))["photo-missing"]
+def test_each_pattern_without_a_photograph_is_told_at_its_own_file():
+    """And only of the small one that it needs a photograph."""
+    wide = pattern(*["m" * 60] * 60, id="leaf", title="A Leaf", place=Place("leaf"))
+    small = pattern("mm", place=Place("sprig"))
+    problems = Problems()
+    complain_of_series(series(small, wide, finished(id="third", title="A Bud")), problems)
+    lines = [str(problem) for problem in problems if problem.code == "photo-missing"]
+    drawn = "so a drawn picture is shown (of what is sold, in other stitches than the chart's); "
+    asked = "put a photo.jpg beside pattern.yaml when a model is stitched"
+    assert lines == [
+        f"leaf:1:1: advice: there is no photograph of A Leaf, {drawn}{asked}",
+        f"sprig:1:1: advice: there is no photograph of A Sprig, {drawn}{asked}; a small design needs one",
+    ]
 
 
 def test_a_photograph_wants_words_for_those_who_do_not_see_it():
@@ -142,7 +152,7 @@ def test_proof_tells_where_everything_stands(tmp_path):
     assert told["designer-idle"] == Place(SERIES, 13, 10)  # her id
     assert told["thread-set-unused"] == Place(SERIES, 7, 12)  # its name
     assert told["credit-missing"] == Place(PATTERN)
-    assert told["photo-missing"] == Place(SERIES)
+    assert told["photo-missing"] == Place(PATTERN)
     assert told["paint-unused"] == Place(FINISH)
 
 

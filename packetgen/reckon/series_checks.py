@@ -19,8 +19,8 @@ def complain_of_series(series: Series, problems: Problems) -> None:
     _titles(series, problems)
     _days(series, problems)
     _unused(series, problems)
-    _photographs(series, problems)
     for pattern in series.patterns:
+        _picture(pattern, series, problems)
         _credits(pattern, problems)
         _release(pattern, series, problems)
 
@@ -69,19 +69,13 @@ def _unused(series: Series, problems: Problems) -> None:
             problems.add(piece.place, "paint-unused", piece=piece.name, paint=paint.name)
 
 
-def _photographs(series: Series, problems: Problems) -> None:
-    without = [pattern for pattern in series.patterns if pattern.photo is None]
-    if without:
-        small = "; a small design needs one"
-        problems.add(
-            series.place,
-            "photo-missing",
-            titles=", ".join(of.title for of in without),
-            needed=small if any(map(only_hinted_at, without)) else "",
-        )
-    for pattern in series.patterns:
-        if not pattern.photo_alt:
-            problems.add(pattern.place, "alt-missing", alt=model_alt(pattern, series.finish))
+def _picture(pattern: Pattern, series: Series, problems: Problems) -> None:
+    """Told of each pattern, so that one whose model is not stitched yet can lay it aside for itself."""
+    if pattern.photo is None:
+        needed = "; a small design needs one" if only_hinted_at(pattern) else ""
+        problems.add(pattern.place, "photo-missing", title=pattern.title, needed=needed)
+    if not pattern.photo_alt:
+        problems.add(pattern.place, "alt-missing", alt=model_alt(pattern, series.finish))
 
 
 def _credits(pattern: Pattern, problems: Problems) -> None:

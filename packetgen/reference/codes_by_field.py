@@ -20,7 +20,6 @@ _SERIES: Mapping[str, tuple[str, ...]] = {
     "": (
         "series-missing",
         "pattern-not-in-order",
-        "photo-missing",
         "to-come-here",
         "day-shared",
         "foot-long",
@@ -47,8 +46,8 @@ _SERIES: Mapping[str, tuple[str, ...]] = {
 
 _PATTERN: Mapping[str, tuple[str, ...]] = {
     "": (
-        "credit-missing", "alt-missing", "letters-missing", "release-early", "day-shared", "cover-full",
-        "foot-long", "share-title-small",
+        "credit-missing", "photo-missing", "alt-missing", "letters-missing", "release-early", "day-shared",
+        "cover-full", "foot-long", "share-title-small",
     ),
     "title": ("title-twice",),
     "cloths": (
