@@ -93,6 +93,7 @@ def load_pattern(
         unused = check_used(key.places, chart, worked.marks, bool(worked.beads), problems)
     revisions = _revisions(filled, problems)
     _check_given(filled, problems)
+    photographer = _photographer(folder, path, filled, problems)
     aside = read_laid_aside(filled, problems)
     if problems.hindering:  # nothing is put together that would be thrown away
         return None
@@ -117,7 +118,7 @@ def load_pattern(
         model_stitcher=_credit(filled, "model_stitcher"),
         finisher=_credit(filled, "finisher"),
         dyer=_credit(filled, "dyer"),
-        photographer=_credit(filled, "photographer"),
+        photographer=photographer,
         photo_alt=filled["photo_alt"],
         release=filled["release"],
         given_away=tuple(dict.fromkeys(one.value for one in filled.each("given_away"))),
@@ -153,8 +154,21 @@ def _credit(filled: Filled, name: str) -> str:
     return name_given
 
 
+def _photographer(folder: ContentFolder, path: str, filled: Filled, problems: Problems) -> str:
+    """Who is named, where there is a picture of hers to be seen."""
+    named = _credit(filled, "photographer")
+    if named and not _photo_files(folder, path):
+        problems.add(filled["credits"].place_of("photographer"), "photographer-idle")
+        return ""
+    return named
+
+
+def _photo_files(folder: ContentFolder, path: str) -> list[str]:
+    return [name for name in PHOTO_FILES if name in folder.files(path)]
+
+
 def _photo(folder: ContentFolder, path: str, problems: Problems) -> Photo | None:
-    found = [name for name in PHOTO_FILES if name in folder.files(path)]
+    found = _photo_files(folder, path)
     if len(found) > 1:
         problems.add(Place(f"{path}/{found[1]}"), "photos-two")
     if not found:

@@ -85,6 +85,7 @@ _PATTERN: Mapping[str, tuple[str, ...]] = {
         "close-up-rows", "close-up-ragged", "close-up-full", "close-up-block", "close-up-halves",
         "close-up-line", "close-up-over-stitch", "close-up-twice", "mark-unknown",
     ),
+    "credits.photographer": ("photographer-idle",),
     "sold_at": ("not-sold",),
     "given_away": ("given-and-sold",),
     "revisions[].date": ("revisions-order",),
