@@ -5,8 +5,8 @@ Whether every design fits the finishing piece is `reckon.figures.complain`'s.
 
 from dataclasses import replace
 
-from packetgen.diagnostics import Place, Problems
-from packetgen.model import DateRule, Occasion, Pattern, Series
+from packetgen.diagnostics import Problems
+from packetgen.model import DateRule, Pattern, Series, ToCome
 from packetgen.reckon.alt_text import model_alt
 from packetgen.reckon.small import only_hinted_at
 
@@ -40,15 +40,14 @@ def _titles(series: Series, problems: Problems) -> None:
 def _days(series: Series, problems: Problems) -> None:
     """Designs with one day hang at the same time, and a reader has room for one. Two rules that fall together
     in some years only, Easter and a day of March, are let be."""
-    designs: list[tuple[Place, str, Occasion]] = [
-        (one.place, one.title, one.occasion) for one in series.patterns
-    ]
-    designs += [(series.place, one.title, one.occasion) for one in series.to_come]
+    designs: tuple[Pattern | ToCome, ...] = (*series.patterns, *series.to_come)
     first: dict[DateRule, str] = {}
-    for place, title, occasion in designs:
-        other = first.setdefault(replace(occasion.rule, said="", whole=""), title)
+    for one in designs:
+        title, rule = one.title, one.occasion.rule
+        other = first.setdefault(replace(rule, said="", whole=""), title)
         if other.casefold() != title.casefold():  # of one title twice is told already
-            problems.add(place, "day-shared", title=title, other=other, said=occasion.rule.said)
+            place = one.occasion.place
+            problems.add(place, "day-shared", title=title, other=other, said=rule.said)
 
 
 def _unused(series: Series, problems: Problems) -> None:

@@ -21,7 +21,6 @@ _SERIES: Mapping[str, tuple[str, ...]] = {
         "series-missing",
         "pattern-not-in-order",
         "to-come-here",
-        "day-shared",
         "foot-long",
         "share-title-small",
     ),
@@ -35,6 +34,7 @@ _SERIES: Mapping[str, tuple[str, ...]] = {
     "reckoning.tail": ("needleful-short",),
     "reckoning.ease": ("ease-order",),
     "pace": ("pace-order",),
+    "to_come[].occasion.on": ("day-shared",),
     "laid_aside[].advice": _ASIDE,
     "notices[].closes": ("closes-early",),
     **{f"look.{when}.{name}": _WORN for when in ("light", "dark") for name in _COLOURS},
@@ -46,10 +46,11 @@ _SERIES: Mapping[str, tuple[str, ...]] = {
 
 _PATTERN: Mapping[str, tuple[str, ...]] = {
     "": (
-        "credit-missing", "photo-missing", "alt-missing", "letters-missing", "release-early", "day-shared",
+        "credit-missing", "photo-missing", "alt-missing", "letters-missing", "release-early",
         "cover-full", "foot-long", "share-title-small",
     ),
     "title": ("title-twice",),
+    "occasion.on": ("day-shared",),
     "cloths": (
         "name-twice", "coverage-thin", "coverage-crowded", "beads-crowd", "does-not-fit",
         "magnets-no-room", "fit-tight", "cut-wastes",
