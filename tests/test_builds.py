@@ -302,6 +302,32 @@ def test_advice_is_said_again_when_nothing_has_changed(desk):
     assert list(again.advice) == said
 
 
+def test_advice_on_a_pattern_that_did_not_change_is_counted_beside_one_that_did(desk):
+    """One saved text does not bring back a line for each of a hundred patterns without a photograph."""
+    first = desk.build()
+    bare = [one.printed for one in first.problems if one.code == "photo-missing"]
+    assert [FERN in line for line in bare] == [True, False] and first.advice == ()
+    desk.write(f"{IVY}/story.md", "Another one.\n")
+    again = desk.build()
+    assert [one.printed for one in again.problems if IVY in one.place.path] == [
+        one.printed for one in first.problems if IVY in one.place.path
+    ]
+    assert bare[0] in again.advice and bare[1] not in again.advice
+    said = {one.printed for one in again.problems} | set(again.advice)
+    assert said == {one.printed for one in first.problems}
+    assert set(desk.build().advice) == said
+
+
+def test_new_advice_is_said_though_its_folder_did_not_change(desk):
+    """A coarser cloth tells of the patterns on it, whose own files are as they were."""
+    first = desk.build()
+    desk.write(CLOTH, TINY[CLOTH].replace("count: 28", "count: 18"))
+    again = desk.build()
+    thin = {one.place.path for one in again.problems if one.code == "coverage-thin"}
+    assert thin == {PATTERN, f"{IVY}/pattern.yaml"}
+    assert "coverage-thin" not in {one.code for one in first.problems}
+
+
 # --- several series ---------------------------------------------------------------------------------
 
 

@@ -10,7 +10,7 @@ def test_a_catalogue_of_two_patterns_passes_proof(tmp_path):
 
     catalogue(2, tmp_path)
     checked = proof(tmp_path / "content")
-    assert [one.code for one in checked.problems] == ["photo-missing"]
+    assert [one.code for one in checked.problems] == ["photo-missing"] * 2
     (each,) = checked.reckoned
     first, second = (figure.pattern for figure in each.figures)
     assert first.title != second.title and first.grid != second.grid

@@ -10,10 +10,12 @@ from packetgen.pipeline import proof, review
 from packetgen.render.proof_page import proof_page
 from packetgen.render.proof_report import lines_of, summary
 from packetgen.render.templates import environment
-from tests.content_builder import PATTERN, SERIES, TINY, build
+from tests.content_builder import FERN, PATTERN, SERIES, TINY, build
 
 WORTH_IT = "laid_aside:\n  - {advice: skein-little, because: the fern is worth a skein}\n"
 NO_MODEL = "laid_aside:\n  - {advice: photo-missing, because: the model is still on the frame}\n"
+BOTH = WORTH_IT + NO_MODEL.removeprefix("laid_aside:\n")
+UNUSED = "laid_aside:\n  - {advice: to-come-here, because: it is the same}\n"
 
 
 def folder(tmp_path: Path, pattern: str = "", series: str = "") -> Path:
@@ -31,20 +33,20 @@ def told(found) -> list[str]:
 
 def test_what_is_laid_aside_is_not_told_and_the_rest_is(tmp_path):
     before = told(review(proof(folder(tmp_path / "before"))))
-    after = told(review(proof(folder(tmp_path / "after", WORTH_IT, NO_MODEL))))
+    after = told(review(proof(folder(tmp_path / "after", BOTH))))
     assert "skein-little" in before and "photo-missing" in before
     assert after == [code for code in before if code not in ("skein-little", "photo-missing")]
 
 
 def test_a_build_does_not_tell_it_either(tmp_path):
     assert "photo-missing" in codes(proof(folder(tmp_path / "before")).problems)
-    checked = proof(folder(tmp_path / "after", series=NO_MODEL))
+    checked = proof(folder(tmp_path / "after", NO_MODEL))
     assert "photo-missing" not in codes(checked.problems)
     assert codes(checked.aside) == ["photo-missing"]
 
 
 def test_the_reason_stands_in_the_report(tmp_path):
-    found = review(proof(folder(tmp_path, WORTH_IT, NO_MODEL)))
+    found = review(proof(folder(tmp_path, BOTH)))
     lines = [line.text for line in lines_of(found, "content", with_places=False)]
     number = told(review(proof(folder(tmp_path / "before")))).count("skein-little")
     assert number > 1
@@ -56,9 +58,24 @@ def test_the_reason_stands_in_the_report(tmp_path):
 
 
 def test_a_pattern_lays_aside_only_its_own_and_a_series_only_its_own(tmp_path):
-    found = review(proof(folder(tmp_path, NO_MODEL, WORTH_IT)))
+    found = review(proof(folder(tmp_path, UNUSED, BOTH)))
     assert {"skein-little", "photo-missing"} <= set(told(found))
-    assert told(found).count("laid-aside-idle") == 2
+    assert told(found).count("laid-aside-idle") == 3
+
+
+def test_a_photograph_left_out_of_one_pattern_hides_none_that_another_lacks(tmp_path):
+    """What is laid aside for the fern says nothing of a photograph that the ivy loses later."""
+    ivy = {path.replace("fern", "ivy"): text for path, text in TINY.items() if FERN in path}
+    ivy[f"{FERN}/pattern.yaml".replace("fern", "ivy")] = TINY[PATTERN].replace("Fern", "Ivy")
+    changes = {
+        **ivy,
+        PATTERN: TINY[PATTERN] + NO_MODEL,
+        SERIES: ("order: [fern]", "order: [fern, ivy]"),
+    }
+    checked = proof(build(tmp_path, changes))
+    assert [one.place.path for one in checked.aside] == [PATTERN]
+    left = [one.place.path for one in checked.problems if one.code == "photo-missing"]
+    assert left == [PATTERN.replace("fern", "ivy")]
 
 
 def test_praise_is_not_had_by_laying_aside(tmp_path):

@@ -12,7 +12,7 @@ from packetgen.reckon.series_magnets import series_figures
 from packetgen.render.packet import packet
 from packetgen.render.people import sells_said, studio_said
 from packetgen.render.templates import environment
-from tests.content_builder import PATTERN, SERIES, build
+from tests.content_builder import FERN, PATTERN, SERIES, build, picture
 from tests.stitching import pattern, series
 from tests.test_site import Page, links, site_of
 
@@ -75,6 +75,7 @@ def test_links_studio_and_credits_are_read(tmp_path):
     changes = {
         SERIES: ("    shop: https://example.org/alder", more),
         PATTERN: ("{model_stitcher: Hazel Penn}", credits),
+        f"{FERN}/photo.jpg": picture([["#a04030"]], "JPEG"),
     }
     content, problems = load_content(build(tmp_path, changes))
     assert not list(problems)
@@ -85,6 +86,19 @@ def test_links_studio_and_credits_are_read(tmp_path):
         *("Madder Moss", "Flint Hale"),
         "A fern in a frame.",
     )
+
+
+@pytest.mark.parametrize("there", [True, False])
+def test_a_photographer_is_thanked_only_for_a_photograph_that_there_is(there, tmp_path):
+    thanked = "{model_stitcher: Hazel Penn, photographer: Flint Hale}"
+    changes = {PATTERN: ("{model_stitcher: Hazel Penn}", thanked)}
+    if there:
+        changes[f"{FERN}/photo.jpg"] = picture([["#a04030"]], "JPEG")
+    content, problems = load_content(build(tmp_path, changes))
+    (of,) = content.series
+    page = Page(site_of(of)["fern/index.html"]).text
+    assert ("Flint Hale" in page) == ("Flint Hale" in credits_page(of)) == there
+    assert [problem.code for problem in problems] == ([] if there else ["photographer-idle"])
 
 
 def test_a_notice_is_read_with_its_days(tmp_path):

@@ -210,6 +210,7 @@ def test_a_cover_that_is_everywhere_the_same_is_one_share():
     two = praised(figures(pattern(*MANY, cloths=(option(14), option(16))), piece()))["covers well"]
     low, high = map(int, re.match(r"Full crosses cover (\d+) to (\d+) % of", two).groups())
     assert low < high
+    assert two.endswith("; 45 to 76 % counts as well covered.")  # the limits of reckon.coverage
 
 
 def test_a_stitch_alone_spoils_the_praise():

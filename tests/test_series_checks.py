@@ -48,15 +48,17 @@ def test_a_pattern_that_is_here_is_no_longer_to_come():
 
 def test_two_designs_for_one_day_are_told_at_the_second():
     """However the day is said; a day that only some years share is let be."""
-    lifting = Occasion("Lifting", DateRule("first of May", fixed=(5, 1), whole="May"))
+    lifting = Occasion(
+        "Lifting", DateRule("first of May", fixed=(5, 1), whole="May"), Place("onion", 4, 32)
+    )
     easter = Occasion("Easter", DateRule("Easter", easter=(0, False)))
     here = series(
         finished(),
         finished(id="fern", title="A Fern", occasion=easter),
-        finished(id="onion", title="Onions", occasion=lifting, place=Place("onion")),
+        finished(id="onion", title="Onions", occasion=lifting),
     )
     assert found(here) == {
-        "day-shared": "onion:1:1: advice: Onions is for the same day as A Sprig (first of May), so the swap "
+        "day-shared": "onion:4:32: advice: Onions is for the same day as A Sprig (first of May), so the swap "
         "calendar hangs both at once; give one of the two another day, unless they are to hang together"
     }
     coming = replace(series(finished()), to_come=(ToCome("Onions", DESIGNER, lifting),))
@@ -108,9 +110,19 @@ def test_credits_that_are_missing_are_asked_for(left_out, asked):
     assert asked in line
 
 
-def test_patterns_without_a_photograph_are_named_in_one_line():
-    drawn = pattern("mm"), pattern("mm", id="other", title="A Leaf")
-    assert "no photograph of A Sprig, A Leaf, so" in found(series(*drawn))["photo-missing"]
+def test_each_pattern_without_a_photograph_is_told_at_its_own_file():
+    """And only of the small one that it needs a photograph."""
+    wide = pattern(*["m" * 60] * 60, id="leaf", title="A Leaf", place=Place("leaf"))
+    small = pattern("mm", place=Place("sprig"))
+    problems = Problems()
+    complain_of_series(series(small, wide, finished(id="third", title="A Bud")), problems)
+    lines = [str(problem) for problem in problems if problem.code == "photo-missing"]
+    drawn = "so a drawn picture is shown (of what is sold, in other stitches than the chart's); "
+    asked = "put a photo.jpg beside pattern.yaml when a model is stitched"
+    assert lines == [
+        f"leaf:1:1: advice: there is no photograph of A Leaf, {drawn}{asked}",
+        f"sprig:1:1: advice: there is no photograph of A Sprig, {drawn}{asked}; a small design needs one",
+    ]
 
 
 def test_a_photograph_wants_words_for_those_who_do_not_see_it():
@@ -142,8 +154,29 @@ def test_proof_tells_where_everything_stands(tmp_path):
     assert told["designer-idle"] == Place(SERIES, 13, 10)  # her id
     assert told["thread-set-unused"] == Place(SERIES, 7, 12)  # its name
     assert told["credit-missing"] == Place(PATTERN)
-    assert told["photo-missing"] == Place(SERIES)
+    assert told["photo-missing"] == Place(PATTERN)
     assert told["paint-unused"] == Place(FINISH)
+
+
+def test_a_day_that_two_designs_share_is_told_where_it_is_written(tmp_path):
+    """In the series' own file for one that is still to come, and else in the second pattern's."""
+    ivy = {path.replace("fern", "ivy"): text for path, text in TINY.items() if FERN in path}
+    ivy_file = PATTERN.replace("fern", "ivy")
+    ivy[ivy_file] = TINY[PATTERN].replace("Fern by the Tap", "Ivy on the Wall")
+    both = TINY[SERIES].replace("order: [fern]", "order: [fern, ivy]")
+    alike = both.replace("on: last Monday of August", "on: second Sunday of May")
+    assert alike != both
+    told = [
+        problem
+        for problem in proof(build(tmp_path, {**ivy, SERIES: alike})).problems
+        if problem.code == "day-shared"
+    ]
+    at = {problem.place.path: problem for problem in told}
+    assert set(at) == {ivy_file, SERIES}
+    for path, text in ((ivy_file, ivy[ivy_file]), (SERIES, alike)):
+        line = text.split("\n")[at[path].place.line - 1]
+        assert line[at[path].place.column - 1 :].startswith("second Sunday of May")
+        assert "Fern by the Tap" in str(at[path])
 
 
 def test_proof_goes_on_after_advice(tmp_path):

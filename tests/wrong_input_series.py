@@ -103,6 +103,11 @@ CASES = (
         "series/garden-year/fern/pattern.yaml:23:39: 'fotographer' is not part of the credits; did you mean 'photographer'?",
     ),
     Case(
+        "thanks for a photograph that is not there",
+        {PATTERN: ("{model_stitcher: Hazel Penn}", "{photographer: Hazel Penn}")},
+        "series/garden-year/fern/pattern.yaml:23:25: advice: the credits name a photographer, and there is no photo.jpg, so nobody reads the name; put it beside pattern.yaml, or take the name out",
+    ),
+    Case(
         "words for the picture that say nothing",
         {PATTERN: ("credits:", "photo_alt:\ncredits:")},
         "series/garden-year/fern/pattern.yaml:23:11: 'photo_alt' has no value; write one, for example photo_alt: A robin on a spade handle, hung on a sage green bench.",

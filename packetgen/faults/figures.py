@@ -92,7 +92,7 @@ FIGURES: dict[str, Fault] = {
         Level.ADVICE,
     ),
     "photo-missing": Fault(
-        "there is no photograph of {titles}, so a drawn picture is shown (of what is sold, in other stitches than the chart's)",
+        "there is no photograph of {title}, so a drawn picture is shown (of what is sold, in other stitches than the chart's)",
         "put a photo.jpg beside pattern.yaml when a model is stitched{needed}",
         Level.ADVICE,
     ),

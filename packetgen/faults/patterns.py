@@ -188,6 +188,11 @@ PATTERNS: dict[str, Fault] = {
     ),
     # texts, photographs and dates
     "photos-two": Fault("there are two photographs", "keep photo.jpg or photo.png"),
+    "photographer-idle": Fault(
+        "the credits name a photographer, and there is no photo.jpg, so nobody reads the name",
+        "put it beside pattern.yaml, or take the name out",
+        Level.ADVICE,
+    ),
     "photo-tells-place": Fault(
         "the photograph tells where it was taken",
         "save it without its position if the place is private",

@@ -243,6 +243,10 @@ WHY_PATTERNS: dict[str, Why] = {
         "The folder has a photo.jpg and a photo.png.",
         "Keep one.",
     ),
+    "photographer-idle": Why(
+        "A photographer is thanked for a picture, and page and packet show none of hers but a drawn one.",
+        "Put the photograph beside pattern.yaml as photo.jpg. Until there is one, leave the name out.",
+    ),
     "photo-tells-place": Why(
         "Cameras write into a photograph where it was taken. The project's own pictures leave that out.",
         "Save it without its position before you share the file itself.",

@@ -13,7 +13,8 @@ from packetgen.load.grid import CHART_FILES, chart_file, read_chart
 from packetgen.load.key import Key, Requests, Sets, read_key
 from packetgen.load.laid_aside import read_laid_aside
 from packetgen.load.library import Library
-from packetgen.load.pixels import read_photo
+from packetgen.load.occasions import read_occasion
+from packetgen.load.photos import PHOTO_FILES, photo_in, photographer_in
 from packetgen.load.references import resolve
 from packetgen.load.shape_pattern import PATTERN
 from packetgen.load.sure import all_sure, sure
@@ -27,15 +28,11 @@ from packetgen.model import (
     Designer,
     KeyLine,
     MatchedSet,
-    Occasion,
     Pattern,
-    Photo,
     Revision,
     Stitch,
     ThreadSet,
 )
-
-PHOTO_FILES = ("photo.jpg", "photo.png")
 
 
 @dataclass(frozen=True)
@@ -57,7 +54,7 @@ def load_pattern(
     filled = read_document(folder, f"{path}/pattern.yaml", PATTERN, problems)
     story = read_markdown(folder, f"{path}/story.md", problems)
     notes = read_markdown(folder, f"{path}/stitching.md", problems)
-    photo = _photo(folder, path, problems)
+    photo = photo_in(folder, path, problems)
     chart_name = _chart_name(folder, path, filled, problems)
     _advise_unread(folder, path, chart_name)
     if filled is None:
@@ -93,6 +90,7 @@ def load_pattern(
         unused = check_used(key.places, chart, worked.marks, bool(worked.beads), problems)
     revisions = _revisions(filled, problems)
     _check_given(filled, problems)
+    photographer = photographer_in(folder, path, filled, problems)
     aside = read_laid_aside(filled, problems)
     if problems.hindering:  # nothing is put together that would be thrown away
         return None
@@ -101,7 +99,7 @@ def load_pattern(
         title=filled["title"],
         about=filled["about"],
         designer=sure(designer),
-        occasion=Occasion(filled["occasion"]["name"], filled["occasion"]["on"]),
+        occasion=read_occasion(filled["occasion"]),
         cloths=all_sure(cloths),
         thread_sets=all_sure(sure(sets).values()),
         key=with_kept(_used(sure(key), unused), kept),
@@ -117,7 +115,7 @@ def load_pattern(
         model_stitcher=_credit(filled, "model_stitcher"),
         finisher=_credit(filled, "finisher"),
         dyer=_credit(filled, "dyer"),
-        photographer=_credit(filled, "photographer"),
+        photographer=photographer,
         photo_alt=filled["photo_alt"],
         release=filled["release"],
         given_away=tuple(dict.fromkeys(one.value for one in filled.each("given_away"))),
@@ -151,16 +149,6 @@ def _check_given(filled: Filled, problems: Problems) -> None:
 def _credit(filled: Filled, name: str) -> str:
     name_given: str = filled["credits"][name] if filled["credits"] else ""
     return name_given
-
-
-def _photo(folder: ContentFolder, path: str, problems: Problems) -> Photo | None:
-    found = [name for name in PHOTO_FILES if name in folder.files(path)]
-    if len(found) > 1:
-        problems.add(Place(f"{path}/{found[1]}"), "photos-two")
-    if not found:
-        return None
-    data = folder.picture(f"{path}/{found[0]}")
-    return None if data is None else read_photo(data, f"{path}/{found[0]}", problems)
 
 
 def _chart_name(

@@ -10,6 +10,7 @@ from packetgen.load.laid_aside import read_laid_aside
 from packetgen.load.library import Library
 from packetgen.load.look import advise_on_letters, font_names, read_look
 from packetgen.load.notices import read_notices
+from packetgen.load.occasions import read_occasion
 from packetgen.load.patterns import Surroundings, load_pattern
 from packetgen.load.references import resolve
 from packetgen.load.shape_pattern import KEY_LINE
@@ -17,7 +18,7 @@ from packetgen.load.shape_series import SERIES
 from packetgen.load.sure import all_sure, sure
 from packetgen.load.values import Filled
 from packetgen.load.words import offer, said
-from packetgen.model import Occasion, Pace, Series, ThreadSet, ToCome
+from packetgen.model import Pace, Series, ThreadSet, ToCome
 from packetgen.units import plain
 
 _STRANDS = ("strands", "backstitch_strands", "knot_strands", "daisy_strands")
@@ -75,9 +76,7 @@ def load_series(
     if problems.hindering:  # nothing is put together that would be thrown away
         return None
     coming = tuple(
-        ToCome(
-            one["title"], sure(designer), Occasion(one["occasion"]["name"], one["occasion"]["on"])
-        )
+        ToCome(one["title"], sure(designer), read_occasion(one["occasion"]))
         for one, designer in to_come
     )
     here = all_sure(patterns)

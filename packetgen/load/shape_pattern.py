@@ -142,7 +142,7 @@ _CREDITS = Group(
         Field(
             "photographer",
             Text(at_most=80),
-            "Who took the photograph.",
+            "Who took the photograph, which lies beside pattern.yaml; without one nobody reads this name.",
             "Maud Fennimore",
             required=False,
             default="",

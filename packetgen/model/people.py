@@ -31,6 +31,7 @@ class DateRule:
 class Occasion:
     name: str
     rule: DateRule
+    place: Place = field(default=_NOWHERE, compare=False)  # of the rule
 
 
 class Sells(Enum):

@@ -18,7 +18,7 @@ class Built:
     """How a build ended. Nothing was written where the content has errors or something could not be made."""
 
     problems: Problems
-    advice: tuple[str, ...] = ()  # on what was not looked at again, since it has not changed
+    advice: tuple[str, ...] = ()  # on what has not changed, as the last build said it
     faults: tuple[Exception, ...] = ()  # TemplateFault, EngineComplaint
     outputs: Mapping[str, Output] = field(default_factory=dict)
     before: Mapping[str, Output] = field(default_factory=dict)  # of the last build
@@ -85,9 +85,10 @@ def _built(order: Order, told: Told) -> Built:
     if (wider := with_first_read(found, checked)) is not found:
         found, checked = wider, proof(order.content, wider.to_read)
     ended = stages()
-    advice = advice_at_rest(found)
+    problems, said_again = _parted(checked.problems, found)
+    advice = said_again + advice_at_rest(found)
     if not checked.sound:
-        return Built(checked.problems, advice)
+        return Built(problems, advice)
     try:
         with next_build(order.build, told.wait) as staging:
             if record_sign(order.build) != found.sign:
@@ -97,7 +98,7 @@ def _built(order: Order, told: Told) -> Built:
             said = tuple(problem.printed for problem in checked.problems)
             record = replace(
                 found.now,
-                advice=said + advice,
+                advice=said + advice_at_rest(found),
                 series=series,
                 outputs=outputs,
                 drawn=making.drawn(outputs),
@@ -105,9 +106,9 @@ def _built(order: Order, told: Told) -> Built:
             staging.write(MANIFEST, as_json(record))
             staging.write(SIGNS, signs_as_json(record))
     except NotMade as error:
-        return Built(checked.problems, advice, error.faults)
+        return Built(problems, advice, error.faults)
     built = Built(
-        checked.problems,
+        problems,
         advice,
         (),
         outputs,
@@ -123,6 +124,22 @@ def _built(order: Order, told: Told) -> Built:
 def advice_at_rest(found: Survey) -> tuple[str, ...]:
     """Lines of advice on series at rest, which are said again."""
     return tuple(line for line in found.last.advice if series_of(CONTENT + line) in found.resting)
+
+
+def _parted(problems: Problems, found: Survey) -> tuple[Problems, tuple[str, ...]]:
+    """What is to be said, and the lines of advice that the last build said too, on patterns and series in
+    whose folders nothing has changed since."""
+    from packetgen.reckon.review import folder_of
+
+    before = frozenset(found.last.advice)
+    touched = {folder_of(path.removeprefix(CONTENT)) for path in found.inputs_changed}
+    fresh, again = Problems(), []
+    for problem in problems:
+        if problem.printed in before and folder_of(problem.place.path) not in touched:
+            again.append(problem.printed)
+        else:
+            fresh.take((problem,))
+    return fresh, tuple(again)
 
 
 def said_of(found: Survey) -> str:

@@ -18,7 +18,7 @@ from packetgen.chart_edit.pattern_text import (
 from packetgen.diagnostics import Place, Problems, added
 from packetgen.load.content import load_content
 from packetgen.load.files import valid_id
-from packetgen.load.patterns import PHOTO_FILES
+from packetgen.load.photos import PHOTO_FILES
 from packetgen.load.symbols_file import SYMBOLS_FILE
 from packetgen.load.yaml_nodes import GroupNode, read_nodes
 from packetgen.model import Pattern

@@ -8,6 +8,7 @@ from packetgen.nouns import counted, listed
 from packetgen.reckon.colour import contrast
 from packetgen.reckon.contrast import GROUNDS, WORDS
 from packetgen.reckon.cover import px_per_inch
+from packetgen.reckon.coverage import CROWDED_ABOVE, THIN_BELOW
 from packetgen.reckon.cutting import FAT_QUARTER, as_cut
 from packetgen.reckon.figures import Figures
 from packetgen.reckon.fit import Verdict
@@ -153,7 +154,10 @@ def _cover(figures: Figures, codes: Collection[str]) -> Iterator[Praise]:
     if all(coverage.word == "good" for coverage in every) and not _OF_COVER & set(codes):
         shares = sorted(coverage.percent for coverage in every)
         said = from_to(str(shares[0]), str(shares[-1]))
-        words = f"Full crosses cover {said} % of the cloth, on every cloth in every thread set."
+        words = (
+            f"Full crosses cover {said} % of the cloth, on every cloth in every thread set; "
+            f"{round(THIN_BELOW * 100)} to {round(CROWDED_ABOVE * 100)} % counts as well covered."
+        )
         yield Praise("covers well", words)
 
 

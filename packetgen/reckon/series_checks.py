@@ -5,8 +5,8 @@ Whether every design fits the finishing piece is `reckon.figures.complain`'s.
 
 from dataclasses import replace
 
-from packetgen.diagnostics import Place, Problems
-from packetgen.model import DateRule, Occasion, Pattern, Series
+from packetgen.diagnostics import Problems
+from packetgen.model import DateRule, Pattern, Series, ToCome
 from packetgen.reckon.alt_text import model_alt
 from packetgen.reckon.small import only_hinted_at
 
@@ -19,8 +19,8 @@ def complain_of_series(series: Series, problems: Problems) -> None:
     _titles(series, problems)
     _days(series, problems)
     _unused(series, problems)
-    _photographs(series, problems)
     for pattern in series.patterns:
+        _picture(pattern, series, problems)
         _credits(pattern, problems)
         _release(pattern, series, problems)
 
@@ -40,15 +40,14 @@ def _titles(series: Series, problems: Problems) -> None:
 def _days(series: Series, problems: Problems) -> None:
     """Designs with one day hang at the same time, and a reader has room for one. Two rules that fall together
     in some years only, Easter and a day of March, are let be."""
-    designs: list[tuple[Place, str, Occasion]] = [
-        (one.place, one.title, one.occasion) for one in series.patterns
-    ]
-    designs += [(series.place, one.title, one.occasion) for one in series.to_come]
+    designs: tuple[Pattern | ToCome, ...] = (*series.patterns, *series.to_come)
     first: dict[DateRule, str] = {}
-    for place, title, occasion in designs:
-        other = first.setdefault(replace(occasion.rule, said="", whole=""), title)
+    for one in designs:
+        title, rule = one.title, one.occasion.rule
+        other = first.setdefault(replace(rule, said="", whole=""), title)
         if other.casefold() != title.casefold():  # of one title twice is told already
-            problems.add(place, "day-shared", title=title, other=other, said=occasion.rule.said)
+            place = one.occasion.place
+            problems.add(place, "day-shared", title=title, other=other, said=rule.said)
 
 
 def _unused(series: Series, problems: Problems) -> None:
@@ -69,19 +68,13 @@ def _unused(series: Series, problems: Problems) -> None:
             problems.add(piece.place, "paint-unused", piece=piece.name, paint=paint.name)
 
 
-def _photographs(series: Series, problems: Problems) -> None:
-    without = [pattern for pattern in series.patterns if pattern.photo is None]
-    if without:
-        small = "; a small design needs one"
-        problems.add(
-            series.place,
-            "photo-missing",
-            titles=", ".join(of.title for of in without),
-            needed=small if any(map(only_hinted_at, without)) else "",
-        )
-    for pattern in series.patterns:
-        if not pattern.photo_alt:
-            problems.add(pattern.place, "alt-missing", alt=model_alt(pattern, series.finish))
+def _picture(pattern: Pattern, series: Series, problems: Problems) -> None:
+    """Told of each pattern, so that one whose model is not stitched yet can lay it aside for itself."""
+    if pattern.photo is None:
+        needed = "; a small design needs one" if only_hinted_at(pattern) else ""
+        problems.add(pattern.place, "photo-missing", title=pattern.title, needed=needed)
+    if not pattern.photo_alt:
+        problems.add(pattern.place, "alt-missing", alt=model_alt(pattern, series.finish))
 
 
 def _credits(pattern: Pattern, problems: Problems) -> None:

@@ -20,9 +20,7 @@ _SERIES: Mapping[str, tuple[str, ...]] = {
     "": (
         "series-missing",
         "pattern-not-in-order",
-        "photo-missing",
         "to-come-here",
-        "day-shared",
         "foot-long",
         "share-title-small",
     ),
@@ -36,6 +34,7 @@ _SERIES: Mapping[str, tuple[str, ...]] = {
     "reckoning.tail": ("needleful-short",),
     "reckoning.ease": ("ease-order",),
     "pace": ("pace-order",),
+    "to_come[].occasion.on": ("day-shared",),
     "laid_aside[].advice": _ASIDE,
     "notices[].closes": ("closes-early",),
     **{f"look.{when}.{name}": _WORN for when in ("light", "dark") for name in _COLOURS},
@@ -47,10 +46,11 @@ _SERIES: Mapping[str, tuple[str, ...]] = {
 
 _PATTERN: Mapping[str, tuple[str, ...]] = {
     "": (
-        "credit-missing", "alt-missing", "letters-missing", "release-early", "day-shared", "cover-full",
-        "foot-long", "share-title-small",
+        "credit-missing", "photo-missing", "alt-missing", "letters-missing", "release-early",
+        "cover-full", "foot-long", "share-title-small",
     ),
     "title": ("title-twice",),
+    "occasion.on": ("day-shared",),
     "cloths": (
         "name-twice", "coverage-thin", "coverage-crowded", "beads-crowd", "does-not-fit",
         "magnets-no-room", "fit-tight", "cut-wastes",
@@ -86,6 +86,7 @@ _PATTERN: Mapping[str, tuple[str, ...]] = {
         "close-up-rows", "close-up-ragged", "close-up-full", "close-up-block", "close-up-halves",
         "close-up-line", "close-up-over-stitch", "close-up-twice", "mark-unknown",
     ),
+    "credits.photographer": ("photographer-idle",),
     "sold_at": ("not-sold",),
     "given_away": ("given-and-sold",),
     "revisions[].date": ("revisions-order",),
