@@ -72,7 +72,7 @@ def test_the_packet_promises_a_magnet_for_every_corner_only_where_there_is_one()
     together = words(large, small)
     assert "one for every corner" not in together and "There are four at least. All" in together
     assert (
-        "So on Cloth 14 they hold only the middle of the card, 0.94 × 0.80 in (2.4 × 2.0 cm): near its corners "
+        "So they hold only the middle 0.94 × 0.80 in (2.4 × 2.0 cm) of the card on Cloth 14: near its corners "
         "hold it with strips of hooks and loops as well, or with tape that sticks on both sides, so that none lifts."
     ) in together
 
