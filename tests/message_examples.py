@@ -66,6 +66,16 @@ OF_FIGURES = (
     Case("a key with a line too many for the shapes", {PATTERN: ("key:\n", "key:\n" + "".join(f"  {chr(0x4E00 + n)}: {{moss: K4, spool: '12'}}\n" for n in range(206)))}),
     Case("two browns with much the same symbol", {MOSS: ('name: peat, hex: "#6b503a"', 'name: clay, hex: "#a54c34"'), PATTERN: ('spool: "10"}\n  k: {moss: K4, spool: "12"}', 'spool: "10", symbol: three-leaves}\n  k: {moss: K4, spool: "12", symbol: three-dots-up}')}),
     Case("a chart of single stitches", {CHART: "r.b.k.r.b.k.\n............\n" * 4, PATTERN: ("at: 3,2", "at: 4,2")}),
+    Case(
+        "a small design that draws the magnets together",
+        {
+            CHART: "rrbb" + "r" * 41 + "\nrk.." + "r" * 41 + "\n" + ("rkb" * 15 + "\n") * 43,
+            SERIES: ("order: [fern]", "order: [fern, fern-two]"),
+            **_SECOND,
+            f"{FERN}-two/pattern.yaml": TINY[PATTERN].replace("Fern by the Tap", "A Snail").replace("second Sunday of May", "1 June"),
+            f"{FERN}-two/chart.txt": "rrbb" + "r" * 20 + "\nrk.." + "r" * 20 + "\n" + ("rkb" * 8 + "\n") * 22,
+        },
+    ),
     Case("a change that was cut off", {f"_next/{PATTERN}": "title: Fern by the Butt\n"}),
 )  # fmt: skip
 

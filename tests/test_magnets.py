@@ -1,5 +1,6 @@
 """How many magnets hold a design, and where: the same for all designs of a series."""
 
+from dataclasses import replace
 from math import dist, pi
 
 import pytest
@@ -240,9 +241,106 @@ def test_the_design_that_is_in_the_way_is_named_with_its_cloth():
     (said,) = complaints(whole)
     assert said == (
         "tests:1:1: advice: A Hedge on Cloth 14, a card of 6.82 × 0.97 in (17.3 × 2.5 cm), leaves no room for "
-        "4 magnets where all designs have them; make 'inset' smaller or its border wider, or write pairs: 0"
+        "4 magnets where all designs have them; inset: 6 mm would do, or a wider border, or more bare rows round "
+        "it, or write pairs: 0"
     )
     assert FAULTS["magnets-no-room"].level is Level.ADVICE
+
+
+@pytest.mark.parametrize("others", [(), ((60, 60),), ((60, 60), (30, 9))])
+def test_the_inset_that_is_named_gives_it_magnets_and_half_a_millimetre_more_does_not(others):
+    """Tried by making the change, beside none, one that has magnets, and a further one that has none."""
+    strip = pattern(*rows(90, 8), id="strip", title="A Hedge")
+    more = [pattern(*rows(*size), id=f"other-{number}") for number, size in enumerate(others)]
+
+    def with_inset(mm):
+        return series(strip, *more, finish=piece(magnets=Magnets(4, 10.0, 2.0, mm)))
+
+    (said,) = (words for words in complaints(with_inset(18.0)) if "A Hedge" in words)
+    named = float(said.partition("inset: ")[2].partition(" mm would do")[0])
+    assert named < 18 and not series_figures(with_inset(named))[0].without_magnets
+    assert series_figures(with_inset(named + 0.5))[0].without_magnets
+
+
+def test_where_no_smaller_inset_helps_none_is_named():
+    """17 mm of card hold no two magnets of 10 mm side by side; 40 mm of panel no larger card that does."""
+    dot, magnets = pattern(*rows(4, 4)), Magnets(4, 10.0, 2.0, 18.0)
+    (said,) = complaints(series(dot, finish=piece(magnets=magnets)))
+    assert said.endswith(
+        "; make its border wider, or leave more bare rows round it, or write pairs: 0"
+    )
+    (said,) = complaints(series(dot, finish=piece(40, 40, magnets=magnets)))
+    assert said.endswith("; make its border wider, or write pairs: 0")
+
+
+# --- what a small design does to a large one ----------------------------------------------------------
+
+HERON = pattern(*rows(50, 64), title="Heron at the Lock", cloths=(option(14), option(18)))
+MOTH = pattern(*rows(28, 16), id="moth", title="A Moth", cloths=(option(18),))
+
+
+def of_two(*patterns):
+    return series(*patterns, finish=piece(magnets=Magnets(4, 10.0, 2.0, 9.0)))
+
+
+def test_a_design_whose_magnets_stand_in_its_middle_is_named_once_with_the_one_that_draws_them_there():
+    """By hand: the small card is 28 · 25.4 ÷ 18 + 10 = 49.5 by 32.6 mm; 9 mm in from each edge leave
+    31.5 × 14.6 mm; on the large card alone, of 100.7 × 126.1 mm, they would stand 82.7 × 108.1 mm apart."""
+    assert complaints(of_two(HERON, MOTH)) == [
+        "tests:1:1: advice: the shared magnets hold only the middle 1.24 × 0.57 in (3.2 × 1.5 cm) of the card of "
+        "Heron at the Lock; A Moth on Cloth 18 draws them there: make it larger, or give it its own series"
+    ]
+    assert FAULTS["magnets-bunched"].level is Level.ADVICE
+
+
+def narrow_and_low(narrow="Post", low="Hedge"):
+    return (
+        pattern(*rows(*size), id=name, title=name, cloths=(option(14),))
+        for name, size in ((narrow, (16, 64)), (low, (50, 16)))
+    )
+
+
+def test_a_narrow_and_a_low_design_are_both_named():
+    upright, across = narrow_and_low()
+    said = [words for words in complaints(of_two(HERON, upright, across)) if "of Heron" in words]
+    assert len(said) == 1 and said[0].endswith(
+        "Post and Hedge draw them there: make them larger, or give them their own series"
+    )
+
+
+def test_the_advice_stays_short_with_titles_as_authors_give_them():
+    large = replace(HERON, title="Sweet Peas and String")
+    said = complaints(of_two(large, *narrow_and_low("Robin on the Spade", "Foxgloves in the Can")))
+    assert len(said) == 3
+    assert max(len(words.partition(": advice: ")[2]) for words in said) <= 220
+
+
+def test_a_design_can_draw_its_own_magnets_in_with_a_fine_cloth():
+    of = pattern(*rows(50, 50), cloths=(option(14), option(40)))
+    (said,) = complaints(of_two(of))
+    assert said.endswith(
+        "A Sprig on Cloth 40 draws them there: offer no cloth so fine, or leave bare rows round it"
+    )
+
+
+def test_magnets_half_as_far_apart_as_on_the_card_alone_still_hold_its_corners():
+    """By hand: 9 mm in, on a card of 118 mm they stand 100 mm apart alone; 50 mm do, 49 mm do not."""
+    large = card(118, 118)
+    for apart, drawn in ((50, False), (49, True)):
+        plan = magnet_plan([large, card(apart + 18, 100, 20, 9)], Magnets(4, 10, 2, 9))
+        assert plan.apart.width_mm == pytest.approx(apart)
+        assert plan.drawn_in(large) == (drawn, False)
+
+
+@given(wide=st.floats(40, 200), high=st.floats(40, 200), inset=st.floats(5, 12))
+def test_a_card_alone_never_draws_its_own_magnets_in(wide, high, inset):
+    alone = card(wide, high)
+    assert magnet_plan([alone], Magnets(4, 10, 2, inset)).drawn_in(alone) == (False, False)
+
+
+def test_no_magnets_of_the_demo_stand_in_the_middle_only(demo):
+    assert not any(figure.bunched for figure in demo.reckoned[0].figures)
+    assert "magnets-bunched" not in {problem.code for problem in demo.problems}
 
 
 def test_every_design_without_room_is_named():

@@ -1,14 +1,16 @@
 """The packet of a tiny pattern as a golden page, with what an author may get wrong in her prose."""
 
 import re
+from dataclasses import replace
 from io import BytesIO
 
 from PIL import Image
 
 from packetgen.chart.drawing import chart
-from packetgen.model import Corner, Fraction, Knot, Line, Stitch
+from packetgen.model import Corner, Fraction, Knot, Line, Magnets, Stitch
 from packetgen.pipeline.packets import papers
 from packetgen.reckon.figures import figures
+from packetgen.reckon.series_magnets import series_figures
 from packetgen.render.chart_paint import painted
 from packetgen.render.packet import packet
 from packetgen.render.prose import prose
@@ -76,6 +78,28 @@ def test_a_design_too_small_for_magnets_is_held_otherwise():
     assert "On Cloth 14 the card is too small for the magnets" in large
     assert "4 steel washers" in large and "Template: magnets on the panel" in large
     assert "B has no room for them." in large
+
+
+def test_the_packet_promises_a_magnet_for_every_corner_only_where_there_is_one():
+    """By hand: 50 · 25.4 ÷ 40 + 10 − 18 = 23.8 mm of its fine cloth, and 20 · 25.4 ÷ 18 + 10 − 18 = 20.2 mm of
+    the small design; on the fine cloth alone they would stand 23.8 × 32.6 mm apart, on the coarse one 82.7 × 108.1."""
+    large = pattern(*["m" * 50] * 64, cloths=(option(14), option(40)))
+    small = pattern(*["m" * 28] * 20, id="moth", title="A Moth", cloths=(option(18),))
+    finish = piece(magnets=Magnets(4, 10.0, 2.0, 9.0))
+
+    def words(*patterns):
+        whole = series(*patterns, finish=finish)
+        html = packet(whole, series_figures(whole)[0], b"cover", environment()).html
+        return " ".join(re.sub(r"<[^>]*>", "", html).split())
+
+    corners = "There are four at least, one for every corner, so that none lifts or swings. All"
+    assert corners in words(replace(large, cloths=(option(14),)))
+    together = words(large, small)
+    assert "one for every corner" not in together and "There are four at least. All" in together
+    assert (
+        "So they hold only the middle 0.94 × 0.80 in (2.4 × 2.0 cm) of the card on Cloth 14: near its corners "
+        "hold it with strips of hooks and loops as well, or with tape that sticks on both sides, so that none lifts."
+    ) in together
 
 
 def test_only_the_stitches_of_the_chart_are_explained():

@@ -307,6 +307,7 @@ def test_a_series_is_praised_for_what_all_its_patterns_have():
     assert "nothing listed for nothing" not in shorts(one, other, codes=("designer-idle",))
     assert "one set of magnets for all" in shorts(one, other)
     assert "one set of magnets for all" not in shorts(one, other, codes=("magnets-no-room",))
+    assert "one set of magnets for all" not in shorts(one, other, codes=("magnets-bunched",))
 
 
 def test_what_is_advised_is_never_praised(tmp_path):

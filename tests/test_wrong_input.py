@@ -83,6 +83,7 @@ FOUND_AFTER_LOADING = {
     "beads-crowd",
     "alone-counted",
     "magnets-no-room",  # in test_magnets
+    "magnets-bunched",
     # in test_series_checks
     "title-twice",
     "to-come-here",

@@ -69,7 +69,12 @@ FIGURES: dict[str, Fault] = {
     "magnets-no-room": Fault(
         "{title} on {cloth}, a card of {inches} ({centimetres}), leaves no room for {pairs} magnets "
         "where all designs have them",
-        "make 'inset' smaller or its border wider, or write pairs: 0",
+        "{mend}, or write pairs: 0",
+        Level.ADVICE,
+    ),
+    "magnets-bunched": Fault(
+        "the shared magnets hold only the middle {inches} ({centimetres}) of the card of {title}",
+        "{by} them there: {mend}",
         Level.ADVICE,
     ),
     # a series as a whole (found by reckon)

@@ -53,7 +53,14 @@ WHY_FIGURES: dict[str, Why] = {
     ),
     "magnets-no-room": Why(
         "All designs of a series have their magnets at the same places, and on this card they do not fit.",
-        "Make inset smaller, the border wider, or take fewer magnets.",
+        "Make inset smaller, the border wider, or take fewer magnets. Bare rows round the design make its card larger too.",
+    ),
+    "magnets-bunched": Why(
+        "One painted piece takes all designs of a series, so its magnets stand where they lie in the smallest card "
+        "too. On a much larger card they then stand close together, less than half as far apart as on "
+        "that card alone, and its corners may lift. Its packet says what holds them besides.",
+        "Make the small design larger, on a coarser cloth or with bare rows round it, or give it a series and a "
+        "piece of its own; or lay the advice aside with laid_aside in pattern.yaml.",
     ),
     "title-twice": Why(
         "Two patterns have the same title, so readers and shops would take one for the other.",

@@ -94,6 +94,11 @@ class Figures:
         return tuple(on for on in self.cloths if self.magnets.serves(on.card))
 
     @property
+    def bunched(self) -> tuple[OnCloth, ...]:
+        """Those of them on which the magnets hold the middle of the card and not its corners."""
+        return tuple(on for on in self.by_magnets if any(self.magnets.drawn_in(on.card)))
+
+    @property
     def without_magnets(self) -> tuple[OnCloth, ...]:
         """Those on which it fits the panel and has no room for the magnets; none where none are wanted."""
         return tuple(

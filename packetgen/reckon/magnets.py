@@ -12,6 +12,7 @@ from math import ceil, dist
 
 from packetgen.model import Magnets, Point
 from packetgen.reckon.fit import Fit
+from packetgen.reckon.sizes import Size
 
 # One at every corner, so that no corner lifts and nothing swings: common practice, no source.
 FEWEST = 4
@@ -20,6 +21,9 @@ FEWEST = 4
 THROUGH_CLOTH, AGAINST_SLIDING = 0.4, 0.2
 # Between the rims of two magnets, so that they neither touch nor snap together: from memory.
 APART_MM = 2.0
+# Of what the magnets of a card alone would stand apart: with less, in width or height, they hold its middle
+# and not its corners. Our own choice.
+SPREAD = 0.5
 _DUST = 1e-9
 
 
@@ -78,6 +82,22 @@ class MagnetPlan:
         return min(inside) >= inset
 
     @property
+    def apart(self) -> Size:
+        """How wide and how high the outermost magnets stand apart, from middle to middle."""
+        return Size(self.last_mm[0] - self.first_mm[0], self.last_mm[1] - self.first_mm[1])
+
+    def drawn_in(self, card: Card) -> tuple[bool, bool]:
+        """Whether they stand so close together, in width and in height, that they hold the middle of a card
+        that they serve and not its corners (`SPREAD`)."""
+        alone = Size(card.right_mm - card.left_mm, card.bottom_mm - card.top_mm).grown(
+            -self.inset_mm
+        )
+        return (
+            self.apart.width_mm < SPREAD * alone.width_mm - _DUST,
+            self.apart.height_mm < SPREAD * alone.height_mm - _DUST,
+        )
+
+    @property
     def centres_mm(self) -> tuple[Point, ...]:
         (left, top), (right, bottom) = self.first_mm, self.last_mm
         return tuple(
@@ -90,7 +110,7 @@ def magnet_plan(cards: Sequence[Card], magnets: Magnets) -> MagnetPlan:
     """The places that serve all of `cards`. Without cards, or where the author wants no magnets, none."""
     if not cards:
         return MagnetPlan(*pairs_for(0.0, magnets), 0.0, (0.0, 0.0), (0.0, 0.0), ())
-    common, inset = _in_common(*cards), magnets.inset_mm
+    common, inset = in_common(*cards), magnets.inset_mm
     heaviest_g = common.weight_g
     pairs, by_weight = pairs_for(heaviest_g, magnets)
     first = common.left_mm + inset, common.top_mm + inset
@@ -112,11 +132,11 @@ def plan_for_most(cards: Sequence[Card], magnets: Magnets) -> MagnetPlan:
     for card in sorted(cards, key=_size_mm2, reverse=True):
         found = magnet_plan((*kept, card), magnets)
         if found.spots:
-            plan, kept = found, (_in_common(*kept, card),)
+            plan, kept = found, (in_common(*kept, card),)
     return plan
 
 
-def _in_common(*cards: Card) -> Card:
+def in_common(*cards: Card) -> Card:
     """What all of them cover, as heavy as the heaviest."""
     return Card(
         max(card.left_mm for card in cards),

@@ -24,6 +24,7 @@ from packetgen.units import from_to
 _WELL_USED, _BEST_CONTRAST = 0.85, 7.0
 _OF_CONVERSIONS = {"conversion-collides", "conversion-far", "match-too-few"}
 _OF_COVER = {"coverage-thin", "coverage-crowded", "beads-crowd"}
+_OF_MAGNETS = {"magnets-no-room", "magnets-bunched"}
 _FOR_NOTHING = {"thread-set-unused", "designer-idle", "paint-unused"}
 
 
@@ -203,7 +204,7 @@ def _of_all(series: Series) -> Iterator[Praise]:
 def _magnets(
     figures: tuple[Figures, ...], series: Series, codes: Collection[str]
 ) -> Iterator[Praise]:
-    if len(figures) > 1 and series.finish.magnets.pairs and "magnets-no-room" not in codes:
+    if len(figures) > 1 and series.finish.magnets.pairs and not _OF_MAGNETS & set(codes):
         words = f"All {len(figures)} designs hang on the same magnets, on every cloth."
         yield Praise("one set of magnets for all", words)
 

@@ -1,12 +1,20 @@
-"""The magnets of a whole series, and which of its designs have no room for them."""
+"""The magnets of a whole series, which of its designs have no room for them, and which they hold badly."""
 
+from collections.abc import Iterator
 from dataclasses import replace
+from functools import cached_property
+from math import floor
 
 from packetgen.diagnostics import Problems
-from packetgen.model import Series
-from packetgen.reckon.figures import Figures, cards_on_panel, figures
-from packetgen.reckon.magnets import Card, plan_for_most
-from packetgen.units import size_centimetres, size_inches
+from packetgen.model import Magnets, Series
+from packetgen.nouns import listed
+from packetgen.reckon.figures import Figures, OnCloth, cards_on_panel, figures
+from packetgen.reckon.fit import room_for
+from packetgen.reckon.magnets import Card, MagnetPlan, in_common, magnet_plan, plan_for_most
+from packetgen.units import plain, size_centimetres, size_inches
+
+# Insets are tried, and named, in such steps.
+_STEP_MM = 0.5
 
 
 def series_figures(series: Series) -> tuple[Figures, ...]:
@@ -15,17 +23,25 @@ def series_figures(series: Series) -> tuple[Figures, ...]:
         figures(pattern, series.finish, series.pace, series.assumptions)
         for pattern in series.patterns
     )
-    cards = tuple(card for figure in alone for card in cards_on_panel(figure.cloths))
-    plan = plan_for_most(cards, series.finish.magnets)
+    plan = plan_for_most(_cards(alone), series.finish.magnets)
     return tuple(replace(figure, magnets=plan) for figure in alone)
 
 
 def complain_of_magnets(
     all_figures: tuple[Figures, ...], series: Series, problems: Problems
 ) -> None:
-    """Name every design on the first cloth of each size on which its card has no room for the magnets."""
+    """Name every design on the first cloth of each size on which its card has no room for the magnets, and
+    once every design that they hold in the middle only."""
     if not series.finish.magnets.pairs:
         return
+    _complain_of_no_room(all_figures, series, problems)
+    _complain_of_bunched(all_figures, problems)
+
+
+def _complain_of_no_room(
+    all_figures: tuple[Figures, ...], series: Series, problems: Problems
+) -> None:
+    insets = _Insets(all_figures, series.finish.magnets)
     told: set[tuple[str, Card]] = set()
     for figure in all_figures:
         for on in figure.without_magnets:
@@ -33,6 +49,7 @@ def complain_of_magnets(
                 continue
             told.add(key)
             size = on.mounting.card
+            by_rows = _helped_by_rows(on, figure, series)
             problems.add(
                 on.option.place,
                 "magnets-no-room",
@@ -41,4 +58,104 @@ def complain_of_magnets(
                 inches=size_inches(size.width_mm, size.height_mm),
                 centimetres=size_centimetres(size.width_mm, size.height_mm),
                 pairs=figure.magnets.pairs,
+                mend=_more_room(insets.that_serves(on.card), by_rows),
             )
+
+
+def _more_room(inset_mm: float | None, by_rows: bool) -> str:
+    if inset_mm is None:
+        rows = ", or leave more bare rows round it" if by_rows else ""
+        return f"make its border wider{rows}"
+    rows = ", or more bare rows round it" if by_rows else ""
+    return f"inset: {plain(inset_mm)} mm would do, or a wider border{rows}"
+
+
+def _helped_by_rows(on: OnCloth, figure: Figures, series: Series) -> bool:
+    """Whether a larger chart has room: one that covers the card of a design that has, or, where none has, the
+    largest that the panel takes."""
+    if figure.magnets.spots:
+        return True
+    border_mm = series.finish.border_mm
+    wide, high = (
+        stitches * on.cell_mm + 2 * border_mm
+        for stitches in room_for(on.fit, on.cell_mm, series.finish)
+    )
+    largest = Card(0, 0, wide, high, on.card.weight_g)
+    return bool(magnet_plan((largest,), series.finish.magnets).spots)
+
+
+class _Insets:
+    """The insets with which cards that are left out would have magnets, beside all that have them now."""
+
+    def __init__(self, all_figures: tuple[Figures, ...], magnets: Magnets) -> None:
+        self._magnets, self._cards = magnets, _cards(all_figures)
+        self._served = tuple(on.card for figure in all_figures for on in figure.by_magnets)
+        self._plans: dict[float, MagnetPlan] = {}
+
+    def that_serves(self, card: Card) -> float | None:
+        """The largest below the author's own; None where no smaller one helps."""
+        return next((mm for mm in self._smaller() if self._serves(mm, card)), None)
+
+    @cached_property
+    def _shared(self) -> tuple[Card, ...]:
+        return (in_common(*self._served),) if self._served else ()
+
+    def _smaller(self) -> Iterator[float]:
+        """From the largest to the least with which a magnet still lies wholly on its card."""
+        step = floor(self._magnets.inset_mm / _STEP_MM)
+        while step * _STEP_MM >= self._magnets.diameter_mm / 2:
+            if step * _STEP_MM < self._magnets.inset_mm:
+                yield step * _STEP_MM
+            step -= 1
+
+    def _serves(self, inset_mm: float, card: Card) -> bool:
+        magnets = replace(self._magnets, inset_mm=inset_mm)
+        if not magnet_plan((*self._shared, card), magnets).spots:
+            return False
+        if inset_mm not in self._plans:
+            self._plans[inset_mm] = plan_for_most(self._cards, magnets)
+        plan = self._plans[inset_mm]
+        return all(map(plan.serves, (*self._shared, card)))
+
+
+def _complain_of_bunched(all_figures: tuple[Figures, ...], problems: Problems) -> None:
+    """On the cloth on which the card is largest, with the narrowest and the lowest card of all."""
+    held = [(figure.pattern, on) for figure in all_figures for on in figure.by_magnets]
+    for figure in all_figures:
+        if not figure.bunched:
+            continue
+        worst = max(figure.bunched, key=_area_mm2)
+        apart, (in_width, in_height) = figure.magnets.apart, figure.magnets.drawn_in(worst.card)
+        small = [
+            *([min(held, key=lambda one: one[1].mounting.card.width_mm)] if in_width else []),
+            *([min(held, key=lambda one: one[1].mounting.card.height_mm)] if in_height else []),
+        ]
+        by = tuple(dict.fromkeys(of.title for of, _ in small))
+        if len(by) == 1:
+            by = (f"{by[0]} on {small[0][1].option.cloth.name}",)
+        others = any(of.id != figure.pattern.id for of, _ in small)
+        problems.add(
+            worst.option.place,
+            "magnets-bunched",
+            title=figure.pattern.title,
+            inches=size_inches(apart.width_mm, apart.height_mm),
+            centimetres=size_centimetres(apart.width_mm, apart.height_mm),
+            by=f"{listed(by)} {'draw' if len(by) > 1 else 'draws'}",
+            mend=_less_bunched(len(by) > 1, others),
+        )
+
+
+def _less_bunched(by_two: bool, others: bool) -> str:
+    if not others:
+        return "offer no cloth so fine, or leave bare rows round it"
+    if by_two:
+        return "make them larger, or give them their own series"
+    return "make it larger, or give it its own series"
+
+
+def _area_mm2(on: OnCloth) -> float:
+    return on.mounting.card.width_mm * on.mounting.card.height_mm
+
+
+def _cards(all_figures: tuple[Figures, ...]) -> tuple[Card, ...]:
+    return tuple(card for figure in all_figures for card in cards_on_panel(figure.cloths))

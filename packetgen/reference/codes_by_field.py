@@ -53,7 +53,7 @@ _PATTERN: Mapping[str, tuple[str, ...]] = {
     "occasion.on": ("day-shared",),
     "cloths": (
         "name-twice", "coverage-thin", "coverage-crowded", "beads-crowd", "does-not-fit",
-        "magnets-no-room", "fit-tight", "cut-wastes",
+        "magnets-no-room", "magnets-bunched", "fit-tight", "cut-wastes",
     ),
     "cloths[].colour": ("colour-unknown",),
     "thread_sets": ("name-twice",),

@@ -14,7 +14,7 @@ from packetgen.chart.mounting_templates import (
 from packetgen.model import FinishingPiece, Outline, Series
 from packetgen.nouns import listed
 from packetgen.reckon.figures import Figures
-from packetgen.reckon.outline import bounds, covers
+from packetgen.reckon.outline import area_mm2, bounds, covers, perimeter_mm
 from packetgen.units import centimetres, inches
 
 # A template that takes more pages is left out: nobody joins so many sheets to within a hair.
@@ -22,6 +22,8 @@ MOST_PAGES = 9
 CHECK_NAME = "check-square.svg"
 # What stands beside the check square in letters of the usual size, below its two lines on printing.
 _LETTERS_A_LINE, _LINES = 88, 7
+# Less than this is not printed.
+_SAME_MM = 0.05
 
 
 @dataclass(frozen=True)
@@ -141,14 +143,24 @@ def _where(piece: FinishingPiece) -> str:
     for part in piece.parts:
         outline: Outline = tuple((x + part.at_mm[0], y + part.at_mm[1]) for x, y in part.outline)
         if covers(outline, piece.panel):
+            if area_mm2(outline) - area_mm2(piece.panel) < _SAME_MM * perimeter_mm(outline):
+                return f" Its edges are those of the {part.name}."
             edges = bounds(outline)
-            if edges == (left, top, right, bottom):
-                return f" It is the whole of the {part.name}."
-            return (
-                f" On the {part.name} it lies {_both(left - edges[0])} from the left edge, "
-                f"{_both(edges[2] - right)} from the right, {_both(top - edges[1])} from the top and "
-                f"{_both(edges[3] - bottom)} from the foot."
+            away = {
+                "left edge": left - edges[0],
+                "right edge": edges[2] - right,
+                "top": top - edges[1],
+                "foot": edges[3] - bottom,
+            }
+            reached = tuple(f"the {side}" for side, mm in away.items() if mm < _SAME_MM)
+            lies = tuple(
+                f"{_both(mm)} from the {side}" for side, mm in away.items() if mm >= _SAME_MM
             )
+            said = (
+                f"reaches {listed(reached)}" if reached else "",
+                f"lies {listed(lies)}" if lies else "",
+            )
+            return f" On the {part.name} it {' and '.join(filter(None, said))}."
     return ""
 
 

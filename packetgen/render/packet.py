@@ -141,6 +141,7 @@ def packet(series: Series, figures: Figures, cover_jpeg: bytes, env: Environment
         full_size=templates,
         magnet_table=magnet_table(figures, series.finish),
         without_magnets=listed(tuple(cloth_said(on.option) for on in figures.without_magnets)),
+        bunched=listed(tuple(cloth_said(on.option) for on in figures.bunched)),
         corner=corner_cut(series.finish),
         seam_mm=SEAM_MM,
         trim_corner_mm=trim_corner_mm(series.finish.trim),
