@@ -6,6 +6,8 @@ The only module of the load layer that knows the picture library.
 import io
 import warnings
 from collections import Counter
+from collections.abc import Iterator
+from contextlib import contextmanager
 
 from PIL import Image, ImageFile
 
@@ -96,10 +98,9 @@ def _open(
 ) -> Image.Image | None:
     """The picture with its size known, and nothing decoded yet."""
     try:
-        with warnings.catch_warnings():
-            warnings.simplefilter(
-                "ignore"
-            )  # the size is judged by the caller, in an author's words
+        with _whole(), warnings.catch_warnings():
+            # The size is judged by the caller, in an author's words.
+            warnings.simplefilter("ignore")
             return Image.open(io.BytesIO(data), formats=[_kind(path)])
     except Image.DecompressionBombError:
         problems.add(Place(path), "picture-large", limit=most // 1_000_000)
@@ -109,17 +110,24 @@ def _open(
 
 
 def _decodes(picture: Image.Image, path: str, problems: Problems) -> bool:
-    # The PDF engine, once loaded, lets every reader in the process be content with half a picture.
-    content_with_half = ImageFile.LOAD_TRUNCATED_IMAGES
-    ImageFile.LOAD_TRUNCATED_IMAGES = False
     try:
-        picture.load()
+        with _whole():
+            picture.load()
     except Exception:  # as above
         problems.add(Place(path), "picture-unreadable", kind=_kind(path))
         return False
+    return True
+
+
+@contextmanager
+def _whole() -> Iterator[None]:
+    """The PDF engine, once loaded, lets every reader in the process be content with half a picture."""
+    content_with_half = ImageFile.LOAD_TRUNCATED_IMAGES
+    ImageFile.LOAD_TRUNCATED_IMAGES = False
+    try:
+        yield
     finally:
         ImageFile.LOAD_TRUNCATED_IMAGES = content_with_half
-    return True
 
 
 def _kind(path: str) -> str:

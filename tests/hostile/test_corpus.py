@@ -8,7 +8,7 @@ from functools import cache
 from pathlib import Path
 
 import pytest
-from PIL import Image
+from PIL import Image, ImageFile
 
 from packetgen.digest import afresh
 from packetgen.pipeline import Proof, proof, public_files
@@ -47,8 +47,12 @@ def test_the_corpus_is_large_and_each_case_is_named_once():
 
 
 @pytest.mark.parametrize("case", CASES, ids=lambda case: case.slip)
-def test_a_hostile_folder_is_told_of_or_comes_to_a_safe_output(case, folders, loaded_once):
+def test_a_hostile_folder_is_told_of_or_comes_to_a_safe_output(
+    case, folders, loaded_once, monkeypatch
+):
     """Exactly the faults that the case names, in fair time; where there are none the pages do no harm."""
+    # As it is in a process that has loaded the PDF engine.
+    monkeypatch.setattr(ImageFile, "LOAD_TRUNCATED_IMAGES", True)
     content, *_ = written(case, folders)
     begun = time.process_time()
     with guarded(*folders):
