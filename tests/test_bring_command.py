@@ -311,8 +311,30 @@ def test_faults_that_stood_there_before_are_no_hindrance(desk):
     (desk / "content" / FERN / "story.md").write_text("")
     (desk / "design.png").write_bytes(picture([[LEAF]]))
     said = run("design.png", "--pattern", "fern", "--replace", "--drop-lines").stdout
-    assert "1 thing to mend stood there before" in said
+    assert "1 thing to mend stood there before, in fern/story.md: see packetgen proof." in said
     assert rows(desk / "content" / CHART) == ["f"]
+
+
+@pytest.mark.parametrize(
+    ("more", "where"),
+    [
+        (
+            ("stitching.md",),
+            "2 things to mend stood there before, in fern/stitching.md and fern/story.md:",
+        ),
+        (
+            ("stitching.md", "../welcome.md", "../../../threads/more.yaml"),
+            "and 1 more file: see packetgen proof.",
+        ),
+    ],
+)
+def test_the_files_are_named_in_which_faults_stood_before(desk, more, where):
+    folder = desk / "content" / FERN
+    for name in ("story.md", *more):
+        (folder / name).write_text("")
+    (desk / "design.png").write_bytes(picture([[LEAF]]))
+    said = run("design.png", "--pattern", "fern", "--replace", "--drop-lines").stdout
+    assert where in said
 
 
 # --- into a new folder ---
