@@ -82,6 +82,7 @@ DOORS = {
         "bring.pixel_chart",
         "bring.reading",
         "bring.speckles",
+        "bring.together",
         "bring.written",
         "reckon.patches",
         "render.picture_file",

@@ -311,8 +311,30 @@ def test_faults_that_stood_there_before_are_no_hindrance(desk):
     (desk / "content" / FERN / "story.md").write_text("")
     (desk / "design.png").write_bytes(picture([[LEAF]]))
     said = run("design.png", "--pattern", "fern", "--replace", "--drop-lines").stdout
-    assert "1 thing to mend stood there before" in said
+    assert "1 thing to mend stood there before, in fern/story.md: see packetgen proof." in said
     assert rows(desk / "content" / CHART) == ["f"]
+
+
+@pytest.mark.parametrize(
+    ("more", "where"),
+    [
+        (
+            ("stitching.md",),
+            "2 things to mend stood there before, in fern/stitching.md and fern/story.md:",
+        ),
+        (
+            ("stitching.md", "../welcome.md", "../../../threads/more.yaml"),
+            "and 1 more file: see packetgen proof.",
+        ),
+    ],
+)
+def test_the_files_are_named_in_which_faults_stood_before(desk, more, where):
+    folder = desk / "content" / FERN
+    for name in ("story.md", *more):
+        (folder / name).write_text("")
+    (desk / "design.png").write_bytes(picture([[LEAF]]))
+    said = run("design.png", "--pattern", "fern", "--replace", "--drop-lines").stdout
+    assert where in said
 
 
 # --- into a new folder ---
@@ -590,6 +612,43 @@ def _photograph(path: Path, size: tuple[int, int] = (90, 60), turned: bool = Fal
     Image.fromarray(rgb).save(path, "JPEG", exif=exif)
 
 
+@pytest.mark.parametrize(
+    ("cell", "quality", "may_be_wrong"),
+    [("12", 95, 0), ("12", 75, 0), ("7.5", 95, 0), ("7.5", 75, 12)],
+)
+def test_a_jpeg_of_a_drawn_chart_is_read_where_its_author_says_how_large_a_stitch_is(
+    desk, cell, quality, may_be_wrong
+):
+    """None of 560 squares is lost; few with much loss where a stitch is no whole number of pixels (seen: 8)."""
+    drawn = np.array([tuple(one) for one in (*RGB, (255, 255, 255))], np.uint8)
+    cells = np.random.default_rng(3).integers(0, 4, (10, 14)).repeat(2, 0).repeat(2, 1)
+    size = round(28 * float(cell)), round(20 * float(cell))
+    larger = Image.fromarray(drawn[cells]).resize(size, Image.Resampling.NEAREST)
+    larger.save(desk / "chart.jpg", "JPEG", quality=quality)
+    asked = ("--cell", cell, "--bare", "#ffffff")
+    said = run("chart.jpg", "--threads", "moss", *asked, "--into", "new").stdout
+    assert f"a stitch is {cell} px wide, as you say" in said
+    got = np.array([list(row) for row in rows(desk / "new/chart.txt")])
+    assert (got != np.array(list("bpf."))[cells]).sum() <= may_be_wrong
+
+
+def test_what_is_for_charts_is_refused_for_photographs_with_the_way_that_there_is(desk):
+    _photograph(desk / "photo.jpg")
+    for more in (("--bare", "#ffffff"), ("--trim",), ("--cell", "12")):
+        said = run("photo.jpg", "--threads", "moss", "--wide", "50", *more, code=2).stderr
+        assert "make clear in an image editor, and save it as PNG, which --wide reads too" in said
+
+
+def test_what_is_clear_in_a_photograph_is_bare_cloth(desk):
+    """The way that its author is told of."""
+    rgba = np.full((60, 90, 4), 255, np.uint8)
+    rgba[:, :, :3] = tuple(RGB[0])
+    rgba[:, 45:] = 0
+    (desk / "photo.png").write_bytes(_as_png(Image.fromarray(rgba)))
+    run("photo.png", "--threads", "moss", "--wide", "6", "--into", "new")
+    assert rows(desk / "new/chart.txt") == ["bbb..."] * 4
+
+
 @pytest.mark.parametrize("turned", [False, True])
 def test_a_photograph_becomes_as_wide_as_was_asked_and_stands_upright(desk, turned):
     _photograph(desk / "photo.jpg", turned=turned)
@@ -705,7 +764,8 @@ def test_a_photograph_needs_a_width_that_can_be(desk):
     _photograph(desk / "photo.jpg", (10, 90))
     assert wrong(desk, "photo.jpg") == [
         "./photo.jpg:1:1: a JPEG is read as a photograph, and nobody has said how wide it shall become; "
-        "say how many stitches, --wide 100; for a chart save the picture as PNG [bring-photo-wide]"
+        "say how many stitches, --wide 100; or of a drawn chart how many pixels wide a stitch is, --cell 12, "
+        "better yet saved as PNG [bring-photo-wide]"
     ]
     assert wrong(desk, "photo.jpg", "--wide", "300") == [
         "./photo.jpg:1:1: 300 stitches wide, the picture becomes 2700 high; 1000 is the most; give --wide 111 or less "

@@ -11,6 +11,7 @@ from packetgen.bring.drawing import Cells, Drawing, Wish, hex_of
 from packetgen.bring.key_text import KnownLine
 from packetgen.bring.marks import marks_for
 from packetgen.bring.speckles import alone, tidied
+from packetgen.bring.together import Together, together
 from packetgen.model import BARE, Colour, Stitch
 from packetgen.shape_names import SHAPE_NAMES
 
@@ -31,14 +32,6 @@ class Entry:
     kept: bool  # whether the pattern's key had it
 
 
-@dataclass(frozen=True)
-class Together:
-    """Colours of the drawing (with their stitches) that have one and the same thread as their nearest."""
-
-    colour: Colour
-    of: tuple[tuple[str, int], ...]
-
-
 @dataclass(frozen=True, eq=False)
 class Brought:
     rows: tuple[str, ...]
@@ -49,6 +42,7 @@ class Brought:
     largest: float
     merges: tuple[Merge, ...]
     together: tuple[Together, ...]
+    soft_squares: int  # whose colour is a shade along a soft edge, told nowhere else
     tidied: tuple[Merge, ...]
     alone: int  # stitches that stand alone now
     could_tidy: tuple[int, ...]  # of them, how many would go within each of TIDY_HINTS
@@ -107,6 +101,7 @@ def bring(
     differences = _differences(drawing, cells, labs)
     final = renumbered[cells]
     left = alone(cells)
+    fallen, soft_squares = together(drawing, card, held, choice)
     return Brought(
         rows=tuple("".join(row) for row in signs[final]),
         entries=entries,
@@ -115,7 +110,8 @@ def bring(
         mean=float(differences.mean()),
         largest=float(differences.max()),
         merges=choice.merges,
-        together=_together(drawing, card, held, choice),
+        together=fallen,
+        soft_squares=soft_squares,
         tidied=tuple(
             Merge(slots[a - 1].colour, slots[b - 1].colour, number, float(gaps[a, b]))
             for (a, b), number in sorted(went.items(), key=lambda one: (-one[1], one[0]))
@@ -276,22 +272,3 @@ def _as_wished(drawing: Drawing, cells: Cells, entries: tuple[Entry, ...]) -> bo
     wished = np.array(["", *(drawing.wishes[n].mark for n in range(1, len(drawing.colours) + 1))])
     got = np.array(["", *(entry.mark for entry in entries)])
     return bool((wished[drawing.cells] == got[cells]).all())
-
-
-def _together(
-    drawing: Drawing, card: Sequence[Colour], held: dict[int, KnownLine], choice: Choice
-) -> tuple[Together, ...]:
-    if drawing.photograph:
-        return ()
-    counts = drawing.counts()
-    groups: dict[tuple[int, Stitch], list[tuple[str, int]]] = {}
-    for n, place in enumerate(choice.nearest.tolist(), 1):
-        if n not in held and counts[n]:
-            stitch = drawing.wishes.get(n, Wish()).stitch
-            said = hex_of(drawing.colours[n - 1])
-            groups.setdefault((place, stitch), []).append((said, int(counts[n])))
-    return tuple(
-        Together(card[place], tuple(sorted(of, key=lambda one: -one[1])))
-        for (place, _), of in groups.items()
-        if len(of) > 1
-    )

@@ -48,7 +48,8 @@ def read_design(
 ) -> Source | None:
     """The design in the file `name`; None where it cannot be read, with the reasons in `problems`.
 
-    With `wide` a picture is a photograph, to be reduced to so many stitches.
+    With `wide` a picture is a photograph, to be reduced to so many stitches. A JPEG is a drawn chart only
+    where the author says how large a stitch is: what JPEG blurs would be found too seldom.
     """
     ending = PurePath(name).suffix.lower()
     if ending in (".csv", ".txt"):
@@ -66,7 +67,7 @@ def read_design(
     if ending != ".png" and ending not in _PHOTOGRAPHS:
         problems.add(Place(name), "bring-kind", name=said(name))
         return None
-    if ending in _PHOTOGRAPHS and wide is None:
+    if ending in _PHOTOGRAPHS and wide is None and how.cell_px is None:
         problems.add(Place(name), "bring-photo-wide")
         return None
     data = folder.picture(name)

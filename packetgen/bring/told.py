@@ -4,8 +4,9 @@ import re
 from collections.abc import Iterator, Sequence
 from textwrap import wrap
 
-from packetgen.bring.brought import TIDY_HINTS, Brought, Together
+from packetgen.bring.brought import TIDY_HINTS, Brought
 from packetgen.bring.choosing import Merge
+from packetgen.bring.together import Together
 from packetgen.model import Colour, Stitch
 from packetgen.nouns import counted
 from packetgen.reckon.colour import FAR, in_words
@@ -69,6 +70,11 @@ def _remarks(found: Brought) -> Iterator[str]:
     if len(found.together) > _MOST_NAMED:
         yield from _said(
             f"And {counted(len(found.together) - _MOST_NAMED, 'more thread')} like that."
+        )
+    if found.soft_squares:
+        yield from _said(
+            "Shades along soft edges are counted with the colour beside them: "
+            f"{found.soft_squares:,} {'square' if found.soft_squares == 1 else 'squares'}."
         )
     yield from _merged("To keep to the number of colours", found.merges)
     yield from _merged("Stitches that stood alone took a neighbour's colour", found.tidied)

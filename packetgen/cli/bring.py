@@ -130,7 +130,7 @@ def bring_command(
     FILE is a PNG (one pixel a stitch, or enlarged: the size of a stitch is found; clear
     pixels are bare cloth), a table (.csv, one field a stitch: a colour as #6b503a, a
     number of the card, or a code of your own), a grid of signs (.txt), or a photograph
-    (JPEG, or a PNG with --wide).
+    (JPEG or PNG, with --wide). A JPEG of a drawn chart needs --cell.
 
     \b
     Each colour gets the nearest thread of one card, and you are told how near it is.
@@ -155,7 +155,9 @@ def bring_command(
         raise click.UsageError("--pattern and --into: give one of the two")
     if wide is not None and (cell is not None or bare or trim):
         raise click.UsageError(
-            "--cell, --bare and --trim are for charts, and --wide says that it is a photograph"
+            "--cell, --bare and --trim are for drawn charts, and --wide says that it is a photograph: leave out "
+            "one or the other; what of a photograph shall be bare cloth, make clear in an image editor, and "
+            "save it as PNG, which --wide reads too"
         )
     written = file.suffix.lower() in (".csv", ".txt")
     if (cell is not None and written) or (headings is not None and file.suffix.lower() != ".csv"):

@@ -1,5 +1,6 @@
 """What `packetgen bring` writes where it belongs, and how it tells of it."""
 
+from collections.abc import Sequence
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -8,13 +9,16 @@ import click
 from packetgen.cli.common import content_words, nothing_written, say_problems
 from packetgen.cli.ending import CONTENT_WRONG
 from packetgen.cli.saying import say
-from packetgen.nouns import counted
+from packetgen.nouns import counted, listed
 
 if TYPE_CHECKING:
     from packetgen.bring.brought import Brought
+    from packetgen.diagnostics import Problem
     from packetgen.model import ThreadCard
     from packetgen.pipeline.bringing import Planned
     from packetgen.pipeline.pattern_folder import PatternFolder
+
+_MOST_FILES = 3  # that are named; proof names all
 
 
 def planned_at(
@@ -74,9 +78,17 @@ def carry_out(planned: "Planned", pattern_name: str | None, content_folder: Path
         raise SystemExit(CONTENT_WRONG)
     if written.faults_before:
         say(
-            f"{counted(written.faults_before, 'thing')} to mend stood there before: see packetgen "
-            f"proof{content_words(content_folder)}."
+            f"{counted(len(written.faults_before), 'thing')} to mend stood there before, in "
+            f"{_files(written.faults_before)}: see packetgen proof{content_words(content_folder)}."
         )
     if pattern_name is not None:
         of = content_words(content_folder)
         say(f"Next: packetgen proof{of}, then packetgen preview --open{of}")
+
+
+def _files(faults: "Sequence[Problem]") -> str:
+    """The files in which they stand, each with its folder: 'fern/pattern.yaml and threads/moss.yaml'."""
+    paths = dict.fromkeys(fault.place.path for fault in faults)
+    names = ["/".join(path.split("/")[-2:]) or "the content folder itself" for path in paths]
+    more = [counted(len(names) - _MOST_FILES, "more file")] if len(names) > _MOST_FILES else []
+    return listed((*names[:_MOST_FILES], *more))

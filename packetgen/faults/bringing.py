@@ -27,7 +27,8 @@ BRINGING: dict[str, Fault] = {
     ),
     "bring-photo-wide": Fault(
         "a JPEG is read as a photograph, and nobody has said how wide it shall become",
-        "say how many stitches, --wide 100; for a chart save the picture as PNG",
+        "say how many stitches, --wide 100; or of a drawn chart how many pixels wide a stitch is, --cell 12, "
+        "better yet saved as PNG",
     ),
     "bring-photo-high": Fault(
         "{wide} stitches wide, the picture becomes {high} high",

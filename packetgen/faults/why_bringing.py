@@ -28,8 +28,9 @@ WHY_BRINGING: dict[str, Why] = {
         "Give a smaller one, or let it be found.",
     ),
     "bring-photo-wide": Why(
-        "JPEG blurs the edges of stitches, so such a file can only be a photograph, and needs a width.",
-        "Give the width in stitches, or save a chart as PNG.",
+        "JPEG blurs the edges of stitches, so such a file is taken for a photograph, and needs a width.",
+        "Give the width in stitches. If it is a drawn chart, save it as PNG, or measure how many pixels wide a "
+        "stitch is drawn and give that with --cell.",
     ),
     "bring-photo-high": Why(
         "Made as wide as asked, the picture becomes higher than the largest chart.",

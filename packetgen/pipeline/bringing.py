@@ -48,7 +48,7 @@ class Written:
     kept: tuple[Path, ...]  # old files under other names
     faults: tuple[Problem, ...] = ()  # new ones that figures show, as of a design that is too large
     lines: tuple[str, ...] = ()  # what of the old chart lies on the new one beside the stitches
-    faults_before: int = 0  # that the content had already and still has
+    faults_before: tuple[Problem, ...] = ()  # that the content had already and still has
 
 
 @dataclass(frozen=True)
@@ -104,7 +104,7 @@ def into_pattern(
             tuple(content_folder / path for path in kept),
             tuple(new),
             into.on_the_chart if any(path.endswith(".txt") for path in kept) else (),
-            len(after.problems.errors) - len(new),
+            tuple(problem for problem in after.problems.errors if str(problem) in known),
         ),
     )
 
