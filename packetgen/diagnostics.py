@@ -115,17 +115,23 @@ def _words(name: str) -> set[str]:
 
 
 def nearest(name: str, valid: "list[str] | tuple[str, ...]") -> str:
-    """End of a sentence that offers the valid name nearest to `name`: one that has all its words, in any
-    order, before one that is spelt alike; or else lists a few that exist."""
-    by_folded = {candidate.casefold(): candidate for candidate in valid}
-    asked = _words(name.casefold())
-    holding = [one for one in by_folded if asked and asked <= _words(one)]
-    among, cutoff = (holding, 0.0) if holding else (by_folded, 0.6)
-    close = get_close_matches(name.casefold(), among, n=1, cutoff=cutoff)
-    if close:
-        return f"did you mean {by_folded[close[0]]!r}?"
+    """End of a sentence that offers the valid name nearest to `name`, or else lists a few that exist."""
+    found = nearest_of(name, valid)
+    if found is not None:
+        return f"did you mean {found!r}?"
     if not valid:
         return "there is none yet"
     shown = ", ".join(sorted(valid)[:8])
     more = ", …" if len(valid) > 8 else ""
     return f"known here: {shown}{more}"
+
+
+def nearest_of(name: str, valid: "list[str] | tuple[str, ...]") -> str | None:
+    """The valid name nearest to `name`: one that has all its words, in any order, before one that is spelt
+    alike; None where none is near."""
+    by_folded = {candidate.casefold(): candidate for candidate in valid}
+    asked = _words(name.casefold())
+    holding = [one for one in by_folded if asked and asked <= _words(one)]
+    among, cutoff = (holding, 0.0) if holding else (by_folded, 0.6)
+    close = get_close_matches(name.casefold(), among, n=1, cutoff=cutoff)
+    return by_folded[close[0]] if close else None

@@ -2,6 +2,6 @@
 
 `picture`, `written` and `photograph` read; `cells` and `comb` find how large a stitch is drawn; `ground` says
 what is bare cloth; `choosing` takes threads of one card for the colours, `speckles` tidies, `marks` gives each
-thread its sign, `together` says which colours became one; `chart_text` and `key_text` write what an author reads and edits, `drawn` its pictures, `told`
-what was done.
+thread its sign, `together` says which colours became one; `chart_text` and `key_text` write what an author
+reads and edits, `drawn` its pictures, `told` what was done.
 """

@@ -10,7 +10,7 @@ from packetgen.bring.ground import Ground, ground_of, trimmed, with_bare
 from packetgen.bring.photograph import drawing_of, reduced
 from packetgen.bring.picture import Pixels, read_pixels
 from packetgen.bring.pixel_chart import read_chart
-from packetgen.bring.written import Codes, read_signs, read_table
+from packetgen.bring.written import Codes, Unexplained, read_signs, read_table
 from packetgen.diagnostics import Place, Problems
 from packetgen.load.chart import LARGEST
 from packetgen.load.files import ContentFolder
@@ -27,6 +27,7 @@ class Reading:
     bare: tuple[str, ...] | None = None  # colours that are bare cloth; None: she has not said
     trim: bool = False  # bare rows and columns at the edges are left out
     headings: bool | None = None  # of a table: left out, or stitches; None: she has not said
+    codes: tuple[tuple[str, str], ...] = ()  # each with what it is, as she says it
 
 
 @dataclass(frozen=True, eq=False)
@@ -45,8 +46,9 @@ def read_design(
     wide: int | None,
     codes: Codes,
     problems: Problems,
-) -> Source | None:
-    """The design in the file `name`; None where it cannot be read, with the reasons in `problems`.
+) -> Source | Unexplained | None:
+    """The design in the file `name`; where it cannot be read None, or the codes for whose sake it cannot, with
+    the reasons in `problems`.
 
     With `wide` a picture is a photograph, to be reduced to so many stitches. A JPEG is a drawn chart only
     where the author says how large a stitch is: what JPEG blurs would be found too seldom.
@@ -61,6 +63,8 @@ def read_design(
             if ending == ".csv"
             else read_signs(text, name, codes, problems)
         )
+        if isinstance(drawing, Unexplained):
+            return drawing
         if drawing is None or problems.errors:  # of a letter in a remark, which spoils no stitch
             return None
         return _without_bare(Source(drawing, _as_drawn(drawing)), how, name, problems)

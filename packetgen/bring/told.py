@@ -1,12 +1,14 @@
 """What became of a design, for a terminal: its threads, what they differ by, and what was changed."""
 
 import re
-from collections.abc import Iterator, Sequence
+import shlex
+from collections.abc import Iterable, Iterator, Sequence
 from textwrap import wrap
 
 from packetgen.bring.brought import TIDY_HINTS, Brought
 from packetgen.bring.choosing import Merge
 from packetgen.bring.together import Together
+from packetgen.load.words import shown
 from packetgen.model import Colour, Stitch
 from packetgen.nouns import counted
 from packetgen.reckon.colour import FAR, in_words
@@ -14,6 +16,8 @@ from packetgen.reckon.isolated import ADVISE_ABOVE_SHARE, ADVISE_FROM_STITCHES
 
 _WIDE = 80
 _MOST_NAMED = 12
+_MOST_LETTERS = 480  # of the threads of a card: six lines
+MOST_ASKED = 60  # codes; more of them are other than codes
 _OPTION, _JOINT = (
     re.compile(r"(--[a-z]+) (?=\")"),
     "\0",
@@ -24,6 +28,22 @@ def report(found: Brought, card_name: str, card_file: str) -> str:
     """80 columns wide at most, but for the path of the card's file."""
     remarks = (*_nothing_near(found, card_name, card_file), *_remarks(found))
     return "\n".join((*_head(found), "", *_table(found, card_name), "", *remarks))
+
+
+def threads_known(card_name: str, card: Sequence[Colour], card_file: str) -> str:
+    """The card's numbers with their names, as many as a few lines hold."""
+    names = [f"{one.number} {one.name}" for one in card]
+    fit = names
+    while len(", ".join(fit)) > _MOST_LETTERS:
+        fit = fit[:-1]
+    more = f", and {len(names) - len(fit):,} more in {card_file}" if len(fit) < len(names) else ""
+    return "\n".join(_said(f"{card_name} has: {', '.join(fit)}{more}."))
+
+
+def codes_to_say(codes: Iterable[str]) -> str:
+    """A line to copy, with all codes that somebody has to explain; '' where it could not be copied."""
+    said = [f"--code {shlex.quote(code)}=…" for code in codes if shown(code) == code]
+    return f"Say what each is: {' '.join(said)}" if 0 < len(said) <= MOST_ASKED else ""
 
 
 def _head(found: Brought) -> Iterator[str]:

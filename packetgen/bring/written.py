@@ -12,9 +12,9 @@ from packetgen.bring.chart_text import first_line, remarks_of, rows_of
 from packetgen.bring.drawing import Drawing, Wish
 from packetgen.bring.headings import headings
 from packetgen.bring.key_text import KnownLine
-from packetgen.diagnostics import MOST_ALIKE, Place, Problems
+from packetgen.diagnostics import MOST_ALIKE, Place, Problems, nearest_of
 from packetgen.load.chart import LARGEST
-from packetgen.load.words import LOST, counted, offer, said
+from packetgen.load.words import LOST, counted, said
 from packetgen.model import BARE, Colour, Stitch
 from packetgen.reckon.colour import channels
 
@@ -31,6 +31,7 @@ class Codes:
     card: Sequence[Colour]
     own: Mapping[str, str]  # code → a number or name of the card, or a colour
     known: Sequence[KnownLine] = ()
+    card_name: str = "the card"
 
     def meaning(self, code: str) -> tuple[str, Wish] | None:
         """(colour, wish) of a code as it stands in a table or in the author's list."""
@@ -48,14 +49,27 @@ class Codes:
             return folded[0].hex, Wish(number=folded[0].number, coloured=False)
         return None
 
+    def nearest(self, code: str) -> Colour | None:
+        """The thread whose number or name is nearly the code; None where none is."""
+        by_word = {word: one for one in self.card for word in (one.number, one.name)}
+        near = nearest_of(code, tuple(by_word))
+        return None if near is None else by_word[near]
+
     def listed(self, code: str) -> tuple[str, Wish] | None:
         """The same where the author has said it for this code."""
         return self.meaning(self.own[code]) if code in self.own else None
 
 
+@dataclass(frozen=True)
+class Unexplained:
+    """Codes that stand for nothing known, though the file is sound else; each with its stitches, as they come."""
+
+    stitches: Mapping[str, int]
+
+
 def read_table(
     text: str, path: str, codes: Codes, headed: bool | None, problems: Problems
-) -> Drawing | None:
+) -> Drawing | Unexplained | None:
     """A CSV: one field a stitch; '' or '.' is bare cloth.
 
     `headed` says whether it has headings, which are left out; with None, what looks like them is told.
@@ -91,7 +105,7 @@ def read_table(
     top, left = int(bool(across)), int(bool(down))
     rows = [row[left:] for row in rows[top:]]
     drawing = _drawing(rows, path, meaning, codes, problems, top + 1, left + 1)
-    return drawing and replace(drawing, told=tuple(told))
+    return replace(drawing, told=tuple(told)) if isinstance(drawing, Drawing) else drawing
 
 
 def _named(
@@ -108,7 +122,9 @@ def _named(
             yield place, where, ", ".join(words[:_HEADINGS_SHOWN] + more)
 
 
-def read_signs(text: str, path: str, codes: Codes, problems: Problems) -> Drawing | None:
+def read_signs(
+    text: str, path: str, codes: Codes, problems: Problems
+) -> Drawing | Unexplained | None:
     """A plain grid: one sign a stitch; '.' or a space is bare cloth. Remarks above it may say the thread of
     a sign: '# w  C1 chalk white'."""
     remarks = remarks_of(text)
@@ -127,7 +143,7 @@ def read_signs(text: str, path: str, codes: Codes, problems: Problems) -> Drawin
         )
 
     drawing = _drawing(rows, path, meaning, codes, problems, first_line(text))
-    return drawing and replace(drawing, remarks=remarks)
+    return replace(drawing, remarks=remarks) if isinstance(drawing, Drawing) else drawing
 
 
 def _with_mark(found: tuple[str, Wish] | None, mark: str) -> tuple[str, Wish] | None:
@@ -144,7 +160,7 @@ def _drawing(
     problems: Problems,
     top: int = 1,
     left: int = 1,
-) -> Drawing | None:
+) -> Drawing | Unexplained | None:
     """The drawing of rows of codes, of which short ones end in bare cloth; line `top` of the file is the
     first, and its field `left` the first of each."""
     height, width = len(rows), max(map(len, rows), default=0)
@@ -162,36 +178,37 @@ def _drawing(
         problems.add(Place(path), "bring-all-bare")
         return None
     numbers, colours, wishes = {BARE: 0}, [], {}
-    unknown = 0
+    unknown: dict[str, int] = {}
+    spoilt = False
     for code in times:  # in the order in which they come
         found = meaning(code)
         if found is None:
-            unknown += 1
             if LOST in code:
+                spoilt = True
                 continue  # told already
             if code.isspace():
+                spoilt = True
                 spot = f"column {first[code].column - left + 1}, row {first[code].line - top + 1}"
                 problems.add(first[code], "chart-space", spot=spot)
                 continue
-            offered = offer(
-                code, [*(one.number for one in codes.card), *(one.name for one in codes.card)]
-            )
+            unknown[code] = times[code]
+            near = codes.nearest(code)
             problems.add(
                 first[code],
                 "bring-code-unknown",
                 what=said(code),
                 number=counted(times[code], "stitch", "stitches"),
-                hint=offered,
-                example=f"--code {said(f'{code}={codes.card[0].number}')}",
+                card=codes.card_name,
+                nearest=f"; did you mean {said(f'{near.number} {near.name}')}?" if near else "",
             )
-            if unknown > MOST_ALIKE:
+            if len(unknown) > MOST_ALIKE:
                 return None  # more of them are not shown
             continue
         colours.append(channels(found[0]))
         numbers[code] = len(colours)
         wishes[len(colours)] = found[1]
-    if unknown:
-        return None
+    if spoilt or unknown:
+        return None if spoilt else Unexplained(unknown)
     cells = np.array([[numbers[code] for code in row] for row in rows], np.int32)
     return Drawing(cells, np.array(colours, np.uint8), wishes)
 

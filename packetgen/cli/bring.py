@@ -163,8 +163,9 @@ def bring_command(
     if (cell is not None and written) or (headings is not None and file.suffix.lower() != ".csv"):
         raise click.UsageError("--cell is for pictures, and --headings for tables (.csv)")
     pattern, card = _where(content_folder, pattern_name, threads, drop_lines)
-    how = Reading(cell, bare or None, trim, headings)
-    source = _read(file, card, pattern, codes, wide, how)
+    how = Reading(cell, bare or None, trim, headings, tuple(_code(given) for given in codes))
+    card_file = f"{content_folder.as_posix()}/threads/{card.id}.yaml"
+    source = _read(file, card, card_file, pattern, wide, how)
     most = _PHOTO_COLOURS if source.drawing.photograph and colours is None else colours
     try:
         found = bring(
@@ -180,7 +181,7 @@ def bring_command(
             f"--colours {colours or most}: too few, since file and key name {error.named} themselves; "
             f"give {error.named} or more"
         ) from error
-    say(report(found, card.name, f"{content_folder.as_posix()}/threads/{card.id}.yaml"))
+    say(report(found, card.name, card_file))
     planned = planned_at(content_folder, pattern, into, card, found, replace)
     if look is not None:  # after all is decided: no picture of what is refused
         _write_look(look, source, found)
@@ -231,35 +232,48 @@ def _not_there(error: "NotThere") -> NoReturn:
 def _read(
     file: Path,
     card: "ThreadCard",
+    card_file: str,
     pattern: "PatternFolder | None",
-    given_codes: tuple[str, ...],
     wide: int | None,
     how: "Reading",
 ) -> "Source":
-    from packetgen.bring.reading import read_design
-    from packetgen.bring.written import Codes
+    from packetgen.bring.reading import Source, read_design
+    from packetgen.bring.told import codes_to_say, threads_known
+    from packetgen.bring.written import Codes, Unexplained
     from packetgen.diagnostics import Problems, nearest
     from packetgen.load.files import ContentFolder
 
-    own = dict(_code(given) for given in given_codes)
-    codes = Codes(tuple(card.colours.values()), own, pattern.known if pattern else ())
-    for code, meant in own.items():
+    colours = tuple(card.colours.values())
+    known = pattern.known if pattern else ()
+    threads = threads_known(card.name, colours, card_file)
+
+    def codes_of(how: "Reading") -> Codes:
+        return Codes(colours, dict(how.codes), known, card.name)
+
+    codes = codes_of(how)
+    for code, meant in how.codes:
         if codes.meaning(meant) is None:
             raise click.UsageError(
                 f"--code {code}={meant}: {card.name} has no {meant!r}; {nearest(meant, tuple(card.colours))}"
             )
 
-    def read(how: "Reading") -> "tuple[Source | None, Problems]":
+    def read(how: "Reading") -> "tuple[Source | Unexplained | None, Problems]":
         problems = Problems()
         folder = ContentFolder(file.resolve().parent, problems)
-        return read_design(folder, file.resolve().name, how, wide, codes, problems), problems
+        return read_design(
+            folder, file.resolve().name, how, wide, codes_of(how), problems
+        ), problems
 
     source, problems = read(how)
-    while (then := answered(how, source, problems)) != how:
+    while (then := answered(how, source, problems, codes, threads)) != how:
         how = then
         source, problems = read(how)
     say_problems(problems, file.parent)
-    if source is None:
+    if isinstance(source, Unexplained):
+        say(threads, err=True)
+        if line := codes_to_say(source.stitches):
+            say(line, err=True)
+    if not isinstance(source, Source):
         nothing_written(len(problems.errors))
     return source
 

@@ -1,6 +1,7 @@
 """What `packetgen bring` asks on a terminal, where the file leaves open what only its author knows."""
 
 import sys
+from collections.abc import Iterator
 from dataclasses import replace
 from typing import TYPE_CHECKING
 
@@ -10,11 +11,20 @@ from packetgen.nouns import listed
 
 if TYPE_CHECKING:
     from packetgen.bring.reading import Reading, Source
+    from packetgen.bring.written import Codes, Unexplained
     from packetgen.diagnostics import Problems
 
 
-def answered(how: "Reading", source: "Source | None", problems: "Problems") -> "Reading":
+def answered(
+    how: "Reading",
+    source: "Source | Unexplained | None",
+    problems: "Problems",
+    codes: "Codes",
+    threads: str,
+) -> "Reading":
     """How the file is to be read after the answers; the same where nobody can be asked or nothing is open."""
+    from packetgen.bring.written import Unexplained
+
     if not _on_terminal():
         return how
     headings = [one.wrong for one in problems.errors if one.code == "bring-headings"]
@@ -23,12 +33,48 @@ def answered(how: "Reading", source: "Source | None", problems: "Problems") -> "
         return replace(
             how, headings=click.confirm(f"{where[:1].upper()}{where[1:]}. Leave out", default=True)
         )
-    if source is None or source.ground is None:
+    of_codes = all(one.code == "bring-code-unknown" for one in problems.errors)
+    if isinstance(source, Unexplained) and of_codes:
+        return replace(how, codes=(*how.codes, *_explained(source, codes, threads)))
+    if source is None or isinstance(source, Unexplained) or source.ground is None:
         return how
     bare = click.confirm(
         f"{source.ground.in_words()}. Is that bare cloth, and not stitched", default=None
     )
     return replace(how, bare=(source.ground.hex,) if bare else ())
+
+
+def _explained(
+    unexplained: "Unexplained", codes: "Codes", threads: str
+) -> Iterator[tuple[str, str]]:
+    """What each code is. `threads` are those of the card, which are shown once."""
+    from packetgen.bring.told import MOST_ASKED
+    from packetgen.load.words import shown
+
+    def thread(given: str) -> str:
+        if codes.meaning(given) is None:
+            near = codes.nearest(given)
+            hint = f"did you mean {near.number} {near.name}?" if near else "look at the list above"
+            raise click.UsageError(f"{codes.card_name} has no {shown(given)!r}; {hint}")
+        return given
+
+    if len(unexplained.stitches) > MOST_ASKED:
+        return
+    click.echo(
+        "Which thread is each code? Give a number or name of the card, or a colour: #6b503a."
+    )
+    click.echo(threads)
+    for code, stitches in unexplained.stitches.items():
+        near = codes.nearest(code)
+        asked = f"{shown(code)} ({stitches:,} {'stitch' if stitches == 1 else 'stitches'}) is"
+        yield (
+            code,
+            click.prompt(
+                asked,
+                default=near.number if near else None,
+                value_proc=lambda said: thread(said.strip()),
+            ),
+        )
 
 
 def _on_terminal() -> bool:

@@ -48,7 +48,7 @@ BRINGING: dict[str, Fault] = {
         "add --headings to leave it out, or --no-headings where it is stitches",
     ),
     "bring-code-unknown": Fault(
-        "{what}, which stands for {number}, is no colour like '#6b503a' and no number of the card",
-        "{hint}; or say what it is, for example {example}",
+        "{what}, which stands for {number}, is no colour like '#6b503a' and no number or name of {card}",
+        "say with --code which thread it is{nearest}",
     ),
 }

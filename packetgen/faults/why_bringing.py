@@ -50,6 +50,7 @@ WHY_BRINGING: dict[str, Why] = {
     ),
     "bring-code-unknown": Why(
         "A sign or cell of the design stands for no colour that is known.",
-        "Say which colour it is.",
+        "Say which thread it is: below the faults stand the threads of the card, and what to add to the command. "
+        "On a terminal you are asked instead.",
     ),
 }
