@@ -13,19 +13,11 @@ from PIL import Image, ImageDraw, ImageFilter
 from packetgen.bring.drawing import Drawing, Wish
 from packetgen.bring.ground import ground_of, trimmed, with_bare
 from packetgen.cli import bring_questions, main
-from tests.content_builder import build, picture
+from tests.content_builder import MOSS, TINY, build, picture
 
 WHITE, BRICK, PEAT, LEAF = "#ffffff", "#a04030", "#6b503a", "#4f7942"
 DRAWN = ("#3f6f8f", "#8fb4c9", "#8a97a3", "#e0a03a", "#4a3b2a", "#5a7a4a", "#a03040", "#f2c9a0")
-CARD = """name: Drawn
-material: cotton
-strands: 6
-tex: 25
-sold_as: skein
-length: 8 m
-dyed: plain
-colours:
-"""
+CARD = TINY[MOSS].replace("Moss Stranded", "Drawn").partition("  - ")[0]
 
 
 @pytest.fixture

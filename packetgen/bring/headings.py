@@ -6,6 +6,7 @@ Nothing is left out before its author has said so.
 
 from collections.abc import Callable, Collection, Sequence
 
+from packetgen.load.headings import counted_through
 from packetgen.model import BARE
 
 _LEAST = 5  # fields: in fewer, stitches may well be all of different colours
@@ -41,26 +42,7 @@ def _heads(
         return False
     if any(field.startswith("#") for field in there) or all(field in own for field in there):
         return False
-    if any(_counted(part) for part in (there, there[1:]) if len(part) >= _LEAST):
+    if any(counted_through(part) for part in (there, there[1:]) if len(part) >= _LEAST):
         return True
     strange = all(field not in others and not known(field) for field in there)
     return strange and any(map(known, others))
-
-
-def _counted(fields: Sequence[str]) -> bool:
-    """1, 2, 3 …, or from 0, in one field after the other; or A, B, C … as spreadsheets name columns."""
-    if all(field.isascii() and field.isdigit() and len(field) < 5 for field in fields):
-        numbers = [int(field) for field in fields]
-        return numbers[0] in (0, 1) and numbers == list(
-            range(numbers[0], numbers[0] + len(numbers))
-        )
-    return all(field == _letters(place) for place, field in enumerate(fields, 1))
-
-
-def _letters(place: int) -> str:
-    """(1, 26, 27) → 'A', 'Z', 'AA'."""
-    said = ""
-    while place:
-        place, last = divmod(place - 1, 26)
-        said = chr(ord("A") + last) + said
-    return said

@@ -34,12 +34,17 @@ def _counts(fields: Sequence[str], marks: Collection[str] | None, least: int) ->
         return False
     if marks is not None and all(field in marks for field in fields):
         return False
-    said = [field.upper() for field in fields]
-    ways = (map(str, count(0)), map(str, count(1)), _letters())
-    return any(all(field == next(way) for field in said) for way in ways)
+    return counted_through([field.upper() for field in fields])
+
+
+def counted_through(fields: Sequence[str]) -> bool:
+    """Whether they go 0, 1, 2 … or 1, 2, 3 … or A, B, C … Z, AA, as spreadsheets call their columns."""
+    if all(field.isascii() and field.isdigit() and len(field) < 5 for field in fields):
+        first = int(fields[0])
+        return first in (0, 1) and [*map(int, fields)] == [*range(first, first + len(fields))]
+    return all(field == letters for field, letters in zip(fields, _letters()))
 
 
 def _letters() -> Iterator[str]:
-    """A, B … Z, AA, AB …, as spreadsheets call their columns."""
     for length in count(1):
         yield from map("".join, product(ascii_uppercase, repeat=length))
