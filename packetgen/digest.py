@@ -62,6 +62,8 @@ def _take(value: object, update: Callable[[bytes], None], named: _Named) -> None
             _part(b"t", f"{value.isoformat()} {zone}".encode(), update)
         case date():
             _part(b"d", value.isoformat().encode(), update)
+        case tuple() | list() if _only_text(value):  # a row of a chart: many, and short
+            _part(b"r", repr(tuple(value)).encode(), update)
         case tuple() | list():
             _part(b"l", str(len(value)).encode(), update)
             for one in value:
@@ -76,6 +78,10 @@ def _take(value: object, update: Callable[[bytes], None], named: _Named) -> None
             _part(b"o", named[id(value)][1], update)
         case _:
             raise TypeError(f"{type(value).__name__} cannot be named by its contents")
+
+
+def _only_text(values: tuple[object, ...] | list[object]) -> bool:
+    return set(map(type, values)) == {str}
 
 
 def _name_of(value: object, named: _Named) -> bytes:

@@ -8,12 +8,15 @@ and each lighter one moves as far as it must to be seen beside those, and beside
 from collections.abc import Sequence
 from functools import cache, lru_cache
 from itertools import islice, product
-from math import dist, hypot
+from math import dist
+from operator import itemgetter
+
+import numpy as np
 
 from packetgen.chart.assignment import LOOKS_ALIKE, LOOKS_ALIKE_TO_SOME
 from packetgen.chart.paintbox import INK, LEAST_CONTRAST, PAPER, tint
 from packetgen.model import Pattern
-from packetgen.reckon.colour import Lab, blended, contrast, difference, lab
+from packetgen.reckon.colour import blended, contrast, difference, lab
 from packetgen.reckon.vision import EYES, seen
 
 # Tints are this far apart (CIEDE2000), or as far as their threads, if those are nearer.
@@ -44,7 +47,8 @@ def tints(hexes: tuple[str, ...]) -> tuple[str, ...]:
     given = {PAPER: PAPER}
     for thread in sorted(set(hexes) - {PAPER}, key=lambda one: (lab(one), one)):
         thinned = tint(thread)
-        near = sorted(given, key=lambda other: _moved(lab(thinned), lab(given[other])))
+        moved = _moved(lab(thinned), np.array([lab(placed) for placed in given.values()]).T)
+        near = [other for _, other in sorted(zip(moved, given), key=itemgetter(0))]
         beside = [_Beside(other, given[other], thread, apart) for other in near]
         given[thread] = _place(thinned, beside)
     return tuple(given[thread] for thread in hexes)
@@ -98,8 +102,8 @@ def _threads_apart(one: str, other: str) -> float:
 @lru_cache(maxsize=256)
 def _nearest(thinned: str) -> tuple[str, ...]:
     """All places, those first that are like it."""
-    at = lab(thinned)
-    return tuple(sorted(_bright(), key=lambda place: _moved(at, lab(place))))
+    places, at = _bright()
+    return tuple(places[place] for place in np.argsort(_moved(lab(thinned), at.T), kind="stable"))
 
 
 @lru_cache(maxsize=4096)
@@ -107,17 +111,19 @@ def _apart_to(eyes: str, one: str, other: str) -> float:
     return difference(lab(seen(one, eyes)), lab(seen(other, eyes)))
 
 
-def _moved(one: Lab, other: Lab) -> float:
-    """How far a tint has gone, squared and weighed."""
-    (l1, a1, b1), (l2, a2, b2) = one, other
-    chroma2 = (hypot(a1, b1) - hypot(a2, b2)) ** 2
-    hue2 = max(0.0, (a1 - a2) ** 2 + (b1 - b2) ** 2 - chroma2)
-    return _LIGHTNESS * (l1 - l2) ** 2 + _CHROMA * chroma2 + _HUE * hue2
+def _moved(one: Sequence[float], others: np.ndarray) -> np.ndarray:
+    """How far a tint has gone to each of the others, squared and weighed; a row of them each for L, a, b."""
+    (l1, a1, b1), (l2, a2, b2) = one, others
+    chroma2 = (np.hypot(a1, b1) - np.hypot(a2, b2)) ** 2
+    hue2 = np.maximum(0.0, (a1 - a2) ** 2 + (b1 - b2) ** 2 - chroma2)
+    moved: np.ndarray = _LIGHTNESS * (l1 - l2) ** 2 + _CHROMA * chroma2 + _HUE * hue2
+    return moved
 
 
 @cache
-def _bright() -> tuple[str, ...]:
-    """Colours all over sRGB on which black is read."""
+def _bright() -> tuple[tuple[str, ...], np.ndarray]:
+    """Colours all over sRGB on which black is read, and their Lab, a row each."""
     steps = range(0, 256, _STEP)
     colours = (f"#{red:02x}{green:02x}{blue:02x}" for red, green, blue in product(steps, repeat=3))
-    return tuple(colour for colour in colours if contrast(colour, INK) >= LEAST_CONTRAST)
+    bright = tuple(colour for colour in colours if contrast(colour, INK) >= LEAST_CONTRAST)
+    return bright, np.array([lab(colour) for colour in bright])
