@@ -90,6 +90,7 @@ DOORS = {
         "render.picture_told",
         "render.picture_view",
         "render.picture_wander",
+        "chart.tints",
     },
     "scipy": {"bring.photograph", "reckon.matching"},
     "svgwrite": {
