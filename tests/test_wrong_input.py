@@ -214,11 +214,11 @@ def test_ten_faults_in_ten_files_are_told_in_one_run(tmp_path):
         "finishes/shelf/finish.yaml:14:12: there is no paint 'sago'; did you mean 'sage'?",
         "series/garden-year/fern/chart.txt:2:4: the mark 'R' at column 4, row 2 is not in the key; "
         "did you mean 'r'?",
-        "series/garden-year/fern/pattern.yaml:2:11: there is no designer 'elder'; did you mean 'alder'?",
+        "series/garden-year/fern/pattern.yaml:2:11: there is no designer 'elder'; did you mean 'alder'? (or add elder to 'designers' in series.yaml)",
         "series/garden-year/fern/photo.jpg:1:1: this is not a JPEG picture that can be read; "
         "save it again as JPEG",
         "series/garden-year/fern/story.md:1:1: the file is empty; write something into it",
-        "series/garden-year/series.yaml:4:9: there is no finishing piece 'shelve'; did you mean 'shelf'?",
+        "series/garden-year/series.yaml:4:9: there is no finishing piece 'shelve'; did you mean 'shelf'? (or write finishes/shelve/finish.yaml)",
         "threads/moss.yaml:11:38: 'hex' is '4f7942', which is not a colour of six digits or letters a to f; "
         'write the sign # before it: "#4f7942"',
         "threads/spool.yaml:5:9: 'sold_as' has no value; write one, for example sold_as: skein",
