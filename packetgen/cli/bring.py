@@ -295,4 +295,8 @@ def _write_look(look: Path, source: "Source", found: "Brought") -> None:
 
     hexes = [one.colour.hex for one in found.entries]
     replaced(look, side_by_side(source.picture, found.cells, hexes))
-    say(f"Side by side in {look}.")
+    ground = source.ground
+    stitched = (
+        f', with {ground.hex} stitched: --bare "{ground.hex}" keeps it bare' if ground else ""
+    )
+    say(f"Side by side in {look}{stitched}.")
