@@ -13,12 +13,13 @@ import pytest
 from hypothesis import example, given, settings
 from hypothesis import strategies as st
 
-from packetgen.diagnostics import Problems
+from packetgen.diagnostics import Place, Problems
 from packetgen.faults import FAULTS, Level
 from packetgen.faults.bringing import BRINGING
 from packetgen.faults.review import REVIEW
 from packetgen.load import load_content
-from packetgen.model import Content
+from packetgen.load.references import resolve
+from packetgen.model import Colour, Content
 from packetgen.pipeline import proof
 from tests import (
     wrong_input_bounds,
@@ -200,6 +201,25 @@ TEN_FAULTS: dict[str, Change] = {
     f"{FERN}/story.md": "",
     f"{FERN}/photo.jpg": b"no photograph",
 }
+
+
+def test_what_is_offered_in_place_of_an_unknown_name_is_never_a_long_line():
+    """A name of any length, one near to it, or the numbers of a card whose colours have long names."""
+    long = "a-cloth-with-a-name-as-long-as-any-file-may-have-anywhere-28"
+    colours = {f"{n}": Colour(f"{n}", "between moss and lichen " * 3, "#4f7942") for n in range(50)}
+    said: list[str] = []
+    for known, name, what, of in (
+        (dict.fromkeys(f"{long[:-2]}{n}" for n in range(10, 40)), f"{long}x", "cloth", ""),
+        (dict.fromkeys(f"linen-{n}" for n in range(10, 40)), long, "thread card", ""),
+        (dict.fromkeys(f"linen-{n}" for n in range(10, 40)), "elder", "designer", ""),
+        (colours, "ZZ", "colour", "A Stranded Cotton with a Long Name Indeed"),
+    ):
+        problems = Problems()
+        resolve(name, Place(PATTERN), known, what, problems, of=of, file=f"{long}.yaml")
+        said += map(str, problems)
+    assert len(said) == 4 and max(map(len, said)) <= 220
+    assert f"did you mean '{long}'?" in said[0] and "linen-10, linen-11, " in said[1]
+    assert f"known in {long}.yaml: 0 between moss" in said[3]
 
 
 def test_ten_faults_in_ten_files_are_told_in_one_run(tmp_path):

@@ -117,7 +117,7 @@ CASES = (
     review_case(
         "a designer's name printed twice",
         {SERIES: ("about: Draws what grows by the door.", "about: Wren Alder draws what grows by the door.")},
-        "series/garden-year/series.yaml:9:9: advice: the sentence about Wren Alder begins with her name, which is printed before it already; begin it with what she does, for example about: Draws what grows by the door.",
+        "series/garden-year/series.yaml:9:9: advice: the sentence about Wren Alder begins with her name, which is printed before it; begin it with what she does, for example Draws what grows by the door.",
     ),
     review_case(
         "a designer whose whole name another word begins with",

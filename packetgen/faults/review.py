@@ -51,8 +51,8 @@ REVIEW: dict[str, Fault] = {
         "add sold_at: [{{url: {url}, name: My own counter}}], or given_away: [chart, packet]",
     ),
     "named-twice": _advice(
-        "the sentence about {name} begins with her name, which is printed before it already",
-        "begin it with what she does, for example about: {example}",
+        "the sentence about {name} begins with her name, which is printed before it",
+        "begin it with what she does, for example {example}",
     ),
     "story-short": _advice(
         "a story of {words}", "tell in {least} or more what is behind the design"

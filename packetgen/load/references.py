@@ -20,6 +20,7 @@ _NEW = {
     "finishing piece": "write finishes/{}/finish.yaml",
     "designer": "add {} to 'designers' in series.yaml",
 }
+_SHORT_OFFER = 80  # letters, where it is said too how to write a new one
 
 
 def resolve(
@@ -86,4 +87,4 @@ def _offered(name: str, known: Mapping[str, object], what: str) -> str:
         return offer(name, tuple(known))
     fit = valid_id(name, Place(""), Problems()) and shown(name) == name
     new = _NEW[what].format(name if fit else "NAME")
-    return f"{offer(name, tuple(known))} (or {new})" if known else new
+    return f"{offer(name, tuple(known), _SHORT_OFFER)} (or {new})" if known else new
