@@ -14,6 +14,7 @@ from packetgen.faults import FAULTS, Level
 
 # Nobody reads more of a kind in one go: a slip that makes so many of them is mended in one place.
 MOST_ALIKE = 500
+MOST_OFFERED = 8  # names in one sentence
 
 
 @dataclass(frozen=True, order=True)
@@ -121,8 +122,8 @@ def nearest(name: str, valid: "list[str] | tuple[str, ...]") -> str:
         return f"did you mean {found!r}?"
     if not valid:
         return "there is none yet"
-    shown = ", ".join(sorted(valid)[:8])
-    more = ", …" if len(valid) > 8 else ""
+    shown = ", ".join(sorted(valid)[:MOST_OFFERED])
+    more = ", …" if len(valid) > MOST_OFFERED else ""
     return f"known here: {shown}{more}"
 
 

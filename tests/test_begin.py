@@ -28,7 +28,7 @@ from packetgen.pipeline.beginnings import found_in
 from packetgen.reference.fields import entries
 from packetgen.render.templates import environment
 from packetgen.starting import LEAST, MOST
-from packetgen.starting.around import Around
+from packetgen.starting.around import Around, usual_size
 from packetgen.starting.asking import what_is_wrong
 from packetgen.starting.files import (
     NewPattern,
@@ -379,6 +379,29 @@ def test_the_example_is_as_large_as_the_finishing_piece_allows(run, tmp_path):
     build(tmp_path / "content", {"finishes/shelf/finish.yaml": panel, **fern})
     run("--pattern", "Ferns", "--content", "content")
     assert found_in(tmp_path / "content").series[0].patterns[-1].grid.width == 26
+
+
+def test_a_new_pattern_has_the_size_of_the_one_before_it(run):
+    """Which the finishing piece was made for, perhaps; a size that is given counts all the same."""
+    run(*NEW, "--wide", 50, "--high", 64)
+    run("--pattern", "Ferns")
+    run("--pattern", "Leeks", "--wide", 30)
+    patterns = found_in(Path("content")).series[0].patterns
+    assert [(one.grid.width, one.grid.height) for one in patterns] == [(50, 64), (50, 64), (30, 64)]
+
+
+def test_a_pattern_before_it_that_fits_nowhere_gives_no_size(run):
+    """The square that fits is taken instead: no cloth of the series holds 30 columns more."""
+    run(*NEW, "--wide", 20, "--high", 30)
+    run("--pattern", "Ferns", "--wide", 20, "--high", 20)
+    chart = Path("content", PATH, "ferns/chart.txt")
+    rows = [line for line in chart.read_text("utf-8").splitlines() if line[:2] not in ("# ", "#")]
+    remarks = [line for line in chart.read_text("utf-8").splitlines() if line not in rows]
+    chart.write_text("\n".join([*remarks, *(row * 3 for row in rows), ""]), "utf-8")
+    series = found_in(Path("content")).series[0]
+    assert series.patterns[-1].grid.width == 60
+    wide, high = usual_size(series, 40)
+    assert wide == high < 40
 
 
 def test_a_size_that_does_not_fit_is_told_and_nothing_is_written(run, tmp_path):

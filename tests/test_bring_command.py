@@ -308,6 +308,41 @@ def test_a_design_that_is_too_large_for_the_finishing_piece_is_written_and_told(
     assert {one.code for one in proof(desk / "content").problems.errors} == {"does-not-fit"}
 
 
+REMARKS = """# How corners are counted.
+backstitch:
+  # The stem.
+  - {colour: r, path: "1,1 2,2"}
+# Single stitches over several squares.
+#long_stitch:
+#  - {colour: r, path: "3,6 3,9"}
+# What the picture shows.
+#photo_alt: A fern.
+"""
+
+
+def test_remarks_on_lines_that_stay_are_kept_and_those_that_went_are_counted(desk):
+    """Of the old chart's lines and marks nothing is left to remark; where corners are told of, there is."""
+    pattern = desk / "content" / PATTERN
+    kept = pattern.read_text().partition("backstitch:")[0]
+    pattern.write_text(kept + REMARKS)
+    (desk / "design.png").write_bytes(picture([[LEAF]]))
+    said = run("design.png", "--pattern", "fern", "--replace", "--drop-lines").stdout
+    text = pattern.read_text()
+    for line in ("# How corners are counted.", "# What the picture shows.", "#photo_alt: A fern."):
+        assert f"{line}\n" in text
+    gone = [line for line in REMARKS.splitlines() if "#" in line and line not in text]
+    assert gone == ["  # The stem.", *REMARKS.splitlines()[4:7]]
+    old = pattern.with_name("_before-pattern.yaml").relative_to(desk)
+    assert f"Gone with what they spoke of: 4 lines of remarks, kept in {old}." in said
+    assert all(line in (desk / old).read_text() for line in gone)
+
+
+def test_where_no_remark_has_gone_nothing_is_said_of_remarks(desk):
+    (desk / "design.png").write_bytes(picture([[LEAF]]))
+    said = run("design.png", "--pattern", "fern", "--replace", "--drop-lines").stdout
+    assert "remark" not in said
+
+
 def test_faults_that_stood_there_before_are_no_hindrance(desk):
     (desk / "content" / FERN / "story.md").write_text("")
     (desk / "design.png").write_bytes(picture([[LEAF]]))

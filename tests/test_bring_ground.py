@@ -222,6 +222,50 @@ def test_threads_that_a_file_names_are_meant():
         assert ground_of(Drawing(cells, colours, {1: wish})) is None
 
 
+# --- told where nobody can be asked ---
+
+
+def _on_white() -> list[list[str]]:
+    """A brick square on white."""
+    drawn = [[WHITE] * 8 for _ in range(8)]
+    for row in range(2, 6):
+        drawn[row][2:6] = [BRICK] * 4
+    return drawn
+
+
+def test_a_ground_that_is_stitched_is_told_beside_the_picture_too(desk):
+    """With the option that keeps it bare."""
+    (desk / "design.png").write_bytes(picture(_on_white()))
+    said = run("design.png", "--threads", "moss", "--look", "look.png")
+    assert f'; if it is bare cloth, add --bare "{WHITE}".' in " ".join(said.split())
+    assert (
+        f'Side by side in look.png, with {WHITE} stitched: --bare "{WHITE}" keeps it bare.' in said
+    )
+
+
+@pytest.mark.parametrize("more", [("--bare", WHITE), ("--bare", BRICK)])
+def test_nothing_is_told_of_a_ground_when_its_author_has_said_what_is_bare(desk, more):
+    (desk / "design.png").write_bytes(picture(_on_white()))
+    said = run("design.png", "--threads", "moss", "--look", "look.png", *more)
+    assert "Side by side in look.png.\n" in said and "most of the border" not in said
+
+
+def test_nothing_is_told_of_a_ground_that_is_clear(desk):
+    (desk / "design.png").write_bytes(picture(_on_white()))
+    drawn = np.array(Image.open(desk / "design.png").convert("RGBA"))
+    drawn[(drawn == 255).all(2), 3] = 0
+    Image.fromarray(drawn).save(desk / "design.png")
+    said = run("design.png", "--threads", "moss", "--look", "look.png")
+    assert "Side by side in look.png.\n" in said and "most of the border" not in said
+
+
+def test_the_ground_of_a_photograph_is_told_with_the_way_that_there_is(desk):
+    (desk / "photo.png").write_bytes(picture(_on_white()))
+    said = run("photo.png", "--threads", "moss", "--wide", "8", "--look", "look.png")
+    told = f"{WHITE} is most of the border and 48 of 64 stitches; if it is bare cloth, make it clear in "
+    assert told in " ".join(said.split()) and "--bare" not in said
+
+
 # --- asked on a terminal ---
 
 

@@ -2,6 +2,7 @@
 
 import json
 import os
+import re
 import shutil
 from datetime import date, datetime
 from pathlib import Path
@@ -370,21 +371,29 @@ def test_advice_on_series_at_rest_is_counted_and_that_on_the_others_said(shelf):
     for folder in (FERN, winter):
         shelf.write(f"{folder}/stroy.md", "A slip in a name.\n")
 
+    more = (
+        f"packetgen proof --content {shelf.content} tells more: what a buyer might complain of, and what is "
+        "well done."
+    )
+
     def said(code=0):
         words = ("build", "--workers", 1, "--as-of", OUT, "--content", shelf.content)
         told = CliRunner().invoke(main, [*map(str, words), "--into", str(shelf.folder)])
         assert told.exit_code == code, told.output
-        return [line for line in told.stderr.splitlines() if "thing" in line or "stroy" in line]
+        assert told.stdout.splitlines()[-1:] == ([more] if code == 0 else [])
+        return [
+            line for line in told.stderr.splitlines() if re.search("to mend|of advice|stroy", line)
+        ]
 
-    look = f"to think of where nothing has changed: see packetgen proof --content {shelf.content}"
+    look = f"of advice where nothing has changed: see packetgen proof --content {shelf.content}"
     first = said()
     assert len(first) == 2
     each = len(shelf.build(afresh=True).problems) // 2
     shelf.write(f"{winter}/story.md", "Another one.\n")
-    assert said() == [line for line in first if "winter" in line] + [f"{each} things {look}"]
-    assert said() == [f"{2 * each} things {look}"]
+    assert said() == [line for line in first if "winter" in line] + [f"{each} pieces {look}"]
+    assert said() == [f"{2 * each} pieces {look}"]
     shelf.write(f"{winter}/chart.txt", "rrbb\nr?..\n")
-    assert said(1)[1:] == [f"{each} things {look}", "1 thing to mend; nothing was written."]
+    assert said(1)[1:] == [f"{each} pieces {look}", "1 thing to mend; nothing was written."]
 
 
 def test_the_page_above_several_series_takes_over_another_title(shelf, read):

@@ -334,7 +334,7 @@ def test_with_lose_what_falls_off_goes_with_its_key_lines_and_the_old_files_are_
         assert kept.read_bytes() == old[content / FERN / name]
     assert "_before-chart.txt, _before-pattern.yaml and _before-symbols.yaml" in told
     assert "undo" not in told
-    assert "All is well" in CliRunner().invoke(main, ["proof", "--content", str(content)]).output
+    assert "No fault" in CliRunner().invoke(main, ["proof", "--content", str(content)]).output
 
 
 def test_half_stitches_that_lean_otherwise_are_told(tmp_path):
@@ -385,7 +385,7 @@ def test_a_copy_is_a_pattern_of_its_own_in_the_order_of_the_series(tmp_path):
     assert (new / "chart.txt").read_text("utf-8") == "# A fern\nbbrr\n..kr\n"
     assert (new / "pattern.yaml").read_text("utf-8").startswith('title: "Fern \\"Right\\""\n')
     assert "photo.png did not go along" in told
-    assert "All is well" in CliRunner().invoke(main, ["proof", "--content", str(content)]).output
+    assert "No fault" in CliRunner().invoke(main, ["proof", "--content", str(content)]).output
     there = said(content, "turn", "fern", "90", "--to", "fern-right", code=2)
     assert "there is series/garden-year/fern-right already" in there
     for name in ("Fern 3", "../fern-three", "con"):

@@ -62,6 +62,17 @@ def test_the_first_page_of_help_names_the_commands(run):
         (["biuld"], "there is no command 'biuld'; did you mean 'build'?"),
         (["chart", "shwo"], "Did you mean 'show'?"),
         (["build", "--asof", "2027-01-15"], "Did you mean '--as-of'?"),
+        (
+            ["bring", "--threds", "larkmoss"],
+            "No such option '--threds'. Did you mean '--threads'?\n",
+        ),
+        (["bring", "--cel", "4"], "No such option '--cel'. Did you mean '--cell'?\n"),
+        (["proof", "--edition", "largeprint"], "written; did you mean 'large-print'?\n"),
+        (["build", "--edition", "moss"], "is not one of colour, black-and-white, large-print, "),
+        (["kit", "robin", "--format", "jsn"], "table, csv, json; did you mean 'json'?\n"),
+        (["chart", "show", "robin", "--colours", "autp"], "did you mean 'auto'?\n"),
+        (["chart", "mirror", "robin", "leftright"], "did you mean 'left-right'?\n"),
+        (["chart", "turn", "robin", "45"], "'45' is not one of 90, 180, 270\n"),
         (["xyzzy"], "there is no command 'xyzzy'; known here: begin, bring, "),
     ],
 )
@@ -82,7 +93,7 @@ def test_the_version_is_told(run):
 
 def test_sound_content_is_called_sound(run):
     said = run("proof", "--content", CONTENT).output
-    assert "All is well: 8 patterns checked" in said
+    assert "No fault: 8 patterns checked" in said
     assert "Robin on the Spade: 31 of 3,210 stitches (1.0 %) stand alone\n" in said
 
 
@@ -148,7 +159,7 @@ def test_from_inside_of_the_content_the_way_out_is_told(
     assert f"there is no folder 'content' here, and this folder {where}" in told
     assert up in told and told.endswith(f"add {option}\n")
     assert sorted(content.rglob("*")) == before
-    assert "All is well" in run("proof", *option.split()).stdout
+    assert "No fault" in run("proof", *option.split()).stdout
 
 
 def test_a_new_content_folder_may_be_begun_anywhere_where_it_is_named(run, tmp_path, monkeypatch):

@@ -121,3 +121,66 @@ def test_a_quoted_value_comes_back_whole(words):
     """Between single quotes every character stands for itself; the quote is written twice."""
     quoted = words.replace("'", "''")
     assert value_of(f"title: '{quoted}'").value == words
+
+
+def told(text: str, names: tuple[str, ...] = ()) -> list[str]:
+    problems = Problems()
+    read_nodes(text, "a.yaml", problems, names)
+    return [str(problem) for problem in problems]
+
+
+@pytest.mark.parametrize(
+    ("text", "right"),
+    [
+        ("a: 1\n\tb: 2\n", "let it begin at the margin"),
+        ("key:\n\tr: 1\n", "begin it with 2 plain spaces"),
+        ("key:\n\tr: 1\n    s: 2\n", "begin it with 4 plain spaces"),
+        ("key:\n   r: 1\n\ts: 2\n", "begin it with 3 plain spaces"),
+        ("key:   # all\n# a remark\n\tr: 1\n   s: 2\n", "begin it with 3 plain spaces"),
+        ("parts:\n  - name: back\n\tpath: x\n", "begin it with 4 plain spaces"),
+        ("parts:\n  - name: back\n\t- name: cap\n", "begin it with 2 plain spaces"),
+        ("parts:\n  -\n\tname: back\n", "begin it with 4 plain spaces"),
+        ("parts:\n- paint:\n\tcoats: 2\n", "begin it with 4 plain spaces"),
+        ("about: |\n\tWords.\n", "begin it with 2 plain spaces"),
+        ("about: Words that\n\tgo on\n", "begin it with 2 plain spaces"),
+        ("look: {day: a,\n\tnight: b}\n", "begin it with 2 plain spaces"),
+        ("look: {day: a,\n      dusk: b,\n\tnight: c}\n", "begin it with 6 plain spaces"),
+        ("key:\n\u2003r: 1\n", "begin it with 2 plain spaces"),
+    ],
+)
+def test_a_tab_is_told_with_the_spaces_that_belong_in_its_place(text, right):
+    """And the file can be read when they stand there."""
+    (line,) = told(text)
+    assert line.endswith(f" where the line is set in; {right}")
+    spaces = int(right.split()[3]) if "with" in right else 0
+    number = next(n for n, one in enumerate(text.split("\n")) if one[:1] in ("\t", "\u2003"))
+    lines = text.split("\n")
+    lines[number] = " " * spaces + lines[number].lstrip()
+    assert told("\n".join(lines)) == []
+
+
+@pytest.mark.parametrize(
+    ("line", "wrong"),
+    [
+        ("about", "'about' has no colon and no value"),
+        ("about A quiet canal", "'about A quiet canal' has no colon"),
+        ("about A quiet canal  # soon: x", "'about A quiet canal' has no colon"),
+        ("about:quiet", "no space stands after the colon of 'about'"),
+        ("about a canal:quiet", "'about a canal:quiet' has no colon with a space after it"),
+        ("opens at 9:30", "'opens at 9:30' has no colon with a space after it"),
+        ("https://example.org", "'https://example.org' has no colon with a space after it"),
+        ('"about: quiet"', "no colon stands after '\"about: quiet\"'"),
+        ("[about, quiet]", "no colon stands after '[about, quiet]'"),
+        ("{about: quiet}", "no colon stands after '{about: quiet}'"),
+    ],
+)
+@pytest.mark.parametrize("text", ["title: Fern\n{}\n", "title: Fern\n{}\nopens: 1\n"])
+def test_what_is_said_of_a_colon_is_true_wherever_it_stands(line, wrong, text):
+    """A colon without a space parts nothing, and one between quotes or brackets, or in a remark, neither."""
+    (said,) = told(text.format(line) if "{" not in line else text.replace("{}", line))
+    assert said.startswith(f"a.yaml:2:1: {wrong}; ")
+
+
+def test_a_line_without_a_colon_is_told_though_a_remark_on_it_has_one():
+    (said,) = told("about quiet  # see: the canal\n  title: Fern\n", ("about",))
+    assert said == "a.yaml:1:1: 'about quiet' has no colon; write about: quiet"

@@ -123,7 +123,8 @@ def test_the_last_line_counts_what_was_found(content):
     advice = done.stdout.count(": advice: ")
     last = done.stdout.splitlines()[-1]
     assert re.fullmatch(
-        rf"All is well: 1 pattern checked, nothing to mend; {advice} things to think of, \d+ well done\.",
+        rf"No fault: 1 pattern checked; {advice} pieces of advice, \d+ well done\. "
+        r"Under --strict advice counts as faults\.",
         last,
     )
 
@@ -148,7 +149,7 @@ def test_with_a_name_only_what_is_about_it_is_shown_and_all_is_counted(tmp_path)
     shown, of_all = (text.count(": advice: ") for text in ("\n".join(lines), whole))
     assert 0 < shown < of_all
     assert lines[-2] == whole.splitlines()[-1]
-    assert lines[-1].startswith(f"{of_all - shown} things to think of elsewhere")
+    assert lines[-1].startswith(f"{of_all - shown} pieces of advice elsewhere")
     assert run("--content", content, "garden-year").stdout == whole
 
 
@@ -174,13 +175,13 @@ def test_strict_lets_no_advice_pass_and_says_how_much_there_is(content):
     advice = run("--content", content).stdout.count(": advice: ")
     done = run("--content", content, "--strict", code=1)
     assert done.stdout.splitlines()[-1].startswith(
-        f"{advice} things to think of: --strict lets none pass. What shall stay as it is, lay aside"
+        f"--strict: {advice} pieces of advice to act on. What shall stay as it is, lay aside"
     )
 
 
 def test_strict_passes_what_nothing_is_said_of(tmp_path):
     done = run("--content", build(tmp_path / "content", WELL), "--strict")
-    assert done.stderr == "" and "0 things to think of" in done.stdout
+    assert done.stderr == "" and "no advice" in done.stdout
 
 
 def test_strict_leaves_a_fault_what_it_is(content):

@@ -13,12 +13,13 @@ import pytest
 from hypothesis import example, given, settings
 from hypothesis import strategies as st
 
-from packetgen.diagnostics import Problems
+from packetgen.diagnostics import Place, Problems
 from packetgen.faults import FAULTS, Level
 from packetgen.faults.bringing import BRINGING
 from packetgen.faults.review import REVIEW
 from packetgen.load import load_content
-from packetgen.model import Content
+from packetgen.load.references import resolve
+from packetgen.model import Colour, Content
 from packetgen.pipeline import proof
 from tests import (
     wrong_input_bounds,
@@ -202,6 +203,25 @@ TEN_FAULTS: dict[str, Change] = {
 }
 
 
+def test_what_is_offered_in_place_of_an_unknown_name_is_never_a_long_line():
+    """A name of any length, one near to it, or the numbers of a card whose colours have long names."""
+    long = "a-cloth-with-a-name-as-long-as-any-file-may-have-anywhere-28"
+    colours = {f"{n}": Colour(f"{n}", "between moss and lichen " * 3, "#4f7942") for n in range(50)}
+    said: list[str] = []
+    for known, name, what, of in (
+        (dict.fromkeys(f"{long[:-2]}{n}" for n in range(10, 40)), f"{long}x", "cloth", ""),
+        (dict.fromkeys(f"linen-{n}" for n in range(10, 40)), long, "thread card", ""),
+        (dict.fromkeys(f"linen-{n}" for n in range(10, 40)), "elder", "designer", ""),
+        (colours, "ZZ", "colour", "A Stranded Cotton with a Long Name Indeed"),
+    ):
+        problems = Problems()
+        resolve(name, Place(PATTERN), known, what, problems, of=of, file=f"{long}.yaml")
+        said += map(str, problems)
+    assert len(said) == 4 and max(map(len, said)) <= 220
+    assert f"did you mean '{long}'?" in said[0] and "linen-10, linen-11, " in said[1]
+    assert f"known in {long}.yaml: 0 between moss" in said[3]
+
+
 def test_ten_faults_in_ten_files_are_told_in_one_run(tmp_path):
     """Nothing hides anything else: all ten, sorted by file, and nothing that only follows from
     them.
@@ -214,11 +234,11 @@ def test_ten_faults_in_ten_files_are_told_in_one_run(tmp_path):
         "finishes/shelf/finish.yaml:14:12: there is no paint 'sago'; did you mean 'sage'?",
         "series/garden-year/fern/chart.txt:2:4: the mark 'R' at column 4, row 2 is not in the key; "
         "did you mean 'r'?",
-        "series/garden-year/fern/pattern.yaml:2:11: there is no designer 'elder'; did you mean 'alder'?",
+        "series/garden-year/fern/pattern.yaml:2:11: there is no designer 'elder'; did you mean 'alder'? (or add elder to 'designers' in series.yaml)",
         "series/garden-year/fern/photo.jpg:1:1: this is not a JPEG picture that can be read; "
         "save it again as JPEG",
         "series/garden-year/fern/story.md:1:1: the file is empty; write something into it",
-        "series/garden-year/series.yaml:4:9: there is no finishing piece 'shelve'; did you mean 'shelf'?",
+        "series/garden-year/series.yaml:4:9: there is no finishing piece 'shelve'; did you mean 'shelf'? (or write finishes/shelve/finish.yaml)",
         "threads/moss.yaml:11:38: 'hex' is '4f7942', which is not a colour of six digits or letters a to f; "
         'write the sign # before it: "#4f7942"',
         "threads/spool.yaml:5:9: 'sold_as' has no value; write one, for example sold_as: skein",

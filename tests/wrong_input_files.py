@@ -12,7 +12,7 @@ CASES = (
     Case(
         "a pattern without a chart",
         {CHART: None},
-        "series/garden-year/fern/chart.txt:1:1: there is no file 'chart.txt' here; draw one character for each stitch, '.' for bare cloth",
+        "series/garden-year/fern/chart.txt:1:1: there is no file 'chart.txt' here; draw one character for each stitch, '.' for bare cloth, or bring a drawing in with packetgen bring",
     ),
     Case(
         "a change of several files that was cut off",
@@ -82,17 +82,22 @@ CASES = (
     Case(
         "a tab at the start of a line",
         {MOSS: ("length: 8 m", "\tlength: 8 m")},
-        "threads/moss.yaml:6:1: here stands a tab where the line is set in; use plain spaces only",
+        "threads/moss.yaml:6:1: here stands a tab where the line is set in; let it begin at the margin",
+    ),
+    Case(
+        "a tab below a name that opens a list",
+        {PATTERN: ("  - {cloth: hopsack", "\t- {cloth: hopsack")},
+        "series/garden-year/fern/pattern.yaml:6:1: here stands a tab where the line is set in; begin it with 2 plain spaces",
     ),
     Case(
         "a tab after a colon",
         {MOSS: ("length: 8 m", "length:\t8 m")},
-        "threads/moss.yaml:6:8: here stands a tab; use a space instead",
+        "threads/moss.yaml:6:8: here stands a tab; write one space in its place",
     ),
     Case(
         "a space of an unusual kind at the start of a line",
         {PATTERN: ("  - {cloth: hopsack", "\u00a0 - {cloth: hopsack")},
-        "series/garden-year/fern/pattern.yaml:6:1: here stands a space of an unusual kind where the line is set in; use plain spaces only",
+        "series/garden-year/fern/pattern.yaml:6:1: here stands a space of an unusual kind where the line is set in; begin it with 2 plain spaces",
     ),
     Case(
         "a name given twice",
@@ -258,22 +263,22 @@ CASES = (
     Case(
         "a line that is no name of the file and has no colon",
         {MOSS: ("length: 8 m", "length: 8 m\nas sold everywhere")},
-        "threads/moss.yaml:7:1: 'as sold everywhere' has no colon and no value; write a name, a colon, a space and the value",
+        "threads/moss.yaml:7:1: 'as sold everywhere' has no colon; write a name, a colon, a space and the value",
     ),
     Case(
         "a name misspelt and without its colon",
         {PATTERN: ("about: A fern uncurls.", "abuot A fern uncurls.   # soon")},
-        "series/garden-year/fern/pattern.yaml:3:1: 'abuot A fern uncurls. # soon' has no colon and no value; write about: A fern uncurls.",
+        "series/garden-year/fern/pattern.yaml:3:1: 'abuot A fern uncurls.' has no colon; write about: A fern uncurls.",
     ),
     Case(
         "a colon missing",
         {MOSS: ("length: 8 m", "length 8 m")},
-        "threads/moss.yaml:6:1: 'length 8 m' has no colon and no value; write length: 8 m",
+        "threads/moss.yaml:6:1: 'length 8 m' has no colon; write length: 8 m",
     ),
     Case(
         "a colon missing in the first line",
         {MOSS: ("name: Moss Stranded", "name Moss Stranded")},
-        "threads/moss.yaml:1:1: 'name Moss Stranded' has no colon and no value; write name: Moss Stranded",
+        "threads/moss.yaml:1:1: 'name Moss Stranded' has no colon; write name: Moss Stranded",
     ),
     Case(
         "a colon missing between braces",
@@ -394,7 +399,7 @@ CASES = (
     Case(
         "a thread card with a space in its name",
         {MOSS: None, "threads/Moss Card.yaml": TINY[MOSS]},
-        "series/garden-year/series.yaml:6:24: there is no thread card 'moss'; did you mean 'moss-card'?",
+        "series/garden-year/series.yaml:6:24: there is no thread card 'moss'; did you mean 'moss-card'? (or write threads/moss.yaml)",
         "threads/Moss Card.yaml:1:1: the name 'Moss Card' cannot be part of a web address; use small letters, digits and hyphens, for example 'moss-card'",
     ),
     Case(

@@ -14,7 +14,7 @@ CASES = (
     Case(
         "an unknown thread card",
         {SERIES: ("card: moss", "card: mos")},
-        "series/garden-year/series.yaml:6:24: there is no thread card 'mos'; did you mean 'moss'?",
+        "series/garden-year/series.yaml:6:24: there is no thread card 'mos'; did you mean 'moss'? (or write threads/mos.yaml)",
     ),
     Case(
         "advice laid aside by a name that there is not",
@@ -35,7 +35,7 @@ CASES = (
     Case(
         "an unknown cloth",
         {PATTERN: ("cloth: hopsack-28", "cloth: hopsak-28")},
-        "series/garden-year/fern/pattern.yaml:6:13: there is no cloth 'hopsak-28'; did you mean 'hopsack-28'?",
+        "series/garden-year/fern/pattern.yaml:6:13: there is no cloth 'hopsak-28'; did you mean 'hopsack-28'? (or write cloths/hopsak-28.yaml)",
     ),
     Case(
         "an unknown colour of cloth",
@@ -45,17 +45,17 @@ CASES = (
     Case(
         "an unknown bead card",
         {PATTERN: ("card: drop", "card: drip")},
-        "series/garden-year/fern/pattern.yaml:17:12: there is no bead card 'drip'; did you mean 'drop'?",
+        "series/garden-year/fern/pattern.yaml:17:12: there is no bead card 'drip'; did you mean 'drop'? (or write beads/drip.yaml)",
     ),
     Case(
         "a bead's number without its nought",
         {PATTERN: ('card: drop, number: "07"', 'card: drop, number: "7"')},
-        "series/garden-year/fern/pattern.yaml:17:26: Drop Glass has no bead '7'; did you mean '07'?",
+        "series/garden-year/fern/pattern.yaml:17:26: Drop Glass has no bead '7'; did you mean '07' (hip red)?",
     ),
     Case(
         "an unknown designer",
         {PATTERN: ("designer: alder", "designer: elder")},
-        "series/garden-year/fern/pattern.yaml:2:11: there is no designer 'elder'; did you mean 'alder'?",
+        "series/garden-year/fern/pattern.yaml:2:11: there is no designer 'elder'; did you mean 'alder'? (or add elder to 'designers' in series.yaml)",
     ),
     Case(
         "a designer's name where her id is due",
@@ -65,7 +65,7 @@ CASES = (
     Case(
         "an unknown finishing piece",
         {SERIES: ("finish: shelf", "finish: shelve")},
-        "series/garden-year/series.yaml:4:9: there is no finishing piece 'shelve'; did you mean 'shelf'?",
+        "series/garden-year/series.yaml:4:9: there is no finishing piece 'shelve'; did you mean 'shelf'? (or write finishes/shelve/finish.yaml)",
     ),
     Case(
         "an unknown paint",
@@ -80,7 +80,7 @@ CASES = (
     Case(
         "a thread number that the card lacks",
         {PATTERN: ("r: {moss: E2,", "r: {moss: E3,")},
-        "series/garden-year/fern/pattern.yaml:9:13: Moss Stranded has no colour 'E3'; known here: 07, E2, K4",
+        "series/garden-year/fern/pattern.yaml:9:13: Moss Stranded has no colour 'E3'; known in threads/moss.yaml: E2 brick, K4 peat, 07 fern",
     ),
     Case(
         "a colour's name where its number is due",
@@ -90,7 +90,7 @@ CASES = (
     Case(
         "a thread number without its nought",
         {PATTERN: ('[E2, "07"]', "[E2, 7]")},
-        "series/garden-year/fern/pattern.yaml:11:18: Moss Stranded has no colour '7'; did you mean '07'?",
+        "series/garden-year/fern/pattern.yaml:11:18: Moss Stranded has no colour '7'; did you mean '07' (fern)?",
     ),
     Case(
         "backstitch in an unknown mark",
@@ -105,7 +105,7 @@ CASES = (
     Case(
         "a designer's id given twice",
         {SERIES: ("designers:\n", "designers:\n  - {id: alder, name: A, about: B}\n")},
-        "series/garden-year/series.yaml:10:9: the designer 'alder' stands here a second time (first on line 9); keep one of the two",
+        "series/garden-year/series.yaml:10:9: the designer 'alder' stands here a second time (first on line 9); keep one of the two, or give one of them another id",
     ),
     Case(
         "a pattern twice in the order",
@@ -120,7 +120,7 @@ CASES = (
                 'paints:\n  - {name: sage, hex: "#b0c8b3", put_on_with: brush, covers: 10 m2 per litre, dries_in: 1 h, tin: 100 ml}\n',
             )
         },
-        "finishes/shelf/finish.yaml:19:11: the paint 'sage' stands here a second time (first on line 18); keep one of the two",
+        "finishes/shelf/finish.yaml:19:11: the paint 'sage' stands here a second time (first on line 18); keep one of the two, or give one of them another name",
     ),
     Case(
         "a thread number given twice",
@@ -147,6 +147,16 @@ CASES = (
         "a pattern in the order that has no folder",
         {SERIES: ("order: [fern]", "order: [fern, ferns]")},
         "series/garden-year/series.yaml:13:15: there is no pattern folder 'ferns'; did you mean 'fern'?",
+    ),
+    Case(
+        "a slip in the order: the folder that is meant has no line of its own",
+        {SERIES: ("order: [fern]", "order: [fren]")},
+        "series/garden-year/series.yaml:13:9: there is no pattern folder 'fren'; did you mean 'fern'?",
+    ),
+    Case(
+        "a cloth that nobody has written yet",
+        {PATTERN: ("cloth: hopsack-28", "cloth: linen-32")},
+        "series/garden-year/fern/pattern.yaml:6:13: there is no cloth 'linen-32'; known here: hopsack-28 (or write cloths/linen-32.yaml)",
     ),
     Case(
         "a pattern folder that is not in the order",
@@ -236,12 +246,12 @@ CASES = (
     Case(
         "a part of wood given twice",
         {FINISH: (PART, PART + PART)},
-        "finishes/shelf/finish.yaml:17:11: the part 'back' stands here a second time (first on line 9); keep one of the two",
+        "finishes/shelf/finish.yaml:17:11: the part 'back' stands here a second time (first on line 9); keep one of the two, or give one of them another name",
     ),
     Case(
         "a thread set given twice",
         {SERIES: ("thread_sets:\n", "thread_sets:\n  - {name: moss, card: moss, strands: 1}\n")},
-        "series/garden-year/series.yaml:7:12: the thread set 'moss' stands here a second time (first on line 6); keep one of the two",
+        "series/garden-year/series.yaml:7:12: the thread set 'moss' stands here a second time (first on line 6); keep one of the two, or give one of them another name",
     ),
     Case(
         "a cloth choice given twice",

@@ -115,6 +115,15 @@ CASES = (
         f"{KEY}:6:5: advice: a fat quarter of Hopsack 28 gives 4 pieces of 7 1/2 × 7 1/2 in (19.5 × 19 cm); with 1 row less it would give 6",
     ),
     review_case(
+        "a designer's name printed twice",
+        {SERIES: ("about: Draws what grows by the door.", "about: Wren Alder draws what grows by the door.")},
+        "series/garden-year/series.yaml:9:9: advice: the sentence about Wren Alder begins with her name, which is printed before it; begin it with what she does, for example Draws what grows by the door.",
+    ),
+    review_case(
+        "a designer whose whole name another word begins with",
+        {SERIES: ("about: Draws what grows by the door.", "about: Wren Alders grow by her door.")},
+    ),
+    review_case(
         "a story that goes on",
         {f"{FERN}/story.md": "and then " * 351},
         "series/garden-year/fern/story.md:1:1: advice: a story of 702 words; 700 fill a page of the packet: tell it shorter",

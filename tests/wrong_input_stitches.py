@@ -152,12 +152,12 @@ CASES = (
     Case(
         "a thread of a card that is not there",
         {BRAID: GLIMMER, PATTERN: key_line('{moss: {card: glow-, number: G3}, spool: "10"}')},
-        "series/garden-year/fern/pattern.yaml:9:20: there is no thread card 'glow-'; did you mean 'glow'?",
+        "series/garden-year/fern/pattern.yaml:9:20: there is no thread card 'glow-'; did you mean 'glow'? (or write threads/NAME.yaml)",
     ),
     Case(
         "a number that the other card lacks",
         {BRAID: GLIMMER, PATTERN: key_line('{moss: {card: glow, number: E2}, spool: "10"}')},
-        "series/garden-year/fern/pattern.yaml:9:34: Glow Braid has no colour 'E2'; known here: G3",
+        "series/garden-year/fern/pattern.yaml:9:34: Glow Braid has no colour 'E2'; known in threads/glow.yaml: G3 rime",
     ),
     Case(
         "a card without a number",

@@ -39,10 +39,10 @@ def ground_of(drawing: Drawing) -> Ground | None:
     )
     number = int(np.bincount(border).argmax())
     wish = drawing.wishes.get(number)
-    if drawing.photograph or not drawing.cells.all() or (wish and (wish.mark or not wish.coloured)):
+    if not drawing.cells.all() or (wish and (wish.mark or not wish.coloured)):
         return None
     named = hex_of(drawing.colours[number - 1])
-    near = _apart(drawing, (named,)) <= (_NEAR if drawing.soft else 0)
+    near = _apart(drawing, (named,)) <= (_NEAR if drawing.soft or drawing.photograph else 0)
     around, stitches = float(near[border].mean()), int(near[drawing.cells].sum())
     if len(drawing.colours) == 1 or around < _OF_BORDER or stitches < _OF_ALL * drawing.cells.size:
         return None

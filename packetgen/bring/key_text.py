@@ -4,6 +4,7 @@ Only these lines are exchanged. A key line that stays, stays as it was written, 
 """
 
 import re
+from collections import Counter
 from collections.abc import Collection, Mapping, Sequence
 from dataclasses import dataclass
 
@@ -104,12 +105,25 @@ def with_key(text: str, pattern: GroupNode, kept: Collection[str], new: Sequence
 
 
 def without_entries(text: str, pattern: GroupNode, names: Collection[str]) -> str:
-    """The file without the entries of these names and what stands in them."""
+    """The file without the entries of these names and what stands in them. Remarks above one of them and
+    below it stay apart: they do not speak of the same."""
     lines = text.split("\n")
     spans = [_lines_of(lines, pattern, name) for name in names if entry(pattern, name) is not None]
     for first, last in sorted(spans, reverse=True):
-        del lines[first - 1 : last]
+        between = first > 1 and all(
+            one[:1] == "#" for one in (lines[first - 2], *lines[last : last + 1])
+        )
+        lines[first - 1 : last] = [""] if between else []
     return "\n".join(lines)
+
+
+def remarks_gone(before: str, after: str) -> int:
+    """How many lines of remarks the file had and has no longer."""
+    old, new = (
+        Counter(line.strip() for line in text.splitlines() if line.lstrip().startswith("#"))
+        for text in (before, after)
+    )
+    return (old - new).total()
 
 
 def with_value(text: str, pattern: GroupNode, name: str, value: str) -> str:

@@ -112,7 +112,11 @@ def _photograph(pixels: Pixels, wide: int, name: str, problems: Problems) -> Dra
     if not drawing.cells.any():
         problems.add(Place(name), "bring-all-bare")
         return None
-    return drawing
+    ground = ground_of(drawing)
+    if ground is None:
+        return drawing
+    advice = f"{ground.in_words()}; if it is bare cloth, make it clear in an image editor, and save it as PNG"
+    return replace(drawing, told=(*drawing.told, advice))
 
 
 def _as_drawn(drawing: Drawing) -> np.ndarray:

@@ -56,9 +56,9 @@ _WHEN = "The day it comes out, such as 2027-05-01 (or 2027-05-01 09:00 Europe/Lo
     "--wide",
     type=STITCHES,
     help="Stitches across, of the drawing that you have already or of an example; a new finishing piece is made "
-    f"to hold them. [default: {USUAL}, or as many as fit]",
+    f"to hold them. [default: {USUAL}; in a series as many as its last pattern has, or as many as fit]",
 )
-@click.option("--high", type=STITCHES, help="Stitches down. [default: the same]")
+@click.option("--high", type=STITCHES, help="Stitches down. [default: likewise]")
 @click.option(
     "--in",
     "within",
@@ -181,7 +181,7 @@ def _begin_series(given: Given) -> None:
     )
     face_name = f"face{given.face.suffix}" if given.face else ""
     new = NewSeries(folder, title, release.strip(), designer, threads, face_name)
-    pattern = _pattern(given, pattern_folder, pattern_title, USUAL, issued=release)
+    pattern = _pattern(given, pattern_folder, pattern_title, (USUAL, USUAL), issued=release)
     files = series_files(new, pattern)
     given_files = {f"series/{folder}/{face_name}": face} if face else {}
     write_down(given, new.folder, files, (f"series/{folder}", pieces_folder()), given_files)
@@ -190,7 +190,7 @@ def _begin_series(given: Given) -> None:
 
 
 def _begin_pattern(given: Given, found: "Found") -> None:
-    from packetgen.starting.around import around_in, largest_square
+    from packetgen.starting.around import around_in, usual_size
     from packetgen.starting.asking import as_moment
     from packetgen.starting.files import entered, pattern_files
 
@@ -215,12 +215,11 @@ def _begin_pattern(given: Given, found: "Found") -> None:
     if series.release <= now:
         later = (now + timedelta(weeks=_WEEKS_AHEAD)).date().isoformat()
         release = given.or_asked(release, _WHEN, RELEASE, later)
-    largest = largest_square(series, USUAL)
     pattern = _pattern(
         given,
         folder,
         title,
-        largest,
+        usual_size(series, USUAL),
         issued=release or series.release.date().isoformat(),
         release=as_moment(release, zone) if release else "",
     )
@@ -249,7 +248,7 @@ def _face(file: Path | None) -> tuple["Faces", bytes]:
 
 
 def _pattern(
-    given: Given, folder: str, title: str, usual: int, issued: str, release: str = ""
+    given: Given, folder: str, title: str, usual: tuple[int, int], issued: str, release: str = ""
 ) -> "NewPattern":
     from packetgen.starting.files import NewPattern
 
@@ -257,9 +256,9 @@ def _pattern(
         given.wide,
         "How many stitches wide your drawing is, or an example shall be",
         STITCHES,
-        usual,
+        usual[0],
     )
-    high = given.or_asked(given.high, "And how many high", STITCHES, usual)
+    high = given.or_asked(given.high, "And how many high", STITCHES, usual[1])
     return NewPattern(folder, title, wide, high, issued.strip()[:10], release)
 
 

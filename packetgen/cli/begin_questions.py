@@ -6,6 +6,7 @@ from typing import TYPE_CHECKING, TypeVar
 
 import click
 
+from packetgen.cli.common import OneOf
 from packetgen.nouns import listed
 from packetgen.starting import LEAST, MOST
 
@@ -174,5 +175,5 @@ def one_of(
         return first
     if not given.asks:
         raise click.UsageError(f"say which {what} with --{option}: {', '.join(known)}")
-    asked: str = click.prompt(f"Which {what}", default=first, type=click.Choice(tuple(known)))
+    asked: str = click.prompt(f"Which {what}", default=first, type=OneOf(tuple(known)))
     return asked

@@ -240,8 +240,9 @@ def _read(
     from packetgen.bring.reading import Source, read_design
     from packetgen.bring.told import codes_to_say, threads_known
     from packetgen.bring.written import Codes, Unexplained
-    from packetgen.diagnostics import Problems, nearest
+    from packetgen.diagnostics import Problems
     from packetgen.load.files import ContentFolder
+    from packetgen.load.references import offered_of
 
     colours = tuple(card.colours.values())
     known = pattern.known if pattern else ()
@@ -254,7 +255,8 @@ def _read(
     for code, meant in how.codes:
         if codes.meaning(meant) is None:
             raise click.UsageError(
-                f"--code {code}={meant}: {card.name} has no {meant!r}; {nearest(meant, tuple(card.colours))}"
+                f"--code {code}={meant}: {card.name} has no {meant!r}; "
+                + offered_of(meant, card.colours, card_file)
             )
 
     def read(how: "Reading") -> "tuple[Source | Unexplained | None, Problems]":
@@ -293,4 +295,8 @@ def _write_look(look: Path, source: "Source", found: "Brought") -> None:
 
     hexes = [one.colour.hex for one in found.entries]
     replaced(look, side_by_side(source.picture, found.cells, hexes))
-    say(f"Side by side in {look}.")
+    ground = source.ground
+    stitched = (
+        f', with {ground.hex} stitched: --bare "{ground.hex}" keeps it bare' if ground else ""
+    )
+    say(f"Side by side in {look}{stitched}.")

@@ -67,6 +67,11 @@ def carry_out(planned: "Planned", pattern_name: str | None, content_folder: Path
         say(f"Written: {path}")
     for path in written.kept:
         say(f"The old one is kept: {path}")
+    if written.remarks:
+        old = next(path for path in written.kept if path.name.endswith("pattern.yaml"))
+        say(
+            f"Gone with what they spoke of: {counted(written.remarks, 'line of remarks')}, kept in {old}."
+        )
     if written.lines:
         say(
             f"What lay on the old chart stays on the new one: {', '.join(written.lines)}; "

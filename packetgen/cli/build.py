@@ -108,6 +108,8 @@ def build_command(
     _say_why(built, why)
     say(_summary(built, build_folder))
     _say_of_later(built)
+    proof = f"packetgen proof{content_words(content_folder)}"
+    say(f"{proof} tells more: what a buyer might complain of, and what is well done.")
 
 
 def _built(order: "Order") -> "Built":
@@ -149,10 +151,9 @@ def _say_of_unchanged(advice: tuple[str, ...], content_folder: Path) -> None:
     for line in advice:
         log.debug("%s/%s", content_folder.as_posix(), line)
     if advice:
-        things = counted(len(advice), "thing")
+        pieces = counted(len(advice), "piece of advice")
         where = content_words(content_folder)
-        said = f"{things} to think of where nothing has changed: see packetgen proof{where}"
-        say(said, err=True)
+        say(f"{pieces} where nothing has changed: see packetgen proof{where}", err=True)
 
 
 def _say_why(built: "Built", aloud: bool) -> None:

@@ -9,7 +9,7 @@ import click
 
 from packetgen.cli.chart_edits import border, crop, mirror, shift, turn
 from packetgen.cli.chart_picture import picture
-from packetgen.cli.common import content_option
+from packetgen.cli.common import OneOf, content_option
 from packetgen.cli.one_pattern import figures_of
 from packetgen.cli.telling import TELLING_OPTIONS
 
@@ -36,7 +36,7 @@ def chart_command() -> None:
 @click.option("--large", is_flag=True, help="Two characters a stitch, with its mark.")
 @click.option(
     "--colours",
-    type=click.Choice(("auto", "24-bit", "256", "none")),
+    type=OneOf(("auto", "24-bit", "256", "none")),
     default="auto",
     show_default=True,
     help="What to paint with; by itself what the terminal says that it can.",

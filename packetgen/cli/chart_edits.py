@@ -6,7 +6,7 @@ from typing import TYPE_CHECKING, Any
 import click
 
 from packetgen.cli.chart_editing import edited
-from packetgen.cli.common import content_option
+from packetgen.cli.common import OneOf, content_option
 
 if TYPE_CHECKING:
     from packetgen.chart_edit.change import Change
@@ -50,7 +50,7 @@ _lose_option = click.option(
 
 @click.command("mirror")
 @click.argument("name", metavar="NAME")
-@click.argument("way", type=click.Choice(("left-right", "top-bottom")))
+@click.argument("way", type=OneOf(("left-right", "top-bottom")))
 @_copy_options
 def mirror(name: str, way: str, **options: Any) -> None:
     """Mirror a chart and everything on it.
@@ -77,7 +77,7 @@ def mirror(name: str, way: str, **options: Any) -> None:
 
 @click.command("turn")
 @click.argument("name", metavar="NAME")
-@click.argument("degrees", type=click.Choice(("90", "180", "270")))
+@click.argument("degrees", type=OneOf(("90", "180", "270")))
 @_copy_options
 def turn(name: str, degrees: str, **options: Any) -> None:
     """Turn a chart and everything on it, clockwise.

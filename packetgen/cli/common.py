@@ -20,8 +20,10 @@ if TYPE_CHECKING:
     from packetgen.pipeline import Proof, Reckoned
 
     OfAny = click.ParamType[Any]
+    OneOfWords = click.Choice[str]
 else:  # older releases of click know no such thing
     OfAny = click.ParamType
+    OneOfWords = click.Choice
 
 
 TODAY = "today"
@@ -106,6 +108,26 @@ class FileThere(OfAny):
         self.fail(f"there is no file {path.name!r} {where}; {hint}", param, ctx)
 
 
+class OneOf(OneOfWords):
+    """One of a few words; for any other the nearest of them is offered."""
+
+    def convert(
+        self, value: object, param: click.Parameter | None, ctx: click.Context | None
+    ) -> str:
+        from packetgen.diagnostics import nearest_of
+
+        given = str(value)
+        if given in self.choices:
+            return given
+        near = nearest_of(given, tuple(self.choices))
+        self.fail(
+            f"{given!r} is not one of {', '.join(self.choices)}"
+            + (f"; did you mean {near!r}?" if near else ""),
+            param,
+            ctx,
+        )
+
+
 class Day(OfAny):
     """A day, or a day and a time without a zone: date or datetime. 'today' is this very moment."""
 
@@ -162,7 +184,7 @@ def editions_option(command: Callable[..., None]) -> Callable[..., None]:
         "--edition",
         "editions",
         multiple=True,
-        type=click.Choice(EDITION_NAMES),
+        type=OneOf(EDITION_NAMES),
         help="Make this edition of the charts; may be given several times. "
         "[default: what each pattern.yaml lists]",
     )(command)

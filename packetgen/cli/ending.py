@@ -12,6 +12,7 @@ import click
 
 from packetgen.cli.saying import say
 
+_CLEARLY = 0.1  # share of letters in common by which one name is nearer than another
 CONTENT_WRONG, MACHINE_WRONG, STOPPED = 1, 2, 130
 
 
@@ -36,6 +37,9 @@ def ended(run: Callable[[], object], log_path: Callable[[], Path | None]) -> int
             return code if isinstance(code, int) else 0
         except SystemExit as end:
             return end.code if isinstance(end.code, int) else 0
+        except click.NoSuchOption as error:
+            _offer_one(error)
+            error.show()
         except click.ClickException as error:
             error.show()
         except (click.Abort, KeyboardInterrupt):
@@ -55,6 +59,16 @@ def ended(run: Callable[[], object], log_path: Callable[[], Path | None]) -> int
     except OSError:  # nobody hears what is wrong
         _hush()
     return MACHINE_WRONG
+
+
+def _offer_one(error: click.NoSuchOption) -> None:
+    """Of several options that are alike, only the nearest where it is clearly nearer than the next."""
+    from difflib import SequenceMatcher
+
+    offered = error.possibilities or []
+    like = [SequenceMatcher(None, error.option_name, one).ratio() for one in offered]
+    if len(like) > 1 and like[0] - like[1] >= _CLEARLY:
+        del offered[1:]
 
 
 def _where(error: Exception, log_path: Path | None) -> str:

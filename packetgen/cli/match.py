@@ -5,7 +5,7 @@ from typing import TYPE_CHECKING
 
 import click
 
-from packetgen.cli.common import checked_content, content_option, wanted_ids
+from packetgen.cli.common import OneOf, checked_content, content_option, wanted_ids
 
 if TYPE_CHECKING:
     from packetgen.model import Colour, ThreadCard
@@ -23,7 +23,7 @@ if TYPE_CHECKING:
 @click.option(
     "--format",
     "form",
-    type=click.Choice(("table", "csv", "json")),
+    type=OneOf(("table", "csv", "json")),
     default="table",
     show_default=True,
     help="A table to read, or the same with all its figures for other programs.",

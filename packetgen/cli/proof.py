@@ -54,9 +54,7 @@ def _explain(ctx: click.Context, param: click.Parameter, code: str | None) -> No
     help="Also write the whole review as one page, with a picture of each design: for yourself, "
     "not for publishing.",
 )
-@click.option(
-    "--strict", is_flag=True, help="For a release: fail where there is anything to think of."
-)
+@click.option("--strict", is_flag=True, help="For a release: advice counts as faults.")
 @click.option(
     "--against",
     "build_folder",
@@ -143,15 +141,16 @@ def proof_command(
         say(f"\nThe whole review stands in {report}; it is your own, and not for publishing.")
     if found.faults:
         _nothing_built(found.faults, report)
-    say(summary(found))
+    counts = " Under --strict advice counts as faults." * (bool(found.advice) and not strict)
+    say(summary(found) + counts)
     if elsewhere := found.advice - shown.advice:
-        say(f"{counted(elsewhere, 'thing')} to think of elsewhere: packetgen proof shows all.")
+        say(f"{counted(elsewhere, 'piece of advice')} elsewhere: packetgen proof shows all.")
     if build_folder is not None:
         _say_foretold(content_folder, build_folder, own_templates, editions, as_of, checked)
     if strict and found.advice:
         say(
-            f"{counted(found.advice, 'thing')} to think of: --strict lets none pass. What shall stay as it "
-            "is, lay aside with your reason, under 'laid_aside' in pattern.yaml or series.yaml."
+            f"--strict: {counted(found.advice, 'piece of advice')} to act on. What shall stay as it is, lay "
+            "aside with your reason, under 'laid_aside' in pattern.yaml or series.yaml."
         )
         raise SystemExit(CONTENT_WRONG)
 

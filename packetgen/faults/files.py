@@ -65,10 +65,8 @@ FILES: dict[str, Fault] = {
         "type the letter again",
     ),
     # the build of a YAML file
-    "indent-not-spaces": _broken(
-        "here stands {what} where the line is set in{more}", "use plain spaces only"
-    ),
-    "tab": _broken("here stands a tab", "use a space instead"),
+    "indent-not-spaces": _broken("here stands {what} where the line is set in{more}", "{hint}"),
+    "tab": _broken("here stands a tab", "write one space in its place"),
     "name-repeated": Fault(
         "{name} stands here a second time (first on line {line})", "keep one of the two, {other}"
     ),
@@ -106,7 +104,7 @@ FILES: dict[str, Fault] = {
         "a second colon with a space on one line",
         "put the whole value between quotes, or start a new line",
     ),
-    "colon-missing": _broken("{said} has no colon and no value", "{hint}"),
+    "colon-missing": _broken("{what}", "{hint}"),
     "space-left-out": _broken(
         "no space stands after the colon of {name}", "put one there: {right}"
     ),

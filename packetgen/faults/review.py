@@ -50,6 +50,10 @@ REVIEW: dict[str, Fault] = {
         "nobody can buy this pattern, since no counter is named for it and it is not given away",
         "add sold_at: [{{url: {url}, name: My own counter}}], or given_away: [chart, packet]",
     ),
+    "named-twice": _advice(
+        "the sentence about {name} begins with her name, which is printed before it",
+        "begin it with what she does, for example {example}",
+    ),
     "story-short": _advice(
         "a story of {words}", "tell in {least} or more what is behind the design"
     ),

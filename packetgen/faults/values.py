@@ -141,7 +141,8 @@ VALUES: dict[str, Fault] = {
     "colour-unknown": Fault("{of} has no {what} {name}", "{hint}"),
     "mark-unknown": Fault("the mark {mark} is not in the key", "{hint}"),
     "name-twice": Fault(
-        "the {what} {name} stands here a second time (first on line {line})", "keep one of the two"
+        "the {what} {name} stands here a second time (first on line {line})",
+        "keep one of the two{other}",
     ),
     "colour-twice": Fault(
         "the {by} {said} stands here a second time (first on line {line})",

@@ -46,6 +46,10 @@ WHY_REVIEW: dict[str, Why] = {
         "The pattern's page tells where it can be bought, or that it costs nothing, and can tell neither.",
         "Name a counter in sold_at, or say in given_away what anybody may have.",
     ),
+    "named-twice": Why(
+        "Packet and site print a designer's name and then the sentence about her, so her name stands there twice.",
+        "Leave the name out of 'about' in series.yaml: 'Draws what grows by the door.'",
+    ),
     "story-short": Why(
         "The story is what a reader of the page learns of the design, and there is next to nothing.",
         "Tell where it comes from, or what to look for in it.",

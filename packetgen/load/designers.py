@@ -26,7 +26,14 @@ def read_designers(
             continue
         name, place = one["id"], one.place_of("id")
         if name in lines:
-            problems.add(place, "name-twice", what="designer", name=said(name), line=lines[name])
+            problems.add(
+                place,
+                "name-twice",
+                what="designer",
+                other=", or give one of them another id",
+                name=said(name),
+                line=lines[name],
+            )
         lines.setdefault(name, place.line)
         if one["name"]:
             called[one["name"].casefold()] = name

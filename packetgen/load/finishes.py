@@ -60,7 +60,14 @@ def _paints(filled: Filled, problems: Problems) -> dict[str, Paint | None]:
             continue
         name, place = paint["name"], paint.place_of("name")
         if name in paints:
-            problems.add(place, "name-twice", what="paint", name=said(name), line=lines[name])
+            problems.add(
+                place,
+                "name-twice",
+                what="paint",
+                other=", or give one of them another name",
+                name=said(name),
+                line=lines[name],
+            )
             paints[name] = None
             continue
         lines[name] = place.line
@@ -116,7 +123,12 @@ def _parts(
         place = part.place_of("name")
         if part["name"] in lines:
             problems.add(
-                place, "name-twice", what="part", name=said(part["name"]), line=lines[part["name"]]
+                place,
+                "name-twice",
+                what="part",
+                other=", or give one of them another name",
+                name=said(part["name"]),
+                line=lines[part["name"]],
             )
         elif part["name"]:
             lines[part["name"]] = place.line

@@ -37,7 +37,11 @@ def chart_file(
         return None
     found = [name for name in CHART_FILES if name in files]
     if not found:
-        folder.missing(path, "chart.txt", "draw one character for each stitch, '.' for bare cloth")
+        folder.missing(
+            path,
+            "chart.txt",
+            "draw one character for each stitch, '.' for bare cloth, or bring a drawing in with packetgen bring",
+        )
     elif len(found) > 1:
         problems.add(
             Place(path), "charts-several", found=listed(found, "and"), example=f"chart: {found[0]}"

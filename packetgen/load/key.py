@@ -273,8 +273,9 @@ class _KeyReader:
         if card is None:
             return None
         called = {colour.name.casefold(): number for number, colour in card.colours.items()}
+        file = f"threads/{card.id}.yaml"
         colour = resolve(
-            number, place, card.colours, "colour", self._problems, called, of=card.name
+            number, place, card.colours, "colour", self._problems, called, card.name, file
         )
         return None if colour is None else (card, colour)
 

@@ -20,7 +20,9 @@ def read_laid_aside(filled: Filled, problems: Problems) -> tuple[LaidAside, ...]
         code = resolve(one.value["advice"], place, _ADVICE, "kind of advice", problems)
         if code in found:
             line = found[code].place.line
-            problems.add(place, "name-twice", what="kind of advice", name=said(code), line=line)
+            problems.add(
+                place, "name-twice", what="kind of advice", other="", name=said(code), line=line
+            )
         elif code and one.value["because"]:
             found[code] = LaidAside(code, one.value["because"], place)
     return tuple(found.values())

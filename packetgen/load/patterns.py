@@ -225,13 +225,24 @@ def _cloths(filled: Filled, library: Library, problems: Problems) -> tuple[Cloth
         if cloth is None:
             continue
         colour = resolve(
-            one["colour"], one.place_of("colour"), cloth.colours, "colour", problems, of=cloth.name
+            one["colour"],
+            one.place_of("colour"),
+            cloth.colours,
+            "colour",
+            problems,
+            of=cloth.name,
+            file=f"cloths/{cloth.id}.yaml",
         )
         over = one["over"] or cloth.over
         same = (cloth.id, one["colour"], over)
         if same in seen:
             problems.add(
-                one.place, "name-twice", what="cloth choice", name=said(cloth.id), line=seen[same]
+                one.place,
+                "name-twice",
+                what="cloth choice",
+                other="",
+                name=said(cloth.id),
+                line=seen[same],
             )
         seen.setdefault(same, one.place.line)
         options.append(ClothOption(cloth, colour, over, one.place) if colour else None)
@@ -255,7 +266,12 @@ def _sets(filled: Filled, series_sets: Sets, problems: Problems) -> Sets:
             continue
         if name in lines:
             problems.add(
-                given.place, "name-twice", what="thread set", name=said(name), line=lines[name]
+                given.place,
+                "name-twice",
+                what="thread set",
+                other="",
+                name=said(name),
+                line=lines[name],
             )
         lines.setdefault(name, given.place.line)
         sets[name] = series_sets[name]

@@ -1,12 +1,26 @@
 """Names that point to something written elsewhere."""
 
 from collections.abc import Mapping
+from difflib import SequenceMatcher
+from itertools import islice
 from typing import TypeVar
 
-from packetgen.diagnostics import Place, Problems
-from packetgen.load.words import offer, said, shown
+from packetgen.diagnostics import MOST_OFFERED, Place, Problems, nearest_of
+from packetgen.load.files import valid_id
+from packetgen.load.words import cut, offer, said, shown
+from packetgen.model import Colour
 
 T = TypeVar("T")
+
+# What an author does who has no such thing yet, and means none of those that there are.
+_NEW = {
+    "cloth": "write cloths/{}.yaml",
+    "thread card": "write threads/{}.yaml",
+    "bead card": "write beads/{}.yaml",
+    "finishing piece": "write finishes/{}/finish.yaml",
+    "designer": "add {} to 'designers' in series.yaml",
+}
+_SHORT_OFFER = 80  # letters, where it is said too how to write a new one
 
 
 def resolve(
@@ -17,6 +31,7 @@ def resolve(
     problems: Problems,
     called: Mapping[str, str] | None = None,
     of: str = "",
+    file: str = "",
 ) -> T | None:
     """What `name` stands for; None where it is unknown (reported) or was broken itself (reported
     there).
@@ -24,16 +39,52 @@ def resolve(
     known: name → thing, None for a thing that exists and could not be read;
     None altogether where nobody can tell.
     called: what the author may have written in place of the name → the name.
-    of: the card or cloth that would have to have it.
+    of: the card or cloth that would have to have it, and `file` where that stands.
     """
     if name is None or known is None:
         return None
     if name in known:
         return known[name]
     right = (called or {}).get(name.casefold())
-    hint = f"write {said(right)}, which goes by that name" if right else offer(name, tuple(known))
+    if right:
+        hint = f"write {said(right)}, which goes by that name"
+    elif of:
+        hint = offered_of(name, known, file)
+    else:
+        hint = _offered(name, known, what)
     if of:
         problems.add(place, "colour-unknown", of=shown(of), what=what, name=said(name), hint=hint)
     else:
         problems.add(place, "reference-unknown", what=what, name=said(name), hint=hint)
     return None
+
+
+def offered_of(name: str, known: Mapping[str, object], file: str) -> str:
+    """The colour that is nearly called `name`; else those of the card, the nearest first, and its file."""
+    near = nearest_of(name, tuple(known))
+    if near is not None:
+        colour = _name_of(near, known)
+        return f"did you mean {said(near)}{f' ({shown(colour)})' if colour else ''}?"
+
+    def unlike(number: str) -> float:
+        return -SequenceMatcher(None, name.casefold(), number.casefold()).ratio()
+
+    colours = (f"{one} {_name_of(one, known)}".strip() for one in sorted(known, key=unlike))
+    return cut(
+        f"known in {file}: {', '.join(islice(colours, MOST_OFFERED))}", len(known) > MOST_OFFERED
+    )
+
+
+def _name_of(number: str, known: Mapping[str, object]) -> str:
+    """What the colour with that number is called; '' where its name stands for a number."""
+    colour = known[number]
+    return colour.name if isinstance(colour, Colour) and colour.name != number else ""
+
+
+def _offered(name: str, known: Mapping[str, object], what: str) -> str:
+    """A name that there is, or else how the author writes what there is not yet."""
+    if what not in _NEW:
+        return offer(name, tuple(known))
+    fit = valid_id(name, Place(""), Problems()) and shown(name) == name
+    new = _NEW[what].format(name if fit else "NAME")
+    return f"{offer(name, tuple(known), _SHORT_OFFER)} (or {new})" if known else new

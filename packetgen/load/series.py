@@ -1,6 +1,6 @@
 """A series: its thread sets, its designers, and its patterns in the author's order."""
 
-from packetgen.diagnostics import Place, Problems
+from packetgen.diagnostics import Place, Problems, nearest_of
 from packetgen.load.assumptions import read_assumptions
 from packetgen.load.designers import read_designers
 from packetgen.load.documents import read_document, read_markdown
@@ -127,24 +127,35 @@ def _order(
     if filled["order"] is None:
         return folders
     listed: dict[str, Place] = {}
+    named = dict.fromkeys(given.value for given in filled.each("order"))
+    left_out = [name for name in folders if name not in named]
+    missing = [name for name in named if name and name not in folders]
+    # A slip in a name: the folder that is meant need not be told by a line of its own.
+    meant = {name: near for name in missing if (near := nearest_of(name, left_out))}
+    meant = {name: near for name, near in meant.items() if nearest_of(near, missing) == name}
     for given in filled.each("order"):
         if given.value is None:
             continue
         if given.value in listed:
             line = listed[given.value].line
             problems.add(
-                given.place, "name-twice", what="pattern", name=said(given.value), line=line
+                given.place,
+                "name-twice",
+                what="pattern",
+                other="",
+                name=said(given.value),
+                line=line,
             )
         elif given.value not in folders:
             problems.add(
                 given.place,
                 "pattern-missing",
                 name=said(given.value),
-                hint=offer(given.value, folders),
+                hint=offer(given.value, (meant[given.value],) if given.value in meant else folders),
             )
         listed.setdefault(given.value, given.place)
-    for name in folders:
-        if name not in listed:
+    for name in left_out:
+        if name not in meant.values():
             problems.add(Place(f"{path}/{name}"), "pattern-not-in-order", name=said(name))
     return tuple(name for name in listed if name in folders)
 
@@ -170,7 +181,14 @@ def _thread_sets(
         if name in reserved:
             problems.add(place, "name-reserved", name=said(name))
         if name in lines:
-            problems.add(place, "name-twice", what="thread set", name=said(name), line=lines[name])
+            problems.add(
+                place,
+                "name-twice",
+                what="thread set",
+                other=", or give one of them another name",
+                name=said(name),
+                line=lines[name],
+            )
         lines.setdefault(name, place.line)
         sets[name] = None
         if given.whole and card is not None:

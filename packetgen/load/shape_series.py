@@ -1,5 +1,7 @@
 """What stands in the file of a series."""
 
+from dataclasses import replace
+
 from packetgen.load.schema import (
     Choice,
     Day,
@@ -62,7 +64,11 @@ _DESIGNER = Group(
     (
         Field("id", ShortName(), "What patterns call her.", "thackwray"),
         Field("name", Text(at_most=80), "Her name.", "Oriel Thackwray"),
-        ABOUT,
+        replace(
+            ABOUT,
+            doc="One sentence about her. Her name is printed before it, so begin with what she does.",
+            example="Draws what she sees from the scullery window.",
+        ),
         Field(
             "sells",
             Choice(tuple(sells.value for sells in Sells), (("pdf", "PDF"), *_SELLS_MEANS)),

@@ -79,8 +79,9 @@ def read_beads(
     if card is not None:
         called = {one.name.casefold(): number for number, one in card.colours.items()}
         place = filled.place_of("number")
+        file = f"beads/{card.id}.yaml"
         colour = resolve(
-            filled["number"], place, card.colours, "bead", problems, called, of=card.name
+            filled["number"], place, card.colours, "bead", problems, called, card.name, file
         )
     spots = filled["at"] or ()
     _inside(spots, filled, "at", chart, problems)

@@ -17,6 +17,8 @@ _NO_SPACE = re.compile(
     r"""(?P<before> *(?:- +)?)(?P<name>[A-Za-z][^\s:"'{}[\],]*(?=:[^\s:/])|[^\s:"'{}[\],](?=:[{["']))"""
     r":(?P<value>.*)"
 )
+_GOES_ON = re.compile(r"(?::|-|[|>][+-]?\d?)\s*(?:#.*)?$")  # a line below which something is set in
+_STEP = 2  # spaces that are usual for that
 _SPECIAL_SIGNS = ("!", "{", "[", "'", '"', "|", ">")
 _SPECIAL_CONTEXTS = ("alias", "anchor", "tag", "directive")
 
@@ -50,6 +52,8 @@ def explain(
 
 def _with_colon(line: str, names: tuple[str, ...]) -> str:
     """'about A quiet canal' → how it is written where 'about' is, or is nearly, a name; else ''."""
+    if line[:1] in _SPECIAL_SIGNS:
+        return ""
     dash, name, value = sure(re.fullmatch(r"((?:- +)*)(\S*)\s*(.*)", line.split(" #")[0])).groups()
     near = get_close_matches(name.casefold(), names, n=1, cutoff=0.8)
     return f"write {dash}{near[0]}: {shown(value)}" if near and value.strip() else ""
@@ -206,8 +210,42 @@ def _run_together(number: int, lines: list[str]) -> Explained | None:
 
 def _no_colon(number: int, column: int, rest: str, lines: list[str]) -> Explained:
     return _run_together(number, lines) or Explained(
-        "colon-missing", number, column, {"said": said(rest)}
+        "colon-missing", number, column, {"what": _without_colon(rest.split(" #")[0].rstrip())}
     )
+
+
+def _without_colon(line: str) -> str:
+    """What the line lacks: it may have a colon that parts nothing, as in a time of day or between quotes."""
+    if line[:1] in _SPECIAL_SIGNS:
+        return f"no colon stands after {said(line)}"
+    if ":" in line:
+        return f"{said(line)} has no colon with a space after it"
+    return f"{said(line)} has no colon" + ("" if " " in line else " and no value")
+
+
+def spaces_before(number: int, lines: list[str]) -> int:
+    """How many spaces belong before line `number`, by the lines around it that are set in by spaces alone: as
+    many as before what stands above, or where that goes on below, as before what else goes on there."""
+    line = lines[number - 1].strip()
+    above = next((one for one in reversed(lines[: number - 1]) if _is_said(one)), "")
+    before, said_above = _set_in(above), above.split(" #")[0]
+    item = re.match(r"(?:- +)*", above.lstrip(" "))
+    within = before + len(sure(item)[0])
+    open_brackets = sum(map(said_above.count, "{[")) > sum(map(said_above.count, "}]"))
+    more_words = ": " in said_above and not line.startswith("-") and not re.search(r":(\s|$)", line)
+    if not (_GOES_ON.search(above) or open_brackets or more_words):
+        return before if line.startswith("-") else within
+    below = next((one for one in lines[number:] if _is_said(one)), "")
+    there = _set_in(below)
+    return there if there > within and not below[there:].startswith("\t") else within + _STEP
+
+
+def _set_in(line: str) -> int:
+    return len(line) - len(line.lstrip(" "))
+
+
+def _is_said(line: str) -> bool:
+    return bool(line.strip()) and not line.lstrip().startswith("#")
 
 
 def _needs_quotes(spot: Spot, rest: str) -> Explained:
@@ -221,7 +259,7 @@ def _needs_quotes(spot: Spot, rest: str) -> Explained:
 def _indentation(here: Spot, lines: list[str]) -> Explained:
     line = lines[here[0] - 1]
     above = [number for number in range(1, here[0]) if lines[number - 1].split("#")[0].strip()]
-    if above and not re.search(r":(\s|$)", lines[above[-1] - 1]):
+    if above and not re.search(r":(\s|$)", lines[above[-1] - 1].split(" #")[0]):
         culprit = lines[above[-1] - 1]
         return _no_colon(above[-1], len(culprit) - len(culprit.lstrip(" ")) + 1, culprit, lines)
     spaces = len(line) - len(line.lstrip(" "))

@@ -20,12 +20,18 @@ def said(text: str) -> str:
     return f"'{shown(text)}'"
 
 
-def offer(name: str, valid: Collection[str]) -> str:
+def offer(name: str, valid: Collection[str], longest: int = _LONGEST_OFFER) -> str:
     """The valid name nearest to `name`, or else a few of those that exist; never a long line."""
-    sentence = _seen(nearest(name, tuple(valid)))
-    if len(sentence) <= _LONGEST_OFFER:
-        return sentence
-    return sentence[:_LONGEST_OFFER].rpartition(", ")[0] + ", …"
+    return cut(nearest(name, tuple(valid)), longest=longest)
+
+
+def cut(sentence: str, more: bool = False, longest: int = _LONGEST_OFFER) -> str:
+    """A sentence that ends in a list, short enough for one line; `more` than it says there are anyhow."""
+    sentence = _seen(sentence)
+    if len(sentence) > longest:
+        head = sentence[:longest].rpartition(", ")[0]
+        return f"{head}, …" if head else f"{sentence[:longest]}…"
+    return f"{sentence}, …" if more else sentence
 
 
 def listed(words: Iterable[str], joint: str = "or") -> str:

@@ -15,7 +15,7 @@ import yaml
 from packetgen.diagnostics import Place, Problem, Problems
 from packetgen.load.characters import describe, unseen
 from packetgen.load.sure import sure
-from packetgen.load.syntax import ended_by_next, explain
+from packetgen.load.syntax import ended_by_next, explain, spaces_before
 from packetgen.load.words import LOST, counted, said, shown
 
 DEEPEST = 12
@@ -138,7 +138,13 @@ def _well_indented(text: str, path: str, problems: Problems) -> bool:
     column = len(indent) - len(indent.lstrip(" ")) + 1
     more = f" (and {counted(len(odd) - 1, 'more line')})" if len(odd) > 1 else ""
     what = "a tab" if indent[column - 1] == "\t" else "a space of an unusual kind"
-    problems.add(Place(path, number, column), "indent-not-spaces", what=what, more=more)
+    spaces = spaces_before(number, text.split("\n"))
+    hint = (
+        "let it begin at the margin"
+        if not spaces
+        else f"begin it with {counted(spaces, 'plain space')}"
+    )
+    problems.add(Place(path, number, column), "indent-not-spaces", what=what, more=more, hint=hint)
     return False
 
 

@@ -9,6 +9,7 @@ from packetgen.bring.chart_text import chart_text, legend, remarks_of
 from packetgen.bring.key_text import (
     entry,
     key_line,
+    remarks_gone,
     with_key,
     with_value,
     word,
@@ -49,6 +50,7 @@ class Written:
     faults: tuple[Problem, ...] = ()  # new ones that figures show, as of a design that is too large
     lines: tuple[str, ...] = ()  # what of the old chart lies on the new one beside the stitches
     faults_before: tuple[Problem, ...] = ()  # that the content had already and still has
+    remarks: int = 0  # lines of remarks in pattern.yaml that went with what they spoke of
 
 
 @dataclass(frozen=True)
@@ -105,6 +107,7 @@ def into_pattern(
             tuple(new),
             into.on_the_chart if any(path.endswith(".txt") for path in kept) else (),
             tuple(problem for problem in after.problems.errors if str(problem) in known),
+            _remarks(f"{into.path}/{PATTERN}", old, files),
         ),
     )
 
@@ -165,6 +168,13 @@ def _files(content_folder: Path, into: PatternFolder, found: Brought) -> dict[st
         old = symbols.decode("utf-8")
         files[f"{into.path}/{SYMBOLS_FILE}"] = symbols_text(old, _root(old), gone).encode()
     return files
+
+
+def _remarks(pattern: str, old: Mapping[str, bytes], new: Mapping[str, bytes]) -> int:
+    if pattern not in old:
+        return 0
+    before, after = (files[pattern].decode("utf-8-sig") for files in (old, new))
+    return remarks_gone(before, after)
 
 
 def _numbers(

@@ -12,6 +12,7 @@ from packetgen.reckon.review_colours import complain_of_alike
 from packetgen.reckon.review_edges import complain_of_bare_edges
 from packetgen.reckon.review_praise import praise_of_pattern, praise_of_series
 from packetgen.reckon.review_texts import (
+    complain_of_names,
     complain_of_photo,
     complain_of_story,
     complain_of_unsold,
@@ -49,6 +50,7 @@ def _complain(each: Reckoned, problems: Problems) -> None:
         complain_of_story(figures.pattern, problems)
         complain_of_photo(figures.pattern, problems)
         complain_of_unsold(figures.pattern, problems)
+    complain_of_names(each.series, problems)
     complain_of_words(each.series, each.figures, problems)
 
 

@@ -1,9 +1,10 @@
 """Advice on what stands beside the chart: the story, the photograph on the cover, and where it is sold."""
 
+import re
 from math import ceil
 
 from packetgen.diagnostics import Place, Problems
-from packetgen.model import Pattern
+from packetgen.model import Pattern, Series
 from packetgen.nouns import counted
 from packetgen.reckon.cover import filling_mm_a_px, px_per_inch
 from packetgen.units import MM_PER_INCH
@@ -12,6 +13,7 @@ from packetgen.units import MM_PER_INCH
 FEWEST_WORDS, MOST_WORDS = 20, 700
 # Below this a printed photograph looks soft: common practice, no source.
 LEAST_PX_PER_INCH = 150
+_LONGEST_EXAMPLE = 40  # letters of an author's own sentence that a message shows
 _PNG_BEGINS = b"\x89PNG"
 
 
@@ -23,6 +25,20 @@ def complain_of_story(pattern: Pattern, problems: Problems) -> None:
         problems.add(place, "story-short", words=counted(words, "word"), least=FEWEST_WORDS)
     elif words > MOST_WORDS:
         problems.add(place, "story-long", words=f"{words:,} words", most=MOST_WORDS)
+
+
+def complain_of_names(series: Series, problems: Problems) -> None:
+    """Advice for a sentence about a designer that begins with her name: pages print it before that."""
+    for one in series.designers:
+        begins = one.about.casefold().startswith(one.name.casefold())
+        rest = one.about[len(one.name) :]
+        if begins and not rest[:1].isalnum():
+            said = re.sub(r"^(?:\W|(?:is|was)\b)+", "", rest)
+            example = f"{said[:1].upper()}{said[1:]}" or "Draws what grows by the door."
+            shown = (
+                example if len(example) <= _LONGEST_EXAMPLE else f"{example[:_LONGEST_EXAMPLE]}…"
+            )
+            problems.add(one.place, "named-twice", name=one.name, example=shown)
 
 
 def complain_of_photo(pattern: Pattern, problems: Problems) -> None:

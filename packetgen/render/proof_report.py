@@ -58,9 +58,10 @@ def lines_of(review: Review, content_folder: str, with_places: bool) -> Iterator
 def summary(review: Review) -> str:
     """The last line, where there is nothing to mend."""
     aside = f", {counted(review.aside, 'kind')} laid aside" if review.aside else ""
+    advice = counted(review.advice, "piece of advice") if review.advice else "no advice"
     return (
-        f"All is well: {counted(review.patterns, 'pattern')} checked, nothing to mend; "
-        f"{counted(review.advice, 'thing')} to think of{aside}, {review.praise} well done."
+        f"No fault: {counted(review.patterns, 'pattern')} checked; "
+        f"{advice}{aside}, {review.praise} well done."
     )
 
 

@@ -1,12 +1,11 @@
 """What a new pattern takes from the series that it is begun in."""
 
-from collections.abc import Iterable
 from dataclasses import dataclass
 
 from packetgen.model import Colour, Designer, Series
 from packetgen.reckon.fit import holds
 from packetgen.reckon.sizes import cell_mm
-from packetgen.starting import LEAST
+from packetgen.starting import LEAST, MOST
 
 
 @dataclass(frozen=True)
@@ -52,13 +51,17 @@ def around_in(series: Series, designer: Designer, beads: tuple[str, str] | None)
     )
 
 
-def largest_square(series: Series, most: int) -> int:
-    """How many stitches wide and high a design may be, up to `most`, to fit the finishing piece on every
-    cloth of the series' first pattern; never fewer than can be drawn.
+def usual_size(series: Series, most: int) -> tuple[int, int]:
+    """Columns and rows that a new design has unless its author says otherwise: those of the series' last
+    pattern; where no example can be so small or so large, or the finishing piece does not hold it on every
+    cloth of the first pattern, the largest square up to `most` that fits; never fewer than can be drawn.
     """
     cells = [cell_mm(one.cloth.count_per_inch, one.over) for one in series.patterns[0].cloths]
+    grid = series.patterns[-1].grid
+    last = [(grid.width, grid.height)] if LEAST <= min(grid.width, grid.height) else []
+    squares = [(n, n) for n in range(most, LEAST, -1)]
 
-    def fits(sizes: Iterable[int]) -> Iterable[int]:
-        return (n for n in sizes if all(holds((n, n), cell, series.finish) for cell in cells))
+    def fits(size: tuple[int, int]) -> bool:
+        return max(size) <= MOST and all(holds(size, cell, series.finish) for cell in cells)
 
-    return next(iter(fits(range(most, LEAST, -1))), LEAST)
+    return next(filter(fits, (*last, *squares)), (LEAST, LEAST))
