@@ -68,6 +68,10 @@ REVIEW: dict[str, Fault] = {
         "the photograph of {size} pixels is printed with {resolution} to the inch, which looks soft",
         "{least} or more look sharp: {wanted} pixels",
     ),
+    "photo-tells-chart": _advice(
+        "the chart can be copied from this picture, which shows {share} % of its detail as an even cell a stitch",
+        "photograph the finished piece at an angle, in its place, or leave the photo out so that a picture is drawn",
+    ),
     "cover-full": _advice(
         "the title takes {lines} lines of the cover, and leaves {high} mm for the picture",
         "shorten it to {letters} letters or so",

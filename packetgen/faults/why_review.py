@@ -67,6 +67,13 @@ WHY_REVIEW: dict[str, Why] = {
         "The photograph has fewer pixels than the cover of the packet needs to print it sharp.",
         "Take the picture as the camera made it, or photograph the model again.",
     ),
+    "photo-tells-chart": Why(
+        "The picture is published, and lies over the chart stitch for stitch, as a drawing of the design does, soft "
+        "or sharp. Whoever lays a grid over it reads the chart that others pay for. What counts as detail is "
+        "every stitch that has another colour beside it. Of a pattern that is given away nobody is told this.",
+        "Photograph the finished piece at an angle, in its place; or take the picture out of the folder, and one is "
+        "drawn that shows other stitches than the chart has.",
+    ),
     "cover-full": Why(
         "Title, picture and facts share one page, and so long a title leaves little of it for the picture.",
         "Shorten the title so that it takes a line or two less.",

@@ -16,6 +16,7 @@ from packetgen.reckon.review_texts import (
     complain_of_story,
     complain_of_unsold,
 )
+from packetgen.render.photo_told import complain_of_photo_told
 from packetgen.render.proof_words import complain_of_words
 
 
@@ -48,6 +49,7 @@ def _complain(each: Reckoned, problems: Problems) -> None:
         complain_of_bare_edges(figures.pattern, problems)
         complain_of_story(figures.pattern, problems)
         complain_of_photo(figures.pattern, problems)
+        complain_of_photo_told(figures.pattern, problems)
         complain_of_unsold(figures.pattern, problems)
     complain_of_words(each.series, each.figures, problems)
 
