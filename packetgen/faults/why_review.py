@@ -9,20 +9,22 @@ WHY_REVIEW: dict[str, Why] = {
         "Take the line out of laid_aside, or write it in the other file.",
     ),
     "skein-little": Why(
-        "Hardly any thread of this colour is used, and a stitcher must buy a whole unit of it.",
-        "Take a colour that is bought anyway, or use more of it; in a series another design may use it up.",
+        "Hardly any thread of this colour is used, and a stitcher must buy a whole unit of it. Other patterns of the "
+        "series that are charted for this thread set count too: what they use of it is no waste.",
+        "Take a colour that is bought anyway, or use more of it, here or in another pattern of the series.",
     ),
     "skein-short": Why(
         "The thread for these stitches is a little more than whole units, so nearly one unit is left over.",
         "Give some of these stitches another colour, or offer a finer cloth.",
     ),
     "cut-wastes": Why(
-        "The piece of cloth is so little too large that a fat quarter gives fewer pieces than it could.",
+        "The piece of cloth is so little too large that a fat quarter gives fewer pieces than it could. Of several "
+        "cloths the pieces stand in the order of their names. Where bare edges are why, they alone are told of.",
         "Take the columns or rows off, or let border or fold_over of the piece be a little smaller.",
     ),
     "edges-bare": Why(
         "The size of a design is that of its chart. Bare rows and columns at its edges make the finished size, the "
-        "fit and the cloth to cut larger than the stitching.",
+        "fit and the cloth to cut larger than the stitching; a fat quarter may give fewer pieces for them.",
         "Take them off with packetgen chart crop, or, where room is meant to be there, lay the advice aside with "
         "laid_aside in pattern.yaml.",
     ),

@@ -40,8 +40,8 @@ def review(checked: Proof) -> Review:
 
 
 def _complain(each: Reckoned, problems: Problems) -> None:
+    complain_of_little(each.figures, problems)
     for figures in each.figures:
-        complain_of_little(figures, problems)
         complain_of_short(figures, problems)
         complain_of_alike(figures, problems)
         complain_of_symbols(figures, problems)
