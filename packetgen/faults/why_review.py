@@ -5,8 +5,9 @@ from packetgen.faults.why import Why
 WHY_REVIEW: dict[str, Why] = {
     "laid-aside-idle": Why(
         "The file lays advice aside which is not given, of the file's own folder: since the design has changed, "
-        "perhaps, or since it belongs to the other file, pattern.yaml or series.yaml.",
-        "Take the line out of laid_aside, or write it in the other file.",
+        "perhaps, or since it belongs to the other file, pattern.yaml or series.yaml; or no such line has the words "
+        "under 'about'.",
+        "Take the line out of laid_aside, or write it in the other file. Let about be words that stand in the advice.",
     ),
     "skein-little": Why(
         "Hardly any thread of this colour is used, and a stitcher must buy a whole unit of it. Other patterns of the "
