@@ -85,6 +85,7 @@ DOORS = {
         "bring.together",
         "bring.written",
         "reckon.patches",
+        "render.photo_told",
         "render.picture_file",
         "render.picture_retold",
         "render.picture_told",

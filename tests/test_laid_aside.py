@@ -78,6 +78,57 @@ def test_a_photograph_left_out_of_one_pattern_hides_none_that_another_lacks(tmp_
     assert left == [PATTERN.replace("fern", "ivy")]
 
 
+ONE = "laid_aside:\n  - {advice: skein-little, about: K4 peat, because: the earth is worth it}\n"
+
+
+def lines(found) -> list[str]:
+    return [str(problem) for chapter in found.chapters for problem in chapter.problems]
+
+
+def test_one_line_of_a_kind_is_laid_aside_by_what_it_is_about(tmp_path):
+    before = lines(review(proof(folder(tmp_path / "before"))))
+    (earth,) = (line for line in before if "of K4 peat cost a whole skein" in line)
+    found = review(proof(folder(tmp_path / "after", ONE)))
+    assert lines(found) == [line for line in before if line != earth]
+    reported = [line.text for line in lines_of(found, "content", with_places=False)]
+    assert "  laid aside: skein-little about K4 peat: the earth is worth it" in reported
+
+
+@pytest.mark.parametrize("about", ["k4", "K4 PEAT", "peat", "pattern.yaml"])
+def test_words_of_the_line_or_of_its_file_are_enough(tmp_path, about):
+    found = review(proof(folder(tmp_path, ONE.replace("K4 peat", about))))
+    assert not any("of K4 peat cost a whole skein" in line for line in lines(found))
+    assert "laid-aside-idle" not in told(found)
+
+
+@pytest.mark.parametrize("about", ["K", "4 pea", "T9 moss", ".*", "whole spool"])
+def test_what_is_about_nothing_here_is_told(tmp_path, about):
+    found = review(proof(folder(tmp_path, ONE.replace("K4 peat", f'"{about}"'))))
+    (line,) = (line for line in lines(found) if "is laid aside" in line)
+    assert f"'skein-little about {about}' is laid aside, and there is no such advice here" in line
+    assert any("of K4 peat cost a whole skein" in line for line in lines(found))
+
+
+def test_one_line_and_the_rest_of_its_kind_have_each_their_reason(tmp_path):
+    both = ONE + WORTH_IT.removeprefix("laid_aside:\n")
+    found = review(proof(folder(tmp_path, both)))
+    assert not {"skein-little", "laid-aside-idle"} & set(told(found))
+    reported = [line.text for line in lines_of(found, "content", with_places=False)]
+    aside = [line for line in reported if "laid aside: skein-little" in line]
+    assert [line.rpartition(": ")[2] for line in aside] == [
+        "the earth is worth it",
+        "the fern is worth a skein",
+    ]
+
+
+def test_the_same_line_cannot_be_laid_aside_twice(tmp_path):
+    content = folder(
+        tmp_path, ONE + ONE.removeprefix("laid_aside:\n").replace("K4 peat", "k4 Peat")
+    )
+    (line,) = (str(one) for one in proof(content).problems if one.code == "name-twice")
+    assert "the kind of advice 'skein-little about k4 Peat' stands here a second time" in line
+
+
 def test_praise_is_not_had_by_laying_aside(tmp_path):
     plain, aside = (
         review(proof(folder(tmp_path / name, pattern))).chapters[0]

@@ -6,7 +6,7 @@ from dataclasses import replace
 import pytest
 
 from packetgen.chart.review_symbols import praise_of_symbols
-from packetgen.diagnostics import Problems
+from packetgen.diagnostics import Place, Problems
 from packetgen.digest import afresh
 from packetgen.faults import FAULTS, Level
 from packetgen.faults.review import REVIEW
@@ -15,6 +15,7 @@ from packetgen.pipeline import proof, review
 from packetgen.reckon.cover import ROOM_MM, printed_mm, px_per_inch
 from packetgen.reckon.figures import figures
 from packetgen.reckon.review_buying import complain_of_little
+from packetgen.reckon.review_cloth import complain_of_cloths
 from packetgen.reckon.review_colours import complain_of_alike
 from packetgen.reckon.review_edges import complain_of_bare_edges
 from packetgen.reckon.review_praise import praise_of_pattern, praise_of_series
@@ -85,13 +86,42 @@ def test_a_colour_is_hardly_used_below_a_fiftieth_of_a_unit():
     of = figures(pattern(*MANY[:2], "s" + "m" * 39), piece(900, 900))
     strand = {need.colour.number: need.strand.generous_m for need in of.cloths[0].needs[0][1]}
     assert strand["C1"] < 0.96 < strand["T1"]
-    (line,) = said(complain_of_little, of)
+    (line,) = said(complain_of_little, (of,))
     assert line.startswith("tests:1:1: advice: 1 stitch of C1 soot cost a whole skein, for 0.2 m")
+
+
+def test_a_skein_that_another_pattern_of_the_series_uses_is_not_wasted():
+    little, much = (
+        figures(replace(pattern(*rows), id=name), piece(900, 900))
+        for name, rows in (("little", (*MANY[:2], "s" + "m" * 39)), ("much", MANY))
+    )
+    assert len(said(complain_of_little, (little,))) == 1
+    assert said(complain_of_little, (little, much)) == []
+
+
+def test_a_skein_of_which_a_whole_series_uses_next_to_nothing_is_told_in_each_pattern():
+    def in_file(name):
+        plain = pattern(*MANY[:2], "s" + "m" * 39)
+        key = tuple(replace(line, place=Place(f"{name}.yaml")) for line in plain.key)
+        return figures(replace(plain, key=key), piece(900, 900))
+
+    lines = said(complain_of_little, (in_file("one"), in_file("other")))
+    assert [line.partition(":")[0] for line in lines] == ["one.yaml", "other.yaml"]
+
+
+def test_another_thread_set_uses_no_skein_of_this_one():
+    """Whoever stitches with one set buys nothing of the other."""
+    little = figures(pattern(*MANY[:2], "s" + "m" * 39), piece(900, 900))
+    other_set = replace(thread_set(), id="other")
+    plain = pattern(*MANY)
+    key = tuple(replace(line, threads={"other": line.threads["bramble"]}) for line in plain.key)
+    much = figures(replace(plain, thread_sets=(other_set,), key=key), piece(900, 900))
+    assert len(said(complain_of_little, (little, much))) == 1
 
 
 def test_knots_of_a_colour_are_counted_as_they_are():
     of = figures(pattern(*MANY[:2], knots=(Knot("s", (2.0, 2.0), HERE),)), piece(900, 900))
-    (line,) = said(complain_of_little, of)
+    (line,) = said(complain_of_little, (of,))
     assert "1 knot of C1 soot" in line
 
 
@@ -117,7 +147,7 @@ def test_a_colour_of_another_card_is_not_offered_and_not_taken_for_one():
         for line in plain.key
     )
     of = figures(replace(plain, key=lines), piece(900, 900))
-    (line,) = said(complain_of_little, of)
+    (line,) = said(complain_of_little, (of,))
     assert "no other Glint of the key would do for it" in line
     assert said(complain_of_alike, of) == []
 
@@ -264,6 +294,43 @@ def test_words_of_ones_own_and_credits_are_praised_and_their_lack_is_not():
     assert not {"credits", "picture in your own words", "photograph large enough to print"} & set(
         bare
     )
+
+
+SAME = replace(option(14).cloth, id="same", name="Same")
+
+
+def _cut(*rows):
+    """What is said of cutting for these rows on three cloths."""
+    of = figures(pattern(*rows, cloths=(option(14), option(16), option(18))), piece(900, 900))
+    return said(lambda one, problems: complain_of_cloths(one, piece(900, 900), problems), of)
+
+
+def test_cloths_that_are_cut_wastefully_are_named_in_one_line():
+    assert _cut(*("m" * 119,) * 119) == [
+        "tests:1:1: advice: a fat quarter of Cloth 14 and Cloth 18 gives 1 and 2 pieces; "
+        "with 3 rows less it would give 2 and 4"
+    ]
+
+
+def test_the_same_number_on_all_cloths_is_said_once():
+    of = figures(
+        pattern(*("m" * 119,) * 119, cloths=(option(14), replace(option(14), cloth=SAME))),
+        piece(900, 900),
+    )
+    (line,) = said(lambda one, problems: complain_of_cloths(one, piece(900, 900), problems), of)
+    assert "Cloth 14 and Same gives 1 piece; with 1 row less it would give 2" in line
+
+
+def test_bare_rows_that_make_a_cut_wasteful_are_told_once_as_bare_rows():
+    rows = (*("m" * 119,) * 116, *("." * 119,) * 3)
+    assert _cut(*rows) == []
+    (line,) = said(complain_of_bare_edges, pattern(*rows))
+    assert "nothing is worked on rows 117–119" in line
+
+
+def test_bare_columns_do_not_hide_that_rows_are_too_many():
+    (line,) = _cut(*(".." + "m" * 117,) * 119)
+    assert "with 3 rows less" in line
 
 
 def test_a_photograph_is_praised_for_its_size_alone():

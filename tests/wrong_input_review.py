@@ -7,6 +7,9 @@ that it then says. (That folder's own pattern is so small that a whole skein of 
 # ruff: noqa: E501 - the lines of output stand whole, as an author sees them
 
 from collections.abc import Mapping
+from io import BytesIO
+
+from PIL import Image, ImageFilter
 
 from tests.content_builder import CHART, FERN, FINISH, MOSS, PATTERN, SERIES, TINY, Change, picture
 from tests.wrong_input_case import Case
@@ -16,6 +19,19 @@ _WORDY = "stitching and for that of your friends and neighbours, in any number t
 
 def photo(width_px: int, height_px: int) -> bytes:
     return picture([["#a04030"] * width_px] * height_px, "JPEG")
+
+
+PATCHES = ("rrkkbbrr", "rr..bbrr", "bbrrkkbb", "bbrrkkbb", "kkbbrrkk", "kkbbrrkk")
+
+
+def rendering() -> bytes:
+    """The patches as somebody draws them, 150 pixels a stitch, and softens them by half of one."""
+    colours = {"r": "#a04030", "k": "#6b503a", "b": "#4f7942", ".": "#f2f2ee"}
+    small = Image.open(BytesIO(picture([[colours[mark] for mark in row] for row in PATCHES])))
+    drawn = small.convert("RGB").resize((1200, 900), Image.Resampling.NEAREST)
+    data = BytesIO()
+    drawn.filter(ImageFilter.GaussianBlur(75)).save(data, "JPEG")
+    return data.getvalue()
 
 
 def cushion(fold_over: str) -> str:
@@ -137,6 +153,11 @@ CASES = (
         "a photograph from a small camera",
         {f"{FERN}/photo.jpg": photo(60, 40)},
         "series/garden-year/fern/photo.jpg:1:1: advice: the photograph of 60 × 40 pixels is printed with 96 to the inch, which looks soft; 150 or more look sharp: 993 × 662 pixels",
+    ),
+    review_case(
+        "a photograph that is the chart, a little softened",
+        {CHART: "\n".join(PATCHES), f"{FERN}/photo.jpg": rendering()},
+        "series/garden-year/fern/photo.jpg:1:1: advice: the chart can be copied from this picture, which shows 100 % of its detail as an even cell a stitch; photograph the finished piece at an angle, in its place, or leave the photo out so that a picture is drawn",
     ),
     review_case(
         "a title of many lines over a square photograph",

@@ -21,7 +21,7 @@ REVIEW: dict[str, Fault] = {
         "{share} % less of it would do with {units}",
     ),
     "cut-wastes": _advice(
-        "a fat quarter of {cloth} gives {pieces} of {cut}", "with {off} less it would give {more}"
+        "a fat quarter of {cloths} gives {pieces}", "with {off} less it would give {more}"
     ),
     "edges-bare": _advice(
         "nothing is worked on {where} of this chart, and they count in its size",
@@ -71,6 +71,10 @@ REVIEW: dict[str, Fault] = {
     "photo-small": _advice(
         "the photograph of {size} pixels is printed with {resolution} to the inch, which looks soft",
         "{least} or more look sharp: {wanted} pixels",
+    ),
+    "photo-tells-chart": _advice(
+        "the chart can be copied from this picture, which shows {share} % of its detail as an even cell a stitch",
+        "photograph the finished piece at an angle, in its place, or leave the photo out so that a picture is drawn",
     ),
     "cover-full": _advice(
         "the title takes {lines} lines of the cover, and leaves {high} mm for the picture",

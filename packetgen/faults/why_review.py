@@ -5,24 +5,27 @@ from packetgen.faults.why import Why
 WHY_REVIEW: dict[str, Why] = {
     "laid-aside-idle": Why(
         "The file lays advice aside which is not given, of the file's own folder: since the design has changed, "
-        "perhaps, or since it belongs to the other file, pattern.yaml or series.yaml.",
-        "Take the line out of laid_aside, or write it in the other file.",
+        "perhaps, or since it belongs to the other file, pattern.yaml or series.yaml; or no such line has the words "
+        "under 'about'.",
+        "Take the line out of laid_aside, or write it in the other file. Let about be words that stand in the advice.",
     ),
     "skein-little": Why(
-        "Hardly any thread of this colour is used, and a stitcher must buy a whole unit of it.",
-        "Take a colour that is bought anyway, or use more of it; in a series another design may use it up.",
+        "Hardly any thread of this colour is used, and a stitcher must buy a whole unit of it. Other patterns of the "
+        "series that are charted for this thread set count too: what they use of it is no waste.",
+        "Take a colour that is bought anyway, or use more of it, here or in another pattern of the series.",
     ),
     "skein-short": Why(
         "The thread for these stitches is a little more than whole units, so nearly one unit is left over.",
         "Give some of these stitches another colour, or offer a finer cloth.",
     ),
     "cut-wastes": Why(
-        "The piece of cloth is so little too large that a fat quarter gives fewer pieces than it could.",
+        "The piece of cloth is so little too large that a fat quarter gives fewer pieces than it could. Of several "
+        "cloths the pieces stand in the order of their names. Where bare edges are why, they alone are told of.",
         "Take the columns or rows off, or let border or fold_over of the piece be a little smaller.",
     ),
     "edges-bare": Why(
         "The size of a design is that of its chart. Bare rows and columns at its edges make the finished size, the "
-        "fit and the cloth to cut larger than the stitching.",
+        "fit and the cloth to cut larger than the stitching; a fat quarter may give fewer pieces for them.",
         "Take them off with packetgen chart crop, or, where room is meant to be there, lay the advice aside with "
         "laid_aside in pattern.yaml.",
     ),
@@ -70,6 +73,13 @@ WHY_REVIEW: dict[str, Why] = {
     "photo-small": Why(
         "The photograph has fewer pixels than the cover of the packet needs to print it sharp.",
         "Take the picture as the camera made it, or photograph the model again.",
+    ),
+    "photo-tells-chart": Why(
+        "The picture is published, and lies over the chart stitch for stitch, as a drawing of the design does, soft "
+        "or sharp. Whoever lays a grid over it reads the chart that others pay for. What counts as detail is "
+        "every stitch that has another colour beside it. Of a pattern that is given away nobody is told this.",
+        "Photograph the finished piece at an angle, in its place; or take the picture out of the folder, and one is "
+        "drawn that shows other stitches than the chart has.",
     ),
     "cover-full": Why(
         "Title, picture and facts share one page, and so long a title leaves little of it for the picture.",

@@ -12,17 +12,18 @@ _ADVICE = {code: code for code, fault in FAULTS.items() if fault.level is Level.
 
 def read_laid_aside(filled: Filled, problems: Problems) -> tuple[LaidAside, ...]:
     """Those that can be read; the others are reported."""
-    found: dict[str, LaidAside] = {}
+    found: dict[tuple[str | None, str], LaidAside] = {}
     for one in filled.each("laid_aside"):
         if one.value is None:
             continue
         place: Place = one.value.place_of("advice")
         code = resolve(one.value["advice"], place, _ADVICE, "kind of advice", problems)
-        if code in found:
-            line = found[code].place.line
-            problems.add(
-                place, "name-twice", what="kind of advice", other="", name=said(code), line=line
-            )
+        about = one.value["about"] or ""
+        key = code, about.casefold()
+        if key in found:
+            name = said(f"{code} about {about}" if about else str(code))
+            line = found[key].place.line
+            problems.add(place, "name-twice", what="kind of advice", other="", name=name, line=line)
         elif code and one.value["because"]:
-            found[code] = LaidAside(code, one.value["because"], place)
+            found[key] = LaidAside(code, one.value["because"], place, about)
     return tuple(found.values())

@@ -68,6 +68,15 @@ LAID_ASIDE = Field(
                     "skein-little",
                 ),
                 Field(
+                    "about",
+                    Text(at_most=80),
+                    "Words of its line, such as a thread, a cloth or a picture, where not all lines of the kind are "
+                    "meant.",
+                    "K4 tilled earth",
+                    required=False,
+                    default="",
+                ),
+                Field(
                     "because",
                     Text(at_most=200),
                     "Why it stays as it is.",

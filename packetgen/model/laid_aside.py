@@ -7,8 +7,10 @@ from packetgen.diagnostics import Place
 
 @dataclass(frozen=True)
 class LaidAside:
-    """Advice of one kind, by its code, on the pattern or the series in whose file this stands."""
+    """Advice of one kind, by its code, on the pattern or the series in whose file this stands; only that which
+    names what it is `about`, where that is not ''."""
 
     code: str
     because: str
     place: Place
+    about: str = ""

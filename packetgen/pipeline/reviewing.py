@@ -17,6 +17,7 @@ from packetgen.reckon.review_texts import (
     complain_of_story,
     complain_of_unsold,
 )
+from packetgen.render.photo_told import complain_of_photo_told
 from packetgen.render.proof_words import complain_of_words
 
 
@@ -40,8 +41,8 @@ def review(checked: Proof) -> Review:
 
 
 def _complain(each: Reckoned, problems: Problems) -> None:
+    complain_of_little(each.figures, problems)
     for figures in each.figures:
-        complain_of_little(figures, problems)
         complain_of_short(figures, problems)
         complain_of_alike(figures, problems)
         complain_of_symbols(figures, problems)
@@ -49,6 +50,7 @@ def _complain(each: Reckoned, problems: Problems) -> None:
         complain_of_bare_edges(figures.pattern, problems)
         complain_of_story(figures.pattern, problems)
         complain_of_photo(figures.pattern, problems)
+        complain_of_photo_told(figures.pattern, problems)
         complain_of_unsold(figures.pattern, problems)
     complain_of_names(each.series, problems)
     complain_of_words(each.series, each.figures, problems)

@@ -1,6 +1,7 @@
 """Parts advice that an author has laid aside from what is still to be told."""
 
-from collections.abc import Iterable, Sequence
+import re
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 
 from packetgen.diagnostics import Problem, Problems
@@ -18,12 +19,10 @@ class Parted:
 
 def parted(problems: Iterable[Problem], all_series: Iterable[Series]) -> Parted:
     """A pattern's file lays aside advice on its folder, a series' file advice on the series' own files."""
-    codes = {
-        (folder, one.code) for folder, these in _by_folder(all_series).items() for one in these
-    }
+    by_folder = _by_folder(all_series)
     told, aside = Problems(), []
     for problem in problems:
-        if (folder_of(problem.place.path), problem.code) in codes:
+        if _by(by_folder, problem):
             aside.append(problem)
         else:
             told.take((problem,))
@@ -31,27 +30,48 @@ def parted(problems: Iterable[Problem], all_series: Iterable[Series]) -> Parted:
 
 
 def reasons(all_series: Iterable[Series], aside: Iterable[Problem]) -> dict[str, list[str]]:
-    """By folder, a line for each kind that was laid aside: what, how often, and the author's reason."""
-    told = [(folder_of(problem.place.path), problem.code) for problem in aside]
+    """By folder, a line for each entry that lays something aside: what, how often, and the author's reason."""
+    by_folder = _by_folder(all_series)
+    laid = [_by(by_folder, problem) for problem in aside]
     return {
         folder: [
-            f"{one.code}{f' ({number} times)' if number > 1 else ''}: {one.because}"
+            f"{_said(one)}{f' ({number} times)' if number > 1 else ''}: {one.because}"
             for one in these
-            if (number := told.count((folder, one.code)))
+            if (number := laid.count(one))
         ]
-        for folder, these in _by_folder(all_series).items()
+        for folder, these in by_folder.items()
     }
 
 
 def complain_of_idle(
     all_series: Iterable[Series], aside: Sequence[Problem], problems: Problems
 ) -> None:
-    """What is laid aside and would not be told anyway."""
-    told = {(folder_of(problem.place.path), problem.code) for problem in aside}
-    for folder, these in _by_folder(all_series).items():
+    """What is laid aside and would not be told anyway, or is laid aside by an entry that says what it is about."""
+    by_folder = _by_folder(all_series)
+    at_work = [_by(by_folder, problem) for problem in aside]
+    for these in by_folder.values():
         for one in these:
-            if (folder, one.code) not in told:
-                problems.add(one.place, "laid-aside-idle", kind=one.code)
+            if one not in at_work:
+                problems.add(one.place, "laid-aside-idle", kind=_said(one))
+
+
+def _by(by_folder: Mapping[str, Sequence[LaidAside]], problem: Problem) -> LaidAside | None:
+    """The entry that lays it aside: one that says what it is about before one for the whole kind."""
+    of_kind = [
+        one for one in by_folder.get(folder_of(problem.place.path), ()) if one.code == problem.code
+    ]
+    fitting = [one for one in of_kind if _is_about(problem, one.about)]
+    return max(fitting, key=lambda one: len(one.about), default=None)
+
+
+def _is_about(problem: Problem, words: str) -> bool:
+    """Whether the words stand, whole, in what is wrong or in the file's name."""
+    text = f"{problem.place.path}: {problem.wrong}".casefold()
+    return not words or bool(re.search(rf"(?<!\w){re.escape(words.casefold())}(?!\w)", text))
+
+
+def _said(one: LaidAside) -> str:
+    return f"{one.code} about {one.about}" if one.about else one.code
 
 
 def _by_folder(all_series: Iterable[Series]) -> dict[str, tuple[LaidAside, ...]]:

@@ -1,10 +1,12 @@
 """Advice on what a stitcher must buy: a unit of which hardly any is used, and one that will not quite do."""
 
+from collections.abc import Mapping, Sequence
+
 from packetgen.diagnostics import Problems
 from packetgen.model import KeyLine, Pattern, ThreadSet
 from packetgen.nouns import counted, listed, plural
 from packetgen.reckon.alike import Alike, Use, alike
-from packetgen.reckon.buying import Warned, buy_tables
+from packetgen.reckon.buying import Warned, buy_tables, shared_needs
 from packetgen.reckon.colour import FAR
 from packetgen.reckon.colour import in_words as closeness_in_words
 from packetgen.reckon.colour_counts import ColourCount, line_counts
@@ -19,17 +21,41 @@ LITTLE = 0.02
 _ANY_DIFFERENCE = 1000.0
 
 
-def complain_of_little(figures: Figures, problems: Problems) -> None:
-    """Advice at each colour of the model's set of which a whole unit is bought for hardly any thread.
+def complain_of_little(all_figures: Sequence[Figures], problems: Problems) -> None:
+    """Advice at each colour of a model's set of which a whole unit is bought for hardly any thread: by none of
+    the patterns of a series that have this set, all together, is more of it used.
 
     The nearest colour of the same card that the key has already is offered, where it is not far off and would
     save a unit.
     """
-    model = figures.pattern.thread_sets[0]
-    pairs = alike(figures, model, _ANY_DIFFERENCE)
+    for figures in all_figures:
+        _of_little(figures, _in_series(all_figures, figures.pattern.thread_sets[0]), problems)
+
+
+def _in_series(
+    all_figures: Sequence[Figures], thread_set: ThreadSet
+) -> dict[tuple[str, str], float]:
+    """By card and number, how much strand of each colour all patterns take that are charted for the set."""
+    lists = [
+        needs
+        for figures in all_figures
+        for of, needs in figures.cloths[0].needs
+        if of.id == thread_set.id
+    ]
+    return {
+        (one.card.id, one.colour.number): one.strand.generous_m
+        for one in shared_needs(tuple(lists))
+    }
+
+
+def _of_little(
+    figures: Figures, in_series_m: Mapping[tuple[str, str], float], problems: Problems
+) -> None:
+    pairs = alike(figures, figures.pattern.thread_sets[0], _ANY_DIFFERENCE)
     for use in {id(one): one for pair in pairs for one in (pair.one, pair.other)}.values():
         need = use.need
-        if need.units != 1 or need.strand.generous_m > LITTLE * strand_m_per_unit(need.card):
+        used_m = in_series_m[need.card.id, need.colour.number]
+        if need.units != 1 or used_m > LITTLE * strand_m_per_unit(need.card):
             continue
         problems.add(
             line_of(figures.pattern, use.marks).place,

@@ -1,6 +1,6 @@
 """Advice on cloth and wood: a design that only just fits, and one that is cut wastefully."""
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from math import ceil
 
 from packetgen.diagnostics import Problems
@@ -10,6 +10,7 @@ from packetgen.reckon.cutting import FAT_QUARTER, as_cut, pieces_from
 from packetgen.reckon.figures import Figures, OnCloth
 from packetgen.reckon.fit import TIGHT_MM, Stitches, Verdict, fit
 from packetgen.reckon.mounting import mounting
+from packetgen.reckon.review_edges import bare_edges
 from packetgen.reckon.sizes import finished_size
 from packetgen.units import cut_size_centimetres, cut_size_inches
 
@@ -19,13 +20,20 @@ MOST_OFF, MANY_PIECES = 4, 8
 
 
 def complain_of_cloths(figures: Figures, piece: FinishingPiece, problems: Problems) -> None:
-    """Advice at each cloth on which little wood is left, or on which a stitch or two less would give more
-    pieces from a fat quarter."""
+    """Advice at each cloth on which little wood is left, and once for those on which a stitch or two less would
+    give more pieces from a fat quarter. Where bare edges are why, these are told already."""
     for on in figures.cloths:
         if on.fit.verdict is Verdict.TIGHT:
             _tight(figures.pattern, on, piece, problems)
-        elif on.fit.verdict is Verdict.FITS and on.finishing_pieces < MANY_PIECES:
-            _wasteful(figures.pattern, on, piece, problems)
+    bare = bare_edges(figures.pattern)
+    few = [
+        on
+        for on in figures.cloths
+        if on.fit.verdict is Verdict.FITS
+        and on.finishing_pieces < MANY_PIECES
+        and _pieces(figures.pattern, on, piece, bare) == on.finishing_pieces
+    ]
+    _wasteful(figures.pattern, few, piece, problems)
 
 
 def least_wood_mm(on: OnCloth) -> float:
@@ -68,23 +76,48 @@ def _off_to_fit(pattern: Pattern, on: OnCloth, piece: FinishingPiece) -> Stitche
     return None
 
 
-def _wasteful(pattern: Pattern, on: OnCloth, piece: FinishingPiece, problems: Problems) -> None:
-    for off in _ways_off():
-        more = _pieces(pattern, on, piece, off)
-        if more > on.finishing_pieces:
-            cut = as_cut(on.mounting.cloth)
-            sides = cut.width_mm, cut.height_mm
-            gives = counted(on.finishing_pieces, "piece") if on.finishing_pieces else "no piece"
-            problems.add(
-                on.option.place,
-                "cut-wastes",
-                cloth=on.option.cloth.name,
-                pieces=gives,
-                cut=f"{cut_size_inches(*sides)} ({cut_size_centimetres(*sides)})",
-                off=_said(off),
-                more=more,
-            )
-            return
+def _wasteful(
+    pattern: Pattern, cloths: Sequence[OnCloth], piece: FinishingPiece, problems: Problems
+) -> None:
+    """So little is taken off that every cloth of which some would give more pieces does."""
+
+    def more(on: OnCloth, off: Stitches) -> bool:
+        return _pieces(pattern, on, piece, off) > on.finishing_pieces
+
+    by_name: dict[str, OnCloth] = {}  # of a cloth in two colours it is said once
+    for on in cloths:
+        if any(more(on, way) for way in _ways_off()):
+            by_name.setdefault(on.option.cloth.name, on)
+    if not by_name:
+        return
+    wasteful = tuple(by_name.values())
+    off = next(way for way in _ways_off() if all(more(on, way) for on in wasteful))
+    problems.add(
+        wasteful[0].option.place,
+        "cut-wastes",
+        cloths=listed(tuple(by_name)),
+        pieces=_gives(wasteful),
+        off=_said(off),
+        more=_numbers([_pieces(pattern, on, piece, off) for on in wasteful]),
+    )
+
+
+def _gives(cloths: Sequence[OnCloth]) -> str:
+    """'4 pieces of 7 1/2 × 7 1/2 in (19.5 × 19 cm)'; of several cloths '4 and 6 pieces', or '4 pieces'."""
+    on, *others = cloths
+    if others:
+        numbers = _numbers([each.finishing_pieces for each in cloths])
+        return f"{numbers} {'piece' if numbers == '1' else 'pieces'}"
+    cut = as_cut(on.mounting.cloth)
+    sides = cut.width_mm, cut.height_mm
+    gives = counted(on.finishing_pieces, "piece") if on.finishing_pieces else "no piece"
+    return f"{gives} of {cut_size_inches(*sides)} ({cut_size_centimetres(*sides)})"
+
+
+def _numbers(of_cloths: Sequence[int]) -> str:
+    """'4 and 6'; of so many everywhere '4'."""
+    same = len(set(of_cloths)) == 1
+    return listed(tuple(map(str, of_cloths[:1] if same else of_cloths)))
 
 
 def _ways_off() -> Iterator[Stitches]:

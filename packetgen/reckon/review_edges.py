@@ -9,12 +9,18 @@ from packetgen.nouns import at_the_ends, listed
 MEANT = 1
 
 
+def bare_edges(pattern: Pattern) -> tuple[int, int]:
+    """How many columns and rows of them are told; (0, 0) where they are taken to be meant."""
+    left, right, top, bottom = bare_margins(pattern)
+    return (left + right, top + bottom) if max(left, right, top, bottom) > MEANT else (0, 0)
+
+
 def complain_of_bare_edges(pattern: Pattern, problems: Problems) -> None:
     """They count in the finished size, in the fit and in the cloth to cut."""
-    grid = pattern.grid
-    left, right, top, bottom = bare_margins(pattern)
-    if max(left, right, top, bottom) <= MEANT:
+    grid, bare = pattern.grid, bare_edges(pattern)
+    if not any(bare):
         return
+    left, right, top, bottom = bare_margins(pattern)
     rows = at_the_ends("row", top, bottom, grid.height)
     columns = at_the_ends("column", left, right, grid.width)
     problems.add(
@@ -22,5 +28,5 @@ def complain_of_bare_edges(pattern: Pattern, problems: Problems) -> None:
         "edges-bare",
         where=listed(tuple(filter(None, (rows, columns)))),
         pattern=pattern.id,
-        size=f"{grid.width - left - right} × {grid.height - top - bottom}",
+        size=f"{grid.width - bare[0]} × {grid.height - bare[1]}",
     )

@@ -48,15 +48,20 @@ def complain_of_photo(pattern: Pattern, problems: Problems) -> None:
         return
     size = photo.width_px, photo.height_px
     times = LEAST_PX_PER_INCH / MM_PER_INCH * filling_mm_a_px(*size)
-    ending = "png" if photo.data.startswith(_PNG_BEGINS) else "jpg"
     problems.add(
-        Place(f"{_folder(pattern)}/photo.{ending}"),
+        photo_place(pattern),
         "photo-small",
         size=" × ".join(map(str, size)),
         resolution=round(px_per_inch(photo)),
         least=LEAST_PX_PER_INCH,
         wanted=" × ".join(str(ceil(side * times)) for side in size),
     )
+
+
+def photo_place(pattern: Pattern) -> Place:
+    """The file of the pattern's photograph."""
+    png = pattern.photo is not None and pattern.photo.data.startswith(_PNG_BEGINS)
+    return Place(f"{_folder(pattern)}/photo.{'png' if png else 'jpg'}")
 
 
 def complain_of_unsold(pattern: Pattern, problems: Problems) -> None:

@@ -37,6 +37,7 @@ _SERIES: Mapping[str, tuple[str, ...]] = {
     "pace": ("pace-order",),
     "to_come[].occasion.on": ("day-shared",),
     "laid_aside[].advice": _ASIDE,
+    "laid_aside[].about": _ASIDE,
     "notices[].closes": ("closes-early",),
     **{f"look.{when}.{name}": _WORN for when in ("light", "dark") for name in _COLOURS},
     "look.text": (*_FACE, "font-no-bold"),
@@ -83,6 +84,7 @@ _PATTERN: Mapping[str, tuple[str, ...]] = {
     "beads[].at": _CHART,
     "close_ups[].at": ("close-up-outside",),
     "laid_aside[].advice": _ASIDE,
+    "laid_aside[].about": _ASIDE,
     "close_ups[].rows": (
         "close-up-rows", "close-up-ragged", "close-up-full", "close-up-block", "close-up-halves",
         "close-up-line", "close-up-over-stitch", "close-up-twice", "mark-unknown",

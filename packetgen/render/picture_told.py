@@ -32,9 +32,7 @@ class Detail:
 
     def __init__(self, rows: Rows, border: float) -> None:
         self._signs, self._border = signs(rows), border
-        near = np.pad(self._signs, 1, mode="edge")
-        beside = (near[1:-1, :-2], near[1:-1, 2:], near[:-2, 1:-1], near[2:, 1:-1])
-        self._at = np.nonzero(np.any([side != self._signs for side in beside], axis=0))
+        self._at = np.nonzero(detail_of(self._signs))
 
     def told(self, shown: Rows, part: Part | None = None) -> Told:
         """What `shown`, which lies over the chart and its border, tells of it.
@@ -87,6 +85,13 @@ class Detail:
             for step in (-1, 0, 1)
         ]
         return np.array(over), np.array(weights)
+
+
+def detail_of(chart: np.ndarray) -> np.ndarray:
+    """Which cells differ from a neighbour, of a chart in signs."""
+    near = np.pad(chart, 1, mode="edge")
+    beside = (near[1:-1, :-2], near[1:-1, 2:], near[:-2, 1:-1], near[2:, 1:-1])
+    return np.any([side != chart for side in beside], axis=0)
 
 
 def signs(rows: Rows) -> np.ndarray:
