@@ -1,5 +1,6 @@
 """The finishing piece drawn to scale, and designs laid on its panel side by side."""
 
+import re
 from dataclasses import replace
 from datetime import date
 from xml.etree import ElementTree
@@ -16,7 +17,13 @@ from packetgen.reckon.paint import front_hex
 from packetgen.reckon.sizes import Size
 from packetgen.render.faces import font_css, font_files
 from packetgen.render.pdf import documents
-from packetgen.render.room_left import in_a_row, laid_on_panel, piece_stands_beside
+from packetgen.render.room_left import (
+    in_a_row,
+    laid_on_panel,
+    piece_stands_beside,
+    piece_type_mm,
+)
+from packetgen.render.templates import environment
 from tests.read_back import Document
 from tests.stitching import SAGE, option, pattern, piece
 
@@ -120,8 +127,48 @@ def test_the_engine_of_the_packet_puts_the_middle_there_too():
 def test_the_size_is_never_wider_than_the_stitching_it_stands_on(width_mm, height_mm):
     """Reckoned with 0.6 em a letter, more than the mean of any face that words are set in (from memory)."""
     small = Size(width_mm, height_mm)
-    for text in shapes(piece_drawing(piece(), fit(small, 1.0, piece()), small), "text")[:2]:
-        assert len(text.text) * 0.6 * float(text.get("font-size")) <= width_mm
+    texts = shapes(piece_drawing(piece(), fit(small, 1.0, piece()), small), "text")
+    size, dimensions = texts[:-2], texts[-2:]
+    assert len(size) in (0, 2, 4) and dimensions[0].text == "7.87 in · 20.0 cm"
+    middle = float(dimensions[1].get("y"))  # of the panel, and of the card that lies on it
+    for text in size:
+        type_mm, foot = float(text.get("font-size")), float(text.get("y"))
+        assert len(text.text) * 0.6 * type_mm <= width_mm
+        assert middle - height_mm / 2 <= foot - 0.7 * type_mm
+        assert foot + 0.2 * type_mm <= middle + height_mm / 2
+
+
+def test_a_narrow_stitching_has_its_size_in_four_lines_and_a_tiny_one_in_none():
+    """By hand: 80 mm hold nine letters of 11 mm and not seventeen, and 20 mm not even nine."""
+    narrow, tiny = Size(80, 100), Size(20, 20)
+    said = [
+        [text.text for text in shapes(piece_drawing(piece(), fit(of, 1.0, piece()), of), "text")]
+        for of in (narrow, tiny)
+    ]
+    dimensions = ["7.87 in · 20.0 cm", "7.09 in · 18.0 cm"]
+    assert said == [["3.15 in ×", "3.94 in", "8.0 cm ×", "10.0 cm", *dimensions], dimensions]
+
+
+@pytest.mark.parametrize("beside", [True, False])
+@pytest.mark.parametrize(("width_mm", "height_mm"), [(140, 205), (200, 180), (90, 330), (600, 250)])
+def test_sizes_in_the_drawing_come_out_as_large_as_the_captions(width_mm, height_mm, beside):
+    """8.5 points in the room that the style sheet gives the drawing, whatever the piece; the size on the
+    stitching is no smaller than 8."""
+    of, env = piece(width_mm, height_mm), environment()
+    (room,) = re.findall(
+        r"\.piece\.beside \{.*width: (\d+)mm; height: (\d+)mm"
+        if beside
+        else r"\.piece \{.*width: (\d+)mm; height: (\d+)mm",
+        env.loader.get_source(env, "packet/packet.css")[0],
+    )
+    design = Size(60, 75)
+    svg = piece_drawing(of, fit(design, 1.0, of), design, piece_type_mm(of, beside))
+    _, _, wide, high = map(float, ElementTree.fromstring(svg).get("viewBox").split(","))
+    scale = min(int(room[0]) / wide, int(room[1]) / high)
+    *size, across, upright = (float(text.get("font-size")) for text in shapes(svg, "text"))
+    for type_mm in (across, upright):
+        assert type_mm * scale * 72 / 25.4 == pytest.approx(8.5, abs=0.05)
+    assert all(8 - 0.05 <= type_mm * scale * 72 / 25.4 <= 8.55 for type_mm in size)
 
 
 def test_a_part_is_drawn_in_the_paint_of_its_front():
@@ -174,11 +221,11 @@ def test_no_row_of_the_packet_has_more_than_five(number):
         (200, 180, 2, True),
         (200, 180, 3, False),  # their designs take the whole row
         (120, 330, 2, True),
-        # By hand, for type of 11 mm that is to be 2.4 mm in print: (width + 64) mm are drawn in 66 mm and
-        # (height + 31) mm in 80, so a piece may be 238.5 mm wide and 335.7 mm high.
-        (238, 335, 2, True),
-        (239, 180, 2, False),
-        (200, 336, 2, False),
+        # By hand, at a fifth of the size and in type of 8.5 points, which are 3.0 mm: of 66 mm 2 · 2.9 ems are
+        # for dimensions and of 80 mm 2.9 ems, so a piece may be 243.0 mm wide and 356.5 mm high.
+        (243, 356, 2, True),
+        (244, 180, 2, False),
+        (200, 357, 2, False),
     ],
 )
 def test_the_piece_stands_beside_few_designs_while_its_size_can_be_read(

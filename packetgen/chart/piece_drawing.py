@@ -10,15 +10,20 @@ from packetgen.units import centimetres, inches
 
 _INK, _DIMENSION = "#2b2b28", "#55554f"
 _LINEN, _WOOD, _TRIM, _TAKEN = "#e2ddd1", "#eee9df", "#a9a79c", "#c9c7bd"
-TEXT_MM = 11.0  # height of the type of dimensions
-# Room at the sides of the piece for dimensions, below it, above it, and round the panel alone, mm.
-_ROOM, _ROOM_BELOW, _ROOM_ABOVE, _ROOM_OF_PANEL = 32.0, 27.0, 4.0, 3.0
+# The type of dimensions where nobody says how large the drawing will be seen, mm of the piece.
+_TYPE_MM = 11.0
+# Room at the sides of the piece for dimensions, below it and above it, in ems; round the panel alone, mm.
+_ROOM_EM, _BELOW_EM, _ABOVE_EM, _ROOM_OF_PANEL = 2.9, 2.5, 0.4, 3.0
 
 
-def piece_frame_mm(piece: FinishingPiece) -> tuple[float, float]:
-    """Width and height of the drawing of the whole piece, dimensions included."""
+def piece_scale(piece: FinishingPiece, room_mm: tuple[float, float], printed_mm: float) -> float:
+    """The scale at which the drawing of the whole piece fills a room in print, with dimensions in type of
+    `printed_mm` there. In the piece's own millimetres that type is `printed_mm` / scale."""
     left, top, right, bottom = _reach(piece)
-    return right - left + 2 * _ROOM, bottom - top + _ROOM_ABOVE + _ROOM_BELOW
+    return min(
+        (room_mm[0] - 2 * _ROOM_EM * printed_mm) / (right - left),
+        (room_mm[1] - (_ABOVE_EM + _BELOW_EM) * printed_mm) / (bottom - top),
+    )
 
 
 def _reach(piece: FinishingPiece) -> tuple[float, float, float, float]:
@@ -30,15 +35,19 @@ def _reach(piece: FinishingPiece) -> tuple[float, float, float, float]:
 
 
 def piece_drawing(
-    piece: FinishingPiece, fit: Fit | None = None, finished: Size | None = None
+    piece: FinishingPiece,
+    fit: Fit | None = None,
+    finished: Size | None = None,
+    type_mm: float = _TYPE_MM,
 ) -> str:
-    """SVG in millimetres, overall dimensions marked. With `fit` and `finished`, the card and the
-    stitching lie on the panel, with the size of the stitching."""
+    """SVG in millimetres, overall dimensions marked in type of `type_mm`. With `fit` and `finished`, the
+    card and the stitching lie on the panel, with the size of the stitching."""
     placed = [(part, _moved(part.outline, part.at_mm)) for part in piece.parts]
     left, top, right, bottom = _reach(piece)
-    width, height = piece_frame_mm(piece)
+    room, above = _ROOM_EM * type_mm, _ABOVE_EM * type_mm
+    width, height = right - left + 2 * room, bottom - top + above + _BELOW_EM * type_mm
     drawing = svgwrite.Drawing(size=(f"{width:.2f}", f"{height:.2f}"), debug=False)
-    drawing.viewbox(left - _ROOM, top - _ROOM_ABOVE, width, height)
+    drawing.viewbox(*(round(at, 2) for at in (left - room, top - above, width, height)))
     for part, outline in placed:
         shape = drawing.polygon(outline).fill(front_hex(part))
         shape.stroke(_INK, width=0.8)
@@ -47,9 +56,10 @@ def piece_drawing(
     if fit and finished:
         _add_panel(drawing, piece, "none")
         _add_card(drawing, piece, fit, finished, _LINEN)
-        _add_size(drawing, fit, finished, piece.border_mm)
-    _add_dimension(drawing, (left, bottom + 9), (right, bottom + 9))
-    _add_dimension(drawing, (left - 9, top), (left - 9, bottom))
+        _add_size(drawing, fit, finished, piece.border_mm, type_mm)
+    off = 0.8 * type_mm
+    _add_dimension(drawing, (left, bottom + off), (right, bottom + off), type_mm)
+    _add_dimension(drawing, (left - off, top), (left - off, bottom), type_mm)
     return drawing.tostring()
 
 
@@ -93,46 +103,57 @@ def _add_card(
     drawing.add(stitching.fill(cloth_hex).stroke(_INK, width=0.4))
 
 
-def _add_size(drawing: svgwrite.Drawing, fit: Fit, finished: Size, border_mm: float) -> None:
-    """The size in the middle of the stitching, in letters that it has room for."""
+def _add_size(
+    drawing: svgwrite.Drawing, fit: Fit, finished: Size, border_mm: float, type_mm: float
+) -> None:
+    """The size in the middle of the stitching: in two lines, in four where it is narrow, and not at all
+    where letters would have to be much smaller than those of the dimensions."""
     middle_x = fit.at_mm[0] + border_mm + finished.width_mm / 2
     middle_y = fit.at_mm[1] + border_mm + finished.height_mm / 2
-    lines = (
-        inches(finished.width_mm) + " × " + inches(finished.height_mm),
-        centimetres(finished.width_mm) + " × " + centimetres(finished.height_mm),
+    parts = tuple(
+        (f"{said(finished.width_mm)} ×", said(finished.height_mm)) for said in (inches, centimetres)
     )
-    widest = max(map(len, lines)) * _WIDE_ADVANCE
-    size_mm = min(TEXT_MM, finished.width_mm / widest, finished.height_mm / 3)
-    for line, below_ems in zip(lines, (-0.3, 1.0)):
-        _add_text(drawing, line, (middle_x, middle_y + below_ems * size_mm), size_mm)
+    for lines in (tuple(map(" ".join, parts)), parts[0] + parts[1]):
+        widest = max(map(len, lines)) * _WIDE_ADVANCE
+        high = (len(lines) + 0.3) * _LINE
+        size_mm = min(type_mm, finished.width_mm / widest, finished.height_mm / high)
+        if size_mm >= _LEAST_SHARE * type_mm:
+            foot_mm = middle_y + size_mm * (0.35 - _LINE * (len(lines) - 1) / 2)
+            for line in lines:
+                _add_text(drawing, line, (middle_x, foot_mm), size_mm)
+                foot_mm += _LINE * size_mm
+            return
 
 
 def _add_dimension(
-    drawing: svgwrite.Drawing, start: tuple[float, float], end: tuple[float, float]
+    drawing: svgwrite.Drawing, start: tuple[float, float], end: tuple[float, float], type_mm: float
 ) -> None:
     drawing.add(drawing.line(start, end).stroke(_DIMENSION, width=0.5))
     flat = start[1] == end[1]
+    tick = 0.27 * type_mm
     for x, y in (start, end):
-        tick = ((x, y - 3), (x, y + 3)) if flat else ((x - 3, y), (x + 3, y))
-        drawing.add(drawing.line(*tick).stroke(_DIMENSION, width=0.5))
+        ends = ((x, y - tick), (x, y + tick)) if flat else ((x - tick, y), (x + tick, y))
+        drawing.add(drawing.line(*ends).stroke(_DIMENSION, width=0.5))
     length = abs(end[0] - start[0]) if flat else abs(end[1] - start[1])
     text = f"{inches(length)} · {centimetres(length)}"
     middle = ((start[0] + end[0]) / 2, (start[1] + end[1]) / 2)
     if flat:
-        _add_text(drawing, text, (middle[0], middle[1] + 13))
+        _add_text(drawing, text, (middle[0], middle[1] + 1.2 * type_mm), type_mm)
     else:
-        _add_text(drawing, text, (middle[0] - 5, middle[1]), turned=True)
+        _add_text(drawing, text, (middle[0] - 0.45 * type_mm, middle[1]), type_mm, turned=True)
 
 
 # Of a letter in the widest of faces, in ems: only to keep a line within the stitching.
 _WIDE_ADVANCE = 0.65
+_LINE = 1.3  # from line to line, in ems
+_LEAST_SHARE = 0.94  # of the type of the dimensions: 8 points beside 8.5
 
 
 def _add_text(
     drawing: svgwrite.Drawing,
     text: str,
     middle: tuple[float, float],
-    size_mm: float = TEXT_MM,
+    size_mm: float,
     turned: bool = False,
 ) -> None:
     """One line with the middle of its foot at `middle`, whatever face it is set in."""

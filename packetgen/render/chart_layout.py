@@ -22,7 +22,7 @@ _FOOT_MM = 18.0  # page map and scale
 _SCALE_MM = 5.5  # the scale alone: a chart of one page has no map
 _LEAST_GRID_MM = 90.0
 _HAIR_MM = 0.01  # left free, so that a sum of many lengths does not run over by its rounding
-# Of a column of the key beside a turned grid: a symbol and some twenty letters.
+# Of a column of the key beside the grid: a symbol and some twenty letters.
 _BESIDE_EM = 13.0
 
 
@@ -58,11 +58,13 @@ class Layout:
 
 
 def layout_of(pattern: Pattern, rows: tuple[KeyRow, ...], edition: Edition) -> Layout:
-    """Upright pages; a turned one where it alone holds what would take several upright."""
-    upright = _upright(pattern, rows, edition)
-    if len(upright.tiles) == 1:
-        return upright
-    return _turned(pattern, rows, edition) or upright
+    """One page where it holds the whole chart, upright or, if only that does, turned; else several."""
+    high, wide = sorted(edition.page_mm, reverse=True)
+    return (
+        _whole(pattern, rows, edition, (wide, high))
+        or _whole(pattern, rows, edition, (high, wide))
+        or _cut(pattern, rows, edition)
+    )
 
 
 def _box_mm(page_mm: tuple[float, float], edition: Edition) -> tuple[float, float]:
@@ -91,10 +93,71 @@ def _on(pattern: Pattern, tile: Tile, rows: tuple[KeyRow, ...]) -> Iterator[KeyR
     return (row for row in rows if row.mark in marks)
 
 
-# --- upright --------------------------------------------------------------------------------------
+# --- on one page ------------------------------------------------------------------------------------
 
 
-def _upright(pattern: Pattern, rows: tuple[KeyRow, ...], edition: Edition) -> Layout:
+def _whole(
+    pattern: Pattern,
+    rows: tuple[KeyRow, ...],
+    edition: Edition,
+    page_mm: tuple[float, float],
+) -> Layout | None:
+    """The whole chart and its whole key on one page of this width and height, the key where it leaves the
+    stitches largest; None where they are too small or too many for it."""
+    tile = whole_tile(pattern)
+    upright = page_mm[0] < page_mm[1]
+    most = (MOST_COLUMNS, MOST_ROWS) if upright else (MOST_ROWS, MOST_COLUMNS)
+    if tile.columns.shown > most[0] or tile.rows.shown > most[1]:
+        return None
+    layouts = _one_page(tile, tuple(_on(pattern, tile, rows)), edition, page_mm)
+    largest = max(layouts, key=_cell_mm, default=None)
+    return largest if largest and largest.cell_mm >= edition.least_cell_mm else None
+
+
+def _cell_mm(layout: Layout) -> float:
+    return layout.cell_mm
+
+
+def _one_page(
+    tile: Tile, rows: tuple[KeyRow, ...], edition: Edition, page_mm: tuple[float, float]
+) -> Iterator[Layout]:
+    """With the key below the grid in the edition's columns or in one more, and beside it in one column or
+    more. No chart page is next to this one: it needs neither notes nor a map."""
+    wide, high = _box_mm(page_mm, edition)
+    text = edition.key_text_mm
+    below = floor(wide / (_box_mm(edition.page_mm, edition)[0] / edition.key_columns))
+    beside = _BESIDE_EM * text
+    keys = [KeyColumns(0, count, wide / count, text) for count in (below, below + 1)]
+    keys += (
+        KeyColumns(wide - count * beside, count, beside, text)
+        for count in range(1, floor(wide / 2 / beside) + 1)
+    )
+    for key in keys:
+        is_beside = key.left_mm > 0
+        grid_room = key.left_mm if is_beside else wide
+        key_high = key.high_mm(rows)
+        grid_high = high - 2 * NOTE_MM - _SCALE_MM - _HAIR_MM - (0 if is_beside else key_high)
+        layout = Layout(
+            tiles=(tile,),
+            cell_mm=_largest_cell_mm(edition, grid_room - 2 * NUMBERS_WIDE_MM, grid_high, tile),
+            width_mm=wide,
+            height_mm=high,
+            grid_room_mm=grid_room,
+            above_mm=NOTE_MM,
+            below_mm=NOTE_MM,
+            scale_mm=_SCALE_MM - 2,
+            key=key,
+            key_beside=is_beside,
+            key_below_mm=_SCALE_MM,
+        )
+        if layout.key_top_mm(tile) + key_high <= high:
+            yield layout
+
+
+# --- on several upright pages -----------------------------------------------------------------------
+
+
+def _cut(pattern: Pattern, rows: tuple[KeyRow, ...], edition: Edition) -> Layout:
     """The fewest pages on which no cell is too small and each page's own key has room.
 
     The grid keeps _LEAST_GRID_MM whatever the key asks for.
@@ -127,54 +190,3 @@ def _upright(pattern: Pattern, rows: tuple[KeyRow, ...], edition: Edition) -> La
         key_beside=False,
         key_below_mm=_FOOT_MM,
     )
-
-
-# --- turned ---------------------------------------------------------------------------------------
-
-
-def _turned(pattern: Pattern, rows: tuple[KeyRow, ...], edition: Edition) -> Layout | None:
-    """The whole chart and its whole key on one page that lies on its side, the key where it leaves the
-    stitches largest; None where they are too small or too many for it."""
-    tile = whole_tile(pattern)
-    if tile.columns.shown > MOST_ROWS or tile.rows.shown > MOST_COLUMNS:
-        return None
-    largest = max(_one_page(tile, tuple(_on(pattern, tile, rows)), edition), key=_cell_mm)
-    return largest if largest.cell_mm >= edition.least_cell_mm else None
-
-
-def _cell_mm(layout: Layout) -> float:
-    return layout.cell_mm
-
-
-def _one_page(tile: Tile, rows: tuple[KeyRow, ...], edition: Edition) -> Iterator[Layout]:
-    """With the key below the grid, and beside it in one column or more. No chart page is next to this
-    one: it needs neither notes nor a map."""
-    wide, high = _box_mm((edition.page_mm[1], edition.page_mm[0]), edition)
-    text = edition.key_text_mm
-    below = floor(wide / (_box_mm(edition.page_mm, edition)[0] / edition.key_columns))
-    beside = _BESIDE_EM * text
-    keys = [KeyColumns(0, below, wide / below, text)]
-    keys += (
-        KeyColumns(wide - count * beside, count, beside, text)
-        for count in range(1, floor(wide / 2 / beside) + 1)
-    )
-    for key in keys:
-        is_beside = key.left_mm > 0
-        grid_room = key.left_mm if is_beside else wide
-        key_high = key.high_mm(rows)
-        grid_high = high - 2 * NOTE_MM - _SCALE_MM - _HAIR_MM - (0 if is_beside else key_high)
-        layout = Layout(
-            tiles=(tile,),
-            cell_mm=_largest_cell_mm(edition, grid_room - 2 * NUMBERS_WIDE_MM, grid_high, tile),
-            width_mm=wide,
-            height_mm=high,
-            grid_room_mm=grid_room,
-            above_mm=NOTE_MM,
-            below_mm=NOTE_MM,
-            scale_mm=_SCALE_MM - 2,
-            key=key,
-            key_beside=is_beside,
-            key_below_mm=_SCALE_MM,
-        )
-        if layout.key_top_mm(tile) + key_high <= high:
-            yield layout

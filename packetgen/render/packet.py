@@ -30,7 +30,7 @@ from packetgen.reckon.sizes import FRAMING_MARGIN_MM
 from packetgen.reckon.swaps import swaps
 from packetgen.reckon.thread import in_words
 from packetgen.reckon.working_time import RULE_SAID, WEIGHTS_SAID
-from packetgen.render.character_map import FILE_NAME, character_csv, code_of
+from packetgen.render.character_map import FILE_NAME, character_csv
 from packetgen.render.chart_pages import ChartPage, alternative, chart_pages
 from packetgen.render.cover_room import picture_room_mm
 from packetgen.render.faces import series_font_files
@@ -48,6 +48,7 @@ from packetgen.render.room_left import (
     in_a_row,
     laid_on_panel,
     piece_stands_beside,
+    piece_type_mm,
 )
 from packetgen.render.site_year import before_its_day
 from packetgen.render.templates import fill
@@ -98,10 +99,16 @@ def packet(series: Series, figures: Figures, cover_jpeg: bytes, env: Environment
     stitches_used = _stitches_used(pattern)
     plain = look_of(pattern, chart.symbols, Manner.PLAIN_COLOUR)
     tiles = [page.sheet.tile for page in chart.pages]
+    beside = piece_stands_beside(series.finish, len(figures.cloths))
     assets = chart.assets | {
         "cover.jpg": cover_jpeg,
         "overview.svg": overview(sheet(pattern, whole_tile(pattern), plain), tiles).encode(),
-        "piece.svg": piece_drawing(series.finish, model.fit, model.finished).encode(),
+        "piece.svg": piece_drawing(
+            series.finish,
+            model.fit,
+            model.finished,
+            piece_type_mm(series.finish, beside),
+        ).encode(),
         "paint-timeline.svg": paint_timeline(figures.coats).encode(),
     }
     views = {
@@ -131,6 +138,7 @@ def packet(series: Series, figures: Figures, cover_jpeg: bytes, env: Environment
         tight_mm=TIGHT_MM,
         studio=studio_said(pattern.designer, series.designers),
         sells_said=sells_said(pattern.designer),
+        character_file=FILE_NAME,
         fat_quarter=FAT_QUARTER,
         framing_margin_mm=FRAMING_MARGIN_MM,
         finishing_margin_mm=cloth_margin_mm(series.finish),
@@ -151,7 +159,7 @@ def packet(series: Series, figures: Figures, cover_jpeg: bytes, env: Environment
         swaps=swaps(series),
         laid=views,
         laid_in_row=in_a_row(len(views)),
-        piece_beside=piece_stands_beside(series.finish, len(views)),
+        piece_beside=beside,
         painting=painting(series.finish),
         other=other_finishes(figures),
         goes_up=before_its_day(series.goes_up_days),
@@ -203,7 +211,6 @@ class _Chart:
         }
         self.facts: dict[str, object] = {
             "rows": self.rows,
-            "codes": {mark: code_of(symbol) for mark, symbol in self.symbols.items()},
             "coloured": self.look.coloured,
             "conversions": edition is COLOUR and len(figures.pattern.thread_sets) > 1,
             "samples": {row.mark: samples.get(row.mark, "") for row in self.rows},

@@ -3,7 +3,7 @@
 from dataclasses import dataclass
 from math import ceil
 
-from packetgen.chart.piece_drawing import TEXT_MM, panel_drawing, piece_frame_mm
+from packetgen.chart.piece_drawing import panel_drawing, piece_scale
 from packetgen.model import ClothOption, FinishingPiece
 from packetgen.reckon.figures import Figures, OnCloth
 from packetgen.reckon.sizes import Size
@@ -11,10 +11,14 @@ from packetgen.reckon.sizes import Size
 # Less than this is not seen, nor printed.
 _SAME_MM = 0.05
 _MOST_IN_ROW = 5
-# Designs that leave room for the whole piece beside them, and that room (packet.css has it too).
-_FEW, _BESIDE_MM = 2, (66.0, 80.0)
-# Smaller type of dimensions is not read with ease: from memory.
-_LEAST_TYPE_MM = 2.4
+# So many designs leave room for the whole piece beside them.
+_FEW = 2
+# The room of the drawing of the piece, beside them and alone (packet.css has both too), and the type of
+# its dimensions there: 8.5 points, as in the captions beside it.
+_BESIDE_MM, _ALONE_MM = (66.0, 80.0), (150.0, 84.0)
+_TYPE_MM = 8.5 * 25.4 / 72
+# Drawn smaller, a card has no room for the size of its stitching in such type: from memory.
+_LEAST_SCALE = 0.2
 
 
 @dataclass(frozen=True)
@@ -70,9 +74,11 @@ def in_a_row(number: int) -> int:
 
 
 def piece_stands_beside(piece: FinishingPiece, number: int) -> bool:
-    """Whether the drawing of the whole piece stands beside so many designs on the panel, and its
-    dimensions can still be read; else it has a place of its own above them."""
-    if number > _FEW:
-        return False
-    scale = min(room / drawn for room, drawn in zip(_BESIDE_MM, piece_frame_mm(piece)))
-    return scale * TEXT_MM >= _LEAST_TYPE_MM
+    """Whether the drawing of the whole piece stands beside so many designs on the panel and is not too
+    small there; else it has a place of its own above them."""
+    return number <= _FEW and piece_scale(piece, _BESIDE_MM, _TYPE_MM) >= _LEAST_SCALE
+
+
+def piece_type_mm(piece: FinishingPiece, beside: bool) -> float:
+    """The type of the drawing's dimensions, in the piece's millimetres, that comes out as 8.5 points."""
+    return _TYPE_MM / piece_scale(piece, _BESIDE_MM if beside else _ALONE_MM, _TYPE_MM)

@@ -1,0 +1,54 @@
+"""A chart that one upright page holds at the least size of stitch is not cut."""
+
+import pytest
+
+from packetgen.chart.editions import EDITIONS
+from packetgen.render.chart_pages import NUMBER_MM
+from tests.test_turned_chart import pages_of, sampler
+
+# (edition, stitches across, down, colours): 50 × 64 is what many a small design is.
+WHOLE = (
+    ("colour", 50, 64, 4),
+    ("colour", 50, 64, 12),
+    ("colour", 50, 64, 24),
+    ("colour", 55, 40, 12),
+    ("colour", 20, 70, 12),
+    ("black-and-white", 50, 64, 12),
+    ("large-print", 33, 40, 12),
+    ("tablet", 45, 55, 12),
+)
+
+
+@pytest.mark.parametrize(("name", "width", "height", "colours"), WHOLE)
+def test_one_upright_page_holds_chart_and_key(name, width, height, colours):
+    """No stitch is smaller than its edition promises, every thread is named, and there is no page map."""
+    edition = EDITIONS[name]
+    (page,) = pages_of(sampler(width, height, colours), edition)
+    assert not page.turned and not page.page_map
+    assert edition.least_cell_mm <= page.cell_mm <= edition.largest_cell_mm
+    assert (page.sheet.tile.columns.shown, page.sheet.tile.rows.shown) == (width, height)
+    assert len(page.key) == colours and not page.key_beyond
+
+
+@pytest.mark.parametrize(("name", "width", "height", "colours"), WHOLE)
+def test_numbers_scale_and_key_lie_inside_the_page_and_below_one_another(
+    name, width, height, colours
+):
+    edition = EDITIONS[name]
+    (page,) = pages_of(sampler(width, height, colours), edition)
+    foot = page.grid_top_mm + height * page.cell_mm
+    assert all(0 <= label.y_mm - 0.8 * NUMBER_MM for label in page.labels)
+    assert foot < max(label.y_mm for label in page.labels) < page.scale_at_mm[1]
+    assert page.grid_left_mm + width * page.cell_mm < page.width_mm
+    for entry in page.key:
+        beside = entry.x_mm > page.grid_left_mm + width * page.cell_mm
+        assert beside or entry.y_mm > page.scale_at_mm[1]
+        assert entry.y_mm + 1.3 * edition.key_text_mm <= page.height_mm
+
+
+@pytest.mark.parametrize("colours", [30, 45, 60])
+def test_a_chart_whose_key_needs_the_room_is_cut_in_even_halves(colours):
+    pages = pages_of(sampler(50, 64, colours), EDITIONS["colour"])
+    spans = [(page.sheet.tile.rows.first, page.sheet.tile.rows.last) for page in pages]
+    assert spans == [(1, 32), (33, 64)]
+    assert all(page.cell_mm >= 3.0 for page in pages)
