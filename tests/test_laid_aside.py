@@ -52,7 +52,7 @@ def test_the_reason_stands_in_the_report(tmp_path):
     assert number > 1
     assert f"  laid aside: skein-little ({number} times): the fern is worth a skein" in lines
     assert "  laid aside: photo-missing: the model is still on the frame" in lines
-    assert "2 kinds laid aside" in summary(found)
+    assert "2 laid aside" in summary(found)
     page = proof_page(found, "Fern", "content", Look(), environment()).decode()
     assert "the fern is worth a skein" in page and "the model is still on the frame" in page
 

@@ -71,7 +71,7 @@ class Review:
 
     @property
     def aside(self) -> int:
-        """Kinds of advice that were laid aside, in all chapters."""
+        """Lines of what was laid aside, in all chapters."""
         return sum(len(chapter.aside) for chapter in self.chapters)
 
     @property

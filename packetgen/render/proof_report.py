@@ -57,7 +57,7 @@ def lines_of(review: Review, content_folder: str, with_places: bool) -> Iterator
 
 def summary(review: Review) -> str:
     """The last line, where there is nothing to mend."""
-    aside = f", {counted(review.aside, 'kind')} laid aside" if review.aside else ""
+    aside = f", {review.aside} laid aside" if review.aside else ""
     advice = counted(review.advice, "piece of advice") if review.advice else "no advice"
     return (
         f"No fault: {counted(review.patterns, 'pattern')} checked; "
