@@ -1,11 +1,13 @@
 """YAML is read as the author's own characters, each with its place."""
 
 import pytest
-from hypothesis import given
+import yaml
+from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from packetgen.diagnostics import Place, Problems
-from packetgen.load.yaml_nodes import GroupNode, ListNode, Node, TextNode, read_nodes
+from packetgen.load import yaml_events, yaml_nodes
+from packetgen.load.yaml_nodes import MOST_VALUES, GroupNode, ListNode, Node, TextNode, read_nodes
 from tests.demo_patterns import CONTENT
 
 
@@ -184,3 +186,46 @@ def test_what_is_said_of_a_colon_is_true_wherever_it_stands(line, wrong, text):
 def test_a_line_without_a_colon_is_told_though_a_remark_on_it_has_one():
     (said,) = told("about quiet  # see: the canal\n  title: Fern\n", ("about",))
     assert said == "a.yaml:1:1: 'about quiet' has no colon; write about: quiet"
+
+
+@pytest.mark.parametrize("file", sorted(CONTENT.rglob("*.yaml")), ids=lambda file: file.name)
+def test_a_file_in_good_order_is_read_by_the_quick_reader(file):
+    assert yaml_events._quickly(file.read_text("utf-8"), MOST_VALUES)
+
+
+_SLIPS = [
+    *" \n:-{}[],\"'#&*!|>%@`\\aé😀~=;",
+    ": ",
+    ", ",
+    "- ",
+    "---\n",
+    "{a: b}",
+    "&a ",
+    "''",
+    "\n\n",
+]
+
+
+@settings(max_examples=400)
+@given(
+    file=st.sampled_from(sorted(CONTENT.rglob("*.yaml"))),
+    start=st.integers(0, 4000),
+    slips=st.lists(
+        st.tuples(st.integers(0, 300), st.sampled_from(_SLIPS), st.integers(0, 3)), max_size=5
+    ),
+)
+def test_both_readers_find_the_same_at_the_same_places(file, start, slips):
+    text = file.read_text("utf-8")
+    text = text[start % len(text) :][:300]
+    for at, slip, gone in slips:
+        text = text[:at] + slip + text[at + gone :]
+    assert tree_of(text, yaml.CSafeLoader) == tree_of(text, None)
+
+
+def tree_of(text: str, quick: object) -> object:
+    """What is read with that quick reader at hand, or with none, and what is said of it."""
+    problems = Problems()
+    with pytest.MonkeyPatch.context() as patch:
+        patch.setattr(yaml_events, "_QUICK", quick)
+        read = yaml_nodes._tree(text, "a.yaml", (), problems)
+    return read, [str(problem) for problem in problems]

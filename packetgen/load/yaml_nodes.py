@@ -1,4 +1,4 @@
-"""YAML read as plain text with places: the only module that knows the YAML library.
+"""YAML read as plain text with places: with `yaml_events` the only module that knows the YAML library.
 
 Every single value stays the author's own characters ('07', 'no', '1e3', '2026-02-30'); what it
 means is decided by the schema alone. Anchors, tags and second documents are refused: they have no
@@ -17,6 +17,7 @@ from packetgen.load.characters import describe, unseen
 from packetgen.load.sure import sure
 from packetgen.load.syntax import ended_by_next, explain, spaces_before
 from packetgen.load.words import LOST, counted, said, shown
+from packetgen.load.yaml_events import events
 
 DEEPEST = 12
 MOST_VALUES = 50_000
@@ -121,7 +122,7 @@ def _spot(mark: "yaml.Mark | None") -> tuple[int, int] | None:
 
 
 def _mark(mark: object) -> yaml.Mark:
-    """A mark of an event: the library's reader in Python, which is used here, gives one to each."""
+    """A mark of an event: the library's readers give one to each."""
     return cast(yaml.Mark, mark)
 
 
@@ -165,7 +166,7 @@ class _Tree:
         open_nodes: list[
             tuple[bool, Place, int, list[Node]]
         ] = []  # (a group?, where it starts: place and index, what it holds)
-        for number, event in enumerate(yaml.parse(self._text, Loader=yaml.SafeLoader)):
+        for number, event in enumerate(events(self._text, MOST_VALUES)):
             mark = _mark(event.start_mark)
             place = Place(self._path, mark.line + 1, mark.column + 1)
             if isinstance(event, yaml.DocumentStartEvent):

@@ -1,5 +1,6 @@
 """Where the patterns of a build are worked on: in this process, or in several side by side."""
 
+import gc
 import logging
 import os
 import signal
@@ -74,7 +75,7 @@ class Bench:
         heard = logging.getLogger(_HEARD[0]).isEnabledFor(logging.DEBUG)
         try:
             with _uninterrupted():
-                return {self._pool.submit(_tried, job, keep, staging, heard): job for job in jobs}
+                return {self._pool.submit(_next, job, keep, staging, heard): job for job in jobs}
         except BrokenProcessPool as error:
             raise WorkerLost from error
 
@@ -141,6 +142,8 @@ def bench(workers: int) -> Iterator[Bench]:
 
 def _begin() -> None:
     """A worker ends with the process that began it, however that ends."""
+    gc.freeze()  # what was loaded before it began is never garbage
+    gc.disable()
     signal.signal(signal.SIGINT, signal.SIG_IGN)
     threading.Thread(target=_end_with, args=(parent_process(),), daemon=True).start()
 
@@ -149,6 +152,12 @@ def _end_with(parent: BaseProcess | None) -> None:
     if parent is not None:
         connection.wait([parent.sentinel])
         os._exit(1)
+
+
+def _next(job: PatternJob, keep: Keep, staging: Staging, heard: bool) -> Done:
+    """Garbage is looked for only between two jobs, when most of the last one's can go."""
+    gc.collect()
+    return _tried(job, keep, staging, heard)
 
 
 def _tried(job: PatternJob, keep: Keep, staging: Staging, heard: bool = False) -> Done:
