@@ -40,8 +40,8 @@ OF_ANY_FILE = (
     "file-name-kept", "file-name-long", "names-alike", "file-ending", "file-not-read", "more-alike",
     "not-utf8", "not-text", "unseen-character", "letter-lost", "indent-not-spaces", "tab",
     "name-repeated", "name-not-a-word", "needs-quotes", "second-document", "too-deep",
-    "too-many-values", "quote-open", "bracket-open", "comma-missing", "colour-unquoted",
-    "colon-in-value", "colon-missing", "space-left-out", "indentation", "list-beside-name",
+    "too-many-values", "quote-open", "bracket-open", "comma-missing", "comma-left-out", "colour-unquoted",
+    "colon-in-value", "colon-missing", "space-left-out", "indentation", "dash-missing", "list-beside-name",
     "after-value", "backslash", "bar-then-line", "line-unclear", "file-not-names",
     "name-unknown", "name-alone", "colon-left-out",
 )  # fmt: skip
