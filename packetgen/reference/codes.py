@@ -48,7 +48,8 @@ OF_ANY_FILE = (
 
 _ADDRESS = ("not-an-address", "address-scheme", "address-login", "address-host", "address-port")
 MARKDOWN = (
-    "prose-long", "prose-brackets", "prose-too-deep", "prose-picture", *_ADDRESS, "not-a-mail-address",
+    "prose-long", "prose-brackets", "prose-too-deep", "prose-picture", "prose-link-open",
+    "prose-bold-open", "prose-tag", *_ADDRESS, "not-a-mail-address",
 )  # fmt: skip
 _DAY = ("day-form", "year-range", "no-such-day")
 _POINTS = ("not-a-point", "list-long")
