@@ -17,7 +17,8 @@ _MAY_PICTURE = re.compile(r"!\[|<img", re.IGNORECASE)
 # What stands before the address of a link: '](', '](<', '<', ']: ', or the quotes of an HTML attribute.
 _LEADS_IN = r"(?:\]\(\s*<?|<|\]:\s*<?|=\s*[\"']?)"
 _MAIL = "mailto:"
-_TAGS = {
+# What a page keeps of HTML; of other tags only the words between them stay.
+TAGS = {
     *("p", "br", "hr", "em", "strong", "code", "blockquote", "ul", "ol", "li"),
     *("h1", "h2", "h3", "h4", "a", "table", "thead", "tbody", "tr", "th", "td"),
 }
@@ -78,7 +79,7 @@ def _cleaned(html: str) -> str:
 
     return nh3.clean(
         html,
-        tags=_TAGS,
+        tags=TAGS,
         attributes={"a": {"href"}, "th": {"scope"}},
         url_schemes={"http", "https", "mailto"},
         link_rel="noopener",

@@ -62,8 +62,10 @@ def test_who_asks_in_words_of_her_own_is_offered_the_code_that_has_them(asked):
     assert nearest_code(asked).startswith("did you mean 'row-ragged'")
 
 
-def test_words_that_no_message_has_are_answered_with_codes_that_there_are():
-    assert nearest_code("zzz").startswith("known here: ")
+@pytest.mark.parametrize("asked", ["zzz", "foo"])
+def test_words_that_no_message_has_are_answered_with_codes_that_there_are(asked):
+    """A word that begins as another one does is not near it: 'foo' is no foot."""
+    assert nearest_code(asked).startswith("known here: ")
 
 
 def test_the_list_has_every_code_once():

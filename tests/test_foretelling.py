@@ -1,5 +1,6 @@
 """`proof --against` says what the build that follows really does."""
 
+import re
 from datetime import date
 
 import pytest
@@ -147,6 +148,15 @@ def test_another_day(desk, engine, wide_pictures):  # noqa: F811
     compared(desk, engine, wide_pictures, as_of=before)
 
 
+def test_the_day_of_the_build_that_is_there_is_known(desk):
+    """A day that gives its site: the first one, or the last where it has been so for ever."""
+    desk.build()
+    assert foretold_at(desk, as_of=date(2026, 12, 1)).built_as_of == date(2027, 1, 15)
+    desk.build(as_of=date(2026, 12, 1))
+    day = foretold_at(desk).built_as_of
+    assert day and not foretold_at(desk, as_of=day).lines
+
+
 @pytest.mark.parametrize(
     "path",
     [
@@ -255,6 +265,21 @@ def test_the_command_tells_and_the_build_does(last_good):
         in run("build", "--why", *OUT_DAY, folder=last_good).stdout
     )
     assert "A build would change nothing: " in run(*against, folder=last_good).stdout
+
+
+@pytest.mark.slow
+def test_what_only_the_day_makes_other_is_one_line_with_the_day_to_type(last_good):
+    said = run("proof", "--against", "build", "--as-of", "2026-12-01", folder=last_good).stdout
+    assert "another day\n" not in said
+    (line,) = (one for one in said.splitlines() if "files would be made anew" in one)
+    found = re.fullmatch(
+        r"\d+ files would be made anew for another day and nothing else: 'build' shows what stands on "
+        r"(\S+); type --as-of (\S+) to leave that out\.",
+        line,
+    )
+    assert found and found[1] == found[2]
+    again = run("proof", "--against", "build", "--as-of", found[1], folder=last_good).stdout
+    assert "A build would change nothing: " in again
 
 
 def test_what_is_no_build_is_wrong_usage(tmp_path):

@@ -283,12 +283,13 @@ def of_two(*patterns):
     return series(*patterns, finish=piece(magnets=Magnets(4, 10.0, 2.0, 9.0)))
 
 
-def test_a_design_whose_magnets_stand_in_its_middle_is_named_once_with_the_one_that_draws_them_there():
+def test_of_magnets_that_hold_the_middle_of_a_card_the_design_that_draws_them_there_is_named_first():
     """By hand: the small card is 28 · 25.4 ÷ 18 + 10 = 49.5 by 32.6 mm; 9 mm in from each edge leave
     31.5 × 14.6 mm; on the large card alone, of 100.7 × 126.1 mm, they would stand 82.7 × 108.1 mm apart."""
     assert complaints(of_two(HERON, MOTH)) == [
-        "tests:1:1: advice: the shared magnets hold only the middle 1.24 × 0.57 in (3.2 × 1.5 cm) of the card of "
-        "Heron at the Lock; A Moth on Cloth 18 draws them there: make it larger, or give it its own series"
+        "tests:1:1: advice: A Moth on Cloth 18 draws the shared magnets in, so only the middle 1.24 × 0.57 in "
+        "(3.2 × 1.5 cm) of the card of Heron at the Lock is held; make the small one larger, or give it its own "
+        "series"
     ]
     assert FAULTS["magnets-bunched"].level is Level.ADVICE
 
@@ -302,10 +303,13 @@ def narrow_and_low(narrow="Post", low="Hedge"):
 
 def test_a_narrow_and_a_low_design_are_both_named():
     upright, across = narrow_and_low()
-    said = [words for words in complaints(of_two(HERON, upright, across)) if "of Heron" in words]
-    assert len(said) == 1 and said[0].endswith(
-        "Post and Hedge draw them there: make them larger, or give them their own series"
+    said = [
+        words for words in complaints(of_two(HERON, upright, across)) if "card of Heron" in words
+    ]
+    assert (
+        len(said) == 1 and "advice: Post and Hedge draw the shared magnets in, so only" in said[0]
     )
+    assert said[0].endswith("; make the small ones larger, or give them a series")
 
 
 def test_the_advice_stays_short_with_titles_as_authors_give_them():
@@ -318,9 +322,8 @@ def test_the_advice_stays_short_with_titles_as_authors_give_them():
 def test_a_design_can_draw_its_own_magnets_in_with_a_fine_cloth():
     of = pattern(*rows(50, 50), cloths=(option(14), option(40)))
     (said,) = complaints(of_two(of))
-    assert said.endswith(
-        "A Sprig on Cloth 40 draws them there: offer no cloth so fine, or leave bare rows round it"
-    )
+    assert "advice: A Sprig on Cloth 40 draws the shared magnets in, so only" in said
+    assert said.endswith("; offer no cloth so fine, or leave bare rows round it")
 
 
 def test_magnets_half_as_far_apart_as_on_the_card_alone_still_hold_its_corners():

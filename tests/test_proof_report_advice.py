@@ -275,6 +275,16 @@ def test_colours_are_praised_only_when_all_eyes_tell_them_apart():
     assert "colour and symbol together told apart by any eyes" not in praised(of, "symbols-alike")
 
 
+def test_of_clear_symbols_the_two_most_alike_are_told_by_the_names_of_their_colours():
+    found = [one for one in praise_of_symbols(figures(pattern(*MANY), piece())) if one.symbols]
+    ((praise),) = found
+    (_, one), (_, other) = praise.symbols
+    assert praise.short == f"symbols clear in black and white ({one} and {other} most alike)"
+    assert f"those of {one} and {other} (likeness 0." in praise.words
+    colours = {line.threads["bramble"][0].name for line in pattern(*MANY).key}
+    assert one != other and {one, other} <= colours
+
+
 def test_settled_symbols_are_praised_when_all_are():
     plain = pattern(*MANY)
     some = tuple(
@@ -288,7 +298,7 @@ def test_settled_symbols_are_praised_when_all_are():
 
 def test_words_of_ones_own_and_credits_are_praised_and_their_lack_is_not():
     full = praised(figures(pattern(*MANY, photo_alt="A sprig."), piece()))
-    assert full["picture in your own words"].endswith("(8 letters).")
+    assert full["picture in your own words"].endswith("described in your own words.")
     assert "credits" in full
     bare = praised(figures(pattern(*MANY, finisher=""), piece()))
     assert not {"credits", "picture in your own words", "photograph large enough to print"} & set(

@@ -211,9 +211,59 @@ CASES = (
         "threads/moss.yaml:9:5: the bracket '{' that opens here is not closed; close it with '}' after the last value",
     ),
     Case(
-        "a comma missing between brackets",
+        "a comma missing between braces",
         {MOSS: ("name: brick, hex", "name: brick hex")},
-        "threads/moss.yaml:9:33: something is missing between the brackets, just before ': \"#a04030\"}'; put commas between the values, and quotes round a value that has a comma or colon itself",
+        "threads/moss.yaml:9:29: no comma stands between 'brick' and 'hex'; write brick, hex: \"#a04030\"",
+    ),
+    Case(
+        "a comma missing before a name of the author's own",
+        {PATTERN: (KEY_LINE, '  r: {moss: E2 spool: "10"}\n')},
+        "series/garden-year/fern/pattern.yaml:9:15: no comma stands between 'E2' and 'spool'; write E2, spool: \"10\"",
+    ),
+    Case(
+        "a colon within a text between braces, which no name stands before",
+        {PATTERN: ("note: First issue.", "note: First issue: of many")},
+        "series/garden-year/fern/pattern.yaml:27:41: something is missing between the brackets, just before ': of many}'; put commas between the values, and quotes round a value that has a comma or colon itself",
+    ),
+    Case(
+        "a colon missing before a brace in the key",
+        {PATTERN: (KEY_LINE, '  r {moss: E2, spool: "10"}   # brick\n')},
+        "series/garden-year/fern/pattern.yaml:9:3: no colon stands after 'r'; write r: {moss: E2, spool: \"10\"}",
+    ),
+    Case(
+        "a colon missing before a brace with one name in it",
+        {PATTERN: ("credits: {", "credits {")},
+        "series/garden-year/fern/pattern.yaml:23:1: no colon stands after 'credits'; write credits: {model_stitcher: Hazel Penn}",
+    ),
+    Case(
+        "a colon missing before a brace that is closed on the next line",
+        {PATTERN: ("occasion: {name: First warm day, ", "occasion {name: First warm day,\n    ")},
+        "series/garden-year/fern/pattern.yaml:4:1: no colon stands after 'occasion'; write occasion: {name: First warm day,",
+    ),
+    Case(
+        "a colon missing before a bracket between braces",
+        {PATTERN: ("b: {moss: [", "b: {moss [")},
+        "series/garden-year/fern/pattern.yaml:11:7: no colon stands after 'moss'; write moss: [E2, \"07\"]",
+    ),
+    Case(
+        "a dash missing before the first entry of a list",
+        {MOSS: ("  - {number: E2", "  {number: E2")},
+        'threads/moss.yaml:9:3: this entry of a list has no dash before it; write - {number: E2, name: brick, hex: "#a04030…',
+    ),
+    Case(
+        "a dash missing before a later entry",
+        {MOSS: ("  - {number: K4", "  {number: K4")},
+        'threads/moss.yaml:10:3: this entry of a list has no dash before it; write - {number: K4, name: peat, hex: "#6b503a"}',
+    ),
+    Case(
+        "a dash missing before a word in a list",
+        {SERIES: ("order: [fern]", "order:\n  - fern\n  ivy\n  - rose")},
+        "series/garden-year/series.yaml:15:3: this entry of a list has no dash before it; write - ivy",
+    ),
+    Case(
+        "a dash too many, among names with values",
+        {PATTERN: ("  k: {moss", "  - {moss")},
+        "series/garden-year/fern/pattern.yaml:10:3: '- {moss: K4, spool: \"12\"}' is set in by 2 spaces, which fits none of the lines above; set it in exactly as far as the lines it belongs with",
     ),
     Case(
         "a colour without quotes, between brackets",

@@ -113,4 +113,24 @@ CASES = (
         {STORY: "- " * 1200 + "[tap](tap.html)\n"},
         f"{STORY}:1:1: this text has lists or quotations too many levels deep; let them stand side by side",
     ),
+    Case(
+        "a link that is not closed",
+        {STORY: "It grew by the tap.\n\nSee the [lock](http://\n"},
+        f"{STORY}:3:9: advice: the link that opens with '[lock](' is not closed, so its signs are printed; end its address with ')'",
+    ),
+    Case(
+        "a link whose address only a later bracket closes",
+        {STORY: "See the [lock](https://example.org/lock and more (of it).\n"},
+        f"{STORY}:1:9: advice: the link that opens with '[lock](' is not closed, so its signs are printed; end its address with ')'",
+    ),
+    Case(
+        "bold words that do not end in their paragraph",
+        {STORY: "It grew,\nby a **star of moss.\n\nAnd **then** it was cut.\n"},
+        f"{STORY}:2:6: advice: the two stars before '**star' make nothing bold, since none end it in this paragraph; write two more where the bold words end",
+    ),
+    Case(
+        "a tag of HTML",
+        {STORY: "It grew <b>boldly</b>.\n"},
+        f"{STORY}:1:9: advice: the tag '<b>' is left out, and only the words round it are printed; take it out; *words* are set slanting and **words** bold, and \\< is printed as it stands",
+    ),
 )

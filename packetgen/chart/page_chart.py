@@ -54,12 +54,18 @@ def page_chart(pattern: Pattern, shapes: Mapping[str, str]) -> str:
     return drawing.tostring().replace("xlink:href", "href")  # as SVG 2 and HTML have it
 
 
+def shape_path(name: str) -> str:
+    """The path of a shape in a cell of CELL units, its first row at the top; shapes are drawn as letters are,
+    with their foot at nought."""
+    contours = (((x, CELL - y) for x, y in contour) for contour in shape(name).contours)
+    return "".join(map(_closed, contours))
+
+
 def _symbol(drawing: svgwrite.Drawing, name: str) -> svgwrite.container.Symbol:
-    """A shape as a picture of one cell; shapes are drawn as letters are, with their foot at nought."""
+    """A shape as a picture of one cell."""
     symbol = drawing.symbol(id=symbol_id(name))
     symbol.viewbox(0, 0, CELL, CELL)
-    contours = (((x, CELL - y) for x, y in contour) for contour in shape(name).contours)
-    symbol.add(drawing.path(d="".join(map(_closed, contours))))
+    symbol.add(drawing.path(d=shape_path(name)))
     return symbol
 
 

@@ -6,7 +6,7 @@ from itertools import combinations
 
 from packetgen.chart.assignment import shapes_for
 from packetgen.chart.likeness import likeness
-from packetgen.chart.vision_check import SYMBOLS_ALIKE, free_shape
+from packetgen.chart.vision_check import SYMBOLS_ALIKE, colour_name, free_shape
 from packetgen.diagnostics import Problems
 from packetgen.model import KeyLine
 from packetgen.reckon.figures import Figures
@@ -51,11 +51,14 @@ def praise_of_symbols(figures: Figures) -> tuple[Praise, ...]:
     pairs = _pairs(figures, shapes)
     most = max(pairs, key=lambda pair: pair.likeness, default=None)
     if most and most.likeness < SYMBOLS_ALIKE:
+        one, other = (colour_name(figures.pattern, line) for line in (most.one, most.other))
         words = (
             "Printed in black and white, the symbols still tell its colours apart; the most alike are "
-            f"{shapes[most.one.mark]} and {shapes[most.other.mark]} (likeness {most.likeness:.2f} of 1)."
+            f"those of {one} and {other} (likeness {most.likeness:.2f} of 1)."
         )
-        praise.append(Praise("symbols clear in black and white", words))
+        short = f"symbols clear in black and white ({one} and {other} most alike)"
+        symbols = (shapes[most.one.mark], one), (shapes[most.other.mark], other)
+        praise.append(Praise(short, words, symbols))
     return tuple(praise)
 
 

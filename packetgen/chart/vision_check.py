@@ -39,9 +39,9 @@ def complain_of_likeness(pattern: Pattern, counts: Mapping[str, int], problems: 
                     "symbols-alike",
                     eyes=eyes,
                     mark=repr(one.mark),
-                    colour=_name(pattern, one),
+                    colour=colour_name(pattern, one),
                     other=repr(other.mark),
-                    other_colour=_name(pattern, other),
+                    other_colour=colour_name(pattern, other),
                     symbol=shapes[one.mark],
                     other_symbol=shapes[other.mark],
                     better=free_shape(shapes),
@@ -49,7 +49,8 @@ def complain_of_likeness(pattern: Pattern, counts: Mapping[str, int], problems: 
                 break
 
 
-def _name(pattern: Pattern, line: KeyLine) -> str:
+def colour_name(pattern: Pattern, line: KeyLine) -> str:
+    """Of a blend both, as the model's set has them."""
     return " with ".join(colour.name for colour in line.threads[pattern.thread_sets[0].id])
 
 

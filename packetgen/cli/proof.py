@@ -216,6 +216,7 @@ def _say_foretold(
     checked: "Proof",
 ) -> None:
     from packetgen.pipeline import Order
+    from packetgen.pipeline.reasons import ANOTHER_DAY
 
     order = Order(
         content=content_folder,
@@ -225,9 +226,25 @@ def _say_foretold(
         as_of=as_of or datetime.now(UTC),
     )
     found = _foretold(order, checked)
+    of_day = [path for path, what in found.lines if what.endswith(f": {ANOTHER_DAY}")]
+    summed = len(of_day) > 1
     for path, what in found.lines:
-        say(f"{path}: {what}")
+        if not summed or path not in of_day:
+            say(f"{path}: {what}")
+    if summed:
+        say(_of_another_day(len(of_day), build_folder, found.built_as_of))
     say(_summary(found))
+
+
+def _of_another_day(files: int, build_folder: Path, day: date | None) -> str:
+    if day is None:
+        there, same = "was made for another day", "the same --as-of"
+    else:
+        there, same = f"shows what stands on {day}", f"--as-of {day}"
+    return (
+        f"{files} files would be made anew for another day and nothing else: '{build_folder}' {there}; "
+        f"type {same} to leave that out."
+    )
 
 
 def _need_build(build_folder: Path | None, of_build: bool) -> None:

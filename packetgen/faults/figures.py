@@ -73,8 +73,8 @@ FIGURES: dict[str, Fault] = {
         Level.ADVICE,
     ),
     "magnets-bunched": Fault(
-        "the shared magnets hold only the middle {inches} ({centimetres}) of the card of {title}",
-        "{by} them there: {mend}",
+        "{by} the shared magnets in, so only the middle {inches} ({centimetres}) of the card of {title} is held",
+        "{mend}",
         Level.ADVICE,
     ),
     # a series as a whole (found by reckon)

@@ -96,6 +96,7 @@ FILES: dict[str, Fault] = {
         "something is missing between the brackets, just before {said}",
         "put commas between the values, and quotes round a value that has a comma or colon itself",
     ),
+    "comma-left-out": _broken("no comma stands between {value} and {name}", "write {right}"),
     "colour-unquoted": _broken(
         "everything after '#' counts as a remark, so this colour is not seen",
         "put it between quotes: {example}",
@@ -113,6 +114,7 @@ FILES: dict[str, Fault] = {
         "{said} is set in by {spaces} spaces, which fits none of the lines above",
         "set it in exactly as far as the lines it belongs with",
     ),
+    "dash-missing": _broken("this entry of a list has no dash before it", "write {right}"),
     "list-beside-name": _broken(
         "a list cannot start on the line of its name", "put each dash on a line of its own below"
     ),

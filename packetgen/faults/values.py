@@ -74,6 +74,21 @@ VALUES: dict[str, Fault] = {
         "take it out of the text; the picture of a pattern is photo.jpg beside its pattern.yaml",
         Level.ADVICE,
     ),
+    "prose-link-open": Fault(
+        "the link that opens with {link} is not closed, so its signs are printed",
+        "end its address with ')'",
+        Level.ADVICE,
+    ),
+    "prose-bold-open": Fault(
+        "the two stars before {word} make nothing bold, since none end it in this paragraph",
+        "write two more where the bold words end",
+        Level.ADVICE,
+    ),
+    "prose-tag": Fault(
+        "the tag {tag} is left out, and only the words round it are printed",
+        "take it out; *words* are set slanting and **words** bold, and \\< is printed as it stands",
+        Level.ADVICE,
+    ),
     "day-form": Fault("{said} is not a date", "{hint}"),
     "year-range": Fault("the year {year} in {said} cannot be right", "it goes from 2000 to 2100"),
     "no-such-day": Fault("there is no day {said}", "{hint}"),

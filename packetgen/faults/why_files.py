@@ -124,6 +124,10 @@ WHY_FILES: dict[str, Why] = {
         "Between brackets, values stand side by side without a comma.",
         "Put a comma between them; put quotes round a value that has a comma or colon itself.",
     ),
+    "comma-left-out": Why(
+        "Between braces a name begins right behind the value before it, so both are taken for one value.",
+        "Put a comma between the value and the name.",
+    ),
     "colour-unquoted": Why(
         "What follows a space and a '#' is a remark in YAML, so the colour is lost.",
         "Put the colour between quotes.",
@@ -143,6 +147,10 @@ WHY_FILES: dict[str, Why] = {
     "indentation": Why(
         "The line is set in by another number of spaces than the lines it belongs with.",
         "Set it in exactly as far as they are.",
+    ),
+    "dash-missing": Why(
+        "Each entry of a list begins with a dash and a space. One has none, and stands beside some that have.",
+        "Write the dash and a space before the entry.",
     ),
     "list-beside-name": Why(
         "A dash begins an entry of a list, and it stands on the line of the list's name.",

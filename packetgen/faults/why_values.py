@@ -116,6 +116,19 @@ WHY_VALUES: dict[str, Why] = {
         "A text has a picture in it. Page and packet print its words alone, and their pictures come from the chart and from photo.jpg.",
         "Take it out. The photograph of a stitched model is called photo.jpg or photo.png and lies beside pattern.yaml.",
     ),
+    "prose-link-open": Why(
+        "A link is written [words](address), and the bracket behind its address is missing.",
+        "Write ')' straight behind the address.",
+    ),
+    "prose-bold-open": Why(
+        "Two stars begin bold words and two more end them, within one paragraph. These never end.",
+        "Write two stars behind the last bold word, or take the first two away.",
+    ),
+    "prose-tag": Why(
+        "A text has a tag of HTML in it, or words between < and > that look like one. They are not printed.",
+        "Take it out, and use the signs of Markdown: *slanting*, **bold**. For the sign itself write a backslash "
+        "before it.",
+    ),
     "day-form": Why(
         "Dates are written the same way everywhere (ISO 8601), so that no month is taken for a day.",
         "Write year-month-day with two digits for month and day.",

@@ -9,6 +9,7 @@ from packetgen.load.examples import (
 from packetgen.load.files import ContentFolder
 from packetgen.load.prose_links import check_links
 from packetgen.load.prose_size import check_size
+from packetgen.load.prose_slips import complain_of_slips
 from packetgen.load.schema import Group, names_in
 from packetgen.load.values import Filled, read_value
 from packetgen.load.yaml_nodes import GroupNode, read_nodes
@@ -49,5 +50,6 @@ def read_markdown(folder: ContentFolder, path: str, problems: Problems) -> str |
 
         if check_size(text, report):
             check_links(text, report)
+            complain_of_slips(text, report)
             complain_of_invitations(text, path, folder.for_review)
     return text

@@ -13,6 +13,7 @@ from packetgen.load.outlines import read_outline
 from packetgen.load.points import read_cell, read_pair, read_points
 from packetgen.load.prose_links import check_links
 from packetgen.load.prose_size import check_size
+from packetgen.load.prose_slips import complain_of_slips
 from packetgen.load.schema import (
     Cell,
     Choice,
@@ -85,6 +86,8 @@ def _text(kind: Text, text: str, report: Report) -> str | None:
         return None
     if kind.markdown and not (check_size(text, report) and check_links(text, report)):
         return None
+    if kind.markdown:
+        complain_of_slips(text, report)
     return text.strip()
 
 

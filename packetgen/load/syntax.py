@@ -3,13 +3,18 @@ must mend.
 """
 
 import re
-from dataclasses import dataclass, field, replace
+from dataclasses import replace
 from difflib import get_close_matches
 
+from packetgen.load.explained import Explained, Spot
+from packetgen.load.left_out import (
+    colon_before_bracket,
+    colon_between_braces,
+    comma_between_values,
+    dash_of_entry,
+)
 from packetgen.load.sure import sure
 from packetgen.load.words import said, shown
-
-Spot = tuple[int, int]  # line, column, from 1
 
 _BARE_COLOUR = re.compile(r": +(?=#[0-9a-fA-F]{3})")
 # A name and its value with a bare colon between them; no web address, and no time of day.
@@ -23,14 +28,6 @@ _SPECIAL_SIGNS = ("!", "{", "[", "'", '"', "|", ">")
 _SPECIAL_CONTEXTS = ("alias", "anchor", "tag", "directive")
 
 
-@dataclass(frozen=True)
-class Explained:
-    code: str
-    line: int
-    column: int
-    facts: dict[str, object] = field(default_factory=dict)
-
-
 def explain(
     problem: str,
     context: str,
@@ -42,8 +39,8 @@ def explain(
     """The fault behind the library's `problem`, which it met while it was in the middle of
     `context`. `names` are those that the file may have.
     """
-    found = _explained(problem, context, problem_at, context_at, text)
-    if found.code != "colon-missing":
+    found = _explained(problem, context, problem_at, context_at, text, names)
+    if found.code != "colon-missing" or "hint" in found.facts:
         return found
     line = text.split("\n")[found.line - 1][found.column - 1 :]
     hint = _with_colon(line, names) or "write a name, a colon, a space and the value"
@@ -60,7 +57,12 @@ def _with_colon(line: str, names: tuple[str, ...]) -> str:
 
 
 def _explained(
-    problem: str, context: str, problem_at: Spot | None, context_at: Spot | None, text: str
+    problem: str,
+    context: str,
+    problem_at: Spot | None,
+    context_at: Spot | None,
+    text: str,
+    names: tuple[str, ...],
 ) -> Explained:
     here = problem_at or context_at or (1, 1)
     start = context_at or here
@@ -76,7 +78,13 @@ def _explained(
     if opened := _quote_above(here, lines):
         return opened
     if "flow" in context:
-        return _between_brackets(start, here, "node content" in problem, lines)
+        left_out = colon_between_braces(here, lines) if "flow mapping" in context else None
+        left_out = left_out or comma_between_values(here, lines, names)
+        return left_out or _between_brackets(start, here, "node content" in problem, lines)
+    if no_dash := dash_of_entry(start[0] if "expected ':'" in problem else here[0], lines):
+        return no_dash
+    if no_colon := colon_before_bracket(here[0], lines):
+        return no_colon
     in_doubt = "expected ':'" in problem or "block scalar" in context
     if in_doubt and rest(start)[:1] in _SPECIAL_SIGNS and rest(start)[1:2] == ":":
         return _needs_quotes(start, rest(start))

@@ -14,6 +14,7 @@ import yaml
 
 from packetgen.diagnostics import Place, Problem, Problems
 from packetgen.load.characters import describe, unseen
+from packetgen.load.left_out import colon_before_bracket
 from packetgen.load.sure import sure
 from packetgen.load.syntax import ended_by_next, explain, spaces_before
 from packetgen.load.words import LOST, counted, said, shown
@@ -240,6 +241,9 @@ class _Tree:
         span = (_mark(event.start_mark).index, _mark(event.end_mark).index)
         if event.style in ("'", '"') and ended_by_next(self._text, *span):
             self._refuse(place, "quote-open", quote=event.style)
+        if not event.style and self._text[span[1] : span[1] + 1] == ":" and {*"[{"} & {*value}:
+            if found := colon_before_bracket(place.line, self._lines):
+                self._refuse(Place(self._path, found.line, found.column), found.code, **found.facts)
         return TextNode(value, place, not event.style, self._line_places(event, place), span)
 
     def _line_places(self, event: yaml.ScalarEvent, place: Place) -> tuple[Place, ...]:

@@ -6,6 +6,7 @@ that would be set and a picture that would be drawn it is not: the work alone co
 
 from collections.abc import Callable
 from dataclasses import dataclass
+from datetime import date, datetime, timedelta
 from functools import partial
 from hashlib import sha256
 
@@ -20,7 +21,7 @@ from packetgen.pipeline.public import list_files, series_files
 from packetgen.pipeline.reasons import TAKEN_AWAY, because
 from packetgen.pipeline.survey import Survey, survey
 from packetgen.reckon.figures import Figures
-from packetgen.record import Output
+from packetgen.record import Output, Record
 from packetgen.render.ledger_schema import schema_file
 
 _HEIGHTS_PX = (
@@ -43,6 +44,9 @@ class Foretold:
     packets: int = 0  # to be set
     pictures: int = 0  # to be drawn
     pages_of: int = 0  # series whose pages would be filled
+    built_as_of: date | None = (
+        None  # a day that gives the site that is there; None where no one day does
+    )
 
     @property
     def work(self) -> bool:
@@ -113,6 +117,7 @@ class _Foretelling:
             packets=sum(job.packet for job in self._to_do),
             pictures=sum(not blank.startswith(_PAPER) for blank in blanks),
             pages_of=len(self._plan.stands),
+            built_as_of=_day_of(self._found.last),
             **counts,
         )
 
@@ -184,6 +189,18 @@ class _Foretelling:
         if self._plan.fills_list:
             files |= list_files(*self._plan.above(), env)
         return files, blanks
+
+
+def _day_of(last: Record) -> date | None:
+    """The first day on which all series stand as they do in that build, or else the last one."""
+    shown = tuple(last.series.values())
+    first = (one.stands_from for one in shown if one.stands_from)
+    end = (one.stands_until for one in shown if one.stands_until)
+    days = [
+        *(datetime.fromisoformat(moment).date() for moment in first),
+        *(datetime.fromisoformat(moment).date() - timedelta(days=1) for moment in end),
+    ]
+    return next((day for day in sorted(days) if all(one.still_stands(day) for one in shown)), None)
 
 
 def _work_on(data: bytes, again: bytes | None, blanks: set[bytes]) -> str:

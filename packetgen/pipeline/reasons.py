@@ -6,6 +6,7 @@ from packetgen.pipeline.builds import Built
 from packetgen.pipeline.survey import CONTENT, OWN, TEMPLATES, series_of
 
 _MOST_NAMED = 3
+ANOTHER_DAY = "another day"
 TAKEN_AWAY = "it was taken away or changed in the build folder"
 
 
@@ -36,7 +37,7 @@ def because(path: str, series_id: str, inputs_changed: tuple[str, ...]) -> str:
         named.append(f"{len(near) - _MOST_NAMED} more")
     if named:
         return ", ".join(named)
-    return "another day" if is_public(path) else "other options"
+    return ANOTHER_DAY if is_public(path) else "other options"
 
 
 def _may_be_in(changed: str, path: str, series_id: str) -> bool:

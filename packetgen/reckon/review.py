@@ -14,10 +14,12 @@ SHARED = "Cards, cloths, pieces and the folder itself"
 
 @dataclass(frozen=True)
 class Praise:
-    """Something that was checked and is well: in a few words, and in a sentence."""
+    """Something that was checked and is well: in a few words, and in a sentence. `symbols` are those that it
+    is about, each as its shape's name and its colour's."""
 
     short: str
     words: str
+    symbols: tuple[tuple[str, str], ...] = ()
 
 
 @dataclass(frozen=True)

@@ -164,8 +164,7 @@ def _cover(figures: Figures, codes: Collection[str]) -> Iterator[Praise]:
 
 def _picture(pattern: Pattern) -> Iterator[Praise]:
     if pattern.photo_alt:
-        words = f"Its picture is described in your own words ({len(pattern.photo_alt)} letters)."
-        yield Praise("picture in your own words", words)
+        yield Praise("picture in your own words", "Its picture is described in your own words.")
     if pattern.photo and px_per_inch(pattern.photo) >= LEAST_PX_PER_INCH:
         sharp = round(px_per_inch(pattern.photo))
         yield Praise(

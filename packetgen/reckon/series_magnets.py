@@ -149,8 +149,8 @@ def _less_bunched(by_two: bool, others: bool) -> str:
     if not others:
         return "offer no cloth so fine, or leave bare rows round it"
     if by_two:
-        return "make them larger, or give them their own series"
-    return "make it larger, or give it its own series"
+        return "make the small ones larger, or give them a series"
+    return "make the small one larger, or give it its own series"
 
 
 def _area_mm2(on: OnCloth) -> float:

@@ -37,6 +37,7 @@ class Example:
 
 
 _MOST_OFFERED = 3
+_TELLING = 4  # letters from which on a word may be the beginning of others of its kind
 _SMALL_WORDS = set("a an and for from in is it no not of on or the to too with".split())
 
 Examples = Mapping[str, Example]  # by code; most codes have one
@@ -86,13 +87,18 @@ def nearest_code(code: str) -> str:
 
     def alike(other: str) -> tuple[int, float]:
         told = f" {words_of(other)} {WHYS[other].cause}".casefold()
-        number = 2 * len(asked & _words(other)) + sum(f" {word}" in told for word in asked)
+        number = 2 * len(asked & _words(other)) + sum(_begins(word, told) for word in asked)
         return number, SequenceMatcher(None, code, other).ratio()
 
     best = sorted(FAULTS, key=alike, reverse=True)[:_MOST_OFFERED]
     fewest = max(1, alike(best[0])[0] - 1)
     near = [other for other in best if alike(other)[0] >= fewest]
     return f"did you mean {listed(near)}?" if near else nearest(code, tuple(FAULTS))
+
+
+def _begins(asked: str, told: str) -> bool:
+    """Whether a word of `told` begins as the one asked for; where that is short, is that very word."""
+    return bool(re.search(rf" {asked}" + (r"s?\b" if len(asked) < _TELLING else ""), told))
 
 
 def _words(text: str) -> set[str]:

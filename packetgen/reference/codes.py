@@ -40,15 +40,16 @@ OF_ANY_FILE = (
     "file-name-kept", "file-name-long", "names-alike", "file-ending", "file-not-read", "more-alike",
     "not-utf8", "not-text", "unseen-character", "letter-lost", "indent-not-spaces", "tab",
     "name-repeated", "name-not-a-word", "needs-quotes", "second-document", "too-deep",
-    "too-many-values", "quote-open", "bracket-open", "comma-missing", "colour-unquoted",
-    "colon-in-value", "colon-missing", "space-left-out", "indentation", "list-beside-name",
+    "too-many-values", "quote-open", "bracket-open", "comma-missing", "comma-left-out", "colour-unquoted",
+    "colon-in-value", "colon-missing", "space-left-out", "indentation", "dash-missing", "list-beside-name",
     "after-value", "backslash", "bar-then-line", "line-unclear", "file-not-names",
     "name-unknown", "name-alone", "colon-left-out",
 )  # fmt: skip
 
 _ADDRESS = ("not-an-address", "address-scheme", "address-login", "address-host", "address-port")
 MARKDOWN = (
-    "prose-long", "prose-brackets", "prose-too-deep", "prose-picture", *_ADDRESS, "not-a-mail-address",
+    "prose-long", "prose-brackets", "prose-too-deep", "prose-picture", "prose-link-open",
+    "prose-bold-open", "prose-tag", *_ADDRESS, "not-a-mail-address",
 )  # fmt: skip
 _DAY = ("day-form", "year-range", "no-such-day")
 _POINTS = ("not-a-point", "list-long")

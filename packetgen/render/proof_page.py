@@ -8,6 +8,8 @@ from dataclasses import dataclass
 from jinja2 import Environment
 from markupsafe import Markup
 
+from packetgen.chart.page_chart import shape_path
+from packetgen.chart.shapes_paper import CELL
 from packetgen.diagnostics import Problem
 from packetgen.faults.whys import WHYS
 from packetgen.model import Look, Pattern
@@ -50,12 +52,26 @@ class Thumbnail:
 
 
 @dataclass(frozen=True)
+class SymbolView:
+    """A symbol with the name of its colour, drawn black in a cell of CELL units."""
+
+    path: str
+    colour: str
+
+
+@dataclass(frozen=True)
+class PraiseView:
+    words: str
+    symbols: tuple[SymbolView, ...]
+
+
+@dataclass(frozen=True)
 class ChapterView:
     anchor: str
     title: str
     faults: tuple[Alike, ...]
     advice: tuple[Alike, ...]
-    praise: tuple[Praise, ...]
+    praise: tuple[PraiseView, ...]
     aside: tuple[str, ...]
     counts: tuple[int, int, int]  # of faults, advice, praise
     thumbnail: Thumbnail | None
@@ -69,7 +85,13 @@ def proof_page(
         _view(chapter, number, content_folder) for number, chapter in enumerate(review.chapters, 1)
     ]
     return fill(
-        env, "proof/report.html", title=title, review=review, chapters=chapters, style=_style(look)
+        env,
+        "proof/report.html",
+        title=title,
+        review=review,
+        chapters=chapters,
+        style=_style(look),
+        cell=CELL,
     ).encode()
 
 
@@ -79,11 +101,16 @@ def _view(chapter: Chapter, number: int, content_folder: str) -> ChapterView:
         title=chapter.title,
         faults=_alike(chapter.faults, content_folder),
         advice=_alike(chapter.advice, content_folder),
-        praise=chapter.praise,
+        praise=tuple(map(_praise, chapter.praise)),
         aside=chapter.aside,
         counts=(len(chapter.faults), len(chapter.advice), len(chapter.praise)),
         thumbnail=_thumbnail(chapter.figures.pattern) if chapter.figures else None,
     )
+
+
+def _praise(praise: Praise) -> PraiseView:
+    symbols = tuple(SymbolView(shape_path(shape), colour) for shape, colour in praise.symbols)
+    return PraiseView(praise.words, symbols)
 
 
 def _alike(problems: Iterable[Problem], content_folder: str) -> tuple[Alike, ...]:

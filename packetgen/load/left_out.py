@@ -1,0 +1,123 @@
+"""A single sign left out of a line of YAML: the colon before a bracket, the dash of an entry, a comma.
+
+The YAML library stumbles over such a line only later; here it is told where the sign is missing.
+"""
+
+import re
+from difflib import get_close_matches
+
+from packetgen.load.explained import Explained, Spot
+from packetgen.load.words import said, shown
+
+# One word, then a bracket that the line closes, or leaves open to its end.
+_WORD_AND_BRACKET = re.compile(
+    r"""(?P<before> *(?:- +)*)(?P<name>[^\s:"'{}\[\],#-][^\s:"'{}\[\],]*) *"""
+    r"""(?P<value>\{(?:[^}]*|.*\})|\[(?:[^\]]*|.*\]))"""
+)
+_WORD_IN_BRACES = re.compile(r"""[{,] *(?P<name>[^\s:"'{}\[\],]+) *$""")
+_NAME_IN_BRACES = re.compile(r"[{,] *([\w-]+):(?: |$)")
+# A name and its value between braces, and behind it a word which only the next colon shows to be a name.
+_TWO_VALUES = re.compile(
+    r"""[{,] *[\w-]+: +(?:[^\s"'{}\[\],]+ +)*(?P<value>[^\s"'{}\[\],]+)(?P<gap> +)(?P<name>[\w-]+)$"""
+)
+_NAMED = re.compile(r"""([^\s:"'{}\[\],]+):(?:\s|$)""")
+_NEAR = 0.8
+
+
+def colon_before_bracket(number: int, lines: list[str]) -> Explained | None:
+    """Line `number` begins with one word and a bracket: '  m {lockside: "150"}'."""
+    found = _WORD_AND_BRACKET.fullmatch(_without_remark(lines[number - 1]))
+    if not found:
+        return None
+    return _no_colon(number, found.start("name") + 1, found["name"], found["value"])
+
+
+def colon_between_braces(here: Spot, lines: list[str]) -> Explained | None:
+    """A bracket opens at `here`, behind a word that stands alone between braces: '{lockside ["150"]}'."""
+    line, index = lines[here[0] - 1], here[1] - 1
+    found = _WORD_IN_BRACES.search(line[:index])
+    if not found or line[index : index + 1] not in ("[", "{"):
+        return None
+    closing = "]" if line[index] == "[" else "}"
+    value = line[index : line.find(closing, index) + 1] or line[index:]
+    return _no_colon(here[0], found.start("name") + 1, found["name"], value)
+
+
+def _no_colon(line: int, column: int, name: str, value: str) -> Explained:
+    facts: dict[str, object] = {"what": f"no colon stands after {said(name)}"}
+    return Explained(
+        "colon-missing", line, column, facts | {"hint": f"write {shown(name)}: {shown(value)}"}
+    )
+
+
+def comma_between_values(here: Spot, lines: list[str], names: tuple[str, ...]) -> Explained | None:
+    """At the colon `here`, between braces, stands a name that ran together with the value before it:
+    '{cloth: aida-14 colour: white}'. `names` are those that the file may have; names of the author's own are
+    known by the other braces of the file."""
+    line = lines[here[0] - 1]
+    found = _TWO_VALUES.search(line[: here[1] - 1])
+    if not found or line[here[1] - 1 : here[1]] != ":":
+        return None
+    known = {*names, *(name for one in lines for name in _NAME_IN_BRACES.findall(one))}
+    if not get_close_matches(found["name"], known, n=1, cutoff=_NEAR):
+        return None
+    value = re.split(r"[,}]", line[here[1] :])[0].strip()
+    right = f"{shown(found['value'])}, {shown(found['name'])}: {shown(value)}"
+    facts: dict[str, object] = {"value": said(found["value"]), "name": said(found["name"])}
+    return Explained(
+        "comma-left-out", here[0], found.start("gap") + 1, facts | {"right": right.rstrip()}
+    )
+
+
+def dash_of_entry(number: int, lines: list[str]) -> Explained | None:
+    """Line `number`, or one above it, stands among the entries of a list and has no dash itself."""
+    line = lines[number - 1]
+    indent = _set_in(line)
+    above = _above(number, lines)
+    if not above or _set_in(lines[above - 1]) < indent:
+        return None
+    if not line[indent:].startswith("- "):
+        among = _first_of(number, indent, lines)
+        dashed = lines[among - 1][indent:].startswith("- ") and among < number
+        return (
+            _no_dash(number, indent, lines) if dashed and not _NAMED.match(line[indent:]) else None
+        )
+    first = _first_of(number, indent, lines)
+    start = lines[first - 1][indent:]
+    if start.startswith("-") or _set_in(lines[first - 1]) != indent:
+        return None
+    name, same = _NAMED.match(start), _NAMED.match(line[indent:].lstrip("- "))
+    if name and not (same and same[1] == name[1]):
+        return None  # names with values, and the dash may be the odd one
+    return _no_dash(first, indent, lines)
+
+
+def _no_dash(number: int, indent: int, lines: list[str]) -> Explained:
+    entry = _without_remark(lines[number - 1]).strip()
+    return Explained("dash-missing", number, indent + 1, {"right": f"- {shown(entry)}"})
+
+
+def _first_of(number: int, indent: int, lines: list[str]) -> int:
+    """The nearest entry above, or the topmost line set in as far as `indent` where no entry stands above."""
+    first = number
+    while (above := _above(first, lines)) and _set_in(lines[above - 1]) >= indent:
+        first = above
+        if lines[first - 1][indent:].startswith("- "):
+            break
+    return first
+
+
+def _above(number: int, lines: list[str]) -> int:
+    """The number of the nearest line above on which something is said; 0 where there is none."""
+    said_above = (
+        one for one in range(number - 1, 0, -1) if _without_remark(lines[one - 1]).strip()
+    )
+    return next(said_above, 0)
+
+
+def _without_remark(line: str) -> str:
+    return "" if line.lstrip().startswith("#") else line.split(" #")[0].rstrip()
+
+
+def _set_in(line: str) -> int:
+    return len(line) - len(line.lstrip(" "))

@@ -1,0 +1,73 @@
+"""Signs in an author's Markdown that do nothing, or vanish, though no rule forbids them: a link that is not
+closed, bold that does not end, a tag of HTML. Only what is surely a slip is told."""
+
+import re
+from collections.abc import Iterator
+
+from packetgen.diagnostics import Report
+from packetgen.load.words import said
+from packetgen.markdown_text import TAGS
+
+_PARAGRAPH = re.compile(r"(?:[^\n]*\S[^\n]*(?:\n|$))+")
+# What is printed as it stands: lines set in as code is, lines drawn across the page, escaped signs, code.
+_SET_IN = re.compile(r"^(?: {4}|\t).*$", re.MULTILINE)
+_RULE = re.compile(r"^ {0,3}([-*_])(?:[ \t]*\1)+[ \t]*$", re.MULTILINE)
+_ESCAPED = re.compile(r"\\[^\w\s]")
+_CODE = re.compile(r"(?<!`)(`+)(?!`)(.+?)(?<!`)\1(?!`)", re.DOTALL)
+_LINK = re.compile(r"\[([^\[\]]{0,200})\]\(")
+# An address that a blank or the end of the text cuts off; a title between quotes may still follow a blank.
+_CUT_OFF = re.compile(r"(?:https?:|mailto:|www\.)[^\s()]*(?:\s+(?![\"'\s])|\s*$)")
+_BOLD = re.compile(r"(?<!\*)\*\*(?!\*)")
+_TAG = re.compile(r"<(/?)([A-Za-z][A-Za-z0-9]{0,20})(?:\s[^<>]{0,500})?/?>")
+_PICTURE = "img"  # told as a picture
+
+
+def complain_of_slips(text: str, report: Report) -> None:
+    """`report(code, line=…, column=…, **facts)` hears of each, as advice; line and column count from 0."""
+    for paragraph in _PARAGRAPH.finditer(text):
+        words = paragraph[0]
+        for sign in (_SET_IN, _RULE, _ESCAPED, _CODE):
+            words = sign.sub(_blanked, words)
+        for at, code, facts in (*_open_links(words), *_open_bold(words), *_tags(words)):
+            place = paragraph.start() + at
+            column = place - text.rfind("\n", 0, place) - 1
+            report(code, line=text.count("\n", 0, place), column=column, **facts)
+
+
+_Slip = tuple[int, str, dict[str, object]]  # where in the paragraph, code, facts
+
+
+def _open_links(words: str) -> Iterator[_Slip]:
+    for link in _LINK.finditer(words):
+        if ")" not in words[link.end() :] or _CUT_OFF.match(words, link.end()):
+            yield link.start(), "prose-link-open", {"link": said(link[0])}
+
+
+def _open_bold(words: str) -> Iterator[_Slip]:
+    """Two stars that begin bold, which the paragraph never ends."""
+    opened = None
+    for stars in _BOLD.finditer(words):
+        before, after = words[: stars.start()][-1:], words[stars.end() :][:1]
+        if opened is not None and before.strip():
+            opened = None
+        elif opened is None and after.strip() and not before.strip(" \n(\"'“‘*_>-"):
+            opened = stars.start()
+    if opened is not None:
+        after = re.split(r"\s", words[opened:], maxsplit=1)[0]
+        yield opened, "prose-bold-open", {"word": said(after)}
+
+
+def _tags(words: str) -> Iterator[_Slip]:
+    """Tags that the page leaves out; of a pair only the one that opens."""
+    opened = set()
+    for tag in _TAG.finditer(words):
+        name = tag[2].lower()
+        if name in TAGS or name == _PICTURE or (tag[1] and name in opened):
+            continue
+        opened.add(name)
+        yield tag.start(), "prose-tag", {"tag": said(tag[0])}
+
+
+def _blanked(found: re.Match[str]) -> str:
+    """As long, and with the same ends of lines."""
+    return re.sub(r"[^\n]", " ", found[0])

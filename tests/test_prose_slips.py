@@ -1,0 +1,55 @@
+"""Signs that do nothing in an author's Markdown are told, and nothing that is meant as it stands."""
+
+import pytest
+
+from packetgen.load.prose_slips import complain_of_slips
+
+
+def found(text: str) -> list[tuple[str, int, int]]:
+    """(code, line, column) of what is told; both count from 0."""
+    told = []
+    complain_of_slips(text, lambda code, line, column, **_: told.append((code, line, column)))
+    return told
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "2 * 3 is 6, and 2 ** 3 is 8.",
+        "5 < 6 and 7 > 6, or a<b.",
+        "Moss*\n\n* as the dyer calls it",
+        "Write `**bold` and `<b>` and `[lock](http://` so.",
+        "Write ``a ` <i>`` so.",
+        r"A \*\* and \<b> and \[lock](http:// and \**star stay.",
+        "    **as code** <b>\n    [lock](http://",
+        "**Bold** and ***both*** and __more__.",
+        "It is **bold\nover two lines**.",
+        "***",
+        "* * *",
+        "* **First** leaf\n* second **leaf**",
+        "See [the lock](https://example.org/a_(b)) and <https://example.org/lock>.",
+        'See [the lock](https://example.org/lock "as it was").',
+        "Write to <wren@example.org>.",
+        "[1] (as told)",
+        "One line<br>and another, <em>slanting</em>.",
+    ],
+)
+def test_what_is_meant_as_it_stands_is_let_be(text):
+    assert found(text) == []
+
+
+@pytest.mark.parametrize(
+    ("text", "told"),
+    [
+        ("See [lock](http://", [("prose-link-open", 0, 4)]),
+        ("A.\n\nSee [lock](", [("prose-link-open", 2, 4)]),
+        ("[a](https://example.org), [b](https://example.org", [("prose-link-open", 0, 26)]),
+        ("A **star\n\nof moss**", [("prose-bold-open", 0, 2)]),
+        ("**One** and (**two", [("prose-bold-open", 0, 13)]),
+        ("<div class='x'>A</div>", [("prose-tag", 0, 0)]),
+        ("A</b>", [("prose-tag", 0, 1)]),
+        ("By <your name> now", [("prose-tag", 0, 3)]),
+    ],
+)
+def test_what_is_surely_a_slip_is_told_where_it_begins(text, told):
+    assert found(text) == told
