@@ -51,7 +51,7 @@ WHY_REVIEW: dict[str, Why] = {
     ),
     "named-twice": Why(
         "Packet and site print a designer's name and then the sentence about her, so her name stands there twice.",
-        "Leave the name out of 'about' in series.yaml: 'Draws what grows by the door.'",
+        "Leave the name out of 'about' in series.yaml, as in 'Draws what grows by the door'.",
     ),
     "story-short": Why(
         "The story is what a reader of the page learns of the design, and there is next to nothing.",
