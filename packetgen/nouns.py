@@ -20,11 +20,11 @@ def counted(number: int, noun: str) -> str:
     return f"{number} {noun if number == 1 else plural(noun)}"
 
 
-def listed(words: tuple[str, ...]) -> str:
+def listed(words: tuple[str, ...], last: str = "and") -> str:
     """('a', 'b', 'c') → 'a, b and c'."""
     if len(words) < 2:
         return "".join(words)
-    return f"{', '.join(words[:-1])} and {words[-1]}"
+    return f"{', '.join(words[:-1])} {last} {words[-1]}"
 
 
 def at_the_ends(noun: str, first: int, last: int, length: int) -> str:

@@ -138,6 +138,7 @@ def test_a_new_series_is_advised_only_of_what_its_author_has_not_given_yet(run):
         "finish.yaml": [
             "# EXAMPLE: sentence, outlines, parts and all sizes. Make them those of your piece, and take this line out.",
             "name: Example Plant Label",
+            "- name: example label",
             "- name: example green",
         ],
         "steps.md": [BEGUN["finishes/plant-label/steps.md"].split("\n")[2]],

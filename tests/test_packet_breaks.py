@@ -78,7 +78,7 @@ def test_no_table_leaves_one_or_two_of_its_rows_on_a_page(html, rows, above_mm):
 @pytest.mark.parametrize("above_mm", range(130, 241, 10))
 def test_the_usual_counts_part_between_their_kinds_of_cloth(html, above_mm):
     """Aida, cloth worked over two, cloth worked over one: a page ends with a kind, or three rows into it."""
-    table = html[html.index("<h3>On the usual counts") : html.index("<h2>The whole chart")]
+    table = html[html.index("<h3>On the usual counts") : html.index("<h2>Working notes")]
     table = table[: table.rindex("</section>")]
     texts = pages_with(html, table, above_mm)
     for kind in (r"Aida \d+", "over two", "over one"):

@@ -53,13 +53,20 @@ def test_wood_is_summed_by_its_thickness():
     """By hand: two boards of 100 × 50 mm and one of 20 × 20 mm, 6 mm thick; one of 10 × 10 mm, 3 mm thick."""
     coat = (Coating(SAGE, 1, "both"),)
 
-    def part(wide, high, thick, pieces):
+    def part(name, wide, high, thick, pieces):
         outline = ((0.0, 0.0), (wide, 0.0), (wide, high), (0.0, high))
-        return Part("part", outline, (0.0, 0.0), thick, pieces, coat)
+        return Part(name, outline, (0.0, 0.0), thick, pieces, coat)
 
-    parts = part(10, 10, 3, 1), part(100, 50, 6, 2), part(20, 20, 6, 1)
-    boards = series_list(designs((20, 20)), replace(BOARD, parts=parts)).once.boards
-    assert [(b.thickness_mm, b.area_mm2, b.parts) for b in boards] == [(6, 10400, 3), (3, 100, 1)]
+    parts = part("hook", 10, 10, 3, 1), part("side", 100, 50, 6, 2), part("peg", 20, 20, 6, 1)
+    made = series_list(designs((20, 20)), replace(BOARD, parts=parts))
+    assert [(board.thickness_mm, board.area_mm2) for board in made.once.boards] == [
+        (6, 10400),
+        (3, 100),
+    ]
+    assert [row.detail.split(";")[0] for row in finishing_rows(made) if row.item == "wood"] == [
+        "for side (2 pieces) and peg",
+        "for hook",
+    ]
 
 
 def test_mounting_is_summed_design_by_design():

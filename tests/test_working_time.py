@@ -23,7 +23,7 @@ from packetgen.model import (
 from packetgen.reckon.figures import figures
 from packetgen.reckon.isolated import Isolated, isolated
 from packetgen.reckon.thread import work_of
-from packetgen.reckon.working_time import RULE_SAID, WEIGHTS_SAID, difficulty, working_time
+from packetgen.reckon.working_time import RULE_SAID, difficulty, weights_said, working_time
 from packetgen.render.packet import packet
 from packetgen.render.templates import environment
 from packetgen.units import hours, percent
@@ -160,9 +160,10 @@ def test_points_by_hand_at_every_limit(colours, fractional, lonely, points, word
 
 def test_the_printed_rule_says_what_is_reckoned():
     assert RULE_SAID == (
-        "One point (two points) for a number of colours above 15 (30), a share of fractional stitches "
-        "above 1 % (10 %) and a share of stitches with no neighbour of their colour above 2 % (8 %); "
-        "gentle below 2, steady from 2, patient from 4."
+        "A pattern gets one point for more than 15 colours (two for more than 30), one for more than 1 % of "
+        "fractional stitches (two for more than 10 %) and one for more than 2 % of stitches with no "
+        "neighbour of their colour (two for more than 8 %). With 1 or fewer the work is gentle, with 2 or 3 "
+        "it is steady, and with 4 or more patient."
     )
 
 
@@ -190,4 +191,16 @@ def test_the_packet_says_hours_word_and_rule():
     )
     assert "150 stitches an hour (200 and 100)" in page
     assert RULE_SAID in page
-    assert WEIGHTS_SAID in page
+    assert "where every stitch in a cell counts as one. Your own hour" in page
+    assert "no fractional stitches, 0.0 % with no neighbour" in page
+
+
+def test_only_what_the_pattern_has_is_weighed_in_words():
+    crosses = pattern("mm")
+    assert weights_said(crosses, work_of(crosses)) == "every stitch in a cell counts as one"
+    beaded = replace(crosses, beads=(BEAD,), lines=(Line("m", ((1, 1), (2, 1)), True, HERE),))
+    assert weights_said(beaded, work_of(beaded)) == (
+        "every stitch in a cell counts as one, a long stitch as one, a bead as two"
+    )
+    halves = pattern("mm", stitch=Stitch.HALF)
+    assert weights_said(halves, work_of(halves)) == "a half stitch counts as a half"

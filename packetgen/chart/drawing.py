@@ -35,9 +35,11 @@ def chart(sheet: Sheet, font_family: str) -> str:
 
 
 def overview(whole: Sheet, tiles: Iterable[Tile]) -> str:
-    """The whole chart small and without symbols, with the outlines of its pages."""
-    drawing = _canvas(whole, 0.3)
+    """The whole chart small and without symbols, with the outlines of its pages and arrows to its middle."""
+    drawing = _canvas(whole, ARROW_ROOM)
     _add_cells(drawing, whole)
+    for outline in whole.arrows:
+        drawing.add(drawing.polygon(outline).fill(INK))
     group = drawing.g()
     _add_on_top(drawing, group, whole, "")
     drawing.add(group)

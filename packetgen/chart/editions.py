@@ -25,13 +25,13 @@ class Edition:
     on_paper: bool = True  # Letter and A4, or a page of its own size
 
 
-# Smaller cells than 3 mm try weak eyes, larger ones than 4.4 no longer look like a chart: from memory.
-COLOUR = Edition("colour", "in colour", Manner.TINTED, 3.0, 4.4, 3.0, 4)
+# Smaller cells than 3 mm try weak eyes: from memory. Larger ones than 6.5 would make a small chart a poster.
+COLOUR = Edition("colour", "in colour", Manner.TINTED, 3.0, 6.5, 3.0, 4)
 EDITIONS: Mapping[str, Edition] = {
     edition.id: edition
     for edition in (
         COLOUR,
-        Edition("black-and-white", "in black and white", Manner.BLACK_AND_WHITE, 3.0, 4.4, 3.0, 4),
+        Edition("black-and-white", "in black and white", Manner.BLACK_AND_WHITE, 3.0, 6.5, 3.0, 4),
         Edition("large-print", "in large print", Manner.TINTED, 4.5, 6.5, 4.6, 3),
         Edition(
             "tablet",

@@ -8,7 +8,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
 from packetgen.model import FinishingPiece, Glue, Hardware
-from packetgen.nouns import plural
+from packetgen.nouns import listed, plural
 from packetgen.reckon.cutting import EIGHTH_MM, FAT_QUARTER, HALF_CM_MM, as_cut, order
 from packetgen.reckon.kit import Chosen
 from packetgen.reckon.outline import area_mm2
@@ -31,7 +31,7 @@ class Board:
 
     thickness_mm: float
     area_mm2: float
-    parts: int  # sawn pieces
+    parts: tuple[str, ...]  # that are sawn of it: 'shelf', 'leg (2 pieces)'
 
 
 @dataclass(frozen=True)
@@ -84,9 +84,10 @@ def series_list(designs: Sequence[Chosen], piece: FinishingPiece) -> SeriesList:
 def _once(designs: Sequence[Chosen], piece: FinishingPiece) -> PieceNeeds:
     thick: dict[float, Board] = {}
     for part in piece.parts:
-        before = thick.get(part.thickness_mm, Board(part.thickness_mm, 0.0, 0))
+        before = thick.get(part.thickness_mm, Board(part.thickness_mm, 0.0, ()))
         area = before.area_mm2 + part.pieces * area_mm2(part.outline)
-        thick[part.thickness_mm] = Board(part.thickness_mm, area, before.parts + part.pieces)
+        said = f"{part.name} ({part.pieces} pieces)" if part.pieces > 1 else part.name
+        thick[part.thickness_mm] = Board(part.thickness_mm, area, (*before.parts, said))
     boards = tuple(thick[key] for key in sorted(thick, reverse=True))
     magnets = max(map(_pairs, designs), default=piece.magnets.pairs)
     return PieceNeeds(boards, paint_needs(piece), piece.glues, piece.hardware, magnets)
@@ -127,7 +128,7 @@ def _piece_rows(of: SeriesList) -> Iterator[Row]:
     for board in of.once.boards:
         area_cm2 = up_to_step(board.area_mm2 / 100, 1)
         square_inches = up_to_step(board.area_mm2 / EIGHTH_MM**2 / 64, 1)
-        said = f"{plain(board.thickness_mm)} mm ({inches(board.thickness_mm)}) thick"
+        said = f"for {listed(board.parts)}; {plain(board.thickness_mm)} mm ({inches(board.thickness_mm)}) thick"
         said += f"; {plain(square_inches)} square inches, and what the saw takes besides"
         yield Row("wood", "board", area_cm2, "cm²", said)
     for need in of.once.paints:

@@ -11,6 +11,7 @@ stitches that stand alone. The limits are our own.
 from dataclasses import dataclass
 
 from packetgen.model import Pace, Pattern, Stitch
+from packetgen.nouns import listed
 from packetgen.reckon.isolated import Isolated
 from packetgen.reckon.needle import threads_used
 from packetgen.reckon.stitches import path_length
@@ -51,15 +52,36 @@ def working_time(pattern: Pattern, works: tuple[Work, ...], pace: Pace) -> Worki
     return WorkingTime(counted, counted / pace.slow, counted / pace.usual, counted / pace.quick)
 
 
-WEIGHTS_SAID = (
-    "a half stitch counts as a half and every other stitch in a cell as one, backstitch as one for each "
-    "cell of its length, a long stitch as one, a lazy daisy, French knot or bead as two"
-)
+def weights_said(pattern: Pattern, works: tuple[Work, ...]) -> str:
+    """'a half stitch counts as a half and every other stitch in a cell as one, …': of what the pattern has."""
+    in_cells = {stitch for work in works for stitch, number in work.stitches.items() if number}
+    half = {stitch for stitch in in_cells if WEIGHTS[stitch] == 0.5}
+    if not half or not in_cells - half:
+        said = [
+            "a half stitch counts as a half" if half else "every stitch in a cell counts as one"
+        ]
+    else:
+        said = ["a half stitch counts as a half and every other stitch in a cell as one"]
+    if not all(line.long for line in pattern.lines):
+        said.append("backstitch as one for each cell of its length")
+    if any(line.long for line in pattern.lines):
+        said.append("a long stitch as one")
+    twice = {
+        "lazy daisy": pattern.daisies,
+        "French knot": pattern.knots,
+        "bead": pattern.beads,
+    }
+    if any(twice.values()):
+        said.append(
+            f"a {listed(tuple(name for name, found in twice.items() if found), 'or')} as two"
+        )
+    return ", ".join(said)
 
 
 @dataclass(frozen=True)
 class Rule:
-    """A point where the measure is above the first limit, two where it is above the second."""
+    """A point where the measure is above the first limit, two where it is above the second. `what` has a
+    pair of braces for the first."""
 
     what: str
     limits: tuple[float, float]
@@ -74,22 +96,20 @@ class Rule:
             f"{limit:.0%}".replace("%", " %") if self.percent else f"{limit:.0f}"
             for limit in self.limits
         )
-        return f"{self.what} above {one} ({two})"
+        return f"{self.what.format(one)} (two for more than {two})"
 
 
-COLOURS = Rule("a number of colours", (15, 30), percent=False)
-FRACTIONS = Rule("a share of fractional stitches", (0.01, 0.10))
-ALONE = Rule("a share of stitches with no neighbour of their colour", (0.02, 0.08))
+COLOURS = Rule("more than {} colours", (15, 30), percent=False)
+FRACTIONS = Rule("more than {} of fractional stitches", (0.01, 0.10))
+ALONE = Rule("more than {} of stitches with no neighbour of their colour", (0.02, 0.08))
 # Points from which a word holds.
 WORDS = ((0, "gentle"), (2, "steady"), (4, "patient"))
 
 RULE_SAID = (
-    f"One point (two points) for {COLOURS.said}, {FRACTIONS.said} and {ALONE.said}; "
-    + ", ".join(
-        f"{word} from {points}" if points else f"{word} below {WORDS[1][0]}"
-        for points, word in WORDS
+    f"A pattern gets one point for {COLOURS.said}, one for {FRACTIONS.said} and one for {ALONE.said}. "
+    + "With {} or fewer the work is {}, with {} or {} it is {}, and with {} or more {}.".format(
+        WORDS[1][0] - 1, WORDS[0][1], WORDS[1][0], WORDS[2][0] - 1, WORDS[1][1], *WORDS[2]
     )
-    + "."
 )
 
 

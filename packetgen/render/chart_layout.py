@@ -5,7 +5,7 @@ down.
 """
 
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from math import floor
 
 from packetgen.chart.editions import Edition
@@ -34,6 +34,7 @@ class Layout:
     cell_mm: float
     width_mm: float  # of the box
     height_mm: float
+    turned: bool  # whether its page lies on its side
     grid_room_mm: float  # the grid stands in the middle of so much, from the box's left edge
     above_mm: float  # from the box's upper edge to the arrows
     below_mm: float  # from the arrows to the foot
@@ -138,6 +139,7 @@ def _one_page(
         key_high = key.high_mm(rows)
         grid_high = high - 2 * NOTE_MM - _SCALE_MM - _HAIR_MM - (0 if is_beside else key_high)
         layout = Layout(
+            turned=page_mm[0] > page_mm[1],
             tiles=(tile,),
             cell_mm=_largest_cell_mm(edition, grid_room - 2 * NUMBERS_WIDE_MM, grid_high, tile),
             width_mm=wide,
@@ -151,7 +153,13 @@ def _one_page(
             key_below_mm=_SCALE_MM,
         )
         if layout.key_top_mm(tile) + key_high <= high:
-            yield layout
+            yield replace(layout, height_mm=_used_mm(layout, tile, key_high))
+
+
+def _used_mm(layout: Layout, tile: Tile, key_high_mm: float) -> float:
+    """How much of its box one page takes: below a small chart there is room for what follows it."""
+    lowest = max(layout.foot_mm(tile) + layout.key_below_mm, layout.key_top_mm(tile) + key_high_mm)
+    return min(layout.height_mm, lowest + _HAIR_MM)
 
 
 # --- on several upright pages -----------------------------------------------------------------------
@@ -178,6 +186,7 @@ def _cut(pattern: Pattern, rows: tuple[KeyRow, ...], edition: Edition) -> Layout
         room = min(room + key.line_mm, most_room)
     grid_high -= min(needed, room)
     return Layout(
+        turned=False,
         tiles=parts,
         cell_mm=min(_largest_cell_mm(edition, grid_wide, grid_high, tile) for tile in parts),
         width_mm=wide,

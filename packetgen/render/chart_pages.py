@@ -55,15 +55,11 @@ class ChartPage:
     key_beyond: tuple[KeyRow, ...]  # what finds no room below the grid: it has a page of its own
     width_mm: float  # of the box
     height_mm: float
+    turned: bool  # whether its page lies on its side
 
     @property
     def anchor(self) -> str:
         return f"chart-{self.sheet.tile.number}"
-
-    @property
-    def turned(self) -> bool:
-        """Whether its page lies on its side."""
-        return self.width_mm > self.height_mm
 
 
 def chart_pages(
@@ -97,6 +93,7 @@ def chart_pages(
                 key_beyond=shown[len(entries) :],
                 width_mm=layout.width_mm,
                 height_mm=layout.height_mm,
+                turned=layout.turned,
             )
         )
     return tuple(pages)

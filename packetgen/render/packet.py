@@ -29,7 +29,7 @@ from packetgen.reckon.precautions import precautions
 from packetgen.reckon.sizes import FRAMING_MARGIN_MM
 from packetgen.reckon.swaps import swaps
 from packetgen.reckon.thread import in_words
-from packetgen.reckon.working_time import RULE_SAID, WEIGHTS_SAID
+from packetgen.reckon.working_time import RULE_SAID, weights_said
 from packetgen.render.character_map import FILE_NAME, character_csv
 from packetgen.render.chart_pages import ChartPage, alternative, chart_pages
 from packetgen.render.cover_room import picture_room_mm
@@ -97,12 +97,9 @@ def packet(series: Series, figures: Figures, cover_jpeg: bytes, env: Environment
     chart = _Chart(figures, COLOUR)
     model = figures.cloths[0]
     stitches_used = _stitches_used(pattern)
-    plain = look_of(pattern, chart.symbols, Manner.PLAIN_COLOUR)
-    tiles = [page.sheet.tile for page in chart.pages]
     beside = piece_stands_beside(series.finish, len(figures.cloths))
     assets = chart.assets | {
         "cover.jpg": cover_jpeg,
-        "overview.svg": overview(sheet(pattern, whole_tile(pattern), plain), tiles).encode(),
         "piece.svg": piece_drawing(
             series.finish,
             model.fit,
@@ -111,6 +108,8 @@ def packet(series: Series, figures: Figures, cover_jpeg: bytes, env: Environment
         ).encode(),
         "paint-timeline.svg": paint_timeline(figures.coats).encode(),
     }
+    if len(chart.pages) > 1:
+        assets["overview.svg"] = _overview(chart).encode()
     views = {
         f"laid-{number}.svg": view
         for number, view in enumerate(laid_on_panel(figures, series.finish), 1)
@@ -142,7 +141,7 @@ def packet(series: Series, figures: Figures, cover_jpeg: bytes, env: Environment
         fat_quarter=FAT_QUARTER,
         framing_margin_mm=FRAMING_MARGIN_MM,
         finishing_margin_mm=cloth_margin_mm(series.finish),
-        weights=WEIGHTS_SAID,
+        weights=weights_said(pattern, figures.works),
         difficulty_rule=RULE_SAID,
         diagrams=[(_diagram_name(kind), _DIAGRAMS[kind]) for kind in stitches_used],
         cautions=[CAUTIONS[name] for name in precautions(series.finish)],
@@ -211,6 +210,8 @@ class _Chart:
         }
         self.facts: dict[str, object] = {
             "rows": self.rows,
+            "blended": any(len(of.colours) > 1 for row in self.rows for of in row.threads),
+            "backstitched": any(not line.long for line in self.pattern.lines),
             "coloured": self.look.coloured,
             "conversions": edition is COLOUR and len(figures.pattern.thread_sets) > 1,
             "samples": {row.mark: samples.get(row.mark, "") for row in self.rows},
@@ -222,6 +223,12 @@ class _Chart:
         characters = {FILE_NAME: character_csv(self.pattern, self.symbols)}
         dated = self.pattern.revisions[-1].on
         return PacketSource(template, html, assets, self.by_anchor, self.edition, dated, characters)
+
+
+def _overview(chart: _Chart) -> str:
+    whole = whole_tile(chart.pattern)
+    look = look_of(chart.pattern, chart.symbols, Manner.PLAIN_COLOUR)
+    return overview(sheet(chart.pattern, whole, look), [page.sheet.tile for page in chart.pages])
 
 
 def _diagram_name(kind: str) -> str:

@@ -50,6 +50,7 @@ class PaintView:
 
 @dataclass(frozen=True)
 class CoatView:
+    starts_h: float
     starts: str
     name: str
     hex: str
@@ -100,6 +101,7 @@ def coat_views(coats: Sequence[Coat], needs: Sequence[PaintNeed]) -> tuple[CoatV
     all_parts = {need.paint.name: len(need.parts) for need in needs}
     return tuple(
         CoatView(
+            coat.starts_h,
             hours_minutes(coat.starts_h),
             coat.paint.name,
             coat.paint.hex,

@@ -14,6 +14,7 @@ from jinja2 import (
     TemplateSyntaxError,
 )
 from jinja2.bccache import Bucket
+from markupsafe import Markup
 
 from packetgen import nouns, units
 from packetgen.program import project_templates
@@ -45,7 +46,8 @@ def environment(own_templates: Path | None = None) -> Environment:
         hours_minutes=units.hours_minutes,
         percent=units.percent,
         about_percent=units.about_percent,
-        about_length=units.about_length,
+        about_length=lambda mm: _and_metric(*units.about_length(mm)[:-1].split(" (")),
+        and_metric=_and_metric,
         plain=units.plain,
         plural=nouns.plural,
         grams=units.grams,
@@ -55,6 +57,12 @@ def environment(own_templates: Path | None = None) -> Environment:
         thousands=lambda number: f"{number:,}",
     )
     return env
+
+
+def _and_metric(said: str, metric: str) -> Markup:
+    """'3.57 in (9.1 cm)' for running lines, which break between the two systems and not within one."""
+    whole = '<span class="whole">{}</span>'
+    return Markup(f"{whole} {whole}").format(said, f"({metric})")
 
 
 class _InMemory(BytecodeCache):
