@@ -316,4 +316,4 @@ def test_commas_and_quotes_in_names_survive():
 def test_a_form_that_nobody_knows_is_wrong_usage():
     result = CliRunner().invoke(main, ["kit", "--format", "pdf", "--content", str(CONTENT)])
     assert result.exit_code == 2
-    assert "'table', 'csv', 'json'" in result.output
+    assert "'pdf' is not one of table, csv, json" in result.output
