@@ -8,7 +8,15 @@ import click
 
 from packetgen.cli.bring_questions import answered
 from packetgen.cli.bring_writing import carry_out, planned_at
-from packetgen.cli.common import FileThere, OfAny, content_option, nothing_written, say_problems
+from packetgen.cli.common import (
+    AnyBetween,
+    Between,
+    FileThere,
+    OfAny,
+    content_option,
+    nothing_written,
+    say_problems,
+)
 from packetgen.cli.saying import say
 
 if TYPE_CHECKING:
@@ -38,7 +46,7 @@ class _CellPx(OfAny):
     name = "NUMBER"
 
     def convert(self, value: object, param: object, ctx: object) -> float:
-        cell: float = click.FloatRange(1, 1000)(str(value))
+        cell: float = AnyBetween(1, 1000)(str(value))
         if 1 < cell < 2:
             self.fail(f"{cell:g} is too small; 1 is one pixel a stitch, else give 2 or more")
         return cell
@@ -64,15 +72,13 @@ class _CellPx(OfAny):
     is_flag=True,
     help="With it the backstitch, daisies, knots, beads and close-ups of the old chart go.",
 )
+@click.option("--colours", type=Between(1), help="The most threads. [default: a photograph: 20]")
 @click.option(
-    "--colours", type=click.IntRange(1), help="The most threads. [default: a photograph: 20]"
-)
-@click.option(
-    "--wide", type=click.IntRange(1, 1000), help="It is a photograph, to be so many stitches wide."
+    "--wide", type=Between(1, 1000), help="It is a photograph, to be so many stitches wide."
 )
 @click.option(
     "--tidy",
-    type=click.FloatRange(0, 100),
+    type=AnyBetween(0, 100),
     help="Give stitches that stand alone a neighbour's colour, where that is at most so far (CIEDE2000) "
     "from their own, for example 10.",
 )
