@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING, NoReturn
 import click
 
 from packetgen.cli.bring_questions import answered
-from packetgen.cli.bring_writing import carry_out, planned_at
+from packetgen.cli.bring_writing import carry_out, planned_at, refuse_what_is_there
 from packetgen.cli.common import (
     AnyBetween,
     Between,
@@ -26,6 +26,7 @@ if TYPE_CHECKING:
     from packetgen.pipeline.pattern_folder import NotThere, PatternFolder
 
 _PHOTO_COLOURS = 20
+_ENDINGS = (".png", ".csv", ".txt", ".jpg", ".jpeg")
 
 
 class _ScreenColour(OfAny):
@@ -53,7 +54,7 @@ class _CellPx(OfAny):
 
 
 @click.command("bring")
-@click.argument("file", metavar="FILE", type=FileThere(".png", ".csv", ".txt", ".jpg", ".jpeg"))
+@click.argument("file", metavar="FILE", type=FileThere(*_ENDINGS))
 @content_option
 @click.option("--pattern", "pattern_name", help="The pattern whose chart and key it becomes.")
 @click.option(
@@ -166,10 +167,15 @@ def bring_command(
             "save it as PNG, which --wide reads too"
         )
     written = file.suffix.lower() in (".csv", ".txt")
-    if (cell is not None and written) or (headings is not None and file.suffix.lower() != ".csv"):
+    readable = file.suffix.lower() in _ENDINGS  # of any other kind that is told, and no option
+    if (cell is not None and written) or (
+        headings is not None and file.suffix.lower() != ".csv" and readable
+    ):
         raise click.UsageError("--cell is for pictures, and --headings for tables (.csv)")
     pattern, card = _where(content_folder, pattern_name, threads, drop_lines)
     how = Reading(cell, bare or None, trim, headings, tuple(_code(given) for given in codes))
+    if look is None and not (replace and pattern):
+        refuse_what_is_there(content_folder, pattern, into)
     card_file = f"{content_folder.as_posix()}/threads/{card.id}.yaml"
     source = _read(file, card, card_file, pattern, wide, how)
     most = _PHOTO_COLOURS if source.drawing.photograph and colours is None else colours
