@@ -69,10 +69,10 @@ def run(tmp_path, monkeypatch):
 
 @pytest.fixture
 def asked(run, monkeypatch):
-    """The same where somebody answers, a line for each question."""
+    """The same where somebody answers, a line for each question; `last` whether it shall be written."""
     monkeypatch.setattr(begin, "_on_terminal", lambda: True)
-    return lambda *answers, words=(), code=0: run(
-        *words, code=code, answers="".join(f"{answer}\n" for answer in answers)
+    return lambda *answers, words=(), code=0, last=("",): run(
+        *words, code=code, answers="".join(f"{answer}\n" for answer in (*answers, *last))
     )
 
 
@@ -223,6 +223,13 @@ def test_what_is_answered_stands_in_the_files(asked):
     assert str(series.release) == "2027-05-01 00:00:00+00:00"
     assert series.thread_sets[0].card.name == "Hazel Floss"
     assert (pattern.title, pattern.grid.width, pattern.grid.height) == ("Bean Poles", 24, 22)
+
+
+def test_what_was_answered_is_shown_and_can_be_taken_back(asked):
+    said = asked("2027-05-01", "", "", "", words=NEW, last=("n",))
+    assert "content/series/along-the-path\n" in said and "Write it [Y/n]: n" in said
+    assert "Nothing was written." in said
+    assert not Path("content").exists()
 
 
 def test_with_yes_nothing_is_asked_on_a_terminal(asked):
