@@ -69,10 +69,10 @@ def run(tmp_path, monkeypatch):
 
 @pytest.fixture
 def asked(run, monkeypatch):
-    """The same where somebody answers, a line for each question."""
+    """The same where somebody answers, a line for each question; `last` whether it shall be written."""
     monkeypatch.setattr(begin, "_on_terminal", lambda: True)
-    return lambda *answers, words=(), code=0: run(
-        *words, code=code, answers="".join(f"{answer}\n" for answer in answers)
+    return lambda *answers, words=(), code=0, last=("",): run(
+        *words, code=code, answers="".join(f"{answer}\n" for answer in (*answers, *last))
     )
 
 
@@ -213,7 +213,7 @@ def test_what_is_answered_stands_in_the_files(asked):
         *("soon", "2027-02-30", "2027-05-01"),
         "Bean Poles",
         "Hazel Floss",
-        *("7", "24"),
+        *("4", "24"),
         "22",
     )
     assert "'soon' is neither a day nor a day with hour and place; write 2027-01-15, or" in said
@@ -224,6 +224,13 @@ def test_what_is_answered_stands_in_the_files(asked):
     assert str(series.release) == "2027-05-01 00:00:00+00:00"
     assert series.thread_sets[0].card.name == "Hazel Floss"
     assert (pattern.title, pattern.grid.width, pattern.grid.height) == ("Bean Poles", 24, 22)
+
+
+def test_what_was_answered_is_shown_and_can_be_taken_back(asked):
+    said = asked("2027-05-01", "", "", "", words=NEW, last=("n",))
+    assert "content/series/along-the-path\n" in said and "Write it [Y/n]: n" in said
+    assert "Nothing was written." in said
+    assert not Path("content").exists()
 
 
 def test_with_yes_nothing_is_asked_on_a_terminal(asked):
@@ -320,6 +327,32 @@ def test_a_day_that_was_asked_for_is_offered_as_a_day_and_not_told_again(asked):
 def test_the_finishing_piece_is_made_to_the_size_of_the_design(run, wide, high):
     run(*NEW, "--wide", wide, "--high", high)
     assert faults(Path("content")) == []
+
+
+def test_a_small_drawing_is_begun_and_what_is_offered_finds_room_on_it(run):
+    run(*NEW, "--wide", 26, "--high", 14)
+    (series,) = found_in(Path("content")).series
+    assert (series.patterns[0].grid.width, series.patterns[0].grid.height) == (26, 14)
+    run("--pattern", "Pea", "--wide", LEAST, "--high", LEAST)
+    pattern = Path("content", PATH, "pea/pattern.yaml")
+    text = pattern.read_text("utf-8")
+    for field in ("long_stitch", "lazy_daisies", "beads", "close_ups"):
+        offered = re.search(rf"^#{field}:\n(?:#  .*\n)+", text, re.MULTILINE)[0]
+        text = text.replace(offered, re.sub("^#", "", offered, flags=re.MULTILINE))
+    pattern.write_text(text, "utf-8")
+    assert faults(Path("content")) == []
+
+
+@pytest.mark.parametrize(
+    ("size", "told"),
+    [
+        (4, "4 is too small; give from 5 to 300 stitches"),
+        (301, "301 is too large; give from 5 to 300 stitches"),
+        ("many", "'many' is no whole number; give from 5 to 300 stitches"),
+    ],
+)
+def test_a_size_that_no_example_has_is_told_in_words(run, size, told):
+    assert told in " ".join(run(*NEW, "--high", size, code=2).split())
 
 
 @pytest.mark.skipif(os.name != "posix" or os.geteuid() == 0, reason="needs a user without rights")
@@ -723,14 +756,14 @@ def test_an_answer_is_checked_in_the_words_of_a_proof(answer, told):
 # --- the example design ----------------------------------------------------------------------------
 
 
-@pytest.mark.parametrize("wide", [LEAST, 21, 47, MOST])
-@pytest.mark.parametrize("high", [LEAST, 33, MOST])
+@pytest.mark.parametrize("wide", [LEAST, 14, 20, 21, 47, MOST])
+@pytest.mark.parametrize("high", [LEAST, 20, 33, MOST])
 @pytest.mark.parametrize("colours", [1, 2, 3, 4])
 def test_the_example_uses_every_mark_and_has_the_size_that_was_asked_for(wide, high, colours):
     drawn = sprig(wide, high, MARKS[:colours])
     assert len(drawn.rows) == high and {len(row) for row in drawn.rows} == {wide}
     assert set("".join(drawn.rows)) == {".", *MARKS[:colours]}
-    inside = drawn.rows[1:-1]
+    inside = drawn.rows[2:-1]
     assert {row[1:4] for row in inside} == {"..."}
 
 

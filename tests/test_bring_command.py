@@ -133,9 +133,12 @@ def test_the_old_files_are_kept_and_never_written_over(desk):
 def test_a_chart_that_is_there_stays_unless_its_author_says_so(desk):
     (desk / "design.png").write_bytes(picture([[BRICK, PEAT]]))
     before = files(desk)
-    said = run("design.png", "--pattern", "fern", code=2).stderr
-    assert f"content/{CHART} is there already; --replace exchanges it and keeps the old one" in said
+    there = f"content/{CHART} is there already; --replace exchanges it and keeps the old one"
+    said = run("design.png", "--pattern", "fern", code=2)
+    assert there in said.stderr and said.stdout == "", "nothing comes before it"
     assert files(desk) == before
+    said = run("design.png", "--pattern", "fern", "--look", "look.png", code=2)
+    assert there in said.stderr and "2 × 1 stitches" in said.stdout
 
 
 @pytest.mark.parametrize(
@@ -762,7 +765,8 @@ def test_another_kind_of_file_is_told(desk):
     (desk / "design.gif").write_bytes(b"GIF89a")
     assert wrong(desk, "design.gif") == [
         "./design.gif:1:1: 'design.gif' is no kind of file that a design is read from; "
-        "give a PNG, a table (.csv) or a grid of signs (.txt), or a photograph as JPEG [bring-kind]"
+        "give a PNG, a JPEG, a grid of signs (.txt) or a table (.csv); of a spreadsheet, save it as CSV "
+        "(comma separated) and bring that [bring-kind]"
     ]
 
 
@@ -1035,6 +1039,33 @@ def test_on_a_terminal_each_code_is_asked_for_once(desk, monkeypatch):
     assert "Moss Stranded has no 'brik'; did you mean E2 brick?" in result.output
     assert result.output.count("Moss Stranded has: E2 brick, K4 peat, 07 fern.") == 1
     assert rows(desk / "new/chart.txt") == ["pbfp", "pb.."]
+
+
+@pytest.mark.parametrize("answer", ["y", "YES"])
+def test_a_yes_takes_the_thread_that_is_offered(desk, monkeypatch, answer):
+    monkeypatch.setattr("packetgen.cli.bring_questions._on_terminal", lambda: True)
+    (desk / "grid.csv").write_text("ferm\n")
+    words = ["bring", "grid.csv", "--threads", "moss", "--into", "new"]
+    result = CliRunner().invoke(main, words, input=f"{answer}\n")
+    assert result.exit_code == 0, result.output
+    assert rows(desk / "new/chart.txt") == ["f"]
+
+
+def test_codes_that_become_one_thread_are_told_by_their_names(desk):
+    (desk / "grid.csv").write_text("wing,wing,bill,E2\n")
+    codes = ("--code", "wing=#506b3a", "--code", "bill=#506b3a")
+    said = run("grid.csv", "--threads", "moss", *codes).stdout
+    assert "wing (2 stitches), bill (1 stitch)." in said
+
+
+@pytest.mark.parametrize("words", [(), ("--headings",), ("--cell", "4")])
+def test_of_a_spreadsheet_it_is_told_to_save_it_as_csv(desk, words):
+    (desk / "duck.ods").write_bytes(b"PK")
+    (line,) = wrong(desk, "duck.ods", *words)
+    assert line.endswith(
+        "of a spreadsheet, save it as CSV (comma separated) and bring that [bring-kind]"
+    )
+    assert len(line) <= 220
 
 
 def test_a_code_that_is_given_no_thread_is_told(desk):

@@ -319,3 +319,23 @@ def test_a_fault_in_an_author_s_template_is_located(
     assert said in result.stderr
     assert "Traceback" not in result.output
     assert not (tmp_path / "build").exists()
+
+
+@pytest.mark.parametrize(
+    ("words", "told"),
+    [
+        ("build --workers 0", "0 is too small; give from 1 to 64"),
+        ("build --workers two", "'two' is no whole number; give from 1 to 64"),
+        ("chart alike fern --limit 101", "101.0 is too large; give from 0 to 100"),
+        ("chart alike fern --limit nan", "nan is too large; give from 0 to 100"),
+        ("bring grid.csv --colours 0", "0 is too small; give 1 or more"),
+        ("bring grid.csv --cell 0.5", "0.5 is too small; give from 1 to 1000"),
+    ],
+)
+def test_a_number_out_of_its_range_is_told_in_words(run, tmp_path, monkeypatch, words, told):
+    monkeypatch.chdir(tmp_path)
+    build(tmp_path / "content")
+    (tmp_path / "grid.csv").write_text("E2\n")
+    said = " ".join(run(*words.split(), code=2).output.split())
+    assert told in said
+    assert "<" not in said.partition("Error: ")[2]

@@ -18,6 +18,7 @@ class Wish:
     number: str = ""  # of the thread card
     stitch: Stitch = Stitch.FULL
     coloured: bool = True  # whether the colour is the file's own, and not only that of the number
+    code: str = ""  # as it stands in a table or grid
 
 
 @dataclass(frozen=True, eq=False)

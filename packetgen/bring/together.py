@@ -9,13 +9,14 @@ import numpy as np
 from packetgen.bring.apart import lab_of, table
 from packetgen.bring.choosing import Choice
 from packetgen.bring.drawing import Drawing, Wish, hex_of
+from packetgen.load.words import shown
 from packetgen.model import Colour, Stitch
 from packetgen.reckon.colour import CLOSE, FAR
 
 
 @dataclass(frozen=True)
 class Together:
-    """Colours of the drawing (with their squares) that have one and the same thread as their nearest."""
+    """Colours of the drawing, or codes (with their squares), that have one and the same thread as their nearest."""
 
     colour: Colour
     of: tuple[tuple[str, int], ...]
@@ -42,9 +43,15 @@ def together(
         squares, strayed = _drawn(drawing, numbers, patches)
         soft_squares += strayed
         if len(squares) > 1:
-            of = [(hex_of(drawing.colours[number - 1]), squares[number]) for number in squares]
+            of = [(_called(drawing, number), squares[number]) for number in squares]
             found.append(Together(card[place], tuple(sorted(of, key=lambda one: -one[1]))))
     return tuple(found), soft_squares
+
+
+def _called(drawing: Drawing, number: int) -> str:
+    """A colour as its author knows it: her code for it, or else the colour itself."""
+    code = drawing.wishes.get(number, Wish()).code
+    return shown(code) if code else hex_of(drawing.colours[number - 1])
 
 
 def _drawn(

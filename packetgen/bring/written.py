@@ -206,7 +206,7 @@ def _drawing(
             continue
         colours.append(channels(found[0]))
         numbers[code] = len(colours)
-        wishes[len(colours)] = found[1]
+        wishes[len(colours)] = replace(found[1], code=code)
     if spoilt or unknown:
         return None if spoilt else Unexplained(unknown)
     cells = np.array([[numbers[code] for code in row] for row in rows], np.int32)

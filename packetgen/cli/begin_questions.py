@@ -6,7 +6,7 @@ from typing import TYPE_CHECKING, TypeVar
 
 import click
 
-from packetgen.cli.common import OneOf
+from packetgen.cli.common import Between, OneOf
 from packetgen.nouns import listed
 from packetgen.starting import LEAST, MOST
 
@@ -81,7 +81,7 @@ def _unless(wrong: str, value: str) -> str:
 
 SERIES, DESIGNER = Answer("the series' title"), Answer("the designer's name")
 PATTERN, THREADS = Answer("the pattern's title"), Answer("the thread's name")
-RELEASE, STITCHES = Release("the release"), click.IntRange(LEAST, MOST)
+RELEASE, STITCHES = Release("the release"), Between(LEAST, MOST, "stitches")
 
 
 @dataclass(frozen=True)

@@ -27,6 +27,7 @@ def write_down(
     from packetgen.pipeline.beginnings import begin
     from packetgen.write.together import ChangeWaits
 
+    _confirm(given, folders)
     new = {path: text.encode() for path, text in files.items()} | (besides or {})
     try:
         begun = begin(given.content, series_id, folders, new, changed or {})
@@ -49,6 +50,18 @@ def write_down(
         say(f"and the pattern is entered in the order of {(given.content / path).as_posix()}")
     if begun.faults:
         say(f"{counted(begun.faults, 'thing')} to mend, as before: packetgen proof names each.")
+
+
+def _confirm(given: Given, folders: tuple[str, ...]) -> None:
+    """Ask somebody who has answered questions whether it shall be written; ends the command where not."""
+    if not given.asks:
+        return
+    click.echo("This makes:")
+    for folder in folders:
+        click.echo(f"  {(given.content / folder).as_posix()}")
+    if not click.confirm("Write it", default=True):
+        click.echo("Nothing was written.")
+        raise SystemExit(0)
 
 
 def closing_words(given: Given, release: str | None, files: tuple[str, ...]) -> None:

@@ -7,8 +7,16 @@ from typing import TYPE_CHECKING, NoReturn
 import click
 
 from packetgen.cli.bring_questions import answered
-from packetgen.cli.bring_writing import carry_out, planned_at
-from packetgen.cli.common import FileThere, OfAny, content_option, nothing_written, say_problems
+from packetgen.cli.bring_writing import carry_out, planned_at, refuse_what_is_there
+from packetgen.cli.common import (
+    AnyBetween,
+    Between,
+    FileThere,
+    OfAny,
+    content_option,
+    nothing_written,
+    say_problems,
+)
 from packetgen.cli.saying import say
 
 if TYPE_CHECKING:
@@ -18,6 +26,7 @@ if TYPE_CHECKING:
     from packetgen.pipeline.pattern_folder import NotThere, PatternFolder
 
 _PHOTO_COLOURS = 20
+_ENDINGS = (".png", ".csv", ".txt", ".jpg", ".jpeg")
 
 
 class _ScreenColour(OfAny):
@@ -38,14 +47,14 @@ class _CellPx(OfAny):
     name = "NUMBER"
 
     def convert(self, value: object, param: object, ctx: object) -> float:
-        cell: float = click.FloatRange(1, 1000)(str(value))
+        cell: float = AnyBetween(1, 1000)(str(value))
         if 1 < cell < 2:
             self.fail(f"{cell:g} is too small; 1 is one pixel a stitch, else give 2 or more")
         return cell
 
 
 @click.command("bring")
-@click.argument("file", metavar="FILE", type=FileThere(".png", ".csv", ".txt", ".jpg", ".jpeg"))
+@click.argument("file", metavar="FILE", type=FileThere(*_ENDINGS))
 @content_option
 @click.option("--pattern", "pattern_name", help="The pattern whose chart and key it becomes.")
 @click.option(
@@ -64,15 +73,13 @@ class _CellPx(OfAny):
     is_flag=True,
     help="With it the backstitch, daisies, knots, beads and close-ups of the old chart go.",
 )
+@click.option("--colours", type=Between(1), help="The most threads. [default: a photograph: 20]")
 @click.option(
-    "--colours", type=click.IntRange(1), help="The most threads. [default: a photograph: 20]"
-)
-@click.option(
-    "--wide", type=click.IntRange(1, 1000), help="It is a photograph, to be so many stitches wide."
+    "--wide", type=Between(1, 1000), help="It is a photograph, to be so many stitches wide."
 )
 @click.option(
     "--tidy",
-    type=click.FloatRange(0, 100),
+    type=AnyBetween(0, 100),
     help="Give stitches that stand alone a neighbour's colour, where that is at most so far (CIEDE2000) "
     "from their own, for example 10.",
 )
@@ -160,10 +167,15 @@ def bring_command(
             "save it as PNG, which --wide reads too"
         )
     written = file.suffix.lower() in (".csv", ".txt")
-    if (cell is not None and written) or (headings is not None and file.suffix.lower() != ".csv"):
+    readable = file.suffix.lower() in _ENDINGS  # of any other kind that is told, and no option
+    if (cell is not None and written) or (
+        headings is not None and file.suffix.lower() != ".csv" and readable
+    ):
         raise click.UsageError("--cell is for pictures, and --headings for tables (.csv)")
     pattern, card = _where(content_folder, pattern_name, threads, drop_lines)
     how = Reading(cell, bare or None, trim, headings, tuple(_code(given) for given in codes))
+    if look is None and not (replace and pattern):
+        refuse_what_is_there(content_folder, pattern, into)
     card_file = f"{content_folder.as_posix()}/threads/{card.id}.yaml"
     source = _read(file, card, card_file, pattern, wide, how)
     most = _PHOTO_COLOURS if source.drawing.photograph and colours is None else colours

@@ -13,6 +13,7 @@ if TYPE_CHECKING:
     from packetgen.bring.reading import Reading, Source
     from packetgen.bring.written import Codes, Unexplained
     from packetgen.diagnostics import Problems
+    from packetgen.model import Colour
 
 
 def answered(
@@ -72,9 +73,14 @@ def _explained(
             click.prompt(
                 asked,
                 default=near.number if near else None,
-                value_proc=lambda said: thread(said.strip()),
+                value_proc=lambda said, near=near: thread(_offer_taken(said.strip(), near)),
             ),
         )
+
+
+def _offer_taken(said: str, near: "Colour | None") -> str:
+    """The thread that was offered in brackets, where a yes is the answer."""
+    return near.number if near and said.casefold() in ("y", "yes") else said
 
 
 def _on_terminal() -> bool:

@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 from pathlib import Path
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, NoReturn
 
 import click
 
@@ -21,6 +21,30 @@ if TYPE_CHECKING:
 _MOST_FILES = 3  # that are named; proof names all
 
 
+def refuse_what_is_there(
+    content_folder: Path, pattern: "PatternFolder | None", into: Path | None
+) -> None:
+    """End the command where a chart stands already in the place of the new one."""
+    from packetgen.pipeline.bringing import WouldReplace, complain_of_chart, complain_of_folder
+
+    try:
+        if pattern is not None:
+            complain_of_chart(content_folder, pattern)
+        elif into is not None:
+            complain_of_folder(into)
+    except WouldReplace as error:
+        _there_already(error, pattern)
+
+
+def _there_already(error: Exception, pattern: "PatternFolder | None") -> NoReturn:
+    way = (
+        "--replace exchanges it and keeps the old one beside it"
+        if pattern
+        else "name a new folder with --into"
+    )
+    raise click.UsageError(f"{error} is there already; {way}") from error
+
+
 def planned_at(
     content_folder: Path,
     pattern: "PatternFolder | None",
@@ -37,12 +61,7 @@ def planned_at(
             return into_pattern(content_folder, pattern, found, replace)
         return None if into is None else into_folder(into, card, found)
     except WouldReplace as error:
-        way = (
-            "--replace exchanges it and keeps the old one beside it"
-            if pattern
-            else "name a new folder with --into"
-        )
-        raise click.UsageError(f"{error} is there already; {way}") from error
+        _there_already(error, pattern)
     except NotSound as error:
         say(
             "With the new chart and key there would be faults, in files as they would be:", err=True

@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING
 import click
 
 from packetgen.cli.common import (
+    Between,
     as_of_option,
     content_option,
     content_words,
@@ -51,7 +52,7 @@ _LIVES_ON = 50_000
 @click.option("--afresh", is_flag=True, help="Make everything anew, whatever the last build has.")
 @click.option(
     "--workers",
-    type=click.IntRange(1, 64),
+    type=Between(1, 64),
     help="Patterns that are made side by side. [default: one for each core]",
 )
 def build_command(

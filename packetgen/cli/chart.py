@@ -9,7 +9,7 @@ import click
 
 from packetgen.cli.chart_edits import border, crop, mirror, shift, turn
 from packetgen.cli.chart_picture import picture
-from packetgen.cli.common import OneOf, content_option
+from packetgen.cli.common import AnyBetween, Between, OneOf, content_option
 from packetgen.cli.one_pattern import figures_of
 from packetgen.cli.telling import TELLING_OPTIONS
 
@@ -43,7 +43,7 @@ def chart_command() -> None:
 )
 @click.option(
     "--width",
-    type=click.IntRange(20, 4000),
+    type=Between(20, 4000),
     help="Characters in a line. [default: as wide as the terminal]",
 )
 def show(name: str, content_folder: Path, large: bool, colours: str, width: int | None) -> None:
@@ -115,7 +115,7 @@ def alone(name: str, content_folder: Path) -> None:
 @click.option("--threads", "set_name", help="The thread set to look at. [default: the model's]")
 @click.option(
     "--limit",
-    type=click.FloatRange(0, 100),
+    type=AnyBetween(0, 100),
     default=_LIMIT,
     show_default=True,
     help="The largest difference (CIEDE2000) of two colours that are shown.",

@@ -6,7 +6,7 @@ from typing import TYPE_CHECKING, Any
 import click
 
 from packetgen.cli.chart_editing import edited
-from packetgen.cli.common import OneOf, content_option
+from packetgen.cli.common import Between, OneOf, content_option
 
 if TYPE_CHECKING:
     from packetgen.chart_edit.change import Change
@@ -36,7 +36,7 @@ def _sides(what: str) -> Callable[[Callable[..., None]], Callable[..., None]]:
     def add(command: Callable[..., None]) -> Callable[..., None]:
         for side in reversed(_SIDES):
             where = f"at the {side}"
-            kind = click.IntRange(0, 1000)
+            kind = Between(0, 1000)
             command = click.option(f"--{side}", type=kind, help=f"{what} {where}.")(command)
         return command
 
@@ -172,7 +172,7 @@ def shift(name: str, right: int, down: int, lose: bool, **options: Any) -> None:
 
 @click.command("border")
 @click.argument("name", metavar="NAME")
-@click.argument("all_round", metavar="[NUMBER]", type=click.IntRange(1, 1000), required=False)
+@click.argument("all_round", metavar="[NUMBER]", type=Between(1, 1000), required=False)
 @_sides("Columns or rows to add")
 @click.option("--mark", metavar="MARK", help="Work them in this mark of the key. [default: bare]")
 @_copy_options

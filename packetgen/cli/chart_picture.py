@@ -4,7 +4,7 @@ from pathlib import Path
 
 import click
 
-from packetgen.cli.common import content_option
+from packetgen.cli.common import Between, content_option
 from packetgen.cli.one_pattern import figures_of
 from packetgen.cli.saying import say
 
@@ -19,7 +19,7 @@ from packetgen.cli.saying import say
 )
 @click.option(
     "--px",
-    type=click.IntRange(1, 64),
+    type=Between(1, 64),
     default=1,
     show_default=True,
     help="Pixels that a stitch is wide.",

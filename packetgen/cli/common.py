@@ -108,6 +108,38 @@ class FileThere(OfAny):
         self.fail(f"there is no file {path.name!r} {where}; {hint}", param, ctx)
 
 
+class Between(OfAny):
+    """A whole number from `least` to `most`, of what is named in the plural, if it is."""
+
+    name = "NUMBER"
+    _number: type[int] | type[float] = int
+
+    def __init__(self, least: int, most: int | None = None, what: str = "") -> None:
+        self._least, self._most = least, most
+        self._right = f"{least} or more" if most is None else f"from {least} to {most}"
+        self._right += what and f" {what}"
+
+    def convert(
+        self, value: object, param: click.Parameter | None, ctx: click.Context | None
+    ) -> Any:
+        try:
+            number = self._number(str(value))
+        except ValueError:
+            whole = "whole " if self._number is int else ""
+            self.fail(f"{value!r} is no {whole}number; give {self._right}", param, ctx)
+        # What is no number at all, as nan, is in no range either.
+        if not self._least <= number or (self._most is not None and number > self._most):
+            small = "small" if number < self._least else "large"
+            self.fail(f"{number} is too {small}; give {self._right}", param, ctx)
+        return number
+
+
+class AnyBetween(Between):
+    """The same for a number that need not be whole."""
+
+    _number = float
+
+
 class OneOf(OneOfWords):
     """One of a few words; for any other the nearest of them is offered."""
 

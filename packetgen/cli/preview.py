@@ -13,6 +13,7 @@ import click
 
 from packetgen.cli.common import (
     TODAY,
+    Between,
     Day,
     content_option,
     templates_of,
@@ -39,7 +40,7 @@ class _DayOrToday(Day):
 @templates_option
 @click.option(
     "--port",
-    type=click.IntRange(1, 65535),
+    type=Between(1, 65535),
     help=f"[default: {_PREFERRED_PORT} where that is free, or else any free one]",
 )
 @click.option(

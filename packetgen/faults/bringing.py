@@ -5,7 +5,8 @@ from packetgen.faults.fault import Fault, Level
 BRINGING: dict[str, Fault] = {
     "bring-kind": Fault(
         "{name} is no kind of file that a design is read from",
-        "give a PNG, a table (.csv) or a grid of signs (.txt), or a photograph as JPEG",
+        "give a PNG, a JPEG, a grid of signs (.txt) or a table (.csv); of a spreadsheet, save it as CSV "
+        "(comma separated) and bring that",
     ),
     "bring-not-found": Fault(
         "the picture has {width} × {height} pixels, and no size was found at which a stitch is drawn; "

@@ -78,14 +78,8 @@ def into_pattern(
     instead: a finishing piece that is too small can be changed when the design is there. Raises
     WouldReplace where there is a chart and `replace` is not given, NotSound, OSError.
     """
-    folder = content_folder / into.path
-    there = [
-        name
-        for name in (*CHART_FILES, word(entry(into.root, "chart")))
-        if name and (folder / name).is_file()
-    ]
-    if there and not replace:
-        raise WouldReplace((folder / there[0]).as_posix())
+    if not replace:
+        complain_of_chart(content_folder, into)
     files = _files(content_folder, into, found)
     files = {path: data for path, data in files.items() if _on_disk(content_folder / path) != data}
     after = proof(content_folder, frozenset({into.series}), files)
@@ -112,6 +106,21 @@ def into_pattern(
     )
 
 
+def complain_of_chart(content_folder: Path, into: PatternFolder) -> None:
+    """Raises WouldReplace where the pattern has a chart."""
+    folder = content_folder / into.path
+    for name in (*CHART_FILES, word(entry(into.root, "chart"))):
+        if name and (folder / name).is_file():
+            raise WouldReplace((folder / name).as_posix())
+
+
+def complain_of_folder(folder: Path) -> None:
+    """Raises WouldReplace where a new folder has one of the files already."""
+    for name in (CHART, KEY, UNFINISHED):
+        if (folder / name).exists():
+            raise WouldReplace((folder / name).as_posix())
+
+
 def into_folder(folder: Path, card: ThreadCard, found: Brought) -> Planned:
     """The chart, and a key to put into a pattern.yaml, in a folder that has neither.
 
@@ -131,9 +140,7 @@ def into_folder(folder: Path, card: ThreadCard, found: Brought) -> Planned:
             )
         ),
     }
-    for name in (*files, UNFINISHED):
-        if (folder / name).exists():
-            raise WouldReplace((folder / name).as_posix())
+    complain_of_folder(folder)
     data = {name: text.encode() for name, text in files.items()}
     return Planned(folder, data, {}, Written(tuple(folder / name for name in files), ()))
 

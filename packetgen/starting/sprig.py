@@ -1,12 +1,14 @@
-"""The design that a new pattern has until its author draws her own: a sprig in a frame, of any size."""
+"""The design that a new pattern has until its author draws her own: a sprig in a frame, or in a small one a
+few stitches."""
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 
 from packetgen.model import BARE
 
 MARKS = "lfbs"  # leaf, frame, berry, stem: with fewer colours the last ones are left out
 
+_ROOM = 20  # stitches either way that a sprig needs
 _LEAF = 9  # columns, at most
 _APART = 6  # rows from one leaf to the next
 _AROUND = 4  # columns from a leaf's tip to the edge
@@ -14,32 +16,70 @@ _AROUND = 4  # columns from a leaf's tip to the edge
 
 @dataclass(frozen=True)
 class Sprig:
-    """A drawn chart, and where its line and its knot go; corners are written 'column,row', from 1."""
+    """A drawn chart, and where its line and its knot go; and what could lie on the bare cloth of its columns
+    2 to 4. Corners are written 'column,row', from 1."""
 
     rows: tuple[str, ...]
     vein: str
     knot: str
+    long_stitch: str = "3,6 3,9"
+    daisy: str = "3,12 4,10"
+    beads: str = "3.5,14.5 4.5,16.5"
+    called: str = "a sprig in a frame"
+    alt_text: str = "A green sprig with red berries in a plain brown frame."
 
 
 def sprig(wide: int, high: int, marks: str = MARKS) -> Sprig:
     """The sprig on so many stitches, in no other marks than these of MARKS. From column 2 to 4 all
-    is bare cloth."""
+    is bare cloth, where there is room for a sprig."""
+    if min(wide, high) < _ROOM:
+        return _few_stitches(wide, high, marks)
     middle, top, ground = wide // 2, high // 6 + 2, high - 4
     long = min(_LEAF, middle - _AROUND)
-    cells = {(x, y): "f" for x in range(wide) for y in (0, high - 1)}
-    cells |= {(x, y): "f" for y in range(high) for x in (0, wide - 1)}
+    cells = _frame(wide, high)
     cells |= {(middle, y): "s" for y in range(top, ground + 1)}
     for number, row in enumerate(range(ground - 2, top + long // 2 + 2, -_APART)):
         side = -1 if number % 2 else 1
         cells |= {(middle + side * x, row - y): "l" for x, y in _leaf(long)}
     cells |= {(middle + x, top + y): "b" for x in (-1, 0, 1) for y in (-1, 0, 1)}
-    drawn = {at: marks[MARKS.index(mark) % len(marks)] for at, mark in cells.items()}
     root = middle + 2, ground - 1
     return Sprig(
-        tuple("".join(drawn.get((x, y), BARE) for x in range(wide)) for y in range(high)),
+        _rows(wide, high, cells, marks),
         vein=f"{root[0]},{root[1]} {root[0] + long - 2},{root[1] - long // 2}",
         knot=f"{middle + 1.5:g},{top + 1.5:g}",
     )
+
+
+def _few_stitches(wide: int, high: int, marks: str) -> Sprig:
+    """One of each mark below the top of the frame; from the third row on all is bare cloth."""
+    left = wide // 2 - 1
+    cells = _frame(wide, high) | {(left + x, 1): mark for x, mark in enumerate("lbs")}
+    return Sprig(
+        _rows(wide, high, cells, marks),
+        vein=f"{left + 1},3 {left + 4},3",
+        knot=f"{left + 2.5:g},2.5",
+        long_stitch="2,3 2,5",
+        daisy="2,5 3,4",
+        beads="2.5,3.5 2.5,4.5",
+        called="a few stitches in a frame",
+        alt_text="Three stitches in a plain brown frame.",
+    )
+
+
+def _frame(wide: int, high: int) -> dict[tuple[int, int], str]:
+    return {
+        (x, y): "f"
+        for x in range(wide)
+        for y in range(high)
+        if x in (0, wide - 1) or y in (0, high - 1)
+    }
+
+
+def _rows(
+    wide: int, high: int, cells: Mapping[tuple[int, int], str], marks: str
+) -> tuple[str, ...]:
+    drawn = {at: marks[MARKS.index(mark) % len(marks)] for at, mark in cells.items()}
+    return tuple("".join(drawn.get((x, y), BARE) for x in range(wide)) for y in range(high))
 
 
 def _leaf(long: int) -> Iterator[tuple[int, int]]:
