@@ -185,7 +185,7 @@ def test_every_finish_that_can_be_asked_for_has_cuts_and_steps(kind):
     assert made.kind == kind and made.cuts
     section = packet_html(kind).partition("Other ways to finish it")[2].partition("</section>")[0]
     assert section.count("<li>") >= 3 and section.count("<tr>") == len(made.cuts) + 1
-    assert ' in</span> <span class="whole">(' in section and "None" not in section
+    assert ' in</span> <span class="unbroken">(' in section and "None" not in section
 
 
 def test_a_packet_without_other_finishes_does_not_speak_of_them():

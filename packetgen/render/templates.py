@@ -61,7 +61,7 @@ def environment(own_templates: Path | None = None) -> Environment:
 
 def _and_metric(said: str, metric: str) -> Markup:
     """'3.57 in (9.1 cm)' for running lines, which break between the two systems and not within one."""
-    whole = '<span class="whole">{}</span>'
+    whole = '<span class="unbroken">{}</span>'
     return Markup(f"{whole} {whole}").format(said, f"({metric})")
 
 
