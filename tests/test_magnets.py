@@ -12,7 +12,7 @@ from packetgen.faults import FAULTS, Level
 from packetgen.model import KeepOut, Magnets
 from packetgen.reckon.figures import figures
 from packetgen.reckon.magnets import Card, magnet_plan, pairs_for, plan_for_most
-from packetgen.reckon.series_magnets import complain_of_magnets, series_figures
+from packetgen.reckon.series_magnets import complain_of_magnets, draws_magnets_in, series_figures
 from packetgen.reckon.weighing import bead_g, washers_g
 from tests.stitching import option, pattern, piece, series
 
@@ -288,8 +288,8 @@ def test_of_magnets_that_hold_the_middle_of_a_card_the_design_that_draws_them_th
     31.5 × 14.6 mm; on the large card alone, of 100.7 × 126.1 mm, they would stand 82.7 × 108.1 mm apart."""
     assert complaints(of_two(HERON, MOTH)) == [
         "tests:1:1: advice: A Moth on Cloth 18 draws the shared magnets in, so only the middle 1.24 × 0.57 in "
-        "(3.2 × 1.5 cm) of the card of Heron at the Lock is held; make the small one larger, or give it its own "
-        "series"
+        "(3.2 × 1.5 cm) of the card of Heron at the Lock is held; make that one larger, or lay this aside: "
+        "see --explain"
     ]
     assert FAULTS["magnets-bunched"].level is Level.ADVICE
 
@@ -309,7 +309,13 @@ def test_a_narrow_and_a_low_design_are_both_named():
     assert (
         len(said) == 1 and "advice: Post and Hedge draw the shared magnets in, so only" in said[0]
     )
-    assert said[0].endswith("; make the small ones larger, or give them a series")
+    assert said[0].endswith("; make those larger, or lay this aside: see --explain")
+
+
+def test_nobody_is_told_to_cut_bare_rows_off_a_design_that_draws_the_magnets_in():
+    small = pattern(*rows(16, 64), id="post", title="Post", cloths=(option(14),))
+    assert draws_magnets_in(series_figures(of_two(HERON, small))) == {"post"}
+    assert draws_magnets_in(series_figures(of_two(HERON))) == frozenset()
 
 
 def test_the_advice_stays_short_with_titles_as_authors_give_them():

@@ -18,8 +18,8 @@ from packetgen.load.shape_common import (
     COLOUR_NAME,
     DYED,
     HEX,
-    NAME,
     NUMBERED_COLOURS,
+    name_such_as,
     price_of,
 )
 from packetgen.model import Weave
@@ -30,7 +30,7 @@ LENGTH_M = (0.1, 5000)  # of one unit
 THREAD_CARD = Group(
     "a thread card",
     (
-        NAME,
+        name_such_as("Larkmoss Stranded"),
         Field("material", Text(at_most=60), "What the thread is spun of.", "cotton"),
         Field("strands", Whole(1, 12), "Plies that can be parted; 1 is a thread used whole.", "6"),
         Field(
@@ -80,7 +80,7 @@ THREAD_CARD = Group(
 CLOTH = Group(
     "a cloth",
     (
-        NAME,
+        name_such_as("Brindle Linen 32"),
         Field(
             "weave",
             Choice(tuple(weave.value for weave in Weave)),
@@ -103,7 +103,7 @@ CLOTH = Group(
 BEAD_CARD = Group(
     "a bead card",
     (
-        NAME,
+        name_such_as("Dewdrop Glass"),
         Field("size", length_mm(0.5, 30), "Across one bead.", "2.2 mm"),
         Field("packet", Whole(1, 100_000), "Beads in one packet.", "300"),
         price_of("one packet"),

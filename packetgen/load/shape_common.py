@@ -13,7 +13,12 @@ from packetgen.load.schema import (
     Text,
 )
 
-NAME = Field("name", Text(at_most=80), "What readers see.", "Larkmoss Stranded")
+
+def name_such_as(example: str) -> Field:
+    """What a card, a cloth or a piece is called."""
+    return Field("name", Text(at_most=80), "What readers see.", example)
+
+
 ABOUT = Field(
     "about", Text(at_most=400), "One sentence.", "A robin waits for the digging to start."
 )

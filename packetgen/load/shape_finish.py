@@ -18,7 +18,7 @@ from packetgen.load.schema import (
     Whole,
     length_mm,
 )
-from packetgen.load.shape_common import ABOUT, HEX, NAME, OUTLINE
+from packetgen.load.shape_common import ABOUT, HEX, OUTLINE, name_such_as
 from packetgen.model import PAINTED_FACES
 
 _PUT_ON_WITH = Field("put_on_with", Choice(("brush", "spray")), "How it is put on.", "brush")
@@ -222,7 +222,7 @@ _HARDWARE = Group(
 FINISH = Group(
     "a finishing piece",
     (
-        NAME,
+        name_such_as("The Little Potting Bench"),
         ABOUT,
         Field("panel", _PANEL, "Where the stitched piece sits.", "{outline: ...}"),
         Field(

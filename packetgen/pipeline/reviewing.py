@@ -17,6 +17,7 @@ from packetgen.reckon.review_texts import (
     complain_of_story,
     complain_of_unsold,
 )
+from packetgen.reckon.series_magnets import draws_magnets_in
 from packetgen.render.photo_told import complain_of_photo_told
 from packetgen.render.proof_words import complain_of_words
 
@@ -42,12 +43,14 @@ def review(checked: Proof) -> Review:
 
 def _complain(each: Reckoned, problems: Problems) -> None:
     complain_of_little(each.figures, problems)
+    small = draws_magnets_in(each.figures)
     for figures in each.figures:
         complain_of_short(figures, problems)
         complain_of_alike(figures, problems)
         complain_of_symbols(figures, problems)
         complain_of_cloths(figures, each.series.finish, problems)
-        complain_of_bare_edges(figures.pattern, problems)
+        if figures.pattern.id not in small:  # where bare rows do good
+            complain_of_bare_edges(figures.pattern, problems)
         complain_of_story(figures.pattern, problems)
         complain_of_photo(figures.pattern, problems)
         complain_of_photo_told(figures.pattern, problems)

@@ -6,7 +6,7 @@ from functools import cached_property
 from math import floor
 
 from packetgen.diagnostics import Problems
-from packetgen.model import Magnets, Series
+from packetgen.model import Magnets, Pattern, Series
 from packetgen.nouns import listed
 from packetgen.reckon.figures import Figures, OnCloth, cards_on_panel, figures
 from packetgen.reckon.fit import room_for
@@ -120,16 +120,11 @@ class _Insets:
 
 def _complain_of_bunched(all_figures: tuple[Figures, ...], problems: Problems) -> None:
     """On the cloth on which the card is largest, with the narrowest and the lowest card of all."""
-    held = [(figure.pattern, on) for figure in all_figures for on in figure.by_magnets]
     for figure in all_figures:
         if not figure.bunched:
             continue
-        worst = max(figure.bunched, key=_area_mm2)
-        apart, (in_width, in_height) = figure.magnets.apart, figure.magnets.drawn_in(worst.card)
-        small = [
-            *([min(held, key=lambda one: one[1].mounting.card.width_mm)] if in_width else []),
-            *([min(held, key=lambda one: one[1].mounting.card.height_mm)] if in_height else []),
-        ]
+        worst, small = max(figure.bunched, key=_area_mm2), _small(all_figures, figure)
+        apart = figure.magnets.apart
         by = tuple(dict.fromkeys(of.title for of, _ in small))
         if len(by) == 1:
             by = (f"{by[0]} on {small[0][1].option.cloth.name}",)
@@ -145,12 +140,31 @@ def _complain_of_bunched(all_figures: tuple[Figures, ...], problems: Problems) -
         )
 
 
+def draws_magnets_in(all_figures: tuple[Figures, ...]) -> frozenset[str]:
+    """Ids of the patterns for whose small cards the magnets of others are bunched: made smaller still, they
+    would draw them in further."""
+    bunched = (figure for figure in all_figures if figure.bunched)
+    return frozenset(of.id for figure in bunched for of, _ in _small(all_figures, figure))
+
+
+def _small(
+    all_figures: tuple[Figures, ...], figure: Figures
+) -> tuple[tuple[Pattern, OnCloth], ...]:
+    """The narrowest and the lowest card of all, as far as they draw the magnets in on this design's largest."""
+    held = [(each.pattern, on) for each in all_figures for on in each.by_magnets]
+    in_width, in_height = figure.magnets.drawn_in(max(figure.bunched, key=_area_mm2).card)
+    return (
+        *([min(held, key=lambda one: one[1].mounting.card.width_mm)] if in_width else []),
+        *([min(held, key=lambda one: one[1].mounting.card.height_mm)] if in_height else []),
+    )
+
+
 def _less_bunched(by_two: bool, others: bool) -> str:
     if not others:
         return "offer no cloth so fine, or leave bare rows round it"
     if by_two:
-        return "make the small ones larger, or give them a series"
-    return "make the small one larger, or give it its own series"
+        return "make those larger, or lay this aside: see --explain"
+    return "make that one larger, or lay this aside: see --explain"
 
 
 def _area_mm2(on: OnCloth) -> float:
