@@ -157,7 +157,7 @@ def bring_command(
     from packetgen.bring.brought import bring
     from packetgen.bring.choosing import TooFewAsked
     from packetgen.bring.reading import Reading
-    from packetgen.bring.told import report
+    from packetgen.bring.told import ground_stitched, report
 
     if pattern_name is not None and into is not None:
         raise click.UsageError("--pattern and --into: give one of the two")
@@ -197,6 +197,8 @@ def bring_command(
             f"--colours {colours or most}: too few, since file and key name {error.named} themselves; "
             f"give {error.named} or more"
         ) from error
+    if source.ground is not None:
+        say(ground_stitched(source.ground, source.drawing, found))
     say(report(found, card.name, card_file))
     planned = planned_at(content_folder, pattern, into, card, found, replace)
     if look is not None:  # after all is decided: no picture of what is refused
