@@ -115,9 +115,10 @@ def _remarks(found: Brought) -> Iterator[str]:
             f"And {counted(len(found.together) - _MOST_NAMED, 'more thread')} like that."
         )
     if found.soft_squares:
+        one = found.soft_squares == 1
         yield from _said(
-            "Shades along soft edges are counted with the colour beside them: "
-            f"{found.soft_squares:,} {'square' if found.soft_squares == 1 else 'squares'}."
+            f"{found.soft_squares:,} {'square lies in a shade' if one else 'squares lie in shades'} of soft edges, "
+            f"at most {found.soft_most:.1f} from the colour drawn there, and count{'s' * one} with it."
         )
     yield from _merged("To keep to the number of colours", found.merges)
     yield from _merged("Stitches that stood alone took a neighbour's colour", found.tidied)
