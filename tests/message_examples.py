@@ -117,6 +117,7 @@ _CLEAR, _HALF = (0, 0, 0, 0), (160, 64, 48, 90)
 _DRAWN = (
     _Drawn("design.bmp", b"BM"),
     _Drawn("design.csv", b"E2,E2,rim\nK4,,rim\n"),
+    _Drawn("design.csv", b"E2,rim\n", how=Reading(codes=(("rim", "K4"), ("rmi", "K4")))),
     _Drawn("design.csv", b"A,B,C,D,E\nE2,E2,K4,K4,E2\n"),
     _Drawn("design.png", half_seen()[1]),
     _Drawn("design.png", noise(30, 30)),
@@ -139,7 +140,9 @@ def _of_bringing(folder: Path) -> dict[str, Example]:
         place.mkdir(parents=True)
         (place / drawn.name).write_bytes(drawn.data)
         there = ContentFolder(place, problems)
-        read_design(there, drawn.name, drawn.how, drawn.wide, Codes(card, {}), problems)
+        read_design(
+            there, drawn.name, drawn.how, drawn.wide, Codes(card, dict(drawn.how.codes)), problems
+        )
         written = drawn.data.decode().strip() if drawn.name.endswith(".csv") else ""
         for problem in problems:
             found.setdefault(problem.code, Example(drawn.name, written, problem.printed))

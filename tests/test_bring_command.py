@@ -908,7 +908,7 @@ def test_what_counts_rows_or_columns_is_told_in_one_line_and_left_out_when_its_a
     table, where, chart = case
     (desk / "content/threads/five.yaml").write_text(FIVE)
     (desk / "grid.csv").write_text(table)
-    asked = ("grid.csv", "--threads", "five", "--code", "x=1")
+    asked = ("grid.csv", "--threads", "five", *(("--code", "x=1") if "x" in table else ()))
     lines = run(*asked, code=1).stderr.splitlines()
     assert len(lines) == len(where) + 1, "nothing else is told of it"
     assert all(f" {one} looks like headings (" in line for one, line in zip(where, lines))
@@ -1072,6 +1072,44 @@ def test_a_code_that_is_given_no_thread_is_told(desk):
     (desk / "grid.csv").write_text("x\n")
     assert "no 'K5'" in run("grid.csv", "--threads", "moss", "--code", "x=K5", code=2).stderr
     assert "write the code" in run("grid.csv", "--threads", "moss", "--code", "x", code=2).stderr
+
+
+def test_all_that_is_wrong_with_codes_is_told_in_one_go(desk):
+    """A thread that the card has not, a slip in the code, no thread at all; and what none of them says."""
+    (desk / "grid.csv").write_text("down,canal,o1\ndown,E2,\n")
+    codes = ("dwon=07", "canal=K5", "E2=ferm", "o1")
+    words = [word for code in codes for word in ("--code", code)]
+    said = run("grid.csv", "--threads", "moss", *words, "--into", "new", code=2).stderr
+    for line in (
+        "./grid.csv:1:1: advice: no stitch has the code 'dwon', of which --code says what it is; "
+        "did you mean 'down'? [bring-code-unused]",
+        "--code canal=K5: Moss Stranded has no 'K5'; ",
+        "--code E2=ferm: Moss Stranded has no 'ferm'; ",
+        "--code o1: write the code, '=' and its thread",
+        "./grid.csv:1:1: 'down', which stands for 2 stitches, ",
+        "./grid.csv:1:3: 'o1', which stands for 1 stitch, ",
+        "Say what each is: --code down=… --code canal=… --code o1=…\n",
+    ):
+        assert said.count(line) == 1, f"{line}\n{said}"
+    assert "'canal', which stands" not in said, "it is explained, though wrongly"
+    assert max(map(len, said.splitlines())) <= 220
+    assert not (desk / "new").exists()
+
+
+def test_a_code_that_no_stitch_has_is_told_and_hinders_nothing(desk):
+    """Also where she says it for several files at once. A code that becomes bare cloth is one of the file."""
+    (desk / "grid.csv").write_text("w,down,E2\n")
+    codes = ("--code", "w=#ffffff", "--code", "down=07", "--code", "m=K4", "--bare", "#ffffff")
+    said = run("grid.csv", "--threads", "moss", *codes, "--into", "new").stderr
+    (line,) = said.splitlines()
+    assert "no stitch has the code 'm', of which --code says what it is; known here: " in line
+    assert rows(desk / "new/chart.txt") == [".fb"]
+
+
+def test_codes_are_not_for_pictures(desk):
+    (desk / "design.png").write_bytes(picture([[BRICK]]))
+    said = run("design.png", "--threads", "moss", "--code", "x=K4", code=2).stderr
+    assert "--code is for tables and grids" in said
 
 
 def test_a_code_that_is_long_is_told_in_a_line_that_is_not(desk):

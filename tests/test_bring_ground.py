@@ -40,6 +40,10 @@ def run(*words: str, code: int = 0, answers: str = "") -> str:
     return result.output
 
 
+def colours_of(path) -> set[tuple[int, ...]]:
+    return {one for _, one in Image.open(path).convert("RGB").getcolors(1 << 20)}
+
+
 def joined(said: str) -> str:
     return " ".join(said.split())
 
@@ -241,6 +245,39 @@ def test_a_ground_that_is_stitched_is_told_beside_the_picture_too(desk):
     assert (
         f'Side by side in look.png, with {WHITE} stitched: --bare "{WHITE}" keeps it bare.' in said
     )
+
+
+def test_that_the_ground_is_stitched_is_the_first_that_is_told(desk):
+    """With the thread in which the picture shows it, however strange that is: the nearest that the card has."""
+    lemon = TINY[MOSS].partition("  - ")[0] + (
+        '  - {number: "E2", name: brick, hex: "#a04030"}\n'
+        '  - {number: "L1", name: lemon, hex: "#fff060"}\n'
+    )
+    (desk / "content/threads/lemon.yaml").write_text(lemon)
+    (desk / "design.png").write_bytes(picture(_on_white()))
+    said = run("design.png", "--threads", "lemon", "--look", "look.png")
+    first = said[: said.index("8 × 8 stitches")]
+    assert joined(first) == (
+        f"The ground is stitched, in L1 lemon: {WHITE} is most of the border and 48 of 64 stitches; "
+        f'if it is bare cloth, add --bare "{WHITE}".'
+    )
+    assert max(map(len, first.splitlines())) <= 80
+    assert (255, 240, 96) in colours_of(desk / "look.png"), "the look shows what is written"
+
+
+@pytest.mark.parametrize(("answer", "stitched"), [("y", False), ("n", True)])
+def test_on_a_terminal_the_look_shows_the_ground_as_was_answered(
+    desk, monkeypatch, answer, stitched
+):
+    monkeypatch.setattr(bring_questions, "_on_terminal", lambda: True)
+    (desk / "design.png").write_bytes(picture(_on_white()))
+    words = ("design.png", "--threads", "drawn", "--look", "look.png")
+    said = run(*words, answers=f"{answer}\n")
+    assert said.index("Is that bare cloth") < said.index("stitches, ") < said.index("Side by side")
+    assert "The ground is stitched" not in said, "it is answered"
+    right = Image.open(desk / "look.png").convert("RGB")
+    right = right.crop((right.width // 2 + 20, 0, right.width, right.height))
+    assert ((255, 255, 255) in {one for _, one in right.getcolors(1 << 20)}) == stitched
 
 
 @pytest.mark.parametrize("more", [("--bare", WHITE), ("--bare", BRICK)])

@@ -1,6 +1,7 @@
 """Two colours of a drawing that become one thread are a loss and told one by one; shades that soft edges make
 of a colour are none, and told in one line."""
 
+import random
 from io import BytesIO
 
 import numpy as np
@@ -10,11 +11,13 @@ from PIL import Image, ImageDraw
 from packetgen.bring.apart import apart, lab_of, rgb_of
 from packetgen.bring.brought import Brought, bring
 from packetgen.bring.drawing import Drawing
+from packetgen.bring.ground import with_bare
 from packetgen.bring.picture import read_pixels
 from packetgen.bring.pixel_chart import read_chart
 from packetgen.bring.told import report
 from packetgen.diagnostics import Problems
 from packetgen.model import Colour
+from packetgen.reckon.colour import CLOSE, FAR
 from tests.test_bring_ground import large, softened
 
 CARD = tuple(
@@ -46,14 +49,16 @@ def ducks() -> Image.Image:
     return drawn
 
 
-def brought(picture: Image.Image) -> Brought:
+def brought(
+    picture: Image.Image, card: tuple[Colour, ...] = CARD, bare: tuple[str, ...] = ()
+) -> Brought:
     data = BytesIO()
     picture.save(data, "PNG")
     pixels = read_pixels(data.getvalue(), "ducks.png", Problems())
     assert pixels is not None
     drawing = read_chart(pixels, 6, "ducks.png", Problems())
     assert drawing is not None
-    return bring(drawing, CARD)
+    return bring(with_bare(drawing, bare), card)
 
 
 def fallen(found: Brought) -> dict[str, list[int]]:
@@ -67,7 +72,10 @@ def test_along_soft_edges_only_what_was_drawn_in_two_shades_falls_together(how):
     """The outline, one square wide, goes through many shades, and all of them are wet slate."""
     found = brought(softened(ducks(), how))
     assert fallen(found) == {"rain butt": [285, 49], "bean leaf": [108, 28]}
-    words = "Shades along soft edges are counted with the colour beside them: "
+    words = (
+        f"{found.soft_squares} squares lie in shades of soft edges, at most {found.soft_most:.1f} from the "
+        "colour drawn there, and count with it."
+    )
     assert (words in report(found, "Beds", "beds.yaml").replace("\n  ", " ")) == (how != "bilinear")
 
 
@@ -98,3 +106,75 @@ def test_a_shade_is_lost_where_it_is_seen_and_broad_or_where_it_is_far(shade, be
     found = bring(Drawing(cells, rgb_of(("#8fa3b0", shade)), soft=True), CARD[-1:])
     assert bool(found.together) == lost
     assert found.soft_squares == (0 if lost else over.size)
+    assert found.entries[0].largest == pytest.approx(gap if lost else 0, abs=1e-9)
+    assert found.soft_most == pytest.approx(0 if lost else gap, abs=1e-9)
+
+
+BED = ("#5a823c", "#302930", "#002e53", "#c8403c", "#e0a03a", "#8fb4c9", "#f2c9a0", "#8a6fa8")
+
+
+def bed(seed: int) -> Image.Image:
+    """Patches of eight colours on white, some with a dark outline, and thin lines over them: 50 × 64."""
+    chance = random.Random(seed)
+    drawn = Image.new("RGB", (50, 64), "#ffffff")
+    pen = ImageDraw.Draw(drawn)
+    for colour in (*BED, *BED[:5]):
+        left, top = chance.randint(3, 36), chance.randint(3, 50)
+        right = min(left + chance.randint(5, 16), 46)
+        bottom = min(top + chance.randint(5, 21), 60)
+        shape = pen.rectangle if chance.random() < 0.5 else pen.ellipse
+        outline = BED[1] if chance.random() < 0.5 else None
+        shape((left, top, right, bottom), fill=colour, outline=outline)
+    for _ in range(5):
+        ends = [(chance.randint(3, 46), chance.randint(3, 60)) for _ in range(2)]
+        pen.line(ends, fill=chance.choice(BED[:3]))
+    return drawn
+
+
+@pytest.mark.parametrize("how", ["blur 1", "blur 1.5"])
+@pytest.mark.parametrize("seed", [1, 2])
+def test_with_threads_of_her_very_colours_nothing_that_she_drew_is_far_or_falls_together(seed, how):
+    """Though hundreds of squares have shades that soft edges made; of each thread its own colour is told."""
+    card = tuple(Colour(one, one, one) for one in (*BED, "#ffffff"))
+    found = brought(softened(bed(seed), how), card, bare=("#ffffff",))
+    assert fallen(found) == {}
+    drawn = [entry for entry in found.entries if entry.colour.hex in BED]
+    assert len(drawn) == len(BED) and all(entry.largest <= CLOSE for entry in drawn)
+    assert found.soft_squares > 50 and found.soft_most > CLOSE
+
+
+@pytest.mark.parametrize("how", ["blur 1.5", "bicubic"])
+@pytest.mark.parametrize(
+    ("body", "outline"),
+    [
+        ("#5b8c3e", "#48742f"),
+        ("#404858", "#2a3040"),
+        ("#283246", "#10182a"),
+        ("#a04030", "#802818"),
+    ],
+)
+def test_a_darker_outline_that_is_drawn_is_no_shade_of_a_soft_edge(how, body, outline):
+    """One square wide between the body and white, as soft edges are too."""
+    drawn = Image.new("RGB", (50, 40), "#ffffff")
+    pen = ImageDraw.Draw(drawn)
+    pen.rectangle((4, 6, 24, 26), fill=body, outline=outline)
+    pen.ellipse((28, 6, 44, 32), fill="#e8c060")
+    found = brought(softened(drawn, how))
+    assert [361, 80] in fallen(found).values()
+
+
+@pytest.mark.parametrize(("line", "lost"), [("#1b1a26", False), ("#6a646a", True)])
+@pytest.mark.parametrize("bare", [(), ("#ffffff",)])
+def test_a_line_beside_white_is_a_shade_only_within_a_small_part_of_the_step(line, lost, bare):
+    """Also where the white is bare cloth by now. In a field of one colour no edge has made it."""
+    dark, card = "#302930", (Colour("1", "soil", "#302930"), CARD[0])
+    assert float(apart(*lab_of(rgb_of((dark, line))))) > FAR
+    cells = np.ones((8, 8), int)
+    cells[:, 4] = 2
+    cells[:, 5:] = 0 if bare else 3
+    colours = rgb_of((dark, line)) if bare else rgb_of((dark, line, "#ffffff"))
+    found = bring(Drawing(cells, colours, soft=True, bare=bare), card)
+    assert bool(found.together) == lost
+    cells[:, 5:] = 1
+    alone = bring(Drawing(cells, rgb_of((dark, line)), soft=True), card)
+    assert bool(alone.together)

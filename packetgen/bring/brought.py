@@ -21,7 +21,8 @@ MOST_DRAWN = 2000  # colours; beyond that nobody has drawn them one by one
 
 @dataclass(frozen=True)
 class Entry:
-    """A line of the new key. The differences are CIEDE2000 from the drawing, over its stitches."""
+    """A line of the new key. The differences are CIEDE2000 from what was drawn, over its stitches: a shade
+    along a soft edge stands for the colour that it is a shade of."""
 
     mark: str
     colour: Colour
@@ -43,6 +44,7 @@ class Brought:
     merges: tuple[Merge, ...]
     together: tuple[Together, ...]
     soft_squares: int  # whose colour is a shade along a soft edge, told nowhere else
+    soft_most: float  # CIEDE2000 of such a shade from the colour that was drawn
     tidied: tuple[Merge, ...]
     alone: int  # stitches that stand alone now
     could_tidy: tuple[int, ...]  # of them, how many would go within each of TIDY_HINTS
@@ -94,14 +96,19 @@ def bring(
     cells, went = tidied(cells, gaps, tidy) if tidy is not None else (cells, {})
     used = sorted(set(np.unique(cells).tolist()) - {0}, key=lambda n: _order(slots[n - 1], known))
     marks = _marks(drawing, [slots[n - 1] for n in used], [slot_of == n - 1 for n in used], taken)
-    entries = _entries(drawing, cells, labs, used, slots, marks)
+    fallen = together(drawing, card, held, choice)
+    own = lab_of(drawing.colours)
+    strayed = each_apart(own, own[fallen.drawn_as - 1])
+    soft = fallen.drawn_as != np.arange(1, len(own) + 1)
+    differences = each_apart(
+        own[fallen.drawn_as - 1][drawing.cells[cells > 0] - 1], labs[cells[cells > 0] - 1]
+    )
+    entries = _entries(cells[cells > 0], differences, used, slots, marks)
     renumbered = np.zeros(len(slots) + 1, np.int32)
     renumbered[used] = np.arange(1, len(used) + 1)
     signs = np.array([BARE, *(entry.mark for entry in entries)])
-    differences = _differences(drawing, cells, labs)
     final = renumbered[cells]
     left = alone(cells)
-    fallen, soft_squares = together(drawing, card, held, choice)
     return Brought(
         rows=tuple("".join(row) for row in signs[final]),
         entries=entries,
@@ -110,8 +117,9 @@ def bring(
         mean=float(differences.mean()),
         largest=float(differences.max()),
         merges=choice.merges,
-        together=fallen,
-        soft_squares=soft_squares,
+        together=fallen.together,
+        soft_squares=int(drawing.counts()[1:][soft].sum()),
+        soft_most=float(strayed.max()),
         tidied=tuple(
             Merge(slots[a - 1].colour, slots[b - 1].colour, number, float(gaps[a, b]))
             for (a, b), number in sorted(went.items(), key=lambda one: (-one[1], one[0]))
@@ -231,22 +239,14 @@ def _marks(
     return [mark or next(new) for mark in found]
 
 
-def _differences(drawing: Drawing, cells: Cells, labs: np.ndarray) -> np.ndarray:
-    stitched = cells > 0
-    own = lab_of(drawing.colours)[drawing.cells[stitched] - 1]
-    return each_apart(own, labs[cells[stitched] - 1])
-
-
 def _entries(
-    drawing: Drawing,
-    cells: Cells,
-    labs: np.ndarray,
+    numbers: np.ndarray,
+    differences: np.ndarray,
     used: list[int],
     slots: list[_Slot],
     marks: list[str],
 ) -> tuple[Entry, ...]:
-    numbers = cells[cells > 0]
-    differences = _differences(drawing, cells, labs)
+    """`numbers` has the slot of each stitch, from 1, and `differences` how far it is from what was drawn."""
     stitches = np.bincount(numbers, minlength=len(slots) + 1)
     sums = np.bincount(numbers, differences, len(slots) + 1)
     largest = np.zeros(len(slots) + 1)

@@ -74,7 +74,8 @@ def with_bare(drawing: Drawing, bare: Sequence[str]) -> Drawing:
             f"{_squares(left)} nearly a bare colour, and stitched: where that is a soft edge, add "
             + " ".join(f'--bare "{one}"' for one in _most_common(drawing, left))
         )
-    return _left(drawing, np.where(gone, 0, drawing.cells), told)
+    left_over = _left(drawing, np.where(gone, 0, drawing.cells), told)
+    return replace(left_over, bare=tuple(bare))
 
 
 def trimmed(drawing: Drawing, trim: bool) -> Drawing:

@@ -93,9 +93,6 @@ def _without_bare(source: Source, how: Reading, name: str, problems: Problems) -
     if not drawing.cells.any():
         problems.add(Place(name), "bring-all-bare")
         return None
-    if ground is not None:
-        advice = f'{ground.in_words()}; if it is bare cloth, add --bare "{ground.hex}"'
-        drawing = replace(drawing, told=(*drawing.told, advice))
     return replace(source, drawing=trimmed(drawing, how.trim), ground=ground)
 
 

@@ -2,11 +2,14 @@
 
 import re
 import shlex
+from collections import Counter
 from collections.abc import Iterable, Iterator, Sequence
 from textwrap import wrap
 
 from packetgen.bring.brought import TIDY_HINTS, Brought
 from packetgen.bring.choosing import Merge
+from packetgen.bring.drawing import Drawing, hex_of
+from packetgen.bring.ground import Ground
 from packetgen.bring.together import Together
 from packetgen.load.words import shown
 from packetgen.model import Colour, Stitch
@@ -30,6 +33,21 @@ def report(found: Brought, card_name: str, card_file: str) -> str:
     return "\n".join((*_head(found), "", *_table(found, card_name), "", *remarks))
 
 
+def ground_stitched(ground: Ground, drawing: Drawing, found: Brought) -> str:
+    """That a ground of which nobody has said anything is stitched, in which thread, and how it stays bare."""
+    number = next(n for n, one in enumerate(drawing.colours, 1) if hex_of(one) == ground.hex)
+    entries = Counter(found.cells[drawing.cells == number].tolist())
+    entry = found.entries[entries.most_common(1)[0][0] - 1]
+    return "\n".join(
+        _with_options(
+            f"The ground is stitched, in {entry.colour.number} {entry.colour.name}: {ground.in_words()}; "
+            f'if it is bare cloth, add --bare "{ground.hex}".',
+            "",
+            "  ",
+        )
+    )
+
+
 def threads_known(card_name: str, card: Sequence[Colour], card_file: str) -> str:
     """The card's numbers with their names, as many as a few lines hold."""
     names = [f"{one.number} {one.name}" for one in card]
@@ -50,11 +68,16 @@ def _head(found: Brought) -> Iterator[str]:
     size = f"{len(found.rows[0])} × {len(found.rows)} stitches"
     yield f"{size}, {found.stitches:,} of them worked, in {counted(len(found.entries), 'colour')}"
     for said in found.told:
-        whole = _OPTION.sub(f"\\1{_JOINT}", f"{said}.")
-        for line in wrap(
-            whole, _WIDE, initial_indent="  ", subsequent_indent="    ", break_on_hyphens=False
-        ):
-            yield line.replace(_JOINT, " ")
+        yield from _with_options(f"{said}.", "  ", "    ")
+
+
+def _with_options(text: str, first: str, then: str) -> Iterator[str]:
+    """Lines of 80 columns, indented so; an option and its value stand on one line."""
+    whole = _OPTION.sub(f"\\1{_JOINT}", text)
+    for line in wrap(
+        whole, _WIDE, initial_indent=first, subsequent_indent=then, break_on_hyphens=False
+    ):
+        yield line.replace(_JOINT, " ")
 
 
 def _table(found: Brought, card_name: str) -> Iterator[str]:
@@ -92,9 +115,10 @@ def _remarks(found: Brought) -> Iterator[str]:
             f"And {counted(len(found.together) - _MOST_NAMED, 'more thread')} like that."
         )
     if found.soft_squares:
+        one = found.soft_squares == 1
         yield from _said(
-            "Shades along soft edges are counted with the colour beside them: "
-            f"{found.soft_squares:,} {'square' if found.soft_squares == 1 else 'squares'}."
+            f"{found.soft_squares:,} {'square lies in a shade' if one else 'squares lie in shades'} of soft edges, "
+            f"at most {found.soft_most:.1f} from the colour drawn there, and count{'s' * one} with it."
         )
     yield from _merged("To keep to the number of colours", found.merges)
     yield from _merged("Stitches that stood alone took a neighbour's colour", found.tidied)

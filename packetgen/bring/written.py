@@ -14,7 +14,7 @@ from packetgen.bring.headings import headings
 from packetgen.bring.key_text import KnownLine
 from packetgen.diagnostics import MOST_ALIKE, Place, Problems, nearest_of
 from packetgen.load.chart import LARGEST
-from packetgen.load.words import LOST, counted, said
+from packetgen.load.words import LOST, counted, offer, said
 from packetgen.model import BARE, Colour, Stitch
 from packetgen.reckon.colour import channels
 
@@ -192,6 +192,8 @@ def _drawing(
                 problems.add(first[code], "chart-space", spot=spot)
                 continue
             unknown[code] = times[code]
+            if code in codes.own:
+                continue  # what is said of it cannot be: told where it is said
             near = codes.nearest(code)
             problems.add(
                 first[code],
@@ -207,6 +209,12 @@ def _drawing(
         colours.append(channels(found[0]))
         numbers[code] = len(colours)
         wishes[len(colours)] = replace(found[1], code=code)
+    for code in codes.own:
+        if code not in times:
+            known = tuple(one for one in times if not _HEX.fullmatch(one))
+            problems.add(
+                Place(path), "bring-code-unused", what=said(code), nearest=offer(code, known)
+            )
     if spoilt or unknown:
         return None if spoilt else Unexplained(unknown)
     cells = np.array([[numbers[code] for code in row] for row in rows], np.int32)

@@ -6,6 +6,7 @@ from typing import TYPE_CHECKING, NoReturn
 
 import click
 
+from packetgen.cli.bring_codes import said_codes, without_thread
 from packetgen.cli.bring_questions import answered
 from packetgen.cli.bring_writing import carry_out, planned_at, refuse_what_is_there
 from packetgen.cli.common import (
@@ -156,7 +157,7 @@ def bring_command(
     from packetgen.bring.brought import bring
     from packetgen.bring.choosing import TooFewAsked
     from packetgen.bring.reading import Reading
-    from packetgen.bring.told import report
+    from packetgen.bring.told import ground_stitched, report
 
     if pattern_name is not None and into is not None:
         raise click.UsageError("--pattern and --into: give one of the two")
@@ -172,12 +173,15 @@ def bring_command(
         headings is not None and file.suffix.lower() != ".csv" and readable
     ):
         raise click.UsageError("--cell is for pictures, and --headings for tables (.csv)")
+    if codes and not written and readable:
+        raise click.UsageError("--code is for tables and grids: a picture has colours and no codes")
     pattern, card = _where(content_folder, pattern_name, threads, drop_lines)
-    how = Reading(cell, bare or None, trim, headings, tuple(_code(given) for given in codes))
+    explained, misspelt = said_codes(codes)
+    how = Reading(cell, bare or None, trim, headings, explained)
     if look is None and not (replace and pattern):
         refuse_what_is_there(content_folder, pattern, into)
     card_file = f"{content_folder.as_posix()}/threads/{card.id}.yaml"
-    source = _read(file, card, card_file, pattern, wide, how)
+    source = _read(file, card, card_file, pattern, wide, how, misspelt)
     most = _PHOTO_COLOURS if source.drawing.photograph and colours is None else colours
     try:
         found = bring(
@@ -193,6 +197,8 @@ def bring_command(
             f"--colours {colours or most}: too few, since file and key name {error.named} themselves; "
             f"give {error.named} or more"
         ) from error
+    if source.ground is not None:
+        say(ground_stitched(source.ground, source.drawing, found))
     say(report(found, card.name, card_file))
     planned = planned_at(content_folder, pattern, into, card, found, replace)
     if look is not None:  # after all is decided: no picture of what is refused
@@ -248,13 +254,13 @@ def _read(
     pattern: "PatternFolder | None",
     wide: int | None,
     how: "Reading",
+    misspelt: tuple[str, ...],
 ) -> "Source":
     from packetgen.bring.reading import Source, read_design
     from packetgen.bring.told import codes_to_say, threads_known
     from packetgen.bring.written import Codes, Unexplained
     from packetgen.diagnostics import Problems
     from packetgen.load.files import ContentFolder
-    from packetgen.load.references import offered_of
 
     colours = tuple(card.colours.values())
     known = pattern.known if pattern else ()
@@ -264,12 +270,7 @@ def _read(
         return Codes(colours, dict(how.codes), known, card.name)
 
     codes = codes_of(how)
-    for code, meant in how.codes:
-        if codes.meaning(meant) is None:
-            raise click.UsageError(
-                f"--code {code}={meant}: {card.name} has no {meant!r}; "
-                + offered_of(meant, card.colours, card_file)
-            )
+    refused = (*misspelt, *without_thread(how.codes, codes, card_file))
 
     def read(how: "Reading") -> "tuple[Source | Unexplained | None, Problems]":
         problems = Problems()
@@ -279,7 +280,7 @@ def _read(
         ), problems
 
     source, problems = read(how)
-    while (then := answered(how, source, problems, codes, threads)) != how:
+    while not refused and (then := answered(how, source, problems, codes, threads)) != how:
         how = then
         source, problems = read(how)
     say_problems(problems, file.parent)
@@ -287,18 +288,11 @@ def _read(
         say(threads, err=True)
         if line := codes_to_say(source.stitches):
             say(line, err=True)
+    if refused:
+        raise click.UsageError("\n".join(refused))
     if not isinstance(source, Source):
         nothing_written(len(problems.errors))
     return source
-
-
-def _code(given: str) -> tuple[str, str]:
-    code, sign, meant = given.rpartition("=")
-    if not sign or not code or not meant:
-        raise click.UsageError(
-            f"--code {given}: write the code, '=' and its thread, for example x=K4"
-        )
-    return code, meant
 
 
 def _write_look(look: Path, source: "Source", found: "Brought") -> None:

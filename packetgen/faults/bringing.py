@@ -52,4 +52,7 @@ BRINGING: dict[str, Fault] = {
         "{what}, which stands for {number}, is no colour like '#6b503a' and no number or name of {card}",
         "say with --code which thread it is{nearest}",
     ),
+    "bring-code-unused": Fault(
+        "no stitch has the code {what}, of which --code says what it is", "{nearest}", Level.ADVICE
+    ),
 }

@@ -53,4 +53,8 @@ WHY_BRINGING: dict[str, Why] = {
         "Say which thread it is: below the faults stand the threads of the card, and what to add to the command. "
         "On a terminal you are asked instead.",
     ),
+    "bring-code-unused": Why(
+        "You say with --code what a code is, and no stitch of the file has that code: mostly a slip of the pen.",
+        "Look how the code is written in the file, capitals and all; or leave out that --code.",
+    ),
 }

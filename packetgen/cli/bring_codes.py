@@ -1,0 +1,38 @@
+"""What authors say with --code, and all that cannot be understood of it."""
+
+from collections.abc import Iterator, Sequence
+from typing import TYPE_CHECKING
+
+from packetgen.load.words import shown
+
+if TYPE_CHECKING:
+    from packetgen.bring.written import Codes
+
+
+def said_codes(given: Sequence[str]) -> tuple[tuple[tuple[str, str], ...], tuple[str, ...]]:
+    """Each code with what it is, and what is wrong with those that say no such thing."""
+    parted = [one.rpartition("=") for one in given]
+    whole = [bool(code and sign and meant) for code, sign, meant in parted]
+    return (
+        tuple((code, meant) for (code, _, meant), right in zip(parted, whole) if right),
+        tuple(
+            f"--code {shown(one)}: write the code, '=' and its thread, for example x=K4"
+            for one, right in zip(given, whole)
+            if not right
+        ),
+    )
+
+
+def without_thread(
+    said: Sequence[tuple[str, str]], codes: "Codes", card_file: str
+) -> Iterator[str]:
+    """What is wrong with codes whose thread the card has not."""
+    from packetgen.load.references import offered_of
+
+    known = {colour.number: colour for colour in codes.card}
+    for code, meant in said:
+        if codes.meaning(meant) is None:
+            yield (
+                f"--code {shown(code)}={shown(meant)}: {codes.card_name} has no {shown(meant)!r}; "
+                + offered_of(meant, known, card_file)
+            )
