@@ -1033,12 +1033,22 @@ def test_on_a_terminal_each_code_is_asked_for_once(desk, monkeypatch):
     words = ["bring", "grid.csv", "--threads", "moss", "--into", "new"]
     result = CliRunner().invoke(main, words, input="K4\nbrik\nbrick\n\n#6b503b\n")
     assert result.exit_code == 0, result.output
-    for asked in ("y1 (2 stitches) is: ", "ferm (1 stitch) is [07]: ", "z (1 stitch) is: "):
+    for asked in ("y1 (2 stitches) is: ", "ferm (1 stitch) is [07 fern]: ", "z (1 stitch) is: "):
         assert result.output.count(asked) == 1
     assert result.output.count("o1 (1 stitch) is: ") == 2
     assert "Moss Stranded has no 'brik'; did you mean E2 brick?" in result.output
     assert result.output.count("Moss Stranded has: E2 brick, K4 peat, 07 fern.") == 1
     assert rows(desk / "new/chart.txt") == ["pbfp", "pb.."]
+
+
+def test_a_thread_that_a_code_has_already_is_offered_for_no_other(desk, monkeypatch):
+    monkeypatch.setattr("packetgen.cli.bring_questions._on_terminal", lambda: True)
+    (desk / "grid.csv").write_text("ferm,fen\n")
+    words = ["bring", "grid.csv", "--threads", "moss", "--into", "new"]
+    result = CliRunner().invoke(main, words, input="y\nK4\n")
+    assert "ferm (1 stitch) is [07 fern]: " in result.output
+    assert "fen (1 stitch) is: " in result.output
+    assert rows(desk / "new/chart.txt") == ["fp"]
 
 
 @pytest.mark.parametrize("answer", ["y", "YES"])

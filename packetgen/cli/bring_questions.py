@@ -65,17 +65,20 @@ def _explained(
         "Which thread is each code? Give a number or name of the card, or a colour: #6b503a."
     )
     click.echo(threads)
+    taken: set[str] = set()  # numbers; another code hardly means a thread that is given already
     for code, stitches in unexplained.stitches.items():
         near = codes.nearest(code)
+        near = None if near and near.number in taken else near
         asked = f"{shown(code)} ({stitches:,} {'stitch' if stitches == 1 else 'stitches'}) is"
-        yield (
-            code,
-            click.prompt(
-                asked,
-                default=near.number if near else None,
-                value_proc=lambda said, near=near: thread(_offer_taken(said.strip(), near)),
-            ),
+        said = click.prompt(
+            f"{asked} [{near.number} {near.name}]" if near else asked,
+            default=near.number if near else None,
+            show_default=False,
+            value_proc=lambda said, near=near: thread(_offer_taken(said.strip(), near)),
         )
+        if meant := codes.nearest(said):
+            taken.add(meant.number)
+        yield code, said
 
 
 def _offer_taken(said: str, near: "Colour | None") -> str:
