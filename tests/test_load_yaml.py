@@ -188,6 +188,65 @@ def test_a_line_without_a_colon_is_told_though_a_remark_on_it_has_one():
     assert said == "a.yaml:1:1: 'about quiet' has no colon; write about: quiet"
 
 
+_FIELDS = ("about", "ease", "licence", "name", "stitching")
+
+
+@pytest.mark.parametrize(
+    ("text", "told_at", "spaces"),
+    [
+        ("licence: |\n  You may.\n{}Please do not sell it.\nname: x\n", "3:1", "it in by 2 spaces"),
+        ("licence: |\n  You may.\n\n{}Please do not sell it.\n", "4:1", "it in by 2 spaces"),
+        ("licence: >-\n    You may.\n{}We open at 9:30.\n", "3:1", "it in by 4 spaces"),
+        ("licence: |\n{}You may stitch it.\nname: x\n", "2:1", "it in by 2 spaces"),
+        ("licence: |\n    You may.\n  {}Or not.\n", "3:3", "it in by 2 more spaces"),
+        ("licence: You may stitch it.\n{}Names stay on it.\n", "2:1", "it in by 2 spaces"),
+        ("licence:\n  You may.\n{}Thanks!\nname: x\n", "3:1", "it in by 2 spaces"),
+        ("licence: |\n  name: stays on\n{}Thanks!\nname: x\n", "3:1", "it in by 2 spaces"),
+        ("licence: |\n  You may.\n{}Do sew.\n{}Do rest.\nname: x\n", "3:1", "them in by 2 spaces"),
+        ("licence: |\n  You may.\n{}One thing: do sew.\n{}Rest.\n", "3:1", "them in by 2 spaces"),
+        ("a:\n  - licence: |\n      You may.\n{}Thanks!\n", "4:1", "it in by 6 spaces"),
+        ("a:\n  - licence: |\n      You may.\n    {}Thanks!\n", "4:5", "it in by 2 more spaces"),
+    ],
+)
+def test_a_line_that_has_left_its_text_is_told_how_far_to_set_it_in(text, told_at, spaces):
+    """And the file can be read when it is."""
+    (said,) = told(text.replace("{}", ""), _FIELDS)
+    line = 1 + next(
+        n for n, one in enumerate(text.split("\n")) if one.startswith(("licence", "  - l"))
+    )
+    assert said.startswith(f"a.yaml:{told_at}: this line")
+    assert said.endswith(f" seems to go on with 'licence' of line {line}; set {spaces}")
+    assert len(said) <= 220
+    assert told(text.replace("{}", " " * int(spaces.split()[3])), _FIELDS) == []
+
+
+@pytest.mark.parametrize(
+    ("text", "right"),
+    [
+        ("licence: |\n  You may.\nabuot A fern uncurls.\n", "write about: A fern uncurls."),
+        ("licence: |\n  You may.\nname Fern\nabout: x\n", "write name: Fern"),
+        (
+            "name: Moss Stranded\nas sold everywhere\n",
+            "write a name, a colon, a space and the value",
+        ),
+        (
+            "licence: 'You may sew it.'\nPlease rest.\n",
+            "write a name, a colon, a space and the value",
+        ),
+        (
+            "license: You may sew it.\nPlease rest.\n",
+            "write a name, a colon, a space and the value",
+        ),
+        ("name: x\nPlease do not sell it.\n", "write a name, a colon, a space and the value"),
+        ("name: x\nnames Fern\n", "write name: Fern"),
+    ],
+)
+def test_a_line_without_its_colon_is_told_with_the_name_that_it_surely_means(text, right):
+    """'Please' holds the name 'ease', and does not mean it."""
+    (said,) = told(text, _FIELDS)
+    assert said.endswith(f" has no colon; {right}")
+
+
 @pytest.mark.parametrize("file", sorted(CONTENT.rglob("*.yaml")), ids=lambda file: file.name)
 def test_a_file_in_good_order_is_read_by_the_quick_reader(file):
     assert yaml_events._quickly(file.read_text("utf-8"), MOST_VALUES)

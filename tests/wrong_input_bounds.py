@@ -50,13 +50,17 @@ CASES = (
         f"{FERN}/story.md:1:1: 'story.md' and 'Story.md' are one and the same name on many machines; give one of the two another name",
     ),
     Case(
-        "more than five hundred cells of more than one mark",
-        {CHART: None, TABLE: "r,r,b,b\nr,k,,\n" + "rr,rr,rr,rr\n" * 126},
+        "more than five hundred codes of more than one letter",
+        {
+            CHART: None,
+            TABLE: "r,r,b,b\nr,k,,\n"
+            + "".join(f"a{row},b{row},c{row},d{row}\n" for row in range(3, 129)),
+        },
         f"{TABLE}:1:1: advice: this file has more than 500 faults of one kind, and the others are not shown; mend one and see: they may all have one cause",
         *(
-            f"{TABLE}:{row}:{column}: the cell 'rr' at column {column}, row {row} is more than one mark; write one mark in a cell"
+            f"{TABLE}:{row}:{column}: the cell '{code}{row}' at column {column}, row {row} is more than one mark; write one mark in a cell"
             for row in range(3, 128)
-            for column in range(1, 5)
+            for column, code in enumerate("abcd", 1)
         ),
     ),
 )

@@ -131,6 +131,17 @@ CASES = (
         "series/garden-year/fern/chart.csv:2:2: the cell 'kk' at column 2, row 2 is more than one mark; write one mark in a cell",
     ),
     Case(
+        "a table with codes of its own, with headings",
+        {
+            CHART: None,
+            f"{FERN}/chart.csv": "1,2,3,4\nBRN,BRN, MOSS ,k\nBRN,GOLD,,MOSS\n",
+        },
+        f"{FERN}/chart.csv:1:1: the first row (1, 2, 3, …) is headings, and each cell of a chart is a stitch; delete the first row",
+        f"{FERN}/chart.csv:2:1: 'BRN' stands in 3 cells, first at column 1, row 2; write one mark in a cell, or bring the table in: packetgen bring FILE --pattern NAME --replace",
+        f"{FERN}/chart.csv:2:3: 'MOSS' stands in 2 cells, first at column 3, row 2; write one mark in a cell, or bring the table in: packetgen bring FILE --pattern NAME --replace",
+        f"{FERN}/chart.csv:3:2: the cell 'GOLD' at column 2, row 3 is more than one mark; write one mark in a cell",
+    ),
+    Case(
         "a table with a mark that the key lacks",
         {CHART: None, f"{FERN}/chart.csv": "r,r,b,b\nr,k,x,\n"},
         "series/garden-year/fern/chart.csv:2:3: the mark 'x' at column 3, row 2 is not in the key; known here: b, k, r",

@@ -316,6 +316,16 @@ CASES = (
         "threads/moss.yaml:7:1: 'as sold everywhere' has no colon; write a name, a colon, a space and the value",
     ),
     Case(
+        "a line that has left its text",
+        {
+            PATTERN: (
+                "about: A fern uncurls.",
+                "about: |\n  A fern uncurls.\nPlease do not pass it on.\nNor sell it.",
+            )
+        },
+        "series/garden-year/fern/pattern.yaml:5:1: this line (and 1 more line) seems to go on with 'about' of line 3; set them in by 2 spaces",
+    ),
+    Case(
         "a name misspelt and without its colon",
         {PATTERN: ("about: A fern uncurls.", "abuot A fern uncurls.   # soon")},
         "series/garden-year/fern/pattern.yaml:3:1: 'abuot A fern uncurls.' has no colon; write about: A fern uncurls.",

@@ -106,6 +106,9 @@ FILES: dict[str, Fault] = {
         "put the whole value between quotes, or start a new line",
     ),
     "colon-missing": _broken("{what}", "{hint}"),
+    "line-goes-on": _broken(
+        "this line{more} seems to go on with {name} of line {line}", "set {what} in by {spaces}"
+    ),
     "space-left-out": _broken(
         "no space stands after the colon of {name}", "put one there: {right}"
     ),

@@ -107,10 +107,7 @@ PATTERNS: dict[str, Fault] = {
     "table-headings": Fault(
         "{where} {are} headings, and each cell of a chart is a stitch", "delete {which}"
     ),
-    "cell-long": Fault(
-        "the cell {cell} at column {column}, row {row} is more than one mark",
-        "write one mark in a cell",
-    ),
+    "cell-long": Fault("{what}", "write one mark in a cell{else_bring}"),
     "picture-unreadable": Fault(
         "this is not a {kind} picture that can be read", "save it again as {kind}"
     ),

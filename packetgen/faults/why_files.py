@@ -140,6 +140,10 @@ WHY_FILES: dict[str, Why] = {
         "A line that should give a name its value has no colon.",
         "Write the name, a colon, a space and the value.",
     ),
+    "line-goes-on": Why(
+        "A line without a name stands right behind a longer text, and is not set in as the lines of it are.",
+        "Set each line of the text in by as many spaces as its first line, below the name.",
+    ),
     "space-left-out": Why(
         "A name and its value are parted by a colon and a space. With a colon alone the two are one word.",
         "Put a space after the colon.",

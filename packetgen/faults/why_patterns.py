@@ -148,8 +148,8 @@ WHY_PATTERNS: dict[str, Why] = {
         "Delete that row or column. A chart begins with its first stitch.",
     ),
     "cell-long": Why(
-        "A cell of the table holds more than one character.",
-        "Write one mark in each cell.",
+        "A cell of the table holds more than one character. A table with codes of its own is no chart yet.",
+        "Write one mark in each cell, or make the table a chart and its key with packetgen bring.",
     ),
     "picture-unreadable": Why(
         "The picture is damaged, cut off, or of another kind than its name says.",

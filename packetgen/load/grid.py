@@ -1,6 +1,7 @@
 """Charts as text and as tables; which file holds a pattern's chart."""
 
 import csv
+from collections import Counter
 from collections.abc import Collection, Sequence
 
 from packetgen.diagnostics import Place, Problems
@@ -89,18 +90,32 @@ def _from_table(text: str, path: str, marks: Collection[str] | None, problems: P
     across, down = headings(table, marks)
     _complain_of_headings(across, down, path, problems)
     top, left = int(bool(across)), int(bool(down))
-    rows = []
-    for number, fields in enumerate(table[top:], top + 1):
-        row = ""
-        for column, field in enumerate(fields[left:], left + 1):
-            mark = field or BARE
-            if len(mark) > 1:
-                place = Place(path, number, column)
-                problems.add(place, "cell-long", cell=said(mark), column=column, row=number)
-                mark = LOST
-            row += mark
-        rows.append(row)
+    cells = [[field or BARE for field in fields[left:]] for fields in table[top:]]
+    _complain_of_codes(cells, path, top + 1, left + 1, problems)
+    rows = ("".join(cell if len(cell) == 1 else LOST for cell in row) for row in cells)
     return Chart(tuple(rows), path, top + 1, left + 1)
+
+
+def _complain_of_codes(
+    cells: Sequence[Sequence[str]], path: str, top: int, left: int, problems: Problems
+) -> None:
+    """Report each text that is more than one mark once, in the first of its cells; the first of all cells
+    is at row `top`, column `left`."""
+    first: dict[str, Place] = {}
+    times: Counter[str] = Counter()
+    for number, row in enumerate(cells, top):
+        for column, cell in enumerate(row, left):
+            if len(cell) > 1:
+                first.setdefault(cell, Place(path, number, column))
+                times[cell] += 1
+    for code, place in first.items():
+        spot = f"column {place.column}, row {place.line}"
+        if times[code] == 1:
+            what, else_bring = f"the cell {said(code)} at {spot} is more than one mark", ""
+        else:
+            what = f"{said(code)} stands in {times[code]} cells, first at {spot}"
+            else_bring = ", or bring the table in: packetgen bring FILE --pattern NAME --replace"
+        problems.add(place, "cell-long", what=what, else_bring=else_bring)
 
 
 def _complain_of_headings(

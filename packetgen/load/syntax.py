@@ -13,6 +13,7 @@ from packetgen.load.left_out import (
     comma_between_values,
     dash_of_entry,
 )
+from packetgen.load.run_on import goes_on
 from packetgen.load.sure import sure
 from packetgen.load.words import said, shown
 
@@ -42,18 +43,34 @@ def explain(
     found = _explained(problem, context, problem_at, context_at, text, names)
     if found.code != "colon-missing" or "hint" in found.facts:
         return found
-    line = text.split("\n")[found.line - 1][found.column - 1 :]
-    hint = _with_colon(line, names) or "write a name, a colon, a space and the value"
+    lines = text.split("\n")
+    behind_text = goes_on(found.line, lines, names)
+    if not behind_text and problem_at and not re.search(r":(\s|$)", lines[problem_at[0] - 1]):
+        behind_text = goes_on(problem_at[0], lines, names)
+    line = lines[found.line - 1][found.column - 1 :]
+    dash, name, value = _parted(line)
+    near = "" if line[:1] in _SPECIAL_SIGNS else _near(name, names, prose=bool(behind_text))
+    if behind_text and not near:
+        return behind_text
+    hint = "write a name, a colon, a space and the value"
+    if near and value:
+        hint = f"write {dash}{near}: {shown(value)}"
     return replace(found, facts={**found.facts, "hint": hint})
 
 
-def _with_colon(line: str, names: tuple[str, ...]) -> str:
-    """'about A quiet canal' → how it is written where 'about' is, or is nearly, a name; else ''."""
-    if line[:1] in _SPECIAL_SIGNS:
-        return ""
-    dash, name, value = sure(re.fullmatch(r"((?:- +)*)(\S*)\s*(.*)", line.split(" #")[0])).groups()
-    near = get_close_matches(name.casefold(), names, n=1, cutoff=0.8)
-    return f"write {dash}{near[0]}: {shown(value)}" if near and value.strip() else ""
+def _parted(line: str) -> tuple[str, str, str]:
+    """'- about A quiet canal' → ('- ', 'about', 'A quiet canal')."""
+    found = sure(re.fullmatch(r"((?:- +)*)(\S*)\s*(.*)", line.split(" #")[0].rstrip()))
+    return found[1], found[2], found[3]
+
+
+def _near(word: str, names: tuple[str, ...], prose: bool) -> str:
+    """The name that `word` is, or nearly is; '' where there is none. Words of `prose` may hold a name."""
+    word = word.casefold()
+    alike = [name for name in names if name[:1] == word[:1]]
+    if prose:
+        alike = [name for name in alike if name == word or name not in word]
+    return next(iter(get_close_matches(word, alike, n=1, cutoff=0.8)), "")
 
 
 def _explained(

@@ -41,8 +41,8 @@ OF_ANY_FILE = (
     "not-utf8", "not-text", "unseen-character", "letter-lost", "indent-not-spaces", "tab",
     "name-repeated", "name-not-a-word", "needs-quotes", "second-document", "too-deep",
     "too-many-values", "quote-open", "bracket-open", "comma-missing", "comma-left-out", "colour-unquoted",
-    "colon-in-value", "colon-missing", "space-left-out", "indentation", "dash-missing", "list-beside-name",
-    "after-value", "backslash", "bar-then-line", "line-unclear", "file-not-names",
+    "colon-in-value", "colon-missing", "line-goes-on", "space-left-out", "indentation", "dash-missing",
+    "list-beside-name", "after-value", "backslash", "bar-then-line", "line-unclear", "file-not-names",
     "name-unknown", "name-alone", "colon-left-out",
 )  # fmt: skip
 
