@@ -60,7 +60,8 @@ def is_whole(build: Path) -> bool:
     """Whether the folder holds just the files that its manifest names, with the contents that it names.
 
     Looks at one folder to the end, also when another one takes its place meanwhile. Raises
-    FileNotFoundError when what it looks at is being thrown away.
+    FileNotFoundError when what it looks at is being thrown away: files, or whole folders of them, are then
+    gone, and another folder has its place.
     """
     folder = os.open(build, os.O_RDONLY | os.O_DIRECTORY)
     try:
@@ -69,9 +70,18 @@ def is_whole(build: Path) -> bool:
             for name in names:
                 with open(os.open(name, os.O_RDONLY, dir_fd=here), "rb") as file:
                     there[os.path.normpath(f"{path}/{name}")] = file.read()
+        if not _as_named(there) and not os.path.samestat(os.fstat(folder), os.stat(build)):
+            raise FileNotFoundError(build)
     finally:
         os.close(folder)
-    del there[SIGNS]
+    return _as_named(there)
+
+
+def _as_named(there: dict[str, bytes]) -> bool:
+    """Whether the files are those that their manifest names, and with those contents."""
+    if not {MANIFEST, SIGNS} <= set(there):
+        return False
+    there = {path: data for path, data in there.items() if path != SIGNS}
     named = json.loads(there.pop(MANIFEST))["outputs"]
     found = {path: hashlib.sha256(data).hexdigest() for path, data in there.items()}
     return bool(found) and found == {path: one["sha256"] for path, one in named.items()}

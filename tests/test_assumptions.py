@@ -83,8 +83,8 @@ def sentence(assumed: Assumptions) -> str:
     """The first paragraph of the page of what to buy, in plain text."""
     of = figures(pattern("mmts"), piece(), assumptions=assumed)
     html = packet(series(of.pattern), of, b"cover", environment()).html
-    (found,) = re.findall(r"What to buy is reckoned generously: ([^<]*)</p>", html)
-    return found
+    (found,) = re.findall(r"What to buy is reckoned generously: (.*?)</p>", html)
+    return re.sub("<[^>]*>", "", found)
 
 
 def test_the_packet_says_how_thread_was_reckoned_in_one_sentence():

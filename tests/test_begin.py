@@ -1033,7 +1033,7 @@ def test_on_a_real_terminal_it_asks(tmp_path):
     if child == 0:  # pragma: no cover
         os.chdir(tmp_path)
         os.execv(sys.executable, [sys.executable, "-m", "packetgen", "begin"])
-    os.write(terminal, b"Along the Path\nWren Alder\n\nBean Poles\n\n20\n20\n")
+    os.write(terminal, b"Along the Path\nWren Alder\n\nBean Poles\n\n20\n20\ny\n")
     said = b""
     while True:
         try:

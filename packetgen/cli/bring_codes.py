@@ -3,14 +3,14 @@
 from collections.abc import Iterator, Sequence
 from typing import TYPE_CHECKING
 
-from packetgen.load.words import shown
-
 if TYPE_CHECKING:
     from packetgen.bring.written import Codes
 
 
 def said_codes(given: Sequence[str]) -> tuple[tuple[tuple[str, str], ...], tuple[str, ...]]:
     """Each code with what it is, and what is wrong with those that say no such thing."""
+    from packetgen.load.words import shown
+
     parted = [one.rpartition("=") for one in given]
     whole = [bool(code and sign and meant) for code, sign, meant in parted]
     return (
@@ -28,6 +28,7 @@ def without_thread(
 ) -> Iterator[str]:
     """What is wrong with codes whose thread the card has not."""
     from packetgen.load.references import offered_of
+    from packetgen.load.words import shown
 
     known = {colour.number: colour for colour in codes.card}
     for code, meant in said:
