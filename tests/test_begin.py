@@ -58,7 +58,7 @@ def run(tmp_path, monkeypatch):
     monkeypatch.chdir(tmp_path)
 
     def call(*words, code=0, command="begin", answers=None):
-        result = CliRunner().invoke(main, [command, *map(str, words)], input=answers)
+        result = CliRunner().invoke(main, [*command.split(), *map(str, words)], input=answers)
         if result.exception and not isinstance(result.exception, SystemExit):
             raise result.exception
         assert result.exit_code == code, result.output
@@ -226,11 +226,43 @@ def test_what_is_answered_stands_in_the_files(asked):
     assert (pattern.title, pattern.grid.width, pattern.grid.height) == ("Bean Poles", 24, 22)
 
 
-def test_what_was_answered_is_shown_and_can_be_taken_back(asked):
-    said = asked("2027-05-01", "", "", "", words=NEW, last=("n",))
-    assert "content/series/along-the-path\n" in said and "Write it [Y/n]: n" in said
-    assert "Nothing was written." in said
+def test_what_was_answered_is_shown_and_can_be_answered_otherwise(asked):
+    once_more = ("n", "", "Rose Floss", "", "24", "y")
+    said = asked("2027-05-01", "Hazel Floss", "22", "20", words=NEW, last=once_more)
+    assert (
+        "  Along the Path, a series by Wren Alder, out on 2027-05-01, with Hazel Floss, "
+        "in content/series/along-the-path\n" in said
+    )
+    assert "  Bean Poles, a pattern of 22 × 20 stitches, in content/" in said
+    assert "Nothing was written.\nOnce more: Enter keeps what you answered" in said
+    assert "And how many high [20]: 24\n" in said
+    (series,) = found_in(Path("content")).series
+    assert series.thread_sets[0].card.name == "Rose Floss"
+    grid = series.patterns[0].grid
+    assert (grid.width, grid.height) == (22, 24)
+
+
+def test_where_all_was_given_no_means_no(asked):
+    words = (*NEW, "--release", "2027-05-01", "--threads", "Floss", "--wide", "20", "--high", "20")
+    said = asked(words=words, last=("n",))
+    assert said.endswith("Write it [Y/n]: n\nNothing was written.\n")
     assert not Path("content").exists()
+
+
+@pytest.mark.parametrize("change", [("turn", "90"), ("border", "2"), ("mirror", "left-right")])
+def test_no_remark_of_a_new_pattern_is_one_to_look_at_after_a_change_of_its_chart(run, change):
+    run(*NEW)
+    how, *words = change
+    said = run("bean-poles", *words, command=f"chart {how}")
+    assert "bean-poles" in said and "pattern.yaml:" not in said, said
+
+
+def test_each_new_pattern_is_for_another_day_and_none_is_told_to_hang_with_another(run):
+    run(*NEW)
+    run("--pattern", "Leeks in the Frost", "--yes")
+    days = [one.occasion for one in found_in(Path("content")).series[0].patterns]
+    assert days[0] != days[1]
+    assert "day-shared" not in [one.code for one in proof(Path("content")).problems]
 
 
 def test_with_yes_nothing_is_asked_on_a_terminal(asked):

@@ -9,7 +9,7 @@ from packetgen.bring.apart import apart, encoded, lab_of, linear, rgb_of, table
 from packetgen.bring.brought import bring
 from packetgen.bring.choosing import TooFewAsked
 from packetgen.bring.drawing import Drawing, Wish
-from packetgen.bring.key_text import KnownLine
+from packetgen.bring.key_text import KnownLine, key_line
 from packetgen.bring.marks import marks_for
 from packetgen.bring.photograph import drawing_of, reduced
 from packetgen.bring.speckles import alone, tidied
@@ -247,3 +247,16 @@ def test_there_are_marks_for_the_longest_key():
     assert not set(marks) & set(".#/\\\"' \t") and all(
         len(one) == 1 and one.isprintable() for one in marks
     )
+
+
+@pytest.mark.parametrize(
+    ("mark", "line"),
+    [
+        ("m", "  m: {floss: M1}   # moss"),
+        ("n", '  "n": {floss: M1}   # moss (n in quotes: alone it can mean no)'),
+        ("Y", '  "Y": {floss: M1}   # moss (Y in quotes: alone it can mean yes)'),
+        ("é", '  "é": {floss: M1}   # moss'),
+    ],
+)
+def test_a_letter_between_quotes_says_why(mark, line):
+    assert key_line(mark, {"floss": "M1"}, Stitch.FULL, "moss") == line

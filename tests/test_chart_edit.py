@@ -11,6 +11,7 @@ from hypothesis import strategies as st
 
 from packetgen.chart_edit.change import bordered, mirrored, shifted, turned
 from packetgen.chart_edit.design import in_order, lost, marks_used, moved
+from packetgen.chart_edit.mentions import mentions
 from packetgen.cli import main
 from packetgen.diagnostics import Problems
 from packetgen.load.content import load_content
@@ -442,3 +443,30 @@ def test_instead_of_the_disk_other_files_are_read(tmp_path):
     there, _ = load_content(folder)
     assert list(problems.errors) == [] and elsewhere == there
     assert isinstance(problems, Problems)
+
+
+# --- texts that speak of places --------------------------------------------------------------------
+
+
+MIRRORED = mirrored(pattern("rb").grid, left_right=True)
+
+
+@pytest.mark.parametrize(
+    ("line", "word"),
+    [
+        ("Begin at the left edge.", "left"),
+        ("On the right: three knots.", "right"),
+        ("The top three rows are worked last.", "top"),
+        ("The cloth is left bare there, and one knot is left out.", None),
+        ("Stitch what you like.", None),
+    ],
+)
+def test_a_line_that_speaks_of_a_side_is_one_to_look_at_after_mirroring(line, word):
+    told = list(mentions("stitching.md", line, MIRRORED))
+    assert [found for _, found in told] == ([word] if word else [])
+
+
+def test_the_field_of_a_close_up_is_no_word_about_rows():
+    assert not list(mentions("pattern.yaml", "#    rows: |", MIRRORED))
+    ((place, word),) = mentions("pattern.yaml", "#  the rows above", MIRRORED)
+    assert (place.line, place.column, word) == (1, 8, "rows")

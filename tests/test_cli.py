@@ -66,6 +66,7 @@ def test_the_first_page_of_help_names_the_commands(run):
             ["bring", "--threds", "larkmoss"],
             "No such option '--threds'. Did you mean '--threads'?\n",
         ),
+        (["begin", "--title", "Fern"], "did you mean --series TITLE or --pattern TITLE?\n"),
         (["bring", "--cel", "4"], "No such option '--cel'. Did you mean '--cell'?\n"),
         (["proof", "--edition", "largeprint"], "written; did you mean 'large-print'?\n"),
         (["build", "--edition", "moss"], "is not one of colour, black-and-white, large-print, "),

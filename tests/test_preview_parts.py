@@ -118,7 +118,7 @@ def test_words_of_an_author_are_words_and_not_markup():
 def test_advice_is_quiet_and_faults_are_not():
     assert strip(Sight()) == ""
     advice = strip(Sight(advice=("one", "two")))
-    assert "<details><summary>2 pieces of advice</summary>" in advice and "alert" not in advice
+    assert "<details><summary>2 pieces of advice: no fault" in advice and "alert" not in advice
     assert 'role="alert"' in strip(Sight(errors=("one",)))
     assert "The page below" not in strip(Sight(errors=("one",)))
     assert "Drawing pictures: 3 of 8 are done." in strip(Sight(drawn=3, to_draw=8))

@@ -73,11 +73,15 @@ def marks_elsewhere(pattern: GroupNode) -> frozenset[str]:
 
 
 def key_line(mark: str, numbers: Mapping[str, str], stitch: Stitch, name: str) -> str:
-    """One line of a key: the number of its thread in each set, and its name as a remark."""
+    """One line of a key: the number of its thread in each set, and its name as a remark; with it why a
+    letter stands between quotes."""
     parts = [f"{quoted(name)}: {quoted(number)}" for name, number in numbers.items()]
     if stitch is not Stitch.FULL:
         parts.append(f"stitch: {stitch.value}")
-    return f"  {quoted(mark)}: {{{', '.join(parts)}}}   # {' '.join(name.split())}"
+    remark = " ".join(name.split())
+    if mark.lower() in _SPECIAL:
+        remark += f" ({mark} in quotes: alone it can mean {'yes' if mark in 'yY' else 'no'})"
+    return f"  {quoted(mark)}: {{{', '.join(parts)}}}   # {remark}"
 
 
 def with_key(text: str, pattern: GroupNode, kept: Collection[str], new: Sequence[str]) -> str:

@@ -7,9 +7,11 @@ from packetgen.chart_edit.change import Change
 from packetgen.diagnostics import Place
 
 _PLACES = r"columns?|rows?|corners?"
-_SIDES = r"left|right|top|bottom|upper|lower"
-_COUNTED = re.compile(rf"\b(?:{_PLACES})\b", re.IGNORECASE)
-_ANY = re.compile(rf"\b(?:{_PLACES}|{_SIDES})\b", re.IGNORECASE)
+# What is left out or left bare lies on no side.
+_SIDES = r"left(?! (?:as|bare|open|out|over)\b)|right|top|bottom|upper|lower"
+_FIELD = r"(?!: [|>])"  # nor is the name of a field with a text below it such a word
+_COUNTED = re.compile(rf"\b(?:{_PLACES})\b{_FIELD}", re.IGNORECASE)
+_ANY = re.compile(rf"\b(?:{_PLACES}|{_SIDES})\b{_FIELD}", re.IGNORECASE)
 # What of a line is prose: all of it in Markdown; elsewhere a remark, and the fields that describe.
 _PROSE = re.compile(r"#.*|^\s*(?:about|photo_alt):.*")
 

@@ -20,7 +20,7 @@ from packetgen.cli.begin_questions import (
     folder_for,
     one_of,
 )
-from packetgen.cli.begin_writing import closing_words, write_down
+from packetgen.cli.begin_writing import OnceMore, closing_words, write_down
 from packetgen.cli.common import (
     FileThere,
     content_option,
@@ -143,10 +143,11 @@ def begin_command(
         say_problems(found.problems.errors, content_folder)
         nothing_written(len(found.problems.errors))
     try:
-        if found.series:
-            _begin_pattern(given, found)
-        else:
-            _begin_series(given)
+        while True:
+            try:
+                return _begin_pattern(given, found) if found.series else _begin_series(given)
+            except OnceMore:
+                say("Once more: Enter keeps what you answered, and Ctrl-C ends it.")
     except TemplateFault as fault:
         say(str(fault), err=True)
         nothing_written(1)
@@ -184,7 +185,13 @@ def _begin_series(given: Given) -> None:
     pattern = _pattern(given, pattern_folder, pattern_title, (USUAL, USUAL), issued=release)
     files = series_files(new, pattern)
     given_files = {f"series/{folder}/{face_name}": face} if face else {}
-    write_down(given, new.folder, files, (f"series/{folder}", pieces_folder()), given_files)
+    out = f"out on {release.strip()}"
+    folders = {
+        f"series/{folder}": f"{title}, a series by {designer}, {out}, with {threads}",
+        f"series/{folder}/{pattern_folder}": _said(pattern),
+        pieces_folder(): "a finishing piece that holds it",
+    }
+    write_down(given, new.folder, files, folders, given_files)
     places = f"series/{folder}/series.yaml", f"series/{folder}/{pattern_folder}/pattern.yaml"
     closing_words(given, "today, " + release, places)
 
@@ -226,7 +233,8 @@ def _begin_pattern(given: Given, found: "Found") -> None:
     files = pattern_files(path, pattern, around_in(series, designer, found.beads))
     order = f"{path}/series.yaml"
     changed = entered((given.content / order).read_bytes(), order, series.patterns[-1].id, folder)
-    write_down(given, series.id, files, (f"{path}/{folder}",), changed={order: changed})
+    said = f"{_said(pattern)}, by {designer.name}" + (f", out on {release}" if release else "")
+    write_down(given, series.id, files, {f"{path}/{folder}": said}, changed={order: changed})
     closing_words(given, release and "on " + release, (f"{path}/{folder}/pattern.yaml",))
 
 
@@ -260,6 +268,10 @@ def _pattern(
     )
     high = given.or_asked(given.high, "And how many high", STITCHES, usual[1])
     return NewPattern(folder, title, wide, high, issued.strip()[:10], release)
+
+
+def _said(pattern: "NewPattern") -> str:
+    return f"{pattern.title}, a pattern of {pattern.wide} × {pattern.high} stitches"
 
 
 def _series(given: Given, there: tuple["Series", ...]) -> "Series":

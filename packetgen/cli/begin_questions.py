@@ -1,8 +1,8 @@
 """What `packetgen begin` asks an author: by options, or on a terminal one question after the other."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from pathlib import Path
-from typing import TYPE_CHECKING, TypeVar
+from typing import TYPE_CHECKING, Any, TypeVar
 
 import click
 
@@ -102,6 +102,18 @@ class Given:
     face: Path | None
     asks: bool  # whether there is somebody to ask
     yes: bool
+    answered: dict[str, Any] = field(default_factory=dict)  # by question, to be offered again
+
+    def asked(self, question: str, kind: "click.ParamType[Value]", default: Value | None) -> Value:
+        """What is answered; Enter stands for what was answered before, or else for the default."""
+        before: Value | None = self.answered.get(question)
+        answer: Value = click.prompt(
+            question,
+            default=default if before is None else before,
+            value_proc=lambda text: kind(text),
+        )
+        self.answered[question] = answer
+        return answer
 
     def or_asked(
         self, given: Value | None, question: str, kind: "click.ParamType[Value]", default: Value
@@ -109,10 +121,7 @@ class Given:
         """An option, or else what is answered, or else the default."""
         if given is not None:
             return given
-        if not self.asks:
-            return default
-        answer: Value = click.prompt(question, default=default, value_proc=lambda text: kind(text))
-        return answer
+        return self.asked(question, kind, default) if self.asks else default
 
     def words(
         self, given: str | None, question: str, kind: Words, default: str, faces: "Faces"
@@ -151,12 +160,8 @@ def folder_for(given: Given, title: str, name: str | None, option: str) -> str:
             f"no name for a folder can be made from {title!r}; give one in small Latin letters, digits "
             f"and hyphens with {option}"
         )
-    kind = FolderName()
-    asked: str = click.prompt(
-        "A name for its folder, in small Latin letters, digits and hyphens",
-        value_proc=lambda text: kind(text),
-    )
-    return asked
+    question = f"A name for the folder of {title}, in small Latin letters, digits and hyphens"
+    return given.asked(question, FolderName(), None)
 
 
 def one_of(
@@ -175,5 +180,4 @@ def one_of(
         return first
     if not given.asks:
         raise click.UsageError(f"say which {what} with --{option}: {', '.join(known)}")
-    asked: str = click.prompt(f"Which {what}", default=first, type=OneOf(tuple(known)))
-    return asked
+    return given.asked(f"Which {what} ({', '.join(known)})", OneOf(tuple(known)), first)

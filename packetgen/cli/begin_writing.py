@@ -1,5 +1,6 @@
 """What `packetgen begin` writes, and what an author is told when it stands there."""
 
+from collections.abc import Mapping
 from pathlib import Path
 from typing import TYPE_CHECKING, NoReturn
 
@@ -15,22 +16,27 @@ if TYPE_CHECKING:
     from packetgen.starting.files import Files
 
 
+class OnceMore(Exception):
+    """The author wants to answer otherwise."""
+
+
 def write_down(
     given: Given,
     series_id: str,
     files: "Files",
-    folders: tuple[str, ...],
+    folders: Mapping[str, str],
     besides: dict[str, bytes] | None = None,
     changed: dict[str, bytes] | None = None,
 ) -> None:
-    """Write everything and say so, or say why not."""
+    """Write everything and say so, or say why not. `folders` are new, each with what it holds. Raises
+    OnceMore."""
     from packetgen.pipeline.beginnings import begin
     from packetgen.write.together import ChangeWaits
 
     _confirm(given, folders)
     new = {path: text.encode() for path, text in files.items()} | (besides or {})
     try:
-        begun = begin(given.content, series_id, folders, new, changed or {})
+        begun = begin(given.content, series_id, tuple(folders), new, changed or {})
     except ChangeWaits:
         raise
     except OSError as error:
@@ -52,15 +58,18 @@ def write_down(
         say(f"{counted(begun.faults, 'thing')} to mend, as before: packetgen proof names each.")
 
 
-def _confirm(given: Given, folders: tuple[str, ...]) -> None:
-    """Ask somebody who has answered questions whether it shall be written; ends the command where not."""
+def _confirm(given: Given, folders: Mapping[str, str]) -> None:
+    """Ask somebody who has answered questions whether it shall be written. Raises OnceMore where not, if
+    there was a question; else the command ends."""
     if not given.asks:
         return
     click.echo("This makes:")
-    for folder in folders:
-        click.echo(f"  {(given.content / folder).as_posix()}")
+    for folder, what in folders.items():
+        click.echo(f"  {what}, in {(given.content / folder).as_posix()}")
     if not click.confirm("Write it", default=True):
         click.echo("Nothing was written.")
+        if given.answered:
+            raise OnceMore
         raise SystemExit(0)
 
 

@@ -119,6 +119,10 @@ class Between(OfAny):
         self._right = f"{least} or more" if most is None else f"from {least} to {most}"
         self._right += what and f" {what}"
 
+    def get_metavar(self, param: object, ctx: object = None) -> str:
+        """'5-400' in the list of options; a number without an upper end is just a number."""
+        return self.name if self._most is None else f"{self._least}-{self._most}"
+
     def convert(
         self, value: object, param: click.Parameter | None, ctx: click.Context | None
     ) -> Any:

@@ -40,7 +40,8 @@ def strip(sight: Sight) -> str:
     if sight.advice:
         pieces = counted(len(sight.advice), "piece")
         parts.append(
-            f"<details><summary>{pieces} of advice</summary>{_lines(sight.advice)}</details>"
+            f"<details><summary>{pieces} of advice: no fault, all is shown and built</summary>"
+            f"{_lines(sight.advice)}</details>"
         )
     if sight.to_draw:
         parts.append(

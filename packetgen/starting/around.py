@@ -2,10 +2,14 @@
 
 from dataclasses import dataclass
 
+from packetgen.load.spoken_days import MONTHS
 from packetgen.model import Colour, Designer, Series
 from packetgen.reckon.fit import holds
 from packetgen.reckon.sizes import cell_mm
 from packetgen.starting import LEAST, MOST
+
+# Of the first pattern: May. The next one has the next month, so that no two hang on one day.
+_FIRST_MONTH = 4
 
 
 @dataclass(frozen=True)
@@ -23,6 +27,7 @@ class Around:
     )
     other_set: str = ""  # another thread set that the series has
     beads: tuple[str, str] | None = None  # a bead card, and a number of it
+    month: str = MONTHS[_FIRST_MONTH]  # of the day that the example of an occasion is on
 
 
 def around_in(series: Series, designer: Designer, beads: tuple[str, str] | None) -> Around:
@@ -48,6 +53,7 @@ def around_in(series: Series, designer: Designer, beads: tuple[str, str] | None)
         finer=finer[0] if finer else None,
         other_set=others[0].id if others else "",
         beads=beads,
+        month=MONTHS[(_FIRST_MONTH + len(series.patterns)) % len(MONTHS)],
     )
 
 
