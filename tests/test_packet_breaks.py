@@ -12,6 +12,7 @@ from packetgen.chart.editions import COLOUR
 from packetgen.model import Counter, DateRule, Occasion, Pattern
 from packetgen.pipeline.packets import papers
 from packetgen.reckon.figures import figures
+from packetgen.render.key import KeyRow, KindOfWork, fits_a_page
 from packetgen.render.packet import packet
 from packetgen.render.pdf import PAPERS_MM, documents
 from packetgen.render.templates import environment
@@ -93,6 +94,8 @@ def test_the_usual_counts_part_between_their_kinds_of_cloth(html, above_mm):
 
 FRAME = ["m" * 50] + ["m" + "t" * 20 + "." * 28 + "m"] * 62 + ["m" * 50]
 EASTER = Occasion("Easter", DateRule("Easter", easter=0))
+KIND = KindOfWork("full", "cross stitch", 9, (2,))
+KEY_ROW = KeyRow("m", "+", "#556b2f", "#e0e8d0", (), (KIND,))
 SCARCE = pattern("mt")
 CREDITED = pattern(
     *FRAME,
@@ -112,6 +115,34 @@ def test_no_page_is_nearly_empty_however_long_the_story_is(of, story_lines):
     filled = running_pages(told)
     assert len(filled) > 4
     assert min(filled.values()) > 1 / 3, filled
+
+
+@pytest.mark.parametrize("lines", [10, 40, 47, 60, 80])
+@pytest.mark.parametrize("above_mm", [0, 90, 180])
+def test_a_key_of_a_page_is_not_parted_and_a_longer_one_fills_a_third_of_its_last(
+    html, lines, above_mm
+):
+    """Of two ways of working each colour, which take two lines of a row: 22 rows are a page."""
+    work = "cross stitch<br>backstitch"
+    row = f"<tr><td>+</td><td>moss</td><td>{work}</td><td>2<br>1</td><td>9<br>9</td></tr>"
+    number = lines // 2
+    rows = [replace(KEY_ROW, kinds=(KIND, KIND))] * number
+    head = "<thead><tr><td>Symbol</td><th>A</th><th>Stitch</th><th>Strands</th><th>Count</th></tr>"
+    table = f'<table class="key">{head}</thead><tbody>{row * number}</tbody></table>'
+    whole = fits_a_page(rows)
+    assert whole == (number <= 22)
+    kept = f'</section><section class="flow{" keep" if whole else ""}"><h2>Key</h2>{table}'
+    on_pages = [text.count("moss") for text in pages_with(html, kept, above_mm)]
+    on_pages = [count for count in on_pages if count]
+    assert sum(on_pages) == number
+    assert (len(on_pages) == 1) if whole else (on_pages[-1] >= 12)
+
+
+def test_the_last_line_of_a_cloth_over_a_narrow_column_is_not_its_number_alone():
+    kept_whole = environment().filters["whole_end"]
+    assert kept_whole("Brindle Linen 32") == "Brindle Linen\u00a032"
+    assert kept_whole("Brindle Linen 32, over 2") == "Brindle Linen 32, over\u00a02"
+    assert kept_whole("Merle Aida") == "Merle Aida"
 
 
 @pytest.mark.parametrize("above_mm", range(10, 241, 46))
