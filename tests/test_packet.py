@@ -342,7 +342,8 @@ def test_a_second_reader_finds_no_fault_in_the_syntax(built, name, paper):
 @pytest.mark.parametrize("name", PATTERNS)
 def test_every_thread_of_the_key_is_on_the_buy_list(demo, packets, name):
     figure = next(f for each in demo.reckoned for f in each.figures if f.pattern.id == name)
-    buying = " ".join(" ".join(packets[name, "letter"].texts[1:3]).split())
+    before_key = " ".join(packets[name, "letter"].texts[1:]).partition("Key and totals")[0]
+    buying = " ".join(before_key.partition("What you need")[2].split())
     for thread_set in figure.pattern.thread_sets:
         for line in figure.pattern.key:
             for colour in line.threads[thread_set.id]:

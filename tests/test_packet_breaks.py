@@ -1,6 +1,7 @@
 """Where a packet's pages end: what belongs together stays together, wherever on a page it comes."""
 
 import re
+from dataclasses import replace
 from datetime import date
 
 import numpy as np
@@ -8,8 +9,10 @@ import pypdfium2 as pdfium
 import pytest
 
 from packetgen.chart.editions import COLOUR
+from packetgen.model import Counter, DateRule, Occasion, Pattern
 from packetgen.pipeline.packets import papers
 from packetgen.reckon.figures import figures
+from packetgen.render.key import KeyRow, KindOfWork, fits_a_page
 from packetgen.render.packet import packet
 from packetgen.render.pdf import PAPERS_MM, documents
 from packetgen.render.templates import environment
@@ -26,7 +29,7 @@ def html() -> str:
 
 
 def pages(html: str, above_mm: int) -> list[str]:
-    """The texts of the pages from the cautions to the revisions, when so much of the first is taken."""
+    """The texts of the pages of the cautions, when so much of the first is taken."""
     rest = html[html.index("<h2>Care and cautions") :]
     return pages_with(html, rest[: rest.index("<h2>Swap calendar")], above_mm)
 
@@ -47,16 +50,18 @@ def test_cautions_begin_on_the_page_of_their_heading(html, above_mm):
     assert ("A Sprig" in where.split("Care and cautions")[0]) == (above_mm < 180)
 
 
-def test_the_story_has_a_heading_of_its_own(html):
-    credits = html[html.index("<h2>Credits and licence") :]
-    assert credits.index("Designer") < credits.index("<h3>The story</h3>")
-    assert "<h3>The story</h3>\n<p>It grew by the gate.</p>\n<h4>In May</h4>" in credits
+def test_the_story_stands_behind_the_cover_and_before_what_is_to_buy(html):
+    cover_and_story = html[html.index("<body>") : html.index("<h2>What you need")]
+    told = cover_and_story.split("</section>")[1]
+    assert "<h2>The story</h2>\n<p>It grew by the gate.</p>\n<h3>In May</h3>" in told
+    assert html.count("It grew by the gate.") == 1
 
 
 def test_a_pattern_without_a_story_has_no_heading_for_it():
     silent = pattern("mt", story_markdown="\n")
     made = packet(series(silent), figures(silent, piece()), b"", environment()).html
     assert "Credits and licence" in made and "The story" not in made
+    assert re.search(r'<section class="page[^"]*">\n<h2>What you need', made)
 
 
 @pytest.mark.parametrize("above_mm", range(180, 241, 6))
@@ -87,24 +92,103 @@ def test_the_usual_counts_part_between_their_kinds_of_cloth(html, above_mm):
     assert sum("On the usual counts" in text for text in texts) == 1
 
 
+FRAME = ["m" * 50] + ["m" + "t" * 20 + "." * 28 + "m"] * 62 + ["m" * 50]
+EASTER = Occasion("Easter", DateRule("Easter", easter=0))
+KIND = KindOfWork("full", "cross stitch", 9, (2,))
+KEY_ROW = KeyRow("m", "+", "#556b2f", "#e0e8d0", (), (KIND,))
+SCARCE = pattern("mt")
+CREDITED = pattern(
+    *FRAME,
+    model_stitcher="Maud Fennimore",
+    photographer="Odo Larch",
+    sold_at=(Counter("The Counter", "https://example.org/sprig"),),
+    cloths=(option(14), option(28, 2)),
+)
+
+
+@pytest.mark.parametrize("story_lines", range(0, 44, 4))
+@pytest.mark.parametrize("of", [SCARCE, CREDITED], ids=["a sprig", "a frame"])
+def test_no_page_is_nearly_empty_however_long_the_story_is(of, story_lines):
+    """A third of its height at least. What ends where it ends, the charts and templates, is left out."""
+    story = "\n\n".join(["It grew by the gate."] * story_lines)
+    told = replace(of, story_markdown=story)
+    filled = running_pages(told)
+    assert len(filled) > 4
+    assert min(filled.values()) > 1 / 3, filled
+
+
+@pytest.mark.parametrize("lines", [10, 40, 47, 60, 80])
+@pytest.mark.parametrize("above_mm", [0, 90, 180])
+def test_a_key_of_a_page_is_not_parted_and_a_longer_one_fills_a_third_of_its_last(
+    html, lines, above_mm
+):
+    """Of two ways of working each colour, which take two lines of a row: 22 rows are a page."""
+    work = "cross stitch<br>backstitch"
+    row = f"<tr><td>+</td><td>moss</td><td>{work}</td><td>2<br>1</td><td>9<br>9</td></tr>"
+    number = lines // 2
+    rows = [replace(KEY_ROW, kinds=(KIND, KIND))] * number
+    head = "<thead><tr><td>Symbol</td><th>A</th><th>Stitch</th><th>Strands</th><th>Count</th></tr>"
+    table = f'<table class="key">{head}</thead><tbody>{row * number}</tbody></table>'
+    whole = fits_a_page(rows)
+    assert whole == (number <= 22)
+    kept = f'</section><section class="flow{" keep" if whole else ""}"><h2>Key</h2>{table}'
+    on_pages = [text.count("moss") for text in pages_with(html, kept, above_mm)]
+    on_pages = [count for count in on_pages if count]
+    assert sum(on_pages) == number
+    assert (len(on_pages) == 1) if whole else (on_pages[-1] >= 12)
+
+
+def test_the_last_line_of_a_cloth_over_a_narrow_column_is_not_its_number_alone():
+    kept_whole = environment().filters["whole_end"]
+    assert kept_whole("Brindle Linen 32") == "Brindle Linen\u00a032"
+    assert kept_whole("Brindle Linen 32, over 2") == "Brindle Linen 32, over\u00a02"
+    assert kept_whole("Merle Aida") == "Merle Aida"
+
+
+@pytest.mark.parametrize("above_mm", range(10, 241, 46))
+@pytest.mark.parametrize(
+    ("designs", "moving"), [(1, 0), (1, 1), (8, 0), (8, 1), (8, 3), (8, 5), (8, 8)]
+)
+@pytest.mark.parametrize("of", [SCARCE, CREDITED], ids=["few credits", "many"])
+def test_days_that_move_do_not_stand_alone_on_a_page(of, designs, moving, above_mm):
+    """Wherever the calendar begins, and whether its series has one design or many."""
+    days = [EASTER] * moving + [of.occasion] * (designs - moving)
+    designs = [replace(of, id=f"sprig-{n}", occasion=day) for n, day in enumerate(days)]
+    html = packet(series(*designs), figures(of, piece()), b"", environment()).html
+    rest = html[: html.index('<section class="full-size">')]
+    (kept,) = re.findall(r'<section class="[^"]*">\n<div class="keep">\n<h2>Credits.*', rest, re.S)
+    texts = pages_with(html, f"</section>{kept}", above_mm)
+    told = [text for text in texts if "Days that move" in text]
+    assert len(told) == (1 if moving else 0)
+    assert all("Comes down" in text for text in told)
+    last = re.split(r"\W*A Sprig · revision", texts[-1])[0]
+    assert len(re.findall(r"20\d\d", last)) > 4, last
+
+
 def test_the_pages_of_a_small_packet_follow_one_another_without_empty_halves():
     """Of 50 × 64 stitches. What stands above the footer reaches into the lowest third of every page with
     running text; its last one, on which nothing follows, may end sooner."""
-    frame = ["m" * 50] + ["m" + "t" * 20 + "." * 28 + "m"] * 62 + ["m" * 50]
-    small = pattern(
-        *frame, story_markdown="It grew by the gate.", cloths=(option(14), option(28, 2))
+    filled = running_pages(
+        pattern(*FRAME, story_markdown="It grew by the gate.", cloths=(option(14), option(28, 2)))
     )
-    source = packet(series(small), figures(small, piece()), cover(), environment())
-    document = pdfium.PdfDocument(papers(small, "", source, environment())["sprig-letter.pdf"])
+    del filled[max(filled)]
+    assert 5 <= len(filled)
+    assert min(filled.values()) > 2 / 3, filled
+
+
+def running_pages(of: Pattern) -> dict[int, float]:
+    """How far down each page with running text is filled, by its number; covers, charts and templates
+    are none."""
+    source = packet(series(of), figures(of, piece()), cover(), environment())
+    document = pdfium.PdfDocument(papers(of, "", source, environment())["sprig-letter.pdf"])
     texts = [page.get_textpage().get_text_range() for page in document]
     running = [
         number
         for number, text in enumerate(texts)
-        if number and not re.match(r"Chart \d|Template", text)
+        if number and not re.match(r"Chart \d|The whole chart|Template", text)
     ]
-    assert 6 <= len(running) < len(texts) - 2
-    filled = {number + 1: inked_share(document[number]) for number in running[:-1]}
-    assert min(filled.values()) > 2 / 3, filled
+    assert len(running) < len(texts) - 2
+    return {number + 1: inked_share(document[number]) for number in running}
 
 
 def inked_share(page: pdfium.PdfPage) -> float:

@@ -8,7 +8,7 @@ from hypothesis import strategies as st
 
 from packetgen.cautions import CAUTIONS
 from packetgen.chart.paint_timeline import paint_timeline
-from packetgen.model import Coating, Paint, PaintWay, Part
+from packetgen.model import Coating, Glue, Paint, PaintWay, Part
 from packetgen.reckon.paint import (
     HAND_H,
     front_hex,
@@ -19,6 +19,7 @@ from packetgen.reckon.paint import (
 )
 from packetgen.reckon.precautions import precautions
 from packetgen.render.painting import painting
+from packetgen.render.templates import environment, fill
 from packetgen.units import hours_minutes
 from tests.stitching import SAGE, piece
 
@@ -214,6 +215,16 @@ def test_parts_painted_alike_are_listed_together():
         ("second coat", "slat, foot (2 pieces)"),
     ]
     assert page.losses == "10 % of the paint stays in the brush"
+
+
+def test_where_nothing_need_be_waited_for_the_packet_has_a_dash():
+    """The stain goes on first and need not dry."""
+    stain = replace(BRICK, name="stain", dries_in_h=0.0)
+    of = painted_piece(board(Coating(stain, 1, "both")))
+    of = replace(of, glues=(Glue("wood glue", 0.0, "the board"),))
+    page = fill(environment(), "packet/painting.html", finish=of, painting=painting(of))
+    assert "0 h" not in page and page.count(">–</td>") == 2
+    assert "it holds at once" in page
 
 
 @pytest.mark.parametrize(

@@ -3,12 +3,14 @@
 import subprocess
 import sys
 from dataclasses import replace
+from io import BytesIO
 from pathlib import Path
 
 import numpy as np
 import pytest
-from PIL import ImageChops, ImageStat
+from PIL import Image, ImageChops, ImageStat
 
+from packetgen.digest import afresh
 from packetgen.model import (
     Bead,
     BeadCard,
@@ -27,11 +29,15 @@ from packetgen.model import (
     Weave,
 )
 from packetgen.reckon.colour import channels
+from packetgen.reckon.cover import ROOM_MM, drawn_px_per_cell, printed_mm
 from packetgen.reckon.figures import figures
+from packetgen.render.cover_room import picture_high_mm
 from packetgen.render.picture_bench import scene
 from packetgen.render.picture_cloth import weave_light
+from packetgen.render.pictures import cover_jpeg
 from packetgen.render.public_picture import bench, face, gathering, mounted_public
-from packetgen.render.stitched_picture import MARGIN_CELLS, stitched, stitched_layers
+from packetgen.render.stitched_picture import MARGIN_CELLS, picture_cells, stitched, stitched_layers
+from packetgen.units import MM_PER_INCH
 from tests.stitching import CLAY, HERE, MOSS, SAGE, SOOT, option, pattern, piece, thread_set
 
 PX = 16
@@ -54,6 +60,30 @@ def test_a_picture_holds_the_design_and_a_margin_of_cloth():
     drawn = pattern("mmm", "mmm")
     size = stitched(drawn, drawn.cloths[0], PX).size
     assert size == ((3 + 2 * MARGIN_CELLS) * PX, (2 + 2 * MARGIN_CELLS) * PX)
+
+
+@pytest.mark.parametrize(
+    ("wide", "high"), [(1, 1), (12, 10), (20, 16), (5, 40), (64, 50), (100, 120), (200, 3)]
+)
+def test_the_cover_of_a_packet_is_filled_by_its_picture_however_small_the_design(wide, high):
+    """From edge to edge or to all its height, and fine enough for print: 100 px to the inch and more."""
+    drawn = pattern(*["m" * wide] * high)
+    cells = picture_cells(drawn)
+    px = [drawn_px_per_cell(*cells) * side for side in cells]
+    width_mm, height_mm = printed_mm(*px)
+    assert width_mm == pytest.approx(ROOM_MM[0]) or height_mm == pytest.approx(ROOM_MM[1])
+    assert picture_high_mm(drawn) == pytest.approx(height_mm)
+    assert px[0] / width_mm * MM_PER_INCH >= 100
+
+
+def test_the_cover_of_a_small_design_has_as_many_px_as_fill_it():
+    drawn = pattern("m" * 12, *["m" + "." * 10 + "m"] * 8, "m" * 12)
+    with Image.open(BytesIO(cover_jpeg(figures(drawn, piece()), afresh))) as picture:
+        width_px, height_px = picture.size
+    assert width_px == 20 * drawn_px_per_cell(20, 18) and height_px == 18 * drawn_px_per_cell(
+        20, 18
+    )
+    assert max(width_px / ROOM_MM[0], height_px / ROOM_MM[1]) * MM_PER_INCH >= 150
 
 
 def test_bare_cloth_has_the_colour_that_its_maker_gives():

@@ -128,7 +128,7 @@ def _backstitch(drawing: svgwrite.Drawing) -> None:
     _behind(drawing, (0, 1.22), (2, 1.22))
     _leg(drawing, (0.06, 1), (0.94, 1), colour=_FIRST)
     _leg(drawing, (1.06, 1), (1.94, 1))
-    _numbers(drawing, (0.84, 0.66), (0.0, 0.66), (2.0, 0.66), (1.16, 0.66))
+    _numbers(drawing, (0.74, 0.66), (0.0, 0.66), (2.0, 0.66), (1.26, 0.66))
 
 
 def _long(drawing: svgwrite.Drawing) -> None:

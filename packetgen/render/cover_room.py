@@ -6,11 +6,11 @@ Measured as templates/packet/packet.css has them.
 from collections.abc import Iterable
 
 from packetgen.model import Faces, Pattern, Series
-from packetgen.reckon.cover import DRAWN_PX_PER_CELL, ROOM_MM, photo_px, printed_mm
+from packetgen.reckon.cover import ROOM_MM, drawn_px_per_cell, photo_px, printed_mm
 from packetgen.reckon.figures import Figures
 from packetgen.reckon.needle import threads_used
 from packetgen.render.picture_letters import Face
-from packetgen.render.stitched_picture import MARGIN_CELLS
+from packetgen.render.stitched_picture import picture_cells
 from packetgen.units import MM_PER_INCH
 
 _POINT_MM = MM_PER_INCH / 72
@@ -40,8 +40,9 @@ def picture_high_mm(pattern: Pattern) -> float:
     """How high the picture would be if it had all the room that packet.css gives it."""
     if pattern.photo:
         return printed_mm(*photo_px(pattern.photo))[1]
-    cells = pattern.grid.width + 2 * MARGIN_CELLS, pattern.grid.height + 2 * MARGIN_CELLS
-    return printed_mm(*(DRAWN_PX_PER_CELL * side for side in cells))[1]
+    cells = picture_cells(pattern)
+    px = drawn_px_per_cell(*cells)
+    return printed_mm(*(px * side for side in cells))[1]
 
 
 def title_lines(series: Series, pattern: Pattern) -> list[str]:

@@ -1,6 +1,6 @@
 """The key as it is printed: one row a key line, in an order that a stitcher can search."""
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
 from packetgen.chart.sheet import Look
@@ -35,6 +35,9 @@ STITCH_WORDS: Mapping[Stitch, str] = {
     Stitch.QUARTER: "quarter stitch",
     Stitch.PETITE: "petite stitch",
 }
+# What the rows of a key may take of a packet's page, a line of words, a symbol, and what a row has besides
+# (templates/packet/packet.css: 9 points, 1.25 apart, and its padding and line).
+_PAGE_MM, _LINE_MM, _SYMBOL_MM, _ROW_BESIDES_MM = 208.0, 3.97, 5.0, 1.3
 
 
 @dataclass(frozen=True)
@@ -79,6 +82,12 @@ class KeyRow:
     @property
     def knots(self) -> int:
         return sum(one.count for one in self.kinds if one.kind == "knot")
+
+
+def fits_a_page(rows: Sequence[KeyRow]) -> bool:
+    """Whether the key table stands whole on one page of the packet, with its heading and its notes."""
+    high_mm = sum(max(_SYMBOL_MM, len(row.kinds) * _LINE_MM) + _ROW_BESIDES_MM for row in rows)
+    return high_mm <= _PAGE_MM
 
 
 @dataclass(frozen=True)

@@ -35,7 +35,7 @@ from packetgen.render.chart_pages import ChartPage, alternative, chart_pages
 from packetgen.render.cover_room import picture_room_mm
 from packetgen.render.faces import series_font_files
 from packetgen.render.full_size_pages import full_size
-from packetgen.render.key import key_rows, matched_notes
+from packetgen.render.key import fits_a_page, key_rows, matched_notes
 from packetgen.render.look_style import packet_style
 from packetgen.render.magnet_table import magnet_table
 from packetgen.render.other_finishes import other_finishes
@@ -130,6 +130,7 @@ def packet(series: Series, figures: Figures, cover_jpeg: bytes, env: Environment
         cover_picture_mm=picture_room_mm(series, figures),
         finish=series.finish,
         matched=matched_notes(pattern),
+        key_whole=fits_a_page(chart.rows),
         colours=sum(card == model_set.card for card, _ in threads),
         further=sum(card != model_set.card for card, _ in threads),
         buy=buy_tables(figures),

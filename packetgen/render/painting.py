@@ -37,7 +37,7 @@ class WayView:
     put_on_with: str
     volume_ml: int
     tins: str  # '2 tins of 100 ml'
-    dries: str  # '2 h'
+    dries: str  # '2 h', or a dash where no coat need dry
 
 
 @dataclass(frozen=True)
@@ -151,7 +151,7 @@ def _ways(ways: Sequence[WayNeed]) -> tuple[WayView, ...]:
             by.way.put_on_with,
             round(up_to_step(by.volume_ml, 1)),
             f"{counted(by.tins, 'tin')} of {plain(by.way.tin_ml)} ml",
-            hours_minutes(by.way.dries_in_h),
+            hours_minutes(by.way.dries_in_h) if by.way.dries_in_h else "–",
         )
         for by in ways
     )

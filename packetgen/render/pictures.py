@@ -8,7 +8,7 @@ from PIL import Image
 
 from packetgen.digest import Keep, digest
 from packetgen.model import FinishingPiece, Series
-from packetgen.reckon.cover import DRAWN_PX_PER_CELL, PHOTO_PX
+from packetgen.reckon.cover import PHOTO_PX, drawn_px_per_cell
 from packetgen.reckon.figures import Figures
 from packetgen.reckon.standing import Standing
 from packetgen.render.photo import close_up, upright
@@ -33,10 +33,10 @@ from packetgen.render.site_pictures import (
     SitePictures,
     Widths,
 )
-from packetgen.render.stitched_picture import stitched
+from packetgen.render.stitched_picture import picture_cells, stitched
 
 # Raise it whenever the same design would be drawn otherwise than before.
-_DRAWING = 3
+_DRAWING = 4
 _PHOTO_PX = 1800
 # Width in px → the most bytes, so that a page with its picture stays below 300 kB.
 WIDTHS_PX = {480: 60_000, 800: 110_000, 1200: 230_000}
@@ -54,7 +54,8 @@ def cover_jpeg(figures: Figures, keep: Keep) -> bytes:
     def make() -> bytes:
         if pattern.photo:
             return jpeg_bytes(upright(pattern.photo, PHOTO_PX))
-        return jpeg_bytes(stitched(pattern, pattern.cloths[0], DRAWN_PX_PER_CELL))
+        px_per_cell = drawn_px_per_cell(*picture_cells(pattern))
+        return jpeg_bytes(stitched(pattern, pattern.cloths[0], px_per_cell))
 
     return keep(cover_name(figures), make)
 

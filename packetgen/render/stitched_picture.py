@@ -69,6 +69,11 @@ class _Needle(NamedTuple):
     braid: bool
 
 
+def picture_cells(pattern: Pattern) -> tuple[int, int]:
+    """Columns and rows of the picture: the design's, and those of the bare cloth round it."""
+    return pattern.grid.width + 2 * MARGIN_CELLS, pattern.grid.height + 2 * MARGIN_CELLS
+
+
 def stitched(pattern: Pattern, option: ClothOption, px_per_cell: int) -> Image.Image:
     """The design in the model's thread on this cloth, with MARGIN_CELLS of bare cloth all round."""
     return stitched_layers(pattern, option, px_per_cell).lit()

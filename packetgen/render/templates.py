@@ -48,6 +48,7 @@ def environment(own_templates: Path | None = None) -> Environment:
         about_percent=units.about_percent,
         about_length=lambda mm: _and_metric(*units.about_length(mm)[:-1].split(" (")),
         and_metric=_and_metric,
+        whole_end=_whole_end,
         plain=units.plain,
         plural=nouns.plural,
         grams=units.grams,
@@ -63,6 +64,11 @@ def _and_metric(said: str, metric: str) -> Markup:
     """'3.57 in (9.1 cm)' for running lines, which break between the two systems and not within one."""
     whole = '<span class="unbroken">{}</span>'
     return Markup(f"{whole} {whole}").format(said, f"({metric})")
+
+
+def _whole_end(name: str) -> str:
+    """'Brindle Linen 32' for narrow columns, of which the last line is never the number alone."""
+    return "\u00a0".join(name.rsplit(" ", 1)) if name[-1:].isdigit() else name
 
 
 class _InMemory(BytecodeCache):
