@@ -184,7 +184,9 @@ def test_both_colours_of_a_blend_count():
 def test_the_packet_says_hours_word_and_rule():
     """300 crosses: two hours, three for a slow hand, two (of one and a half) for a quick one."""
     of = pattern(*["m" * 30] * 10)
-    page = packet(series(of), figures(of, piece()), b"cover", environment()).html
+    html = packet(series(of), figures(of, piece()), b"cover", environment()).html
+    page = html.replace("\u00a0", " ")  # before a per cent sign no line breaks
+    assert "1\u00a0% of fractional" in html
     assert "gentle work<br>about 2 hours" in page
     assert (
         "Reckon with 2 hours of stitching; 2 hours for a quick hand, 3 hours for a slow one" in page
