@@ -1061,6 +1061,15 @@ def test_a_yes_takes_the_thread_that_is_offered(desk, monkeypatch, answer):
     assert rows(desk / "new/chart.txt") == ["f"]
 
 
+def test_a_yes_takes_the_thread_that_was_meant_by_a_slip(desk, monkeypatch):
+    monkeypatch.setattr("packetgen.cli.bring_questions._on_terminal", lambda: True)
+    (desk / "grid.csv").write_text("ABC\n")
+    words = ["bring", "grid.csv", "--threads", "moss", "--into", "new"]
+    result = CliRunner().invoke(main, words, input="ferm\ny\n")
+    assert "has no 'ferm'; did you mean 07 fern? Type y, or another" in result.output
+    assert result.exit_code == 0 and rows(desk / "new/chart.txt") == ["f"]
+
+
 def test_codes_that_become_one_thread_are_told_by_their_names(desk):
     (desk / "grid.csv").write_text("wing,wing,bill,E2\n")
     codes = ("--code", "wing=#506b3a", "--code", "bill=#506b3a")

@@ -52,13 +52,6 @@ def _explained(
     from packetgen.bring.told import MOST_ASKED
     from packetgen.load.words import shown
 
-    def thread(given: str) -> str:
-        if codes.meaning(given) is None:
-            near = codes.nearest(given)
-            hint = f"did you mean {near.number} {near.name}?" if near else "look at the list above"
-            raise click.UsageError(f"{codes.card_name} has no {shown(given)!r}; {hint}")
-        return given
-
     if len(unexplained.stitches) > MOST_ASKED:
         return
     click.echo(
@@ -74,16 +67,32 @@ def _explained(
             f"{asked} [{near.number} {near.name}]" if near else asked,
             default=near.number if near else None,
             show_default=False,
-            value_proc=lambda said, near=near: thread(_offer_taken(said.strip(), near)),
+            value_proc=_Thread(codes, near),
         )
         if meant := codes.nearest(said):
             taken.add(meant.number)
         yield code, said
 
 
-def _offer_taken(said: str, near: "Colour | None") -> str:
-    """The thread that was offered in brackets, where a yes is the answer."""
-    return near.number if near and said.casefold() in ("y", "yes") else said
+class _Thread:
+    """Takes an answer that is a thread of the card or a colour; a yes takes what was offered last."""
+
+    def __init__(self, codes: "Codes", offered: "Colour | None") -> None:
+        self._codes, self._offered = codes, offered
+
+    def __call__(self, answer: str) -> str:
+        from packetgen.load.words import shown
+
+        said = answer.strip()
+        if self._offered and said.casefold() in ("y", "yes"):
+            return self._offered.number
+        if self._codes.meaning(said) is None:
+            near = self._offered = self._codes.nearest(said)
+            hint = "look at the list above"
+            if near:
+                hint = f"did you mean {near.number} {near.name}? Type y, or another"
+            raise click.UsageError(f"{self._codes.card_name} has no {shown(said)!r}; {hint}")
+        return said
 
 
 def _on_terminal() -> bool:
