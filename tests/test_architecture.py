@@ -72,6 +72,7 @@ DOORS = {
         "bring.cells",
         "bring.comb",
         "bring.noise",
+        "bring.own_colours",
         "bring.choosing",
         "bring.drawing",
         "bring.drawn",

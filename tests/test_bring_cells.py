@@ -48,7 +48,7 @@ def read(picture: Image.Image) -> np.ndarray:
     assert found is not None, "no size was found"
     if isinstance(found, Comb):
         assert found.believed, "it is only a guess"
-        return codes(Image.fromarray(stitches(rgba(picture), found)))
+        return codes(Image.fromarray(stitches(rgba(picture), found)[0]))
     return sampled(codes(picture), found)
 
 

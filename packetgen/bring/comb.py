@@ -14,6 +14,7 @@ from dataclasses import dataclass
 import numpy as np
 
 from packetgen.bring.noise import as_one
+from packetgen.bring.own_colours import own_colours
 
 _LEAST_PX = 2.2  # a stitch; in less there is no edge and middle
 _LEAST_NUMBER = 8  # of stitches along the longer side
@@ -33,6 +34,7 @@ _HALVED = (
 _WHOLE = 0.2  # of a stitch: so much may lack at the edge of the picture
 _STEADY = 1e-4  # keeps stitches determined of which hardly anything is seen
 _ROUNDED = 1.0  # step that a blended colour may be off by rounding alone
+_EXACT = 0.4  # left unexplained: nothing but rounding
 _ROWS_AT_ONCE = 256
 
 
@@ -57,6 +59,11 @@ class Teeth:
     def after(self) -> int:
         left = self.length_px - self.start_px - self.number * self.cell_px
         return int(left > _WHOLE * self.cell_px)
+
+    @property
+    def even(self) -> bool:
+        """Whether all stitches are of the same whole pixels, so that their middles are alike."""
+        return abs(self.cell_px - round(self.cell_px)) * self.number < 1
 
     def blend(self) -> tuple[np.ndarray, np.ndarray]:
         """For each pixel the stitch whose middle lies before it, and its share of the next one's colour."""
@@ -135,12 +142,18 @@ def comb_at(rgba: np.ndarray, cell_px: float) -> Comb:
     return _best(rgba, cell_px, ((0.0, 0.0), *stands))
 
 
-def stitches(rgba: np.ndarray, comb: Comb) -> np.ndarray:
-    """The colour of each stitch: rows × columns × 4, 0 to 255."""
-    if comb.blended:
-        return as_one(_unblended(rgba, comb), comb.unexplained + _ROUNDED)
+def stitches(rgba: np.ndarray, comb: Comb) -> tuple[np.ndarray, bool]:
+    """The colour of each stitch, rows × columns × 4, 0 to 255; and whether these are the very colours that
+    were drawn, without shades of soft edges."""
+    exact = comb.blended and comb.unexplained < _EXACT
     found, strays = _middles(rgba, comb)
-    return as_one(found, comb.unexplained if comb.cell_px < 4 else strays)
+    if comb.across.even and comb.down.even and not exact:
+        drawn = own_colours(found, min(strays, comb.unexplained))
+        if drawn is not None:
+            return drawn, True
+    if comb.blended:
+        return as_one(_unblended(rgba, comb), comb.unexplained + _ROUNDED), False
+    return as_one(found, comb.unexplained if comb.cell_px < 4 else strays), False
 
 
 # --- finding -----------------------------------------------------------------------------------------
@@ -311,21 +324,26 @@ def _unblended(rgba: np.ndarray, comb: Comb) -> np.ndarray:
 
 
 def _middles(rgba: np.ndarray, comb: Comb) -> tuple[np.ndarray, float]:
-    """The median of the pixels in the middle of each stitch, and how far these are from it on average."""
+    """The mean of the pixels in the middle of each stitch, and how far these are from it on average."""
     rows, columns = _spots(comb.down), _spots(comb.across)
+    middle = np.mean if comb.across.even and comb.down.even else np.median
     found = np.empty((len(rows), len(columns), 4), np.uint8)
     strays = 0.0
     for number, row in enumerate(rows):
         spots = rgba[row[:, None, None], columns[None]].astype(np.int16)
-        medians = np.rint(np.median(spots, (0, 2)))
-        found[number] = medians
-        strays += float(np.abs(spots - medians[:, None]).mean())
+        middles = np.rint(middle(spots, (0, 2)))
+        found[number] = middles
+        strays += float(np.abs(spots - middles[:, None]).mean())
     return found, strays / max(len(rows), 1)
 
 
 def _spots(side: Teeth) -> np.ndarray:
-    """The pixels of each stitch's middle half, 1 or more: stitches × pixels."""
+    """The pixels of each stitch's middle, 1 or more, as many on either side of it: stitches × pixels."""
     middles = side.start_px + (np.arange(side.number) + 0.5) * side.cell_px - 0.5
-    wide = max(int(side.cell_px / 2), 1)
-    spots = np.rint(middles[:, None] + np.arange(wide) - (wide - 1) / 2)
+    whole = round(side.cell_px)
+    if side.even:
+        wide = max(whole - 2 * max(whole // 4, 1), 1)
+    else:
+        wide = max(int(side.cell_px / 2), 1)
+    spots = np.floor(middles[:, None] + np.arange(wide) - (wide - 1) / 2 + 0.5 + 1e-6)
     return np.clip(spots, 0, side.length_px - 1).astype(int)

@@ -31,6 +31,7 @@ class Drawing:
     remarks: str = ""  # the chart's own first lines, where the file has kept them
     photograph: bool = False
     soft: bool = False  # whether its colours were read from soft edges or noise, and stray a little
+    own: bool = False  # whether no shade of a soft edge is among its colours
     bare: tuple[str, ...] = ()  # colours of the file that became bare cloth
     told: tuple[str, ...] = ()  # what had to be decided while it was read
 

@@ -1,5 +1,7 @@
 """A chart drawn in pixels, one a stitch or enlarged, becomes a drawing."""
 
+from dataclasses import replace
+
 import numpy as np
 
 from packetgen.bring.cells import Found, edges, find, given, sampled
@@ -49,11 +51,12 @@ def read_chart(
     if found is None and cell_px is None and _more_than_drawn(pixels.rgba):
         problems.add(Place(path), "bring-one-pixel")
     notes = _of_palette(pixels)
-    codes = _codes(pixels, bool(notes), found)
+    codes, own = _codes(pixels, bool(notes), found)
     if found and found.framed and min(codes.shape):
         codes, cut = _without_frame(codes)
         told += (f"what lies around the chart is left out{cut}",)
-    return _drawing(codes, pixels, notes, isinstance(found, Comb), told, path, problems)
+    drawing = _drawing(codes, pixels, notes, isinstance(found, Comb), told, path, problems)
+    return drawing and replace(drawing, own=own)
 
 
 def _complain_of_room(cell_px: float, size: tuple[int, int], path: str, problems: Problems) -> None:
@@ -141,16 +144,18 @@ def _of_palette(pixels: Pixels) -> tuple[MarkNote, ...]:
     return pixels.marks if whole and not bare[:, 3].any() else ()
 
 
-def _codes(pixels: Pixels, by_entry: bool, found: Found | Comb | None) -> np.ndarray:
-    """One number a stitch: its colour and opacity, and before these its entry in the palette."""
+def _codes(pixels: Pixels, by_entry: bool, found: Found | Comb | None) -> tuple[np.ndarray, bool]:
+    """One number a stitch: its colour and opacity, and before these its entry in the palette; and whether
+    they are the colours that were drawn."""
     if isinstance(found, Comb):
-        return _numbers(stitches(pixels.rgba, found)).astype(np.int64)
+        colours, own = stitches(pixels.rgba, found)
+        return _numbers(colours).astype(np.int64), own
     whole = _numbers(pixels.rgba)
     codes = (sampled(whole, found) if found else whole).astype(np.int64)
     if by_entry and pixels.entries is not None:
         entries = sampled(pixels.entries, found) if found else pixels.entries
         codes |= np.where(codes == 0, 0, entries.astype(np.int64) << 32)
-    return codes
+    return codes, True
 
 
 def _numbers(rgba: np.ndarray) -> np.ndarray:

@@ -92,7 +92,7 @@ def _shade_of(number: int, drawn: Sequence[int], seen: _Seen) -> int | None:
     is nowhere two squares wide both ways, as what is drawn mostly is; and of one that its neighbours may have
     drawn it away from.
     """
-    if not seen.drawing.soft or not drawn:
+    if not seen.drawing.soft or seen.drawing.own or not drawn:
         return None
     gaps = table(seen.labs[[number - 1]], seen.labs[np.array(drawn) - 1])[0]
     near = drawn[int(gaps.argmin())]
