@@ -46,7 +46,9 @@ _MOST_STRANGE = 0.02  # of the squares: what leaves more unexplained explains no
 class _Guess:
     """Which of the colours each square is in, and how much of its neighbours each shows.
 
-    `shown` is rows × columns × 4, parted; `parts` has for each of these four a part for each kind of neighbour.
+    `shown` is rows × columns × 4, parted; `parts` has for each of these four a part for each kind of neighbour,
+    once for most colours and once for those at an end of what can be shown, as white is: of what a filter
+    would make brighter still the pixels are cut off, and more of the neighbours is seen.
     """
 
     shown: np.ndarray
@@ -67,7 +69,7 @@ def own_colours(found: np.ndarray, noise: float) -> np.ndarray | None:
     shown[..., :3] *= shown[..., 3:] / 255
     shown = shown @ _PARTED
     room = float(np.clip(_NOISE * noise, _LEAST_APART, _MOST_APART))
-    nothing = np.zeros((4, len(_NEIGHBOURS)))
+    nothing = np.zeros((2, 4, len(_NEIGHBOURS)))
     guess = _Guess(shown, room, np.empty((0, 4)), np.zeros(shown.shape[:2], int), nothing)
     flat = _apart(_moved(shown, _NEAR), shown).max(0) <= room / 2
     for more in _heaps(shown[flat] if flat.any() else shown.reshape(-1, 4), room):
@@ -106,7 +108,7 @@ def _begin(guess: _Guess) -> None:
     """The colours and parts, alike in all four, that explain most squares to begin with."""
     tried = []
     for each_way in _TRIED:
-        guess.parts = np.tile([each_way * (1 - 2 * each_way), each_way**2, 0], (4, 1))
+        guess.parts = np.tile([each_way * (1 - 2 * each_way), each_way**2, 0], (2, 4, 1))
         _label(guess, everywhere=True)
         tried.append((_strangeness(guess), guess.parts, guess.cells))
     _, guess.parts, guess.cells = min(tried, key=lambda one: one[0])
@@ -154,13 +156,14 @@ def _thin_out(guess: _Guess) -> None:
 
 def _needless(guess: _Guess) -> int | None:
     around, own = _around(guess)
+    ends = _at_end(guess.colours)
     sure = set(np.unique(guess.cells[_inner(guess)]).tolist())  # nothing near has coloured these
     counts = np.bincount(guess.cells.ravel(), minlength=len(guess.colours))
     for number in np.argsort(counts, kind="stable")[:-1].tolist():
         here = guess.cells == number
-        others = np.delete(guess.colours, number, 0)
-        seen = _possible(around[here][:, None] + own * others)
-        far = _apart(guess.shown[here][:, None], seen).min(1)
+        others, of = (np.delete(all_, number, 0) for all_ in (guess.colours, ends))
+        seen = around[of][:, here] + (own[of] * others)[:, None]
+        far = _strays(guess.shown[here], seen).min(0)
         may = guess.room * (1 if counts[number] >= _FEW else _STANDS_OUT)
         alike = _apart(guess.colours[number], others).min() <= guess.room
         if not here.any() or ((alike or number not in sure) and np.median(far) <= may):
@@ -178,12 +181,12 @@ def _settle(guess: _Guess) -> None:
 def _label(guess: _Guess, everywhere: bool = False) -> None:
     """Each square that is not explained well gets the colour that explains it best."""
     around, own = _around(guess)
-    far = _apart(guess.shown, _possible(around + own * guess.colours[guess.cells]))
+    far, _ = _left(guess)
     open_to = np.ones(far.shape, bool) if everywhere else far > _NEARLY * guess.room
-    shown, around, best = guess.shown[open_to], around[open_to], far[open_to]
+    shown, around, best = guess.shown[open_to], around[:, open_to], far[open_to]
     cells = guess.cells[open_to]
-    for number, colour in enumerate(guess.colours):
-        far = _apart(shown, _possible(around + own * colour))
+    for number, (colour, end) in enumerate(zip(guess.colours, _at_end(guess.colours))):
+        far = _strays(shown, around[end] + own[end] * colour)
         cells[far < best] = number
         best = np.minimum(far, best)
     guess.cells = guess.cells.copy()
@@ -191,19 +194,20 @@ def _label(guess: _Guess, everywhere: bool = False) -> None:
 
 
 def _fit(guess: _Guess) -> None:
-    """The parts of the neighbours, from squares that are not at the ends of what a picture can show."""
+    """The parts of the neighbours, of most colours from squares that are at no end of what can be shown."""
     drawn = guess.colours[guess.cells]
+    ends = _at_end(guess.colours)[guess.cells]
     whole = guess.shown @ _WHOLE
     inside = (~np.isclose(whole, 0) & ~np.isclose(whole, whole[..., 3:]))[..., :3].all(-1)
     steps = np.stack([_moved(drawn, kind).sum(0) - len(kind) * drawn for kind in _NEIGHBOURS], -1)
     left = guess.shown - drawn
     guess.parts = guess.parts.copy()
-    for channel in range(4):
-        use = inside & (np.abs(steps[..., channel, :]).max(-1) > 1)
+    for end, channel in np.ndindex(2, 4):
+        use = (ends == end) & (inside | (end == 1)) & (np.abs(steps[..., channel, :]).max(-1) > 1)
         if use.sum() < _ENOUGH:
             continue
         of, to = steps[use][:, channel], left[use][:, channel]
-        parts = guess.parts[channel]
+        parts = guess.parts[end, channel]
         for _ in range(3):  # squares of colours that are not known yet would lead astray
             strays = np.abs(to - of @ parts)
             near = strays <= max(np.quantile(strays, 0.8), 2)
@@ -212,7 +216,7 @@ def _fit(guess: _Guess) -> None:
             parts = np.linalg.solve(known.T @ known + steady, known.T @ seen)
         own = 1 - (parts * [len(kind) for kind in _NEIGHBOURS]).sum()
         if _LEAST_OWN < own < _MOST_OWN and np.abs(parts).max() < _MOST_PART:
-            guess.parts[channel] = parts
+            guess.parts[end, channel] = parts
 
 
 def _mix(guess: _Guess) -> None:
@@ -234,16 +238,25 @@ def _inner(guess: _Guess) -> np.ndarray:
 
 def _left(guess: _Guess) -> tuple[np.ndarray, np.ndarray]:
     """How far each square is from what explains it; and its colour without its neighbours."""
-    around, own = _around(guess)
-    far = _apart(guess.shown, _possible(around + own * guess.colours[guess.cells]))
+    both_around, both_own = _around(guess)
+    ends = _at_end(guess.colours)[guess.cells]
+    around, own = np.where(ends[..., None], both_around[1], both_around[0]), both_own[ends]
+    far = _strays(guess.shown, around + own * guess.colours[guess.cells])
     return far, _possible((guess.shown - around) / own)
 
 
 def _around(guess: _Guess) -> tuple[np.ndarray, np.ndarray]:
-    """What each square shows of its neighbours, and the part of its own colour."""
+    """What each square shows of its neighbours, and the part of its own colour; both twice, as `parts` is."""
     drawn = guess.colours[guess.cells]
-    sums = (_moved(drawn, kind).sum(0) * part for kind, part in zip(_NEIGHBOURS, guess.parts.T))
-    return sum(sums), 1 - guess.parts @ [len(kind) for kind in _NEIGHBOURS]
+    sums = np.stack([_moved(drawn, kind).sum(0) for kind in _NEIGHBOURS], -1)
+    around = np.stack([(sums * parts).sum(-1) for parts in guess.parts])
+    return around, 1 - guess.parts @ [len(kind) for kind in _NEIGHBOURS]
+
+
+def _at_end(parted: np.ndarray) -> np.ndarray:
+    """Whether colours are as bright or as dark in red, green or blue as can be: 0 or 1 for each."""
+    whole = (parted @ _WHOLE)[..., :3]
+    return ((whole < 1) | (whole > 254)).any(-1).astype(int)
 
 
 def _moved(of: np.ndarray, ways: tuple[tuple[int, int], ...]) -> np.ndarray:
@@ -256,6 +269,13 @@ def _moved(of: np.ndarray, ways: tuple[tuple[int, int], ...]) -> np.ndarray:
 def _possible(parted: np.ndarray) -> np.ndarray:
     """The nearest colours that a picture can show."""
     return np.clip(parted @ _WHOLE, 0, 255) @ _PARTED
+
+
+def _strays(shown: np.ndarray, expected: np.ndarray) -> np.ndarray:
+    """How far squares are from what is expected of them; what is brighter or darker than a picture can show
+    was cut off pixel by pixel, so that they may stray by as much."""
+    possible = _possible(expected)
+    return np.maximum(_apart(shown, possible) - _apart(expected, possible), 0)
 
 
 def _apart(ones: np.ndarray, others: np.ndarray) -> np.ndarray:
