@@ -103,6 +103,7 @@ def test_an_empty_folder_becomes_a_series_without_faults(run, tmp_path):
     written = [line.strip() for line in said.split("\n") if line.startswith("  content/")]
     there = [f"content/{path}" for path, data in all_files(Path("content")).items() if data]
     assert sorted(written) == there
+    assert "  packetgen bring FILE --pattern bean-poles --replace\n" in said
     assert "packetgen preview --open\n" in said and "packetgen build\n" in said
 
 

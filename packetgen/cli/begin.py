@@ -193,7 +193,7 @@ def _begin_series(given: Given) -> None:
     }
     write_down(given, new.folder, files, folders, given_files)
     places = f"series/{folder}/series.yaml", f"series/{folder}/{pattern_folder}/pattern.yaml"
-    closing_words(given, "today, " + release, places)
+    closing_words(given, pattern_folder, "today, " + release, places)
 
 
 def _begin_pattern(given: Given, found: "Found") -> None:
@@ -235,7 +235,7 @@ def _begin_pattern(given: Given, found: "Found") -> None:
     changed = entered((given.content / order).read_bytes(), order, series.patterns[-1].id, folder)
     said = f"{_said(pattern)}, by {designer.name}" + (f", out on {release}" if release else "")
     write_down(given, series.id, files, {f"{path}/{folder}": said}, changed={order: changed})
-    closing_words(given, release and "on " + release, (f"{path}/{folder}/pattern.yaml",))
+    closing_words(given, folder, release and "on " + release, (f"{path}/{folder}/pattern.yaml",))
 
 
 def _face(file: Path | None) -> tuple["Faces", bytes]:

@@ -73,16 +73,16 @@ def _confirm(given: Given, folders: Mapping[str, str]) -> None:
         raise SystemExit(0)
 
 
-def closing_words(given: Given, release: str | None, files: tuple[str, ...]) -> None:
-    """What the author should know before she goes on; `release` is '' or None where the series has one to
-    come."""
+def closing_words(given: Given, pattern: str, release: str | None, files: tuple[str, ...]) -> None:
+    """What the author should know before she goes on with the folder `pattern`; `release` is '' or None where
+    the series has one to come."""
     if release and given.release is None and not given.asks:
         where = " and ".join((given.content / file).as_posix() for file in files)
         say(
             f"No --release was given, so it comes out {release}: change that day, under release and "
             f"revisions, in {where}."
         )
-    say(_next(given.content))
+    say(_next(given.content, pattern))
 
 
 def _in_the_way(content_folder: Path, there: tuple[str, ...]) -> NoReturn:
@@ -93,9 +93,11 @@ def _in_the_way(content_folder: Path, there: tuple[str, ...]) -> NoReturn:
     )
 
 
-def _next(content_folder: Path) -> str:
+def _next(content_folder: Path, pattern: str) -> str:
     option = content_words(content_folder)
     return (
+        "A drawing that you have takes the place of the example:\n"
+        f"  packetgen bring FILE --pattern {pattern} --replace{option}\n"
         "The files tell in remarks what each line means. Look at the pages while you edit them:\n"
         f"  packetgen preview --open{option}\n"
         "and when you like them, make the site and the packets:\n"
