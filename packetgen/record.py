@@ -9,6 +9,7 @@ import json
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 from datetime import datetime
+from json.encoder import encode_basestring_ascii
 from zoneinfo import ZoneInfo
 
 from packetgen.load.inputs import Seen
@@ -17,6 +18,7 @@ from packetgen.reckon.moments import AsOf, moment_of
 MANIFEST, SIGNS = "manifest.json", ".signs.json"
 _FORM = 1  # of this file; raised whenever its meaning changes
 _AS_JSON = json.JSONEncoder(check_circular=False).encode  # nothing in a record holds itself
+_TEXT = encode_basestring_ascii  # the same for a text, and much sooner
 
 
 @dataclass(frozen=True)
@@ -78,7 +80,7 @@ def as_json(record: Record) -> bytes:
     for name in ("inputs", "series", "outputs", "drawn"):
         entries = sorted(getattr(record, name).items())
         lines.append(f'"{name}": {{')
-        lines += [f"{_AS_JSON(key)}: {_AS_JSON(_plain(value))}," for key, value in entries]
+        lines += [f"{_TEXT(key)}: {_entry(value)}," for key, value in entries]
         if entries:
             lines[-1] = lines[-1].removesuffix(",")
         lines.append("}" if name == "drawn" else "},")
@@ -91,10 +93,16 @@ def signs_as_json(record: Record) -> bytes:
     return json.dumps(signs, indent=0).encode()
 
 
-def _plain(value: "Seen | SeriesRecord | Output | str") -> object:
+def _entry(value: "Seen | SeriesRecord | Output | str") -> str:
+    if isinstance(value, Output):  # of which there are tens of thousands
+        name, series, recipe = map(_TEXT, (value.sha256, value.series, value.recipe))
+        return (
+            f'{{"sha256": {name}, "size_bytes": {value.size_bytes}, '
+            f'"series": {series}, "recipe": {recipe}}}'
+        )
     if isinstance(value, Seen):
-        return value.sha256
-    return value if isinstance(value, str) else vars(value)
+        return _TEXT(value.sha256)
+    return _TEXT(value) if isinstance(value, str) else _AS_JSON(vars(value))
 
 
 def from_json(data: bytes, signs_data: bytes = b"{}") -> Record | None:

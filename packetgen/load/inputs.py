@@ -30,14 +30,16 @@ def seen_files(
     that cannot be read is found with the digest ''. Raises nothing: what is wrong is said by who reads it.
     """
     found: dict[str, Seen] = {}
-    for folder, folders, names in os.walk(root):
+    top = os.fspath(root)
+    for folder, folders, names in os.walk(top):
         folders[:] = sorted(name for name in folders if not name.startswith("."))
+        # Text, since a path object for each of many thousand files costs more than to ask the disk.
+        below = folder[len(top) :].replace(os.sep, "/").lstrip("/")
+        before = f"{prefix}{below}/" if below else prefix
         for name in sorted(names):
-            if name.startswith("."):
-                continue
-            file = Path(folder) / name
-            path = prefix + file.relative_to(root).as_posix()
-            found[path] = _seen(file, known.get(path), now_ns)
+            if not name.startswith("."):
+                path = before + name
+                found[path] = _seen(os.path.join(folder, name), known.get(path), now_ns)
     return found
 
 
@@ -50,9 +52,9 @@ def changed(before: Mapping[str, Seen], after: Mapping[str, Seen]) -> tuple[str,
     )
 
 
-def _seen(file: Path, known: Seen | None, now_ns: int) -> Seen:
+def _seen(file: str, known: Seen | None, now_ns: int) -> Seen:
     try:
-        stat = file.stat()
+        stat = os.stat(file)
         if not S_ISREG(stat.st_mode):  # reading a pipe or a device might never end
             return Seen("", "")
         newest = max(stat.st_mtime_ns, stat.st_ctime_ns)
@@ -60,7 +62,7 @@ def _seen(file: Path, known: Seen | None, now_ns: int) -> Seen:
         sign = f"{stat.st_size} {stat.st_mtime_ns} {stat.st_ctime_ns} {stat.st_ino}"
         if known and known.sign == sign and not fresh:
             return known
-        with file.open("rb") as stream:
+        with open(file, "rb") as stream:
             return Seen(hashlib.file_digest(stream, "sha256").hexdigest(), "" if fresh else sign)
     except OSError:
         return Seen("", "")
