@@ -17,7 +17,9 @@ from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 from PIL import Image
 
+from packetgen.bring.written import Codes
 from packetgen.cli import main
+from packetgen.model import Colour
 from packetgen.pipeline import proof
 from tests.content_builder import (
     CHART,
@@ -122,6 +124,7 @@ def test_the_old_files_are_kept_and_never_written_over(desk):
         (desk / "design.png").write_bytes(picture([[colour] * number]))
         said = run("design.png", "--pattern", "fern", "--replace", "--drop-lines").stdout
         assert "The old one is kept: " in said
+        assert "What is kept so is never read" in said
     folder = desk / "content" / FERN
     assert (folder / "_before-chart.txt").read_text() == TINY[CHART]
     assert (folder / "_before-pattern.yaml").read_text() == TINY[PATTERN]
@@ -721,7 +724,7 @@ def wrong(desk: Path, *words: str) -> list[str]:
     assert last.endswith("to mend; nothing was written.")
     if any(line.endswith("[bring-code-unknown]") for line in lines):
         threads, offered = (
-            lines[-2:] if lines[-1].startswith("Say what each is: ") else (lines[-1], "")
+            lines[-2:] if lines[-1].startswith("Say what each is, ") else (lines[-1], "")
         )
         assert threads == "Moss Stranded has: E2 brick, K4 peat, 07 fern."
         lines = lines[: lines.index(threads)]
@@ -1002,7 +1005,10 @@ def test_below_the_codes_stand_the_threads_of_the_card_and_one_line_to_copy(desk
     ).stderr.splitlines()
     assert [line.split("'")[1] for line in codes] == ["y1", "o1", "two ducks"]
     assert threads == "Moss Stranded has: E2 brick, K4 peat, 07 fern."
-    assert offered == "Say what each is: --code y1=… --code o1=… --code 'two ducks'=…"
+    assert (
+        offered
+        == "Say what each is, a full stop for bare cloth: --code y1=… --code o1=… --code 'two ducks'=…"
+    )
     assert last == "3 things to mend; nothing was written."
     filled = offered.partition(": ")[2]
     for thread in ("K4", "fern", "brick"):
@@ -1070,6 +1076,30 @@ def test_a_yes_takes_the_thread_that_was_meant_by_a_slip(desk, monkeypatch):
     assert result.exit_code == 0 and rows(desk / "new/chart.txt") == ["f"]
 
 
+@pytest.mark.parametrize("word", [".", "bare", "None"])
+def test_a_code_of_a_table_may_stand_for_bare_cloth(desk, word):
+    (desk / "grid.csv").write_text("ABC,GRS,ABC\nGRS,ABC,GRS\n")
+    codes = ("--code", "ABC=07", "--code", f"GRS={word}")
+    said = run("grid.csv", "--threads", "moss", *codes, "--into", "new").stdout
+    assert rows(desk / "new/chart.txt") == ["f.f", ".f."]
+    assert "'GRS' is bare cloth" in said
+
+
+def test_a_question_for_a_code_takes_bare_cloth_and_says_what_it_wants(desk, monkeypatch):
+    monkeypatch.setattr("packetgen.cli.bring_questions._on_terminal", lambda: True)
+    (desk / "grid.csv").write_text("ABC,GRS,ABC\n")
+    words = ["bring", "grid.csv", "--threads", "moss", "--into", "new"]
+    result = CliRunner().invoke(main, words, input="\n07\n.\n")
+    assert "Error: say a number or name of the list, or a full stop for bare" in result.output
+    assert result.exit_code == 0 and rows(desk / "new/chart.txt") == ["f.f"]
+
+
+def test_a_thread_that_is_called_like_bare_cloth_is_a_thread():
+    card = (Colour("1", "bare", "#556b2f"),)
+    assert not Codes(card, {}).is_bare("bare")
+    assert Codes(card, {}).is_bare(".")
+
+
 def test_codes_that_become_one_thread_are_told_by_their_names(desk):
     (desk / "grid.csv").write_text("wing,wing,bill,E2\n")
     codes = ("--code", "wing=#506b3a", "--code", "bill=#506b3a")
@@ -1107,7 +1137,7 @@ def test_all_that_is_wrong_with_codes_is_told_in_one_go(desk):
         "--code o1: write the code, '=' and its thread",
         "./grid.csv:1:1: 'down', which stands for 2 stitches, ",
         "./grid.csv:1:3: 'o1', which stands for 1 stitch, ",
-        "Say what each is: --code down=… --code canal=… --code o1=…\n",
+        "Say what each is, a full stop for bare cloth: --code down=… --code canal=… --code o1=…\n",
     ):
         assert said.count(line) == 1, f"{line}\n{said}"
     assert "'canal', which stands" not in said, "it is explained, though wrongly"

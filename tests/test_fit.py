@@ -256,6 +256,16 @@ def test_proof_fails_a_series_with_a_design_two_stitches_too_wide(tmp_path):
     assert proof(build(tmp_path / "narrower", narrower)).sound
 
 
+def test_where_only_bare_edges_are_too_many_it_is_told_that_the_rest_fits():
+    """By hand: 200 mm less 10 mm of border hold 104 stitches of 14 count; of 106 two at the left are bare."""
+    said = complaint(pattern(".." + "m" * 104), piece())
+    assert "it is 2 stitches too wide (room for 104 × 93 stitches)" in said
+    assert said.endswith(
+        "without its bare edges it is 104 × 1 and fits: packetgen chart crop, or bring with --trim, takes them off"
+    )
+    assert "bare edges" not in complaint(pattern("." + "m" * 105), piece())
+
+
 def test_both_sides_are_told_where_both_are_too_long():
     said = complaint(pattern(*["m" * 105] * 96), piece())
     assert "it is 1 stitch too wide and 3 stitches too high (room for 104 × 93 stitches)" in said

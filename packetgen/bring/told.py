@@ -61,7 +61,11 @@ def threads_known(card_name: str, card: Sequence[Colour], card_file: str) -> str
 def codes_to_say(codes: Iterable[str]) -> str:
     """A line to copy, with all codes that somebody has to explain; '' where it could not be copied."""
     said = [f"--code {shlex.quote(code)}=…" for code in codes if shown(code) == code]
-    return f"Say what each is: {' '.join(said)}" if 0 < len(said) <= MOST_ASKED else ""
+    return (
+        f"Say what each is, a full stop for bare cloth: {' '.join(said)}"
+        if 0 < len(said) <= MOST_ASKED
+        else ""
+    )
 
 
 def _head(found: Brought) -> Iterator[str]:

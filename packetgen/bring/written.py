@@ -19,6 +19,7 @@ from packetgen.model import BARE, Colour, Stitch
 from packetgen.reckon.colour import channels
 
 _HEX = re.compile(r"#([0-9a-f]{3}|[0-9a-f]{6})", re.IGNORECASE)
+BARE_WORDS = (BARE, "bare", "none")
 _HEADINGS_SHOWN = 3  # enough to know them by
 _LEGEND = re.compile(r"#\s+(\S)\s+(\S+)")
 
@@ -48,6 +49,10 @@ class Codes:
         if len(folded) == 1:
             return folded[0].hex, Wish(number=folded[0].number, coloured=False)
         return None
+
+    def is_bare(self, meant: str) -> bool:
+        """Whether that is no thread, but says that a code stands for bare cloth."""
+        return meant.casefold() in BARE_WORDS and self.meaning(meant) is None
 
     def nearest(self, code: str) -> Colour | None:
         """The thread whose number or name is nearly the code; None where none is."""
@@ -105,7 +110,9 @@ def read_table(
     top, left = int(bool(across)), int(bool(down))
     rows = [row[left:] for row in rows[top:]]
     drawing = _drawing(rows, path, meaning, codes, problems, top + 1, left + 1)
-    return replace(drawing, told=tuple(told)) if isinstance(drawing, Drawing) else drawing
+    if not isinstance(drawing, Drawing):
+        return drawing
+    return replace(drawing, told=(*told, *drawing.told))
 
 
 def _named(
@@ -168,7 +175,10 @@ def _drawing(
         problems.add(Place(path), "chart-large", width=width, height=height, limit=LARGEST)
         return None
     rows = [row + [BARE] * (width - len(row)) for row in rows]
-    times = Counter(code for row in rows for code in row if code != BARE)
+    bare = {code for code, meant in codes.own.items() if codes.is_bare(meant)}
+    met = Counter(code for row in rows for code in row if code != BARE)
+    rows = [[BARE if code in bare else code for code in row] for row in rows]
+    times = {code: number for code, number in met.items() if code not in bare}
     first: dict[str, Place] = {}
     for line, row in enumerate(rows, top):
         for column, code in enumerate(row, left):
@@ -210,15 +220,16 @@ def _drawing(
         numbers[code] = len(colours)
         wishes[len(colours)] = replace(found[1], code=code)
     for code in codes.own:
-        if code not in times:
-            known = tuple(one for one in times if not _HEX.fullmatch(one))
+        if code not in met:
+            known = tuple(one for one in met if not _HEX.fullmatch(one))
             problems.add(
                 Place(path), "bring-code-unused", what=said(code), nearest=offer(code, known)
             )
     if spoilt or unknown:
         return None if spoilt else Unexplained(unknown)
     cells = np.array([[numbers[code] for code in row] for row in rows], np.int32)
-    return Drawing(cells, np.array(colours, np.uint8), wishes)
+    told = tuple(f"{said(code)} is bare cloth" for code in met if code in bare)
+    return Drawing(cells, np.array(colours, np.uint8), wishes, told=told)
 
 
 def _whole_hex(code: str) -> str:

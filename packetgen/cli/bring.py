@@ -101,7 +101,7 @@ class _CellPx(OfAny):
     "codes",
     multiple=True,
     metavar="CODE=THREAD",
-    help="What a code of a table or grid is.",
+    help="What a code of a table or grid is; a full stop for bare cloth.",
 )
 @click.option(
     "--headings/--no-headings",

@@ -55,7 +55,8 @@ def _explained(
     if len(unexplained.stitches) > MOST_ASKED:
         return
     click.echo(
-        "Which thread is each code? Give a number or name of the card, or a colour: #6b503a."
+        "Which thread is each code? Give a number or name of the card, a colour such as #6b503a, or a full "
+        "stop for bare cloth."
     )
     click.echo(threads)
     taken: set[str] = set()  # numbers; another code hardly means a thread that is given already
@@ -65,7 +66,7 @@ def _explained(
         asked = f"{shown(code)} ({stitches:,} {'stitch' if stitches == 1 else 'stitches'}) is"
         said = click.prompt(
             f"{asked} [{near.number} {near.name}]" if near else asked,
-            default=near.number if near else None,
+            default=near.number if near else "",
             show_default=False,
             value_proc=_Thread(codes, near),
         )
@@ -75,7 +76,7 @@ def _explained(
 
 
 class _Thread:
-    """Takes an answer that is a thread of the card or a colour; a yes takes what was offered last."""
+    """Takes an answer that is a thread of the card, a colour or bare cloth; a yes takes what was offered last."""
 
     def __init__(self, codes: "Codes", offered: "Colour | None") -> None:
         self._codes, self._offered = codes, offered
@@ -86,7 +87,11 @@ class _Thread:
         said = answer.strip()
         if self._offered and said.casefold() in ("y", "yes"):
             return self._offered.number
-        if self._codes.meaning(said) is None:
+        if not said:
+            raise click.UsageError(
+                "say a number or name of the list, or a full stop for bare cloth"
+            )
+        if self._codes.meaning(said) is None and not self._codes.is_bare(said):
             near = self._offered = self._codes.nearest(said)
             hint = "look at the list above"
             if near:

@@ -86,6 +86,8 @@ def carry_out(planned: "Planned", pattern_name: str | None, content_folder: Path
         say(f"Written: {path}")
     for path in written.kept:
         say(f"The old one is kept: {path}")
+    if written.kept:
+        say("What is kept so is never read: delete it when you like.")
     if written.remarks:
         old = next(path for path in written.kept if path.name.endswith("pattern.yaml"))
         say(

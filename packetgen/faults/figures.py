@@ -129,7 +129,6 @@ FIGURES: dict[str, Fault] = {
     # the fit of a design (found by reckon)
     "does-not-fit": Fault(
         "on {cloth} the mounted design is {width} × {height} and {piece} does not hold it",
-        "it is {excess} (room for {most} stitches); offer a finer cloth instead, or make the design "
-        "smaller or the piece larger",
+        "it is {excess} (room for {most} stitches); {way}",
     ),
 }

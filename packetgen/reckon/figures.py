@@ -13,11 +13,12 @@ from packetgen.model import (
     Series,
     ThreadSet,
 )
+from packetgen.model.extent import bare_margins
 from packetgen.nouns import counted
 from packetgen.reckon.bead_fit import BeadFit, bead_fits
 from packetgen.reckon.coverage import AtCount, Coverage, coverage_at_counts, set_coverage
 from packetgen.reckon.cutting import FAT_QUARTER, as_cut, pieces_from
-from packetgen.reckon.fit import Fit, Verdict, fit, room_for, too_many
+from packetgen.reckon.fit import Fit, Verdict, fit, holds, room_for, too_many
 from packetgen.reckon.isolated import Isolated, isolated
 from packetgen.reckon.magnets import Card, MagnetPlan, card_on_panel, plan_for_most
 from packetgen.reckon.mounting import Mounting, mounting
@@ -42,6 +43,7 @@ SPARE_BEADS, FEWEST_SPARE_BEADS = 0.10, 5
 _PACE, _USUAL = Pace(), Assumptions()
 # Said of a design that no narrower and no lower one helps.
 _IN_THE_WAY = "in the way of a part that the panel must keep free"
+_OTHER_WAYS = "offer a finer cloth instead, or make the design smaller or the piece larger"
 
 
 @dataclass(frozen=True)
@@ -219,7 +221,20 @@ def complain(all_figures: tuple[Figures, ...], series: Series, problems: Problem
                 piece=piece.name,
                 most=f"{most[0]} × {most[1]}",
                 excess=" or ".join(_excess(*way) for way in ways) or _IN_THE_WAY,
+                way=_bare_way(figure.pattern, on.cell_mm, piece) or _OTHER_WAYS,
             )
+
+
+def _bare_way(pattern: Pattern, cell_mm: float, piece: FinishingPiece) -> str:
+    """What to do where only the bare columns and rows at its edges are too many; '' where that is not so."""
+    left, right, above, below = bare_margins(pattern)
+    wide, high = pattern.grid.width - left - right, pattern.grid.height - above - below
+    if not holds((wide, high), cell_mm, piece):
+        return ""
+    return (
+        f"without its bare edges it is {wide} × {high} and fits: packetgen chart crop, or bring with --trim, "
+        "takes them off"
+    )
 
 
 def _excess(too_wide: int, too_high: int) -> str:
