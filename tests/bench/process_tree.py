@@ -17,6 +17,8 @@ import psutil
 
 _PR_SET_CHILD_SUBREAPER = 36
 _BETWEEN_SAMPLES_S = 0.5
+# To look at a process's memory stops it for a while: at least so many times as long it is let alone then.
+_LET_ALONE = 50
 
 
 @dataclass(frozen=True)
@@ -38,7 +40,7 @@ def run(command: Iterable[str], folder: Path, env: dict[str, str] | None = None)
             [*command], cwd=folder, env=env, stdin=subprocess.DEVNULL, stdout=said, stderr=said
         )
         code, wall_s, cpu_s, process_kb, tree_mb = None, 0.0, 0.0, 0, 0.0
-        sampled = 0.0
+        next_sample = started
         while True:
             try:
                 pid, status, usage = os.wait4(-1, os.WNOHANG)
@@ -51,9 +53,10 @@ def run(command: Iterable[str], folder: Path, env: dict[str, str] | None = None)
                     wall_s = time.perf_counter() - started
                     code = process.returncode = os.waitstatus_to_exitcode(status)
                 continue
-            if time.perf_counter() - sampled > _BETWEEN_SAMPLES_S:
+            if (sampling := time.perf_counter()) >= next_sample:
                 tree_mb = max(tree_mb, _held_mb())
                 sampled = time.perf_counter()
+                next_sample = sampled + max(_BETWEEN_SAMPLES_S, _LET_ALONE * (sampled - sampling))
             time.sleep(0.01)
         said.seek(0)
         words = said.read().decode(errors="replace")
