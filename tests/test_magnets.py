@@ -10,9 +10,10 @@ from hypothesis import strategies as st
 from packetgen.diagnostics import Problems
 from packetgen.faults import FAULTS, Level
 from packetgen.model import KeepOut, Magnets
+from packetgen.reckon.bunched import bare_rows_hold_magnets_apart, draws_magnets_in
 from packetgen.reckon.figures import figures
 from packetgen.reckon.magnets import Card, magnet_plan, pairs_for, plan_for_most
-from packetgen.reckon.series_magnets import complain_of_magnets, draws_magnets_in, series_figures
+from packetgen.reckon.series_magnets import complain_of_magnets, series_figures
 from packetgen.reckon.weighing import bead_g, washers_g
 from tests.stitching import option, pattern, piece, series
 
@@ -279,6 +280,12 @@ HERON = pattern(*rows(50, 64), title="Heron at the Lock", cloths=(option(14), op
 MOTH = pattern(*rows(28, 16), id="moth", title="A Moth", cloths=(option(18),))
 
 
+def framed(width: int, height: int, bare: int) -> tuple[str, ...]:
+    """With so many bare rows and columns on every side."""
+    side, empty = "." * bare, ("." * (width + 2 * bare),) * bare
+    return (*empty, *(f"{side}{row}{side}" for row in rows(width, height)), *empty)
+
+
 def of_two(*patterns):
     return series(*patterns, finish=piece(magnets=Magnets(4, 10.0, 2.0, 9.0)))
 
@@ -316,6 +323,23 @@ def test_nobody_is_told_to_cut_bare_rows_off_a_design_that_draws_the_magnets_in(
     small = pattern(*rows(16, 64), id="post", title="Post", cloths=(option(14),))
     assert draws_magnets_in(series_figures(of_two(HERON, small))) == {"post"}
     assert draws_magnets_in(series_figures(of_two(HERON))) == frozenset()
+
+
+def test_a_few_bare_rows_that_let_the_magnets_stand_apart_are_offered_and_then_left_alone():
+    """By hand: on the large card alone the magnets would stand 82.7 mm apart; half of that, 9 mm in from both
+    edges and less the border of 5 mm, takes 2 · 9 + 41.4 - 10 = 49.4 mm, 28 columns of 14 count. It has 20: four
+    more on either side are enough, and three are not."""
+    slim = pattern(*rows(20, 64), id="post", title="Post", cloths=(option(14),))
+    (said,) = complaints(of_two(HERON, slim))
+    assert said.endswith("; 'packetgen chart border post 4' is enough")
+    bordered = [
+        pattern(*framed(20, 64, bare), id="post", title="Post", cloths=(option(14),))
+        for bare in (3, 4)
+    ]
+    assert [len(complaints(of_two(HERON, one))) for one in bordered] == [1, 0]
+    for one in (slim, *bordered):
+        all_figures = series_figures(of_two(HERON, one))
+        assert bare_rows_hold_magnets_apart(one, all_figures, of_two(HERON, one).finish)
 
 
 def test_the_advice_stays_short_with_titles_as_authors_give_them():

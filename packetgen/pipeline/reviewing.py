@@ -4,12 +4,13 @@ from packetgen.chart.review_symbols import complain_of_symbols, praise_of_symbol
 from packetgen.diagnostics import Problems
 from packetgen.pipeline.proofs import Proof, Reckoned
 from packetgen.pipeline.stages import stages
+from packetgen.reckon.bunched import bare_rows_hold_magnets_apart
 from packetgen.reckon.laid_aside import complain_of_idle, parted, reasons
 from packetgen.reckon.review import Praised, Review, folder_of, pattern_folder, review_of
 from packetgen.reckon.review_buying import complain_of_little, complain_of_short
 from packetgen.reckon.review_cloth import complain_of_cloths
 from packetgen.reckon.review_colours import complain_of_alike
-from packetgen.reckon.review_edges import complain_of_bare_edges
+from packetgen.reckon.review_edges import bare_edges, complain_of_bare_edges
 from packetgen.reckon.review_praise import praise_of_pattern, praise_of_series
 from packetgen.reckon.review_texts import (
     complain_of_names,
@@ -17,7 +18,6 @@ from packetgen.reckon.review_texts import (
     complain_of_story,
     complain_of_unsold,
 )
-from packetgen.reckon.series_magnets import draws_magnets_in
 from packetgen.render.photo_told import complain_of_photo_told
 from packetgen.render.proof_words import complain_of_words
 
@@ -43,13 +43,14 @@ def review(checked: Proof) -> Review:
 
 def _complain(each: Reckoned, problems: Problems) -> None:
     complain_of_little(each.figures, problems)
-    small = draws_magnets_in(each.figures)
     for figures in each.figures:
         complain_of_short(figures, problems)
         complain_of_alike(figures, problems)
         complain_of_symbols(figures, problems)
         complain_of_cloths(figures, each.series.finish, problems)
-        if figures.pattern.id not in small:  # where bare rows do good
+        if any(bare_edges(figures.pattern)) and not bare_rows_hold_magnets_apart(
+            figures.pattern, each.figures, each.series.finish
+        ):
             complain_of_bare_edges(figures.pattern, problems)
         complain_of_story(figures.pattern, problems)
         complain_of_photo(figures.pattern, problems)

@@ -8,6 +8,7 @@ from math import floor
 from packetgen.diagnostics import Problems
 from packetgen.model import Magnets, Pattern, Series
 from packetgen.nouns import listed
+from packetgen.reckon.bunched import bare_rows_enough, largest, small_ones
 from packetgen.reckon.figures import Figures, OnCloth, cards_on_panel, figures
 from packetgen.reckon.fit import room_for
 from packetgen.reckon.magnets import Card, MagnetPlan, in_common, magnet_plan, plan_for_most
@@ -35,7 +36,7 @@ def complain_of_magnets(
     if not series.finish.magnets.pairs:
         return
     _complain_of_no_room(all_figures, series, problems)
-    _complain_of_bunched(all_figures, problems)
+    _complain_of_bunched(all_figures, series, problems)
 
 
 def _complain_of_no_room(
@@ -118,12 +119,14 @@ class _Insets:
         return all(map(plan.serves, (*self._shared, card)))
 
 
-def _complain_of_bunched(all_figures: tuple[Figures, ...], problems: Problems) -> None:
+def _complain_of_bunched(
+    all_figures: tuple[Figures, ...], series: Series, problems: Problems
+) -> None:
     """On the cloth on which the card is largest, with the narrowest and the lowest card of all."""
     for figure in all_figures:
         if not figure.bunched:
             continue
-        worst, small = max(figure.bunched, key=_area_mm2), _small(all_figures, figure)
+        worst, small = largest(figure), small_ones(all_figures, figure)
         apart = figure.magnets.apart
         by = tuple(dict.fromkeys(of.title for of, _ in small))
         if len(by) == 1:
@@ -136,39 +139,25 @@ def _complain_of_bunched(all_figures: tuple[Figures, ...], problems: Problems) -
             inches=size_inches(apart.width_mm, apart.height_mm),
             centimetres=size_centimetres(apart.width_mm, apart.height_mm),
             by=f"{listed(by)} {'draw' if len(by) > 1 else 'draws'}",
-            mend=_less_bunched(len(by) > 1, others),
+            mend=_less_bunched(small, others, all_figures, series),
         )
 
 
-def draws_magnets_in(all_figures: tuple[Figures, ...]) -> frozenset[str]:
-    """Ids of the patterns for whose small cards the magnets of others are bunched: made smaller still, they
-    would draw them in further."""
-    bunched = (figure for figure in all_figures if figure.bunched)
-    return frozenset(of.id for figure in bunched for of, _ in _small(all_figures, figure))
-
-
-def _small(
-    all_figures: tuple[Figures, ...], figure: Figures
-) -> tuple[tuple[Pattern, OnCloth], ...]:
-    """The narrowest and the lowest card of all, as far as they draw the magnets in on this design's largest."""
-    held = [(each.pattern, on) for each in all_figures for on in each.by_magnets]
-    in_width, in_height = figure.magnets.drawn_in(max(figure.bunched, key=_area_mm2).card)
-    return (
-        *([min(held, key=lambda one: one[1].mounting.card.width_mm)] if in_width else []),
-        *([min(held, key=lambda one: one[1].mounting.card.height_mm)] if in_height else []),
-    )
-
-
-def _less_bunched(by_two: bool, others: bool) -> str:
+def _less_bunched(
+    small: tuple[tuple[Pattern, OnCloth], ...],
+    others: bool,
+    all_figures: tuple[Figures, ...],
+    series: Series,
+) -> str:
     if not others:
         return "offer no cloth so fine, or leave bare rows round it"
-    if by_two:
+    by = {of.id: of for of, _ in small}
+    if len(by) > 1:
         return "make those larger, or lay this aside: see --explain"
+    (pattern,) = by.values()
+    if rows := bare_rows_enough(pattern, all_figures, series.finish):
+        return f"'packetgen chart border {pattern.id} {rows}' is enough"
     return "make that one larger, or lay this aside: see --explain"
-
-
-def _area_mm2(on: OnCloth) -> float:
-    return on.mounting.card.width_mm * on.mounting.card.height_mm
 
 
 def _cards(all_figures: tuple[Figures, ...]) -> tuple[Card, ...]:

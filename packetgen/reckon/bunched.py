@@ -1,0 +1,97 @@
+"""Small designs for whose cards the magnets of their series stand close together, and the bare rows round one
+that let them stand apart."""
+
+from collections.abc import Sequence
+from dataclasses import replace
+
+from packetgen.model import FinishingPiece, Pattern
+from packetgen.model.extent import bare_margins
+from packetgen.reckon.figures import Figures, OnCloth, cards_on_panel
+from packetgen.reckon.fit import fit
+from packetgen.reckon.magnets import card_on_panel, plan_for_most
+from packetgen.reckon.mounting import mounting
+from packetgen.reckon.sizes import finished_size
+
+_MOST_ROWS = 8  # on a side; with more the design itself were better larger
+
+
+def draws_magnets_in(all_figures: Sequence[Figures]) -> frozenset[str]:
+    """Ids of the patterns for whose small cards the magnets of others are bunched: made smaller still, they
+    would draw them in further."""
+    bunched = (figure for figure in all_figures if figure.bunched)
+    return frozenset(of.id for figure in bunched for of, _ in small_ones(all_figures, figure))
+
+
+def small_ones(
+    all_figures: Sequence[Figures], figure: Figures
+) -> tuple[tuple[Pattern, OnCloth], ...]:
+    """The narrowest and the lowest card of all, as far as they draw the magnets in on this design's largest."""
+    held = [(each.pattern, on) for each in all_figures for on in each.by_magnets]
+    in_width, in_height = figure.magnets.drawn_in(largest(figure).card)
+    return (
+        *([min(held, key=lambda one: one[1].mounting.card.width_mm)] if in_width else []),
+        *([min(held, key=lambda one: one[1].mounting.card.height_mm)] if in_height else []),
+    )
+
+
+def largest(figure: Figures) -> OnCloth:
+    """The cloth on which the magnets hold the least part of its card."""
+    return max(
+        figure.bunched, key=lambda on: on.mounting.card.width_mm * on.mounting.card.height_mm
+    )
+
+
+def bare_rows_hold_magnets_apart(
+    pattern: Pattern, all_figures: Sequence[Figures], piece: FinishingPiece
+) -> bool:
+    """Whether the design would draw the magnets in without the bare rows and columns at its edges."""
+    left, right, top, bottom = bare_margins(pattern)
+    smaller = _resized(pattern, all_figures, piece, -left - right, -top - bottom)
+    return pattern.id in draws_magnets_in(smaller)
+
+
+def bare_rows_enough(
+    pattern: Pattern, all_figures: Sequence[Figures], piece: FinishingPiece
+) -> int | None:
+    """The fewest bare rows and columns on every side with which it draws in no magnets and fits wherever it
+    does without; None where no such number helps."""
+    for rows in range(1, _MOST_ROWS + 1):
+        larger = _resized(pattern, all_figures, piece, 2 * rows, 2 * rows)
+        if _fitting(larger) != _fitting(all_figures):
+            return None
+        if pattern.id not in draws_magnets_in(larger):
+            return rows
+    return None
+
+
+def _fitting(all_figures: Sequence[Figures]) -> int:
+    return sum(len(cards_on_panel(figure.cloths)) for figure in all_figures)
+
+
+def _resized(
+    pattern: Pattern,
+    all_figures: Sequence[Figures],
+    piece: FinishingPiece,
+    columns: int,
+    rows: int,
+) -> tuple[Figures, ...]:
+    """The figures as far as cards and magnets go, were that design so many columns and rows larger."""
+
+    def on_cloth(on: OnCloth) -> OnCloth:
+        wide, high = pattern.grid.width + columns, pattern.grid.height + rows
+        finished = finished_size(wide, high, on.cell_mm)
+        laid = fit(finished, on.cell_mm, piece)
+        card = card_on_panel(laid, on.card.weight_g)
+        return replace(
+            on, finished=finished, fit=laid, mounting=mounting(finished, piece), card=card
+        )
+
+    changed = tuple(
+        replace(one, cloths=tuple(map(on_cloth, one.cloths)))
+        if one.pattern.id == pattern.id
+        else one
+        for one in all_figures
+    )
+    cards = tuple(card for one in changed for card in cards_on_panel(one.cloths))
+    plan = plan_for_most(cards, piece.magnets)
+    return tuple(replace(one, magnets=plan) for one in changed)
