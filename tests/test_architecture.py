@@ -63,6 +63,7 @@ DOORS = {
         "cli.saying",
         "cli.settle",
         "cli.telling",
+        "cli.yes_or_no",
     },
     "watchfiles": {"preview.watching"},
     "coloraide": {"reckon.vision"},

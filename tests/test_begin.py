@@ -243,6 +243,11 @@ def test_what_was_answered_is_shown_and_can_be_answered_otherwise(asked):
     assert (grid.width, grid.height) == (22, 24)
 
 
+def test_a_question_that_takes_yes_or_no_says_so(asked):
+    said = asked("2027-05-01", "", "", "", words=NEW, last=("perhaps", "YES"))
+    assert "Error: answer y for yes, or n for no\nWrite it [Y/n]: YES\nWritten:" in said
+
+
 def test_where_all_was_given_no_means_no(asked):
     words = (*NEW, "--release", "2027-05-01", "--threads", "Floss", "--wide", "20", "--high", "20")
     said = asked(words=words, last=("n",))

@@ -10,6 +10,7 @@ from packetgen.cli.begin_questions import Given
 from packetgen.cli.common import content_words, nothing_written, say_problems
 from packetgen.cli.ending import stop
 from packetgen.cli.saying import say
+from packetgen.cli.yes_or_no import yes_or_no
 from packetgen.nouns import counted
 
 if TYPE_CHECKING:
@@ -66,7 +67,7 @@ def _confirm(given: Given, folders: Mapping[str, str]) -> None:
     click.echo("This makes:")
     for folder, what in folders.items():
         click.echo(f"  {what}, in {(given.content / folder).as_posix()}")
-    if not click.confirm("Write it", default=True):
+    if not yes_or_no("Write it", usually=True):
         click.echo("Nothing was written.")
         if given.answered:
             raise OnceMore

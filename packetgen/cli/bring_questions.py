@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING
 
 import click
 
+from packetgen.cli.yes_or_no import yes_or_no
 from packetgen.nouns import listed
 
 if TYPE_CHECKING:
@@ -32,16 +33,14 @@ def answered(
     if headings:
         where = listed(tuple(wrong.partition(", and each")[0] for wrong in headings))
         return replace(
-            how, headings=click.confirm(f"{where[:1].upper()}{where[1:]}. Leave out", default=True)
+            how, headings=yes_or_no(f"{where[:1].upper()}{where[1:]}. Leave out", usually=True)
         )
     of_codes = all(one.code == "bring-code-unknown" for one in problems.errors)
     if isinstance(source, Unexplained) and of_codes:
         return replace(how, codes=(*how.codes, *_explained(source, codes, threads)))
     if source is None or isinstance(source, Unexplained) or source.ground is None:
         return how
-    bare = click.confirm(
-        f"{source.ground.in_words()}. Is that bare cloth, and not stitched", default=None
-    )
+    bare = yes_or_no(f"{source.ground.in_words()}. Is that bare cloth, and not stitched")
     return replace(how, bare=(source.ground.hex,) if bare else ())
 
 

@@ -66,7 +66,7 @@ _DESIGNER = Group(
         Field("name", Text(at_most=80), "Her name.", "Oriel Thackwray"),
         replace(
             ABOUT,
-            doc="One sentence about her. Her name is printed before it, so begin with what she does.",
+            doc="One sentence about her. It stands below her name, so begin with what she does.",
             example="Draws what she sees from the scullery window.",
         ),
         Field(
@@ -298,7 +298,8 @@ SERIES = Group(
         Field(
             "licence",
             Text(long=True, at_most=20_000),
-            "What a buyer may do.",
+            "What a buyer may do. The first sentence stands at the foot of every page of the packet, all of it "
+            "with the credits: begin with what matters most.",
             "For your own stitching.",
         ),
         Field(
