@@ -71,7 +71,7 @@ CASES = (
             PATTERN: cut(PATTERN, "close_ups:", "credits:"),
             CHART: f"# A fern\n{ABOVE}\n{ABOVE[:8]}{ABOVE[9:]}\n{ABOVE}\n",
         },
-        f"{CHART}:3:24: row 2 is 23 stitches long, most are 24; add 1 ('.' is bare cloth), most likely at column 9: the row is then most like those beside it",
+        f"{CHART}:3:9: row 2 is 23 stitches long, most are 24; add 1 ('.' is bare cloth), most likely at column 9: the row is then most like those beside it",
     ),
     Case(
         "a row with two stitches too many",
@@ -79,7 +79,15 @@ CASES = (
             PATTERN: cut(PATTERN, "close_ups:", "credits:"),
             CHART: f"# A fern\n{ABOVE}\n{ABOVE[:18]}rr{ABOVE[18:]}\n{ABOVE}\n",
         },
-        f"{CHART}:3:25: row 2 is 26 stitches long, most are 24; take 2 away, most likely at column 19: the row is then most like those beside it",
+        f"{CHART}:3:19: row 2 is 26 stitches long, most are 24; take 2 away, most likely at column 19: the row is then most like those beside it",
+    ),
+    Case(
+        "a row that lacks its last stitches",
+        {
+            PATTERN: cut(PATTERN, "close_ups:", "credits:"),
+            CHART: f"# A fern\n{ABOVE}\n{ABOVE[:21]}\n{ABOVE}\n",
+        },
+        f"{CHART}:3:22: row 2 is 21 stitches long, most are 24; add 3 ('.' is bare cloth), most likely at column 22: the row is then most like those beside it",
     ),
     Case(
         "an empty row inside the chart",

@@ -66,7 +66,7 @@ def check_rows(chart: Chart, problems: Problems) -> None:
             hint = f"{change}, most likely at column {where}: the row is then most like those beside it"
         else:
             hint = f"{change}: look where in the row it stops agreeing with those above and below"
-        place = chart.place(number, min(len(row), usual) + 1)
+        place = chart.place(number, where or min(len(row), usual) + 1)
         length = counted(len(row), "stitch", "stitches")
         problems.add(place, "row-ragged", row=number, length=length, usual=usual, hint=hint)
 
@@ -74,7 +74,7 @@ def check_rows(chart: Chart, problems: Problems) -> None:
 def _slipped(row: str, usual: int, beside: list[str]) -> int | None:
     """The column at which stitches are most likely missing or too many: with them put in or taken out there,
     the row has the most stitches in common with the rows beside it. None where several columns, far apart,
-    are as good, or where it cannot be told."""
+    are as good, where its end is nearly as good, or where it cannot be told."""
     odd = usual - len(row)
 
     def alike(column: int) -> int:
@@ -83,7 +83,12 @@ def _slipped(row: str, usual: int, beside: list[str]) -> int | None:
 
     found = [alike(column) for column in range(min(len(row), usual) + 1)]
     best = [column for column, number in enumerate(found) if number == max(found)]
-    return best[0] + 1 if beside and best[-1] - best[0] <= usual // _NARROW else None
+    if not beside or best[-1] - best[0] > usual // _NARROW:
+        return None
+    if best[-1] == len(found) - 1:
+        return len(found)
+    # A slip within the row moves all that follows it; at the end a stitch or two may agree by chance.
+    return best[0] + 1 if max(found) - found[-1] > abs(odd) * len(beside) else None
 
 
 def check_marks(chart: Chart, marks: tuple[str, ...], problems: Problems) -> None:
