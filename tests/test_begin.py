@@ -120,8 +120,10 @@ def test_a_new_series_is_advised_only_of_what_its_author_has_not_given_yet(run):
         for problem in chapter.problems:
             if problem.code in ("example-left", "example-remark"):
                 file, line = problem.place.path, problem.place.line
-                text = Path("content", file).read_text("utf-8").split("\n")[line - 1]
-                left.setdefault(file.rpartition("/")[2], []).append(text.strip())
+                text = Path("content", file).read_text("utf-8").split("\n")
+                others = map(int, re.findall(r"\(line (\d+)\)", problem.wrong))
+                lines = [text[one - 1].strip() for one in (line, *others)]
+                left.setdefault(file.rpartition("/")[2], []).extend(lines)
     assert left == {
         "series.yaml": [
             "tagline: Write here what the series is, in a few words",
@@ -152,6 +154,19 @@ def test_a_new_series_is_advised_only_of_what_its_author_has_not_given_yet(run):
         "evenweave-28.yaml": ["name: Example Evenweave 28"],
         "example-beads.yaml": ["name: Example Beads"],
     }
+
+
+def test_the_examples_of_one_file_are_told_in_one_line(run):
+    run(*NEW)
+    (said,) = (
+        str(one)
+        for one in proof(Path("content")).examples
+        if one.code == "example-left" and one.place.path.endswith("series.yaml")
+    )
+    assert "advice: 'tagline', 'about' in 'designers' (line 44) and 'licence' (line " in said
+    assert said.endswith(
+        ") are still the examples that they began with; put your own in their place, or take them out"
+    )
 
 
 def test_an_example_is_told_of_until_it_is_changed(run):

@@ -162,3 +162,10 @@ def test_a_release_passes_when_all_advice_is_laid_aside(tmp_path, capsys):
 
 def _all_advice(content: Path):
     return [one for chapter in review(proof(content)).chapters for one in chapter.advice]
+
+
+def test_a_photograph_that_is_gone_makes_no_idle_words_of_what_was_laid_aside_for_it(tmp_path):
+    of_photo = "laid_aside:\n  - {advice: photo-tells-chart, because: the frame hides most of it}\n"
+    found = told(review(proof(folder(tmp_path / "gone", of_photo))))
+    assert "photo-missing" in found and "laid-aside-idle" not in found
+    assert "laid-aside-idle" in told(review(proof(folder(tmp_path / "other", UNUSED))))

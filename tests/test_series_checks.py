@@ -35,7 +35,7 @@ def test_a_series_that_lacks_nothing_is_not_complained_of():
 def test_two_patterns_of_one_title_are_an_error_capitals_or_not():
     two = series(finished(), finished(id="other", title="a SPRIG", place=Place("other")))
     assert found(two) == {
-        "title-twice": "other:1:1: a SPRIG is also the title of another pattern (sprig); "
+        "title-twice": "other:1:1: 'a SPRIG' is also the title of another pattern (sprig); "
         "give one of the two another"
     }
     assert FAULTS["title-twice"].level is Level.ERROR

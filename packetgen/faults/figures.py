@@ -79,7 +79,7 @@ FIGURES: dict[str, Fault] = {
     ),
     # a series as a whole (found by reckon)
     "title-twice": Fault(
-        "{title} is also the title of another pattern ({other})", "give one of the two another"
+        "'{title}' is also the title of another pattern ({other})", "give one of the two another"
     ),
     "day-shared": Fault(
         "{title} is for the same day as {other} ({said}), so the swap calendar hangs both at once",

@@ -68,7 +68,7 @@ FILES: dict[str, Fault] = {
     "indent-not-spaces": _broken("here stands {what} where the line is set in{more}", "{hint}"),
     "tab": _broken("here stands a tab", "write one space in its place"),
     "name-repeated": Fault(
-        "{name} stands here a second time (first on line {line})", "keep one of the two, {other}"
+        "{name} stands here a second time (first on line {line})", "keep one of the two{other}"
     ),
     "name-not-a-word": Fault(
         "only a single word or sign can stand before a colon", "take the brackets away"
@@ -103,7 +103,7 @@ FILES: dict[str, Fault] = {
     ),
     "colon-in-value": _broken(
         "a second colon with a space on one line",
-        "put the whole value between quotes, or start a new line",
+        "put the whole value between quotes; where a new field begins there, start a new line",
     ),
     "colon-missing": _broken("{what}", "{hint}"),
     "line-goes-on": _broken(

@@ -61,8 +61,8 @@ REVIEW: dict[str, Fault] = {
         "a story of {words}", "{most} fill a page of the packet: tell it shorter"
     ),
     "example-left": _advice(
-        "{what} is still the example that it began with",
-        "put your own in its place, or take it out",
+        "{what} {are}",
+        "put your own in {them}",
     ),
     "example-remark": _advice(
         "what begin wrote as an example is still marked as one: {what}",

@@ -90,7 +90,7 @@ WHY_FILES: dict[str, Why] = {
     ),
     "name-repeated": Why(
         "The same name stands twice in one group, so nobody can say which value is meant.",
-        "Keep one of the two lines, or give one of them another name: in a key, another mark.",
+        "Keep one of the two lines; in a key, or give one of them another mark.",
     ),
     "name-not-a-word": Why(
         "Before a colon stands a list or a group in brackets.",

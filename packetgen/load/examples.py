@@ -10,25 +10,37 @@ from collections.abc import Iterator
 from packetgen.diagnostics import Place, Problems
 from packetgen.load.words import said
 from packetgen.load.yaml_nodes import GroupNode, ListNode, Node, TextNode
+from packetgen.nouns import listed
 
 _INVITES = ("Write here", "Tell here")
 _EXAMPLE = "example "
 # Who stitches, finishes and dyes in all examples; there is no such person.
 EXAMPLE_PERSON = "Maud Fennimore"
 _REMARK = "# EXAMPLE: "  # how such a remark begins
+_MOST_NAMED = 4  # in one line
+_ONE, _ITS = "is still the example that it began with", "its place, or take it out"
+_MANY, _THEIRS = "are still the examples that they began with", "their place, or take them out"
 
 
 def complain_of_examples(node: Node, problems: Problems) -> None:
-    """Advice on each value of a YAML file that is an example still; of a list's names on the first."""
-    for place, what in _left(node, ""):
-        problems.add(place, "example-left", what=what)
+    """Advice on the first value of a YAML file that is an example still, which names the others; of a list's
+    names the first."""
+    found = tuple(_left(node, ""))
+    if len(found) == 1:
+        problems.add(found[0][0], "example-left", what=found[0][1], are=_ONE, them=_ITS)
+    elif found:
+        (place, what), *others = found
+        shown = (what, *(f"{one} (line {at.line})" for at, one in others[: _MOST_NAMED - 1]))
+        more = len(found) - len(shown)
+        words = (*shown, f"{more} more") if more else shown
+        problems.add(place, "example-left", what=listed(words), are=_MANY, them=_THEIRS)
 
 
 def complain_of_invitations(text: str, path: str, problems: Problems) -> None:
     """Advice on each line of Markdown that only asks for the author's words."""
     for number, line in enumerate(text.split("\n"), 1):
         if line.startswith(_INVITES):
-            problems.add(Place(path, number), "example-left", what="the text")
+            problems.add(Place(path, number), "example-left", what="the text", are=_ONE, them=_ITS)
 
 
 def complain_of_example_remark(text: str, path: str, problems: Problems) -> None:

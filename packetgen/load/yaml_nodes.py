@@ -225,7 +225,7 @@ class _Tree:
             elif key.value in entries:
                 first = entries[key.value][0].place.line
                 repeated = True
-                other = f"or give one of them another {'mark' if len(key.value) == 1 else 'name'}"
+                other = ", or give one of them another mark" if len(key.value) == 1 else ""
                 facts = {"name": said(key.value), "line": first, "other": other}
                 self._problems.add(key.place, "name-repeated", **facts)
             else:

@@ -8,6 +8,8 @@ from packetgen.diagnostics import Problem, Problems
 from packetgen.model import LaidAside, Series
 from packetgen.reckon.review import folder_of
 
+_OF_A_PHOTO = ("photo-small", "photo-tells-chart", "photo-tells-place")
+
 
 @dataclass(frozen=True)
 class Parted:
@@ -44,14 +46,22 @@ def reasons(all_series: Iterable[Series], aside: Iterable[Problem]) -> dict[str,
 
 
 def complain_of_idle(
-    all_series: Iterable[Series], aside: Sequence[Problem], problems: Problems
+    all_series: Sequence[Series], aside: Sequence[Problem], problems: Problems
 ) -> None:
-    """What is laid aside and would not be told anyway, or is laid aside by an entry that says what it is about."""
+    """What is laid aside and would not be told anyway, or is laid aside by an entry that says what it is about.
+    Of a photograph that is gone, perhaps by accident, nothing is said: that is told for itself."""
     by_folder = _by_folder(all_series)
     at_work = [_by(by_folder, problem) for problem in aside]
+    waiting = [
+        one
+        for series in all_series
+        for pattern in series.patterns
+        for one in pattern.laid_aside
+        if one.code in _OF_A_PHOTO and not pattern.photo
+    ]
     for these in by_folder.values():
         for one in these:
-            if one not in at_work:
+            if one not in at_work and one not in waiting:
                 problems.add(one.place, "laid-aside-idle", kind=_said(one))
 
 
