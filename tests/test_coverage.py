@@ -1,5 +1,6 @@
 """How a thread covers the cloth: geometry, and what the trade usually does."""
 
+import re
 from dataclasses import replace
 from math import pi, sqrt
 
@@ -24,6 +25,7 @@ from packetgen.reckon.sizes import cell_mm
 from packetgen.reckon.thread import work_of
 from packetgen.render.packet import packet
 from packetgen.render.templates import environment
+from packetgen.units import plain
 from tests.stitching import CLAY, HERE, MOSS, card, option, pattern, piece, series, thread_set
 
 SIX_PLY = card()  # cotton, six strands of 25 tex
@@ -249,5 +251,9 @@ def test_the_packet_says_thin_and_what_would_do():
     of = pattern("m")
     page = packet(series(of), figures(of, piece()), b"cover", environment()).html
     table = page[page.index("How the thread covers") :].partition("</table>")[0]
-    assert "<td>thin<br><small>3 would do</small></td><td>good</td>" in table
-    assert '<th scope="col">14*</th>' in table
+    assert "Bramble, 2 strands</th><td>11</td><td>thin; 3 strands would be good</td>" in table
+    assert "<tr><td>12.5, 14*, 16, 18, 20</td><td>good</td></tr>" in table
+    assert "crowded; 1 strand would be good" in table
+    every = [plain(at.stitches_per_inch) for at in figures(of, piece()).coverage]
+    told = re.findall(r"<td>([\d., *]+)</td>", table)
+    assert ", ".join(told).replace("*", "").split(", ") == every

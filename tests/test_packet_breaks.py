@@ -196,3 +196,16 @@ def inked_share(page: pdfium.PdfPage) -> float:
     grey = np.asarray(page.render(scale=1).to_pil().convert("L"))
     inked = np.flatnonzero((grey < 200).any(axis=1)) * 25.4 / 72
     return float((inked[inked < foot_mm - 2].max() - top_mm) / (foot_mm - top_mm))
+
+
+@pytest.mark.parametrize("above_mm", range(120, 241, 8))
+def test_neither_the_last_caution_nor_the_first_step_of_a_list_is_left_alone(html, above_mm):
+    """Wherever on a page they come."""
+    cautions = re.findall(r'<div class="caution"><h3>([^<]+)', html)
+    (*_, last, very_last) = cautions
+    (on_page,) = (text for text in pages(html, above_mm) if very_last in text)
+    assert last in on_page
+    steps = "".join(f"<li>Step {word}, which is told in a line.</li>" for word in "ABCDE")
+    listed = f"</section><section><p>Before it.</p><ol>{steps}</ol></section>"
+    first, *_ = (text for text in pages_with(html, listed, above_mm) if "Step A" in text)
+    assert "Step B" in first

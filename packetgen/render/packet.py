@@ -33,6 +33,7 @@ from packetgen.reckon.working_time import RULE_SAID, weights_said
 from packetgen.render.character_map import FILE_NAME, character_csv
 from packetgen.render.chart_pages import ChartPage, alternative, chart_pages
 from packetgen.render.cover_room import picture_room_mm
+from packetgen.render.covering import cover_rows
 from packetgen.render.faces import series_font_files
 from packetgen.render.full_size_pages import full_size
 from packetgen.render.key import fits_a_page, key_rows, matched_notes
@@ -135,6 +136,7 @@ def packet(series: Series, figures: Figures, cover_jpeg: bytes, env: Environment
         further=sum(card != model_set.card for card, _ in threads),
         buy=buy_tables(figures),
         fit=fit_table(pattern, series),
+        covers=cover_rows(pattern.thread_sets, figures.coverage),
         tight_mm=TIGHT_MM,
         studio=studio_said(pattern.designer, series.designers),
         sells_said=sells_said(pattern.designer),
