@@ -73,6 +73,7 @@ def bought_page(figure) -> str:
     drawn = figure.pattern
     html = page.render(
         buy=buy_tables(figure),
+        rows=drawn.key,
         figures=figure,
         pattern=drawn,
         model=figure.cloths[0],
@@ -91,7 +92,7 @@ def test_hand_dyed_thread_of_any_card_in_the_set_is_noted():
     assert "Glow Braid is dyed by hand: buy all of a colour at once." in said
     assert "so will any thread that you take instead" in said
     assert "Bramble is dyed by hand" not in said
-    assert "a box of 11 m (12 yd)" in said and "Boxes in all" in said
+    assert 'a box of <span class="unbroken">11 m (12 yd)</span>' in said and "Boxes in all" in said
 
 
 def test_hand_dyed_cloth_is_noted_once_however_many_colours_it_comes_in():
