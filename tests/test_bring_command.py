@@ -1076,6 +1076,16 @@ def test_a_yes_takes_the_thread_that_was_meant_by_a_slip(desk, monkeypatch):
     assert result.exit_code == 0 and rows(desk / "new/chart.txt") == ["f"]
 
 
+def test_a_row_of_a_table_that_lacks_fields_is_told(desk):
+    (desk / "grid.csv").write_text("07,07,07\n07,07\n07,07,07\n07\n")
+    said = " ".join(run("grid.csv", "--threads", "moss", "--into", "new").stdout.split())
+    assert (
+        "row 2, with 1 row more, has fewer fields than others (2 of 3) and ends in bare cloth"
+        in said
+    )
+    assert rows(desk / "new/chart.txt") == ["fff", "ff.", "fff", "f.."]
+
+
 @pytest.mark.parametrize("word", [".", "bare", "None"])
 def test_a_code_of_a_table_may_stand_for_bare_cloth(desk, word):
     (desk / "grid.csv").write_text("ABC,GRS,ABC\nGRS,ABC,GRS\n")

@@ -366,6 +366,6 @@ def test_a_size_found_in_a_picture_of_much_loss_is_told_as_unsure(desk):
         Image.open(file).save(desk / "design.png")
         said = joined(run("design.png", "--threads", "drawn"))
         assert "a stitch was found to be 12 px wide" in said
-        assert ("saved with much loss (JPEG)" in said and "with --cell" in said) != sure
+        assert ("run into each other" in said and "with --cell" in said) != sure
     drawn.save(desk / "design.png")
     assert "with --cell" not in run("design.png", "--threads", "drawn")

@@ -145,7 +145,7 @@ def test_with_threads_of_her_very_colours_nothing_that_she_drew_is_far_or_falls_
     assert found.soft_squares == 0
 
 
-@pytest.mark.parametrize("how", ["blur 1.5", "bicubic"])
+@pytest.mark.parametrize("how", ["blur 1", "blur 1.5", "bicubic"])
 @pytest.mark.parametrize(
     ("body", "outline"),
     [

@@ -304,7 +304,7 @@ def test_every_size_of_card_has_a_letter_that_stands_on_the_drawing():
     of = figures(SPRIG, piece())
     assert [(n.letter, len(n.options)) for n in named_cards(of)] == [("A", 2), ("B", 1)]
     page = full_size_pages("sprig")[0]
-    assert "A Cloth 14 (the model), Cloth 28 over 2; B Cloth 16." in page.text
+    assert "A: Cloth 14 (the model), Cloth 28 over 2; B: Cloth 16." in page.text
     drawn = "".join(text for text, _, _ in page.small).replace(" ", "")
     assert "A·5.39×4.68in·13.7×11.9cm" in drawn and "B·4.77×4.14in·12.1×10.5cm" in drawn
 

@@ -256,6 +256,11 @@ CASES = (
         'threads/moss.yaml:10:3: this entry of a list has no dash before it; write - {number: K4, name: peat, hex: "#6b503a"}',
     ),
     Case(
+        "a dash without a space behind it",
+        {SERIES: ("order: [fern]", "order:\n  - fern\n  -ivy\n  - rose")},
+        "series/garden-year/series.yaml:15:3: this entry of a list has no space after its dash; write - ivy",
+    ),
+    Case(
         "a dash missing before a word in a list",
         {SERIES: ("order: [fern]", "order:\n  - fern\n  ivy\n  - rose")},
         "series/garden-year/series.yaml:15:3: this entry of a list has no dash before it; write - ivy",

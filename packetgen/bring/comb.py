@@ -34,7 +34,7 @@ _HALVED = (
 _WHOLE = 0.2  # of a stitch: so much may lack at the edge of the picture
 _STEADY = 1e-4  # keeps stitches determined of which hardly anything is seen
 _ROUNDED = 1.0  # step that a blended colour may be off by rounding alone
-_EXACT = 0.4  # left unexplained: nothing but rounding
+_EXACT = 0.1  # left unexplained: nothing but rounding
 _ROWS_AT_ONCE = 256
 
 

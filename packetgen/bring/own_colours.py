@@ -203,7 +203,7 @@ def _fit(guess: _Guess) -> None:
     left = guess.shown - drawn
     guess.parts = guess.parts.copy()
     for end, channel in np.ndindex(2, 4):
-        use = (ends == end) & (inside | (end == 1)) & (np.abs(steps[..., channel, :]).max(-1) > 1)
+        use = (ends == 1 if end else inside) & (np.abs(steps[..., channel, :]).max(-1) > 1)
         if use.sum() < _ENOUGH:
             continue
         of, to = steps[use][:, channel], left[use][:, channel]
@@ -211,9 +211,13 @@ def _fit(guess: _Guess) -> None:
         for _ in range(3):  # squares of colours that are not known yet would lead astray
             strays = np.abs(to - of @ parts)
             near = strays <= max(np.quantile(strays, 0.8), 2)
-            known, seen = of[near], to[near]
-            steady = 1e-3 * len(known) * np.eye(len(parts))
-            parts = np.linalg.solve(known.T @ known + steady, known.T @ seen)
+            known, seen = of[near], to[near] - of[near, 1] * parts[1]
+            known = known[:, [0, 2]]
+            steady = 1e-3 * len(known) * np.eye(2)
+            beside, beyond = np.linalg.solve(known.T @ known + steady, known.T @ seen)
+            # A picture is softened along its rows and its columns, one after the other.
+            own = np.clip(1 - 4 * (beside + parts[1] + beyond), _LEAST_OWN, _MOST_OWN)
+            parts = np.array([beside, beside**2 / own, beyond])
         own = 1 - (parts * [len(kind) for kind in _NEIGHBOURS]).sum()
         if _LEAST_OWN < own < _MOST_OWN and np.abs(parts).max() < _MOST_PART:
             guess.parts[end, channel] = parts

@@ -81,7 +81,8 @@ def _raster(pixels: Pixels, cell_px: float | None) -> tuple[Found | Comb | None,
     more = ""
     if isinstance(found, Comb):
         lossy = saved_with_loss(pixels.rgba)
-        why = ", but the picture was saved with much loss (JPEG): look at it" if lossy else ""
+        why = ", but its colours run into each other (soft edges, or saved with loss): look at it"
+        why *= lossy
         more = "" if found.sure and not lossy else f"{why}; if it is not, say how wide with --cell"
     return found, (f"a stitch was found to be {counted_px(sure_px(found))} wide{more}",)
 

@@ -109,10 +109,24 @@ def read_table(
             problems.add(place, "bring-headings", where=where, what=words)
     top, left = int(bool(across)), int(bool(down))
     rows = [row[left:] for row in rows[top:]]
+    told += _shorter(rows, top + 1)
     drawing = _drawing(rows, path, meaning, codes, problems, top + 1, left + 1)
     if not isinstance(drawing, Drawing):
         return drawing
     return replace(drawing, told=(*told, *drawing.told))
+
+
+def _shorter(rows: Sequence[Sequence[str]], top: int) -> Iterator[str]:
+    """That rows have fewer fields than others; line `top` of the file is the first of them."""
+    wide = max(map(len, rows), default=0)
+    short = [(number, len(row)) for number, row in enumerate(rows, top) if len(row) < wide]
+    if short:
+        (number, fields), more = short[0], len(short) - 1
+        others = f", with {counted(more, 'row')} more," if more else ""
+        yield (
+            f"row {number}{others} has fewer fields than others ({fields} of {wide}) and ends in bare cloth: "
+            "see that none is missing"
+        )
 
 
 def _named(

@@ -117,7 +117,7 @@ FILES: dict[str, Fault] = {
         "{said} is set in by {spaces} spaces, which fits none of the lines above",
         "set it in exactly as far as the lines it belongs with",
     ),
-    "dash-missing": _broken("this entry of a list has no dash before it", "write {right}"),
+    "dash-missing": _broken("this entry of a list has no {what}", "write {right}"),
     "list-beside-name": _broken(
         "a list cannot start on the line of its name", "put each dash on a line of its own below"
     ),

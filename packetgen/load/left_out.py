@@ -94,7 +94,9 @@ def dash_of_entry(number: int, lines: list[str]) -> Explained | None:
 
 def _no_dash(number: int, indent: int, lines: list[str]) -> Explained:
     entry = _without_remark(lines[number - 1]).strip()
-    return Explained("dash-missing", number, indent + 1, {"right": f"- {shown(entry)}"})
+    what = "space after its dash" if entry.startswith("-") else "dash before it"
+    right = f"- {shown(entry.lstrip('- '))}"
+    return Explained("dash-missing", number, indent + 1, {"what": what, "right": right})
 
 
 def _first_of(number: int, indent: int, lines: list[str]) -> int:

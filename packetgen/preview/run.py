@@ -110,11 +110,13 @@ class _Told:
         self._tell = tell
         self._advice: set[str] = set()
         self._wrong = False
+        self._shown = False  # whether there ever was a good site
 
     def round(self, made: Made, named: str, took_s: float) -> None:
         """After a look at the files, of which those `named` were written."""
         self._problems(made)
         if made.files is not None:
+            self._shown = True
             well = "all is well again" if self._wrong else "shown"
             self._tell(f"{named}: {well}, {took_s:.1f} s", False)
         self._wrong = bool(made.errors)
@@ -135,4 +137,5 @@ class _Told:
             self._tell(line, True)
         if made.errors:
             things = counted(len(made.errors), "thing")
-            self._tell(f"{things} to mend; the last good pages stay.", True)
+            stay = "; the last good pages stay" if self._shown else ""
+            self._tell(f"{things} to mend{stay}.", True)

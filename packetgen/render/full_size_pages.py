@@ -100,7 +100,7 @@ def _card_words(of: CardTemplate, figures: Figures, piece: FinishingPiece) -> tu
         ", then trim the paper to the dashes and cut the wadding." if inset else "."
     )
     model = figures.cloths[0].option
-    sizes = "; ".join(f"{named.letter} {_cloths(named, model)}" for named in of.cards)
+    sizes = "; ".join(f"{named.letter}: {_cloths(named, model)}" for named in of.cards)
     pricked = (
         "Seen from the front. Prick through the crosses into the card: on its back they mark the "
         "middles of the washers."
