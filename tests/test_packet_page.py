@@ -91,10 +91,15 @@ def test_the_packet_promises_a_magnet_for_every_corner_only_where_there_is_one()
         html = packet(whole, series_figures(whole)[0], b"cover", environment()).html
         return " ".join(re.sub(r"<[^>]*>", "", html).split())
 
-    corners = "There are four magnets at least, one for every corner, so that none lifts or swings. All"
+    corners = (
+        "There are four magnets at least, one for every corner, so that none lifts or swings. All"
+    )
     assert corners in words(replace(large, cloths=(option(14),)))
     together = words(large, small)
-    assert "one for every corner" not in together and "There are four magnets at least. All" in together
+    assert (
+        "one for every corner" not in together
+        and "There are four magnets at least. All" in together
+    )
     assert (
         "So they hold only the middle 0.94 × 0.80 in (2.4 × 2.0 cm) of the card on Cloth 14: near its corners "
         "hold it with strips of hooks and loops as well, or with tape that sticks on both sides, so that none lifts."
