@@ -7,6 +7,7 @@ import re
 from difflib import get_close_matches
 
 from packetgen.load.explained import Explained, Spot
+from packetgen.load.text_lines import line_above, plain, set_in
 from packetgen.load.words import said, shown
 
 # One word, then a bracket that the line closes, or leaves open to its end.
@@ -26,7 +27,7 @@ _NEAR = 0.8
 
 def colon_before_bracket(number: int, lines: list[str]) -> Explained | None:
     """Line `number` begins with one word and a bracket: '  m {lockside: "150"}'."""
-    found = _WORD_AND_BRACKET.fullmatch(_without_remark(lines[number - 1]))
+    found = _WORD_AND_BRACKET.fullmatch(plain(lines[number - 1]))
     if not found:
         return None
     return _no_colon(number, found.start("name") + 1, found["name"], found["value"])
@@ -72,9 +73,9 @@ def comma_between_values(here: Spot, lines: list[str], names: tuple[str, ...]) -
 def dash_of_entry(number: int, lines: list[str]) -> Explained | None:
     """Line `number`, or one above it, stands among the entries of a list and has no dash itself."""
     line = lines[number - 1]
-    indent = _set_in(line)
-    above = _above(number, lines)
-    if not above or _set_in(lines[above - 1]) < indent:
+    indent = set_in(line)
+    above = line_above(number, lines)
+    if not above or set_in(lines[above - 1]) < indent:
         return None
     if not line[indent:].startswith("- "):
         among = _first_of(number, indent, lines)
@@ -84,7 +85,7 @@ def dash_of_entry(number: int, lines: list[str]) -> Explained | None:
         )
     first = _first_of(number, indent, lines)
     start = lines[first - 1][indent:]
-    if start.startswith("-") or _set_in(lines[first - 1]) != indent:
+    if start.startswith("-") or set_in(lines[first - 1]) != indent:
         return None
     name, same = _NAMED.match(start), _NAMED.match(line[indent:].lstrip("- "))
     if name and not (same and same[1] == name[1]):
@@ -93,7 +94,7 @@ def dash_of_entry(number: int, lines: list[str]) -> Explained | None:
 
 
 def _no_dash(number: int, indent: int, lines: list[str]) -> Explained:
-    entry = _without_remark(lines[number - 1]).strip()
+    entry = plain(lines[number - 1]).strip()
     what = "space after its dash" if entry.startswith("-") else "dash before it"
     right = f"- {shown(entry.lstrip('- '))}"
     return Explained("dash-missing", number, indent + 1, {"what": what, "right": right})
@@ -102,24 +103,8 @@ def _no_dash(number: int, indent: int, lines: list[str]) -> Explained:
 def _first_of(number: int, indent: int, lines: list[str]) -> int:
     """The nearest entry above, or the topmost line set in as far as `indent` where no entry stands above."""
     first = number
-    while (above := _above(first, lines)) and _set_in(lines[above - 1]) >= indent:
+    while (above := line_above(first, lines)) and set_in(lines[above - 1]) >= indent:
         first = above
         if lines[first - 1][indent:].startswith("- "):
             break
     return first
-
-
-def _above(number: int, lines: list[str]) -> int:
-    """The number of the nearest line above on which something is said; 0 where there is none."""
-    said_above = (
-        one for one in range(number - 1, 0, -1) if _without_remark(lines[one - 1]).strip()
-    )
-    return next(said_above, 0)
-
-
-def _without_remark(line: str) -> str:
-    return "" if line.lstrip().startswith("#") else line.split(" #")[0].rstrip()
-
-
-def _set_in(line: str) -> int:
-    return len(line) - len(line.lstrip(" "))

@@ -4,6 +4,7 @@ import re
 from itertools import takewhile
 
 from packetgen.load.explained import Explained
+from packetgen.load.text_lines import line_above, plain, set_in
 from packetgen.load.words import counted, said
 
 _NAMED = re.compile(r"""(?P<before> *(?:- +)*)(?P<name>[^\s:"'{}\[\],]+):(?: +(?P<value>.*))?""")
@@ -16,24 +17,24 @@ _STEP = 2  # spaces that are usual where nothing is set in yet
 def goes_on(number: int, lines: list[str], names: tuple[str, ...]) -> Explained | None:
     """Line `number`, which has no colon, stands right behind a text that may go on. `names` are those that the
     file may have; without any, whatever stands before a colon is one."""
-    here = _set_in(lines[number - 1])
+    here = set_in(lines[number - 1])
     if lines[number - 1][here : here + 1] in ("", "{", "[", "-", "|", ">"):
         return None
-    above = _above(number, lines)
-    while above and _set_in(lines[above - 1]) == here and _is_loose(lines[above - 1]):
-        number, above = above, _above(above, lines)  # it has left that text as well
+    above = line_above(number, lines)
+    while above and set_in(lines[above - 1]) == here and _is_loose(lines[above - 1]):
+        number, above = above, line_above(above, lines)  # it has left that text as well
     opener = _opener(above, lines, names) if above else None
     if not opener:
         return None
     line, named = opener
     below = (one for one in lines[line : number - 1] if one.strip())
-    within = _set_in(next(below, ""))
+    within = set_in(next(below, ""))
     least = len(named["before"])
     spaces = (within if within > least else least + _STEP) - here
     if spaces <= 0:
         return None
     others = takewhile(
-        lambda one: _set_in(one) == here and _is_loose(one),
+        lambda one: set_in(one) == here and _is_loose(one),
         (one for one in lines[number:] if one.strip()),
     )
     more = sum(1 for _ in others)
@@ -54,12 +55,12 @@ def _opener(
     holders = [number]
     while above := _holder(holders[-1], lines):
         holders.append(above)
-    found = [(one, _NAMED.fullmatch(_plain(lines[one - 1]))) for one in holders]
+    found = [(one, _NAMED.fullmatch(plain(lines[one - 1]))) for one in holders]
     named = [(one, name) for one, name in found if name]
     in_lines = [(one, name) for one, name in named if _IN_LINES.fullmatch(name["value"] or "")]
     if in_lines:
         return in_lines[-1]  # whatever stands in such a text, names no values
-    if not named or named[0][0] not in holders[:2] or _plain(lines[number - 1]).strip()[:1] == "-":
+    if not named or named[0][0] not in holders[:2] or plain(lines[number - 1]).strip()[:1] == "-":
         return None
     line, name = named[0]
     value = name["value"] or ""
@@ -74,25 +75,11 @@ def _is_prose(value: str) -> bool:
 
 def _is_loose(line: str) -> bool:
     """It is no entry of a list, and has no name of one word before a colon."""
-    return line.lstrip()[:1] not in ("-", *_SIGNS) and not _NAMED.fullmatch(_plain(line))
-
-
-def _above(number: int, lines: list[str]) -> int:
-    """The nearest line above on which something stands; 0 where there is none."""
-    return next((one for one in range(number - 1, 0, -1) if _plain(lines[one - 1])), 0)
+    return line.lstrip()[:1] not in ("-", *_SIGNS) and not _NAMED.fullmatch(plain(line))
 
 
 def _holder(number: int, lines: list[str]) -> int:
     """The nearest line above that is set in less than line `number`; 0 where there is none."""
-    here = _set_in(lines[number - 1])
-    above = (one for one in range(number - 1, 0, -1) if _plain(lines[one - 1]))
-    return next((one for one in above if _set_in(lines[one - 1]) < here), 0)
-
-
-def _plain(line: str) -> str:
-    """Without a remark, and without spaces at its end."""
-    return "" if line.lstrip().startswith("#") else line.split(" #")[0].rstrip()
-
-
-def _set_in(line: str) -> int:
-    return len(line) - len(line.lstrip(" "))
+    here = set_in(lines[number - 1])
+    above = (one for one in range(number - 1, 0, -1) if plain(lines[one - 1]))
+    return next((one for one in above if set_in(lines[one - 1]) < here), 0)

@@ -15,6 +15,7 @@ from packetgen.load.left_out import (
 )
 from packetgen.load.run_on import goes_on
 from packetgen.load.sure import sure
+from packetgen.load.text_lines import set_in
 from packetgen.load.words import said, shown
 
 _BARE_COLOUR = re.compile(r": +(?=#[0-9a-fA-F]{3})")
@@ -253,7 +254,7 @@ def spaces_before(number: int, lines: list[str]) -> int:
     many as before what stands above, or where that goes on below, as before what else goes on there."""
     line = lines[number - 1].strip()
     above = next((one for one in reversed(lines[: number - 1]) if _is_said(one)), "")
-    before, said_above = _set_in(above), above.split(" #")[0]
+    before, said_above = set_in(above), above.split(" #")[0]
     item = re.match(r"(?:- +)*", above.lstrip(" "))
     within = before + len(sure(item)[0])
     open_brackets = sum(map(said_above.count, "{[")) > sum(map(said_above.count, "}]"))
@@ -261,12 +262,8 @@ def spaces_before(number: int, lines: list[str]) -> int:
     if not (_GOES_ON.search(above) or open_brackets or more_words):
         return before if line.startswith("-") else within
     below = next((one for one in lines[number:] if _is_said(one)), "")
-    there = _set_in(below)
+    there = set_in(below)
     return there if there > within and not below[there:].startswith("\t") else within + _STEP
-
-
-def _set_in(line: str) -> int:
-    return len(line) - len(line.lstrip(" "))
 
 
 def _is_said(line: str) -> bool:

@@ -1,0 +1,16 @@
+"""Lines of a broken YAML file, looked at one by one."""
+
+
+def plain(line: str) -> str:
+    """Without a remark, and without spaces at its end."""
+    return "" if line.lstrip().startswith("#") else line.split(" #")[0].rstrip()
+
+
+def set_in(line: str) -> int:
+    """By how many spaces it is set in."""
+    return len(line) - len(line.lstrip(" "))
+
+
+def line_above(number: int, lines: list[str]) -> int:
+    """The number, from 1, of the nearest line above on which something is said; 0 where there is none."""
+    return next((one for one in range(number - 1, 0, -1) if plain(lines[one - 1])), 0)
