@@ -8,6 +8,8 @@ from math import sqrt
 import pytest
 from click.testing import CliRunner
 
+from packetgen.chart.editions import EDITIONS
+from packetgen.chart.sheet import ARROW_ROOM
 from packetgen.cli import main
 from packetgen.load.dates import read_rule
 from packetgen.model import (
@@ -45,6 +47,8 @@ from packetgen.render.templates import environment
 from packetgen.units import cut_centimetres, cut_inches, inches
 from packetgen.yarn_numbers import read_yarn_number
 from tests.stitching import piece
+from tests.test_turned_chart import pages_of as chart_pages_of
+from tests.test_turned_chart import sampler
 
 SOURCES = guide_sources()
 FILES = guide_files(SOURCES, environment())
@@ -267,6 +271,19 @@ def _beads() -> tuple[str, ...]:
     return (f"{beads_with_spares(84)} are counted: {-(-beads_with_spares(84) // 300)} packet",)
 
 
+def _chart_on_pages() -> tuple[str, ...]:
+    edition = EDITIONS["colour"]
+    (one,) = chart_pages_of(sampler(55, 56), edition)
+    several = chart_pages_of(sampler(60, 56), edition)
+    left_for_stitches = one.cell_mm * (55 + 2 * ARROW_ROOM)
+    return (
+        f"smaller than {edition.least_cell_mm:g} mm, or {EDITIONS['large-print'].least_cell_mm:g} in",
+        f"each {one.cell_mm:.2f} mm wide.",
+        f"would be {left_for_stitches / (60 + 2 * ARROW_ROOM):.2f} mm wide",
+        f"on {len(several)} pages and are {several[0].cell_mm:.2f} mm.",
+    )
+
+
 EXAMPLES = {
     "A stitch and a design": lambda: (
         f"a stitch of {sizes.cell_mm(28, 2):.3f} mm",
@@ -302,6 +319,7 @@ EXAMPLES = {
     "Paint": _paint,
     "Moving days": _days,
     "The swap calendar": lambda: (f"goes up on {(date(2027, 5, 9) - timedelta(7)).day} May",),
+    "How many pages a chart takes": _chart_on_pages,
     "The difference of two colours": _difference,
     "A conversion": _conversion,
     "What can be read": lambda: (f"at {colour.contrast('#767676', '#ffffff'):.2f}:1",),

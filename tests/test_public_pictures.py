@@ -331,6 +331,19 @@ def test_a_close_up_shows_where_there_is_most_to_see():
     assert DETAIL_PX[0] / DETAIL_PX[1] == 3 / 2
 
 
+def test_a_close_up_shows_the_bird_and_not_only_the_hedge():
+    """A hedge of one green with light between its leaves is the liveliest part of all."""
+    rows = [["."] * 60 for _ in range(40)]
+    for y in range(4, 36):
+        for x in range(2, 40):
+            rows[y][x] = "m."[(x + y) % 2]
+    for y in range(14, 26):
+        for x in range(42, 56):
+            rows[y][x] = "ts"[(x // 4 + y // 4) % 2]
+    view = detail_view(pattern(*("".join(row) for row in rows)))
+    assert all(view.shows(x, y) for x, y in ((30, 20), (44, 16), (48, 24)))
+
+
 def test_a_window_of_a_pattern_keeps_everything_in_its_place(demo):
     """Drawn by itself it looks as it does in the whole."""
     of = demo.reckoned[0].figures[0].pattern

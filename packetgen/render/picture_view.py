@@ -5,7 +5,7 @@ from math import ceil, cos, hypot, radians, sin
 
 import numpy as np
 
-from packetgen.model import Pattern
+from packetgen.model import BARE, Pattern
 from packetgen.reckon.colour import blended, lab
 from packetgen.render.picture_told import signs
 
@@ -16,6 +16,7 @@ _FEWEST_CROSSES, _MOST_CROSSES = 15, 40  # across
 _SPARE = 1  # crosses drawn beyond the picture's edges
 _LINE_COUNTS = 0.5  # a backstitch that runs by is worth so many borders between colours
 _DULL = 15.0  # chroma that is counted for every part, so that a grey design has one too
+_COLOUR_SEEN = 0.5  # of all its stitches: a part that holds so many of a colour shows that colour
 
 
 @dataclass(frozen=True)
@@ -50,7 +51,8 @@ class DetailView:
 
 
 def detail_view(pattern: Pattern) -> DetailView:
-    """Where there is most to see: borders between colours, lines, beads and knots, in bright colours."""
+    """Where there is most to see: borders between colours, lines, beads and knots, in bright colours, and in
+    many of the design's colours, so that it is not all leaves where there is a bird too."""
     columns, rows = pattern.grid.width, pattern.grid.height
     across = min(max(round(columns * _SHARE), _FEWEST_CROSSES), _MOST_CROSSES)
     down = round(across * DETAIL_PX[1] / DETAIL_PX[0])
@@ -58,7 +60,8 @@ def detail_view(pattern: Pattern) -> DetailView:
         _within(each, across, down)
         for each in (_interest(pattern), _brightness(pattern) / (across * down))
     )
-    much = np.round(interest * (_DULL + bright), 6)
+    colours = _colours_shown(pattern, across, down)
+    much = np.round(interest * (_DULL + bright) * np.sqrt(np.maximum(colours, 1)), 6)
     # Of equal places the one nearest to the middle of the height, then the uppermost, then the leftmost.
     tops, lefts = np.nonzero(much == much.max())
     _, top, left = min(
@@ -95,6 +98,18 @@ def _brightness(pattern: Pattern) -> np.ndarray:
         thread = blended(tuple(colour.hex for colour in line.threads[first]))
         chroma[marks == ord(line.mark)] = hypot(*lab(thread)[1:])
     return chroma
+
+
+def _colours_shown(pattern: Pattern, across: int, down: int) -> np.ndarray:
+    """How many of the design's colours a part of so many columns and rows shows, for every place of it; a
+    colour of which it has few stitches counts in part."""
+    marks = signs(pattern.grid.rows)
+    shares = (
+        _within(here / here.sum(), across, down) / _COLOUR_SEEN
+        for here in (marks == mark for mark in np.unique(marks) if mark != ord(BARE))
+    )
+    shown: np.ndarray = np.add.reduce([np.minimum(share, 1) for share in shares])
+    return shown
 
 
 def _within(values: np.ndarray, across: int, down: int) -> np.ndarray:
