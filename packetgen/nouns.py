@@ -20,6 +20,11 @@ def counted(number: int, noun: str) -> str:
     return f"{number} {noun if number == 1 else plural(noun)}"
 
 
+def all_of(number: int, noun: str) -> str:
+    """(2, 'picture') → 'both pictures'; (3, 'picture') → 'all 3 pictures'."""
+    return f"both {plural(noun)}" if number == 2 else f"all {counted(number, noun)}"
+
+
 def listed(words: tuple[str, ...], last: str = "and") -> str:
     """('a', 'b', 'c') → 'a, b and c'."""
     if len(words) < 2:

@@ -7,7 +7,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from packetgen.model import Colour, Fraction, KeyLine, Stitch
-from packetgen.nouns import counted, plural
+from packetgen.nouns import all_of, counted, plural
 from packetgen.reckon.buying import buy_tables, shared_needs
 from packetgen.reckon.figures import beads_with_spares, figures
 from packetgen.reckon.thread import Lengths, Need, units_to_buy, warning
@@ -232,3 +232,8 @@ def test_a_fraction_is_bought_for_with_its_colour():
     bought = figures(drawn, piece()).cloths[0].needs[0][1]
     lengths = {need.colour.name: need.strand.usual_m for need in bought}
     assert 0 < lengths["clay"] < lengths["moss"]
+
+
+def test_two_of_a_kind_are_both_and_more_are_all_of_them():
+    assert all_of(2, "cloth") == "both cloths"
+    assert all_of(4, "berry") == "all 4 berries"

@@ -4,7 +4,7 @@ from collections.abc import Collection, Iterator
 from math import floor
 
 from packetgen.model import Pattern, Series, ThreadSet
-from packetgen.nouns import counted, listed
+from packetgen.nouns import all_of, counted, listed
 from packetgen.reckon.colour import contrast
 from packetgen.reckon.contrast import GROUNDS, WORDS
 from packetgen.reckon.cover import px_per_inch
@@ -68,7 +68,7 @@ def _fit(figures: Figures, series: Series) -> Iterator[Praise]:
     if all(on.fit.verdict is Verdict.FITS for on in figures.cloths):
         least_mm = min(map(least_wood_mm, figures.cloths))
         number = len(figures.cloths)
-        on = {1: "its cloth", 2: "both cloths"}.get(number, f"all {number} cloths")
+        on = "its cloth" if number == 1 else all_of(number, "cloth")
         beside = " beside its trim" if series.finish.trim.width_mm else ""
         words = (
             f"It fits {series.finish.name} on {on}, with {least_mm:.1f} mm of wood or more on each "
@@ -186,25 +186,35 @@ def _percent(share: float) -> str:
 # --- a series -------------------------------------------------------------------------------------
 
 
+def _sentence(who: str, rest: str) -> str:
+    return f"{who[0].upper()}{who[1:]} {rest}."
+
+
 def _of_all(series: Series) -> Iterator[Praise]:
     number = len(series.patterns)
     if number < 2:
         return
     if all(pattern.photo for pattern in series.patterns):
-        yield Praise("photographs of all", f"All {number} patterns have a photograph.")
+        yield Praise(
+            "photographs of all", _sentence(all_of(number, "pattern"), "have a photograph")
+        )
     if all(pattern.photo_alt for pattern in series.patterns):
         yield Praise(
-            "all pictures in your own words", f"All {number} pictures are described by hand."
+            "all pictures in your own words",
+            _sentence(all_of(number, "picture"), "are described by hand"),
         )
     if all(line.symbol for pattern in series.patterns for line in pattern.key):
-        yield Praise("symbols of all settled", f"The symbols of all {number} patterns are settled.")
+        yield Praise(
+            "symbols of all settled", f"The symbols of {all_of(number, 'pattern')} are settled."
+        )
 
 
 def _magnets(
     figures: tuple[Figures, ...], series: Series, codes: Collection[str]
 ) -> Iterator[Praise]:
     if len(figures) > 1 and series.finish.magnets.pairs and not _OF_MAGNETS & set(codes):
-        words = f"All {len(figures)} designs hang on the same magnets, on every cloth."
+        designs = all_of(len(figures), "design")
+        words = _sentence(designs, "hang on the same magnets, on every cloth")
         yield Praise("one set of magnets for all", words)
 
 
