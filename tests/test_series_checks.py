@@ -179,6 +179,28 @@ def test_a_day_that_two_designs_share_is_told_where_it_is_written(tmp_path):
         assert "Fern by the Tap" in str(at[path])
 
 
+@pytest.mark.parametrize("of_its_own", [True, False])
+def test_a_release_before_the_last_revision_is_told_where_a_day_can_be_changed(
+    of_its_own, tmp_path
+):
+    """At the pattern's own release, and where it comes out with its series at the revision."""
+    own = "release: 2026-05-01 09:00 Europe/London\nrevisions:"
+    changes = {PATTERN: ("revisions:", own)} if of_its_own else {}
+    files = build(tmp_path, {SERIES: ("release: 2027", "release: 2026"), **changes})
+    (told,) = (one for one in proof(files).problems if one.code == "release-early")
+    written = (files / PATTERN).read_text().split("\n")[told.place.line - 1]
+    day = "2026-05-01 09:00" if of_its_own else "2026-11-25"
+    assert written[told.place.column - 1 :].startswith(day)
+    assert (" with its series, and " in str(told)) != of_its_own
+
+
+def test_a_photographer_without_a_photograph_is_told_in_one_line(tmp_path):
+    thanked = "{model_stitcher: A, finisher: B, photographer: C}\nphoto_alt: A fern."
+    files = build(tmp_path, {PATTERN: ("{model_stitcher: Hazel Penn}", thanked)})
+    codes = {problem.code for problem in proof(files).problems}
+    assert codes & {"photographer-idle", "photo-missing"} == {"photographer-idle"}
+
+
 def test_proof_goes_on_after_advice(tmp_path):
     """A missing photograph stops nobody."""
     checked = proof(build(tmp_path))

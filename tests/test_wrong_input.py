@@ -359,6 +359,7 @@ MAY_BE_LEFT_OUT = {
     "photo",
     "price",
     "release",
+    "release_place",
     "shop",
     "address",
     "corner",

@@ -105,7 +105,7 @@ CASES = (
     Case(
         "thanks for a photograph that is not there",
         {PATTERN: ("{model_stitcher: Hazel Penn}", "{photographer: Hazel Penn}")},
-        "series/garden-year/fern/pattern.yaml:23:25: advice: the credits name a photographer, and there is no photo.jpg, so nobody reads the name; put it beside pattern.yaml, or take the name out",
+        "series/garden-year/fern/pattern.yaml:23:25: advice: the credits name a photographer, and there is no photo.jpg, so a drawn picture is shown and nobody reads the name; put a photo.jpg beside pattern.yaml, or take the name out",
     ),
     Case(
         "words for the picture that say nothing",

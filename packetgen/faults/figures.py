@@ -87,7 +87,7 @@ FIGURES: dict[str, Fault] = {
         Level.ADVICE,
     ),
     "release-early": Fault(
-        "the pattern is released on {release}, and its last revision is of {revision}",
+        "the pattern is released on {release}{by}, and its last revision is of {revision}",
         "let the release be later, unless this corrects a pattern that is out",
         Level.ADVICE,
     ),

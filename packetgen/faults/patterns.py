@@ -186,8 +186,8 @@ PATTERNS: dict[str, Fault] = {
     # texts, photographs and dates
     "photos-two": Fault("there are two photographs", "keep photo.jpg or photo.png"),
     "photographer-idle": Fault(
-        "the credits name a photographer, and there is no photo.jpg, so nobody reads the name",
-        "put it beside pattern.yaml, or take the name out",
+        "the credits name a photographer, and there is no photo.jpg, so a drawn picture is shown and nobody reads the name",
+        "put a photo.jpg beside pattern.yaml, or take the name out",
         Level.ADVICE,
     ),
     "photo-tells-place": Fault(

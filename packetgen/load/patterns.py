@@ -90,7 +90,7 @@ def load_pattern(
         unused = check_used(key.places, chart, worked.marks, bool(worked.beads), problems)
     revisions = _revisions(filled, problems)
     _check_given(filled, problems)
-    photographer = photographer_in(folder, path, filled, problems)
+    photographer, photo_awaited = photographer_in(folder, path, filled, problems)
     aside = read_laid_aside(filled, problems)
     if problems.hindering:  # nothing is put together that would be thrown away
         return None
@@ -116,8 +116,10 @@ def load_pattern(
         finisher=_credit(filled, "finisher"),
         dyer=_credit(filled, "dyer"),
         photographer=photographer,
+        photo_awaited=photo_awaited,
         photo_alt=filled["photo_alt"],
         release=filled["release"],
+        release_place=filled.place_of("release") if filled["release"] else None,
         given_away=tuple(dict.fromkeys(one.value for one in filled.each("given_away"))),
         laid_aside=aside,
         sold_at=tuple(
@@ -308,4 +310,4 @@ def _revisions(filled: Filled, problems: Problems) -> tuple[Revision, ...]:
         if after["date"] < before["date"]:
             place = after.place_of("date")
             problems.add(place, "revisions-order", date=after["date"], before=before["date"])
-    return tuple(Revision(one["date"], one["note"]) for one in revisions)
+    return tuple(Revision(one["date"], one["note"], one.place_of("date")) for one in revisions)

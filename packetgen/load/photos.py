@@ -20,14 +20,16 @@ def photo_in(folder: ContentFolder, path: str, problems: Problems) -> Photo | No
     return None if data is None else read_photo(data, f"{path}/{found[0]}", problems)
 
 
-def photographer_in(folder: ContentFolder, path: str, filled: Filled, problems: Problems) -> str:
-    """Who is thanked for it; '' with advice where the credits name somebody and there is no photograph."""
+def photographer_in(
+    folder: ContentFolder, path: str, filled: Filled, problems: Problems
+) -> tuple[str, bool]:
+    """Who is thanked for it, and whether it is still awaited: then nobody is thanked, and that is told."""
     credits: Filled | None = filled["credits"]
     named: str = credits["photographer"] if credits else ""
     if credits and named and not _there(folder, path):
         problems.add(credits.place_of("photographer"), "photographer-idle")
-        return ""
-    return named
+        return "", True
+    return named, False
 
 
 def _there(folder: ContentFolder, path: str) -> list[str]:

@@ -90,6 +90,7 @@ class Counter:
 class Revision:
     on: date
     note: str
+    place: Place | None = field(default=None, compare=False)  # of its day
 
 
 @dataclass(frozen=True)
@@ -130,7 +131,9 @@ class Pattern:
     also_finished_as: tuple[str, ...] = ()  # of GENERIC_FINISHES
     dyer: str = ""  # of its hand-dyed cloth or thread
     photographer: str = ""
+    photo_awaited: bool = field(default=False, compare=False)  # its photographer is named already
     photo_alt: str = ""  # what the picture shows, in the author's words
     release: datetime | None = None  # where it is not that of the series
+    release_place: Place | None = field(default=None, compare=False)
     given_away: tuple[str, ...] = ()  # of GIVEN_AWAY; nothing of a pattern that is sold
     laid_aside: tuple[LaidAside, ...] = field(default=(), compare=False)

@@ -70,7 +70,7 @@ def _unused(series: Series, problems: Problems) -> None:
 
 def _picture(pattern: Pattern, series: Series, problems: Problems) -> None:
     """Told of each pattern, so that one whose model is not stitched yet can lay it aside for itself."""
-    if pattern.photo is None:
+    if pattern.photo is None and not pattern.photo_awaited:
         needed = "; a small design needs one" if only_hinted_at(pattern) else ""
         problems.add(pattern.place, "photo-missing", title=pattern.title, needed=needed)
     if not pattern.photo_alt:
@@ -85,7 +85,13 @@ def _credits(pattern: Pattern, problems: Problems) -> None:
 
 
 def _release(pattern: Pattern, series: Series, problems: Problems) -> None:
-    latest = max(revision.on for revision in pattern.revisions)
+    latest = max(pattern.revisions, key=lambda revision: revision.on)
     release = (pattern.release or series.release).date()
-    if release < latest:
-        problems.add(pattern.place, "release-early", release=release, revision=latest)
+    if release < latest.on:
+        problems.add(
+            pattern.release_place or latest.place or pattern.place,
+            "release-early",
+            release=release,
+            by="" if pattern.release else " with its series",
+            revision=latest.on,
+        )
