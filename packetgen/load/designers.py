@@ -3,8 +3,8 @@
 from collections.abc import Mapping
 
 from packetgen.diagnostics import Problems
+from packetgen.load.once import Once
 from packetgen.load.values import Filled
-from packetgen.load.words import said
 from packetgen.model import Designer, Link, Sells
 
 # Each by her id; None for one that could not be read.
@@ -19,22 +19,13 @@ def read_designers(
         return None, {}
     designers: Designers = {}
     called: dict[str, str] = {}
-    lines: dict[str, int] = {}
+    once = Once("designer", problems, another="id")
     for given in series.each("designers"):
         one = given.value
         if one is None or one["id"] is None:
             continue
-        name, place = one["id"], one.place_of("id")
-        if name in lines:
-            problems.add(
-                place,
-                "name-twice",
-                what="designer",
-                other=", or give one of them another id",
-                name=said(name),
-                line=lines[name],
-            )
-        lines.setdefault(name, place.line)
+        name = one["id"]
+        once.again(name, one.place_of("id"))
         if one["name"]:
             called[one["name"].casefold()] = name
         designers[name] = _designer(one) if given.whole else None

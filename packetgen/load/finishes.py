@@ -5,6 +5,7 @@ from collections.abc import Mapping
 from packetgen.diagnostics import Place, Problems
 from packetgen.load.documents import read_document, read_markdown
 from packetgen.load.files import ContentFolder, valid_id
+from packetgen.load.once import Once
 from packetgen.load.references import resolve
 from packetgen.load.shape_finish import FINISH
 from packetgen.load.sure import all_sure
@@ -53,25 +54,15 @@ def load_finishes(folder: ContentFolder, problems: Problems) -> Mapping[str, Fin
 
 def _paints(filled: Filled, problems: Problems) -> dict[str, Paint | None]:
     paints: dict[str, Paint | None] = {}
-    lines: dict[str, int] = {}
+    once = Once("paint", problems, another="name")
     for given in filled.each("paints"):
         paint = given.value
         if paint is None or paint["name"] is None:
             continue
-        name, place = paint["name"], paint.place_of("name")
-        if name in paints:
-            problems.add(
-                place,
-                "name-twice",
-                what="paint",
-                other=", or give one of them another name",
-                name=said(name),
-                line=lines[name],
-            )
-            paints[name] = None
-            continue
-        lines[name] = place.line
+        name = paint["name"]
         paints[name] = None
+        if once.again(name, paint.place_of("name")):
+            continue
         if given.whole:
             paints[name] = Paint(
                 name,
@@ -115,23 +106,13 @@ def _parts(
     )
     known = paints if filled["paints"] is not None and named else None
     parts: list[Part | None] = []
-    lines: dict[str, int] = {}
+    once = Once("part", problems, another="name")
     for given in filled.each("parts"):
         part = given.value
         if part is None:
             continue
-        place = part.place_of("name")
-        if part["name"] in lines:
-            problems.add(
-                place,
-                "name-twice",
-                what="part",
-                other=", or give one of them another name",
-                name=said(part["name"]),
-                line=lines[part["name"]],
-            )
-        elif part["name"]:
-            lines[part["name"]] = place.line
+        if part["name"]:
+            once.again(part["name"], part.place_of("name"))
         painted = _painted(part, known, problems)
         if not given.whole or None in painted:
             parts.append(None)

@@ -2,9 +2,9 @@
 
 from packetgen.diagnostics import Place, Problems
 from packetgen.faults import FAULTS, Level
+from packetgen.load.once import Once
 from packetgen.load.references import resolve
 from packetgen.load.values import Filled
-from packetgen.load.words import said
 from packetgen.model import LaidAside
 
 _ADVICE = {code: code for code, fault in FAULTS.items() if fault.level is Level.ADVICE}
@@ -12,18 +12,17 @@ _ADVICE = {code: code for code, fault in FAULTS.items() if fault.level is Level.
 
 def read_laid_aside(filled: Filled, problems: Problems) -> tuple[LaidAside, ...]:
     """Those that can be read; the others are reported."""
-    found: dict[tuple[str | None, str], LaidAside] = {}
+    found: list[LaidAside] = []
+    once = Once("kind of advice", problems)
     for one in filled.each("laid_aside"):
         if one.value is None:
             continue
         place: Place = one.value.place_of("advice")
         code = resolve(one.value["advice"], place, _ADVICE, "kind of advice", problems)
         about = one.value["about"] or ""
-        key = code, about.casefold()
-        if key in found:
-            name = said(f"{code} about {about}" if about else str(code))
-            line = found[key].place.line
-            problems.add(place, "name-twice", what="kind of advice", other="", name=name, line=line)
-        elif code and one.value["because"]:
-            found[key] = LaidAside(code, one.value["because"], place, about)
-    return tuple(found.values())
+        if not code or not one.value["because"]:
+            continue
+        name = f"{code} about {about}" if about else code
+        if not once.again(name, place, (code, about.casefold())):
+            found.append(LaidAside(code, one.value["because"], place, about))
+    return tuple(found)

@@ -14,6 +14,7 @@ from packetgen.load.key import Key, Requests, Sets, read_key
 from packetgen.load.laid_aside import read_laid_aside
 from packetgen.load.library import Library
 from packetgen.load.occasions import read_occasion
+from packetgen.load.once import Once
 from packetgen.load.photos import PHOTO_FILES, photo_in, photographer_in
 from packetgen.load.references import resolve
 from packetgen.load.shape_pattern import PATTERN
@@ -218,7 +219,7 @@ def _colours(key: Key | None, sets: Sets) -> dict[str, list[str]] | None:
 
 def _cloths(filled: Filled, library: Library, problems: Problems) -> tuple[ClothOption | None, ...]:
     options: list[ClothOption | None] = []
-    seen: dict[tuple[str, str, int], int] = {}
+    once = Once("cloth choice", problems)
     for given in filled.each("cloths"):
         one = given.value
         if one is None:
@@ -236,17 +237,7 @@ def _cloths(filled: Filled, library: Library, problems: Problems) -> tuple[Cloth
             file=f"cloths/{cloth.id}.yaml",
         )
         over = one["over"] or cloth.over
-        same = (cloth.id, one["colour"], over)
-        if same in seen:
-            problems.add(
-                one.place,
-                "name-twice",
-                what="cloth choice",
-                other="",
-                name=said(cloth.id),
-                line=seen[same],
-            )
-        seen.setdefault(same, one.place.line)
+        once.again(cloth.id, one.place, (cloth.id, one["colour"], over))
         options.append(ClothOption(cloth, colour, over, one.place) if colour else None)
     return tuple(options)
 
@@ -258,7 +249,7 @@ def _sets(filled: Filled, series_sets: Sets, problems: Problems) -> Sets:
     if series_sets is None or filled["thread_sets"] is None:
         return None
     sets: dict[str, ThreadSet | None] = {}
-    lines: dict[str, int] = {}
+    once = Once("thread set", problems)
     sound = True
     for given in filled.each("thread_sets"):
         name = given.value
@@ -266,16 +257,7 @@ def _sets(filled: Filled, series_sets: Sets, problems: Problems) -> Sets:
             sound = False
             resolve(name, given.place, series_sets, "thread set", problems)
             continue
-        if name in lines:
-            problems.add(
-                given.place,
-                "name-twice",
-                what="thread set",
-                other="",
-                name=said(name),
-                line=lines[name],
-            )
-        lines.setdefault(name, given.place.line)
+        once.again(name, given.place)
         sets[name] = series_sets[name]
     return sets if sound else None
 

@@ -11,6 +11,7 @@ from packetgen.load.library import Library
 from packetgen.load.look import advise_on_letters, font_names, read_look
 from packetgen.load.notices import read_notices
 from packetgen.load.occasions import read_occasion
+from packetgen.load.once import Once
 from packetgen.load.patterns import Surroundings, load_pattern
 from packetgen.load.references import resolve
 from packetgen.load.shape_pattern import KEY_LINE
@@ -126,7 +127,8 @@ def _order(
     """
     if filled["order"] is None:
         return folders
-    listed: dict[str, Place] = {}
+    listed: list[str] = []
+    once = Once("pattern", problems)
     named = dict.fromkeys(given.value for given in filled.each("order"))
     left_out = [name for name in folders if name not in named]
     missing = [name for name in named if name and name not in folders]
@@ -136,24 +138,16 @@ def _order(
     for given in filled.each("order"):
         if given.value is None:
             continue
-        if given.value in listed:
-            line = listed[given.value].line
-            problems.add(
-                given.place,
-                "name-twice",
-                what="pattern",
-                other="",
-                name=said(given.value),
-                line=line,
-            )
-        elif given.value not in folders:
+        if once.again(given.value, given.place):
+            continue
+        if given.value not in folders:
             problems.add(
                 given.place,
                 "pattern-missing",
                 name=said(given.value),
                 hint=offer(given.value, (meant[given.value],) if given.value in meant else folders),
             )
-        listed.setdefault(given.value, given.place)
+        listed.append(given.value)
     for name in left_out:
         if name not in meant.values():
             problems.add(Place(f"{path}/{name}"), "pattern-not-in-order", name=said(name))
@@ -166,7 +160,7 @@ def _thread_sets(
     if filled["thread_sets"] is None:
         return None
     sets: dict[str, ThreadSet | None] = {}
-    lines: dict[str, int] = {}
+    once = Once("thread set", problems, another="name")
     reserved = [field.name for field in KEY_LINE.fields]
     for given in filled.each("thread_sets"):
         one = given.value
@@ -180,16 +174,7 @@ def _thread_sets(
             continue
         if name in reserved:
             problems.add(place, "name-reserved", name=said(name))
-        if name in lines:
-            problems.add(
-                place,
-                "name-twice",
-                what="thread set",
-                other=", or give one of them another name",
-                name=said(name),
-                line=lines[name],
-            )
-        lines.setdefault(name, place.line)
+        once.again(name, place)
         sets[name] = None
         if given.whole and card is not None:
             strands = {field: one[field] for field in _STRANDS}
