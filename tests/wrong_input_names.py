@@ -133,6 +133,16 @@ CASES = (
         "cloths/hopsack-28.yaml:7:12: the name 'frost' stands here a second time (first on line 6); give each colour its own",
     ),
     Case(
+        "two cloths of one name",
+        {"cloths/sacking-20.yaml": TINY[CLOTH].replace("Hopsack 28", "hopsack 28")},
+        "cloths/sacking-20.yaml:1:7: advice: 'cloths/hopsack-28.yaml' is called 'hopsack 28' too, so a packet does not tell the two apart; give one of them another name",
+    ),
+    Case(
+        "two thread cards of one name",
+        {"threads/spool.yaml": ("name: Spool Twelve", "name: Moss Stranded")},
+        "threads/spool.yaml:1:7: advice: 'threads/moss.yaml' is called 'Moss Stranded' too, so a packet does not tell the two apart; give one of them another name",
+    ),
+    Case(
         "a thread set with a name of another meaning",
         {SERIES: ("name: moss,", "name: strands,")},
         "series/garden-year/fern/pattern.yaml:7:15: there is no thread set 'moss'; known here: spool, strands",

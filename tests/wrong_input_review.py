@@ -55,6 +55,11 @@ def review_case(slip: str, changes: Mapping[str, Change], *lines: str) -> Case:
 KEY = "series/garden-year/fern/pattern.yaml"
 CASES = (
     review_case(
+        "a line of a card that was copied and kept its name",
+        {MOSS: SHORT_SKEINS.replace("name: peat", "name: Brick")},
+        f"{KEY}:10:3: advice: E2 brick and K4 Brick have one name; give one of the two another name on its card, unless that is how they are sold",
+    ),
+    review_case(
         "a whole skein for a stitch or two",
         {MOSS: TINY[MOSS].replace("length: 8 m", "length: 3 m")},
         f"{KEY}:11:3: advice: 2 stitches of 07 fern cost a whole skein, for 0.1 m of strand; no other Moss Stranded of the key would do for it: use more of it, or none",

@@ -36,6 +36,10 @@ REVIEW: dict[str, Fault] = {
         "to eyes with {eyes} {one} and {other} are one ({apart}; to others {ordinary})",
         "make one of the two lighter or darker; or warn of them in stitching.md, and lay this aside in pattern.yaml",
     ),
+    "colours-of-one-name": _advice(
+        "{one} and {other} have one name",
+        "give one of the two another name on its card, unless that is how they are sold",
+    ),
     "symbols-alike-in-grey": _advice(
         "printed without colours, the symbols of {mark} and {other}, {symbol} and {other_symbol}, look alike",
         "pin another, for example symbol: {better}",

@@ -159,6 +159,11 @@ VALUES: dict[str, Fault] = {
         "the {what} {name} stands here a second time (first on line {line})",
         "keep one of the two{other}",
     ),
+    "card-of-one-name": Fault(
+        "{other} is called {name} too, so a packet does not tell the two apart",
+        "give one of them another name",
+        Level.ADVICE,
+    ),
     "colour-twice": Fault(
         "the {by} {said} stands here a second time (first on line {line})",
         "give each colour its own",

@@ -37,6 +37,11 @@ WHY_REVIEW: dict[str, Why] = {
         "Eyes that lack a kind of cone see these two colours as one.",
         "Make them lighter and darker, which all eyes see, or tell in the notes which is which, and lay the advice aside with laid_aside in pattern.yaml.",
     ),
+    "colours-of-one-name": Why(
+        "Two colours of one card that a pattern uses have the same name, and only their numbers differ: "
+        "mostly a line that was copied.",
+        "Correct the name on the card. Where the maker calls both so, lay the advice aside.",
+    ),
     "symbols-alike-in-grey": Why(
         "In the edition in black and white, and on a grey printer, symbols alone tell colours apart.",
         "Pin the symbol that is offered.",

@@ -248,6 +248,10 @@ WHY_VALUES: dict[str, Why] = {
         "Two entries have the same name, and who names it would not know which is meant.",
         "Keep one, or give the other another name.",
     ),
+    "card-of-one-name": Why(
+        "A buyer reads the name and not the file's, so two cards or two cloths of one name are one to her.",
+        "Give one of the two another name, or keep one file.",
+    ),
     "colour-twice": Why(
         "Two colours of one card have the same number or name.",
         "Give each its own.",

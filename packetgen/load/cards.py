@@ -40,6 +40,7 @@ def _load(
     problems: Problems,
 ) -> Cards[T]:
     cards: dict[str, T | None] = {}
+    called: dict[str, str] = {}  # names → the file that has it first
     names = [name for name in folder.files(where) if name.lower().endswith((".yaml", ".yml"))]
     folder.unread(where, tuple(names), "each card is a file that ends in .yaml")
     for name in names:
@@ -58,6 +59,8 @@ def _load(
         filled = read_document(folder, path, shape, problems)
         if filled is None:
             continue
+        if named_well:
+            _check_name(filled, path, called, problems)
         colours = _colours(filled, "name" if shape is CLOTH else "number", problems)
         sound = shape is not THREAD_CARD or (
             _whole_braid(filled, problems) & _weighs_well(filled, problems)
@@ -65,6 +68,17 @@ def _load(
         if filled.whole and colours is not None and named_well and sound:
             cards[card_id] = make(card_id, filled, colours)
     return cards
+
+
+def _check_name(filled: Filled, path: str, called: dict[str, str], problems: Problems) -> None:
+    """Advice on a name that another card has; `called` grows."""
+    name = filled["name"]
+    if name is None:
+        return
+    first = called.setdefault(name.casefold(), path)
+    if first != path:
+        place = filled.place_of("name")
+        problems.add(place, "card-of-one-name", other=said(first), name=said(name))
 
 
 def _colours(filled: Filled, by: str, problems: Problems) -> Mapping[str, Colour] | None:

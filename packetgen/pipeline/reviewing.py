@@ -9,7 +9,7 @@ from packetgen.reckon.laid_aside import complain_of_idle, parted, reasons
 from packetgen.reckon.review import Praised, Review, folder_of, pattern_folder, review_of
 from packetgen.reckon.review_buying import complain_of_little, complain_of_short
 from packetgen.reckon.review_cloth import complain_of_cloths
-from packetgen.reckon.review_colours import complain_of_alike
+from packetgen.reckon.review_colours import complain_of_alike, complain_of_one_name
 from packetgen.reckon.review_edges import bare_edges, complain_of_bare_edges
 from packetgen.reckon.review_praise import praise_of_pattern, praise_of_series
 from packetgen.reckon.review_texts import (
@@ -46,6 +46,7 @@ def _complain(each: Reckoned, problems: Problems) -> None:
     for figures in each.figures:
         complain_of_short(figures, problems)
         complain_of_alike(figures, problems)
+        complain_of_one_name(figures, problems)
         complain_of_symbols(figures, problems)
         complain_of_cloths(figures, each.series.finish, problems)
         if any(bare_edges(figures.pattern)) and not bare_rows_hold_magnets_apart(

@@ -32,12 +32,13 @@ def alike(figures: Figures, thread_set: ThreadSet, limit: float) -> tuple[Alike,
     Thread is reckoned on the model's cloth. What is saved is the units bought of both, less the units
     that hold the strand of both together.
     """
-    found = (_pair(one, other) for one, other in combinations(_uses(figures, thread_set), 2))
+    found = (_pair(one, other) for one, other in combinations(uses(figures, thread_set), 2))
     near = (pair for pair in found if pair.difference <= limit)
     return tuple(sorted(near, key=lambda pair: pair.difference))
 
 
-def _uses(figures: Figures, thread_set: ThreadSet) -> tuple[Use, ...]:
+def uses(figures: Figures, thread_set: ThreadSet) -> tuple[Use, ...]:
+    """Every colour that is bought for a thread set, and what is worked in it."""
     needs = next(needs for of, needs in figures.cloths[0].needs if of.id == thread_set.id)
     uses = []
     for need in needs:

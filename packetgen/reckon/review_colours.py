@@ -1,4 +1,5 @@
-"""Advice on colours that a stitcher takes for each other: to ordinary eyes, or to eyes that lack a cone."""
+"""Advice on colours that a stitcher takes for each other: to ordinary eyes, to eyes that lack a cone, or
+by their names."""
 
 from collections.abc import Iterator
 from dataclasses import dataclass
@@ -6,7 +7,7 @@ from itertools import combinations
 
 from packetgen.diagnostics import Problems
 from packetgen.nouns import counted
-from packetgen.reckon.alike import Alike, Use, alike
+from packetgen.reckon.alike import Alike, Use, alike, uses
 from packetgen.reckon.colour import difference, in_words, lab
 from packetgen.reckon.figures import Figures
 from packetgen.reckon.review_buying import line_of
@@ -59,6 +60,17 @@ def complain_of_alike(figures: Figures, problems: Problems) -> None:
                 apart=f"{apart:.1f}",
                 ordinary=f"{pair.difference:.1f}",
             )
+
+
+def complain_of_one_name(figures: Figures, problems: Problems) -> None:
+    """Advice at the later of two colours of one card that have one name."""
+    for thread_set in figures.pattern.thread_sets:
+        for one, other in combinations(uses(figures, thread_set), 2):
+            called = {use.need.colour.name.casefold() for use in (one, other)}
+            if one.need.card.id == other.need.card.id and len(called) == 1:
+                place = line_of(figures.pattern, other.marks).place
+                names = {"one": _name(one), "other": _name(other)}
+                problems.add(place, "colours-of-one-name", **names)
 
 
 def nearest_colours(figures: Figures) -> Nearest | None:

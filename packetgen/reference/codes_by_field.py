@@ -48,8 +48,8 @@ _SERIES: Mapping[str, tuple[str, ...]] = {
 
 _PATTERN: Mapping[str, tuple[str, ...]] = {
     "": (
-        "credit-missing", "photo-missing", "alt-missing", "letters-missing", "release-early",
-        "cover-full", "foot-long", "share-title-small",
+        "credit-missing", "photo-missing", "alt-missing", "letters-missing", "cover-full",
+         "foot-long", "share-title-small",
     ),
     "title": ("title-twice",),
     "occasion.on": ("day-shared",),
@@ -63,7 +63,8 @@ _PATTERN: Mapping[str, tuple[str, ...]] = {
     "key": (
         "key-empty", "key-too-long", "mark-reserved", "mark-long", "set-missing", "key-line-unused",
         "key-lines-alike", "braid-in-blend", "symbols-alike", "conversion-collides", "conversion-far",
-        "skein-little", "skein-short", "colours-alike", "colours-alike-to-some", "symbols-alike-in-grey",
+        "skein-little", "skein-short", "colours-alike", "colours-alike-to-some", "colours-of-one-name",
+        "symbols-alike-in-grey",
     ),
     "key.<name>.<thread set>": (
         "key-name-unknown", "set-not-offered", "colour-unknown", "key-lines-alike", "blend-of-many",
@@ -92,18 +93,20 @@ _PATTERN: Mapping[str, tuple[str, ...]] = {
     "credits.photographer": ("photographer-idle",),
     "sold_at": ("not-sold",),
     "given_away": ("given-and-sold",),
-    "revisions[].date": ("revisions-order",),
+    "release": ("release-early",),
+    "revisions[].date": ("revisions-order", "release-early"),
     "chart": ("chart-kind", "file-missing", "outside-folder"),
 }  # fmt: skip
 
 BY_FIELD: Mapping[str, Mapping[str, tuple[str, ...]]] = {
     "threads/<card>.yaml": {
+        "name": ("card-of-one-name",),
         "strands": ("braid-parted",),
         "weight": ("weight-odd",),
         "colours[].number": ("colour-twice",),
     },
-    "cloths/<cloth>.yaml": {"colours[].name": ("colour-twice",)},
-    "beads/<card>.yaml": {"colours[].number": ("colour-twice",)},
+    "cloths/<cloth>.yaml": {"name": ("card-of-one-name",), "colours[].name": ("colour-twice",)},
+    "beads/<card>.yaml": {"name": ("card-of-one-name",), "colours[].number": ("colour-twice",)},
     "finishes/<piece>/finish.yaml": {
         "": ("paint-unused", "share-title-small"),
         "parts[].name": ("name-twice",),
