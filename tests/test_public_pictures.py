@@ -248,6 +248,13 @@ def test_the_other_chart_says_how_much_it_tells(name):
     assert made.told.at_once <= picture_retold.MOST_AT_ONCE
 
 
+@pytest.mark.parametrize("name", ["flowers", "lace", "heart", "ripples"])
+def test_the_other_chart_stays_on_its_card(name):
+    """However far places stray, nobody sees a picture whose edge is cut off."""
+    rows = other(designed(name)).pattern.grid.rows
+    assert {*rows[0], *rows[-1], *(row[0] for row in rows), *(row[-1] for row in rows)} == {BARE}
+
+
 def test_a_design_of_one_colour_strays_further_than_one_of_many():
     assert other(designed("heart")).reach_cells > other(designed("flowers")).reach_cells
 

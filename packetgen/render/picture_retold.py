@@ -34,8 +34,11 @@ _LESS_THAN_GUESSED = 0.05
 # Standard deviations of the straying that are tried, in cells, the least first.
 REACHES = (0.8, 0.95, 1.1, 1.3, 1.5, 1.75, 2.0, 2.4, 2.8, 3.3, 4.0, 5.0, 6.5)
 # What is tried at each of them, before places must stray further: a number for the key, since one
-# straying may hide a design better by luck, and how much louder a thin thing speaks than a wide one.
-_TURNS = tuple((turn, 1 + turn % 4 // 2) for turn in range(8))
+# straying may hide a design better by luck, how much louder a thin thing speaks than a wide one, and whether
+# the design is kept in the middle of its card, which hides less of it.
+_TURNS = tuple(
+    (turn, 1 + turn % 4 // 2, in_the_middle) for in_the_middle in (False, True) for turn in range(8)
+)
 _CLOSE_UPS = (1.0, 0.9, 0.73, 0.61)  # shares of the close-up's width that pictures show
 _PIECE = 0.8  # length of a backstitch, in crosses of the other chart
 # How much of its cell a stitch colours; what is left is bare.
@@ -53,22 +56,32 @@ class Retold:
 
 
 def retold(pattern: Pattern, on: OnCloth, border_mm: float) -> Retold:
-    """The other chart, with as little straying as the limits allow, or else with the most."""
+    """The other chart, with as little straying as the limits allow, or else with the most; of two that stray
+    alike the one that stays on its card."""
     border = border_mm / on.cell_mm
     design, detail = _Design(pattern, on, border), Detail(pattern.grid.rows, border)
     speakers = cache(design.speakers)
-    telling_of = cache(lambda turn, loud: _Telling(design, turn, speakers(loud)))
-    for reach, turn in product(REACHES, _TURNS):
-        telling = telling_of(*turn)
-        rows = telling.rows(reach)
-        told = detail.told(rows)
-        if _little(told):
+    telling_of = cache(
+        lambda turn, loud, in_the_middle: _Telling(design, turn, speakers(loud), in_the_middle)
+    )
+    for reach in REACHES:
+        over_the_edge: Retold | None = None
+        for turn in _TURNS:
+            telling = telling_of(*turn)
+            rows = telling.rows(reach)
+            told = detail.told(rows)
+            if not _little(told):
+                continue
             made = telling.pattern(rows, reach)
             view = detail_view(made)
             if all(
                 _little(detail.told(rows, partial(view.shows, share=share))) for share in _CLOSE_UPS
             ):
-                return Retold(made, told, reach)
+                if design.is_on_card(rows):
+                    return Retold(made, told, reach)
+                over_the_edge = over_the_edge or Retold(made, told, reach)
+        if over_the_edge:
+            return over_the_edge
     return Retold(telling.pattern(rows, reach), told, reach)
 
 
@@ -109,6 +122,11 @@ class _Design:
             for line in self.pattern.lines
         ]
 
+    def is_on_card(self, rows: tuple[str, ...]) -> bool:
+        """Whether the outermost crosses of the other chart are bare; always where no border is as wide."""
+        outermost = {*rows[0], *rows[-1], *(row[0] for row in rows), *(row[-1] for row in rows)}
+        return outermost == {BARE} or self.border < max(self.side)
+
     def speakers(self, loud: int) -> np.ndarray:
         """How loudly each mark speaks in every cell, rows × columns × marks, with a bare cell all round.
 
@@ -136,10 +154,14 @@ class _Design:
 
 
 class _Telling:
-    def __init__(self, design: _Design, turn: int, speaking: np.ndarray) -> None:
+    def __init__(
+        self, design: _Design, turn: int, speaking: np.ndarray, in_the_middle: bool
+    ) -> None:
         self._design, self._speaking = design, speaking
         self._wander = Wander(f"telling {turn}\n{design.key}", *design.size)
-        self._strays = self._wander.over(*design.middles)
+        strays = self._wander.over(*design.middles)
+        self._aside = strays.mean(axis=(0, 1)) * in_the_middle
+        self._strays = strays - self._aside
 
     def rows(self, reach: float) -> tuple[str, ...]:
         """The marks of the other chart: for each cross, of the marks in the place that it looks at, the one
@@ -197,7 +219,7 @@ class _Telling:
         wanted = np.array(points, float).reshape(-1, 2) - 1
         here = wanted
         for _ in range(3):  # comes nearer each time, since neighbours stray alike
-            here = wanted - reach * self._wander.at(here)
+            here = wanted - reach * (self._wander.at(here) - self._aside)
         return map(tuple, ((here + self._design.border) / self._design.side + 1).tolist())
 
 
