@@ -117,7 +117,7 @@ def _beads(lines: Sequence[Beads], wide: int) -> list[str]:
 
 
 def _cloths(lines: Sequence[ClothPieces], wide: int) -> list[str]:
-    rows = [f"{'Cloth':<{wide}}{'buy':>4}  {'gives':>16}"]
+    rows = [f"{'Cloth':<{wide}}{'buy':>4}  {'to cut':>16}"]
     for line in lines:
         if line.units:
             gives = counted(len(line.pieces), "piece")
