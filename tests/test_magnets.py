@@ -10,7 +10,7 @@ from hypothesis import strategies as st
 from packetgen.diagnostics import Problems
 from packetgen.faults import FAULTS, Level
 from packetgen.model import KeepOut, Magnets
-from packetgen.reckon.bunched import bare_rows_hold_magnets_apart, draws_magnets_in
+from packetgen.reckon.bunched import bare_rows_to_spare, draws_magnets_in
 from packetgen.reckon.figures import figures
 from packetgen.reckon.magnets import Card, magnet_plan, pairs_for, plan_for_most
 from packetgen.reckon.series_magnets import complain_of_magnets, series_figures
@@ -339,7 +339,19 @@ def test_a_few_bare_rows_that_let_the_magnets_stand_apart_are_offered_and_then_l
     assert [len(complaints(of_two(HERON, one))) for one in bordered] == [1, 0]
     for one in (slim, *bordered):
         all_figures = series_figures(of_two(HERON, one))
-        assert bare_rows_hold_magnets_apart(one, all_figures, of_two(HERON, one).finish)
+        assert not bare_rows_to_spare([one], all_figures, of_two(HERON, one).finish)
+
+
+def test_bare_rows_that_only_another_design_s_bare_rows_need_are_told_together_with_those():
+    """By hand, 14 count and 9 mm in: the post without its rows, of 28 columns, lets the magnets stand
+    28 · 25.4 ÷ 14 + 10 - 18 = 42.8 mm apart. Of the pond with its rows, 70 stitches, that is less than half of 119;
+    without them, 50 stitches, it is more than half of 82.7."""
+    pond = pattern(*framed(50, 50, 10), id="pond", title="A Pond", cloths=(option(14),))
+    post = pattern(*framed(28, 50, 4), id="post", title="A Post", cloths=(option(14),))
+    of = of_two(pond, post)
+    all_figures = series_figures(of)
+    assert bare_rows_to_spare([post], all_figures, of.finish) == frozenset()
+    assert bare_rows_to_spare([post, pond], all_figures, of.finish) == {"pond", "post"}
 
 
 def test_the_advice_stays_short_with_titles_as_authors_give_them():

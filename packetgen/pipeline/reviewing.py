@@ -4,7 +4,7 @@ from packetgen.chart.review_symbols import complain_of_symbols, praise_of_symbol
 from packetgen.diagnostics import Problems
 from packetgen.pipeline.proofs import Proof, Reckoned
 from packetgen.pipeline.stages import stages
-from packetgen.reckon.bunched import bare_rows_hold_magnets_apart
+from packetgen.reckon.bunched import bare_rows_to_spare
 from packetgen.reckon.laid_aside import complain_of_idle, parted, reasons
 from packetgen.reckon.review import Praised, Review, folder_of, pattern_folder, review_of
 from packetgen.reckon.review_buying import complain_of_little, complain_of_short
@@ -43,15 +43,15 @@ def review(checked: Proof) -> Review:
 
 def _complain(each: Reckoned, problems: Problems) -> None:
     complain_of_little(each.figures, problems)
+    bordered = [one.pattern for one in each.figures if any(bare_edges(one.pattern))]
+    spare = bare_rows_to_spare(bordered, each.figures, each.series.finish)
     for figures in each.figures:
         complain_of_short(figures, problems)
         complain_of_alike(figures, problems)
         complain_of_one_name(figures, problems)
         complain_of_symbols(figures, problems)
         complain_of_cloths(figures, each.series.finish, problems)
-        if any(bare_edges(figures.pattern)) and not bare_rows_hold_magnets_apart(
-            figures.pattern, each.figures, each.series.finish
-        ):
+        if figures.pattern.id in spare:
             complain_of_bare_edges(figures.pattern, problems)
         complain_of_story(figures.pattern, problems)
         complain_of_photo(figures.pattern, problems)

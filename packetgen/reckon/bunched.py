@@ -41,13 +41,24 @@ def largest(figure: Figures) -> OnCloth:
     )
 
 
-def bare_rows_hold_magnets_apart(
-    pattern: Pattern, all_figures: Sequence[Figures], piece: FinishingPiece
-) -> bool:
-    """Whether the design would draw the magnets in without the bare rows and columns at its edges."""
-    left, right, top, bottom = bare_margins(pattern)
-    smaller = _resized(pattern, all_figures, piece, -left - right, -top - bottom)
-    return pattern.id in draws_magnets_in(smaller)
+def bare_rows_to_spare(
+    patterns: Sequence[Pattern], all_figures: Sequence[Figures], piece: FinishingPiece
+) -> frozenset[str]:
+    """Ids of those of the designs that draw in no magnets without the bare rows and columns at their edges.
+
+    A design whose rows are needed only as long as another keeps its own is among them: all is told at once.
+    """
+    waiting, spare = list(patterns), frozenset[str]()
+    while True:
+        before = len(waiting)
+        for pattern in tuple(waiting):
+            left, right, top, bottom = bare_margins(pattern)
+            smaller = _resized(pattern, all_figures, piece, -left - right, -top - bottom)
+            if pattern.id not in draws_magnets_in(smaller):
+                waiting.remove(pattern)
+                all_figures, spare = smaller, spare | {pattern.id}
+        if len(waiting) == before:
+            return spare
 
 
 def bare_rows_enough(
