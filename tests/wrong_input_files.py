@@ -203,7 +203,37 @@ CASES = (
     Case(
         "a quote not closed",
         {MOSS: ("name: Moss Stranded", "name: 'Moss Stranded")},
-        "threads/moss.yaml:1:7: the quote ' that opens here is not closed; write the same sign again at the end of the text",
+        "threads/moss.yaml:1:7: the quote ' that opens here is not closed; write the same sign again at the end of the text, or put double quotes round all of it",
+    ),
+    Case(
+        "an apostrophe in a text between single quotes",
+        {PATTERN: ("title: Fern by the Tap", "title: 'the robin's fork'")},
+        """series/garden-year/fern/pattern.yaml:1:18: the ' here ends the text that the same sign began; write "the robin's fork\"""",
+    ),
+    Case(
+        "two apostrophes, of which one begins the text",
+        {PATTERN: ("title: Fern by the Tap", "title: 'Tis the Fern's Tap")},
+        """series/garden-year/fern/pattern.yaml:1:21: the ' here ends the text that the same sign began; write "'Tis the Fern's Tap\"""",
+    ),
+    Case(
+        "an apostrophe that begins a text, and another far below",
+        {PATTERN: ("title: Fern by the Tap", "title: 'Tis the Season")},
+        "series/garden-year/fern/pattern.yaml:1:8: the quote ' that opens here is not closed; write the same sign again at the end of the text, or put double quotes round all of it",
+    ),
+    Case(
+        "quotes in a text between quotes, within braces",
+        {PATTERN: ("name: First warm day", 'name: "the "first" day"')},
+        """series/garden-year/fern/pattern.yaml:4:23: the " here ends the text that the same sign began; write 'the "first" day'""",
+    ),
+    Case(
+        "a brace too many",
+        {PATTERN: ('r: {moss: E2, spool: "10"}', 'r: {moss: E2, spool: "10"}}')},
+        "series/garden-year/fern/pattern.yaml:9:29: the bracket '}' closes nothing here; take it away",
+    ),
+    Case(
+        "a brace too early",
+        {PATTERN: ('r: {moss: E2, spool: "10"}', 'r: {moss: "E2"}, spool: "10"}')},
+        "series/garden-year/fern/pattern.yaml:9:17: the bracket '}' closes here, and after it comes ', spool: \"10\"}'; put the bracket at the end, or take it away where there is one already",
     ),
     Case(
         "a bracket not closed",

@@ -86,11 +86,16 @@ FILES: dict[str, Fault] = {
     ),
     "quote-open": _broken(
         "the quote {quote} that opens here is not closed",
-        "write the same sign again at the end of the text",
+        "write the same sign again at the end of the text{or_else}",
     ),
     "bracket-open": _broken(
         "the bracket '{bracket}' that opens here is not closed",
         "close it with '{closing}' after the last value",
+    ),
+    "bracket-over": _broken("the bracket '{bracket}' closes nothing here", "take it away"),
+    "bracket-early": _broken(
+        "the bracket '{bracket}' closes here, and after it comes {said}",
+        "put the bracket at the end, or take it away where there is one already",
     ),
     "comma-missing": _broken(
         "something is missing between the brackets, just before {said}",
@@ -123,6 +128,9 @@ FILES: dict[str, Fault] = {
     ),
     "after-value": _broken(
         "the value has ended before {said}", "put the whole value between one pair of quotes"
+    ),
+    "quote-inside": _broken(
+        "the {quote} here ends the text that the same sign began", "write {mended}"
     ),
     "backslash": _broken(
         "a backslash between double quotes has a special meaning",

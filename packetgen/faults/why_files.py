@@ -120,6 +120,14 @@ WHY_FILES: dict[str, Why] = {
         "A list or group in brackets is not closed.",
         "Close it with the bracket that the message names.",
     ),
+    "bracket-over": Why(
+        "There is one closing bracket more than was opened.",
+        "Take it away, or put the opening one where its list or group begins.",
+    ),
+    "bracket-early": Why(
+        "A list or group is closed, and goes on after its bracket.",
+        "Keep one closing bracket, after the last value.",
+    ),
     "comma-missing": Why(
         "Between brackets, values stand side by side without a comma.",
         "Put a comma between them; put quotes round a value that has a comma or colon itself.",
@@ -163,6 +171,11 @@ WHY_FILES: dict[str, Why] = {
     "after-value": Why(
         "Something follows a value that has ended, mostly after a closing quote.",
         "Put the whole value between one pair of quotes.",
+    ),
+    "quote-inside": Why(
+        "Between quotes the next sign of the same kind closes the text, an apostrophe too, and the second of "
+        "two apostrophes when a text begins with one.",
+        "Put quotes of the other kind round the whole text.",
     ),
     "backslash": Why(
         "Between double quotes a backslash and the letter after it stand for another sign.",

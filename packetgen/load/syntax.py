@@ -6,6 +6,7 @@ import re
 from dataclasses import replace
 from difflib import get_close_matches
 
+from packetgen.load.closed_early import bracket_too_many, facts_of_quote, quote_inside
 from packetgen.load.explained import Explained, Spot
 from packetgen.load.left_out import (
     colon_before_bracket,
@@ -92,8 +93,10 @@ def _explained(
     if "quoted scalar" in context and "escape" in problem:
         return Explained("backslash", *here)
     if "quoted scalar" in context:
-        return Explained("quote-open", *start, {"quote": rest(start)[:1]})
-    if opened := _quote_above(here, lines):
+        return _quote_open(start[0], start[1] - 1, rest(start)[:1])
+    if early := quote_inside(here, lines):
+        return early
+    if opened := _quote_above(here, lines, '"') or _quote_above(here, lines, "'"):
         return opened
     if "flow" in context:
         left_out = colon_between_braces(here, lines) if "flow mapping" in context else None
@@ -123,6 +126,8 @@ def _explained(
         return Explained("tab", *here)
     if run_together := _run_together(here[0], lines):
         return run_together
+    if over := bracket_too_many(here, lines):
+        return over
     if (
         "cannot start any token" in problem
         or "keys are not allowed" in problem
@@ -142,21 +147,21 @@ def _explained(
     )
 
 
-def _quote_above(here: Spot, lines: list[str]) -> Explained | None:
+def _quote_above(here: Spot, lines: list[str], quote: str) -> Explained | None:
     """The quote on a line above which only a later one has closed, just before `here`, that was to open
     another text. What follows a quote and begins with '#' is then a remark to the end of its line."""
     number, before = here[0], lines[here[0] - 1][: here[1] - 1].rstrip()
     while number > 1 and not before:
         number -= 1
         line = lines[number - 1]
-        before = line[: line.find('"#') + 1] or line
-    if not before.endswith('"') or before.count('"') % 2 == 0:
+        before = line[: line.find(f"{quote}#") + 1] or line
+    if not before.endswith(quote) or before.count(quote) % 2 == 0:
         return None
     for above in range(number - 1, 0, -1):
         line = lines[above - 1].split(" #")[0]
-        opened = _left_open(line, '"')
-        if line.count('"') % 2 and opened is not None and _opens(line, opened):
-            return _quote_open(above, opened, '"')
+        opened = _left_open(line, quote)
+        if line.count(quote) % 2 and opened is not None and _opens(line, opened):
+            return _quote_open(above, opened, quote)
     return None
 
 
@@ -186,7 +191,7 @@ def _left_open(line: str, quote: str) -> int | None:
 
 
 def _quote_open(line: int, index: int, quote: str) -> Explained:
-    return Explained("quote-open", line, index + 1, {"quote": quote})
+    return Explained("quote-open", line, index + 1, facts_of_quote(quote))
 
 
 def _bare_colour(start: Spot, here: Spot, lines: list[str]) -> Explained | None:

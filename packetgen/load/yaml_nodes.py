@@ -14,6 +14,7 @@ import yaml
 
 from packetgen.diagnostics import Place, Problem, Problems
 from packetgen.load.characters import describe, unseen
+from packetgen.load.closed_early import facts_of_quote
 from packetgen.load.left_out import colon_before_bracket
 from packetgen.load.sure import sure
 from packetgen.load.syntax import ended_by_next, explain, spaces_before
@@ -240,7 +241,7 @@ class _Tree:
             value = value.replace(letter, LOST)
         span = (_mark(event.start_mark).index, _mark(event.end_mark).index)
         if event.style in ("'", '"') and ended_by_next(self._text, *span):
-            self._refuse(place, "quote-open", quote=event.style)
+            self._refuse(place, "quote-open", **facts_of_quote(event.style))
         if not event.style and self._text[span[1] : span[1] + 1] == ":" and {*"[{"} & {*value}:
             if found := colon_before_bracket(place.line, self._lines):
                 self._refuse(Place(self._path, found.line, found.column), found.code, **found.facts)
