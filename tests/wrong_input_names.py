@@ -5,12 +5,50 @@ Each case changes one thing in the tiny content folder and stands beside every l
 
 # ruff: noqa: E501 - the lines of output stand whole, as an author sees them
 
-from tests.content_builder import CHART, CLOTH, FERN, FINISH, MOSS, PATTERN, SERIES, TINY, cut
+from tests.content_builder import (
+    CHART,
+    CLOTH,
+    FERN,
+    FINISH,
+    MOSS,
+    PATTERN,
+    SERIES,
+    TINY,
+    Change,
+    cut,
+)
 from tests.wrong_input_case import BLEND, PART, Case
 
 SYMBOLS = f"{FERN}/symbols.yaml"
 
+
+def fern_called(name: str, in_order: str) -> dict[str, Change]:
+    """The pattern's folder has this name, and the order of the series says another or the same."""
+    files = [path for path in TINY if path.startswith(f"{FERN}/")]
+    moved: dict[str, Change] = {path.replace("/fern/", f"/{name}/"): TINY[path] for path in files}
+    return {**dict.fromkeys(files), **moved, SERIES: ("order: [fern]", f"order: [{in_order}]")}
+
+
+_CAPITALS = "the name 'Fern' cannot be part of a web address; use small letters, digits and hyphens, for example 'fern', in the order of series.yaml too"
+_SPACES = "the name 'By the Tap' cannot be part of a web address; use small letters, digits and hyphens, for example 'by-the-tap', in the order of series.yaml too"
+
 CASES = (
+    Case(
+        "a folder with a capital",
+        fern_called("Fern", "fern"),
+        f"series/garden-year/Fern:1:1: {_CAPITALS}",
+    ),
+    Case(
+        "a folder with a capital, and the order has it too",
+        fern_called("Fern", "Fern"),
+        f"series/garden-year/Fern:1:1: {_CAPITALS}",
+    ),
+    Case(
+        "a folder with spaces and another name in the order",
+        fern_called("By the Tap", "fern"),
+        f"series/garden-year/By the Tap:1:1: {_SPACES}",
+        "series/garden-year/series.yaml:13:9: there is no pattern folder 'fern'; known here: by-the-tap",
+    ),
     Case(
         "an unknown thread card",
         {SERIES: ("card: moss", "card: mos")},

@@ -195,8 +195,9 @@ def _on_other_machines(name: str) -> str:
     return unicodedata.normalize("NFC", unicodedata.normalize("NFC", name).casefold())
 
 
-def valid_id(name: str, place: Place, problems: Problems) -> bool:
-    """Whether a file or folder may be called `name`, part of web addresses; reports if not."""
+def valid_id(name: str, place: Place, problems: Problems, also: str = "") -> bool:
+    """Whether a file or folder may be called `name`, part of web addresses; reports if not, and `also` where
+    else a better name belongs."""
     if _KEPT.fullmatch(name):
         problems.add(place, "file-name-kept", name=said(name), better=said(f"{name}-1"))
         return False
@@ -210,7 +211,7 @@ def valid_id(name: str, place: Place, problems: Problems) -> bool:
         place,
         "file-name",
         name=said(name),
-        hint=f"for example {said(better)}" if better else _PLAIN_NAME,
+        hint=f"for example {said(better)}{also}" if better else _PLAIN_NAME,
     )
     return False
 

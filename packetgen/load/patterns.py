@@ -35,6 +35,8 @@ from packetgen.model import (
     ThreadSet,
 )
 
+IN_ORDER = ", in the order of series.yaml too"
+
 
 @dataclass(frozen=True)
 class Surroundings:
@@ -51,7 +53,7 @@ def load_pattern(
 ) -> Pattern | None:
     """The pattern in the folder `path`; None where anything that hinders has gone wrong."""
     name = path.rpartition("/")[2]
-    valid_id(name, Place(path), problems)
+    valid_id(name, Place(path), problems, IN_ORDER)
     filled = read_document(folder, f"{path}/pattern.yaml", PATTERN, problems)
     story = read_markdown(folder, f"{path}/story.md", problems)
     notes = read_markdown(folder, f"{path}/stitching.md", problems)

@@ -4,7 +4,7 @@ from packetgen.diagnostics import Place, Problems, nearest_of
 from packetgen.load.assumptions import read_assumptions
 from packetgen.load.designers import read_designers
 from packetgen.load.documents import read_document, read_markdown
-from packetgen.load.files import ContentFolder, valid_id
+from packetgen.load.files import ContentFolder, as_id, valid_id
 from packetgen.load.key import check_strands
 from packetgen.load.laid_aside import read_laid_aside
 from packetgen.load.library import Library
@@ -12,7 +12,7 @@ from packetgen.load.look import advise_on_letters, font_names, read_look
 from packetgen.load.notices import read_notices
 from packetgen.load.occasions import read_occasion
 from packetgen.load.once import Once
-from packetgen.load.patterns import Surroundings, load_pattern
+from packetgen.load.patterns import IN_ORDER, Surroundings, load_pattern
 from packetgen.load.references import resolve
 from packetgen.load.shape_pattern import KEY_LINE
 from packetgen.load.shape_series import SERIES
@@ -130,27 +130,29 @@ def _order(
     listed: list[str] = []
     once = Once("pattern", problems)
     named = dict.fromkeys(given.value for given in filled.each("order"))
-    left_out = [name for name in folders if name not in named]
-    missing = [name for name in named if name and name not in folders]
+    # Folders that the order does not name, by what they can be called.
+    left_out = {as_id(name) or name: name for name in folders if name not in named}
+    missing = [name for name in named if name and name not in folders and name not in left_out]
     # A slip in a name: the folder that is meant need not be told by a line of its own.
-    meant = {name: near for name in missing if (near := nearest_of(name, left_out))}
+    meant = {name: near for name in missing if (near := nearest_of(name, tuple(left_out)))}
     meant = {name: near for name, near in meant.items() if nearest_of(near, missing) == name}
     for given in filled.each("order"):
         if given.value is None:
             continue
         if once.again(given.value, given.place):
             continue
-        if given.value not in folders:
-            problems.add(
-                given.place,
-                "pattern-missing",
-                name=said(given.value),
-                hint=offer(given.value, (meant[given.value],) if given.value in meant else folders),
-            )
-        listed.append(given.value)
-    for name in left_out:
-        if name not in meant.values():
-            problems.add(Place(f"{path}/{name}"), "pattern-not-in-order", name=said(name))
+        name = given.value if given.value in folders else left_out.get(given.value, given.value)
+        if name not in folders:
+            known = (meant[name],) if name in meant else [as_id(one) or one for one in folders]
+            problems.add(given.place, "pattern-missing", name=said(name), hint=offer(name, known))
+        listed.append(name)
+    for better, name in left_out.items():
+        place = Place(f"{path}/{name}")
+        if name not in listed and better not in meant.values():
+            if valid_id(name, place, problems, IN_ORDER):
+                problems.add(place, "pattern-not-in-order", name=said(name))
+        elif name not in listed:
+            valid_id(name, place, problems)
     return tuple(name for name in listed if name in folders)
 
 
