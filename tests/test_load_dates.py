@@ -14,6 +14,7 @@ from packetgen.load.dates import (
     read_rule,
 )
 from packetgen.load.spoken_days import MONTHS
+from packetgen.load.spoken_rules import meant_rule
 from packetgen.model import DateRule
 
 
@@ -155,3 +156,22 @@ def test_of_a_release_in_other_words_the_day_that_is_meant_is_offered_first(said
     told = []
     assert read_moment(said, lambda code, offset=0, **facts: told.append((code, facts))) is None
     assert [facts["hint"] for code, facts in told if code == "moment-form"] == [hint]
+
+
+@pytest.mark.parametrize(
+    ("said", "meant"),
+    [
+        ("January 6", "6 January"),
+        ("6th of January", "6 January"),
+        ("2027-01-06", "6 January"),
+        ("the 2nd Sunday in May", "second Sunday of May"),
+        ("1st Mon of September", "first Monday of September"),
+        ("two weeks before Easter", "14 days before Easter"),
+        ("Mothering Sunday", "21 days before Easter"),
+        ("St Swithin", ""),
+    ],
+)
+def test_a_day_of_every_year_is_understood_as_people_say_it(said, meant):
+    """What is offered can be read; Mothering Sunday is the fourth in Lent (common knowledge, no source)."""
+    assert meant_rule(said) == meant
+    assert not meant or read_rule(meant, refuse) is not None

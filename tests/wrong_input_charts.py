@@ -342,9 +342,12 @@ CASES = (
     Case(
         "points without quotes, between brackets",
         {PATTERN: ('at: "2.5,2.5 3,3"', "at: 2.5,2.5 3,3")},
-        "series/garden-year/fern/pattern.yaml:15:21: '2.5' is not a point; write column,row without a space between, for example 12,30.5",
-        "series/garden-year/fern/pattern.yaml:15:25: '2.5 3' is not part of an entry of knots, and has no value; put a value that has commas itself between quotes",
-        "series/garden-year/fern/pattern.yaml:15:31: '3' is not part of an entry of knots, and has no value; put a value that has commas itself between quotes",
+        """series/garden-year/fern/pattern.yaml:15:21: points have commas, and between braces a comma ends a value; put quotes round them: at: "2.5,2.5 3,3\"""",
+    ),
+    Case(
+        "points of which two pieces are alike, without quotes",
+        {PATTERN: ('path: "1,1 4,1 4,2.5"', "path: 1,1 4,1 4,2.5")},
+        """series/garden-year/fern/pattern.yaml:13:23: points have commas, and between braces a comma ends a value; put quotes round them: path: "1,1 4,1 4,2.5\"""",
     ),
     Case(
         "a pixel in the colour of two marks",

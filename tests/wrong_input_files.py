@@ -113,7 +113,7 @@ CASES = (
     Case(
         "a value that begins with &",
         {MOSS: ("length: 8 m", "length: &l 8 m")},
-        'threads/moss.yaml:6:9: what begins with the sign & is not taken as plain text; put it between quotes: "&l"',
+        'threads/moss.yaml:6:9: what begins with the sign & is not taken as plain text; put it between quotes: "&l 8 m"',
     ),
     Case(
         "a value that begins with *",
@@ -183,7 +183,7 @@ CASES = (
     Case(
         "a value that begins with !",
         {MOSS: ("length: 8 m", "length: !big 8 m")},
-        'threads/moss.yaml:6:9: what begins with the sign ! is not taken as plain text; put it between quotes: "!big"',
+        'threads/moss.yaml:6:9: what begins with the sign ! is not taken as plain text; put it between quotes: "!big 8 m"',
     ),
     Case(
         "a line of three dashes in the middle",
@@ -204,6 +204,36 @@ CASES = (
         "a quote not closed",
         {MOSS: ("name: Moss Stranded", "name: 'Moss Stranded")},
         "threads/moss.yaml:1:7: the quote ' that opens here is not closed; write the same sign again at the end of the text, or put double quotes round all of it",
+    ),
+    Case(
+        "a space that does not break after a colon",
+        {PATTERN: ("title: Fern", "title:\u00a0Fern")},
+        "series/garden-year/fern/pattern.yaml:1:7: a space of an unusual kind stands here and parts nothing; write title: Fern by the Tap with a plain one",
+    ),
+    Case(
+        "a name with an equals sign",
+        {PATTERN: ("title: Fern", "title = Fern")},
+        "series/garden-year/fern/pattern.yaml:1:1: 'title = Fern by the Tap' has no colon; write title: Fern by the Tap",
+    ),
+    Case(
+        "a sign of its own meaning before words of a title",
+        {PATTERN: ("title: Fern", "title: & Fern")},
+        'series/garden-year/fern/pattern.yaml:1:8: what begins with the sign & is not taken as plain text; put it between quotes: "& Fern by the Tap"',
+    ),
+    Case(
+        "a dash without its space",
+        {SERIES: ("order: [fern]", "order:\n  -fern")},
+        "series/garden-year/series.yaml:14:3: 'order' should be a list, and is '-fern'; put a space after each dash: - fern",
+    ),
+    Case(
+        "a unit in full",
+        {MOSS: ("length: 8 m", "length: 8 yards")},
+        "threads/moss.yaml:6:11: 'yards' is not a unit for 'length'; did you mean 'yd'?",
+    ),
+    Case(
+        "inches by their sign",
+        {FINISH: ("border: 6 mm", 'border: 1/4"')},
+        "finishes/shelf/finish.yaml:5:12: '\"' is not a unit for 'border'; did you mean 'in'?",
     ),
     Case(
         "an apostrophe in a text between single quotes",
@@ -418,12 +448,12 @@ CASES = (
     Case(
         "a line set in too far",
         {MOSS: ("length: 8 m", "  length: 8 m")},
-        "threads/moss.yaml:6:3: 'length: 8 m' is set in by 2 spaces, which fits none of the lines above; set it in exactly as far as the lines it belongs with",
+        "threads/moss.yaml:6:3: 'length: 8 m' is set in by 2 spaces, which fits none of the lines above; let it begin at the margin",
     ),
     Case(
         "a line not set in far enough",
         {FINISH: ("    at: 0,0", "   at: 0,0")},
-        "finishes/shelf/finish.yaml:11:4: 'at: 0,0' is set in by 3 spaces, which fits none of the lines above; set it in exactly as far as the lines it belongs with",
+        "finishes/shelf/finish.yaml:11:4: 'at: 0,0' is set in by 3 spaces, which fits none of the lines above; begin it with 4 spaces",
     ),
     Case(
         "a list on the line of its name",

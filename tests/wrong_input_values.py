@@ -239,7 +239,7 @@ CASES = (
     Case(
         "a web address with a space",
         {SERIES: ("https://example.org/alder", "https://example org/alder")},
-        "series/garden-year/series.yaml:12:11: 'https://example org/alder' is not a web address; write it in full, for example https://example.org/counter",
+        "series/garden-year/series.yaml:12:11: 'https://example org/alder' is not a web address; take the spaces out of it",
     ),
     Case(
         "a mail address for a shop",

@@ -118,9 +118,12 @@ FILES: dict[str, Fault] = {
         "no space stands after the colon of {name}", "put one there: {right}"
     ),
     "colon-left-out": Fault("no colon with a space stands after {name}", "{hint}"),
+    "hard-space": _broken(
+        "a space of an unusual kind stands here and parts nothing", "write {right} with a plain one"
+    ),
     "indentation": _broken(
-        "{said} is set in by {spaces} spaces, which fits none of the lines above",
-        "set it in exactly as far as the lines it belongs with",
+        "{said} is set in by {spaces}, which fits none of the lines above",
+        "{hint}",
     ),
     "dash-missing": _broken("this entry of a list has no {what}", "write {right}"),
     "list-beside-name": _broken(
@@ -146,6 +149,10 @@ FILES: dict[str, Fault] = {
         "{name} is not part of {what}, and has no value",
         "put a value that has commas itself between quotes",
     ),
+    "points-unquoted": Fault(
+        "points have commas, and between braces a comma ends a value",
+        "put quotes round them: {example}",
+    ),
     "name-missing": Fault("{name} is missing in {what}", "add a line, for example {example}"),
     "names-instead": Fault("{name} and {other} both stand in {what}", "keep one of the two"),
     "colour-empty": Fault(
@@ -158,7 +165,7 @@ FILES: dict[str, Fault] = {
     ),
     "wants-list": Fault(
         "{name} should be a list, and is {shape}",
-        "put brackets round it, or a dash before each entry, for example {example}",
+        "{hint}",
     ),
     "file-not-names": Fault(
         "this file should hold {what}, line by line", "begin each line with a name, as in {example}"

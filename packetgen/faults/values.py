@@ -43,9 +43,7 @@ VALUES: dict[str, Fault] = {
     "not-a-colour": Fault(
         "{name} is {said}, which is not a colour of six digits or letters a to f", "{hint}"
     ),
-    "not-an-address": Fault(
-        "{said} is not a web address", "write it in full, for example https://example.org/counter"
-    ),
+    "not-an-address": Fault("{said} is not a web address", "{hint}"),
     "address-scheme": Fault(
         "a link may not start with {scheme}", "use an address that starts with https://"
     ),

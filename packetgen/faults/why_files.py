@@ -156,6 +156,11 @@ WHY_FILES: dict[str, Why] = {
         "A name and its value are parted by a colon and a space. With a colon alone the two are one word.",
         "Put a space after the colon.",
     ),
+    "hard-space": Why(
+        "Text that comes from a page or a word processor can have spaces at which no line breaks; after a colon "
+        "or a dash only the space bar's own will do.",
+        "Type the space anew.",
+    ),
     "indentation": Why(
         "The line is set in by another number of spaces than the lines it belongs with.",
         "Set it in exactly as far as they are.",
@@ -201,6 +206,10 @@ WHY_FILES: dict[str, Why] = {
     "name-alone": Why(
         "Between braces, what follows a comma is the next name. A text with a comma was cut in two there.",
         "Put that text between quotes.",
+    ),
+    "points-unquoted": Why(
+        "Between braces a comma parts two values, and points have commas of their own.",
+        "Put quotes round all points of the path.",
     ),
     "name-missing": Why(
         "A value that is needed is not given.",

@@ -32,19 +32,25 @@ def check_address(text: str, report: Report, mail: bool = False) -> bool:
         report("address-scheme", scheme=said(scheme + ":"))
         return False
     if not parts or scheme not in ("http", "https") or not parts.hostname:
-        report("not-an-address", said=said(text))
+        report("not-an-address", said=said(text), hint=_hint(text))
         return False
     if "@" in parts.netloc:
         report("address-login", better=said(parts._replace(netloc=_host(parts)).geturl()))
         return False
     if _NOT_IN_ADDRESS.search(text):
-        report("not-an-address", said=said(text))
+        report("not-an-address", said=said(text), hint=_hint(text))
         return False
     port = parts.netloc.rpartition("]")[2].partition(":")[2]
     if port and not (re.fullmatch(r"\d{1,5}", port, re.ASCII) and 0 < int(port) < 65536):
         report("address-port", port=said(port))
         return False
     return _check_host(parts.hostname, report)
+
+
+def _hint(text: str) -> str:
+    if re.match("https?://.*\\s", text):
+        return "take the spaces out of it"
+    return "write it in full, for example https://example.org/counter"
 
 
 def _split(text: str) -> SplitResult | None:

@@ -13,16 +13,17 @@ from packetgen.load.spoken_days import (
     HOURS,
     LEAP_YEAR,
     MONTHS,
+    WEEKDAYS,
     complain_of_impossible,
     meant_day,
     meant_time,
     why_not,
 )
+from packetgen.load.spoken_rules import meant_rule
 from packetgen.load.sure import sure
 from packetgen.load.words import offer, said
 from packetgen.model import DateRule
 
-WEEKDAYS = ("Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday")
 NTH = {"first": 1, "second": 2, "third": 3, "fourth": 4, "last": -1}
 SEASONS = {"spring": 3, "summer": 6, "autumn": 9, "winter": 12}
 FURTHEST_FROM_EASTER = 150  # days; beyond, nobody thinks of it as a day about Easter
@@ -114,7 +115,9 @@ def read_rule(text: str, report: Report) -> DateRule | None:
             return read(match, shown, text, report)
     if complain_of_impossible(text, report, "write it like '6 January' or 'second Sunday of May'"):
         return None
-    report("rule-form", 0, said=said(text), hint=_nearest_rule(shown))
+    meant = meant_rule(shown)
+    hint = f"write {said(meant)}" if meant else _nearest_rule(shown)
+    report("rule-form", 0, said=said(text), hint=hint)
     return None
 
 

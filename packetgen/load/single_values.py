@@ -137,6 +137,26 @@ def _plainly(kind: Whole | Number, text: str) -> str:
     return f"write {plain(meant)}"
 
 
+# How units are said in full, or by a sign.
+_SHORT_OF = {
+    name: unit
+    for unit, names in {
+        "mm": "millimetre millimetres millimeter millimeters",
+        "cm": "centimetre centimetres centimeter centimeters",
+        "m": "metre metres meter meters",
+        "in": 'inch inches " ″ ”',
+        "yd": "yard yards yds",
+        "g": "gram grams gramme grammes",
+        "oz": "ounce ounces",
+        "h": "hour hours hr hrs",
+        "min": "minute minutes mins",
+        "ml": "millilitre millilitres milliliter milliliters",
+        "l": "litre litres liter liters",
+    }.items()
+    for name in names.split()
+}
+
+
 def _measure(kind: Measure, text: str, report: Report) -> float | None:
     if re.match(r"\d+,\d", text, re.ASCII):
         report("decimal-comma", better=said(text.replace(",", ".", 1)))
@@ -154,7 +174,7 @@ def _measure(kind: Measure, text: str, report: Report) -> float | None:
             "unit-unknown",
             text.rindex(match[2]),
             unit=said(unit),
-            hint=offer(unit, tuple(kind.units)),
+            hint=offer(_SHORT_OF.get(unit.casefold(), unit), tuple(kind.units)),
         )
         return None
     try:

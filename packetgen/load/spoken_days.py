@@ -11,6 +11,7 @@ MONTHS = (
     "January", "February", "March", "April", "May", "June",
     "July", "August", "September", "October", "November", "December",
 )  # fmt: skip
+WEEKDAYS = ("Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday")
 LEAP_YEAR = 2024
 HOURS = "hours go from 00 to 23, minutes from 00 to 59"
 
@@ -18,8 +19,8 @@ DAY = re.compile(r"(\d{4})-(\d{2})-(\d{2})", re.ASCII)
 _LOOSE = re.ASCII | re.IGNORECASE
 _TIME = re.compile(r"(?<![\d:])(\d{1,2}):(\d{2})(?!\d)", re.ASCII)
 # A day as people say it, which is no form of ours: '30 February 2027', 'the 30th of Feb', 'February 30, 2027'.
-_MONTH = f"(?P<month>{'|'.join(f'{name[:3]}[a-z]*' for name in MONTHS)})"
-_NUMBER, _YEAR = r"\b(?P<day>\d{1,2})(?:st|nd|rd|th)?", r"(?:,? (?P<year>\d{4}))?(?![\w:])"
+MONTH = f"(?P<month>{'|'.join(f'{name[:3]}[a-z]*' for name in MONTHS)})"
+NUMBER, _YEAR = r"\b(?P<day>\d{1,2})(?:st|nd|rd|th)?", r"(?:,? (?P<year>\d{4}))?(?![\w:])"
 _NUMBERS = re.compile(
     r"(?<!\d)(?P<year>\d{4})[-/.](?P<month>\d{1,2})[-/.](?P<day>\d{1,2})(?!\d)", re.ASCII
 )
@@ -28,8 +29,8 @@ _DOTTED = re.compile(
 )
 _SPOKEN = (
     _DOTTED,
-    re.compile(rf"{_NUMBER}(?: of)? {_MONTH}\.?{_YEAR}", _LOOSE),
-    re.compile(rf"\b{_MONTH}\.? {_NUMBER}{_YEAR}", _LOOSE),
+    re.compile(rf"{NUMBER}(?: of)? {MONTH}\.?{_YEAR}", _LOOSE),
+    re.compile(rf"\b{MONTH}\.? {NUMBER}{_YEAR}", _LOOSE),
 )
 
 
@@ -47,7 +48,7 @@ def _day(matches: list[re.Match[str] | None]) -> date | None:
     for found in matches:
         if found and found["year"] and 2000 <= int(found["year"]) <= 2100:
             try:
-                return date(int(found["year"]), _month_number(found["month"]), int(found["day"]))
+                return date(int(found["year"]), month_number(found["month"]), int(found["day"]))
             except ValueError:
                 return None  # which is told for itself
     return None
@@ -58,7 +59,8 @@ def meant_time(text: str) -> str:
     return next((one[0] for one in _TIME.finditer(text) if _is_time(one)), "")
 
 
-def _month_number(name: str) -> int:
+def month_number(name: str) -> int:
+    """'Feb' and '2' → 2."""
     if name.isdigit():
         return int(name)
     short = name[:3].casefold()
@@ -80,7 +82,7 @@ def complain_of_impossible(text: str, report: Report, written: str = "") -> bool
         _complain_of_day(iso, (year, month, day), tell)
     for form in _SPOKEN:
         if spoken := form.search(text):
-            month = _month_number(spoken["month"])
+            month = month_number(spoken["month"])
             of_year = int(spoken["year"]) if spoken["year"] else None
             _complain_of_day(spoken, (of_year, month, int(spoken["day"])), tell)
             break

@@ -16,14 +16,17 @@ from packetgen.load.left_out import (
 )
 from packetgen.load.run_on import goes_on
 from packetgen.load.sure import sure
-from packetgen.load.text_lines import set_in
-from packetgen.load.words import said, shown
+from packetgen.load.text_lines import set_in, value_at
+from packetgen.load.words import counted, said, shown
 
 _BARE_COLOUR = re.compile(r": +(?=#[0-9a-fA-F]{3})")
 # A name and its value with a bare colon between them; no web address, and no time of day.
 _NO_SPACE = re.compile(
     r"""(?P<before> *(?:- +)?)(?P<name>[A-Za-z][^\s:"'{}[\],]*(?=:[^\s:/])|[^\s:"'{}[\],](?=:[{["']))"""
     r":(?P<value>.*)"
+)
+_NO_BREAK = re.compile(
+    r"(?P<before> *(?:- +)*(?:-|[A-Za-z][\w-]*:)) *[\u00a0\u2000-\u200a\u202f\u3000]\s*(?P<value>.*)"
 )
 _GOES_ON = re.compile(r"(?::|-|[|>][+-]?\d?)\s*(?:#.*)?$")  # a line below which something is set in
 _STEP = 2  # spaces that are usual for that
@@ -62,7 +65,7 @@ def explain(
 
 def _parted(line: str) -> tuple[str, str, str]:
     """'- about A quiet canal' → ('- ', 'about', 'A quiet canal')."""
-    found = sure(re.fullmatch(r"((?:- +)*)(\S*)\s*(.*)", line.split(" #")[0].rstrip()))
+    found = sure(re.fullmatch(r"((?:- +)*)([^\s=]*)[\s=]*(.*)", line.split(" #")[0].rstrip()))
     return found[1], found[2], found[3]
 
 
@@ -90,6 +93,8 @@ def _explained(
     def rest(spot: Spot) -> str:
         return lines[spot[0] - 1][spot[1] - 1 :]
 
+    if joined := _hard_space(here[0], lines):
+        return joined
     if "quoted scalar" in context and "escape" in problem:
         return Explained("backslash", *here)
     if "quoted scalar" in context:
@@ -108,7 +113,7 @@ def _explained(
         return no_colon
     in_doubt = "expected ':'" in problem or "block scalar" in context
     if in_doubt and rest(start)[:1] in _SPECIAL_SIGNS and rest(start)[1:2] == ":":
-        return _needs_quotes(start, rest(start))
+        return _needs_quotes(start, lines)
     if "expected ':'" in problem:
         return _no_colon(*start, rest(start), lines)
     before = lines[here[0] - 1][: here[1] - 1]
@@ -121,7 +126,7 @@ def _explained(
             "list-beside-name", *here
         )
     if any(word in context for word in _SPECIAL_CONTEXTS):
-        return _needs_quotes(start, rest(start))
+        return _needs_quotes(start, lines)
     if "cannot start any token" in problem and rest(here)[:1] == "\t":
         return Explained("tab", *here)
     if run_together := _run_together(here[0], lines):
@@ -133,7 +138,7 @@ def _explained(
         or "keys are not allowed" in problem
         or rest(here)[:1] in ("]", "}", ",")
     ):
-        return _needs_quotes(here, rest(here))
+        return _needs_quotes(here, lines)
     if "block scalar" in context:
         return Explained("bar-then-line", *here)
     if before.strip(" -"):
@@ -145,6 +150,17 @@ def _explained(
         *here,
         {"hint": "compare it with the lines above, and put odd signs between quotes"},
     )
+
+
+def _hard_space(number: int, lines: list[str]) -> Explained | None:
+    """On that line or the one above, a space that does not break stands after a colon or a dash, and parts
+    nothing: word processors set one."""
+    for above in (number, number - 1):
+        found = _NO_BREAK.match(lines[above - 1]) if above else None
+        if found:
+            right = f"{shown(found['before'].strip())} {shown(found['value'])}"
+            return Explained("hard-space", above, found.end("before") + 1, {"right": right})
+    return None
 
 
 def _quote_above(here: Spot, lines: list[str], quote: str) -> Explained | None:
@@ -275,12 +291,15 @@ def _is_said(line: str) -> bool:
     return bool(line.strip()) and not line.lstrip().startswith("#")
 
 
-def _needs_quotes(spot: Spot, rest: str) -> Explained:
-    word = rest[:1] + re.split(r"[\s:,\]}]", rest[1:])[0][:20]
-    quote = "'" if '"' in word else '"'
-    return Explained(
-        "needs-quotes", *spot, {"sign": rest[:1], "word": f"{quote}{shown(word)}{quote}"}
-    )
+def _needs_quotes(spot: Spot, lines: list[str]) -> Explained:
+    return Explained("needs-quotes", *spot, facts_unquoted(lines[spot[0] - 1], spot[1]))
+
+
+def facts_unquoted(line: str, column: int) -> dict[str, object]:
+    """What is told of a value, or a name, that begins there and must stand between quotes."""
+    value = value_at(line, column)
+    quote = "'" if '"' in value else '"'
+    return {"sign": value[:1], "word": f"{quote}{shown(value)}{quote}"}
 
 
 def _indentation(here: Spot, lines: list[str]) -> Explained:
@@ -290,4 +309,13 @@ def _indentation(here: Spot, lines: list[str]) -> Explained:
         culprit = lines[above[-1] - 1]
         return _no_colon(above[-1], len(culprit) - len(culprit.lstrip(" ")) + 1, culprit, lines)
     spaces = len(line) - len(line.lstrip(" "))
-    return Explained("indentation", here[0], spaces + 1, {"said": said(line), "spaces": spaces})
+    right = spaces_before(here[0], lines)
+    hint = f"begin it with {counted(right, 'space')}" if right else "let it begin at the margin"
+    if right == spaces:
+        hint = "set it in exactly as far as the lines it belongs with"
+    facts: dict[str, object] = {
+        "said": said(line),
+        "spaces": counted(spaces, "space"),
+        "hint": hint,
+    }
+    return Explained("indentation", here[0], spaces + 1, facts)

@@ -6,10 +6,10 @@ from dataclasses import dataclass, replace
 from typing import Any
 
 from packetgen.diagnostics import Place, Problems
-from packetgen.load.schema import Field, Group, Hex, Kind, ListOf, MapOf, TextOr
+from packetgen.load.schema import Field, Group, Hex, Kind, ListOf, MapOf, Points, TextOr
 from packetgen.load.single_values import Asking, read_single
 from packetgen.load.words import counted, offer, said, shown
-from packetgen.load.yaml_nodes import GroupNode, ListNode, Node, TextNode
+from packetgen.load.yaml_nodes import GroupNode, ListNode, Node, TextNode, cut_off, is_nothing
 
 # A name and its value between braces, with nothing but a space or a bare colon between them.
 _RUN_TOGETHER = re.compile(r"""(?P<name>[^\s:"']+)[:\s]\s*(?P<value>[^\s:].*)""")
@@ -63,7 +63,7 @@ def read_value(kind: Kind, node: Node, called: str, example: str, problems: Prob
     called: what a sentence calls the value ("'length'"); example:
     a line that would be right ("length: 8 m").
     """
-    if isinstance(node, TextNode) and node.plain and not node.value:
+    if is_nothing(node):
         code = "colour-empty" if isinstance(kind, Hex) else "value-empty"
         problems.add(node.place, code, name=called, example=example)
         return Given(None, node.place, False)
@@ -101,6 +101,13 @@ def _shape(node: Node) -> str:
     return "a list" if isinstance(node, ListNode) else "a group of names with values"
 
 
+def _as_list(node: Node, example: str) -> str:
+    """What makes a list of what is none."""
+    if isinstance(node, TextNode) and node.plain and re.match(r"-\w", node.value):
+        return f"put a space after each dash: - {shown(node.value[1:].split(' -')[0])}"
+    return f"put brackets round it, or a dash before each entry, for example {example}"
+
+
 def _group(kind: Group, node: Node, called: str, example: str, problems: Problems) -> Given:
     if not isinstance(node, GroupNode):
         problems.add(node.place, "wants-names", name=called, shape=_shape(node), example=example)
@@ -110,9 +117,13 @@ def _group(kind: Group, node: Node, called: str, example: str, problems: Problem
     misspelt: set[str] = set()  # names that are missing only because of a slip, which was reported
     whole = True
     rest = ""  # the quote at whose end a text ends that its commas have cut into several names
+    commas = 0  # by which points without quotes are cut into so many names more
     for number, (key, value) in enumerate(node.entries):
         if rest:
             rest = "" if key.value.endswith(rest) else rest
+            continue
+        if commas:
+            commas -= 1
             continue
         apart = _run_together(key, value)
         # Elsewhere it may be the end of a text that had a comma, of which name-alone speaks.
@@ -127,13 +138,23 @@ def _group(kind: Group, node: Node, called: str, example: str, problems: Problem
             given[apart["name"]] = Given(None, key.place, False, name_place=key.place)
             continue
         field = fields.get(key.value) or kind.others
+        if field is not None and isinstance(field.kind, Points):
+            behind = tuple(_points_behind(node.entries[number + 1 :]))
+            if behind and isinstance(value, TextNode) and value.plain:
+                text = ",".join((value.value, *behind))
+                problems.add(
+                    value.place, "points-unquoted", example=f'{key.value}: "{shown(text)}"'
+                )
+                given[key.value] = Given(None, value.place, False, name_place=key.place)
+                commas = len(behind)
+                continue
         if field is not None:
             given[key.value] = replace(
                 read_field(field, value, key.value, problems), name_place=key.place
             )
             continue
         whole = False
-        if isinstance(value, TextNode) and value.plain and not value.value:
+        if is_nothing(value):
             problems.add(key.place, "name-alone", name=said(key.value), what=kind.what)
             continue
         hint = offer(key.value, tuple(fields))
@@ -166,10 +187,17 @@ def _group(kind: Group, node: Node, called: str, example: str, problems: Problem
     return Given(Filled(given, node.place, whole), node.place, whole)
 
 
+def _points_behind(entries: Sequence[tuple[TextNode, Node]]) -> Iterator[str]:
+    """The pieces of points that stand next, as names without a value: '1 4', '2.5'."""
+    for key, value in entries:
+        if not cut_off(key, value):
+            return
+        yield key.value
+
+
 def _run_together(key: TextNode, value: Node) -> re.Match[str] | None:
     """The name and the value of which both stand in `key`, since no colon with a space parts them."""
-    nothing = isinstance(value, TextNode) and value.plain and not value.value
-    if not (key.plain and nothing and value.span[0] == key.span[1]):
+    if not (key.plain and is_nothing(value) and value.span[0] == key.span[1]):
         return None
     return _RUN_TOGETHER.fullmatch(key.value)
 
@@ -217,7 +245,9 @@ def _list(kind: ListOf, node: Node, called: str, example: str, problems: Problem
         only = read_value(kind.kind, node, called, example, problems)
         return Given((only,), node.place, only.whole)
     if not isinstance(node, ListNode):
-        problems.add(node.place, "wants-list", name=called, shape=_shape(node), example=example)
+        problems.add(
+            node.place, "wants-list", name=called, shape=_shape(node), hint=_as_list(node, example)
+        )
         return Given(None, node.place, False)
     if len(node.items) < kind.at_least:
         problems.add(node.place, "list-empty", name=called, example=example)

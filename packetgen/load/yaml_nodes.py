@@ -17,13 +17,14 @@ from packetgen.load.characters import describe, unseen
 from packetgen.load.closed_early import facts_of_quote
 from packetgen.load.left_out import colon_before_bracket
 from packetgen.load.sure import sure
-from packetgen.load.syntax import ended_by_next, explain, spaces_before
-from packetgen.load.words import LOST, counted, said, shown
+from packetgen.load.syntax import ended_by_next, explain, facts_unquoted, spaces_before
+from packetgen.load.words import LOST, counted, said
 from packetgen.load.yaml_events import events
 
 DEEPEST = 12
 MOST_VALUES = 50_000
 _FAR_ESCAPE = re.compile(r"\\U(?!000|0010)|^%", re.ASCII)
+_OF_POINTS = re.compile(r"[\d. ]+", re.ASCII)
 _INDENT = re.compile(r"^[ \t\u00a0\u2000-\u200a\u3000]*")
 
 
@@ -45,6 +46,16 @@ class TextNode:
             return self.place
         start = self.line_places[line]
         return Place(start.path, start.line, start.column + offset)
+
+
+def is_nothing(node: "Node") -> bool:
+    """Whether nothing at all stands where a value should."""
+    return isinstance(node, TextNode) and node.plain and not node.value
+
+
+def cut_off(name: TextNode, value: "Node") -> bool:
+    """Whether it is no name but a piece of points that stand between braces without quotes: '1 4'."""
+    return is_nothing(value) and bool(_OF_POINTS.fullmatch(name.value))
 
 
 @dataclass(frozen=True)
@@ -212,10 +223,12 @@ class _Tree:
 
     def _refuse_specials(self, event: yaml.NodeEvent, place: Place) -> None:
         if isinstance(event, yaml.AliasEvent):
-            self._refuse(place, "needs-quotes", sign="*", word=f'"*{shown(sure(event.anchor))}"')
-        if event.anchor is not None or getattr(event, "tag", None) is not None:
-            word = self._lines[place.line - 1][place.column - 1 :].split(" ")[0]
-            self._refuse(place, "needs-quotes", sign=word[:1], word=f'"{shown(word)}"')
+            special = True
+        else:
+            special = event.anchor is not None or getattr(event, "tag", None) is not None
+        if special:
+            facts = facts_unquoted(self._lines[place.line - 1], place.column)
+            self._refuse(place, "needs-quotes", **facts)
 
     def _group(self, held: list[Node], start: Place, span: tuple[int, int]) -> GroupNode:
         entries: dict[str, tuple[TextNode, Node]] = {}
@@ -223,6 +236,8 @@ class _Tree:
         for key, value in zip(held[::2], held[1::2], strict=True):
             if not isinstance(key, TextNode):
                 self._problems.add(key.place, "name-not-a-word")
+            elif key.value in entries and cut_off(key, value):
+                entries[str(key.place)] = (key, value)
             elif key.value in entries:
                 first = entries[key.value][0].place.line
                 repeated = True

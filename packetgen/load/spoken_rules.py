@@ -1,0 +1,57 @@
+"""Days of every year as people say them, put into the words that a file takes."""
+
+import re
+
+from packetgen.load.spoken_days import MONTH, MONTHS, NUMBER, WEEKDAYS, month_number
+
+# Common knowledge of the western calendar, no source; those that move with Easter are counted from it.
+_FEASTS = {
+    "new year": "1 January",
+    "valentine": "14 February",
+    "pancake day": "47 days before Easter",
+    "shrove tuesday": "47 days before Easter",
+    "mothering sunday": "21 days before Easter",
+    "good friday": "2 days before Easter",
+    "easter sunday": "Easter",
+    "easter monday": "1 day after Easter",
+    "pentecost": "49 days after Easter",
+    "whit sunday": "49 days after Easter",
+    "midsummer": "24 June",
+    "halloween": "31 October",
+    "christmas eve": "24 December",
+    "christmas": "25 December",
+    "boxing day": "26 December",
+}
+_SAID_SHORT = {"1st": "first", "2nd": "second", "3rd": "third", "4th": "fourth"}
+_WEEKDAY = rf"(?P<weekday>{'|'.join(day[:3] for day in WEEKDAYS)})[a-z]*\.?"
+_COUNT = rf"(?P<count>{'|'.join((*_SAID_SHORT, *_SAID_SHORT.values(), 'last'))})"
+_NTH = re.compile(rf"(?:the )?{_COUNT} {_WEEKDAY} (?:of|in) {MONTH}\.?", re.IGNORECASE)
+_DAYS = (
+    re.compile(rf"(?:the )?{NUMBER}(?: of)? {MONTH}\.?", re.IGNORECASE),
+    re.compile(rf"{MONTH}\.? (?:the )?{NUMBER}", re.IGNORECASE),
+    re.compile(r"\d{4}-(?P<month>\d\d?)-(?P<day>\d\d?)"),
+)
+_WEEKS = re.compile(
+    r"(?P<weeks>a|one|two|three|\d\d?)? ?weeks? (?P<rest>(?:before|after) .+)", re.IGNORECASE
+)
+_IN_WORDS = {"": 1, "a": 1, "one": 1, "two": 2, "three": 3}
+
+
+def meant_rule(text: str) -> str:
+    """The day of every year that a text means, as a file has it: '2nd Sunday in May' → 'second Sunday of May';
+    '' where it cannot be told. Whether there is such a day is not looked at."""
+    text = " ".join(text.split())
+    if found := _NTH.fullmatch(text):
+        count = found["count"].casefold()
+        weekday = next(day for day in WEEKDAYS if day[:3].casefold() == found["weekday"].casefold())
+        month = MONTHS[month_number(found["month"]) - 1]
+        return f"{_SAID_SHORT.get(count, count)} {weekday} of {month}"
+    for form in _DAYS:
+        found = form.fullmatch(text)
+        if found and 1 <= month_number(found["month"]) <= 12:
+            return f"{int(found['day'])} {MONTHS[month_number(found['month']) - 1]}"
+    if found := _WEEKS.fullmatch(text):
+        said = (found["weeks"] or "").casefold()
+        return f"{7 * (_IN_WORDS.get(said) or int(said))} days {found['rest']}"
+    said = re.sub(r"['’]s\b| day$", "", text.casefold().removeprefix("the "))
+    return _FEASTS.get(text.casefold()) or _FEASTS.get(said, "")
