@@ -76,7 +76,7 @@ _BY_KIND: Mapping[type, tuple[str, ...]] = {
     ),
     Pair: ("not-a-point",),
     Cell: ("not-a-stitch",),
-    Points: (*_POINTS, "not-a-quarter"),
+    Points: (*_POINTS, "points-unquoted", "not-a-quarter"),
     WebAddress: _ADDRESS,
     ListOf: ("wants-list",),
     MapOf: ("wants-lines",),
