@@ -109,6 +109,18 @@ def test_what_is_about_nothing_here_is_told(tmp_path, about):
     assert any("of K4 peat cost a whole skein" in line for line in lines(found))
 
 
+@pytest.mark.parametrize(
+    ("about", "meant"), [("K4 beat", "K4 peat"), ("peats", "peat"), ("T9 moss", None)]
+)
+def test_words_that_are_nearly_those_of_the_advice_are_told(tmp_path, about, meant):
+    found = review(proof(folder(tmp_path, ONE.replace("K4 peat", about))))
+    (line,) = (line for line in lines(found) if "is laid aside" in line)
+    if meant:
+        assert f"; let about be '{meant}', or take these words out" in line
+    else:
+        assert "; take these words out" in line
+
+
 def test_one_line_and_the_rest_of_its_kind_have_each_their_reason(tmp_path):
     both = ONE + WORTH_IT.removeprefix("laid_aside:\n")
     found = review(proof(folder(tmp_path, both)))

@@ -222,6 +222,44 @@ def test_what_is_offered_in_place_of_an_unknown_name_is_never_a_long_line():
     assert f"known in {long}.yaml: 0 between moss" in said[3]
 
 
+CARD = {
+    number: Colour(number, name, "#4f7942")
+    for number, name in (
+        ("508", "pond below"),
+        ("331", "newt back"),
+        ("344", "reed"),
+        ("345", "silt"),
+    )
+}
+
+
+@pytest.mark.parametrize(
+    ("number", "meant"),
+    [
+        ("318", None),  # a sign and a change of places
+        ("313", "331"),
+        ("321", "331"),
+        ("0331", "331"),
+        ("331-", "331"),
+        ("346", None),  # of two
+        ("08", None),  # what two numbers share by chance tells nothing
+        ("50", None),
+        ("5080", None),
+        ("newt bak", None),  # no number at all
+    ],
+)
+def test_a_number_is_offered_where_one_slip_makes_it_of_the_other(number, meant):
+    problems = Problems()
+    assert (
+        resolve(number, Place(PATTERN), CARD, "colour", problems, of="Coot", file="c.yaml") is None
+    )
+    (line,) = (problem.right for problem in problems)
+    if meant:
+        assert line.startswith(f"did you mean '{meant}' (")
+    else:
+        assert line.startswith("known in c.yaml: ")
+
+
 def test_ten_faults_in_ten_files_are_told_in_one_run(tmp_path):
     """Nothing hides anything else: all ten, sorted by file, and nothing that only follows from
     them.

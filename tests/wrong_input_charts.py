@@ -100,6 +100,22 @@ CASES = (
         "series/garden-year/fern/chart.txt:3:1: the mark 'R' at column 1, row 2 (2 stitches in all) is not in the key; did you mean 'r'?",
     ),
     Case(
+        "a space between two marks of the chart",
+        {CHART: "rrbb\nrk. .\nrk..\n"},
+        "series/garden-year/fern/chart.txt:2:4: a space at column 4, row 2; take it away",
+    ),
+    Case(
+        "a chart that is set in",
+        {CHART: "  rrbb\n  rk..\n"},
+        "series/garden-year/fern/chart.txt:1:1: a space at column 1, row 1 (4 in all); take them away",
+    ),
+    Case(
+        "a space before two rows of the chart, and one for bare cloth",
+        {CHART: "rrbb\n rk..\n rk..\nrk..\nr ..\n"},
+        "series/garden-year/fern/chart.txt:2:1: a space at column 1, row 2 (2 in all); take them away",
+        "series/garden-year/fern/chart.txt:5:2: a space at column 2, row 5; write '.' for bare cloth",
+    ),
+    Case(
         "a space in the chart",
         {CHART: "rrbb\nrk .\n", PATTERN: cut(PATTERN, "close_ups:", "credits:")},
         "series/garden-year/fern/chart.txt:2:3: a space at column 3, row 2; write '.' for bare cloth",

@@ -58,6 +58,11 @@ CASES = (
         "finishes/shelf/finish.yaml:4:32: a second shape begins here, and wood is sawn without holes; end the outline before it, and give the other shape as a part of its own",
     ),
     Case(
+        "a semicolon in a point of an outline",
+        panel("0,0 100;0 100,100 0,100"),
+        "finishes/shelf/finish.yaml:4:16: '100;0' is not a point; write x,y in mm without a space between, for example 180,12.5",
+    ),
+    Case(
         "a part painted in both ways of writing",
         painted(_PAINTED + "    painted:\n      - {paint: sage, coats: 1, faces: edges}\n"),
         "finishes/shelf/finish.yaml:16:5: 'faces' and 'painted' both stand in a part; keep one of the two",

@@ -131,6 +131,21 @@ CASES = (
         "series/garden-year/fern/pattern.yaml:11:18: Moss Stranded has no colour '7'; did you mean '07' (fern)?",
     ),
     Case(
+        "number and name of a thread together",
+        {PATTERN: ("r: {moss: E2,", "r: {moss: E2 brick,")},
+        "series/garden-year/fern/pattern.yaml:9:13: Moss Stranded has no colour 'E2 brick'; write 'E2', the number alone",
+    ),
+    Case(
+        "a thread number with a name that is not quite its own",
+        {PATTERN: ("r: {moss: E2,", "r: {moss: E2 bricks,")},
+        "series/garden-year/fern/pattern.yaml:9:13: Moss Stranded has no colour 'E2 bricks'; did you mean 'E2' (brick)?",
+    ),
+    Case(
+        "a number and a name that are of two threads",
+        {PATTERN: ("r: {moss: E2,", "r: {moss: E2 peat,")},
+        "series/garden-year/fern/pattern.yaml:9:13: Moss Stranded has no colour 'E2 peat'; known in threads/moss.yaml: E2 brick, K4 peat, 07 fern",
+    ),
+    Case(
         "backstitch in an unknown mark",
         {PATTERN: ("colour: k, path", "colour: K, path")},
         "series/garden-year/fern/pattern.yaml:13:14: the mark 'K' is not in the key; did you mean 'k'?",

@@ -213,7 +213,8 @@ def _drawing(
             if code.isspace():
                 spoilt = True
                 spot = f"column {first[code].column - left + 1}, row {first[code].line - top + 1}"
-                problems.add(first[code], "chart-space", spot=spot)
+                hint = "write '.' for bare cloth"
+                problems.add(first[code], "chart-space", spot=spot, hint=hint)
                 continue
             unknown[code] = times[code]
             if code in codes.own:

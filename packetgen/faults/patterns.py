@@ -96,7 +96,7 @@ PATTERNS: dict[str, Fault] = {
     "nothing-stitched": Fault("nothing is stitched on this chart", "put marks of the key on it"),
     "row-ragged": Fault("row {row} is {length} long, most are {usual}", "{hint}"),
     "chart-mark-unknown": Fault("the mark {mark} at {spot} is not in the key", "{hint}"),
-    "chart-space": Fault("a space at {spot}", "write '.' for bare cloth"),
+    "chart-space": Fault("a space at {spot}", "{hint}"),
     "corner-unsaid": Fault(
         "{mark} at {spot} is {stitch} stitch, and a chart cannot say in which corner",
         "write '.' there, and the mark in a close-up",

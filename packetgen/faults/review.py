@@ -10,7 +10,7 @@ def _advice(wrong: str, right: str) -> Fault:
 REVIEW: dict[str, Fault] = {
     # what an author has thought of already
     "laid-aside-idle": _advice(
-        "'{kind}' is laid aside, and there is no such advice here", "take these words out"
+        "'{kind}' is laid aside, and there is no such advice here", "{hint}"
     ),
     # what a stitcher buys
     "skein-little": _advice(

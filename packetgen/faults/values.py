@@ -108,7 +108,7 @@ VALUES: dict[str, Fault] = {
     ),
     # points and outlines
     "not-a-point": Fault(
-        "{point} is not a point", "write column,row without a space between, for example {example}"
+        "{point} is not a point", "write {how} without a space between, for example {example}"
     ),
     "not-a-stitch": Fault(
         "{said} is not a stitch of the chart",

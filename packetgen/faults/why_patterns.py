@@ -133,7 +133,7 @@ WHY_PATTERNS: dict[str, Why] = {
     ),
     "chart-space": Why(
         "A space cannot be told from nothing, so it is no stitch.",
-        "Write '.' for bare cloth.",
+        "Write '.' for bare cloth; where the row is too long with it, take it away.",
     ),
     "corner-unsaid": Why(
         "A three-quarter, quarter or petite stitch sits in one corner, and a chart has no word for it.",

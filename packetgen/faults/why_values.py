@@ -180,7 +180,7 @@ WHY_VALUES: dict[str, Why] = {
     # points and outlines
     "not-a-point": Why(
         "A point is two numbers with a comma and no space between them.",
-        "Write column,row, with a space only between two points.",
+        "Write column,row (in an outline of wood x,y in mm), with a space only between two points.",
     ),
     "not-a-stitch": Why(
         "A single stitch is named by two whole numbers.",

@@ -2,7 +2,7 @@
 
 from collections import Counter
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from packetgen.diagnostics import Place, Problems
 from packetgen.load.words import LOST, counted, offer, said
@@ -50,11 +50,13 @@ def check_size(chart: Chart, problems: Problems) -> Chart | None:
     return chart
 
 
-def check_rows(chart: Chart, problems: Problems) -> None:
-    """Report every row that is not as long as most of them."""
+def check_rows(chart: Chart, problems: Problems) -> Chart:
+    """The chart without spaces that are too many in their row. They are reported, and so is every row that is
+    not as long as most of them."""
     usual = Counter(map(len, chart.rows)).most_common(1)[0][0]
+    spaced = _complain_of_spaces(chart, usual, problems)
     for number, row in enumerate(chart.rows, 1):
-        if len(row) == usual:
+        if len(row) == usual or number in spaced:
             continue
         odd = abs(usual - len(row))
         change = f"add {odd} ('.' is bare cloth)" if len(row) < usual else f"take {odd} away"
@@ -69,6 +71,36 @@ def check_rows(chart: Chart, problems: Problems) -> None:
         place = chart.place(number, where or min(len(row), usual) + 1)
         length = counted(len(row), "stitch", "stitches")
         problems.add(place, "row-ragged", row=number, length=length, usual=usual, hint=hint)
+    rows = enumerate(chart.rows, 1)
+    return replace(
+        chart, rows=tuple("".join(row.split()) if number in spaced else row for number, row in rows)
+    )
+
+
+def _complain_of_spaces(chart: Chart, usual: int, problems: Problems) -> tuple[int, ...]:
+    """The rows that are `usual` long without their spaces. Those spaces are reported once, where they stand
+    first, and so are those that stand in a stitch's place."""
+    spaces = {
+        number: [column for column, mark in enumerate(row, 1) if mark.isspace()]
+        for number, row in enumerate(chart.rows, 1)
+    }
+    with_spaces = [number for number, columns in spaces.items() if columns]
+    without = {number: len(chart.rows[number - 1]) - len(spaces[number]) for number in with_spaces}
+    if len(without) == len(chart.rows) and len({*without.values()}) == 1:
+        usual = without[1]  # the whole chart is spaced out or set in
+    too_many = tuple(number for number in with_spaces if without[number] == usual)
+    others = tuple(number for number in with_spaces if number not in too_many)
+    for numbers in (too_many, others):
+        if not numbers:
+            continue
+        line, column = numbers[0], spaces[numbers[0]][0]
+        times = sum(len(spaces[number]) for number in numbers)
+        more = f" ({times} in all)" if times > 1 else ""
+        them = "them" if times > 1 else "it"
+        hint = f"take {them} away" if numbers is too_many else "write '.' for bare cloth"
+        spot = f"column {column}, row {line}{more}"
+        problems.add(chart.place(line, column), "chart-space", spot=spot, hint=hint)
+    return too_many
 
 
 def _slipped(row: str, usual: int, beside: list[str]) -> int | None:
@@ -97,15 +129,15 @@ def check_marks(chart: Chart, marks: tuple[str, ...], problems: Problems) -> Non
     times: Counter[str] = Counter()
     for number, row in enumerate(chart.rows, 1):
         for mark in set(row) - {BARE, LOST, *marks}:
+            if mark.isspace():
+                continue  # told with the rows
             first.setdefault(mark, (number, row.index(mark) + 1))
             times[mark] += row.count(mark)
     for mark, (line, column) in first.items():
         more = f" ({times[mark]} stitches in all)" if times[mark] > 1 else ""
         spot = f"column {column}, row {line}{more}"
         place = chart.place(line, column)
-        if mark.isspace():
-            problems.add(place, "chart-space", spot=spot)
-        elif mark == "#":
+        if mark == "#":
             problems.add(place, "mark-reserved", mark=said(mark), why="begins a remark")
         else:
             hint = offer(mark, marks)

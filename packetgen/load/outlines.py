@@ -3,7 +3,7 @@
 from shapely import Polygon, is_valid, is_valid_reason
 
 from packetgen.diagnostics import Report
-from packetgen.load.points import read_spots
+from packetgen.load.points import IN_MM, read_spots
 from packetgen.load.svg_path import is_path, path_corners
 from packetgen.model import Outline
 
@@ -44,7 +44,7 @@ def _out_of_range(report: Report) -> None:
 
 
 def _corners(text: str, report: Report) -> list[tuple[float, float]] | None:
-    spots = read_spots(text, report)
+    spots = read_spots(text, report, IN_MM, "180,12.5")
     return None if spots is None else [(spot.x, spot.y) for spot in spots]
 
 

@@ -191,11 +191,11 @@ def _chart(
     chart = read_chart(folder, f"{path}/{name}", _colours(key, sets), marks, problems)
     if chart is None:
         return None
-    check_rows(chart, problems)
+    meant = check_rows(chart, problems)
     if marks is not None:
         check_marks(chart, tuple(marks), problems)
         check_corners(chart, marks, problems)
-    return chart
+    return meant
 
 
 def _colours(key: Key | None, sets: Sets) -> dict[str, list[str]] | None:

@@ -8,6 +8,8 @@ from packetgen.load.words import said
 
 _PAIR = re.compile(r"(-?\d{1,6}(?:\.\d{1,9})?),(-?\d{1,6}(?:\.\d{1,9})?)", re.ASCII)
 
+IN_MM = "x,y in mm"
+
 
 @dataclass(frozen=True)
 class Spot:
@@ -23,7 +25,7 @@ def read_points(text: str, at_most: int, report: Report) -> tuple[Spot, ...] | N
     """All points of `text`, each a quarter of a stitch or coarser;
     None where one cannot be read.
     """
-    spots = read_spots(text, report)
+    spots = read_spots(text, report, "column,row", "12,30.5")
     if spots is None:
         return None
     if len(spots) > at_most:
@@ -50,16 +52,17 @@ def read_cell(text: str, report: Report) -> tuple[int, int] | None:
 
 
 def read_pair(text: str, report: Report) -> tuple[float, float] | None:
-    """'0,0' as x and y."""
+    """'0,0' as x and y in mm."""
     match = _PAIR.fullmatch(text.strip())
     if not match:
-        report("not-a-point", 0, point=said(text), example="0,0")
+        report("not-a-point", 0, point=said(text), how=IN_MM, example="0,0")
         return None
     return float(match[1]), float(match[2])
 
 
-def read_spots(text: str, report: Report) -> tuple[Spot, ...] | None:
-    """All points of `text`, whatever their decimals; None where one cannot be read."""
+def read_spots(text: str, report: Report, how: str, example: str) -> tuple[Spot, ...] | None:
+    """All points of `text`, whatever their decimals; None where one cannot be read. `how` points are written
+    here, and an `example`."""
     words = [(match.start(), match[0]) for match in re.finditer(r"\S+", text)]
     spots = []
     for offset, word in words:
@@ -67,7 +70,7 @@ def read_spots(text: str, report: Report) -> tuple[Spot, ...] | None:
         if match:
             spots.append(Spot(float(match[1]), float(match[2]), word, offset))
         else:
-            report("not-a-point", offset, point=said(word), example="12,30.5")
+            report("not-a-point", offset, point=said(word), how=how, example=example)
     if not words:
         report("value-empty", 0)
     return tuple(spots) if words and len(spots) == len(words) else None

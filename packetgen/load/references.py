@@ -20,6 +20,7 @@ _NEW = {
     "finishing piece": "write finishes/{}/finish.yaml",
     "designer": "add {} to 'designers' in series.yaml",
 }
+_SIGNS = 3  # of a number that a slip can leave like itself
 _SHORT_OFFER = 80  # letters, where it is said too how to write a new one
 
 
@@ -48,6 +49,8 @@ def resolve(
     right = (called or {}).get(name.casefold())
     if right:
         hint = f"write {said(right)}, which goes by that name"
+    elif of and (number := _with_its_name(name, known)):
+        hint = f"write {said(number)}, the number alone"
     elif of:
         hint = offered_of(name, known, file)
     else:
@@ -61,7 +64,7 @@ def resolve(
 
 def offered_of(name: str, known: Mapping[str, object], file: str) -> str:
     """The colour that is nearly called `name`; else those of the card, the nearest first, and its file."""
-    near = nearest_of(name, tuple(known))
+    near = _nearest_number(name, known)
     if near is not None:
         colour = _name_of(near, known)
         return f"did you mean {said(near)}{f' ({shown(colour)})' if colour else ''}?"
@@ -73,6 +76,43 @@ def offered_of(name: str, known: Mapping[str, object], file: str) -> str:
     return cut(
         f"known in {file}: {', '.join(islice(colours, MOST_OFFERED))}", len(known) > MOST_OFFERED
     )
+
+
+def _with_its_name(text: str, known: Mapping[str, object]) -> str | None:
+    """The number, where the text is number and name together, as our tables print them."""
+    words = _bare(text)
+    named = {one: colour for one in known if (colour := _name_of(one, known))}
+    return next((one for one, colour in named.items() if words == _bare(one + colour)), None)
+
+
+def _nearest_number(name: str, known: Mapping[str, object]) -> str | None:
+    """What begins with a number that there is, or is alike but for noughts and hyphens, or is as long and one
+    slip away. Numbers that only share a few figures have nothing to do with one another; nor can it be told
+    which is meant where several are one slip away. What has no figures is a name, and may be spelt alike."""
+    if not any(map(str.isdigit, name)):
+        return nearest_of(name, tuple(known))
+    first, _, rest = name.partition(" ")
+    if rest and any(_bare(rest) == _bare(_name_of(one, known)) for one in known):
+        return None  # the number of one and the name of another
+    alike = [one for one in known if one == first or _bare(one) == _bare(name)]
+    near = alike or [one for one in known if _one_slip(one.casefold(), name.casefold())]
+    return near[0] if len(near) == 1 else None
+
+
+def _bare(text: str) -> str:
+    """Its letters and figures, without noughts before them."""
+    return "".join(filter(str.isalnum, text.casefold())).lstrip("0")
+
+
+def _one_slip(one: str, other: str) -> bool:
+    """Whether two numbers of three signs or more differ in one, or in two neighbours that changed places."""
+    if len(one) != len(other) or len(one) < _SIGNS:
+        return False
+    differ = [at for at, (a, b) in enumerate(zip(one, other, strict=True)) if a != b]
+    if len(differ) == 2:
+        first, second = differ
+        return second == first + 1 and one[first : second + 1] == other[second] + other[first]
+    return len(differ) == 1
 
 
 def _name_of(number: str, known: Mapping[str, object]) -> str:

@@ -3,12 +3,15 @@
 import re
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
+from difflib import get_close_matches
 
 from packetgen.diagnostics import Problem, Problems
 from packetgen.model import LaidAside, Series
 from packetgen.reckon.review import folder_of
 
 _OF_A_PHOTO = ("photo-small", "photo-tells-chart", "photo-tells-place")
+_TAKE_OUT = "take these words out"
+_NEAR = 0.7  # words of advice that an entry may mean
 
 
 @dataclass(frozen=True)
@@ -49,7 +52,7 @@ def complain_of_idle(
     all_series: Sequence[Series], aside: Sequence[Problem], problems: Problems
 ) -> None:
     """What is laid aside and would not be told anyway, or is laid aside by an entry that says what it is about.
-    Of a photograph that is gone, perhaps by accident, nothing is said: that is told for itself."""
+    `problems` holds what is told. Of a photograph that is gone, perhaps by accident, nothing is said: that is told for itself."""
     by_folder = _by_folder(all_series)
     at_work = [_by(by_folder, problem) for problem in aside]
     waiting = [
@@ -59,10 +62,29 @@ def complain_of_idle(
         for one in pattern.laid_aside
         if one.code in _OF_A_PHOTO and not pattern.photo
     ]
-    for these in by_folder.values():
+    told: dict[tuple[str, str], list[Problem]] = {}
+    for problem in problems:
+        told.setdefault((folder_of(problem.place.path), problem.code), []).append(problem)
+    for folder, these in by_folder.items():
         for one in these:
             if one not in at_work and one not in waiting:
-                problems.add(one.place, "laid-aside-idle", kind=_said(one))
+                near = _nearest_words(one, told.get((folder, one.code), ()))
+                hint = f"let about be '{near}', or take these words out" if near else _TAKE_OUT
+                problems.add(one.place, "laid-aside-idle", kind=_said(one), hint=hint)
+
+
+def _nearest_words(one: LaidAside, told: Iterable[Problem]) -> str:
+    """As many words of what is told as the entry has, and most like them; '' where none are alike."""
+    number = len(one.about.split())
+    if not number:
+        return ""
+    words = [problem.wrong.replace(",", "").split() for problem in told]
+    runs = {
+        " ".join(these[at : at + number])
+        for these in words
+        for at in range(len(these) - number + 1)
+    }
+    return next(iter(get_close_matches(one.about, sorted(runs), n=1, cutoff=_NEAR)), "")
 
 
 def _by(by_folder: Mapping[str, Sequence[LaidAside]], problem: Problem) -> LaidAside | None:
