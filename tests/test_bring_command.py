@@ -1110,6 +1110,62 @@ def test_a_thread_that_is_called_like_bare_cloth_is_a_thread():
     assert Codes(card, {}).is_bare(".")
 
 
+def table_of(said: str) -> list[str]:
+    """The table of the threads, without the spaces between its columns."""
+    table = said[said.index("   Moss Stranded") :].split("\n\n")[0]
+    assert max(map(len, table.splitlines())) <= 80
+    return [" ".join(line.split()) for line in table.splitlines()]
+
+
+def test_it_is_shown_which_code_became_which_thread(desk):
+    """And no difference from colours, since the file has none."""
+    (desk / "grid.csv").write_text("reed,two ducks,reed\nmud,two ducks,K4\n")
+    codes = ("--code", "reed=07", "--code", "mud=K4", "--code", "two ducks=E2")
+    said = run("grid.csv", "--threads", "moss", *codes).stdout
+    assert table_of(said) == [
+        "Moss Stranded stitches code",
+        "b E2 brick 2 two ducks",
+        "p K4 peat 2 mud, K4",
+        "f 07 fern 2 reed",
+        "all 6",
+    ]
+    assert "CIEDE2000" not in said
+
+
+def test_of_a_table_of_codes_and_colours_each_line_shows_what_there_is(desk):
+    """A code that is said to be a colour has both; the last line speaks of stitches with a colour alone."""
+    (desk / "grid.csv").write_text("reed,#6b503a,mud\nreed,#ffffff,reed\n")
+    codes = ("--code", "reed=07", "--code", "mud=#6b503a", "--code", "#ffffff=.")
+    said = run("grid.csv", "--threads", "moss", *codes).stdout
+    assert table_of(said) == [
+        "Moss Stranded stitches from the file: mean most code",
+        "p K4 peat 2 same to the eye 0.0 0.0 #6b503a, mud",
+        "f 07 fern 3 reed",
+        "all 5 same to the eye 0.0 0.0",
+    ]
+    assert "Differences are CIEDE2000" in said
+
+
+def test_numbers_and_names_of_the_card_are_not_shown_twice(desk):
+    (desk / "grid.csv").write_text("K4,fern,E2\n")
+    assert table_of(run("grid.csv", "--threads", "moss").stdout) == [
+        "Moss Stranded stitches",
+        "b E2 brick 1",
+        "p K4 peat 1",
+        "f 07 fern 1",
+        "all 3",
+    ]
+
+
+def test_many_codes_of_one_thread_find_room_on_several_lines(desk):
+    row = [f"bed {number}" for number in range(1, 16)]
+    (desk / "grid.csv").write_text(",".join(row) + "\n")
+    codes = [word for code in row for word in ("--code", f"{code}=07")]
+    table = table_of(run("grid.csv", "--threads", "moss", *codes).stdout)
+    told = " ".join(table[1:-1])
+    assert told.startswith("f 07 fern 15 bed 1, bed 2, ") and told.endswith("bed 12, 3 more")
+
+
 def test_codes_that_become_one_thread_are_told_by_their_names(desk):
     (desk / "grid.csv").write_text("wing,wing,bill,E2\n")
     codes = ("--code", "wing=#506b3a", "--code", "bill=#506b3a")
