@@ -619,7 +619,7 @@ def test_an_enlarged_picture_in_a_frame_loses_the_frame(desk):
 def test_a_table_may_hold_colours_numbers_names_and_codes(desk):
     (desk / "grid.csv").write_text(f"E2,{PEAT},fern,\nx,.,07,#A04030\n")
     run("grid.csv", "--threads", "moss", "--code", "x=peat", "--into", "new")
-    assert rows(desk / "new/chart.txt") == ["bpf.", "p.fb"]
+    assert rows(desk / "new/chart.txt") == ["bxf.", "x.fb"]
 
 
 @pytest.mark.parametrize("separator", [",", ";", "\t"])
@@ -880,22 +880,22 @@ HEADED = {
     "letters over codes that nobody has explained": (
         "A,B,C,D,E\nx,x,x,x,x\n",
         ["row 1"],
-        ["aaaaa"],
+        ["xxxxx"],
     ),
     "letters past Z": (
         ",".join([chr(65 + n) for n in range(26)] + ["AA", "AB"]) + "\n" + "x," * 27 + "x\n",
         ["row 1"],
-        ["a" * 28],
+        ["x" * 28],
     ),
     "rows that are counted": (
         "".join(f"{row},x,x\n" for row in range(1, 7)),
         ["column 1"],
-        ["aa"] * 6,
+        ["xx"] * 6,
     ),
     "both, with a word in the corner": (
         "row,1,2,3,4,5\n" + "".join(f"{row},x,x,x,x,x\n" for row in range(1, 6)),
         ["row 1", "column 1"],
-        ["aaaaa"] * 5,
+        ["xxxxx"] * 5,
     ),
 }
 FIVE = GREYS[: GREYS.index("  - ")] + "".join(
@@ -994,7 +994,7 @@ def test_a_row_of_headings_whose_codes_are_given_is_stitches(desk):
     (desk / "grid.csv").write_text("a,b,c,d,e\nE2,E2,E2,E2,E2\n")
     codes = [word for code in "abcde" for word in ("--code", f"{code}=07")]
     run("grid.csv", "--threads", "moss", *codes, "--into", "new")
-    assert rows(desk / "new" / "chart.txt") == ["fffff", "bbbbb"]
+    assert rows(desk / "new" / "chart.txt") == ["aaaaa", "rrrrr"], "b is hers for fern"
 
 
 def test_below_the_codes_stand_the_threads_of_the_card_and_one_line_to_copy(desk):
@@ -1044,7 +1044,7 @@ def test_on_a_terminal_each_code_is_asked_for_once(desk, monkeypatch):
     assert result.output.count("o1 (1 stitch) is: ") == 2
     assert "Moss Stranded has no 'brik'; did you mean E2 brick?" in result.output
     assert result.output.count("Moss Stranded has: E2 brick, K4 peat, 07 fern.") == 1
-    assert rows(desk / "new/chart.txt") == ["pbfp", "pb.."]
+    assert rows(desk / "new/chart.txt") == ["zbfz", "zb.."]
 
 
 def test_a_thread_that_a_code_has_already_is_offered_for_no_other(desk, monkeypatch):
@@ -1144,6 +1144,26 @@ def test_of_a_table_of_codes_and_colours_each_line_shows_what_there_is(desk):
         "all 5 same to the eye 0.0 0.0",
     ]
     assert "Differences are CIEDE2000" in said
+
+
+def test_a_code_of_one_sign_stays_the_mark_of_its_thread(desk):
+    """If it can be one, and no other thread has it already; else there is a letter of the thread's name."""
+    (desk / "grid.csv").write_text("x,x,#\nO,#,two\n")
+    codes = ("--code", "x=07", "--code", "O=K4", "--code", "two=K4", "--code", "#=E2")
+    said = run("grid.csv", "--threads", "moss", *codes, "--into", "new").stdout
+    assert rows(desk / "new/chart.txt") == ["xxb", "ObO"]
+    assert table_of(said)[1:4] == ["b E2 brick 2 #", "O K4 peat 2 O, two", "x 07 fern 2 x"]
+
+
+def test_codes_of_one_sign_are_marks_where_the_key_leaves_them_free(desk):
+    """The key has r for brick and k for peat, which stay as long as brick and peat are stitched."""
+    (desk / "grid.csv").write_text("r,E2,x\n")
+    codes = ("--code", "r=07", "--code", "x=K4")
+    run("grid.csv", "--pattern", "fern", *codes, "--replace", "--drop-lines")
+    assert rows(desk / "content" / CHART) == ["frk"]
+    (desk / "grid.csv").write_text("r,x,x\n")
+    run("grid.csv", "--pattern", "fern", *codes, "--replace")
+    assert rows(desk / "content" / CHART) == ["fkk"], "fern had f by then"
 
 
 def test_numbers_and_names_of_the_card_are_not_shown_twice(desk):

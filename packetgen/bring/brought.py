@@ -9,7 +9,7 @@ from packetgen.bring.apart import each_apart, lab_of, rgb_of, table
 from packetgen.bring.choosing import Choice, Merge, TooFewAsked, choose
 from packetgen.bring.drawing import Cells, Drawing, Wish, hex_of
 from packetgen.bring.key_text import KnownLine
-from packetgen.bring.marks import marks_for
+from packetgen.bring.marks import marks_for, may_be_mark
 from packetgen.bring.speckles import alone, tidied
 from packetgen.bring.together import Together, together
 from packetgen.model import BARE, Colour, Stitch
@@ -238,14 +238,20 @@ def _marks(
     used = set(taken) | set(found)
     for n, of in enumerate(colours):
         for number in (np.flatnonzero(of) + 1).tolist() if not found[n] and drawing.wishes else ():
-            mark = drawing.wishes.get(number, Wish()).mark
-            if mark and mark not in used and mark not in "#." and mark.isprintable():
+            mark = _wished(drawing.wishes.get(number, Wish()))
+            if mark not in used and may_be_mark(mark):
                 found[n] = mark
                 used.add(mark)
                 break
     names = [slot.colour.name for slot, mark in zip(slots, found) if not mark]
-    new = iter(marks_for(names, used))
+    wished = set(map(_wished, drawing.wishes.values()))  # in the file they mean another thread
+    new = iter(marks_for(names, used | wished))
     return [mark or next(new) for mark in found]
+
+
+def _wished(wish: Wish) -> str:
+    """The mark that a colour had; or the author's own code for it, which is one where it is a single sign."""
+    return wish.mark or (wish.code if wish.code != wish.number else "")
 
 
 def _entries(
