@@ -32,7 +32,7 @@ from tests.content_builder import (
     picture,
 )
 from tests.test_wrong_input import CASES
-from tests.wrong_input_case import Case
+from tests.wrong_input_case import Case, as_usual
 
 _KEY = TINY[PATTERN][TINY[PATTERN].index("  r: {moss") : TINY[PATTERN].index("backstitch:")]
 _SECOND = {
@@ -87,7 +87,8 @@ def message_examples(folder: Path) -> dict[str, Example]:
         root = build(folder / str(number), dict(case.changes))
         for problem in proof(root).problems:
             place = problem.place
-            example = Example(place.path, written_at(case, place), problem.printed)
+            line = as_usual(problem.printed, root)
+            example = Example(place.path, written_at(case, place), line)
             last = found.get(problem.code)
             if last is None or (example.written and not last.written):
                 found[problem.code] = example

@@ -1117,6 +1117,38 @@ def table_of(said: str) -> list[str]:
     return [" ".join(line.split()) for line in table.splitlines()]
 
 
+def test_a_table_that_is_laid_into_a_patterns_folder_comes_in_by_the_command_that_is_offered(
+    desk, monkeypatch
+):
+    """Its columns and rows are counted, and its codes are her own. The line can be copied as it stands; on a
+    terminal the codes are asked for."""
+    monkeypatch.setattr("packetgen.cli.bring_questions._on_terminal", lambda: True)
+    (desk / "content" / CHART).unlink()
+    table = desk / "content" / FERN / "chart.csv"
+    table.write_text(",A,B,C\n1,reed,mud,reed\n2,k,,reed\n")
+    first = CliRunner().invoke(main, ["proof"]).output.splitlines()[1]
+    command = first.partition("bring it in: ")[2].removesuffix(" [bring-table]")
+    asked = f"packetgen bring content/{FERN}/chart.csv --pattern fern --replace --headings"
+    assert command == asked
+    words = [*shlex.split(command)[1:], "--drop-lines"]
+    result = CliRunner().invoke(main, words, input="07\nE2\n")
+    assert result.exit_code == 0, result.output
+    assert rows(desk / "content" / CHART) == ["frf", "k.f"], "k is a mark of the key"
+    assert CliRunner().invoke(main, ["proof"]).exit_code == 0
+
+
+def test_what_is_offered_for_a_table_names_the_content_folder_that_was_given(desk):
+    build(desk / "my work")
+    table = desk / "my work" / FERN / "chart.csv"
+    (desk / "my work" / CHART).unlink()
+    table.write_text("reed,mud,reed\n")
+    said = CliRunner().invoke(main, ["proof", "--content", "my work"]).output
+    offered = (
+        f"packetgen bring 'my work/{FERN}/chart.csv' --pattern fern --replace --content 'my work'"
+    )
+    assert f"bring it in: {offered} [bring-table]" in said.splitlines()[1]
+
+
 def test_it_is_shown_which_code_became_which_thread(desk):
     """And no difference from colours, since the file has none."""
     (desk / "grid.csv").write_text("reed,two ducks,reed\nmud,two ducks,K4\n")
