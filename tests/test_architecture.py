@@ -69,6 +69,7 @@ DOORS = {
     "coloraide": {"reckon.vision"},
     "numpy": {
         "bring.apart",
+        "bring.borne_out",
         "bring.brought",
         "bring.cells",
         "bring.comb",

@@ -27,6 +27,7 @@ from tests.content_builder import (
     PATTERN,
     TINY,
     build,
+    drawn_freely,
     half_seen,
     noise,
     picture,
@@ -563,6 +564,20 @@ def test_stitches_that_hardly_show_are_told_with_the_way_to_say_how_large_they_a
     assert seen and float(seen[1]) == pytest.approx(4.5, rel=0.01)
 
 
+@pytest.mark.parametrize("number", [0, 1, 19])
+def test_a_soft_drawing_without_squares_is_told_so_and_offered_a_width_in_stitches(desk, number):
+    """And no size of a square, which nobody can see in it."""
+    data = drawn_freely(number)
+    (desk / "design.png").write_bytes(data)
+    size = "{} × {}".format(*Image.open(BytesIO(data)).size)
+    assert wrong(desk, "design.png") == [
+        f"./design.png:1:1: no even squares show in its {size} pixels that could be stitches; say how many stitches "
+        "wide it shall become, --wide 100; or, if it is drawn in squares, how many pixels wide each is, with "
+        "--cell, which is 1 where a pixel is a stitch [bring-no-squares]"
+    ]
+    assert "100 × " in run("design.png", "--threads", "moss", "--wide", "100").output
+
+
 def test_a_stitch_may_be_said_to_have_a_fraction_of_a_pixel(desk):
     small, data = half_seen()
     (desk / "design.png").write_bytes(data)
@@ -591,9 +606,9 @@ def test_many_colours_without_a_size_of_stitch_are_told(desk):
     (desk / "design.png").write_bytes(noise(30, 30))
     said = run("design.png", "--threads", "moss").output
     assert (
-        "./design.png:1:1: advice: no size of stitch was found, so each pixel is read as one; but no key has room "
-        "for so many colours; if stitches are larger, say how many pixels wide, for example --cell 4.5; --cell 1 "
-        "where a pixel is one [bring-one-pixel]"
+        "./design.png:1:1: advice: no even squares show in its 30 × 30 pixels, so each is read as a stitch; but no key "
+        "has room for so many colours; say how many stitches wide it shall become, --wide 10; or how many pixels wide "
+        "a square is, with --cell, which is 1 where a pixel is a stitch [bring-one-pixel]"
     ) in said
     assert "bring-one-pixel" not in run("design.png", "--threads", "moss", "--cell", "1").output
 
@@ -796,8 +811,8 @@ def test_a_large_picture_without_stitches_is_told(desk):
     (desk / "design.png").write_bytes(noise(1100, 40))
     assert wrong(desk, "design.png") == [
         "./design.png:1:1: the picture has 1100 × 40 pixels, and no size was found at which a stitch is drawn; "
-        "one pixel a stitch, 1000 is the most either way; say how many pixels wide a stitch is, --cell 12, "
-        "or how wide a photograph shall become, --wide 100 [bring-not-found]"
+        "one pixel a stitch, 1000 is the most either way; say how many stitches wide it shall become, "
+        "--wide 100; or how many pixels wide a square is, with --cell [bring-not-found]"
     ]
 
 
@@ -813,7 +828,7 @@ def test_a_photograph_needs_a_width_that_can_be(desk):
     _photograph(desk / "photo.jpg", (10, 90))
     assert wrong(desk, "photo.jpg") == [
         "./photo.jpg:1:1: a JPEG is read as a photograph, and nobody has said how wide it shall become; "
-        "say how many stitches, --wide 100; or of a drawn chart how many pixels wide a stitch is, --cell 12, "
+        "say how many stitches, --wide 100; or of a drawn chart how many pixels wide a stitch is, with --cell, "
         "better yet saved as PNG [bring-photo-wide]"
     ]
     assert wrong(desk, "photo.jpg", "--wide", "300") == [
