@@ -3,13 +3,14 @@ else.
 """
 
 import io
+import random
 import struct
 import zlib
 from collections.abc import Mapping
 from pathlib import Path
 
 import numpy as np
-from PIL import Image
+from PIL import Image, ImageDraw, ImageFilter
 
 Change = str | bytes | None | tuple[str, str]
 
@@ -200,6 +201,22 @@ def half_seen() -> tuple[np.ndarray, bytes]:
     drawn.resize((135, 135), Image.Resampling.LANCZOS).save(lossy, "JPEG", quality=75)
     Image.open(lossy).convert("RGB").save(data, "PNG")
     return small, data.getvalue()
+
+
+def drawn_freely(number: int = 0) -> bytes:
+    """A soft drawing of leaves and stems in pixels, without a square for any stitch; another one by its number."""
+    chance = random.Random(number)
+    wide, high = chance.randint(300, 700), chance.randint(300, 700)
+    image = Image.new("RGB", (wide, high), "#f6f3ea")
+    draw = ImageDraw.Draw(image)
+    for colour in ("#a04030", "#4f7942", "#6b503a", "#8fb4c9", "#e0a03a", "#3f6f8f"):
+        x, y = chance.randint(0, wide), chance.randint(0, high)
+        across, down = chance.randint(20, wide // 4), chance.randint(20, high // 4)
+        draw.ellipse((x - across, y - down, x + across, y + down), fill=colour)
+        draw.line((x, y, x + across, y + 2 * down, x + 2 * across, y), fill=colour, width=6)
+    data = io.BytesIO()
+    image.filter(ImageFilter.GaussianBlur(chance.choice((1, 2, 3, 5)))).save(data, "PNG")
+    return data.getvalue()
 
 
 def noise(width: int, height: int) -> bytes:

@@ -27,12 +27,13 @@ from tests.content_builder import (
     SERIES,
     TINY,
     build,
+    drawn_freely,
     half_seen,
     noise,
     picture,
 )
 from tests.test_wrong_input import CASES
-from tests.wrong_input_case import Case
+from tests.wrong_input_case import Case, as_usual
 
 _KEY = TINY[PATTERN][TINY[PATTERN].index("  r: {moss") : TINY[PATTERN].index("backstitch:")]
 _SECOND = {
@@ -87,7 +88,8 @@ def message_examples(folder: Path) -> dict[str, Example]:
         root = build(folder / str(number), dict(case.changes))
         for problem in proof(root).problems:
             place = problem.place
-            example = Example(place.path, written_at(case, place), problem.printed)
+            line = as_usual(problem.printed, root)
+            example = Example(place.path, written_at(case, place), line)
             last = found.get(problem.code)
             if last is None or (example.written and not last.written):
                 found[problem.code] = example
@@ -120,6 +122,7 @@ _DRAWN = (
     _Drawn("design.csv", b"E2,rim\n", how=Reading(codes=(("rim", "K4"), ("rmi", "K4")))),
     _Drawn("design.csv", b"A,B,C,D,E\nE2,E2,K4,K4,E2\n"),
     _Drawn("design.png", half_seen()[1]),
+    _Drawn("design.png", drawn_freely()),
     _Drawn("design.png", noise(30, 30)),
     _Drawn("design.png", noise(1100, 40)),
     _Drawn("design.png", picture([["#a04030"] * 4] * 4), how=Reading(cell_px=5)),

@@ -10,7 +10,7 @@ PACKAGE = Path(__file__).parent.parent / "packetgen"
 # A room may import from itself and from rooms before it. Rooms of one line stand side by side.
 LINE = (
     (
-        *("faults", "cautions", "digest", "edition_names", "markdown_text", "nouns"),
+        *("faults", "cautions", "digest", "edition_names", "markdown_text", "nouns", "offered"),
         *("shape_names", "systemlibs"),
     ),
     ("diagnostics", "program", "units", "yarn_numbers"),
@@ -69,6 +69,7 @@ DOORS = {
     "coloraide": {"reckon.vision"},
     "numpy": {
         "bring.apart",
+        "bring.borne_out",
         "bring.brought",
         "bring.cells",
         "bring.comb",

@@ -9,11 +9,13 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 from PIL import Image, ImageDraw, ImageFilter
 
-from packetgen.bring.cells import edges, find, sampled
+from packetgen.bring.borne_out import borne_out
+from packetgen.bring.cells import Found, edges, find, sampled
 from packetgen.bring.chart_text import rows_of
 from packetgen.bring.comb import Comb, stitches
 from packetgen.bring.pixel_chart import counted_px, sure_px
 from packetgen.bring.pixel_chart import found_in as found_in_pixels
+from tests.content_builder import drawn_freely
 from tests.demo_patterns import CONTENT, PATTERNS, SERIES
 
 
@@ -281,6 +283,29 @@ def test_a_chart_of_one_pixel_a_stitch_is_never_taken_for_a_soft_one(data):
     kinds = chance.integers(0, 256, (number, 3)).astype(np.uint8)
     picture = Image.fromarray(kinds[np.searchsorted(steps, field)])
     assert not isinstance(found_in(picture), Comb)
+
+
+def test_soft_drawings_without_stitches_get_no_size():
+    """Some size always explains their edges a little; it must not be told for that."""
+    told = []
+    for number in range(14):
+        drawn = Image.open(BytesIO(drawn_freely(number))).convert("RGB")
+        for picture in (drawn, with_loss(drawn, 85)):
+            found = found_in(picture)
+            if found and (isinstance(found, Found) or borne_out(rgba(picture), found)):
+                told.append(f"{number}: {found.cell_px:.1f} px")
+    assert told == []
+
+
+@pytest.mark.parametrize("cell", [3.3, 5.7, 9])
+def test_stitches_that_are_hard_to_see_are_borne_out(cell):
+    for pattern in PATTERNS[::3]:
+        picture = painted(pattern)
+        size = round(picture.width * cell), round(picture.height * cell)
+        for quality in (90, 70):
+            lossy = with_loss(picture.resize(size, HOW["soft"]), quality)
+            found = found_in(lossy)
+            assert isinstance(found, Comb) and borne_out(rgba(lossy), found)
 
 
 def large_shapes(chance: random.Random) -> Image.Image:

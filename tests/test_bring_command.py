@@ -27,6 +27,7 @@ from tests.content_builder import (
     PATTERN,
     TINY,
     build,
+    drawn_freely,
     half_seen,
     noise,
     picture,
@@ -563,6 +564,20 @@ def test_stitches_that_hardly_show_are_told_with_the_way_to_say_how_large_they_a
     assert seen and float(seen[1]) == pytest.approx(4.5, rel=0.01)
 
 
+@pytest.mark.parametrize("number", [0, 1, 19])
+def test_a_soft_drawing_without_squares_is_told_so_and_offered_a_width_in_stitches(desk, number):
+    """And no size of a square, which nobody can see in it."""
+    data = drawn_freely(number)
+    (desk / "design.png").write_bytes(data)
+    size = "{} × {}".format(*Image.open(BytesIO(data)).size)
+    assert wrong(desk, "design.png") == [
+        f"./design.png:1:1: no even squares show in its {size} pixels that could be stitches; say how many stitches "
+        "wide it shall become, --wide 100; or, if it is drawn in squares, how many pixels wide each is, with "
+        "--cell, which is 1 where a pixel is a stitch [bring-no-squares]"
+    ]
+    assert "100 × " in run("design.png", "--threads", "moss", "--wide", "100").output
+
+
 def test_a_stitch_may_be_said_to_have_a_fraction_of_a_pixel(desk):
     small, data = half_seen()
     (desk / "design.png").write_bytes(data)
@@ -591,9 +606,9 @@ def test_many_colours_without_a_size_of_stitch_are_told(desk):
     (desk / "design.png").write_bytes(noise(30, 30))
     said = run("design.png", "--threads", "moss").output
     assert (
-        "./design.png:1:1: advice: no size of stitch was found, so each pixel is read as one; but no key has room "
-        "for so many colours; if stitches are larger, say how many pixels wide, for example --cell 4.5; --cell 1 "
-        "where a pixel is one [bring-one-pixel]"
+        "./design.png:1:1: advice: no even squares show in its 30 × 30 pixels, so each is read as a stitch; but no key "
+        "has room for so many colours; say how many stitches wide it shall become, --wide 10; or how many pixels wide "
+        "a square is, with --cell, which is 1 where a pixel is a stitch [bring-one-pixel]"
     ) in said
     assert "bring-one-pixel" not in run("design.png", "--threads", "moss", "--cell", "1").output
 
@@ -619,7 +634,7 @@ def test_an_enlarged_picture_in_a_frame_loses_the_frame(desk):
 def test_a_table_may_hold_colours_numbers_names_and_codes(desk):
     (desk / "grid.csv").write_text(f"E2,{PEAT},fern,\nx,.,07,#A04030\n")
     run("grid.csv", "--threads", "moss", "--code", "x=peat", "--into", "new")
-    assert rows(desk / "new/chart.txt") == ["bpf.", "p.fb"]
+    assert rows(desk / "new/chart.txt") == ["bxf.", "x.fb"]
 
 
 @pytest.mark.parametrize("separator", [",", ";", "\t"])
@@ -796,8 +811,8 @@ def test_a_large_picture_without_stitches_is_told(desk):
     (desk / "design.png").write_bytes(noise(1100, 40))
     assert wrong(desk, "design.png") == [
         "./design.png:1:1: the picture has 1100 × 40 pixels, and no size was found at which a stitch is drawn; "
-        "one pixel a stitch, 1000 is the most either way; say how many pixels wide a stitch is, --cell 12, "
-        "or how wide a photograph shall become, --wide 100 [bring-not-found]"
+        "one pixel a stitch, 1000 is the most either way; say how many stitches wide it shall become, "
+        "--wide 100; or how many pixels wide a square is, with --cell [bring-not-found]"
     ]
 
 
@@ -813,7 +828,7 @@ def test_a_photograph_needs_a_width_that_can_be(desk):
     _photograph(desk / "photo.jpg", (10, 90))
     assert wrong(desk, "photo.jpg") == [
         "./photo.jpg:1:1: a JPEG is read as a photograph, and nobody has said how wide it shall become; "
-        "say how many stitches, --wide 100; or of a drawn chart how many pixels wide a stitch is, --cell 12, "
+        "say how many stitches, --wide 100; or of a drawn chart how many pixels wide a stitch is, with --cell, "
         "better yet saved as PNG [bring-photo-wide]"
     ]
     assert wrong(desk, "photo.jpg", "--wide", "300") == [
@@ -880,22 +895,22 @@ HEADED = {
     "letters over codes that nobody has explained": (
         "A,B,C,D,E\nx,x,x,x,x\n",
         ["row 1"],
-        ["aaaaa"],
+        ["xxxxx"],
     ),
     "letters past Z": (
         ",".join([chr(65 + n) for n in range(26)] + ["AA", "AB"]) + "\n" + "x," * 27 + "x\n",
         ["row 1"],
-        ["a" * 28],
+        ["x" * 28],
     ),
     "rows that are counted": (
         "".join(f"{row},x,x\n" for row in range(1, 7)),
         ["column 1"],
-        ["aa"] * 6,
+        ["xx"] * 6,
     ),
     "both, with a word in the corner": (
         "row,1,2,3,4,5\n" + "".join(f"{row},x,x,x,x,x\n" for row in range(1, 6)),
         ["row 1", "column 1"],
-        ["aaaaa"] * 5,
+        ["xxxxx"] * 5,
     ),
 }
 FIVE = GREYS[: GREYS.index("  - ")] + "".join(
@@ -994,7 +1009,7 @@ def test_a_row_of_headings_whose_codes_are_given_is_stitches(desk):
     (desk / "grid.csv").write_text("a,b,c,d,e\nE2,E2,E2,E2,E2\n")
     codes = [word for code in "abcde" for word in ("--code", f"{code}=07")]
     run("grid.csv", "--threads", "moss", *codes, "--into", "new")
-    assert rows(desk / "new" / "chart.txt") == ["fffff", "bbbbb"]
+    assert rows(desk / "new" / "chart.txt") == ["aaaaa", "rrrrr"], "b is hers for fern"
 
 
 def test_below_the_codes_stand_the_threads_of_the_card_and_one_line_to_copy(desk):
@@ -1044,7 +1059,7 @@ def test_on_a_terminal_each_code_is_asked_for_once(desk, monkeypatch):
     assert result.output.count("o1 (1 stitch) is: ") == 2
     assert "Moss Stranded has no 'brik'; did you mean E2 brick?" in result.output
     assert result.output.count("Moss Stranded has: E2 brick, K4 peat, 07 fern.") == 1
-    assert rows(desk / "new/chart.txt") == ["pbfp", "pb.."]
+    assert rows(desk / "new/chart.txt") == ["zbfz", "zb.."]
 
 
 def test_a_thread_that_a_code_has_already_is_offered_for_no_other(desk, monkeypatch):
@@ -1108,6 +1123,114 @@ def test_a_thread_that_is_called_like_bare_cloth_is_a_thread():
     card = (Colour("1", "bare", "#556b2f"),)
     assert not Codes(card, {}).is_bare("bare")
     assert Codes(card, {}).is_bare(".")
+
+
+def table_of(said: str) -> list[str]:
+    """The table of the threads, without the spaces between its columns."""
+    table = said[said.index("   Moss Stranded") :].split("\n\n")[0]
+    assert max(map(len, table.splitlines())) <= 80
+    return [" ".join(line.split()) for line in table.splitlines()]
+
+
+def test_a_table_that_is_laid_into_a_patterns_folder_comes_in_by_the_command_that_is_offered(
+    desk, monkeypatch
+):
+    """Its columns and rows are counted, and its codes are her own. The line can be copied as it stands; on a
+    terminal the codes are asked for."""
+    monkeypatch.setattr("packetgen.cli.bring_questions._on_terminal", lambda: True)
+    (desk / "content" / CHART).unlink()
+    table = desk / "content" / FERN / "chart.csv"
+    table.write_text(",A,B,C\n1,reed,mud,reed\n2,k,,reed\n")
+    first = CliRunner().invoke(main, ["proof"]).output.splitlines()[1]
+    command = first.partition("bring it in: ")[2].removesuffix(" [bring-table]")
+    asked = f"packetgen bring content/{FERN}/chart.csv --pattern fern --replace --headings"
+    assert command == asked
+    words = [*shlex.split(command)[1:], "--drop-lines"]
+    result = CliRunner().invoke(main, words, input="07\nE2\n")
+    assert result.exit_code == 0, result.output
+    assert rows(desk / "content" / CHART) == ["frf", "k.f"], "k is a mark of the key"
+    assert CliRunner().invoke(main, ["proof"]).exit_code == 0
+
+
+def test_what_is_offered_for_a_table_names_the_content_folder_that_was_given(desk):
+    build(desk / "my work")
+    table = desk / "my work" / FERN / "chart.csv"
+    (desk / "my work" / CHART).unlink()
+    table.write_text("reed,mud,reed\n")
+    said = CliRunner().invoke(main, ["proof", "--content", "my work"]).output
+    offered = (
+        f"packetgen bring 'my work/{FERN}/chart.csv' --pattern fern --replace --content 'my work'"
+    )
+    assert f"bring it in: {offered} [bring-table]" in said.splitlines()[1]
+
+
+def test_it_is_shown_which_code_became_which_thread(desk):
+    """And no difference from colours, since the file has none."""
+    (desk / "grid.csv").write_text("reed,two ducks,reed\nmud,two ducks,K4\n")
+    codes = ("--code", "reed=07", "--code", "mud=K4", "--code", "two ducks=E2")
+    said = run("grid.csv", "--threads", "moss", *codes).stdout
+    assert table_of(said) == [
+        "Moss Stranded stitches code",
+        "b E2 brick 2 two ducks",
+        "p K4 peat 2 mud, K4",
+        "f 07 fern 2 reed",
+        "all 6",
+    ]
+    assert "CIEDE2000" not in said
+
+
+def test_of_a_table_of_codes_and_colours_each_line_shows_what_there_is(desk):
+    """A code that is said to be a colour has both; the last line speaks of stitches with a colour alone."""
+    (desk / "grid.csv").write_text("reed,#6b503a,mud\nreed,#ffffff,reed\n")
+    codes = ("--code", "reed=07", "--code", "mud=#6b503a", "--code", "#ffffff=.")
+    said = run("grid.csv", "--threads", "moss", *codes).stdout
+    assert table_of(said) == [
+        "Moss Stranded stitches from the file: mean most code",
+        "p K4 peat 2 same to the eye 0.0 0.0 #6b503a, mud",
+        "f 07 fern 3 reed",
+        "all 5 same to the eye 0.0 0.0",
+    ]
+    assert "Differences are CIEDE2000" in said
+
+
+def test_a_code_of_one_sign_stays_the_mark_of_its_thread(desk):
+    """If it can be one, and no other thread has it already; else there is a letter of the thread's name."""
+    (desk / "grid.csv").write_text("x,x,#\nO,#,two\n")
+    codes = ("--code", "x=07", "--code", "O=K4", "--code", "two=K4", "--code", "#=E2")
+    said = run("grid.csv", "--threads", "moss", *codes, "--into", "new").stdout
+    assert rows(desk / "new/chart.txt") == ["xxb", "ObO"]
+    assert table_of(said)[1:4] == ["b E2 brick 2 #", "O K4 peat 2 O, two", "x 07 fern 2 x"]
+
+
+def test_codes_of_one_sign_are_marks_where_the_key_leaves_them_free(desk):
+    """The key has r for brick and k for peat, which stay as long as brick and peat are stitched."""
+    (desk / "grid.csv").write_text("r,E2,x\n")
+    codes = ("--code", "r=07", "--code", "x=K4")
+    run("grid.csv", "--pattern", "fern", *codes, "--replace", "--drop-lines")
+    assert rows(desk / "content" / CHART) == ["frk"]
+    (desk / "grid.csv").write_text("r,x,x\n")
+    run("grid.csv", "--pattern", "fern", *codes, "--replace")
+    assert rows(desk / "content" / CHART) == ["fkk"], "fern had f by then"
+
+
+def test_numbers_and_names_of_the_card_are_not_shown_twice(desk):
+    (desk / "grid.csv").write_text("K4,fern,E2\n")
+    assert table_of(run("grid.csv", "--threads", "moss").stdout) == [
+        "Moss Stranded stitches",
+        "b E2 brick 1",
+        "p K4 peat 1",
+        "f 07 fern 1",
+        "all 3",
+    ]
+
+
+def test_many_codes_of_one_thread_find_room_on_several_lines(desk):
+    row = [f"bed {number}" for number in range(1, 16)]
+    (desk / "grid.csv").write_text(",".join(row) + "\n")
+    codes = [word for code in row for word in ("--code", f"{code}=07")]
+    table = table_of(run("grid.csv", "--threads", "moss", *codes).stdout)
+    told = " ".join(table[1:-1])
+    assert told.startswith("f 07 fern 15 bed 1, bed 2, ") and told.endswith("bed 12, 3 more")
 
 
 def test_codes_that_become_one_thread_are_told_by_their_names(desk):

@@ -53,6 +53,7 @@ from tests.content_builder import (
     build,
     picture,
 )
+from tests.wrong_input_case import as_usual
 
 CASES = (
     *wrong_input_bounds.CASES,
@@ -121,14 +122,16 @@ def test_the_tiny_folder_is_in_order(tmp_path):
 
 
 @pytest.fixture(scope="module")
-def told(tmp_path_factory) -> Callable[[int], tuple[bool, Problems]]:
-    """Number of the case → (whether there is content, problems); each is loaded once."""
+def told(tmp_path_factory) -> Callable[[int], tuple[bool, Problems, list[str]]]:
+    """Number of the case → (whether there is content, problems, their lines); each is loaded once."""
     folder = tmp_path_factory.mktemp("cases")
 
     @cache
-    def load(number: int) -> tuple[bool, Problems]:
-        content, problems = loaded(folder / str(number), dict(CASES[number].changes))
-        return content is not None, problems
+    def load(number: int) -> tuple[bool, Problems, list[str]]:
+        here = folder / str(number)
+        content, problems = loaded(here, dict(CASES[number].changes))
+        lines = [as_usual(str(problem), here / "content") for problem in problems]
+        return content is not None, problems, lines
 
     return load
 
@@ -136,8 +139,8 @@ def told(tmp_path_factory) -> Callable[[int], tuple[bool, Problems]]:
 @pytest.mark.parametrize("number", range(len(CASES)), ids=lambda number: CASES[number].slip)
 def test_a_slip_is_told_in_full(number, told):
     """One slip: these lines and no others, and no content where any of them hinders reckoning."""
-    has_content, problems = told(number)
-    assert [str(problem) for problem in problems] == list(CASES[number].lines)
+    has_content, problems, lines = told(number)
+    assert lines == list(CASES[number].lines)
     faults = {problem.code for problem in problems if problem.level is Level.ERROR}
     assert has_content == (faults <= {"key-line-unused"})
 

@@ -56,6 +56,7 @@ CASES = (
             TABLE: "r,r,b,b\nr,k,,\n"
             + "".join(f"a{row},b{row},c{row},d{row}\n" for row in range(3, 129)),
         },
+        f"{TABLE}:1:1: a spreadsheet's table, with codes of its own ('a3', 'b3', …); bring it in: packetgen bring content/{FERN}/chart.csv --pattern fern --replace",
         f"{TABLE}:1:1: advice: this file has more than 500 faults of one kind, and the others are not shown; mend one and see: they may all have one cause",
         *(
             f"{TABLE}:{row}:{column}: the cell '{code}{row}' at column {column}, row {row} is more than one mark; write one mark in a cell"

@@ -2,12 +2,18 @@
 
 from collections.abc import Mapping
 from dataclasses import dataclass
+from pathlib import Path
 
 from tests.content_builder import FINISH, TINY, Change
 
 KEY_LINE = '  r: {moss: E2, spool: "10"}\n'
 BLEND = '  b: {moss: [E2, "07"], spool: ["10", "14"]}\n'
 PART = TINY[FINISH][TINY[FINISH].index("  - name: back") : TINY[FINISH].index("paints:")]
+
+
+def as_usual(line: str, root: Path) -> str:
+    """The line with commands as they are offered where the content folder is called as usual."""
+    return line.replace(f" --content {root}", "").replace(root.as_posix(), "content")
 
 
 @dataclass(frozen=True)

@@ -9,7 +9,7 @@ from packetgen.bring.apart import each_apart, lab_of, rgb_of, table
 from packetgen.bring.choosing import Choice, Merge, TooFewAsked, choose
 from packetgen.bring.drawing import Cells, Drawing, Wish, hex_of
 from packetgen.bring.key_text import KnownLine
-from packetgen.bring.marks import marks_for
+from packetgen.bring.marks import marks_for, may_be_mark
 from packetgen.bring.speckles import alone, tidied
 from packetgen.bring.together import Together, together
 from packetgen.model import BARE, Colour, Stitch
@@ -21,16 +21,18 @@ MOST_DRAWN = 2000  # colours; beyond that nobody has drawn them one by one
 
 @dataclass(frozen=True)
 class Entry:
-    """A line of the new key. The differences are CIEDE2000 from what was drawn, over its stitches: a shade
-    along a soft edge stands for the colour that it is a shade of."""
+    """A line of the new key. The differences are CIEDE2000 from what was drawn, over its stitches of which the
+    file has a colour: a shade along a soft edge stands for the colour that it is a shade of."""
 
     mark: str
     colour: Colour
     stitch: Stitch
     stitches: int
+    coloured: int  # of them: of which the file has a colour, and not only a code
     mean: float
     largest: float
     kept: bool  # whether the pattern's key had it
+    codes: tuple[str, ...] = ()  # of a table or grid that became it, that of most stitches first
 
 
 @dataclass(frozen=True, eq=False)
@@ -39,8 +41,6 @@ class Brought:
     entries: tuple[Entry, ...]
     cells: Cells  # n for the n-th entry
     remarks: str  # the drawing's own, where all its marks are as it had them; else ''
-    mean: float
-    largest: float
     merges: tuple[Merge, ...]
     together: tuple[Together, ...]
     soft_squares: int  # whose colour is a shade along a soft edge, told nowhere else
@@ -53,6 +53,20 @@ class Brought:
     @property
     def stitches(self) -> int:
         return sum(entry.stitches for entry in self.entries)
+
+    @property
+    def coloured(self) -> int:
+        """Of how many stitches the file has a colour."""
+        return sum(entry.coloured for entry in self.entries)
+
+    @property
+    def mean(self) -> float:
+        """CIEDE2000 of these from what was drawn; 0 where there are none."""
+        return sum(one.mean * one.coloured for one in self.entries) / max(self.coloured, 1)
+
+    @property
+    def largest(self) -> float:
+        return max(entry.largest for entry in self.entries)
 
 
 TIDY_HINTS = (10.0, 20.0)
@@ -100,10 +114,7 @@ def bring(
     own = lab_of(drawing.colours)
     strayed = each_apart(own, own[fallen.drawn_as - 1])
     soft = fallen.drawn_as != np.arange(1, len(own) + 1)
-    differences = each_apart(
-        own[fallen.drawn_as - 1][drawing.cells[cells > 0] - 1], labs[cells[cells > 0] - 1]
-    )
-    entries = _entries(cells[cells > 0], differences, used, slots, marks)
+    entries = _entries(drawing, cells, own[fallen.drawn_as - 1], labs, used, slots, marks)
     renumbered = np.zeros(len(slots) + 1, np.int32)
     renumbered[used] = np.arange(1, len(used) + 1)
     signs = np.array([BARE, *(entry.mark for entry in entries)])
@@ -114,8 +125,6 @@ def bring(
         entries=entries,
         cells=final,
         remarks=drawing.remarks if _as_wished(drawing, final, entries) else "",
-        mean=float(differences.mean()),
-        largest=float(differences.max()),
         merges=choice.merges,
         together=fallen.together,
         soft_squares=int(drawing.counts()[1:][soft].sum()),
@@ -229,40 +238,57 @@ def _marks(
     used = set(taken) | set(found)
     for n, of in enumerate(colours):
         for number in (np.flatnonzero(of) + 1).tolist() if not found[n] and drawing.wishes else ():
-            mark = drawing.wishes.get(number, Wish()).mark
-            if mark and mark not in used and mark not in "#." and mark.isprintable():
+            mark = _wished(drawing.wishes.get(number, Wish()))
+            if mark not in used and may_be_mark(mark):
                 found[n] = mark
                 used.add(mark)
                 break
     names = [slot.colour.name for slot, mark in zip(slots, found) if not mark]
-    new = iter(marks_for(names, used))
+    wished = set(map(_wished, drawing.wishes.values()))  # in the file they mean another thread
+    new = iter(marks_for(names, used | wished))
     return [mark or next(new) for mark in found]
 
 
+def _wished(wish: Wish) -> str:
+    """The mark that a colour had; or the author's own code for it, which is one where it is a single sign."""
+    return wish.mark or (wish.code if wish.code != wish.number else "")
+
+
 def _entries(
-    numbers: np.ndarray,
-    differences: np.ndarray,
+    drawing: Drawing,
+    cells: Cells,
+    drawn: np.ndarray,
+    labs: np.ndarray,
     used: list[int],
     slots: list[_Slot],
     marks: list[str],
 ) -> tuple[Entry, ...]:
-    """`numbers` has the slot of each stitch, from 1, and `differences` how far it is from what was drawn."""
-    stitches = np.bincount(numbers, minlength=len(slots) + 1)
-    sums = np.bincount(numbers, differences, len(slots) + 1)
-    largest = np.zeros(len(slots) + 1)
-    np.maximum.at(largest, numbers, differences)
-    return tuple(
-        Entry(
-            mark,
-            slots[n - 1].colour,
-            slots[n - 1].stitch,
-            int(stitches[n]),
-            float(sums[n] / stitches[n]),
-            float(largest[n]),
-            slots[n - 1].known is not None,
+    """`cells` has the slot of each stitch, from 1; `drawn` is the CIELAB of what was drawn in each colour, and
+    `labs` that of each slot."""
+    found = []
+    for n, mark in zip(used, marks):
+        slot = slots[n - 1]
+        colours, times = np.unique(drawing.cells[cells == n], return_counts=True)
+        order = np.argsort(-times, kind="stable")
+        colours, times = colours[order], times[order]
+        wishes = [drawing.wishes.get(one, Wish()) for one in colours.tolist()]
+        of_file = np.array([wish.coloured for wish in wishes])
+        apart = table(drawn[colours[of_file] - 1], labs[[n - 1]])[:, 0]
+        coloured = int(times[of_file].sum())
+        found.append(
+            Entry(
+                mark,
+                slot.colour,
+                slot.stitch,
+                int(times.sum()),
+                coloured,
+                float(apart @ times[of_file]) / max(coloured, 1),
+                float(apart.max(initial=0)),
+                slot.known is not None,
+                tuple(wish.code for wish in wishes if wish.code),
+            )
         )
-        for n, mark in zip(used, marks)
-    )
+    return tuple(found)
 
 
 def _as_wished(drawing: Drawing, cells: Cells, entries: tuple[Entry, ...]) -> bool:

@@ -24,6 +24,7 @@ _TEETH = 8  # combs that are tried of each, the clearest first
 # JPEG works in blocks of 8 px (ITU-T T.81); with much loss their third wave looks like stitches.
 _IMITATED_PX = 8 / 3
 _LINES = 100  # rows, and columns, on which they are tried
+_PLENTY_PX = 2_000_000  # in so many the bends of each size that is said are seen
 _LOOKED_AT = 200_000  # pixels of these in all, or a large picture would take half a minute
 _SURE = 0.35  # of what is left unexplained half a width aside: no other size is tried
 _BELIEVED = 0.5  # of it
@@ -135,11 +136,16 @@ def _divides(cell: float, larger: float) -> bool:
 
 def comb_at(rgba: np.ndarray, cell_px: float) -> Comb:
     """The stitches of a picture whose author says how large they are, 2 px or more."""
-    stands = [
-        (_stand(across, cell_px, 1), _stand(down, cell_px, 1))
-        for across, down in (_bends(rgba, 1),)
-    ]
-    return _best(rgba, cell_px, ((0.0, 0.0), *stands))
+    return next(combs_at(rgba, (cell_px,)))
+
+
+def combs_at(rgba: np.ndarray, sizes_px: Iterable[float]) -> Iterator[Comb]:
+    """The stitches of each of these sizes, one after another."""
+    every = max(1, rgba[..., 0].size // _PLENTY_PX)
+    across, down = _bends(rgba[::every], 1)[0], _bends(rgba[:, ::every], 1)[1]
+    for cell in sizes_px:
+        stand = _stand(across, cell, 1), _stand(down, cell, 1)
+        yield _best(rgba, cell, ((0.0, 0.0), stand))
 
 
 def stitches(rgba: np.ndarray, comb: Comb) -> tuple[np.ndarray, bool]:

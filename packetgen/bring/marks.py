@@ -1,7 +1,10 @@
 """A sign for each thread of a chart: a letter of its name if one is free."""
 
 import string
+import unicodedata
 from collections.abc import Collection, Iterator, Sequence
+
+from packetgen.model import BARE
 
 # Letters and figures that are taken for one another come late; what YAML, tables and close-ups use never.
 _LATE = "lIoO01"
@@ -29,6 +32,17 @@ def marks_for(names: Sequence[str], taken: Collection[str] = ()) -> tuple[str, .
         used.add(mark)
         found.append(mark)
     return tuple(found)
+
+
+def may_be_mark(sign: str) -> bool:
+    """Whether a key takes it: one sign that is seen by itself and means nothing else in a chart."""
+    return (
+        len(sign) == 1
+        and sign.isprintable()
+        and not sign.isspace()
+        and not unicodedata.category(sign).startswith("M")
+        and sign not in f"{BARE}#"
+    )
 
 
 def _wanted(name: str) -> Iterator[str]:

@@ -4,6 +4,7 @@ from dataclasses import replace
 
 import numpy as np
 
+from packetgen.bring.borne_out import borne_out
 from packetgen.bring.cells import Found, edges, find, given, sampled
 from packetgen.bring.comb import Comb, comb_at, comb_of, stitches
 from packetgen.bring.drawing import Drawing, Wish, hex_of
@@ -18,6 +19,7 @@ from packetgen.shape_names import SHAPE_NAMES
 # doubt, and how many they are.
 _PLAIN, _MANY = 0.25, 200
 _ROWS_AT_ONCE = 64
+_STITCHED = 250  # pixels: what is larger and has too many colours was not drawn a stitch a pixel. Our own choice
 # Thirty for each stitch of the longest chart; the search takes the square of it.
 _LONGEST_PX = 30_000
 _HALF = 128  # of 255: what is less opaque is taken for bare cloth
@@ -38,9 +40,14 @@ def read_chart(
         _complain_of_room(cell_px, size, path, problems)
         return None
     found, told = _raster(pixels, cell_px)
-    if isinstance(found, Comb) and cell_px is None and not found.believed:
-        problems.add(Place(path), "bring-cell-unsure", cell=f"{sure_px(found):.4g}")
-        return None
+    here = {"width": size[0], "height": size[1], "wide": _wide(size[0])}
+    if isinstance(found, Comb) and cell_px is None:
+        if not borne_out(pixels.rgba, found):
+            problems.add(Place(path), "bring-no-squares", **here)
+            return None
+        if not found.believed:
+            problems.add(Place(path), "bring-cell-unsure", cell=f"{sure_px(found):.4g}")
+            return None
     width, height = (found.across.number, found.down.number) if found else size
     if cell_px is not None and min(width, height) < 1:
         _complain_of_room(cell_px, size, path, problems)
@@ -49,7 +56,10 @@ def read_chart(
         problems.add(Place(path), "bring-not-found", width=width, height=height, limit=LARGEST)
         return None
     if found is None and cell_px is None and _more_than_drawn(pixels.rgba):
-        problems.add(Place(path), "bring-one-pixel")
+        if max(size) > _STITCHED:
+            problems.add(Place(path), "bring-no-squares", **here)
+            return None
+        problems.add(Place(path), "bring-one-pixel", **here)
     notes = _of_palette(pixels)
     codes, own = _codes(pixels, bool(notes), found)
     if found and found.framed and min(codes.shape):
@@ -57,6 +67,12 @@ def read_chart(
         told += (f"what lies around the chart is left out{cut}",)
     drawing = _drawing(codes, pixels, notes, isinstance(found, Comb), told, path, problems)
     return drawing and replace(drawing, own=own)
+
+
+def _wide(width_px: int) -> int:
+    """A width in stitches for a picture that has none: each of three pixels and more, and few enough to see
+    soon what becomes of it."""
+    return max(1, min(100, width_px // 3))
 
 
 def _complain_of_room(cell_px: float, size: tuple[int, int], path: str, problems: Problems) -> None:

@@ -6,7 +6,7 @@ from collections import Counter
 from collections.abc import Iterable, Iterator, Sequence
 from textwrap import wrap
 
-from packetgen.bring.brought import TIDY_HINTS, Brought
+from packetgen.bring.brought import TIDY_HINTS, Brought, Entry
 from packetgen.bring.choosing import Merge
 from packetgen.bring.drawing import Drawing, hex_of
 from packetgen.bring.ground import Ground
@@ -19,6 +19,7 @@ from packetgen.reckon.isolated import ADVISE_ABOVE_SHARE, ADVISE_FROM_STITCHES
 
 _WIDE = 80
 _MOST_NAMED = 12
+_APART_WIDE, _CODES_WIDE = 32, 20  # letters of columns
 _MOST_LETTERS = 480  # of the threads of a card: six lines
 MOST_ASKED = 60  # codes; more of them are other than codes
 _OPTION, _JOINT = (
@@ -85,23 +86,50 @@ def _with_options(text: str, first: str, then: str) -> Iterator[str]:
 
 
 def _table(found: Brought, card_name: str) -> Iterator[str]:
+    """The threads, and how far each is from the file's own colours if it has any; and the file's codes, where
+    mark and thread do not say them already."""
     entries = found.entries
     number = max(len(entry.colour.number) for entry in entries)
-    room = _WIDE - number - 2 - 3 - 10 - 32
+    codes = _codes_wide(entries)
+    apart = _APART_WIDE if found.coloured else 0
+    room = _WIDE - number - 2 - 3 - 10 - apart - (codes and codes + 2)
     names = [_named(entry.colour, entry.stitch) for entry in entries]
     name = max(6, min(room, max(len(card_name) - number - 1, *map(len, names))))
     title = _cut(card_name, number + 1 + name)
-    yield f"   {title:<{number + 1 + name}}{'stitches':>10}{'from the file: mean':>24}{'most':>8}"
+    head = f"{'from the file: mean':>24}{'most':>8}" if apart else ""
+    yield f"   {title:<{number + 1 + name}}{'stitches':>10}{head}{'  code' if codes else ''}"
     for entry in entries:
         said = _cut(_named(entry.colour, entry.stitch), name)
-        yield (
-            f"{entry.mark}  {entry.colour.number:<{number}} {said:<{name}}{entry.stitches:>10,}"
-            f"{in_words(entry.mean):>19}{entry.mean:5.1f}{entry.largest:8.1f}"
-        )
-    yield (
-        f"   {'all':<{number + 1 + name}}{found.stitches:>10,}"
-        f"{in_words(found.mean):>19}{found.mean:5.1f}{found.largest:8.1f}"
-    )
+        line = f"{entry.mark}  {entry.colour.number:<{number}} {said:<{name}}{entry.stitches:>10,}"
+        line += _apart(entry) if entry.coloured else " " * apart
+        first, *more = wrap(_joined(entry.codes), codes, break_on_hyphens=False) if codes else [""]
+        yield f"{line}  {first}".replace(_JOINT, " ").rstrip()
+        for part in more:
+            yield f"{'':<{len(line)}}  {part}".replace(_JOINT, " ")
+    all_apart = _apart(found) if apart else ""
+    yield f"   {'all':<{number + 1 + name}}{found.stitches:>10,}{all_apart}"
+
+
+def _apart(of: Entry | Brought) -> str:
+    return f"{in_words(of.mean):>19}{of.mean:5.1f}{of.largest:8.1f}"
+
+
+def _codes_wide(entries: Sequence[Entry]) -> int:
+    """The width of a column for codes; 0 where each is a mark, or its thread's own number or name."""
+    if all(
+        code in (one.mark, one.colour.number, one.colour.name)
+        for one in entries
+        for code in one.codes
+    ):
+        return 0
+    return min(max(len("code"), *(len(_joined(one.codes)) for one in entries)), _CODES_WIDE)
+
+
+def _joined(codes: Sequence[str]) -> str:
+    """Codes as they stand in a file, a code on one line if it finds room."""
+    words = [shown(code).replace(" ", _JOINT) for code in codes[:_MOST_NAMED]]
+    more = [f"{len(codes) - _MOST_NAMED} more"] * (len(codes) > _MOST_NAMED)
+    return ", ".join(words + more)
 
 
 def _nothing_near(found: Brought, card_name: str, card_file: str) -> Iterator[str]:
@@ -136,10 +164,11 @@ def _remarks(found: Brought) -> Iterator[str]:
         )
     elif found.alone:
         yield from _said(f"{_stitches(found.alone)} stand{'s' * (found.alone == 1)} alone.")
-    yield from _said(
-        "Differences are CIEDE2000, of colours as a screen shows them: about 1 is just visible side by side. "
-        "Compare the threads by eye in daylight before you stitch."
-    )
+    if found.coloured or found.merges or found.tidied:
+        yield from _said(
+            "Differences are CIEDE2000, of colours as a screen shows them: about 1 is just visible side by side. "
+            "Compare the threads by eye in daylight before you stitch."
+        )
 
 
 def _together(group: Together) -> str:

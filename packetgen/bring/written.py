@@ -14,6 +14,7 @@ from packetgen.bring.headings import headings
 from packetgen.bring.key_text import KnownLine
 from packetgen.diagnostics import MOST_ALIKE, Place, Problems, nearest_of
 from packetgen.load.chart import LARGEST
+from packetgen.load.headings import headings as counted_headings
 from packetgen.load.words import LOST, counted, offer, said
 from packetgen.model import BARE, Colour, Stitch
 from packetgen.reckon.colour import channels
@@ -48,6 +49,13 @@ class Codes:
         ]
         if len(folded) == 1:
             return folded[0].hex, Wish(number=folded[0].number, coloured=False)
+        return None
+
+    def of_key(self, code: str) -> tuple[str, Wish] | None:
+        """The same where it is a mark of the key."""
+        for line in self.known:
+            if line.mark == code:
+                return line.hex, Wish(code, stitch=line.stitch, coloured=False)
         return None
 
     def is_bare(self, meant: str) -> bool:
@@ -95,13 +103,15 @@ def read_table(
             return None
 
     def meaning(code: str) -> tuple[str, Wish] | None:
-        return codes.listed(code) or codes.meaning(code)
+        return codes.listed(code) or codes.meaning(code) or codes.of_key(code)
 
     if headed is False or max(len(rows), *map(len, rows)) > LARGEST + 1:
         return _drawing(rows, path, meaning, codes, problems)
     across, down = headings(rows, lambda field: meaning(field) is not None, codes.own)
-    if headed and not across and not down:
-        across = rows[0]
+    if headed:  # fewer fields that are counted through are enough where there are headings
+        loosely = counted_headings(rows, ())
+        across, down = max((across, down), loosely, key=lambda of: sum(map(bool, of)))
+        across = across if across or down else rows[0]
     told = []
     for place, where, words in _named(path, across, down):
         told.append(f"{where} ({words}) is headings and left out")
@@ -152,16 +162,11 @@ def read_signs(
     rows = [list(row.replace(" ", BARE)) for row in rows_of(text)]
     found = (_LEGEND.match(line) for line in remarks.split("\n"))
     legend = {match[1]: match[2] for match in found if match}
-    known = {one.mark: one for one in codes.known}
 
     def meaning(sign: str) -> tuple[str, Wish] | None:
         if sign in codes.own:
             return _with_mark(codes.listed(sign), sign)
-        if sign in known:
-            return known[sign].hex, Wish(sign, stitch=known[sign].stitch, coloured=False)
-        return _with_mark(
-            codes.meaning(legend[sign]) if sign in legend else codes.meaning(sign), sign
-        )
+        return codes.of_key(sign) or _with_mark(codes.meaning(legend.get(sign, sign)), sign)
 
     drawing = _drawing(rows, path, meaning, codes, problems, first_line(text))
     return replace(drawing, remarks=remarks) if isinstance(drawing, Drawing) else drawing

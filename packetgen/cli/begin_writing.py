@@ -7,11 +7,12 @@ from typing import TYPE_CHECKING, NoReturn
 import click
 
 from packetgen.cli.begin_questions import Given
-from packetgen.cli.common import content_words, nothing_written, say_problems
+from packetgen.cli.common import nothing_written, say_problems
 from packetgen.cli.ending import stop
 from packetgen.cli.saying import say
 from packetgen.cli.yes_or_no import yes_or_no
 from packetgen.nouns import counted
+from packetgen.offered import content_words
 
 if TYPE_CHECKING:
     from packetgen.starting.files import Files

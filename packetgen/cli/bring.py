@@ -76,7 +76,9 @@ class _CellPx(OfAny):
 )
 @click.option("--colours", type=Between(1), help="The most threads. [default: a photograph: 20]")
 @click.option(
-    "--wide", type=Between(1, 1000), help="It is a photograph, to be so many stitches wide."
+    "--wide",
+    type=Between(1, 1000),
+    help="It is a photograph, or drawn freely, to be so many stitches wide.",
 )
 @click.option(
     "--tidy",
@@ -138,7 +140,7 @@ def bring_command(
     FILE is a PNG (one pixel a stitch, or enlarged: the size of a stitch is found; clear
     pixels are bare cloth), a table (.csv, one field a stitch: a colour as #6b503a, a
     number of the card, or a code of your own), a grid of signs (.txt), or a photograph
-    (JPEG or PNG, with --wide). A JPEG of a drawn chart needs --cell.
+    or free drawing (JPEG or PNG, with --wide). A JPEG of a drawn chart needs --cell.
 
     \b
     Each colour gets the nearest thread of one card, and you are told how near it is.

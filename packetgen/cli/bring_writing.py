@@ -6,10 +6,11 @@ from typing import TYPE_CHECKING, NoReturn
 
 import click
 
-from packetgen.cli.common import content_words, nothing_written, say_problems
+from packetgen.cli.common import nothing_written, say_problems
 from packetgen.cli.ending import CONTENT_WRONG
 from packetgen.cli.saying import say
 from packetgen.nouns import counted, listed
+from packetgen.offered import content_words
 
 if TYPE_CHECKING:
     from packetgen.bring.brought import Brought

@@ -12,7 +12,6 @@ from packetgen.cli.common import (
     Between,
     as_of_option,
     content_option,
-    content_words,
     editions_option,
     nothing_written,
     say_problems,
@@ -23,6 +22,7 @@ from packetgen.cli.common import (
 from packetgen.cli.ending import STOPPED, stop
 from packetgen.cli.saying import say
 from packetgen.nouns import counted
+from packetgen.offered import content_words
 
 if TYPE_CHECKING:
     from click._termui_impl import ProgressBar

@@ -6,11 +6,12 @@ from typing import TYPE_CHECKING, Any
 
 import click
 
-from packetgen.cli.common import content_words, nothing_written, say_problems
+from packetgen.cli.common import nothing_written, say_problems
 from packetgen.cli.ending import CONTENT_WRONG, stop
 from packetgen.cli.one_pattern import figures_of
 from packetgen.cli.saying import say
 from packetgen.nouns import counted, listed
+from packetgen.offered import content_words
 
 if TYPE_CHECKING:
     from packetgen.chart_edit.change import Change

@@ -1,7 +1,6 @@
 """What the commands share: options, the check of the content, and names."""
 
 import os
-import shlex
 from collections.abc import Callable, Iterable
 from datetime import UTC, date, datetime
 from pathlib import Path
@@ -63,12 +62,6 @@ def _not_from_within(ctx: click.Context, param: click.Parameter, folder: Path) -
         f"there is no folder '{folder}' here, and this folder {where}; "
         f"go where it lies, cd {Path(os.path.relpath(content.parent, here)).as_posix()}, or add --content {up}"
     )
-
-
-def content_words(content_folder: Path) -> str:
-    """What a command line that is offered needs for that folder; '' for the usual one."""
-    usual = content_folder == Path("content")
-    return "" if usual else f" --content {shlex.quote(str(content_folder))}"
 
 
 class FileThere(OfAny):

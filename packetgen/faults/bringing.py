@@ -11,15 +11,22 @@ BRINGING: dict[str, Fault] = {
     "bring-not-found": Fault(
         "the picture has {width} × {height} pixels, and no size was found at which a stitch is drawn; "
         "one pixel a stitch, {limit} is the most either way",
-        "say how many pixels wide a stitch is, --cell 12, or how wide a photograph shall become, --wide 100",
+        "say how many stitches wide it shall become, --wide 100; or how many pixels wide a square is, with --cell",
+    ),
+    "bring-no-squares": Fault(
+        "no even squares show in its {width} × {height} pixels that could be stitches",
+        "say how many stitches wide it shall become, --wide {wide}; or, if it is drawn in squares, how many pixels "
+        "wide each is, with --cell, which is 1 where a pixel is a stitch",
     ),
     "bring-cell-unsure": Fault(
         "stitches some {cell} pixels wide show through in the picture, but not clearly enough to be read",
         "say how wide they are, for example --cell {cell}; --cell 1 where each pixel is a stitch",
     ),
     "bring-one-pixel": Fault(
-        "no size of stitch was found, so each pixel is read as one; but no key has room for so many colours",
-        "if stitches are larger, say how many pixels wide, for example --cell 4.5; --cell 1 where a pixel is one",
+        "no even squares show in its {width} × {height} pixels, so each is read as a stitch; but no key has room "
+        "for so many colours",
+        "say how many stitches wide it shall become, --wide {wide}; or how many pixels wide a square is, with "
+        "--cell, which is 1 where a pixel is a stitch",
         Level.ADVICE,
     ),
     "bring-cell-large": Fault(
@@ -28,7 +35,7 @@ BRINGING: dict[str, Fault] = {
     ),
     "bring-photo-wide": Fault(
         "a JPEG is read as a photograph, and nobody has said how wide it shall become",
-        "say how many stitches, --wide 100; or of a drawn chart how many pixels wide a stitch is, --cell 12, "
+        "say how many stitches, --wide 100; or of a drawn chart how many pixels wide a stitch is, with --cell, "
         "better yet saved as PNG",
     ),
     "bring-photo-high": Fault(

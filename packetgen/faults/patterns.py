@@ -107,7 +107,8 @@ PATTERNS: dict[str, Fault] = {
     "table-headings": Fault(
         "{where} {are} headings, and each cell of a chart is a stitch", "delete {which}"
     ),
-    "cell-long": Fault("{what}", "write one mark in a cell{else_bring}"),
+    "bring-table": Fault("a spreadsheet's table, with {what}", "bring it in: {bring}"),
+    "cell-long": Fault("{what}", "write one mark in a cell"),
     "picture-unreadable": Fault(
         "this is not a {kind} picture that can be read", "save it again as {kind}"
     ),

@@ -9,7 +9,13 @@ WHY_BRINGING: dict[str, Why] = {
     ),
     "bring-not-found": Why(
         "The picture is too large to have one pixel a stitch, and no even grid of stitches is seen in it.",
-        "Say how many pixels wide a stitch is; of a photograph, how many stitches wide it shall become.",
+        "Say how many stitches wide it shall become; or, of a picture drawn in squares, how many pixels wide each is.",
+    ),
+    "bring-no-squares": Why(
+        "The picture is drawn freely, without a square for each stitch, or so softly that none can be told: any "
+        "size of stitch explains it about as well as any other.",
+        "Say how many stitches wide it shall become; it is brought down to that as a photograph is. If it was drawn "
+        "in squares, measure some of them in an image editor and give their width in pixels with --cell.",
     ),
     "bring-cell-unsure": Why(
         "The picture was enlarged softly or saved with loss, and stitches of that size explain it a little "
@@ -20,8 +26,8 @@ WHY_BRINGING: dict[str, Why] = {
     "bring-one-pixel": Why(
         "The picture is small enough to have one pixel a stitch, but has the many colours of one that was "
         "enlarged softly, saved with loss, or photographed.",
-        "Look at the chart that came out. Give the width of a stitch, or, of a photograph, how many stitches wide "
-        "it shall become.",
+        "Look at the chart that came out. Give the width of a stitch; or, of a photograph and of what is drawn freely, "
+        "how many stitches wide it shall become.",
     ),
     "bring-cell-large": Why(
         "The size given for a stitch is larger than the picture itself.",

@@ -41,7 +41,7 @@ class ContentFolder:
     def __init__(
         self, root: Path, problems: Problems, instead: Mapping[str, bytes] | None = None
     ) -> None:
-        self._root = root
+        self.root = root
         self._problems = problems
         self._instead = instead or {}
         self._instead_folders = {
@@ -51,14 +51,14 @@ class ContentFolder:
         self._to_rename: set[str] = set()  # files that were told to take another's name
 
     def exists(self) -> bool:
-        return bool(self._instead) or self._root.is_dir()
+        return bool(self._instead) or self.root.is_dir()
 
     def has_folder(self, path: str) -> bool:
-        return path in self._instead_folders or (self._root / path).is_dir()
+        return path in self._instead_folders or (self.root / path).is_dir()
 
     def unfinished(self) -> bool:
         """Whether a change of several files was cut off, or is just being made; reports it."""
-        waiting = waiting_in(self._root)
+        waiting = waiting_in(self.root)
         if waiting:
             files = counted(len(waiting), "file")
             self._problems.add(
@@ -121,7 +121,7 @@ class ContentFolder:
             if other.rpartition("/")[0] == path
         }
         try:
-            names = sorted({*os.listdir(self._root / path), *ours})
+            names = sorted({*os.listdir(self.root / path), *ours})
         except OSError:
             names = sorted(ours)
         found = []
@@ -157,10 +157,10 @@ class ContentFolder:
         place = Place(path)
         if path in self._instead:
             return self._instead[path]
-        file = self._root / path
+        file = self.root / path
         limit = limit_mb * 1_000_000
         try:
-            if not file.resolve().is_relative_to(self._root.resolve()):
+            if not file.resolve().is_relative_to(self.root.resolve()):
                 self._problems.add(place, "outside-folder", name=said(file.name))
                 return None
             if not file.exists():

@@ -12,6 +12,7 @@ from packetgen.load.headings import headings
 from packetgen.load.pixels import chart_from_picture
 from packetgen.load.words import LOST, listed, said
 from packetgen.model import BARE
+from packetgen.offered import bring_words
 
 CHART_FILES = ("chart.txt", "chart.csv", "chart.png")
 
@@ -71,7 +72,7 @@ def read_chart(
         return None
     complain_of_example_remark(text, path, folder.for_review)
     table = path.endswith(".csv")
-    chart = _from_table(text, path, marks, problems) if table else _from_text(text, path)
+    chart = _from_table(folder, text, path, marks, problems) if table else _from_text(text, path)
     return check_size(chart, problems)
 
 
@@ -85,15 +86,42 @@ def _from_text(text: str, path: str) -> Chart:
     return Chart(tuple(lines[remarks:]), path, remarks + 1)
 
 
-def _from_table(text: str, path: str, marks: Collection[str] | None, problems: Problems) -> Chart:
+def _from_table(
+    folder: ContentFolder,
+    text: str,
+    path: str,
+    marks: Collection[str] | None,
+    problems: Problems,
+) -> Chart:
     table = _fields(text, path, problems)
     across, down = headings(table, marks)
     _complain_of_headings(across, down, path, problems)
     top, left = int(bool(across)), int(bool(down))
     cells = [[field or BARE for field in fields[left:]] for fields in table[top:]]
+    codes = _own_codes(cells, marks)
+    if across or down or codes:
+        found = [f"headings ({', '.join((across or down)[:3])}, …)"] * bool(across or down)
+        found += [f"codes of its own ({_begin(codes)})"] * bool(codes)
+        bring = bring_words(folder.root, path, bool(across or down))
+        problems.add(Place(path), "bring-table", what=" and ".join(found), bring=bring)
     _complain_of_codes(cells, path, top + 1, left + 1, problems)
     rows = ("".join(cell if len(cell) == 1 else LOST for cell in row) for row in cells)
     return Chart(tuple(rows), path, top + 1, left + 1)
+
+
+def _own_codes(cells: Sequence[Sequence[str]], marks: Collection[str] | None) -> tuple[str, ...]:
+    """What stands in cells as codes do, and is no mark of the key: of more than one sign and not only in one
+    cell, or else at least half of what there is. A slip is none."""
+    times = Counter(cell for row in cells for cell in row if cell != BARE and LOST not in cell)
+    long = tuple(code for code in times if len(code) > 1)
+    strange = tuple(code for code in times if len(code) > 1 or (marks and code not in marks))
+    if len(strange) > 1 and 2 * len(strange) >= len(times):
+        return strange
+    return long if sum(times[code] for code in long) > 1 else ()
+
+
+def _begin(codes: Sequence[str]) -> str:
+    return ", ".join([*map(said, codes[:2]), *["…"] * (len(codes) > 2)])
 
 
 def _complain_of_codes(
@@ -111,11 +139,10 @@ def _complain_of_codes(
     for code, place in first.items():
         spot = f"column {place.column}, row {place.line}"
         if times[code] == 1:
-            what, else_bring = f"the cell {said(code)} at {spot} is more than one mark", ""
+            what = f"the cell {said(code)} at {spot} is more than one mark"
         else:
             what = f"{said(code)} stands in {times[code]} cells, first at {spot}"
-            else_bring = ", or bring the table in: packetgen bring FILE --pattern NAME --replace"
-        problems.add(place, "cell-long", what=what, else_bring=else_bring)
+        problems.add(place, "cell-long", what=what)
 
 
 def _complain_of_headings(

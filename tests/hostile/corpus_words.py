@@ -154,6 +154,7 @@ CASES: tuple[Case, ...] = (
     told(
         "a million formulas",
         {CHART: None, f"{FERN}/chart.csv": "=A1,=B1\n" * 200_000},
+        f"bring-table {FERN}/chart.csv",
         f"cell-long {FERN}/chart.csv",
         f"chart-large {FERN}/chart.csv",
         heavy=True,
@@ -161,6 +162,7 @@ CASES: tuple[Case, ...] = (
     told(
         "a table of one long row",
         {CHART: None, f"{FERN}/chart.csv": "rr," * 600_000},
+        f"bring-table {FERN}/chart.csv",
         f"cell-long {FERN}/chart.csv",
         f"chart-large {FERN}/chart.csv",
         heavy=True,

@@ -20,6 +20,7 @@ from tests.hostile.case import Case
 from tests.hostile.corpus import CASES
 from tests.hostile.limits import CPU_S, Breach, guarded, limited
 from tests.hostile.safety import harm_in
+from tests.wrong_input_case import as_usual
 
 HEAVY = tuple(case for case in CASES if case.heavy)
 LONGEST = 320  # characters of a message: a title alone may have a hundred
@@ -63,7 +64,7 @@ def test_a_hostile_folder_is_told_of_or_comes_to_a_safe_output(
     assert errors == set(case.says)
     for problem in checked.problems:
         assert str(problem).isprintable()
-        assert len(f"{problem.wrong}; {problem.right}") <= LONGEST
+        assert len(as_usual(f"{problem.wrong}; {problem.right}", content)) <= LONGEST
         assert "secret plan" not in str(problem)
     if not case.says:
         assert made
