@@ -29,7 +29,7 @@ _IN = re.compile(r"# in (content/\S+)\n")
 _FIELD = re.compile(r"^([\w-]+):")
 _SAVE = re.compile(r"(?<!!)\[[^\]]*\]\((pictures/[\w.-]+\.png)\)")
 _MENDS = re.compile(
-    r"^…?(\d+ things? to mend; nothing was written|--strict: \d+ piece)", re.MULTILINE
+    r"^…?(\d+ things? to mend(?:; nothing was written)?\.|--strict: \d+ piece)", re.MULTILINE
 )
 
 

@@ -107,7 +107,7 @@ def test_a_content_folder_that_is_not_there_is_told_in_one_line_without_a_chapte
     done = run(code=1)
     told, ended = done.stdout.splitlines()
     assert told.startswith("content/:1:1: there is no such folder; ")
-    assert ended == "1 thing to mend; nothing was written."
+    assert ended == "1 thing to mend."
 
 
 def test_praise_is_told_in_few_lines_that_stand_below_one_another(content):

@@ -140,7 +140,7 @@ def proof_command(
     if report:
         say(f"\nThe whole review stands in {report}; it is your own, and not for publishing.")
     if found.faults:
-        _nothing_built(found.faults, report)
+        _end_with(found.faults)
     counts = " Under --strict advice counts as faults." * (bool(found.advice) and not strict)
     say(summary(found) + counts)
     if elsewhere := found.advice - shown.advice:
@@ -201,9 +201,8 @@ def _write_report(report: Path, found: "Review", checked: "Proof", content_folde
     replaced(report, proof_page(found, title, content_folder.as_posix(), look, environment()))
 
 
-def _nothing_built(faults: int, report: Path | None) -> NoReturn:
-    written = "" if report else "; nothing was written"
-    say(f"{counted(faults, 'thing')} to mend{written}.")
+def _end_with(faults: int) -> NoReturn:
+    say(f"{counted(faults, 'thing')} to mend.")
     raise SystemExit(CONTENT_WRONG)
 
 
