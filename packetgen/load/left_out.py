@@ -1,4 +1,5 @@
-"""A single sign left out of a line of YAML: the colon before a bracket, the dash of an entry, a comma.
+"""A single sign left out of a line of YAML: the colon before a bracket, the dash of an entry, a comma, the
+plain space after one of them.
 
 The YAML library stumbles over such a line only later; here it is told where the sign is missing.
 """
@@ -23,6 +24,9 @@ _TWO_VALUES = re.compile(
 )
 _NAMED = re.compile(r"""([^\s:"'{}\[\],]+):(?:\s|$)""")
 _NEAR = 0.8
+_NO_BREAK = re.compile(
+    r"(?P<before> *(?:- +)*(?:-|[A-Za-z][\w-]*:))[\u00a0\u2000-\u200a\u202f\u3000]\s*(?P<value>.*)"
+)
 
 
 def colon_before_bracket(number: int, lines: list[str]) -> Explained | None:
@@ -49,6 +53,17 @@ def _no_colon(line: int, column: int, name: str, value: str) -> Explained:
     return Explained(
         "colon-missing", line, column, facts | {"hint": f"write {shown(name)}: {shown(value)}"}
     )
+
+
+def space_that_parts(number: int, lines: list[str]) -> Explained | None:
+    """On that line or the one above, a space that does not break stands after a colon or a dash, and parts
+    nothing: word processors set one."""
+    for above in (number, number - 1):
+        found = _NO_BREAK.match(lines[above - 1]) if above else None
+        if found:
+            right = f"{shown(found['before'].strip())} {shown(found['value'])}"
+            return Explained("hard-space", above, found.end("before") + 1, {"right": right})
+    return None
 
 
 def comma_between_values(here: Spot, lines: list[str], names: tuple[str, ...]) -> Explained | None:

@@ -13,6 +13,7 @@ from packetgen.load.left_out import (
     colon_between_braces,
     comma_between_values,
     dash_of_entry,
+    space_that_parts,
 )
 from packetgen.load.run_on import goes_on
 from packetgen.load.sure import sure
@@ -24,9 +25,6 @@ _BARE_COLOUR = re.compile(r": +(?=#[0-9a-fA-F]{3})")
 _NO_SPACE = re.compile(
     r"""(?P<before> *(?:- +)?)(?P<name>[A-Za-z][^\s:"'{}[\],]*(?=:[^\s:/])|[^\s:"'{}[\],](?=:[{["']))"""
     r":(?P<value>.*)"
-)
-_NO_BREAK = re.compile(
-    r"(?P<before> *(?:- +)*(?:-|[A-Za-z][\w-]*:)) *[\u00a0\u2000-\u200a\u202f\u3000]\s*(?P<value>.*)"
 )
 _GOES_ON = re.compile(r"(?::|-|[|>][+-]?\d?)\s*(?:#.*)?$")  # a line below which something is set in
 _STEP = 2  # spaces that are usual for that
@@ -93,7 +91,7 @@ def _explained(
     def rest(spot: Spot) -> str:
         return lines[spot[0] - 1][spot[1] - 1 :]
 
-    if joined := _hard_space(here[0], lines):
+    if joined := space_that_parts(here[0], lines):
         return joined
     if "quoted scalar" in context and "escape" in problem:
         return Explained("backslash", *here)
@@ -150,17 +148,6 @@ def _explained(
         *here,
         {"hint": "compare it with the lines above, and put odd signs between quotes"},
     )
-
-
-def _hard_space(number: int, lines: list[str]) -> Explained | None:
-    """On that line or the one above, a space that does not break stands after a colon or a dash, and parts
-    nothing: word processors set one."""
-    for above in (number, number - 1):
-        found = _NO_BREAK.match(lines[above - 1]) if above else None
-        if found:
-            right = f"{shown(found['before'].strip())} {shown(found['value'])}"
-            return Explained("hard-space", above, found.end("before") + 1, {"right": right})
-    return None
 
 
 def _quote_above(here: Spot, lines: list[str], quote: str) -> Explained | None:
