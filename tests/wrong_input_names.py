@@ -196,6 +196,16 @@ CASES = (
         "threads/spool.yaml:1:7: advice: 'threads/moss.yaml' is called 'Moss Stranded' too, so a packet does not tell the two apart; give one of them another name",
     ),
     Case(
+        "a thread set misspelt in a key line",
+        {PATTERN: ('r: {moss: E2, spool: "10"}', 'r: {moss: E2, spol: "10"}')},
+        "series/garden-year/fern/pattern.yaml:9:17: 'spol' is no thread set and not part of a key line; did you mean 'spool'?",
+    ),
+    Case(
+        "a stitch with a word too many",
+        {PATTERN: ('r: {moss: E2, spool: "10"}', 'r: {moss: E2, spool: "10", stitch: half cross}')},
+        "series/garden-year/fern/pattern.yaml:9:38: 'stitch' cannot be 'half cross'; did you mean 'half'?",
+    ),
+    Case(
         "a thread set with a name of another meaning",
         {SERIES: ("name: moss,", "name: strands,")},
         "series/garden-year/fern/pattern.yaml:7:15: there is no thread set 'moss'; known here: spool, strands",

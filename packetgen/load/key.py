@@ -5,7 +5,7 @@ from collections.abc import Collection, Mapping
 from dataclasses import dataclass
 from types import MappingProxyType
 
-from packetgen.diagnostics import Place, Problems
+from packetgen.diagnostics import Place, Problems, nearest_of
 from packetgen.load.cards import Cards
 from packetgen.load.references import resolve
 from packetgen.load.shape_pattern import KEY_LINE
@@ -158,9 +158,10 @@ class _KeyReader:
             threads[name] = tuple(colour for _, colour in needle)
             if any(card != own.card for card, _ in needle):
                 cards[name] = tuple(card for card, _ in needle)
+        misspelt = {nearest_of(name, tuple(self._sets or ())) for name in filled.given}
         left_out = tuple(name for name in self._sets or () if name not in filled.given)
         for name in left_out:
-            if self._requests is not None and name not in self._requests:
+            if self._requests is not None and name not in self._requests and name not in misspelt:
                 self._problems.add(place, "set-missing", mark=said(mark), set=said(name))
             request = (self._requests or {}).get(name)
             if request is None or request.source.id not in threads:

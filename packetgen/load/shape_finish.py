@@ -224,7 +224,9 @@ FINISH = Group(
     (
         name_such_as("The Little Potting Bench"),
         ABOUT,
-        Field("panel", _PANEL, "Where the stitched piece sits.", "{outline: ...}"),
+        Field(
+            "panel", _PANEL, "Where the stitched piece sits.", '{outline: "0,0 100,0 100,80 0,80"}'
+        ),
         Field(
             "border",
             length_mm(0, 100),
