@@ -128,12 +128,20 @@ def nearest(name: str, valid: "list[str] | tuple[str, ...]") -> str:
 
 
 def nearest_of(name: str, valid: "list[str] | tuple[str, ...]") -> str | None:
-    """The valid name nearest to `name`: one that has all its words, in any order, before the only one all of
-    whose words it has, before one that is spelt alike; None where none is near."""
+    """The valid name nearest to `name`: one that has all its words, in any order, before one that is spelt much
+    alike, before the only one all of whose words it has, before one that is spelt alike; None where none is
+    near."""
     by_folded = {candidate.casefold(): candidate for candidate in valid}
     asked = _words(name.casefold())
     holding = [one for one in by_folded if asked and asked <= _words(one)]
     within = [one for one in by_folded if _words(one) and _words(one) < asked]
-    among, cutoff = (holding or within, 0.0) if holding or len(within) == 1 else (by_folded, 0.6)
-    close = get_close_matches(name.casefold(), among, n=1, cutoff=cutoff)
-    return by_folded[close[0]] if close else None
+    tried = (
+        (holding, 0.0),
+        (by_folded, 0.85),
+        (within if len(within) == 1 else (), 0.0),
+        (by_folded, 0.6),
+    )
+    for among, cutoff in tried:
+        if close := get_close_matches(name.casefold(), among, n=1, cutoff=cutoff):
+            return by_folded[close[0]]
+    return None

@@ -76,6 +76,7 @@ DOORS = {
         "bring.noise",
         "bring.own_colours",
         "bring.choosing",
+        "bring.chosen",
         "bring.drawing",
         "bring.drawn",
         "bring.ground",

@@ -1164,6 +1164,15 @@ def test_what_is_offered_for_a_table_names_the_content_folder_that_was_given(des
     assert f"bring it in: {offered} [bring-table]" in said.splitlines()[1]
 
 
+def test_the_option_that_leaves_out_a_small_colour_can_be_copied(desk):
+    drawn = [[BRICK] * 30] * 15 + [[PEAT] * 30] * 14 + [[PEAT] * 28 + [LEAF] * 2]
+    (desk / "design.png").write_bytes(picture(drawn))
+    said = run("design.png", "--threads", "moss").stdout
+    assert "07 fern has 2 stitches only: --colours 2 leaves it out.\n" in said
+    said = run("design.png", "--threads", "moss", "--colours", "2").stdout
+    assert "fern → K4 peat: 2 stitches" in said and "only: --colours" not in said
+
+
 def test_it_is_shown_which_code_became_which_thread(desk):
     """And no difference from colours, since the file has none."""
     (desk / "grid.csv").write_text("reed,two ducks,reed\nmud,two ducks,K4\n")

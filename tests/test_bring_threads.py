@@ -1,5 +1,7 @@
 """Threads for the colours of a design, as few as were asked for, and what that costs is said truly."""
 
+from dataclasses import replace
+
 import numpy as np
 import pytest
 from hypothesis import given, settings
@@ -118,6 +120,37 @@ def test_the_loss_is_what_the_stitches_say(hexes, most, data):
         set(row) == {"."} for row in lines
     ]
     assert sum(one.stitches for one in found.entries) == len(losses)
+
+
+def test_a_colour_of_few_stitches_is_told_with_the_number_of_colours_that_leaves_it_out():
+    """One stitch of clay among 300; of soot there are too many to be a slip."""
+    field = ["m" * 20] * 10 + ["s" * 20] * 4 + ["t" + "s" * 19]
+    (small,) = bring(drawn(*field), CARD).small
+    assert (small.colour, small.stitches, small.colours) == (CLAY, 1, 2)
+    assert bring(drawn(*field), CARD, most=2).small == ()
+
+
+@settings(max_examples=40, deadline=None)
+@given(st.lists(HEXES, min_size=3, max_size=12, unique=True), st.data())
+def test_what_is_told_of_leaving_out_a_colour_comes_true(hexes, data):
+    """With so many colours it is gone, and nothing besides but what was told before it."""
+    card = tuple(Colour(f"N{n}", f"colour {n}", one) for n, one in enumerate(hexes))
+    own = data.draw(st.lists(st.sampled_from(hexes), min_size=2, max_size=8, unique=True))
+    few = data.draw(st.lists(st.integers(1, 9), min_size=len(own) - 1, max_size=len(own) - 1))
+    signs = "abcdefgh"[: len(own)]
+    line = signs[0] * 1500 + "".join(sign * number for sign, number in zip(signs[1:], few))
+    drawing = drawn(line, **dict(zip(signs, own)))
+    found = bring(drawing, card)
+    had = {one.colour for one in found.entries}
+    for number, small in enumerate(found.small, 1):
+        left = {one.colour for one in bring(drawing, card, most=small.colours).entries}
+        assert had - left == {one.colour for one in found.small[:number]}
+
+
+def test_a_colour_that_the_file_names_cannot_be_left_out_and_is_not_offered():
+    drawing = drawn("m" * 300 + "t")
+    named = {1: Wish(number="M1", coloured=False), 2: Wish(number="T1", coloured=False)}
+    assert bring(drawing, CARD).small and not bring(replace(drawing, wishes=named), CARD).small
 
 
 def test_a_thread_that_the_file_names_is_not_taken_away():

@@ -6,16 +6,16 @@ from dataclasses import dataclass, replace
 import numpy as np
 
 from packetgen.bring.apart import each_apart, lab_of, rgb_of, table
-from packetgen.bring.choosing import Choice, Merge, TooFewAsked, choose
-from packetgen.bring.drawing import Cells, Drawing, Wish, hex_of
+from packetgen.bring.choosing import Choice, Merge
+from packetgen.bring.chosen import chosen
+from packetgen.bring.drawing import Cells, Drawing, Wish
 from packetgen.bring.key_text import KnownLine
 from packetgen.bring.marks import marks_for, may_be_mark
+from packetgen.bring.small_colours import Small, small_colours
 from packetgen.bring.speckles import alone, tidied
 from packetgen.bring.together import Together, together
 from packetgen.model import BARE, Colour, Stitch
-from packetgen.shape_names import SHAPE_NAMES
 
-MOST_COLOURS = len(SHAPE_NAMES)  # a key line needs a chart symbol of its own
 MOST_DRAWN = 2000  # colours; beyond that nobody has drawn them one by one
 
 
@@ -46,6 +46,7 @@ class Brought:
     soft_squares: int  # whose colour is a shade along a soft edge, told nowhere else
     soft_most: float  # CIEDE2000 of such a shade from the colour that was drawn
     tidied: tuple[Merge, ...]
+    small: tuple[Small, ...]
     alone: int  # stitches that stand alone now
     could_tidy: tuple[int, ...]  # of them, how many would go within each of TIDY_HINTS
     told: tuple[str, ...]
@@ -101,8 +102,7 @@ def bring(
             f"{len(drawing.colours):,} colours are more than anybody draws: taken for a photograph"
         )
         drawing = replace(drawing, photograph=True, told=(*drawing.told, many))
-    held, named = _settled(drawing, card, known, most)
-    choice = _choice(drawing, card, held, named, most)
+    held, choice = chosen(drawing, card, known, most)
     slots, slot_of = _slots(drawing, card, known, held, choice)
     cells = np.concatenate(([0], slot_of + 1))[drawing.cells]
     labs = lab_of(rgb_of(tuple(slot.colour.hex for slot in slots)))
@@ -133,65 +133,13 @@ def bring(
             Merge(slots[a - 1].colour, slots[b - 1].colour, number, float(gaps[a, b]))
             for (a, b), number in sorted(went.items(), key=lambda one: (-one[1], one[0]))
         ),
+        small=small_colours(drawing, card, known, [(one.colour, one.stitches) for one in entries]),
         alone=int(left.sum()),
         could_tidy=()
         if tidy is not None
         else tuple(tidied(cells, gaps, most)[1].total() for most in TIDY_HINTS),
         told=drawing.told,
     )
-
-
-def _settled(
-    drawing: Drawing, card: Sequence[Colour], known: Sequence[KnownLine], most: int | None
-) -> tuple[dict[int, KnownLine], dict[int, int]]:
-    """Colours that a line of the key has which is no plain thread of the card; and the places in the card
-    of those whose thread is said."""
-    places = {colour.number: place for place, colour in enumerate(card)}
-    by_mark = {line.mark: line for line in known}
-    held, named = {}, {}
-    for number, colour in enumerate(drawing.colours, 1):
-        wish = drawing.wishes.get(number, Wish())
-        if wish.number:
-            named[number] = places[wish.number]
-            continue
-        if drawing.photograph:
-            continue
-        drawn = hex_of(colour)
-        alike = [
-            line
-            for line in known
-            if line.hex == drawn and (not wish.mark or line.stitch is wish.stitch)
-        ]
-        line = by_mark.get(wish.mark)
-        if line is None or line.hex != drawn:
-            line = next((one for one in alike if one.plain), alike[0] if alike else None)
-        if line is None:
-            continue
-        if not line.plain:
-            held[number] = line
-        elif most is None or not wish.coloured:
-            named[number] = places[line.number]
-    return held, named
-
-
-def _choice(
-    drawing: Drawing,
-    card: Sequence[Colour],
-    held: dict[int, KnownLine],
-    named: dict[int, int],
-    most: int | None,
-) -> Choice:
-    lines = len({line.mark for line in held.values()})
-    room = (MOST_COLOURS if most is None else most) - lines
-    rest = np.arange(len(drawing.colours) + 1)
-    rest[list(held)] = 0
-    left = replace(drawing, cells=rest[drawing.cells])
-    if room < 1 and left.cells.any():
-        raise TooFewAsked(lines + 1)
-    if not left.cells.any():
-        none = np.zeros(len(drawing.colours), int)
-        return Choice(none, none)
-    return choose(left, card, named, room)
 
 
 def _slots(

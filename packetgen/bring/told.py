@@ -153,6 +153,13 @@ def _remarks(found: Brought) -> Iterator[str]:
             f"at most {found.soft_most:.1f} from the colour drawn there, and count{'s' * one} with it."
         )
     yield from _merged("To keep to the number of colours", found.merges)
+    for small in found.small:
+        yield from _with_options(
+            f"{small.colour.number} {small.colour.name} has {_stitches(small.stitches)} only: "
+            f"--colours {small.colours} leaves it out{' too' * (small is not found.small[0])}.",
+            "",
+            "  ",
+        )
     yield from _merged("Stitches that stood alone took a neighbour's colour", found.tidied)
     share = found.alone / found.stitches
     if found.alone >= ADVISE_FROM_STITCHES and share > ADVISE_ABOVE_SHARE:

@@ -14,6 +14,7 @@ from packetgen.load.words import LOST, listed, said
 from packetgen.model import BARE
 from packetgen.offered import bring_words
 
+_SHORT = 12  # letters of a code
 CHART_FILES = ("chart.txt", "chart.csv", "chart.png")
 
 
@@ -121,7 +122,9 @@ def _own_codes(cells: Sequence[Sequence[str]], marks: Collection[str] | None) ->
 
 
 def _begin(codes: Sequence[str]) -> str:
-    return ", ".join([*map(said, codes[:2]), *["…"] * (len(codes) > 2)])
+    """The first of them, in a line that has to hold a command too."""
+    short = (code if len(code) <= _SHORT else f"{code[: _SHORT - 1]}…" for code in codes[:2])
+    return ", ".join([*map(said, short), *["…"] * (len(codes) > 2)])
 
 
 def _complain_of_codes(

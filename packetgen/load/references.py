@@ -2,7 +2,6 @@
 
 from collections.abc import Mapping
 from difflib import SequenceMatcher
-from itertools import islice
 from typing import TypeVar
 
 from packetgen.diagnostics import MOST_OFFERED, Place, Problems, nearest_of
@@ -21,6 +20,7 @@ _NEW = {
     "designer": "add {} to 'designers' in series.yaml",
 }
 _SIGNS = 3  # of a number that a slip can leave like itself
+_LONGEST_LIST = 96  # letters, where it is said too how many more there are
 _SHORT_OFFER = 80  # letters, where it is said too how to write a new one
 
 
@@ -63,7 +63,8 @@ def resolve(
 
 
 def offered_of(name: str, known: Mapping[str, object], file: str) -> str:
-    """The colour that is nearly called `name`; else those of the card, the nearest first, and its file."""
+    """The colour that is nearly called `name`; else those of the card, the nearest first, with how many there
+    are more, and its file."""
     near = _nearest_number(name, known)
     if near is not None:
         colour = _name_of(near, known)
@@ -72,9 +73,16 @@ def offered_of(name: str, known: Mapping[str, object], file: str) -> str:
     def unlike(number: str) -> float:
         return -SequenceMatcher(None, name.casefold(), number.casefold()).ratio()
 
-    colours = (f"{one} {_name_of(one, known)}".strip() for one in sorted(known, key=unlike))
-    return cut(
-        f"known in {file}: {', '.join(islice(colours, MOST_OFFERED))}", len(known) > MOST_OFFERED
+    colours = [f"{one} {_name_of(one, known)}".strip() for one in sorted(known, key=unlike)]
+
+    def of_first(number: int) -> str:
+        return f"known in {file}: {', '.join(colours[:number])}"
+
+    fit = range(MOST_OFFERED, 1, -1)
+    number = next((one for one in fit if len(of_first(one)) <= _LONGEST_LIST), 1)
+    more = len(colours) - number
+    return cut(of_first(number), longest=_LONGEST_LIST) + (
+        f", and {more:,} more" if more > 0 else ""
     )
 
 

@@ -31,6 +31,7 @@ from tests.content_builder import (
     build,
     picture,
 )
+from tests.wrong_input_case import as_usual
 
 LONGEST_MESSAGE = 220
 SLOWEST_S = 10
@@ -55,14 +56,16 @@ class Target:
     seeds: tuple[bytes, ...]
 
 
-def check(problems: Problems, paths: frozenset[str] | None = None) -> None:
+def check(
+    problems: Problems, paths: frozenset[str] | None = None, root: Path = Path("content")
+) -> None:
     """Every problem is one line of fair length at a place that exists. Raises Finding."""
     for problem in problems:
-        _check_problem(problem, paths)
+        _check_problem(problem, paths, root)
 
 
-def _check_problem(problem: Problem, paths: frozenset[str] | None) -> None:
-    line, said = str(problem), f"{problem.wrong}; {problem.right}"
+def _check_problem(problem: Problem, paths: frozenset[str] | None, root: Path) -> None:
+    line, said = str(problem), as_usual(f"{problem.wrong}; {problem.right}", root)
     if not line.isprintable():
         raise Finding(f"{problem.code}: cannot be printed")
     if len(said) > LONGEST_MESSAGE:
@@ -99,7 +102,7 @@ class TinyFolder:
             chart.write_text(TINY[CHART], "utf-8")
         known = {*TINY, path}
         folders = {str(folder) for each in known for folder in PurePosixPath(each).parents}
-        check(checked.problems, frozenset(known | folders))
+        check(checked.problems, frozenset(known | folders), self._root)
         if bool(checked.reckoned) == bool(checked.problems.errors) and not checked.reckoned:
             raise Finding("nothing was reckoned, and no problem says why")
         if spent > SLOWEST_S:
