@@ -6,7 +6,9 @@ from dataclasses import dataclass, replace
 from typing import Any
 
 from packetgen.diagnostics import Place, Problems
-from packetgen.load.schema import Field, Group, Hex, Kind, ListOf, MapOf, TextOr
+from packetgen.load.cut_off import between_quotes
+from packetgen.load.remarks import complain_of_cut, lost_to_remark
+from packetgen.load.schema import Field, Group, Hex, Kind, ListOf, MapOf, Text, TextOr
 from packetgen.load.single_values import Asking, read_single
 from packetgen.load.words import counted, offer, said, shown
 from packetgen.load.yaml_nodes import GroupNode, ListNode, Node, TextNode
@@ -64,7 +66,9 @@ def read_value(kind: Kind, node: Node, called: str, example: str, problems: Prob
     a line that would be right ("length: 8 m").
     """
     if isinstance(node, TextNode) and node.plain and not node.value:
-        code = "colour-empty" if isinstance(kind, Hex) else "value-empty"
+        lost = isinstance(kind, Text) and lost_to_remark(node)
+        code = "colour-empty" if lost or isinstance(kind, Hex) else "value-empty"
+        example = f"{example.partition(':')[0]}: {between_quotes(lost)}" if lost else example
         problems.add(node.place, code, name=called, example=example)
         return Given(None, node.place, False)
     if isinstance(kind, TextOr):
@@ -80,6 +84,8 @@ def read_value(kind: Kind, node: Node, called: str, example: str, problems: Prob
             node.place, "wants-one-value", name=called, shape=_shape(node), example=example
         )
         return Given(None, node.place, False)
+    if isinstance(kind, Text):
+        complain_of_cut(kind, node, problems)
     value = read_single(kind, node, Asking(called, example, problems))
     return Given(value, node.place, value is not None, text=node)
 

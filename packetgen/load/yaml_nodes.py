@@ -23,13 +23,15 @@ from packetgen.load.yaml_events import events
 DEEPEST = 12
 MOST_VALUES = 50_000
 _FAR_ESCAPE = re.compile(r"\\U(?!000|0010)|^%", re.ASCII)
+_REMARK = re.compile(r" +#[^\n]*")
 _INDENT = re.compile(r"^[ \t\u00a0\u2000-\u200a\u3000]*")
 
 
 @dataclass(frozen=True)
 class TextNode:
     """A single value. `line_places` are those of its lines' first characters, where known;
-    `span` is from where to where it stands in the file's text, its quotes included.
+    `span` is from where to where it stands in the file's text, its quotes included. A plain one `ends` there,
+    with `behind` it a remark, the spaces before that included.
     """
 
     value: str
@@ -37,6 +39,8 @@ class TextNode:
     plain: bool = True
     line_places: tuple[Place, ...] = ()
     span: tuple[int, int] = (0, 0)
+    ends: Place = Place("")
+    behind: str = ""
 
     def at(self, offset: int, line: int = 0) -> Place:
         """The place of one character of the value; of the whole value where that cannot be told."""
@@ -244,7 +248,20 @@ class _Tree:
         if not event.style and self._text[span[1] : span[1] + 1] == ":" and {*"[{"} & {*value}:
             if found := colon_before_bracket(place.line, self._lines):
                 self._refuse(Place(self._path, found.line, found.column), found.code, **found.facts)
-        return TextNode(value, place, not event.style, self._line_places(event, place), span)
+        end = _mark(event.end_mark)
+        return TextNode(
+            value,
+            place,
+            not event.style,
+            self._line_places(event, place),
+            span,
+            Place(self._path, end.line + 1, end.column + 1),
+            "" if event.style else self._remark_at(end.index),
+        )
+
+    def _remark_at(self, index: int) -> str:
+        found = _REMARK.match(self._text, index)
+        return found[0] if found else ""
 
     def _line_places(self, event: yaml.ScalarEvent, place: Place) -> tuple[Place, ...]:
         if event.style == "|":
