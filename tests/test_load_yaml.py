@@ -1,13 +1,16 @@
 """YAML is read as the author's own characters, each with its place."""
 
+import re
+
 import pytest
 import yaml
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from packetgen.diagnostics import Place, Problems
-from packetgen.load import yaml_events, yaml_nodes
+from packetgen.load import load_content, yaml_events, yaml_nodes
 from packetgen.load.yaml_nodes import MOST_VALUES, GroupNode, ListNode, Node, TextNode, read_nodes
+from packetgen.starting.files import NewPattern, NewSeries, series_files
 from tests.demo_patterns import CONTENT
 
 
@@ -288,3 +291,24 @@ def tree_of(text: str, quick: object) -> object:
         patch.setattr(yaml_events, "_QUICK", quick)
         read = yaml_nodes._tree(text, "a.yaml", (), problems)
     return read, [str(problem) for problem in problems]
+
+
+def test_no_remark_of_our_own_files_is_taken_for_a_text(tmp_path):
+    """Neither of the demo nor of what an author begins with."""
+    begun = tmp_path / "begun"
+    new = NewSeries("path", "Along the Path", "2027-05-01", "Wren Alder", "My Cotton")
+    files = series_files(new, NewPattern("sprig", "A Sprig", 40, 40, "2027-05-01"))
+    for name, text in files.items():
+        (begun / name).parent.mkdir(parents=True, exist_ok=True)
+        (begun / name).write_text(text, "utf-8")
+    for folder in (CONTENT, begun):
+        content, problems = load_content(folder)
+        assert content is not None
+        remarks = [
+            line
+            for file in folder.rglob("*.yaml")
+            for line in file.read_text("utf-8").split("\n")
+            if re.search(r"\S +# \w", line)
+        ]
+        assert len(remarks) > 1
+        assert [str(one) for one in problems if one.code == "text-cut"] == []

@@ -9,8 +9,9 @@ from hypothesis import given
 from hypothesis import strategies as st
 from shapely import LineString, Point, Polygon, hausdorff_distance
 
-from packetgen.load.outlines import read_outline
+from packetgen.load.outlines import beyond_wood, read_outline
 from packetgen.load.svg_path import FLAT_WITHIN_MM
+from packetgen.model import Part
 from packetgen.reckon.outline import area_mm2, bounds, perimeter_mm
 
 
@@ -164,3 +165,31 @@ def test_exactly_the_sound_polygons_are_read(corners):
     read = read_outline(text, lambda *_, **__: None)
     shape = Polygon(corners)
     assert (read is not None) == (shape.is_valid and shape.area > 0)
+
+
+def board(shape: str, at: tuple[float, float] = (0.0, 0.0), pieces: int = 1) -> Part:
+    return Part("board", outline(shape), at, 6.0, pieces, ())
+
+
+def test_a_panel_may_lie_over_gaps_and_in_what_the_parts_enclose():
+    """Four rails round an opening, and slats with gaps."""
+    panel = outline("5,5 95,5 95,95 5,95")
+    wide, high = "0,0 100,0 100,10 0,10", "0,0 10,0 10,100 0,100"
+    rails = board(wide), board(wide, (0, 90)), board(high), board(high, (90, 0))
+    slats = [board(high, (x, 0)) for x in (0, 30, 60, 90)]
+    assert beyond_wood(panel, rails) is None and beyond_wood(panel, slats) is None
+    assert beyond_wood(panel, slats[:3]).sides_mm[2] == pytest.approx(25)
+
+
+def test_of_a_part_with_several_pieces_the_others_may_be_below_the_panel():
+    """Five slats of 19 mm with gaps of a millimetre, drawn once; and two small feet, which cannot be meant."""
+    panel = outline("0,0 99,0 99,100 0,100")
+    assert beyond_wood(panel, [board("0,0 19,0 19,100 0,100", pieces=5)]) is None
+    feet = board("0,0 10,0 10,10 0,10", pieces=2)
+    assert beyond_wood(panel, [board("0,0 19,0 19,100 0,100"), feet]) is not None
+
+
+def test_a_rounded_figure_is_not_told():
+    wood = [board("0,0 100,0 100,100 0,100")]
+    assert beyond_wood(outline("0,0 100.4,0 100.4,100 0,100"), wood) is None
+    assert beyond_wood(outline("0,0 101,0 101,100 0,100"), wood) is not None

@@ -65,6 +65,46 @@ CASES = (
         "series/garden-year/fern/pattern.yaml:3:10: here stands a mark that turns the direction of writing (U+202E), which nobody can see; delete it and type the word again",
     ),
     Case(
+        "a number behind a '#' in a title",
+        {PATTERN: ("title: Fern by the Tap", "title: Fern by the Tap #2")},
+        "series/garden-year/fern/pattern.yaml:1:24: advice: '#2' counts as a remark and is not printed; if it belongs to the text, write \"Fern by the Tap #2\"; else put two spaces before the '#' and one behind it",
+    ),
+    Case(
+        "a '#' between two words",
+        {PATTERN: ("A fern uncurls.", "A fern # one uncurls.")},
+        "series/garden-year/fern/pattern.yaml:3:15: advice: '# one uncurls.' counts as a remark and is not printed; if it belongs to the text, write \"A fern # one uncurls.\"; else put two spaces before the '#' and one behind it",
+    ),
+    Case(
+        "a title that begins with a '#'",
+        {PATTERN: ("title: Fern by the Tap", "title: #2 Fern")},
+        "series/garden-year/fern/pattern.yaml:1:7: 'title' has no value (what follows a bare '#' counts as a remark); put it between quotes: title: \"#2 Fern\"",
+    ),
+    Case(
+        "a '#' in a text that goes on below",
+        {PATTERN: ("A fern uncurls.", "A fern #2 uncurls\n  in the rain.")},
+        "series/garden-year/fern/pattern.yaml:3:15: everything after '#' counts as a remark, so this text is cut off; put it between quotes: \"A fern #2 uncurls in the rain.\"",
+    ),
+    Case(
+        "a '#' on the second line of a text",
+        {PATTERN: ("A fern uncurls.", "A fern\n  #2 uncurls\n  in the rain.")},
+        "series/garden-year/fern/pattern.yaml:4:3: everything after '#' counts as a remark, so this text is cut off; put it between quotes: \"A fern #2 uncurls in the rain.\"",
+    ),
+    Case(
+        "a name between braces that begins with a '#'",
+        {MOSS: ("name: brick,", "name: #1 brick,")},
+        "threads/moss.yaml:9:24: everything after '#' counts as a remark, so this text is cut off; put it between quotes: \"#1 brick\"",
+    ),
+    Case(
+        "a '#' between braces",
+        {MOSS: ("name: brick,", "name: brick #1,")},
+        "threads/moss.yaml:9:30: everything after '#' counts as a remark, so this text is cut off; put it between quotes: \"brick #1\"",
+    ),
+    Case(
+        "a '#' that takes the comma before the next line with it",
+        {MOSS: ("name: brick,", "name: brick #1,\n    ")},
+        "threads/moss.yaml:9:30: everything after '#' counts as a remark, so this text is cut off; put it between quotes: \"brick #1\"",
+    ),
+    Case(
         "a zero-width space inside a name",
         {SERIES: ("finish: shelf", "finish: sh\u200belf")},
         "series/garden-year/series.yaml:4:11: here stands a zero-width space, which nobody can see; delete it and type the word again",

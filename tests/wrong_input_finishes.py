@@ -58,6 +58,22 @@ CASES = (
         "finishes/shelf/finish.yaml:4:32: a second shape begins here, and wood is sawn without holes; end the outline before it, and give the other shape as a part of its own",
     ),
     Case(
+        "a panel wider and higher than the wood",
+        panel("0,0 200,0 200,132.5 0,132.5"),
+        "finishes/shelf/finish.yaml:4:12: the panel reaches beyond the wood, 80 mm to the right and 12.5 mm below; keep it within the parts, which stand from 0,0 to 120,120, or add the part that it lies on",
+    ),
+    Case(
+        "a panel that stands beside the wood",
+        {FINISH: ("    at: 0,0\n", "    at: 10,-30\n")},
+        "finishes/shelf/finish.yaml:4:12: the panel reaches beyond the wood, 10 mm to the left and 10 mm below; keep it within the parts, which stand from 10,-30 to 130,90, or add the part that it lies on",
+    ),
+    # By hand: the slant from 0,60 to 60,0 is 30 √2 mm away from 0,0.
+    Case(
+        "a corner of the panel beyond a slant of the wood",
+        {FINISH: ("outline: 0,0 120,0 120,120 0,120", "outline: 60,0 120,0 120,120 0,120 0,60")},
+        "finishes/shelf/finish.yaml:4:12: the panel reaches beyond the wood, 42.43 mm at its corner 0,0; keep it within the parts, which stand from 0,0 to 120,120, or add the part that it lies on",
+    ),
+    Case(
         "a semicolon in a point of an outline",
         panel("0,0 100;0 100,100 0,100"),
         "finishes/shelf/finish.yaml:4:16: '100;0' is not a point; write x,y in mm without a space between, for example 180,12.5",

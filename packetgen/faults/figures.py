@@ -66,6 +66,10 @@ FIGURES: dict[str, Fault] = {
         "a magnet {across} across with its middle {inset} in from the edge would stand over it",
         "let 'inset' be {least} or more, or take a smaller magnet",
     ),
+    "panel-beyond-wood": Fault(
+        "the panel reaches beyond the wood, {much}",
+        "keep it within the parts, which stand from {first} to {last}, or add the part that it lies on",
+    ),
     "magnets-no-room": Fault(
         "{title} on {cloth}, a card of {inches} ({centimetres}), leaves no room for {pairs} magnets "
         "where all designs have them",

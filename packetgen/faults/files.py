@@ -106,6 +106,10 @@ FILES: dict[str, Fault] = {
         "everything after '#' counts as a remark, so this colour is not seen",
         "put it between quotes: {example}",
     ),
+    "text-unquoted": _broken(
+        "everything after '#' counts as a remark, so this text is cut off",
+        "put it between quotes: {example}",
+    ),
     "colon-in-value": _broken(
         "a second colon with a space on one line",
         "put the whole value between quotes; where a new field begins there, start a new line",
@@ -158,6 +162,11 @@ FILES: dict[str, Fault] = {
     "colour-empty": Fault(
         "{name} has no value (what follows a bare '#' counts as a remark)",
         "put it between quotes: {example}",
+    ),
+    "text-cut": Fault(
+        "{rest} counts as a remark and is not printed",
+        "if it belongs to the text, write {whole}; else put two spaces before the '#' and one behind it",
+        Level.ADVICE,
     ),
     "value-empty": Fault("{name} has no value", "write one, for example {example}"),
     "wants-one-value": Fault(

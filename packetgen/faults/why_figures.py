@@ -51,6 +51,11 @@ WHY_FIGURES: dict[str, Why] = {
         "The middle of a magnet is nearer to the edge than half of the magnet is wide.",
         "Let inset be larger, or take a smaller magnet.",
     ),
+    "panel-beyond-wood": Why(
+        "The panel and the parts are drawn in the same millimetres (a part stands where its at says), and where the "
+        "panel lies there is no part, so the stitched piece would hang over the edge.",
+        "Make the panel smaller, or the parts larger. Gaps between parts, and what they enclose, may lie below it.",
+    ),
     "magnets-no-room": Why(
         "All designs of a series have their magnets at the same places, and on this card they do not fit.",
         "Make inset smaller, the border wider, or take fewer magnets. Bare rows round the design make its card larger too.",

@@ -140,6 +140,11 @@ WHY_FILES: dict[str, Why] = {
         "What follows a space and a '#' is a remark in YAML, so the colour is lost.",
         "Put the colour between quotes.",
     ),
+    "text-unquoted": Why(
+        "What follows a space and a '#' is a remark in YAML. Here the bracket that closes stands behind it, or the "
+        "text goes on below.",
+        "Put quotes round the whole text.",
+    ),
     "colon-in-value": Why(
         "A colon with a space after it begins a value, and this line has two of them.",
         "Put the value between quotes, or begin a new line.",
@@ -222,6 +227,11 @@ WHY_FILES: dict[str, Why] = {
     "colour-empty": Why(
         "A colour without quotes is taken for a remark, so nothing is left of the value.",
         "Put the colour between quotes.",
+    ),
+    "text-cut": Why(
+        "What follows a space and a '#' is a remark in YAML, so a text ends before it. A remark has a space behind "
+        "its '#', and two before it where it stands behind words; this looks like more of the text.",
+        "Put the whole text between quotes, or set the remark off.",
     ),
     "value-empty": Why(
         "The name is there and nothing follows it.",

@@ -1,11 +1,12 @@
 """Finishing pieces: the painted wood on which the designs of a series are shown."""
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 
 from packetgen.diagnostics import Place, Problems
 from packetgen.load.documents import read_document, read_markdown
 from packetgen.load.files import ContentFolder, valid_id
 from packetgen.load.once import Once
+from packetgen.load.outlines import beyond_wood
 from packetgen.load.references import resolve
 from packetgen.load.shape_finish import FINISH
 from packetgen.load.sure import all_sure
@@ -23,6 +24,7 @@ from packetgen.model import (
     Part,
     Trim,
 )
+from packetgen.nouns import listed
 from packetgen.units import plain
 
 
@@ -41,6 +43,8 @@ def load_finishes(folder: ContentFolder, problems: Problems) -> Mapping[str, Fin
         paints = _paints(filled, problems)
         parts = _parts(filled, paints, problems)
         _look_over(filled, problems)
+        if None not in parts:
+            _look_at_panel(filled, all_sure(parts), problems)
         if (
             named_well
             and filled.whole
@@ -185,6 +189,36 @@ def _look_over(filled: Filled, problems: Problems) -> None:
             inset=_mm(magnets["inset"]),
             least=_mm(magnets["diameter"] / 2),
         )
+
+
+_SIDES = ("to the left", "above", "to the right", "below")
+
+
+def _look_at_panel(filled: Filled, parts: tuple[Part, ...], problems: Problems) -> None:
+    """Whether there is wood below it."""
+    panel = filled["panel"]
+    if panel is None or panel["outline"] is None or not parts:
+        return
+    beyond = beyond_wood(panel["outline"], parts)
+    if beyond is None:
+        return
+    sides = [
+        f"{_mm(over)} {side}"
+        for over, side in zip(beyond.sides_mm, _SIDES, strict=True)
+        if round(over, 2) > 0
+    ]
+    corner = f"{_mm(beyond.most_mm)} at its corner {_point(beyond.at)}"
+    problems.add(
+        panel.place_of("outline"),
+        "panel-beyond-wood",
+        much=listed(tuple(sides)) if sides else corner,
+        first=_point(beyond.bounds[:2]),
+        last=_point(beyond.bounds[2:]),
+    )
+
+
+def _point(xy: Sequence[float]) -> str:
+    return ",".join(plain(round(one, 2)) for one in xy)
 
 
 def _mm(length_mm: float) -> str:

@@ -4,10 +4,9 @@ import re
 from itertools import takewhile
 
 from packetgen.load.explained import Explained
-from packetgen.load.text_lines import line_above, plain, set_in
+from packetgen.load.text_lines import NAMED, line_above, plain, set_in
 from packetgen.load.words import counted, said
 
-_NAMED = re.compile(r"""(?P<before> *(?:- +)*)(?P<name>[^\s:"'{}\[\],]+):(?: +(?P<value>.*))?""")
 _IN_LINES = re.compile(r"[|>][-+0-9]*")  # below it stands a text in lines
 _PROSE = 3  # words: a value of fewer is a name or a measure, and ends with its line
 _SIGNS = ("'", '"', "{", "[", "&", "*", "!")  # what begins with one ends where that says
@@ -55,7 +54,7 @@ def _opener(
     holders = [number]
     while above := _holder(holders[-1], lines):
         holders.append(above)
-    found = [(one, _NAMED.fullmatch(plain(lines[one - 1]))) for one in holders]
+    found = [(one, NAMED.fullmatch(plain(lines[one - 1]))) for one in holders]
     named = [(one, name) for one, name in found if name]
     in_lines = [(one, name) for one, name in named if _IN_LINES.fullmatch(name["value"] or "")]
     if in_lines:
@@ -75,7 +74,7 @@ def _is_prose(value: str) -> bool:
 
 def _is_loose(line: str) -> bool:
     """It is no entry of a list, and has no name of one word before a colon."""
-    return line.lstrip()[:1] not in ("-", *_SIGNS) and not _NAMED.fullmatch(plain(line))
+    return line.lstrip()[:1] not in ("-", *_SIGNS) and not NAMED.fullmatch(plain(line))
 
 
 def _holder(number: int, lines: list[str]) -> int:

@@ -7,6 +7,7 @@ from dataclasses import replace
 from difflib import get_close_matches
 
 from packetgen.load.closed_early import bracket_too_many, facts_of_quote, quote_inside
+from packetgen.load.cut_off import cut_in_brackets, cut_in_lines
 from packetgen.load.explained import Explained, Spot
 from packetgen.load.left_out import (
     colon_before_bracket,
@@ -29,6 +30,7 @@ _NO_SPACE = re.compile(
 _GOES_ON = re.compile(r"(?::|-|[|>][+-]?\d?)\s*(?:#.*)?$")  # a line below which something is set in
 _STEP = 2  # spaces that are usual for that
 _SPECIAL_SIGNS = ("!", "{", "[", "'", '"', "|", ">")
+_BEHIND_A_TEXT = ("colon-missing", "indentation", "line-unclear", "after-value")
 _SPECIAL_CONTEXTS = ("alias", "anchor", "tag", "directive")
 
 
@@ -44,6 +46,8 @@ def explain(
     `context`. `names` are those that the file may have.
     """
     found = _explained(problem, context, problem_at, context_at, text, names)
+    if found.code in _BEHIND_A_TEXT and (cut := cut_in_lines(found.line, [*text.split("\n"), ""])):
+        return cut
     if found.code != "colon-missing" or "hint" in found.facts:
         return found
     lines = text.split("\n")
@@ -213,6 +217,8 @@ def _between_brackets(start: Spot, here: Spot, value_missing: bool, lines: list[
     bare = _bare_colour((max(1, start[0] - 1), 1), here, lines)
     if bare:
         return bare
+    if cut := cut_in_brackets(start, here, lines):
+        return cut
     first = lines[start[0] - 1]
     if value_missing:
         return Explained(

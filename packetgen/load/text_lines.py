@@ -2,6 +2,9 @@
 
 import re
 
+# A name of one word, or of a mark, with its value, perhaps as an entry of a list.
+NAMED = re.compile(r"""(?P<before> *(?:- +)*)(?P<name>[^\s:"'{}\[\],]+):(?: +(?P<value>.*))?""")
+
 
 def plain(line: str) -> str:
     """Without a remark, and without spaces at its end."""

@@ -6,10 +6,12 @@ from dataclasses import dataclass, replace
 from typing import Any
 
 from packetgen.diagnostics import Place, Problems
-from packetgen.load.schema import Field, Group, Hex, Kind, ListOf, MapOf, Points, TextOr
+from packetgen.load.cut_off import between_quotes
+from packetgen.load.remarks import complain_of_cut, lost_to_remark
+from packetgen.load.schema import Field, Group, Hex, Kind, ListOf, MapOf, Points, Text, TextOr
 from packetgen.load.single_values import Asking, read_single
 from packetgen.load.words import counted, offer, said, shown
-from packetgen.load.yaml_nodes import GroupNode, ListNode, Node, TextNode, cut_off, is_nothing
+from packetgen.load.yaml_nodes import GroupNode, ListNode, Node, TextNode, is_nothing, of_points
 
 # A name and its value between braces, with nothing but a space or a bare colon between them.
 _RUN_TOGETHER = re.compile(r"""(?P<name>[^\s:"']+)[:\s]\s*(?P<value>[^\s:].*)""")
@@ -63,8 +65,10 @@ def read_value(kind: Kind, node: Node, called: str, example: str, problems: Prob
     called: what a sentence calls the value ("'length'"); example:
     a line that would be right ("length: 8 m").
     """
-    if is_nothing(node):
-        code = "colour-empty" if isinstance(kind, Hex) else "value-empty"
+    if isinstance(node, TextNode) and is_nothing(node):
+        lost = isinstance(kind, Text) and lost_to_remark(node)
+        code = "colour-empty" if lost or isinstance(kind, Hex) else "value-empty"
+        example = f"{example.partition(':')[0]}: {between_quotes(lost)}" if lost else example
         problems.add(node.place, code, name=called, example=example)
         return Given(None, node.place, False)
     if isinstance(kind, TextOr):
@@ -80,6 +84,8 @@ def read_value(kind: Kind, node: Node, called: str, example: str, problems: Prob
             node.place, "wants-one-value", name=called, shape=_shape(node), example=example
         )
         return Given(None, node.place, False)
+    if isinstance(kind, Text):
+        complain_of_cut(kind, node, problems)
     value = read_single(kind, node, Asking(called, example, problems))
     return Given(value, node.place, value is not None, text=node)
 
@@ -190,7 +196,7 @@ def _group(kind: Group, node: Node, called: str, example: str, problems: Problem
 def _points_behind(entries: Sequence[tuple[TextNode, Node]]) -> Iterator[str]:
     """The pieces of points that stand next, as names without a value: '1 4', '2.5'."""
     for key, value in entries:
-        if not cut_off(key, value):
+        if not of_points(key, value):
             return
         yield key.value
 

@@ -25,13 +25,15 @@ DEEPEST = 12
 MOST_VALUES = 50_000
 _FAR_ESCAPE = re.compile(r"\\U(?!000|0010)|^%", re.ASCII)
 _OF_POINTS = re.compile(r"[\d. ]+", re.ASCII)
+_REMARK = re.compile(r" +#[^\n]*")
 _INDENT = re.compile(r"^[ \t\u00a0\u2000-\u200a\u3000]*")
 
 
 @dataclass(frozen=True)
 class TextNode:
     """A single value. `line_places` are those of its lines' first characters, where known;
-    `span` is from where to where it stands in the file's text, its quotes included.
+    `span` is from where to where it stands in the file's text, its quotes included. A plain one `ends` there,
+    with `behind` it a remark, the spaces before that included.
     """
 
     value: str
@@ -39,6 +41,8 @@ class TextNode:
     plain: bool = True
     line_places: tuple[Place, ...] = ()
     span: tuple[int, int] = (0, 0)
+    ends: Place = Place("")
+    behind: str = ""
 
     def at(self, offset: int, line: int = 0) -> Place:
         """The place of one character of the value; of the whole value where that cannot be told."""
@@ -53,7 +57,7 @@ def is_nothing(node: "Node") -> bool:
     return isinstance(node, TextNode) and node.plain and not node.value
 
 
-def cut_off(name: TextNode, value: "Node") -> bool:
+def of_points(name: TextNode, value: "Node") -> bool:
     """Whether it is no name but a piece of points that stand between braces without quotes: '1 4'."""
     return is_nothing(value) and bool(_OF_POINTS.fullmatch(name.value))
 
@@ -236,7 +240,7 @@ class _Tree:
         for key, value in zip(held[::2], held[1::2], strict=True):
             if not isinstance(key, TextNode):
                 self._problems.add(key.place, "name-not-a-word")
-            elif key.value in entries and cut_off(key, value):
+            elif key.value in entries and of_points(key, value):
                 entries[str(key.place)] = (key, value)
             elif key.value in entries:
                 first = entries[key.value][0].place.line
@@ -260,7 +264,20 @@ class _Tree:
         if not event.style and self._text[span[1] : span[1] + 1] == ":" and {*"[{"} & {*value}:
             if found := colon_before_bracket(place.line, self._lines):
                 self._refuse(Place(self._path, found.line, found.column), found.code, **found.facts)
-        return TextNode(value, place, not event.style, self._line_places(event, place), span)
+        end = _mark(event.end_mark)
+        return TextNode(
+            value,
+            place,
+            not event.style,
+            self._line_places(event, place),
+            span,
+            Place(self._path, end.line + 1, end.column + 1),
+            "" if event.style else self._remark_at(end.index),
+        )
+
+    def _remark_at(self, index: int) -> str:
+        found = _REMARK.match(self._text, index)
+        return found[0] if found else ""
 
     def _line_places(self, event: yaml.ScalarEvent, place: Place) -> tuple[Place, ...]:
         if event.style == "|":

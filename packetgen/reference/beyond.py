@@ -33,7 +33,8 @@ BEYOND: tuple[tuple[str, tuple[str, ...]], ...] = (
         "sums and orders: one value set against another.",
         (
             "weight-odd", "braid-parted", "strands-too-many", "needleful-short", "ease-order",
-            "pace-order", "closes-early", "revisions-order", "magnet-over-edge", "given-and-sold",
+            "pace-order", "closes-early", "revisions-order", "magnet-over-edge",
+            "panel-beyond-wood", "given-and-sold",
         ),
     ),
     (

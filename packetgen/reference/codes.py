@@ -55,7 +55,7 @@ _DAY = ("day-form", "year-range", "no-such-day")
 _POINTS = ("not-a-point", "list-long")
 
 _BY_KIND: Mapping[type, tuple[str, ...]] = {
-    Text: ("text-long",),
+    Text: ("text-long", "text-cut", "colour-empty"),
     Reference: ("text-one-line", "text-long", "reference-unknown"),
     ShortName: ("short-name",),
     Whole: ("not-whole-number", "out-of-range"),

@@ -114,6 +114,7 @@ BY_FIELD: Mapping[str, Mapping[str, tuple[str, ...]]] = {
         "parts[].painted[].paint": ("coat-twice",),
         "paints[].name": ("name-twice",),
         "paints[].or_with.put_on_with": ("same-way-twice",),
+        "panel.outline": ("panel-beyond-wood",),
         "trim.kind": ("trim-width",),
         "magnets.inset": ("magnet-over-edge",),
     },
