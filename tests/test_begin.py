@@ -492,11 +492,37 @@ def test_a_pattern_before_it_that_fits_nowhere_gives_no_size(run):
 
 
 def test_a_size_that_does_not_fit_is_told_and_nothing_is_written(run, tmp_path):
+    """By hand: a shelf of 100 mm less 12 mm of border holds 88 mm, 48 stitches of 14 an inch."""
     content = build(tmp_path / "content")
     before = all_files(content)
-    said = run("--pattern", "Ferns", "--wide", "200", code=1)
-    assert "the mounted design is" in said and "nothing was written" in said
+    said = " ".join(run("--pattern", "Ferns", "--wide", "200", "--high", "20", code=2).split())
+    assert (
+        "A design of 200 × 20 stitches does not fit; The Shelf has room for 48 × 48: let it be smaller, or make "
+        "panel and parts of the piece larger in content/finishes/shelf/finish.yaml; nothing was written"
+    ) in said
     assert all_files(content) == before
+
+
+def test_the_room_is_told_where_the_size_is_asked_and_a_size_that_does_not_fit_is_asked_again(
+    asked, tmp_path
+):
+    content = build(tmp_path / "content")
+    said = asked("Ferns", "20", "49", "48", "48")
+    assert said.count("or an example shall be; The Shelf has room for 48 × 48 [") == 2
+    assert "A design of 20 × 49 stitches does not fit" in said
+    assert "in content/finishes/shelf/finish.yaml.\n" in said
+    ferns = found_in(content).series[0].patterns[-1].grid
+    assert (ferns.width, ferns.height) == (48, 48)
+
+
+def test_what_cannot_be_written_is_asked_once_more(asked, tmp_path):
+    content = build(tmp_path / "content")
+    once_more = ("y", "Ferns by the Wall", "", "", "y")
+    words = ("--pattern-folder", "ferns")
+    said = asked("Fern by the Tap", "20", "20", words=words, last=once_more)
+    assert "'Fern by the Tap' is also the title of another pattern" in said
+    assert "Nothing was written.\nOnce more: Enter keeps what you answered" in said
+    assert found_in(content).series[0].patterns[-1].title == "Ferns by the Wall"
 
 
 def test_a_pattern_of_a_series_that_is_out_comes_out_later(run, tmp_path):

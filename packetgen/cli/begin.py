@@ -19,6 +19,7 @@ from packetgen.cli.begin_questions import (
     Given,
     folder_for,
     one_of,
+    size_for,
 )
 from packetgen.cli.begin_writing import OnceMore, closing_words, write_down
 from packetgen.cli.common import (
@@ -158,7 +159,7 @@ def _on_terminal() -> bool:
 
 
 def _begin_series(given: Given) -> None:
-    from packetgen.starting.files import NewSeries, pieces_folder, series_files
+    from packetgen.starting.files import NewPattern, NewSeries, pieces_folder, series_files
 
     if given.within is not None:
         raise click.UsageError(f"there is no series in '{given.content}' yet; leave out --in")
@@ -182,7 +183,8 @@ def _begin_series(given: Given) -> None:
     )
     face_name = f"face{given.face.suffix}" if given.face else ""
     new = NewSeries(folder, title, release.strip(), designer, threads, face_name)
-    pattern = _pattern(given, pattern_folder, pattern_title, (USUAL, USUAL), issued=release)
+    size = size_for(given, (USUAL, USUAL))
+    pattern = NewPattern(pattern_folder, pattern_title, *size, release.strip()[:10])
     files = series_files(new, pattern)
     given_files = {f"series/{folder}/{face_name}": face} if face else {}
     out = f"out on {release.strip()}"
@@ -199,7 +201,7 @@ def _begin_series(given: Given) -> None:
 def _begin_pattern(given: Given, found: "Found") -> None:
     from packetgen.starting.around import around_in, usual_size
     from packetgen.starting.asking import as_moment
-    from packetgen.starting.files import entered, pattern_files
+    from packetgen.starting.files import NewPattern, entered, pattern_files
 
     for option in ("series", "series_folder", "threads", "face"):
         if getattr(given, option) is not None:
@@ -222,14 +224,10 @@ def _begin_pattern(given: Given, found: "Found") -> None:
     if series.release <= now:
         later = (now + timedelta(weeks=_WEEKS_AHEAD)).date().isoformat()
         release = given.or_asked(release, _WHEN, RELEASE, later)
-    pattern = _pattern(
-        given,
-        folder,
-        title,
-        usual_size(series, USUAL),
-        issued=release or series.release.date().isoformat(),
-        release=as_moment(release, zone) if release else "",
-    )
+    issued = (release or series.release.date().isoformat()).strip()[:10]
+    size = size_for(given, usual_size(series, USUAL), series)
+    moment = as_moment(release, zone) if release else ""
+    pattern = NewPattern(folder, title, *size, issued, moment)
     files = pattern_files(path, pattern, around_in(series, designer, found.beads))
     order = f"{path}/series.yaml"
     changed = entered((given.content / order).read_bytes(), order, series.patterns[-1].id, folder)
@@ -253,21 +251,6 @@ def _face(file: Path | None) -> tuple["Faces", bytes]:
     if wrong:
         raise click.UsageError(f"{file}: {wrong}")
     return faces, data
-
-
-def _pattern(
-    given: Given, folder: str, title: str, usual: tuple[int, int], issued: str, release: str = ""
-) -> "NewPattern":
-    from packetgen.starting.files import NewPattern
-
-    wide = given.or_asked(
-        given.wide,
-        "How many stitches wide your drawing is, or an example shall be",
-        STITCHES,
-        usual[0],
-    )
-    high = given.or_asked(given.high, "And how many high", STITCHES, usual[1])
-    return NewPattern(folder, title, wide, high, issued.strip()[:10], release)
 
 
 def _said(pattern: "NewPattern") -> str:

@@ -7,11 +7,12 @@ from typing import TYPE_CHECKING, Any, TypeVar
 import click
 
 from packetgen.cli.common import Between, OneOf
+from packetgen.cli.saying import say
 from packetgen.nouns import listed
 from packetgen.starting import LEAST, MOST
 
 if TYPE_CHECKING:
-    from packetgen.model import Faces
+    from packetgen.model import Faces, Series
 
 Value = TypeVar("Value")
 if TYPE_CHECKING:
@@ -162,6 +163,33 @@ def folder_for(given: Given, title: str, name: str | None, option: str) -> str:
         )
     question = f"A name for the folder of {title}, in small Latin letters, digits and hyphens"
     return given.asked(question, FolderName(), None)
+
+
+_WIDE = "How many stitches wide your drawing is, or an example shall be"
+_HIGH = "And how many high"
+
+
+def size_for(
+    given: Given, usual: tuple[int, int], series: "Series | None" = None
+) -> tuple[int, int]:
+    """Columns and rows as given, or asked for until the finishing piece of `series` holds them."""
+    from packetgen.starting.around import has_room_for, room_in
+
+    room = ""
+    if series is not None:
+        most = room_in(series, usual)
+        room = f"; {series.finish.name} has room for {most[0]} × {most[1]}"
+    while True:
+        wide = given.or_asked(given.wide, f"{_WIDE}{room}", STITCHES, usual[0])
+        high = given.or_asked(given.high, _HIGH, STITCHES, usual[1])
+        if series is None or has_room_for((wide, high), series):
+            return wide, high
+        file = (given.content / series.finish.place.path).as_posix()
+        wrong = f"A design of {wide} × {high} stitches does not fit{room}"
+        right = f"let it be smaller, or make panel and parts of the piece larger in {file}"
+        if not given.asks or (given.wide and given.high):
+            raise click.UsageError(f"{wrong}: {right}; nothing was written")
+        say(f"{wrong}: {right}.")
 
 
 def one_of(

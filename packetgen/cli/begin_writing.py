@@ -50,6 +50,9 @@ def write_down(
     if begun.new_faults:
         say("With what is to be written there would be things to mend:", err=True)
         say_problems(begun.new_faults, given.content)
+        if given.asks and given.answered:
+            say("Nothing was written.")
+            raise OnceMore
         nothing_written(len(begun.new_faults))
     say("Written:")
     for path in new:

@@ -111,6 +111,6 @@ WHY_FIGURES: dict[str, Why] = {
     ),
     "does-not-fit": Why(
         "Mounted on its card, the design is larger than the panel, or lies on a part to be kept free.",
-        "Offer a finer cloth, make the design smaller, or the panel larger.",
+        "Offer a finer cloth, make the design smaller, or the panel larger, and with it the parts that it lies on.",
     ),
 }

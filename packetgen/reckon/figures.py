@@ -43,7 +43,7 @@ SPARE_BEADS, FEWEST_SPARE_BEADS = 0.10, 5
 _PACE, _USUAL = Pace(), Assumptions()
 # Said of a design that no narrower and no lower one helps.
 _IN_THE_WAY = "in the way of a part that the panel must keep free"
-_OTHER_WAYS = "offer a finer cloth instead, or make the design smaller or the piece larger"
+_OTHER_WAYS = "offer a finer cloth, make the design smaller, or panel and parts larger in {file}"
 
 
 @dataclass(frozen=True)
@@ -221,7 +221,8 @@ def complain(all_figures: tuple[Figures, ...], series: Series, problems: Problem
                 piece=piece.name,
                 most=f"{most[0]} × {most[1]}",
                 excess=" or ".join(_excess(*way) for way in ways) or _IN_THE_WAY,
-                way=_bare_way(figure.pattern, on.cell_mm, piece) or _OTHER_WAYS,
+                way=_bare_way(figure.pattern, on.cell_mm, piece)
+                or _OTHER_WAYS.format(file=piece.place.path),
             )
 
 

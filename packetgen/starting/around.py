@@ -4,8 +4,8 @@ from dataclasses import dataclass
 
 from packetgen.load.spoken_days import MONTHS
 from packetgen.model import Colour, Designer, Series
-from packetgen.reckon.fit import holds
-from packetgen.reckon.sizes import cell_mm
+from packetgen.reckon.fit import fit, holds, room_for
+from packetgen.reckon.sizes import Size, cell_mm
 from packetgen.starting import LEAST, MOST
 
 # Of the first pattern: May. The next one has the next month, so that no two hang on one day.
@@ -62,12 +62,31 @@ def usual_size(series: Series, most: int) -> tuple[int, int]:
     pattern; where no example can be so small or so large, or the finishing piece does not hold it on every
     cloth of the first pattern, the largest square up to `most` that fits; never fewer than can be drawn.
     """
-    cells = [cell_mm(one.cloth.count_per_inch, one.over) for one in series.patterns[0].cloths]
     grid = series.patterns[-1].grid
     last = [(grid.width, grid.height)] if LEAST <= min(grid.width, grid.height) else []
     squares = [(n, n) for n in range(most, LEAST, -1)]
 
-    def fits(size: tuple[int, int]) -> bool:
-        return max(size) <= MOST and all(holds(size, cell, series.finish) for cell in cells)
+    def usable(size: tuple[int, int]) -> bool:
+        return max(size) <= MOST and has_room_for(size, series)
 
-    return next(filter(fits, (*last, *squares)), (LEAST, LEAST))
+    return next(filter(usable, (*last, *squares)), (LEAST, LEAST))
+
+
+def has_room_for(size: tuple[int, int], series: Series) -> bool:
+    """Whether the finishing piece holds so many columns and rows on every cloth of the first pattern."""
+    return all(holds(size, cell, series.finish) for cell in _cells_mm(series))
+
+
+def room_in(series: Series, size: tuple[int, int]) -> tuple[int, int]:
+    """The most columns and rows that the finishing piece holds on every cloth of the first pattern; of the
+    proportion of `size` where not every design so wide and so high finds a place."""
+    piece = series.finish
+    rooms = [
+        room_for(fit(Size(size[0] * cell, size[1] * cell), cell, piece), cell, piece)
+        for cell in _cells_mm(series)
+    ]
+    return min(wide for wide, _ in rooms), min(high for _, high in rooms)
+
+
+def _cells_mm(series: Series) -> list[float]:
+    return [cell_mm(one.cloth.count_per_inch, one.over) for one in series.patterns[0].cloths]
