@@ -50,7 +50,7 @@ def test_files_belong_to_their_pattern_their_series_or_to_all():
 
 
 def test_patterns_come_before_their_series_and_what_all_share_comes_last():
-    """Also where nothing could be read, so that the folders' names are all that is known."""
+    """Also where nothing could be read, so that folders' names are all that is known, or a line with a title."""
     problems = Problems()
     for path in (
         MOSS,
@@ -60,10 +60,10 @@ def test_patterns_come_before_their_series_and_what_all_share_comes_last():
         "series/attic/a/x.txt",
     ):
         problems.add(Place(path), "file-empty")
-    titles = [chapter.title for chapter in review_of((), problems, {}).chapters]
+    titles = [chapter.title for chapter in review_of((), problems, {}, {FERN: "A Fern"}).chapters]
     assert titles == [
         "series/attic/a",
-        FERN,
+        "A Fern",
         "series/garden-year/ivy",
         "series/garden-year",
         SHARED,
@@ -261,7 +261,7 @@ def test_what_the_terminal_tells_stands_on_the_page_with_its_place_and_its_cause
 def test_faults_are_on_the_page_too_also_where_nothing_could_be_read(content, tmp_path):
     (content / CHART).write_text("rrbb\nr?..\n")
     shown = page(content, tmp_path / "proof.html", code=1)
-    assert shown.headings == [FERN, "Faults: to mend"]
+    assert shown.headings == ["Fern by the Tap", "Faults: to mend"]
     assert "The mark '?' at column 2, row 2 is not in the key." in shown.words
     done = run("--content", content, "--report", tmp_path / "proof.html", code=1)
     assert done.stdout.splitlines()[-1] == "1 thing to mend."

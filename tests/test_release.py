@@ -162,7 +162,7 @@ def test_build_takes_a_day_and_says_what_a_day_is(tmp_path):
         main, ["build", "--content", str(folder), "--as-of", "the 15th", "--into", str(tmp_path)]
     )
     assert said.exit_code == 2
-    assert "'the 15th' is no day; write for example 2027-01-15" in said.output
+    assert "'the 15th' is not how a day is written here; write for example 2027-01-15" in said.output
 
 
 @pytest.mark.parametrize(
@@ -174,7 +174,7 @@ def test_build_takes_a_day_and_says_what_a_day_is(tmp_path):
         ),
         ("2027-01-15 25:00", "there is no time '25:00' on that day; hours go from 00 to 23"),
         ("31 June", "there is no day '31 June'; June has 30 days; write for example"),
-        ("soon", "'soon' is no day; write for example 2027-01-15"),
+        ("soon", "'soon' is not how a day is written here; write for example 2027-01-15"),
     ],
 )
 def test_a_day_of_a_command_that_there_is_not_is_told_by_the_calendar(day, told):

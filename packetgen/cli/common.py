@@ -178,12 +178,16 @@ class Day(OfAny):
         try:
             return datetime.strptime(str(value), "%Y-%m-%d").date()
         except ValueError:
-            impossible = _impossible(str(value))
-            self.fail(
-                f"{impossible or f'{value!r} is no day'}; write for example 2027-01-15, '2027-01-15 08:30' or {TODAY}",
-                param,
-                ctx,
-            )
+            self.fail(_no_day(str(value)), param, ctx)
+
+
+def _no_day(given: str) -> str:
+    from packetgen.load.spoken_days import spoken_day
+
+    impossible, meant = _impossible(given), spoken_day(given)
+    right = meant or f"for example 2027-01-15, '2027-01-15 08:30' or {TODAY}"
+    wrong = impossible or f"{given!r} is not how a day is written here"
+    return f"{wrong}; write {right}"
 
 
 def _impossible(given: str) -> str:

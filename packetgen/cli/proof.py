@@ -195,7 +195,10 @@ def _write_report(report: Path, found: "Review", checked: "Proof", content_folde
     from packetgen.write import replaced
 
     series = [each.series for each in checked.reckoned]
-    title = " · ".join(one.title for one in series) or content_folder.name
+    titles = [one.title for one in series] or [
+        title for folder, title in checked.titles.items() if folder.count("/") == 1
+    ]
+    title = " · ".join(titles) or content_folder.name
     look = series[0].look if len(series) == 1 else Look()
     report.parent.mkdir(parents=True, exist_ok=True)
     replaced(report, proof_page(found, title, content_folder.as_posix(), look, environment()))

@@ -7,6 +7,7 @@ from pathlib import Path
 from packetgen.chart.vision_check import complain_of_likeness
 from packetgen.diagnostics import Problem, Problems
 from packetgen.load.content import load_content
+from packetgen.load.titles import titles_in
 from packetgen.model import Series, ThreadCard
 from packetgen.nouns import counted
 from packetgen.pipeline.stages import stages
@@ -40,6 +41,7 @@ class Proof:
     thread_cards: Mapping[str, ThreadCard] = field(default_factory=dict)  # by id, used or not
     examples: tuple[Problem, ...] = ()  # that are left in the files: for a review
     aside: tuple[Problem, ...] = ()  # advice that the author has laid aside
+    titles: Mapping[str, str] = field(default_factory=dict)  # by folder, where nothing is reckoned
 
     @property
     def sound(self) -> bool:
@@ -59,7 +61,7 @@ def proof(
     content, problems = load_content(content_folder, only, instead)
     if content is None:
         ended(f"read: {counted(len(problems.errors), 'thing')} to mend")
-        return Proof((), problems)
+        return Proof((), problems, titles=titles_in(content_folder))
     patterns = sum(len(series.patterns) for series in content.series)
     ended(f"read: {counted(patterns, 'pattern')}, {len(content.series)} series")
     reckoned = tuple(_reckon(_matched(series, problems)) for series in content.series)

@@ -36,6 +36,7 @@ def review(checked: Proof) -> Review:
         [(each.series, each.figures, _praised(each, problems)) for each in checked.reckoned],
         left.told,
         reasons(all_series, left.aside),
+        checked.titles,
     )
     ended("reviewed")
     return chapters

@@ -101,9 +101,10 @@ def review_of(
     reckoned: Sequence[tuple[Series, Sequence[Figures], Praised]],
     problems: Iterable[Problem],
     aside: Mapping[str, Sequence[str]],
+    titles: Mapping[str, str],
 ) -> Review:
-    """The chapters. Of what could not be read the folders' names are the titles. `aside` has, by folder, a
-    line for each kind of advice that was laid aside."""
+    """The chapters. Of what could not be read `titles` has the title by folder, where it is known at all.
+    `aside` has, by folder, a line for each kind of advice that was laid aside."""
     by_folder: dict[str, list[Problem]] = {}
     for problem in problems:
         by_folder.setdefault(folder_of(problem.place.path), []).append(problem)
@@ -124,7 +125,7 @@ def review_of(
         if whole.problems or whole.praise or whole.aside:
             chapters.append(whole)
     shared = Chapter(SHARED, "", found_in(""))
-    unread = [Chapter(folder, folder, found_in(folder)) for folder in sorted(by_folder, key=_order)]
+    unread = [Chapter(titles.get(folder, folder), folder, found_in(folder)) for folder in sorted(by_folder, key=_order)]
     return Review((*chapters, *unread, *([shared] if shared.problems else ())))
 
 

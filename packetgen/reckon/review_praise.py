@@ -86,7 +86,7 @@ def _cloth(figures: Figures) -> Iterator[Praise]:
             f"A fat quarter of {on.option.cloth.name} gives {counted(pieces, 'piece')} for it, "
             f"and {_percent(share)} of the cloth is used."
         )
-        yield Praise(f"{_percent(share)} of a fat quarter used", words)
+        yield Praise(f"{counted(pieces, 'piece')} from {_percent(share)} of a fat quarter", words)
 
 
 def _alone(figures: Figures) -> Iterator[Praise]:
