@@ -168,6 +168,7 @@ def test_of_a_release_in_other_words_the_day_that_is_meant_is_offered_first(said
         ("1st Mon of September", "first Monday of September"),
         ("two weeks before Easter", "14 days before Easter"),
         ("Mothering Sunday", "21 days before Easter"),
+        ("April", "in April"),
         ("St Swithin", ""),
     ],
 )

@@ -162,7 +162,9 @@ def test_build_takes_a_day_and_says_what_a_day_is(tmp_path):
         main, ["build", "--content", str(folder), "--as-of", "the 15th", "--into", str(tmp_path)]
     )
     assert said.exit_code == 2
-    assert "'the 15th' is not how a day is written here; write for example 2027-01-15" in said.output
+    assert (
+        "'the 15th' is not how a day is written here; write for example 2027-01-15" in said.output
+    )
 
 
 @pytest.mark.parametrize(

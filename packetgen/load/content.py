@@ -11,6 +11,7 @@ from packetgen.load.sure import all_sure, sure
 from packetgen.load.words import listed, offer, said
 from packetgen.model import Content
 
+_HINT = "give the folder that holds threads, cloths and series, or make one with packetgen begin"
 _FOLDERS = ("threads", "cloths", "beads", "finishes", "series")
 
 
@@ -31,7 +32,7 @@ def load_content(
         problems.add(
             Place(""),
             "folder-missing",
-            hint="give the folder that holds threads, cloths and series, or make one with packetgen begin",
+            hint=_where_instead(Path(root)),
         )
         return None, problems
     if folder.unfinished():
@@ -55,3 +56,12 @@ def load_content(
         return None, problems
     threads = {card_id: sure(card) for card_id, card in library.threads.items()}
     return Content(all_sure(series), threads, tuple(folder.for_review)), problems
+
+
+def _where_instead(root: Path) -> str:
+    """What to do where there is no such folder: it may lie in a folder below the author's."""
+    below = sorted(root.parent.glob(f"*/{root.name}/series"))
+    if len(below) != 1:
+        return _HINT
+    folder = below[0].parents[1].name
+    return f"there is one in {said(folder)}: go there first, with cd {folder}"

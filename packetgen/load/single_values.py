@@ -221,6 +221,9 @@ def _yes_no(kind: YesNo, text: str, report: Report) -> bool | None:
     return value
 
 
+_LIKE_FIGURES = str.maketrans("oOlI", "0011")
+
+
 def _hex(kind: Hex, text: str, report: Report) -> str | None:
     if re.fullmatch(r"#[0-9a-fA-F]{6}", text):
         return text.lower()
@@ -229,6 +232,8 @@ def _hex(kind: Hex, text: str, report: Report) -> str | None:
         hint = f'write the sign # before it: "#{text}"'
     elif re.fullmatch(r"#[0-9a-fA-F]{3}", text):
         hint = f'write all six: "#{"".join(letter * 2 for letter in text[1:])}"'
+    elif re.fullmatch(r"#[0-9a-fA-F]{6}", figures := text.translate(_LIKE_FIGURES)):
+        hint = f'write figures where letters are like them: "{figures.lower()}"'
     report("not-a-colour", hint=hint)
     return None
 

@@ -50,6 +50,8 @@ def meant_rule(text: str) -> str:
         found = form.fullmatch(text)
         if found and 1 <= month_number(found["month"]) <= 12:
             return f"{int(found['day'])} {MONTHS[month_number(found['month']) - 1]}"
+    if found := re.fullmatch(MONTH, text, re.IGNORECASE):
+        return f"in {MONTHS[month_number(found['month']) - 1]}"
     if found := _WEEKS.fullmatch(text):
         said = (found["weeks"] or "").casefold()
         return f"{7 * (_IN_WORDS.get(said) or int(said))} days {found['rest']}"

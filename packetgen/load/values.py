@@ -8,7 +8,18 @@ from typing import Any
 from packetgen.diagnostics import Place, Problems
 from packetgen.load.cut_off import between_quotes
 from packetgen.load.remarks import complain_of_cut, lost_to_remark
-from packetgen.load.schema import Field, Group, Hex, Kind, ListOf, MapOf, Points, Text, TextOr
+from packetgen.load.schema import (
+    Field,
+    Group,
+    Hex,
+    Kind,
+    ListOf,
+    MapOf,
+    Points,
+    Reference,
+    Text,
+    TextOr,
+)
 from packetgen.load.single_values import Asking, read_single
 from packetgen.load.words import counted, offer, said, shown
 from packetgen.load.yaml_nodes import GroupNode, ListNode, Node, TextNode, is_nothing, of_points
@@ -114,8 +125,18 @@ def _as_list(node: Node, example: str) -> str:
     return f"put brackets round it, or a dash before each entry, for example {example}"
 
 
+def _with_first(kind: Group, node: Node, example: str) -> str:
+    """The example of a group with what the author wrote in place of the name that it begins with."""
+    first = kind.fields[0]
+    if not isinstance(node, TextNode) or not isinstance(first.kind, Reference):
+        return example
+    begun = f"{{{first.name}: {first.example}"
+    return example.replace(begun, f"{{{first.name}: {shown(node.value)}")
+
+
 def _group(kind: Group, node: Node, called: str, example: str, problems: Problems) -> Given:
     if not isinstance(node, GroupNode):
+        example = _with_first(kind, node, example)
         problems.add(node.place, "wants-names", name=called, shape=_shape(node), example=example)
         return Given(None, node.place, False)
     fields = {field.name: field for field in kind.fields}

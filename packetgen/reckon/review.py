@@ -125,7 +125,10 @@ def review_of(
         if whole.problems or whole.praise or whole.aside:
             chapters.append(whole)
     shared = Chapter(SHARED, "", found_in(""))
-    unread = [Chapter(titles.get(folder, folder), folder, found_in(folder)) for folder in sorted(by_folder, key=_order)]
+    unread = [
+        Chapter(titles.get(folder, folder), folder, found_in(folder))
+        for folder in sorted(by_folder, key=_order)
+    ]
     return Review((*chapters, *unread, *([shared] if shared.problems else ())))
 
 
