@@ -60,7 +60,7 @@ def test_the_story_stands_between_the_sizes_and_the_working_notes(html):
 def test_a_pattern_without_a_story_has_no_heading_for_it():
     silent = pattern("mt", story_markdown="\n")
     made = packet(series(silent), figures(silent, piece()), b"", environment()).html
-    assert "Credits and licence" in made and "The story" not in made
+    assert "Licence and revisions" in made and "The story" not in made
 
 
 @pytest.mark.parametrize("above_mm", range(180, 241, 6))
@@ -155,7 +155,7 @@ def test_days_that_move_do_not_stand_alone_on_a_page(of, designs, moving, above_
     designs = [replace(of, id=f"sprig-{n}", occasion=day) for n, day in enumerate(days)]
     html = packet(series(*designs), figures(of, piece()), b"", environment()).html
     rest = html[: html.index('<section class="full-size">')]
-    (kept,) = re.findall(r'<section class="[^"]*">\n<div class="keep">\n<h2>Credits.*', rest, re.S)
+    (kept,) = re.findall(r'<section class="[^"]*">\n<h2>Credits.*', rest, re.S)
     texts = pages_with(html, f"</section>{kept}", above_mm)
     told = [text for text in texts if "Days that move" in text]
     assert len(told) == (1 if moving else 0)

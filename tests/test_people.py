@@ -46,7 +46,7 @@ def home(of) -> str:
 def credits_page(of) -> str:
     (figures,) = series_figures(of)
     html = packet(of, figures, b"", environment()).html
-    return html[html.index("<h2>Credits and licence") :]
+    return html[html.index("<h2>Credits") :]
 
 
 # --- from the author's file --------------------------------------------------------------------------

@@ -11,7 +11,7 @@ PATTERNS: dict[str, Fault] = {
     "pattern-missing": Fault("there is no pattern folder {name}", "{hint}"),
     "pattern-not-in-order": Fault(
         "{name} is not in the series' order, so it is left out",
-        "add it there, or begin the folder's name with '_'",
+        "{hint}, or begin the folder's name with '_'",
         Level.ADVICE,
     ),
     "closes-early": Fault(

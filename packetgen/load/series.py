@@ -12,7 +12,7 @@ from packetgen.load.look import advise_on_letters, font_names, read_look
 from packetgen.load.notices import read_notices
 from packetgen.load.occasions import read_occasion
 from packetgen.load.once import Once
-from packetgen.load.patterns import IN_ORDER, Surroundings, load_pattern
+from packetgen.load.patterns import Surroundings, load_pattern
 from packetgen.load.references import resolve
 from packetgen.load.shape_pattern import KEY_LINE
 from packetgen.load.shape_series import SERIES
@@ -149,8 +149,8 @@ def _order(
     for better, name in left_out.items():
         place = Place(f"{path}/{name}")
         if name not in listed and better not in meant.values():
-            if valid_id(name, place, problems, IN_ORDER):
-                problems.add(place, "pattern-not-in-order", name=said(name))
+            hint = "add it there" if better == name else f"add it there, both called {said(better)}"
+            problems.add(place, "pattern-not-in-order", name=said(name), hint=hint)
         elif name not in listed:
             valid_id(name, place, problems)
     return tuple(name for name in listed if name in folders)

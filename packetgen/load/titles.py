@@ -1,22 +1,29 @@
 """Titles as they stand in files that cannot be read as a whole."""
 
 import re
+from collections.abc import Mapping
 from pathlib import Path
 
+from packetgen.diagnostics import Problems
+from packetgen.load.files import ContentFolder
 from packetgen.load.text_lines import plain
 
 _TITLE = re.compile(r"title: +(.*\S)")
 
 
-def titles_in(root: Path) -> dict[str, str]:
-    """The titles of series and patterns under `root`, by folder, as far as a line says them."""
+def titles_in(root: Path, instead: Mapping[str, bytes] | None = None) -> dict[str, str]:
+    """The titles of series and patterns under `root`, by folder, as far as a line says them. What is wrong
+    with a file was told when all was read."""
+    folder = ContentFolder(root, Problems(), instead)
     found = {}
-    for path in sorted((*root.glob("series/*/series.yaml"), *root.glob("series/*/*/pattern.yaml"))):
-        try:
-            lines = path.read_text("utf-8").splitlines()
-        except (OSError, UnicodeDecodeError):
-            continue
-        said = next(filter(None, (_TITLE.fullmatch(plain(line)) for line in lines)), None)
-        if said:
-            found[path.parent.relative_to(root).as_posix()] = said[1].strip("\"'")
+    for series in (f"series/{name}" for name in folder.folders("series")):
+        paths = {series: f"{series}/series.yaml"} | {
+            f"{series}/{name}": f"{series}/{name}/pattern.yaml" for name in folder.folders(series)
+        }
+        for path, file in paths.items():
+            there = file.rpartition("/")[2] in folder.files(path)
+            lines = ((there and folder.text(file)) or "").split("\n")
+            said = next(filter(None, (_TITLE.fullmatch(plain(line)) for line in lines)), None)
+            if said:
+                found[path] = said[1].strip("\"'")
     return found

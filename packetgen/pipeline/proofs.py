@@ -61,7 +61,7 @@ def proof(
     content, problems = load_content(content_folder, only, instead)
     if content is None:
         ended(f"read: {counted(len(problems.errors), 'thing')} to mend")
-        return Proof((), problems, titles=titles_in(content_folder))
+        return Proof((), problems, titles=titles_in(content_folder, instead))
     patterns = sum(len(series.patterns) for series in content.series)
     ended(f"read: {counted(patterns, 'pattern')}, {len(content.series)} series")
     reckoned = tuple(_reckon(_matched(series, problems)) for series in content.series)
