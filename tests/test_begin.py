@@ -134,6 +134,8 @@ def test_a_new_series_is_advised_only_of_what_its_author_has_not_given_yet(run):
         "pattern.yaml": [
             "about: Write here what it shows, in one sentence.",
             "occasion: {name: Example Day, on: first Sunday of May}",
+            '- {colour: s, path: "22,35 29,31"}',
+            '- {colour: f, at: "21.5,9.5"}',
         ],
         "story.md": [BEGUN["series/path/beans/story.md"].strip()],
         "stitching.md": [BEGUN["series/path/beans/stitching.md"].split("\n")[2]],
@@ -200,6 +202,73 @@ def test_a_design_that_is_brought_in_is_no_example_though_it_has_the_same_marks(
         "EXAMPLE" not in text and text.endswith("lfbs\n" * 4) and text.startswith("# One character")
     )
     assert not any(one.place.path.endswith("chart.txt") for one in proof(Path("content")).examples)
+
+
+def lines_left() -> list[str]:
+    """What the review says of lines of the example, in the words that stand before the advice."""
+    problems = [
+        one for chapter in review(proof(Path("content"))).chapters for one in chapter.problems
+    ]
+    return [one.wrong for one in problems if "'backstitch'" in one.wrong]
+
+
+@pytest.mark.parametrize(
+    "size", [("40", "40"), ("20", "20"), ("23", "31"), ("12", "12"), ("5", "5")]
+)
+def test_the_examples_line_and_knot_go_with_the_chart_that_they_lay_on(run, size):
+    """By the very command that begin prints; and it is said that they went."""
+    run(*NEW, "--wide", size[0], "--high", size[1])
+    pattern = Path("content", PATH, "bean-poles/pattern.yaml")
+    lines = pattern.read_text("utf-8").split("\n")
+    at = [1 + lines.index(next(one for one in lines if word in one)) for word in ("path: ", "at: ")]
+    (told,) = lines_left()
+    assert told == (
+        f"'backstitch' and 'french_knots' (line {at[1]}) are still the examples that they began with"
+    )
+    Path("mine.txt").write_text("lfbs\n" * 4, "utf-8")
+    said = run("mine.txt", "--pattern", "bean-poles", "--replace", command="bring")
+    assert "Gone with the example that it lay on: backstitch and french_knots.\n" in said
+    assert "What lay on the old chart stays" not in said
+    text = pattern.read_text("utf-8")
+    assert "\nbackstitch:" not in text and "\nfrench_knots:" not in text
+    assert "\nbackstitch:" in pattern.with_name("_before-pattern.yaml").read_text("utf-8")
+    assert faults(Path("content")) == [] and lines_left() == []
+
+
+@pytest.mark.parametrize(
+    ("old", "new"),
+    [
+        ("path: ", 'path: "2,2 3,3"'),
+        ("french_knots:\n", 'french_knots:\n  - {colour: f, at: "3,3"}\n'),
+        ("#long_stitch:\n#", "long_stitch:\n"),
+    ],
+    ids=["another line", "another knot", "a long stitch"],
+)
+def test_lines_of_which_one_is_the_authors_own_stay_and_are_told(run, old, new):
+    """She may have meant all of them, though the chart is still the example."""
+    run(*NEW)
+    pattern = Path("content", PATH, "bean-poles/pattern.yaml")
+    text = pattern.read_text("utf-8")
+    if old == "path: ":
+        old = re.search(r'path: "[^"]*"', text)[0]
+    pattern.write_text(text.replace(old, new, 1), "utf-8")
+    Path("mine.txt").write_text("lfbs" * 10 + "\n" + ("lfbs" * 10 + "\n") * 39, "utf-8")
+    said = run("mine.txt", "--pattern", "bean-poles", "--replace", command="bring")
+    assert "What lay on the old chart stays on the new one: backstitch, " in said
+    assert "Gone with the example" not in said
+    assert "\nbackstitch:" in pattern.read_text("utf-8")
+
+
+def test_lines_that_begin_wrote_are_known_on_a_chart_of_another_size_too(run):
+    """Where the author drew her chart over the example's by hand."""
+    run(*NEW)
+    chart = Path("content", PATH, "bean-poles/chart.txt")
+    chart.write_text(("lfbs" * 12 + "\n") * 44, "utf-8")
+    assert len(lines_left()) == 1
+    pattern = chart.with_name("pattern.yaml")
+    text = pattern.read_text("utf-8")
+    pattern.write_text(re.sub(r'at: "[^"]*"', 'at: "3,3"', text, count=1), "utf-8")
+    assert lines_left() == [], "a line alone may be hers"
 
 
 def test_a_finished_series_has_no_examples_left():

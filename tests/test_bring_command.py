@@ -936,6 +936,85 @@ def test_what_counts_rows_or_columns_is_told_in_one_line_and_left_out_when_its_a
     assert rows(desk / "new" / "chart.txt") == chart
 
 
+# Columns A to E and rows 1 to 5 of one code, as a spreadsheet saves it, with empty columns beside them.
+SHEET = ",A,B,C,D,E,,\n" + "".join(f"{row},x,x,x,x,x,,\n" for row in range(1, 6))
+
+
+@pytest.mark.parametrize(
+    ("end", "also"), [("", ""), (",,,,,,,\n", " and 1 empty row at the end"), (",\n,\n", "s")]
+)
+def test_what_is_empty_beyond_headings_is_told_and_left_out_with_them(desk, end, also):
+    """Spreadsheets save it; here the card has the numbers that count the rows."""
+    (desk / "content/threads/five.yaml").write_text(FIVE)
+    (desk / "grid.csv").write_text(SHEET + end)
+    asked = ("grid.csv", "--threads", "five", "--code", "x=1")
+    lines = run(*asked, code=1).stderr.splitlines()
+    assert [line.split(" looks")[0].split(" ")[-2:] for line in lines[:-1]] == [
+        ["row", "1"],
+        ["column", "1"],
+    ]
+    said = " ".join(run(*asked, "--headings", "--into", "new").stdout.split())
+    also = " and 2 empty rows at the end" if also == "s" else also
+    assert f"2 empty columns at the right{also}, beyond the headings, left out." in said
+    assert rows(desk / "new" / "chart.txt") == ["x" * 5] * 5
+
+
+def test_without_headings_empty_columns_and_rows_are_bare_cloth(desk):
+    """Nothing says then that they are none of the design; --trim leaves them out."""
+    (desk / "grid.csv").write_text("E2,K4,,\n,E2,,\n,,,\n")
+    run("grid.csv", "--threads", "moss", "--into", "new")
+    assert rows(desk / "new" / "chart.txt") == ["bp..", ".b..", "...."]
+
+
+BESIDE = "a table whose rows or columns are counted, and may be"
+TAKE = "take it out, or add --no-headings where each field is a stitch [bring-beside]"
+
+
+@pytest.mark.parametrize(
+    ("table", "told"),
+    [
+        ("Robin,\n" + SHEET, [f"1:1: row 1 ('Robin') stands above {BESIDE} a title"]),
+        (
+            "Robin,May,,\n,,,\n" + SHEET,
+            [
+                f"1:1: row 1 ('Robin', 'May') stands above {BESIDE} a title",
+                f"2:1: row 2 (empty) stands above {BESIDE} no row of the chart",
+            ],
+        ),
+        (SHEET + "Total,654,,\n", [f"7:1: row 7 ('Total', '654') stands below {BESIDE} a sum"]),
+        (
+            SHEET + "Total,5,5,5,5,5,,\n,,,\n",
+            [f"7:1: row 7 ('Total', '5', '5', …) stands below {BESIDE} a sum"],
+        ),
+        (
+            "Robin\n" + SHEET + "Total,654\n",
+            [
+                f"1:1: row 1 ('Robin') stands above {BESIDE} a title",
+                f"8:1: row 8 ('Total', '654') stands below {BESIDE} a sum",
+            ],
+        ),
+    ],
+    ids=["title", "title and an empty row", "sum", "sums of columns", "both"],
+)
+@pytest.mark.parametrize("card", ["moss", "five"])
+def test_a_title_above_a_table_and_a_sum_below_it_are_told_and_no_stitches(desk, table, told, card):
+    """One line for each such row, and none about the headings that it hides."""
+    (desk / "content/threads/five.yaml").write_text(FIVE)
+    (desk / "grid.csv").write_text(table)
+    for words in ((), ("--headings",)):
+        result = run("grid.csv", "--threads", card, *words, code=1)
+        *lines, last = result.stderr.splitlines()
+        assert lines == [f"./grid.csv:{one}; {TAKE}" for one in told]
+        assert last.endswith("to mend; nothing was written.")
+
+
+def test_a_short_first_or_last_row_of_stitches_is_no_title_and_no_sum(desk):
+    body = "E2,E2,E2,E2,E2\n" * 5
+    for first, last in (("E2,\n", ""), ("", "E2\n"), ("E2,K4\n", "K4\n")):
+        (desk / "grid.csv").write_text(first + body + last)
+        assert "[bring-beside]" not in run("grid.csv", "--threads", "moss").output
+
+
 def test_what_looks_like_headings_may_be_stitches(desk):
     (desk / "content/threads/five.yaml").write_text(FIVE)
     (desk / "grid.csv").write_text("1,2,3,4,5\n5,5,5,5,5\n")

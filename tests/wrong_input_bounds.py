@@ -9,7 +9,7 @@ from tests.content_builder import CHART, FERN, MOSS, SERIES, TINY
 from tests.wrong_input_case import Case
 
 STORY = f"{FERN}/story.md"
-TABLE = f"{FERN}/chart.csv"
+_SIGNS = [chr(0x4E00 + n) for n in range(504)]  # each a letter of its own
 NOTICE = "text: The linen is back."
 
 CASES = (
@@ -50,18 +50,15 @@ CASES = (
         f"{FERN}/story.md:1:1: 'story.md' and 'Story.md' are one and the same name on many machines; give one of the two another name",
     ),
     Case(
-        "more than five hundred codes of more than one letter",
+        "more than five hundred marks that the key lacks",
         {
-            CHART: None,
-            TABLE: "r,r,b,b\nr,k,,\n"
-            + "".join(f"a{row},b{row},c{row},d{row}\n" for row in range(3, 129)),
+            CHART: "rrbb\nrk..\n"
+            + "".join("".join(_SIGNS[4 * n : 4 * n + 4]) + "\n" for n in range(126)),
         },
-        f"{TABLE}:1:1: a spreadsheet's table, with codes of its own ('a3', 'b3', …); bring it in: packetgen bring content/{FERN}/chart.csv --pattern fern --replace",
-        f"{TABLE}:1:1: advice: this file has more than 500 faults of one kind, and the others are not shown; mend one and see: they may all have one cause",
+        f"{CHART}:1:1: advice: this file has more than 500 faults of one kind, and the others are not shown; mend one and see: they may all have one cause",
         *(
-            f"{TABLE}:{row}:{column}: the cell '{code}{row}' at column {column}, row {row} is more than one mark; write one mark in a cell"
-            for row in range(3, 128)
-            for column, code in enumerate("abcd", 1)
+            f"{CHART}:{3 + n // 4}:{1 + n % 4}: the mark '{_SIGNS[n]}' at column {1 + n % 4}, row {3 + n // 4} is not in the key; known here: b, k, r"
+            for n in range(500)
         ),
     ),
 )

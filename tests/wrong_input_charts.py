@@ -134,8 +134,12 @@ CASES = (
         "a table that numbers its rows and columns, in a key with a mark too few",
         {CHART: None, f"{FERN}/chart.csv": ",A,B,C,D\n1,r,r,b,b\n2,r,x,,\n"},
         f"{FERN}/chart.csv:1:1: a spreadsheet's table, with headings (A, B, C, …); bring it in: packetgen bring content/{FERN}/chart.csv --pattern fern --replace --headings",
-        f"{FERN}/chart.csv:1:1: the first row (A, B, C, …) and the first column (1, 2, …) are headings, and each cell of a chart is a stitch; delete the first row and the first column",
         f"{FERN}/chart.csv:3:3: the mark 'x' at column 2, row 2 is not in the key; known here: b, k, r",
+    ),
+    Case(
+        "a table that numbers its rows and columns, with what is empty beside them",
+        {CHART: None, f"{FERN}/chart.csv": ",A,B,C,D,,\n1,r,r,b,b,,\n2,r,k,,,,\n,,,,,,\n"},
+        f"{FERN}/chart.csv:1:1: a spreadsheet's table, with headings (A, B, C, …); bring it in: packetgen bring content/{FERN}/chart.csv --pattern fern --replace --headings",
     ),
     Case(
         "a table that numbers its columns up to ten and more",
@@ -149,7 +153,6 @@ CASES = (
             + ",".join("rkbk" * 3),
         },
         f"{FERN}/chart.csv:1:1: a spreadsheet's table, with headings (1, 2, 3, …); bring it in: packetgen bring content/{FERN}/chart.csv --pattern fern --replace --headings",
-        f"{FERN}/chart.csv:1:1: the first row (1, 2, 3, …) is headings, and each cell of a chart is a stitch; delete the first row",
     ),
     Case(
         "a table with two marks in a cell",
@@ -163,18 +166,11 @@ CASES = (
             f"{FERN}/chart.csv": "1,2,3,4\nBRN,BRN, MOSS ,k\nBRN,GOLD,,MOSS\n",
         },
         f"{FERN}/chart.csv:1:1: a spreadsheet's table, with headings (1, 2, 3, …) and codes of its own ('BRN', 'MOSS', …); bring it in: packetgen bring content/{FERN}/chart.csv --pattern fern --replace --headings",
-        f"{FERN}/chart.csv:1:1: the first row (1, 2, 3, …) is headings, and each cell of a chart is a stitch; delete the first row",
-        f"{FERN}/chart.csv:2:1: 'BRN' stands in 3 cells, first at column 1, row 2; write one mark in a cell",
-        f"{FERN}/chart.csv:2:3: 'MOSS' stands in 2 cells, first at column 3, row 2; write one mark in a cell",
-        f"{FERN}/chart.csv:3:2: the cell 'GOLD' at column 2, row 3 is more than one mark; write one mark in a cell",
     ),
     Case(
         "a table with codes of one sign that the key lacks",
         {CHART: None, f"{FERN}/chart.csv": "x,o,w,k\nr,b,,\n"},
         f"{FERN}/chart.csv:1:1: a spreadsheet's table, with codes of its own ('x', 'o', …); bring it in: packetgen bring content/{FERN}/chart.csv --pattern fern --replace",
-        f"{FERN}/chart.csv:1:1: the mark 'x' at column 1, row 1 is not in the key; known here: b, k, r",
-        f"{FERN}/chart.csv:1:2: the mark 'o' at column 2, row 1 is not in the key; known here: b, k, r",
-        f"{FERN}/chart.csv:1:3: the mark 'w' at column 3, row 1 is not in the key; known here: b, k, r",
     ),
     Case(
         "a table with a mark that the key lacks",

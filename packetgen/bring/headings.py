@@ -5,10 +5,13 @@ Nothing is left out before its author has said so.
 """
 
 from collections.abc import Callable, Collection, Sequence
+from itertools import product
 
 from packetgen.load.headings import counted_through
+from packetgen.load.headings import headings as counted_headings
 from packetgen.model import BARE
 
+_ROWS_BESIDE = 3  # a title or a sum, headings, and a row of stitches
 _LEAST = 5  # fields: in fewer, stitches may well be all of different colours
 
 
@@ -26,6 +29,34 @@ def headings(
     down = columns[0][1:] if across else columns[0]
     beside = {field for row in rows[bool(across) :] for field in row[1:]}
     return across, down if _heads(down, beside, known, own) else ()
+
+
+def rows_beside(rows: Sequence[Sequence[str]]) -> tuple[int, int]:
+    """How many rows at the top may be a title, and how many at the end a sum: those without which rows or
+    columns turn out to be counted. `rows` end with the last that is not empty."""
+
+    def counted(ends: tuple[int, int]) -> int:
+        return sum(map(bool, counted_headings(rows[ends[0] : len(rows) - ends[1]], None)))
+
+    if len(rows) < _ROWS_BESIDE or not rows[0] or not rows[-1]:
+        return 0, 0
+    wide = max(map(len, rows))
+    # Below a title a row is often left empty.
+    titles = 1 if any(field != BARE for field in rows[1]) else 2
+    tops = (0, titles) if _few(rows[0], wide) else (0,)
+    sums = (rows[-1][0] != BARE and _few(rows[-1], wide)) or _sums(rows[-1])
+    ends = (0, 1) if sums else (0,)
+    return max(product(tops, ends), key=lambda one: (counted(one), -sum(one)))
+
+
+def _few(row: Sequence[str], wide: int) -> bool:
+    """A name, perhaps with a day or a number."""
+    return sum(field != BARE for field in row) <= min(2, wide - 1)
+
+
+def _sums(row: Sequence[str]) -> bool:
+    """A word, and numbers."""
+    return all(field.isdigit() for field in row[1:] if field != BARE)
 
 
 def _heads(

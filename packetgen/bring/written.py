@@ -10,10 +10,11 @@ import numpy as np
 
 from packetgen.bring.chart_text import first_line, remarks_of, rows_of
 from packetgen.bring.drawing import Drawing, Wish
-from packetgen.bring.headings import headings
+from packetgen.bring.headings import headings, rows_beside
 from packetgen.bring.key_text import KnownLine
 from packetgen.diagnostics import MOST_ALIKE, Place, Problems, nearest_of
 from packetgen.load.chart import LARGEST
+from packetgen.load.headings import filled, without_headings
 from packetgen.load.headings import headings as counted_headings
 from packetgen.load.words import LOST, counted, offer, said
 from packetgen.model import BARE, Colour, Stitch
@@ -89,15 +90,11 @@ def read_table(
     """
     lines = text.rstrip("\n").split("\n")
     separator = next((one for one in ",;\t" if one in lines[0]), ",")
-    rows = []
+    table = []
     for number, line in enumerate(lines, 1):
         try:
-            rows.append(
-                [
-                    cell.strip() or BARE
-                    for cell in next(csv.reader([line], delimiter=separator, strict=True), [])
-                ]
-            )
+            fields = next(csv.reader([line], delimiter=separator, strict=True), [])
+            table.append([field.strip() for field in fields])
         except csv.Error:
             problems.add(Place(path, number), "table-row", row=number)
             return None
@@ -105,8 +102,13 @@ def read_table(
     def meaning(code: str) -> tuple[str, Wish] | None:
         return codes.listed(code) or codes.meaning(code) or codes.of_key(code)
 
-    if headed is False or max(len(rows), *map(len, rows)) > LARGEST + 1:
-        return _drawing(rows, path, meaning, codes, problems)
+    part = wide, high = filled(table)
+    all_rows = [[field or BARE for field in fields] for fields in table]
+    if headed is False or max(part) > LARGEST + 1:
+        return _drawing(all_rows, path, meaning, codes, problems)
+    rows = [row[:wide] for row in all_rows[:high]]
+    if _complain_of_beside(rows, path, problems):
+        return None
     across, down = headings(rows, lambda field: meaning(field) is not None, codes.own)
     if headed:  # fewer fields that are counted through are enough where there are headings
         loosely = counted_headings(rows, ())
@@ -118,12 +120,37 @@ def read_table(
         if headed is None:
             problems.add(place, "bring-headings", where=where, what=words)
     top, left = int(bool(across)), int(bool(down))
-    rows = [row[left:] for row in rows[top:]]
+    rows = without_headings(all_rows, part, bool(across), bool(down))
+    told += _beyond(table, wide if across else None, high if down else None)
     told += _shorter(rows, top + 1)
     drawing = _drawing(rows, path, meaning, codes, problems, top + 1, left + 1)
     if not isinstance(drawing, Drawing):
         return drawing
     return replace(drawing, told=(*told, *drawing.told))
+
+
+def _complain_of_beside(rows: Sequence[Sequence[str]], path: str, problems: Problems) -> bool:
+    """Report a title above the table and a sum below it; whether there is any."""
+    titles, sums = rows_beside(rows)
+    found = [(n, "above", "a title") for n in range(1, titles + 1)]
+    found += [(n, "below", "a sum") for n in range(len(rows) - sums + 1, len(rows) + 1)]
+    for number, side, what in found:
+        words = [said(field) for field in rows[number - 1] if field != BARE]
+        more = ["…"] * (len(words) > _HEADINGS_SHOWN)
+        where = f"row {number} ({', '.join(words[:_HEADINGS_SHOWN] + more) or 'empty'})"
+        may_be = what if words else "no row of the chart"
+        problems.add(Place(path, number), "bring-beside", where=where, side=side, what=may_be)
+    return bool(found)
+
+
+def _beyond(table: Sequence[Sequence[str]], wide: int | None, high: int | None) -> Iterator[str]:
+    """What is empty beyond so many columns and rows, which headings count."""
+    columns = max(map(len, table)) - wide if wide else 0
+    rows = len(table) - high if high else 0
+    found = [f"{counted(columns, 'empty column')} at the right"] * bool(columns)
+    found += [f"{counted(rows, 'empty row')} at the end"] * bool(rows)
+    if found:
+        yield f"{' and '.join(found)}, beyond the headings, left out"
 
 
 def _shorter(rows: Sequence[Sequence[str]], top: int) -> Iterator[str]:

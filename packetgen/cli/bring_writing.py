@@ -89,6 +89,8 @@ def carry_out(planned: "Planned", pattern_name: str | None, content_folder: Path
         say(f"The old one is kept: {path}")
     if written.kept:
         say("What is kept so is never read: delete it when you like.")
+    if written.example:
+        say(f"Gone with the example that it lay on: {listed(written.example)}.")
     if written.remarks:
         old = next(path for path in written.kept if path.name.endswith("pattern.yaml"))
         say(

@@ -55,6 +55,10 @@ BRINGING: dict[str, Fault] = {
         "{where} looks like headings ({what}), and each field of a table is a stitch",
         "add --headings to leave it out, or --no-headings where it is stitches",
     ),
+    "bring-beside": Fault(
+        "{where} stands {side} a table whose rows or columns are counted, and may be {what}",
+        "take it out, or add --no-headings where each field is a stitch",
+    ),
     "bring-code-unknown": Fault(
         "{what}, which stands for {number}, is no colour like '#6b503a' and no number or name of {card}",
         "say with --code which thread it is{nearest}",

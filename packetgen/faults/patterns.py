@@ -104,11 +104,10 @@ PATTERNS: dict[str, Fault] = {
     "table-row": Fault(
         "row {row} of the table has a quote that is not closed", "take the quotes away"
     ),
-    "table-headings": Fault(
-        "{where} {are} headings, and each cell of a chart is a stitch", "delete {which}"
-    ),
     "bring-table": Fault("a spreadsheet's table, with {what}", "bring it in: {bring}"),
-    "cell-long": Fault("{what}", "write one mark in a cell"),
+    "cell-long": Fault(
+        "the cell {what} at {spot} is more than one mark", "write one mark in a cell"
+    ),
     "picture-unreadable": Fault(
         "this is not a {kind} picture that can be read", "save it again as {kind}"
     ),

@@ -54,6 +54,11 @@ WHY_BRINGING: dict[str, Why] = {
         "Spreadsheets often have a first row or column that names or counts the others. Here it would be stitched.",
         "Say which it is: with --headings it is left out, with --no-headings each of its fields is a stitch.",
     ),
+    "bring-beside": Why(
+        "The name of a table above its headings, or sums below its last row, would be stitched as if it were "
+        "part of the chart; and while it is there, the headings are not seen.",
+        "Take that row out in the spreadsheet, and save the table again. If it is stitches, say so with --no-headings.",
+    ),
     "bring-code-unknown": Why(
         "A sign or cell of the design stands for no colour that is known.",
         "Say which thread it is: below the faults stand the threads of the card, and what to add to the command. "

@@ -143,10 +143,6 @@ WHY_PATTERNS: dict[str, Why] = {
         "A cell of the table begins with a quote that is never closed.",
         "Take the quotes away; marks need none.",
     ),
-    "table-headings": Why(
-        "The table numbers its columns or its rows, as a spreadsheet does, and these cells would be stitches.",
-        "Delete that row or column. A chart begins with its first stitch.",
-    ),
     "bring-table": Why(
         "A chart's table has one mark of the key in each cell. This one has what a spreadsheet is drawn with: "
         "headings that count its columns or rows, or codes of its own.",

@@ -5,7 +5,7 @@ one that we invented: so each carries its mark with it until it is changed, wher
 outlines and charts cannot; a remark above them says it, and asks to be taken out with them.
 """
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 
 from packetgen.diagnostics import Place, Problems
 from packetgen.load.words import said
@@ -25,7 +25,11 @@ _MANY, _THEIRS = "are still the examples that they began with", "their place, or
 def complain_of_examples(node: Node, problems: Problems) -> None:
     """Advice on the first value of a YAML file that is an example still, which names the others; of a list's
     names the first."""
-    found = tuple(_left(node, ""))
+    complain_of_left(tuple(_left(node, "")), problems)
+
+
+def complain_of_left(found: Sequence[tuple[Place, str]], problems: Problems) -> None:
+    """Advice on the first of what is an example still, each with its place, which names the others."""
     if len(found) == 1:
         problems.add(found[0][0], "example-left", what=found[0][1], are=_ONE, them=_ITS)
     elif found:

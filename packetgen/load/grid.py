@@ -8,7 +8,7 @@ from packetgen.diagnostics import Place, Problems
 from packetgen.load.chart import Chart, check_size
 from packetgen.load.examples import complain_of_example_remark
 from packetgen.load.files import ContentFolder
-from packetgen.load.headings import headings
+from packetgen.load.headings import filled, headings, without_headings
 from packetgen.load.pixels import chart_from_picture
 from packetgen.load.words import LOST, listed, said
 from packetgen.model import BARE
@@ -73,8 +73,9 @@ def read_chart(
         return None
     complain_of_example_remark(text, path, folder.for_review)
     table = path.endswith(".csv")
-    chart = _from_table(folder, text, path, marks, problems) if table else _from_text(text, path)
-    return check_size(chart, problems)
+    if table:
+        return _from_table(folder, text, path, marks, problems)
+    return check_size(_from_text(text, path), problems)
 
 
 def _from_text(text: str, path: str) -> Chart:
@@ -93,21 +94,27 @@ def _from_table(
     path: str,
     marks: Collection[str] | None,
     problems: Problems,
-) -> Chart:
+) -> Chart | None:
+    """None where it is to be brought in, or too large."""
     table = _fields(text, path, problems)
-    across, down = headings(table, marks)
-    _complain_of_headings(across, down, path, problems)
+    wide, high = filled(table)
+    across, down = headings([fields[:wide] for fields in table[:high]], marks)
     top, left = int(bool(across)), int(bool(down))
-    cells = [[field or BARE for field in fields[left:]] for fields in table[top:]]
+    inside = without_headings(table, (wide, high), bool(across), bool(down))
+    cells = [[field or BARE for field in fields] for fields in inside]
     codes = _own_codes(cells, marks)
     if across or down or codes:
         found = [f"headings ({', '.join((across or down)[:3])}, …)"] * bool(across or down)
         found += [f"codes of its own ({_begin(codes)})"] * bool(codes)
         bring = bring_words(folder.root, path, bool(across or down))
         problems.add(Place(path), "bring-table", what=" and ".join(found), bring=bring)
-    _complain_of_codes(cells, path, top + 1, left + 1, problems)
+    if not codes:
+        _complain_of_codes(cells, path, top + 1, left + 1, problems)
     rows = ("".join(cell if len(cell) == 1 else LOST for cell in row) for row in cells)
-    return Chart(tuple(rows), path, top + 1, left + 1)
+    chart = check_size(Chart(tuple(rows), path, top + 1, left + 1), problems)
+    return (
+        None if codes else chart
+    )  # how each is mended by hand would only speak against the command
 
 
 def _own_codes(cells: Sequence[Sequence[str]], marks: Collection[str] | None) -> tuple[str, ...]:
@@ -132,33 +139,13 @@ def _complain_of_codes(
 ) -> None:
     """Report each text that is more than one mark once, in the first of its cells; the first of all cells
     is at row `top`, column `left`."""
-    first: dict[str, Place] = {}
-    times: Counter[str] = Counter()
+    told: set[str] = set()
     for number, row in enumerate(cells, top):
         for column, cell in enumerate(row, left):
-            if len(cell) > 1:
-                first.setdefault(cell, Place(path, number, column))
-                times[cell] += 1
-    for code, place in first.items():
-        spot = f"column {place.column}, row {place.line}"
-        if times[code] == 1:
-            what = f"the cell {said(code)} at {spot} is more than one mark"
-        else:
-            what = f"{said(code)} stands in {times[code]} cells, first at {spot}"
-        problems.add(place, "cell-long", what=what)
-
-
-def _complain_of_headings(
-    across: Sequence[str], down: Sequence[str], path: str, problems: Problems
-) -> None:
-    """One line for both."""
-    ways = (("row", across), ("column", down))
-    found = [(f"the first {name}", ", ".join(fields[:3])) for name, fields in ways if fields]
-    if found:
-        where = " and ".join(f"{name} ({begins}, …)" for name, begins in found)
-        which = " and ".join(name for name, _ in found)
-        are = "is" if len(found) == 1 else "are"
-        problems.add(Place(path), "table-headings", where=where, are=are, which=which)
+            if len(cell) > 1 and cell not in told:
+                told.add(cell)
+                spot = f"column {column}, row {number}"
+                problems.add(Place(path, number, column), "cell-long", what=said(cell), spot=spot)
 
 
 def _fields(text: str, path: str, problems: Problems) -> list[list[str]]:

@@ -29,6 +29,22 @@ def headings(
     return across, down if _counts(down, marks, 1 if cornered else least) else ()
 
 
+def filled(table: Sequence[Sequence[str]]) -> tuple[int, int]:
+    """Columns and rows of a table without the empty ones at its right and at its end, which spreadsheets often
+    save with it. (0, 0) where all of it is empty."""
+    ends = [max((n for n, field in enumerate(row, 1) if field), default=0) for row in table]
+    return max(ends, default=0), max((n for n, end in enumerate(ends, 1) if end), default=0)
+
+
+def without_headings(
+    table: Sequence[Sequence[str]], part: tuple[int, int], across: bool, down: bool
+) -> list[list[str]]:
+    """What stands below and beside headings, as far as they go: columns and rows beyond the filled `part` of
+    the table are none of the chart then. Where none are, that may be bare cloth, and stays."""
+    wide, high = part[0] if across else None, part[1] if down else None
+    return [list(row[int(down) : wide]) for row in table[int(across) : high]]
+
+
 def _counts(fields: Sequence[str], marks: Collection[str] | None, least: int) -> bool:
     if len(fields) < least:
         return False

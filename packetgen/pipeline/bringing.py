@@ -22,12 +22,12 @@ from packetgen.load.grid import CHART_FILES
 from packetgen.load.symbols_file import SYMBOLS_FILE
 from packetgen.load.yaml_nodes import GroupNode, read_nodes
 from packetgen.model import Colour, Stitch, ThreadCard
-from packetgen.pipeline.pattern_folder import PATTERN, PatternFolder, kept_as
+from packetgen.pipeline.pattern_folder import CHART, PATTERN, PatternFolder, kept_as
 from packetgen.pipeline.proofs import proof
 from packetgen.reckon.matching import TooFewColours, distinct_matches, nearest_matches
 from packetgen.write.together import written_together
 
-CHART, KEY = "chart.txt", "key.yaml"
+KEY = "key.yaml"
 _BOM = b"\xef\xbb\xbf"
 
 
@@ -50,6 +50,7 @@ class Written:
     faults: tuple[Problem, ...] = ()  # new ones that figures show, as of a design that is too large
     lines: tuple[str, ...] = ()  # what of the old chart lies on the new one beside the stitches
     faults_before: tuple[Problem, ...] = ()  # that the content had already and still has
+    example: tuple[str, ...] = ()  # what lay on the example's chart, and went with it
     remarks: int = 0  # lines of remarks in pattern.yaml that went with what they spoke of
 
 
@@ -101,6 +102,7 @@ def into_pattern(
             tuple(new),
             into.on_the_chart if any(path.endswith(".txt") for path in kept) else (),
             tuple(problem for problem in after.problems.errors if str(problem) in known),
+            into.example,
             _remarks(f"{into.path}/{PATTERN}", old, files),
         ),
     )

@@ -5,6 +5,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from pathlib import Path
 
+from packetgen.bring.chart_text import rows_of
 from packetgen.bring.key_text import (
     ON_THE_CHART,
     KnownLine,
@@ -20,8 +21,9 @@ from packetgen.load.cards import Cards, load_threads
 from packetgen.load.files import ContentFolder
 from packetgen.load.yaml_nodes import GroupNode, ListNode, Node, read_nodes
 from packetgen.model import ThreadCard
+from packetgen.starting.left_over import lines_of_example
 
-PATTERN = "pattern.yaml"
+PATTERN, CHART = "pattern.yaml", "chart.txt"
 _BEFORE = "_before"  # a name that nothing reads begins with it
 
 
@@ -47,6 +49,7 @@ class PatternFolder:
     known: tuple[KnownLine, ...]
     known_in: Mapping[str, tuple[KnownLine, ...]]  # by set
     elsewhere: frozenset[str]  # marks that lines, knots and close-ups name
+    example: tuple[str, ...] = ()  # entries that lay on the example's chart, and go with it
 
     @property
     def series(self) -> str:
@@ -78,7 +81,8 @@ def pattern_folder(
     """The pattern called that; None where its files cannot be read, with the reasons in `problems`.
 
     `threads` names a thread set of the pattern, or its card; the model's set when None. With
-    `without_lines`, what lies on its chart beside the stitches counts no longer. Raises NotThere.
+    `without_lines`, what lies on its chart beside the stitches counts no longer; nor what lies on the
+    very example that the pattern began with. Raises NotThere.
     """
     folder = ContentFolder(content_folder, problems)
     if folder.unfinished():
@@ -91,7 +95,8 @@ def pattern_folder(
     series = None if series_text is None else read_nodes(series_text, series_path, problems)
     if text is None or not isinstance(root, GroupNode) or problems.errors:
         return None
-    if without_lines:
+    example = () if without_lines else lines_of_example(root, _rows(content_folder, path))
+    if without_lines or example:
         text = without_entries(text, root, ON_THE_CHART)
         again = read_nodes(text, f"{path}/{PATTERN}", problems)
         assert isinstance(again, GroupNode), "it still has its other entries"
@@ -129,6 +134,7 @@ def pattern_folder(
         known_in[set_name],
         known_in,
         marks_elsewhere(root),
+        example,
     )
 
 
@@ -141,6 +147,13 @@ def kept_as(content_folder: Path, path: str) -> str:
         if not os.path.lexists(content_folder / kept):
             return kept
         number += 1
+
+
+def _rows(content_folder: Path, path: str) -> tuple[str, ...]:
+    """Of the chart that begin writes; none where there is none of that name. Its faults are told elsewhere."""
+    folder = ContentFolder(content_folder, Problems())
+    text = folder.text(f"{path}/{CHART}") if CHART in folder.files(path) else None
+    return () if text is None else rows_of(text)
 
 
 def _path_of(folder: ContentFolder, name: str) -> str:

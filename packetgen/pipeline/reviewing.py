@@ -20,6 +20,7 @@ from packetgen.reckon.review_texts import (
 )
 from packetgen.render.photo_told import complain_of_photo_told
 from packetgen.render.proof_words import complain_of_words
+from packetgen.starting.left_over import complain_of_example_lines
 
 
 def review(checked: Proof) -> Review:
@@ -58,6 +59,7 @@ def _complain(each: Reckoned, problems: Problems) -> None:
         complain_of_photo(figures.pattern, problems)
         complain_of_photo_told(figures.pattern, problems)
         complain_of_unsold(figures.pattern, problems)
+        complain_of_example_lines(figures.pattern, problems)
     complain_of_names(each.series, problems)
     complain_of_words(each.series, each.figures, problems)
 

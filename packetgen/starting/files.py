@@ -33,7 +33,7 @@ from packetgen.render.templates import environment, fill
 from packetgen.starting.around import Around
 from packetgen.starting.board import board_for
 from packetgen.starting.names import folder_name
-from packetgen.starting.sprig import MARKS, sprig
+from packetgen.starting.sprig import MARKS, marks_beside, sprig
 from packetgen.units import plain
 
 Files = Mapping[str, str]  # path below the content folder, with forward slashes → text
@@ -124,13 +124,14 @@ def pattern_files(series_folder: str, new: NewPattern, around: Around) -> Files:
     marks = MARKS[: len(around.colours)]
     threads = dict(zip(marks, _nearest(_SPRIG_COLOURS[: len(marks)], around.colours)))
     names = ("pattern.yaml", "chart.txt", "story.md", "stitching.md")
+    last, second = marks_beside(marks)
     facts = {
         "pattern": new,
         "around": around,
         "threads": threads,
         "first": marks[0],
-        "second": marks[1 % len(marks)],
-        "last": marks[-1],
+        "second": second,
+        "last": last,
         "sprig": sprig(new.wide, new.high, marks),
     }
     return _filled({f"{folder}/{name}": name for name in names}, facts)

@@ -4,7 +4,8 @@ few stitches."""
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 
-from packetgen.model import BARE
+from packetgen.model import BARE, Point
+from packetgen.starting import LEAST
 
 MARKS = "lfbs"  # leaf, frame, berry, stem: with fewer colours the last ones are left out
 
@@ -34,7 +35,7 @@ def sprig(wide: int, high: int, marks: str = MARKS) -> Sprig:
     is bare cloth, where there is room for a sprig."""
     if min(wide, high) < _ROOM:
         return _few_stitches(wide, high, marks)
-    middle, top, ground = wide // 2, high // 6 + 2, high - 4
+    middle, top, ground = _middle(wide, high)
     long = min(_LEAF, middle - _AROUND)
     cells = _frame(wide, high)
     cells |= {(middle, y): "s" for y in range(top, ground + 1)}
@@ -42,22 +43,57 @@ def sprig(wide: int, high: int, marks: str = MARKS) -> Sprig:
         side = -1 if number % 2 else 1
         cells |= {(middle + side * x, row - y): "l" for x, y in _leaf(long)}
     cells |= {(middle + x, top + y): "b" for x in (-1, 0, 1) for y in (-1, 0, 1)}
-    root = middle + 2, ground - 1
-    return Sprig(
-        _rows(wide, high, cells, marks),
-        vein=f"{root[0]},{root[1]} {root[0] + long - 2},{root[1] - long // 2}",
-        knot=f"{middle + 1.5:g},{top + 1.5:g}",
-    )
+    vein, knot = _line_and_knot(wide, high)
+    return Sprig(_rows(wide, high, cells, marks), written(*vein), written(knot))
+
+
+def written(*points: Point) -> str:
+    """Points as they stand in a pattern.yaml."""
+    return " ".join(f"{x:g},{y:g}" for x, y in points)
+
+
+def marks_beside(marks: str) -> tuple[str, str]:
+    """The marks that the vein and the knot have, on a sprig in these of MARKS."""
+    return marks[-1], marks[1 % len(marks)]
+
+
+def knots_with(vein: tuple[Point, ...]) -> Iterator[Point]:
+    """Where the knot is on a sprig, of whatever size, that has this vein; nothing where none has."""
+    x, y = vein[0]
+    # The vein begins two stitches beside the middle and so many above the lower edge; or a row below a few.
+    sizes = ((2 * (x - 2), y + 5), (2 * x + 1, LEAST))
+    for wide, high in sizes:
+        if min(wide, high) >= LEAST:
+            of_size, knot = _line_and_knot(int(wide), int(high))
+            if of_size == vein:
+                yield knot
+
+
+def _middle(wide: int, high: int) -> tuple[int, int, int]:
+    """The column of the stem, its uppermost row and its lowest."""
+    return wide // 2, high // 6 + 2, high - 4
+
+
+def _line_and_knot(wide: int, high: int) -> tuple[tuple[Point, Point], Point]:
+    """The vein of a leaf and the knot of the berry; among a few stitches a line below them."""
+    if min(wide, high) < _ROOM:
+        left = wide // 2 - 1
+        return ((left + 1, 3), (left + 4, 3)), (left + 2.5, 2.5)
+    middle, top, ground = _middle(wide, high)
+    long = min(_LEAF, middle - _AROUND)
+    x, y = middle + 2, ground - 1
+    return ((x, y), (x + long - 2, y - long // 2)), (middle + 1.5, top + 1.5)
 
 
 def _few_stitches(wide: int, high: int, marks: str) -> Sprig:
     """One of each mark below the top of the frame; from the third row on all is bare cloth."""
     left = wide // 2 - 1
     cells = _frame(wide, high) | {(left + x, 1): mark for x, mark in enumerate("lbs")}
+    vein, knot = _line_and_knot(wide, high)
     return Sprig(
         _rows(wide, high, cells, marks),
-        vein=f"{left + 1},3 {left + 4},3",
-        knot=f"{left + 2.5:g},2.5",
+        written(*vein),
+        written(knot),
         long_stitch="2,3 2,5",
         daisy="2,5 3,4",
         beads="2.5,3.5 2.5,4.5",
