@@ -306,6 +306,56 @@ CASES = (
         "series/garden-year/fern/pattern.yaml:9:17: the bracket '}' closes here, and after it comes ', spool: \"10\"}'; put the bracket at the end, or take it away where there is one already",
     ),
     Case(
+        "two brackets too many, and a remark",
+        {SERIES: ("order: [fern]", "order: [fern] ]] # one")},
+        "series/garden-year/series.yaml:13:15: the brackets ']]' close nothing here; take them away",
+    ),
+    Case(
+        "a comma at the end of an entry",
+        {MOSS: ('name: brick, hex: "#a04030"}', 'name: brick, hex: "#a04030"},')},
+        "threads/moss.yaml:9:46: a comma stands behind the value, and no bracket is open any more; take it away",
+    ),
+    Case(
+        "a list closed with the bracket of a group",
+        {SERIES: ("order: [fern]", "order: [fern}")},
+        "series/garden-year/series.yaml:13:13: the bracket '[' is met by a '}'; write ']' in place of '}'",
+    ),
+    Case(
+        "a list closed with two brackets of a group",
+        {SERIES: ("order: [fern]", "order: [fern}}")},
+        "series/garden-year/series.yaml:13:13: the bracket '[' is met by a '}'; write ']' in place of '}}'",
+    ),
+    Case(
+        "a blend whose bracket is left out",
+        {PATTERN: ('spool: ["10", "14"]}', 'spool: ["10", "14"}')},
+        "series/garden-year/fern/pattern.yaml:11:43: the bracket '[' is met by a '}'; write ']}' in place of '}'",
+    ),
+    Case(
+        "a blend closed with the bracket of its key line, which goes on",
+        {PATTERN: ('b: {moss: [E2, "07"],', 'b: {moss: [E2, "07"},')},
+        "series/garden-year/fern/pattern.yaml:11:22: the bracket '[' is met by a '}'; write ']' in place of '}'",
+    ),
+    Case(
+        "a blend whose bracket is left out within a key line",
+        {PATTERN: ('b: {moss: [E2, "07"],', 'b: {moss: [E2, "07",')},
+        "series/garden-year/fern/pattern.yaml:11:13: the bracket '[' that opens here is not closed; close it with ']' after the last value",
+    ),
+    Case(
+        "a bracket too many within a key line",
+        {PATTERN: ('b: {moss: [E2, "07"],', 'b: {moss: [E2, "07"]],')},
+        "series/garden-year/fern/pattern.yaml:11:23: the bracket '{' is met by a ']'; take it away",
+    ),
+    Case(
+        "names with values that begin with the bracket of a list",
+        {PATTERN: ("- {colour: k, path:", "- [colour: k, path:")},
+        "series/garden-year/fern/pattern.yaml:13:38: the bracket '[' is met by a '}'; a list stands between [ and ], names with values between { and }",
+    ),
+    Case(
+        "a group closed with the bracket of a list, on a line of a longer list",
+        {SERIES: ("order: [fern]", "order: [\n  {a: fern]\n]")},
+        "series/garden-year/series.yaml:14:11: the bracket '{' is met by a ']'; close '{' with '}' after its last value",
+    ),
+    Case(
         "a bracket not closed",
         {MOSS: ('name: brick, hex: "#a04030"}', 'name: brick, hex: "#a04030"')},
         "threads/moss.yaml:9:5: the bracket '{' that opens here is not closed; close it with '}' after the last value",

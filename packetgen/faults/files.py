@@ -92,7 +92,11 @@ FILES: dict[str, Fault] = {
         "the bracket '{bracket}' that opens here is not closed",
         "close it with '{closing}' after the last value",
     ),
-    "bracket-over": _broken("the bracket '{bracket}' closes nothing here", "take it away"),
+    "bracket-over": _broken("{what} nothing here", "take {it} away"),
+    "bracket-other": _broken("the bracket '{bracket}' is met by a '{met}'", "{hint}"),
+    "comma-over": _broken(
+        "a comma stands behind the value, and no bracket is open any more", "take it away"
+    ),
     "bracket-early": _broken(
         "the bracket '{bracket}' closes here, and after it comes {said}",
         "put the bracket at the end, or take it away where there is one already",

@@ -4,6 +4,8 @@ quotes of the same kind."""
 import re
 
 from packetgen.load.explained import Explained, Spot
+from packetgen.load.sure import sure
+from packetgen.load.text_lines import plain
 from packetgen.load.words import said, shown
 
 _BRACKETS = ("}", "]")
@@ -19,12 +21,18 @@ def facts_of_quote(quote: str) -> dict[str, object]:
 
 
 def bracket_too_many(here: Spot, lines: list[str]) -> Explained | None:
-    """The bracket at `here` that closes nothing, or the one before the comma there that closes too early."""
-    line = lines[here[0] - 1]
+    """The brackets at `here` that close nothing, or the one before the comma there that closes too early; or that
+    comma, where nothing comes after it."""
+    line = plain(lines[here[0] - 1])
     before, sign = line[: here[1] - 1].rstrip(), line[here[1] - 1 : here[1]]
     alone = line[here[1] :].strip() == ""  # not the mark of a key line
     if sign in _BRACKETS and before[-1:] not in (":", "-") and (before or alone):
-        return Explained("bracket-over", *here, {"bracket": sign})
+        signs = sure(re.match(r"[\]}](?:\s*[\]}])*", line[here[1] - 1 :]))[0]
+        one = len(signs) == 1
+        what = f"the bracket '{signs}' closes" if one else f"the brackets '{signs}' close"
+        return Explained("bracket-over", *here, {"what": what, "it": "it" if one else "them"})
+    if sign == "," and before.endswith(_BRACKETS) and not line[here[1] :].strip():
+        return Explained("comma-over", *here)
     if sign == "," and before.endswith(_BRACKETS):
         rest = said(line[here[1] - 1 :])
         return Explained(

@@ -16,6 +16,7 @@ from packetgen.load.left_out import (
     dash_of_entry,
     space_that_parts,
 )
+from packetgen.load.other_bracket import bracket_other
 from packetgen.load.run_on import goes_on
 from packetgen.load.sure import sure
 from packetgen.load.text_lines import set_in, value_at
@@ -219,6 +220,8 @@ def _between_brackets(start: Spot, here: Spot, value_missing: bool, lines: list[
         return bare
     if cut := cut_in_brackets(start, here, lines):
         return cut
+    if other := bracket_other(start, here, lines):
+        return other
     first = lines[start[0] - 1]
     if value_missing:
         return Explained(
