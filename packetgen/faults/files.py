@@ -86,7 +86,7 @@ FILES: dict[str, Fault] = {
     ),
     "quote-open": _broken(
         "the quote {quote} that opens here is not closed",
-        "write the same sign again at the end of the text{or_else}",
+        "{hint}",
     ),
     "bracket-open": _broken(
         "the bracket '{bracket}' that opens here is not closed",
@@ -140,9 +140,7 @@ FILES: dict[str, Fault] = {
     "after-value": _broken(
         "the value has ended before {said}", "put the whole value between one pair of quotes"
     ),
-    "quote-inside": _broken(
-        "the {quote} here ends the text that the same sign began", "write {mended}"
-    ),
+    "quote-inside": _broken("the {quote} here ends the text that the same sign began", "{hint}"),
     "backslash": _broken(
         "a backslash between double quotes has a special meaning",
         "write it twice, or use single quotes",

@@ -1,15 +1,39 @@
-"""A bracket that is closed by one of the other kind, on one line."""
+"""Brackets that do not go together: one too many, and one that is closed by one of the other kind."""
 
 import re
 
 from packetgen.load.explained import Explained, Spot
+from packetgen.load.sure import sure
 from packetgen.load.text_lines import plain
+from packetgen.load.words import said
 
 _CLOSES = {"{": "}", "[": "]"}
+_CLOSING = ("}", "]")
 _QUOTED = re.compile(r"""(?<=[\s\[{,:])(?:"(?:[^"\\]|\\.)*"|'(?:[^']|'')*')""")
 # A line on which the outermost bracket opens: before it stands a dash or a name.
 _BEGINS = re.compile(r" *(?:- +|[^\s\[\]{}]+: +)+[\[{]")
 _RUN = re.compile(r"[\]}](?:\s*[\]}])*")
+
+
+def bracket_too_many(here: Spot, lines: list[str]) -> Explained | None:
+    """The brackets at `here` that close nothing, or the one before the comma there that closes too early; or that
+    comma, where nothing comes after it."""
+    line = plain(lines[here[0] - 1])
+    before, sign = line[: here[1] - 1].rstrip(), line[here[1] - 1 : here[1]]
+    alone = line[here[1] :].strip() == ""  # not the mark of a key line
+    if sign in _CLOSING and before[-1:] not in (":", "-") and (before or alone):
+        signs = sure(_RUN.match(line, here[1] - 1))[0]
+        one = len(signs) == 1
+        what = f"the bracket '{signs}' closes" if one else f"the brackets '{signs}' close"
+        return Explained("bracket-over", *here, {"what": what, "it": "it" if one else "them"})
+    if sign == "," and before.endswith(_CLOSING) and not line[here[1] :].strip():
+        return Explained("comma-over", *here)
+    if sign == "," and before.endswith(_CLOSING):
+        rest = said(line[here[1] - 1 :])
+        return Explained(
+            "bracket-early", here[0], len(before), {"bracket": before[-1], "said": rest}
+        )
+    return None
 
 
 def bracket_other(start: Spot, here: Spot, lines: list[str]) -> Explained | None:
