@@ -1391,10 +1391,10 @@ def test_a_code_that_is_long_is_told_in_a_line_that_is_not(desk):
     assert len(line) < 300
 
 
-def test_a_sign_that_nobody_sees_is_told_as_the_space_that_it_is(desk):
+def test_a_sign_that_nobody_sees_is_told_as_the_tab_that_it_is(desk):
     (desk / "grid.txt").write_text("# b  E2\nb\tb\n")
     assert wrong(desk, "grid.txt") == [
-        "./grid.txt:2:2: a space at column 2, row 1; write '.' for bare cloth [chart-space]"
+        "./grid.txt:2:2: a tab at column 2, row 1; write '.' for bare cloth [chart-space]"
     ]
 
 

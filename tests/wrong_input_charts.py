@@ -116,6 +116,51 @@ CASES = (
         "series/garden-year/fern/chart.txt:5:2: a space at column 2, row 5; write '.' for bare cloth",
     ),
     Case(
+        "spaces for bare cloth, some of them at the ends of rows",
+        {CHART: "rrbb\nrk\n rr\n   b\n  r\n", PATTERN: cut(PATTERN, "close_ups:", "credits:")},
+        "series/garden-year/fern/chart.txt:3:1: a space at column 1, row 3 (6 in all); write '.' for bare cloth",
+    ),
+    Case(
+        "a tab before a row",
+        {CHART: "rrbb\n\trk..\nrrbb\n"},
+        "series/garden-year/fern/chart.txt:2:1: a tab at column 1, row 2; take it away",
+    ),
+    Case(
+        "commas between the marks",
+        {CHART: "r,r,b,b\nr,k,.,.\n"},
+        "series/garden-year/fern/chart.txt:1:2: a comma stands between any two marks of this chart; take those signs out: one character is one stitch, or call the file chart.csv",
+    ),
+    Case(
+        "a comma and a space between the marks",
+        {CHART: "r, r, b, b\nr, k, ., .\n"},
+        "series/garden-year/fern/chart.txt:1:2: a comma stands between any two marks of this chart; take those signs out: one character is one stitch, or call the file chart.csv",
+    ),
+    Case(
+        "bars round all marks",
+        {CHART: "|r|r|b|b|\n|r|k|.|.|\n"},
+        "series/garden-year/fern/chart.txt:1:1: a bar stands between any two marks of this chart; take those signs out: one character is one stitch",
+    ),
+    Case(
+        "spaces between the marks, and rows of two lengths",
+        {CHART: "r r b b\nr k . .\nr r b\n"},
+        "series/garden-year/fern/chart.txt:1:2: a space stands between any two marks of this chart; take those signs out: one character is one stitch",
+    ),
+    Case(
+        "spaces for bare cloth in every second column",
+        {CHART: "r k b r\n r k b\n", PATTERN: cut(PATTERN, "close_ups:", "credits:")},
+        "series/garden-year/fern/chart.txt:1:2: a space at column 2, row 1 (6 in all); write '.' for bare cloth",
+    ),
+    Case(
+        "numbers before the rows",
+        {CHART: "8 rrbb\n9 rk..\n10 rrbb\n"},
+        "series/garden-year/fern/chart.txt:1:1: numbers stand before the rows of this chart, here '8'; take them away, with what parts them from the row",
+    ),
+    Case(
+        "numbers before the rows, from below, with bars",
+        {CHART: " 3|rrbb\n 2|rk..\n 1|rrbb\n"},
+        "series/garden-year/fern/chart.txt:1:1: numbers stand before the rows of this chart, here '3|'; take them away, with what parts them from the row",
+    ),
+    Case(
         "a space in the chart",
         {CHART: "rrbb\nrk .\n", PATTERN: cut(PATTERN, "close_ups:", "credits:")},
         "series/garden-year/fern/chart.txt:2:3: a space at column 3, row 2; write '.' for bare cloth",

@@ -288,7 +288,82 @@ CASES = (
     Case(
         "an apostrophe that begins a text, and another far below",
         {PATTERN: ("title: Fern by the Tap", "title: 'Tis the Season")},
-        "series/garden-year/fern/pattern.yaml:1:8: the quote ' that opens here is not closed; write the same sign again at the end of the text, or put double quotes round all of it",
+        "series/garden-year/fern/pattern.yaml:1:8: the quote ' that opens here is not closed; write \"'Tis the Season\"",
+    ),
+    Case(
+        "an apostrophe at the end of a word",
+        {PATTERN: ("title: Fern by the Tap", "title: 'The robins' fork'")},
+        "series/garden-year/fern/pattern.yaml:1:19: the ' here ends the text that the same sign began; write \"The robins' fork\"",
+    ),
+    Case(
+        "an apostrophe beside double quotes",
+        {PATTERN: ("title: Fern by the Tap", "title: '\"Robin's\" fork'")},
+        "series/garden-year/fern/pattern.yaml:1:15: the ' here ends the text that the same sign began; write '\"Robin''s\" fork'",
+    ),
+    Case(
+        "an apostrophe, and the quote at the end left out",
+        {PATTERN: ("title: Fern by the Tap", "title: 'The robin's fork")},
+        "series/garden-year/fern/pattern.yaml:1:18: the ' here ends the text that the same sign began; write \"The robin's fork\"",
+    ),
+    Case(
+        "double quotes within double quotes",
+        {PATTERN: ("title: Fern by the Tap", 'title: "The "red" robin"')},
+        'series/garden-year/fern/pattern.yaml:1:13: the " here ends the text that the same sign began; write \'The "red" robin\'',
+    ),
+    Case(
+        "a word cut short between braces, and an apostrophe later",
+        {MOSS: ("name: brick,", "name: 'Tis the robin's,")},
+        "threads/moss.yaml:9:38: the ' here ends the text that the same sign began; write \"'Tis the robin's\"",
+    ),
+    Case(
+        "an apostrophe between braces, and the quote at the end left out",
+        {PATTERN: ("note: First issue.", "note: 'The robin's first issue")},
+        "series/garden-year/fern/pattern.yaml:27:40: the ' here ends the text that the same sign began; write \"The robin's first issue\"",
+    ),
+    Case(
+        "an apostrophe between braces and a comma, and the quote at the end left out",
+        {PATTERN: ("note: First issue.", "note: 'The robin's first, and last, issue")},
+        "series/garden-year/fern/pattern.yaml:27:40: the ' here ends the text that the same sign began; put double quotes round all of it, or write the apostrophe twice",
+    ),
+    Case(
+        "an apostrophe in a text of two lines",
+        {PATTERN: ("about: A fern uncurls.", "about: 'A robin's fork,\n  and a fern'")},
+        "series/garden-year/fern/pattern.yaml:3:16: the ' here ends the text that the same sign began; put double quotes round all of it, or write the apostrophe twice",
+    ),
+    Case(
+        "an apostrophe in the second line of a text",
+        {PATTERN: ("about: A fern uncurls.", "about: 'A fern,\n  and a robin's fork'")},
+        "series/garden-year/fern/pattern.yaml:4:14: the ' here ends the text that the same sign began; put double quotes round all of it, or write the apostrophe twice",
+    ),
+    Case(
+        "an apostrophe before a number sign",
+        {PATTERN: ("about: A fern uncurls.", "about: 'Tis the robin's #2")},
+        "series/garden-year/fern/pattern.yaml:3:22: the ' here ends the text that the same sign began; put double quotes round all of it, or write the apostrophe twice",
+    ),
+    Case(
+        "a word cut short, and an apostrophe in the line below",
+        {
+            PATTERN: (
+                "title: Fern by the Tap\ndesigner: alder\nabout: A fern uncurls.",
+                "title: 'Tis spring\ndesigner: alder\nabout: The robin's fork",
+            )
+        },
+        "series/garden-year/fern/pattern.yaml:1:8: the quote ' that opens here is not closed; write \"'Tis spring\"",
+    ),
+    Case(
+        "a word cut short, and an apostrophe at the end of a line below",
+        {
+            PATTERN: (
+                "title: Fern by the Tap\ndesigner: alder\nabout: A fern uncurls.",
+                "title: 'Tis spring\ndesigner: alder\nabout: The fork is the robins'",
+            )
+        },
+        "series/garden-year/fern/pattern.yaml:1:8: the quote ' that opens here is not closed; write \"'Tis spring\"",
+    ),
+    Case(
+        "two quoted texts without a comma, of which the first ends with an s",
+        {SERIES: ("order: [fern]", "order: ['ferns' 'ivy']")},
+        "series/garden-year/series.yaml:13:17: something is missing between the brackets, just before ''ivy']'; put commas between the values, and quotes round a value that has a comma or colon itself",
     ),
     Case(
         "quotes in a text between quotes, within braces",
@@ -304,6 +379,56 @@ CASES = (
         "a brace too early",
         {PATTERN: ('r: {moss: E2, spool: "10"}', 'r: {moss: "E2"}, spool: "10"}')},
         "series/garden-year/fern/pattern.yaml:9:17: the bracket '}' closes here, and after it comes ', spool: \"10\"}'; put the bracket at the end, or take it away where there is one already",
+    ),
+    Case(
+        "two brackets too many, and a remark",
+        {SERIES: ("order: [fern]", "order: [fern] ]] # one")},
+        "series/garden-year/series.yaml:13:15: the brackets ']]' close nothing here; take them away",
+    ),
+    Case(
+        "a comma at the end of an entry",
+        {MOSS: ('name: brick, hex: "#a04030"}', 'name: brick, hex: "#a04030"},')},
+        "threads/moss.yaml:9:46: a comma stands behind the value, and no bracket is open any more; take it away",
+    ),
+    Case(
+        "a list closed with the bracket of a group",
+        {SERIES: ("order: [fern]", "order: [fern}")},
+        "series/garden-year/series.yaml:13:13: the bracket '[' is met by a '}'; write ']' in place of '}'",
+    ),
+    Case(
+        "a list closed with two brackets of a group",
+        {SERIES: ("order: [fern]", "order: [fern}}")},
+        "series/garden-year/series.yaml:13:13: the bracket '[' is met by a '}'; write ']' in place of '}}'",
+    ),
+    Case(
+        "a blend whose bracket is left out",
+        {PATTERN: ('spool: ["10", "14"]}', 'spool: ["10", "14"}')},
+        "series/garden-year/fern/pattern.yaml:11:43: the bracket '[' is met by a '}'; write ']}' in place of '}'",
+    ),
+    Case(
+        "a blend closed with the bracket of its key line, which goes on",
+        {PATTERN: ('b: {moss: [E2, "07"],', 'b: {moss: [E2, "07"},')},
+        "series/garden-year/fern/pattern.yaml:11:22: the bracket '[' is met by a '}'; write ']' in place of '}'",
+    ),
+    Case(
+        "a blend whose bracket is left out within a key line",
+        {PATTERN: ('b: {moss: [E2, "07"],', 'b: {moss: [E2, "07",')},
+        "series/garden-year/fern/pattern.yaml:11:13: the bracket '[' that opens here is not closed; close it with ']' after the last value",
+    ),
+    Case(
+        "a bracket too many within a key line",
+        {PATTERN: ('b: {moss: [E2, "07"],', 'b: {moss: [E2, "07"]],')},
+        "series/garden-year/fern/pattern.yaml:11:23: the bracket '{' is met by a ']'; take it away",
+    ),
+    Case(
+        "names with values that begin with the bracket of a list",
+        {PATTERN: ("- {colour: k, path:", "- [colour: k, path:")},
+        "series/garden-year/fern/pattern.yaml:13:38: the bracket '[' is met by a '}'; a list stands between [ and ], names with values between { and }",
+    ),
+    Case(
+        "a group closed with the bracket of a list, on a line of a longer list",
+        {SERIES: ("order: [fern]", "order: [\n  {a: fern]\n]")},
+        "series/garden-year/series.yaml:14:11: the bracket '{' is met by a ']'; close '{' with '}' after its last value",
     ),
     Case(
         "a bracket not closed",

@@ -13,7 +13,7 @@ from packetgen.bring.drawing import Drawing, Wish
 from packetgen.bring.headings import headings, rows_beside
 from packetgen.bring.key_text import KnownLine
 from packetgen.diagnostics import MOST_ALIKE, Place, Problems, nearest_of
-from packetgen.load.chart import LARGEST
+from packetgen.load.chart import LARGEST, blank_said
 from packetgen.load.headings import filled, without_headings
 from packetgen.load.headings import headings as counted_headings
 from packetgen.load.words import LOST, counted, offer, said
@@ -246,7 +246,8 @@ def _drawing(
                 spoilt = True
                 spot = f"column {first[code].column - left + 1}, row {first[code].line - top + 1}"
                 hint = "write '.' for bare cloth"
-                problems.add(first[code], "chart-space", spot=spot, hint=hint)
+                what = blank_said(code)
+                problems.add(first[code], "chart-space", what=what, spot=spot, hint=hint)
                 continue
             unknown[code] = times[code]
             if code in codes.own:

@@ -86,13 +86,17 @@ FILES: dict[str, Fault] = {
     ),
     "quote-open": _broken(
         "the quote {quote} that opens here is not closed",
-        "write the same sign again at the end of the text{or_else}",
+        "{hint}",
     ),
     "bracket-open": _broken(
         "the bracket '{bracket}' that opens here is not closed",
         "close it with '{closing}' after the last value",
     ),
-    "bracket-over": _broken("the bracket '{bracket}' closes nothing here", "take it away"),
+    "bracket-over": _broken("{what} nothing here", "take {it} away"),
+    "bracket-other": _broken("the bracket '{bracket}' is met by a '{met}'", "{hint}"),
+    "comma-over": _broken(
+        "a comma stands behind the value, and no bracket is open any more", "take it away"
+    ),
     "bracket-early": _broken(
         "the bracket '{bracket}' closes here, and after it comes {said}",
         "put the bracket at the end, or take it away where there is one already",
@@ -136,9 +140,7 @@ FILES: dict[str, Fault] = {
     "after-value": _broken(
         "the value has ended before {said}", "put the whole value between one pair of quotes"
     ),
-    "quote-inside": _broken(
-        "the {quote} here ends the text that the same sign began", "write {mended}"
-    ),
+    "quote-inside": _broken("the {quote} here ends the text that the same sign began", "{hint}"),
     "backslash": _broken(
         "a backslash between double quotes has a special meaning",
         "write it twice, or use single quotes",

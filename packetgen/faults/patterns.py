@@ -96,7 +96,15 @@ PATTERNS: dict[str, Fault] = {
     "nothing-stitched": Fault("nothing is stitched on this chart", "put marks of the key on it"),
     "row-ragged": Fault("row {row} is {length} long, most are {usual}", "{hint}"),
     "chart-mark-unknown": Fault("the mark {mark} at {spot} is not in the key", "{hint}"),
-    "chart-space": Fault("a space at {spot}", "{hint}"),
+    "chart-parted": Fault(
+        "a {sign} stands between any two marks of this chart",
+        "take those signs out: one character is one stitch{else_call}",
+    ),
+    "chart-numbered": Fault(
+        "numbers stand before the rows of this chart, here {begins}",
+        "take them away, with what parts them from the row",
+    ),
+    "chart-space": Fault("{what} at {spot}", "{hint}"),
     "corner-unsaid": Fault(
         "{mark} at {spot} is {stitch} stitch, and a chart cannot say in which corner",
         "write '.' there, and the mark in a close-up",

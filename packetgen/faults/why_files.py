@@ -124,6 +124,14 @@ WHY_FILES: dict[str, Why] = {
         "There is one closing bracket more than was opened.",
         "Take it away, or put the opening one where its list or group begins.",
     ),
+    "bracket-other": Why(
+        "What opens with { ends with }, and what opens with [ ends with ].",
+        "Write the bracket that the message names.",
+    ),
+    "comma-over": Why(
+        "Commas part values between brackets. Behind the last bracket of a line none is needed.",
+        "Take the comma away.",
+    ),
     "bracket-early": Why(
         "A list or group is closed, and goes on after its bracket.",
         "Keep one closing bracket, after the last value.",

@@ -131,6 +131,14 @@ WHY_PATTERNS: dict[str, Why] = {
         "The chart has a mark that no key line explains. Capitals and small letters are two marks.",
         "Correct the mark, or add a key line.",
     ),
+    "chart-parted": Why(
+        "In a chart.txt one character is one stitch, and here the same sign parts all of them.",
+        "Take those signs out. A table with commas or semicolons is read too, under the name chart.csv.",
+    ),
+    "chart-numbered": Why(
+        "Rows are counted from the top by themselves; numbers written before them would be stitches.",
+        "Take the numbers away.",
+    ),
     "chart-space": Why(
         "A space cannot be told from nothing, so it is no stitch.",
         "Write '.' for bare cloth; where the row is too long with it, take it away.",

@@ -52,11 +52,18 @@ def check_size(chart: Chart, problems: Problems) -> Chart | None:
 
 def check_rows(chart: Chart, problems: Problems) -> Chart:
     """The chart without spaces that are too many in their row. They are reported, and so is every row that is
-    not as long as most of them."""
+    not as long as most of them; but where spaces stand for bare cloth, short ones may have lost theirs at the
+    end, and mending these mends them."""
     usual = Counter(map(len, chart.rows)).most_common(1)[0][0]
     spaced = _complain_of_spaces(chart, usual, problems)
+    in_place = [
+        sum(map(str.isspace, row))
+        for number, row in enumerate(chart.rows, 1)
+        if number not in spaced
+    ]
+    for_cloth = sum(in_place) > len(in_place)
     for number, row in enumerate(chart.rows, 1):
-        if len(row) == usual or number in spaced:
+        if len(row) == usual or number in spaced or (for_cloth and len(row) < usual):
             continue
         odd = abs(usual - len(row))
         change = f"add {odd} ('.' is bare cloth)" if len(row) < usual else f"take {odd} away"
@@ -75,6 +82,10 @@ def check_rows(chart: Chart, problems: Problems) -> Chart:
     return replace(
         chart, rows=tuple("".join(row.split()) if number in spaced else row for number, row in rows)
     )
+
+
+def blank_said(mark: str) -> str:
+    return "a tab" if mark == "\t" else "a space"
 
 
 def _complain_of_spaces(chart: Chart, usual: int, problems: Problems) -> tuple[int, ...]:
@@ -99,7 +110,8 @@ def _complain_of_spaces(chart: Chart, usual: int, problems: Problems) -> tuple[i
         them = "them" if times > 1 else "it"
         hint = f"take {them} away" if numbers is too_many else "write '.' for bare cloth"
         spot = f"column {column}, row {line}{more}"
-        problems.add(chart.place(line, column), "chart-space", spot=spot, hint=hint)
+        what = blank_said(chart.rows[line - 1][column - 1])
+        problems.add(chart.place(line, column), "chart-space", what=what, spot=spot, hint=hint)
     return too_many
 
 

@@ -6,6 +6,7 @@ from collections.abc import Collection, Sequence
 
 from packetgen.diagnostics import Place, Problems
 from packetgen.load.chart import Chart, check_size
+from packetgen.load.chart_habits import without_habits
 from packetgen.load.examples import complain_of_example_remark
 from packetgen.load.files import ContentFolder
 from packetgen.load.headings import filled, headings, without_headings
@@ -72,10 +73,10 @@ def read_chart(
     if text is None:
         return None
     complain_of_example_remark(text, path, folder.for_review)
-    table = path.endswith(".csv")
-    if table:
+    if path.endswith(".csv"):
         return _from_table(folder, text, path, marks, problems)
-    return check_size(_from_text(text, path), problems)
+    chart = without_habits(_from_text(text, path), marks, problems)
+    return None if chart is None else check_size(chart, problems)
 
 
 def _from_text(text: str, path: str) -> Chart:

@@ -6,7 +6,7 @@ import re
 from dataclasses import replace
 from difflib import get_close_matches
 
-from packetgen.load.closed_early import bracket_too_many, facts_of_quote, quote_inside
+from packetgen.load.brackets import bracket_other, bracket_too_many
 from packetgen.load.cut_off import cut_in_brackets, cut_in_lines
 from packetgen.load.explained import Explained, Spot
 from packetgen.load.left_out import (
@@ -16,6 +16,7 @@ from packetgen.load.left_out import (
     dash_of_entry,
     space_that_parts,
 )
+from packetgen.load.quotes import closed_within, left_open, not_closed, opens, quote_above
 from packetgen.load.run_on import goes_on
 from packetgen.load.sure import sure
 from packetgen.load.text_lines import set_in, value_at
@@ -100,10 +101,10 @@ def _explained(
     if "quoted scalar" in context and "escape" in problem:
         return Explained("backslash", *here)
     if "quoted scalar" in context:
-        return _quote_open(start[0], start[1] - 1, rest(start)[:1])
-    if early := quote_inside(here, lines):
+        return not_closed(start, lines)
+    if early := closed_within(here, lines):
         return early
-    if opened := _quote_above(here, lines, '"') or _quote_above(here, lines, "'"):
+    if opened := quote_above(here, lines, '"') or quote_above(here, lines, "'"):
         return opened
     if "flow" in context:
         left_out = colon_between_braces(here, lines) if "flow mapping" in context else None
@@ -154,53 +155,6 @@ def _explained(
     )
 
 
-def _quote_above(here: Spot, lines: list[str], quote: str) -> Explained | None:
-    """The quote on a line above which only a later one has closed, just before `here`, that was to open
-    another text. What follows a quote and begins with '#' is then a remark to the end of its line."""
-    number, before = here[0], lines[here[0] - 1][: here[1] - 1].rstrip()
-    while number > 1 and not before:
-        number -= 1
-        line = lines[number - 1]
-        before = line[: line.find(f"{quote}#") + 1] or line
-    if not before.endswith(quote) or before.count(quote) % 2 == 0:
-        return None
-    for above in range(number - 1, 0, -1):
-        line = lines[above - 1].split(" #")[0]
-        opened = _left_open(line, quote)
-        if line.count(quote) % 2 and opened is not None and _opens(line, opened):
-            return _quote_open(above, opened, quote)
-    return None
-
-
-def ended_by_next(text: str, start: int, end: int) -> bool:
-    """Whether the quoted value from `start` to `end` has no closing quote of its own, and ends where the one
-    after it begins: 'designer: "Ann' above 'hex: "#aabbcc"', of which the rest is then taken for a remark."""
-    return text[end : end + 1] == "#" and _opens(text, end - 1) and end - start > 2
-
-
-def _opens(text: str, at: int) -> bool:
-    """Whether a value begins with the quote there, by what stands before it."""
-    return text[:at].rstrip(" ")[-1:] in tuple(":-,[{")
-
-
-def _left_open(line: str, quote: str) -> int | None:
-    """Where the quote is that nothing on the line closes; one that opens the next value closes nothing."""
-    opened = None
-    for found in re.finditer(re.escape(quote), line):
-        ends = line[found.end() :].lstrip(" ")[:1] in ("", ",", "}", "]", ":")
-        if opened is None:
-            opened = found.start()
-        elif _opens(line, found.start()) and not ends:
-            return opened
-        else:
-            opened = None
-    return opened
-
-
-def _quote_open(line: int, index: int, quote: str) -> Explained:
-    return Explained("quote-open", line, index + 1, facts_of_quote(quote))
-
-
 def _bare_colour(start: Spot, here: Spot, lines: list[str]) -> Explained | None:
     """Between brackets, a colour without quotes hides the closing bracket: '{name: moss, hex:
     #55aa55}'.
@@ -219,6 +173,8 @@ def _between_brackets(start: Spot, here: Spot, value_missing: bool, lines: list[
         return bare
     if cut := cut_in_brackets(start, here, lines):
         return cut
+    if other := bracket_other(start, here, lines):
+        return other
     first = lines[start[0] - 1]
     if value_missing:
         return Explained(
@@ -227,9 +183,9 @@ def _between_brackets(start: Spot, here: Spot, value_missing: bool, lines: list[
             {"hint": "take a needless comma away, and put odd signs between quotes"},
         )
     for quote in ('"', "'"):
-        opened = _left_open(first, quote)
-        if opened is not None and _opens(first, opened):
-            return _quote_open(start[0], opened, quote)
+        opened = left_open(first, quote)
+        if opened is not None and opens(first, opened):
+            return not_closed((start[0], opened + 1), lines)
     if here[0] == start[0]:
         return Explained("comma-missing", *here, {"said": said(lines[here[0] - 1][here[1] - 1 :])})
     bracket = first[start[1] - 1 : start[1]]

@@ -14,10 +14,10 @@ import yaml
 
 from packetgen.diagnostics import Place, Problem, Problems
 from packetgen.load.characters import describe, unseen
-from packetgen.load.closed_early import facts_of_quote
 from packetgen.load.left_out import colon_before_bracket
+from packetgen.load.quotes import ended_by_next, not_closed, runs_over_names
 from packetgen.load.sure import sure
-from packetgen.load.syntax import ended_by_next, explain, facts_unquoted, spaces_before
+from packetgen.load.syntax import explain, facts_unquoted, spaces_before
 from packetgen.load.words import LOST, counted, said
 from packetgen.load.yaml_events import events
 
@@ -259,8 +259,9 @@ class _Tree:
             self._problems.add(place, "unseen-character", what=describe(letter), more="")
             value = value.replace(letter, LOST)
         span = (_mark(event.start_mark).index, _mark(event.end_mark).index)
-        if event.style in ("'", '"') and ended_by_next(self._text, *span):
-            self._refuse(place, "quote-open", **facts_of_quote(event.style))
+        if event.style in ("'", '"') and self._swallows(span):
+            opened = not_closed((place.line, place.column), self._lines)
+            self._refuse(place, opened.code, **opened.facts)
         if not event.style and self._text[span[1] : span[1] + 1] == ":" and {*"[{"} & {*value}:
             if found := colon_before_bracket(place.line, self._lines):
                 self._refuse(Place(self._path, found.line, found.column), found.code, **found.facts)
@@ -274,6 +275,10 @@ class _Tree:
             Place(self._path, end.line + 1, end.column + 1),
             "" if event.style else self._remark_at(end.index),
         )
+
+    def _swallows(self, span: tuple[int, int]) -> bool:
+        """Whether a value between quotes has taken for its own what belongs to those below."""
+        return ended_by_next(self._text, *span) or runs_over_names(self._text, *span)
 
     def _remark_at(self, index: int) -> str:
         found = _REMARK.match(self._text, index)
