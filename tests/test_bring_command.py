@@ -1376,6 +1376,20 @@ def test_a_code_that_no_stitch_has_is_told_and_hinders_nothing(desk):
     assert rows(desk / "new/chart.txt") == [".fb"]
 
 
+@pytest.mark.parametrize(
+    ("words", "right"),
+    [
+        ("robin.png --bare #ffffff --trim", '--bare "#ffffff", or without #, since your shell'),
+        ("grid.csv --code #6b503a=K4 --into new", '--code "#ffffff=.", since your shell'),
+    ],
+)
+def test_a_colour_that_a_shell_took_for_a_remark_is_told(desk, words, right):
+    """Unquoted, nothing of it and of what follows reaches the command."""
+    said = " ".join(run(*shlex.split(words, comments=True), code=2).stderr.split())
+    assert "nothing came after it; a word that begins with # stands in quotes, " + right in said
+    assert run("robin.png", "--bare", "ffffff", code=2).stderr.count("nothing came") == 0
+
+
 def test_codes_are_not_for_pictures(desk):
     (desk / "design.png").write_bytes(picture([[BRICK]]))
     said = run("design.png", "--threads", "moss", "--code", "x=K4", code=2).stderr
