@@ -1228,7 +1228,13 @@ def test_a_table_that_is_laid_into_a_patterns_folder_comes_in_by_the_command_tha
     result = CliRunner().invoke(main, words, input="07\nE2\n")
     assert result.exit_code == 0, result.output
     assert rows(desk / "content" / CHART) == ["frf", "k.f"], "k is a mark of the key"
+    left = f"It is the chart no more, and nothing reads it: content/{FERN}/chart.csv; take it out"
+    assert "pattern.yaml names the chart now: chart.txt.\n" in result.output
+    assert left in " ".join(result.output.split())
     assert CliRunner().invoke(main, ["proof"]).exit_code == 0
+    (desk / "again.txt").write_text("frf\n")
+    said = run("again.txt", "--pattern", "fern", "--replace").stdout
+    assert "names the chart" not in said and "no more" not in said, "that was told before"
 
 
 def test_what_is_offered_for_a_table_names_the_content_folder_that_was_given(desk):
