@@ -44,6 +44,7 @@ DOORS = {
         "cli.begin_questions",
         "cli.begin_writing",
         "cli.bring",
+        "cli.bring_options",
         "cli.bring_questions",
         "cli.bring_writing",
         "cli.build",

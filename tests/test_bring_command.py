@@ -1228,7 +1228,13 @@ def test_a_table_that_is_laid_into_a_patterns_folder_comes_in_by_the_command_tha
     result = CliRunner().invoke(main, words, input="07\nE2\n")
     assert result.exit_code == 0, result.output
     assert rows(desk / "content" / CHART) == ["frf", "k.f"], "k is a mark of the key"
+    left = f"It is the chart no more, and nothing reads it: content/{FERN}/chart.csv; take it out"
+    assert "pattern.yaml names the chart now: chart.txt.\n" in result.output
+    assert left in " ".join(result.output.split())
     assert CliRunner().invoke(main, ["proof"]).exit_code == 0
+    (desk / "again.txt").write_text("frf\n")
+    said = run("again.txt", "--pattern", "fern", "--replace").stdout
+    assert "names the chart" not in said and "no more" not in said, "that was told before"
 
 
 def test_what_is_offered_for_a_table_names_the_content_folder_that_was_given(desk):
@@ -1374,6 +1380,20 @@ def test_a_code_that_no_stitch_has_is_told_and_hinders_nothing(desk):
     (line,) = said.splitlines()
     assert "no stitch has the code 'm', of which --code says what it is; known here: " in line
     assert rows(desk / "new/chart.txt") == [".fb"]
+
+
+@pytest.mark.parametrize(
+    ("words", "right"),
+    [
+        ("robin.png --bare #ffffff --trim", '--bare "#ffffff", or without #, since your shell'),
+        ("grid.csv --code #6b503a=K4 --into new", '--code "#ffffff=.", since your shell'),
+    ],
+)
+def test_a_colour_that_a_shell_took_for_a_remark_is_told(desk, words, right):
+    """Unquoted, nothing of it and of what follows reaches the command."""
+    said = " ".join(run(*shlex.split(words, comments=True), code=2).stderr.split())
+    assert "nothing came after it; a word that begins with # stands in quotes, " + right in said
+    assert run("robin.png", "--bare", "ffffff", code=2).stderr.count("nothing came") == 0
 
 
 def test_codes_are_not_for_pictures(desk):

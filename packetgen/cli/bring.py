@@ -1,19 +1,18 @@
 """`packetgen bring`"""
 
-import re
 from pathlib import Path
 from typing import TYPE_CHECKING, NoReturn
 
 import click
 
 from packetgen.cli.bring_codes import said_codes, without_thread
+from packetgen.cli.bring_options import CellPx, ScreenColour, WithColours
 from packetgen.cli.bring_questions import answered
 from packetgen.cli.bring_writing import carry_out, planned_at, refuse_what_is_there
 from packetgen.cli.common import (
     AnyBetween,
     Between,
     FileThere,
-    OfAny,
     content_option,
     nothing_written,
     say_problems,
@@ -30,31 +29,7 @@ _PHOTO_COLOURS = 20
 _ENDINGS = (".png", ".csv", ".txt", ".jpg", ".jpeg")
 
 
-class _ScreenColour(OfAny):
-    """'#6b503a', also without its sign."""
-
-    name = "COLOUR"
-
-    def convert(self, value: object, param: object, ctx: object) -> str:
-        digits = str(value).lstrip("#").lower()
-        if not re.fullmatch(r"[0-9a-f]{6}", digits):
-            self.fail(f"{value!r} is no colour; write for example '#f6f3ea'")
-        return f"#{digits}"
-
-
-class _CellPx(OfAny):
-    """Pixels of a stitch: 1, or 2 and more; between them a stitch could not be told from its neighbour."""
-
-    name = "NUMBER"
-
-    def convert(self, value: object, param: object, ctx: object) -> float:
-        cell: float = AnyBetween(1, 1000)(str(value))
-        if 1 < cell < 2:
-            self.fail(f"{cell:g} is too small; 1 is one pixel a stitch, else give 2 or more")
-        return cell
-
-
-@click.command("bring")
+@click.command("bring", cls=WithColours)
 @click.argument("file", metavar="FILE", type=FileThere(*_ENDINGS))
 @content_option
 @click.option("--pattern", "pattern_name", help="The pattern whose chart and key it becomes.")
@@ -88,13 +63,13 @@ class _CellPx(OfAny):
 )
 @click.option(
     "--cell",
-    type=_CellPx(),
+    type=CellPx(),
     help="A stitch is drawn so many pixels wide, for example 12 or 4.5.",
 )
 @click.option(
     "--bare",
     multiple=True,
-    type=_ScreenColour(),
+    type=ScreenColour(),
     help='A colour of the file that is bare cloth, for example "#ffffff" for white; may be given several times.',
 )
 @click.option("--trim", is_flag=True, help="Leave out bare rows and columns at the edges.")

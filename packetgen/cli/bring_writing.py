@@ -89,6 +89,10 @@ def carry_out(planned: "Planned", pattern_name: str | None, content_folder: Path
         say(f"The old one is kept: {path}")
     if written.kept:
         say("What is kept so is never read: delete it when you like.")
+    if written.chart:
+        say(f"pattern.yaml names the chart now: {written.chart}.")
+    for path in written.charts_left:
+        say(f"It is the chart no more, and nothing reads it: {path}; take it out when you like.")
     if written.example:
         say(f"Gone with the example that it lay on: {listed(written.example)}.")
     if written.remarks:

@@ -50,6 +50,8 @@ class Written:
     faults: tuple[Problem, ...] = ()  # new ones that figures show, as of a design that is too large
     lines: tuple[str, ...] = ()  # what of the old chart lies on the new one beside the stitches
     faults_before: tuple[Problem, ...] = ()  # that the content had already and still has
+    chart: str = ""  # its file, where pattern.yaml has to name it now
+    charts_left: tuple[Path, ...] = ()  # others that are no longer read, where it has
     example: tuple[str, ...] = ()  # what lay on the example's chart, and went with it
     remarks: int = 0  # lines of remarks in pattern.yaml that went with what they spoke of
 
@@ -81,6 +83,7 @@ def into_pattern(
     """
     if not replace:
         complain_of_chart(content_folder, into)
+    chart, left = _chart_named(content_folder, into)
     files = _files(content_folder, into, found)
     files = {path: data for path, data in files.items() if _on_disk(content_folder / path) != data}
     after = proof(content_folder, frozenset({into.series}), files)
@@ -102,6 +105,8 @@ def into_pattern(
             tuple(new),
             into.on_the_chart if any(path.endswith(".txt") for path in kept) else (),
             tuple(problem for problem in after.problems.errors if str(problem) in known),
+            chart,
+            left,
             into.example,
             _remarks(f"{into.path}/{PATTERN}", old, files),
         ),
@@ -157,11 +162,10 @@ def _files(content_folder: Path, into: PatternFolder, found: Brought) -> dict[st
     ]
     text = with_key(into.text, into.root, marks, lines)
     folder = content_folder / into.path
-    named = word(entry(into.root, "chart"))
-    chart = named if named.endswith(".txt") and not {"/", "\\"} & set(named) else CHART
-    others = [name for name in CHART_FILES if name != chart and (folder / name).is_file()]
-    if chart != named and (named or others):
-        text = with_value(text, _root(text), "chart", chart)
+    to_name, _ = _chart_named(content_folder, into)
+    if to_name:
+        text = with_value(text, _root(text), "chart", to_name)
+    chart = to_name or word(entry(into.root, "chart")) or CHART
     title = word(entry(into.root, "title")) or into.path.rpartition("/")[2]
     old_chart = _on_disk(folder / chart)
     # Nothing that they say has changed where every line of the key is one that was there.
@@ -177,6 +181,18 @@ def _files(content_folder: Path, into: PatternFolder, found: Brought) -> dict[st
         old = symbols.decode("utf-8")
         files[f"{into.path}/{SYMBOLS_FILE}"] = symbols_text(old, _root(old), gone).encode()
     return files
+
+
+def _chart_named(content_folder: Path, into: PatternFolder) -> tuple[str, tuple[Path, ...]]:
+    """The chart's file where pattern.yaml has to name it and does not yet, '' else; and the other charts in the
+    folder, which nobody reads then."""
+    folder = content_folder / into.path
+    named = word(entry(into.root, "chart"))
+    plain = not {"/", "\\"} & set(named)
+    chart = named if named.endswith(".txt") and plain else CHART
+    others = dict.fromkeys((*CHART_FILES, *([named] if named and plain else ())))
+    left = tuple(folder / one for one in others if one != chart and (folder / one).is_file())
+    return (chart, left) if chart != named and (named or left) else ("", ())
 
 
 def _remarks(pattern: str, old: Mapping[str, bytes], new: Mapping[str, bytes]) -> int:

@@ -1,0 +1,49 @@
+"""What options of `packetgen bring` take, and what a shell keeps from them."""
+
+import re
+
+import click
+
+from packetgen.cli.common import AnyBetween, OfAny
+
+_TAKE_COLOURS = {"--bare": "#ffffff", "--code": "#ffffff=."}  # and an example of each
+
+
+class ScreenColour(OfAny):
+    """'#6b503a', also without its sign."""
+
+    name = "COLOUR"
+
+    def convert(self, value: object, param: object, ctx: object) -> str:
+        digits = str(value).lstrip("#").lower()
+        if not re.fullmatch(r"[0-9a-f]{6}", digits):
+            self.fail(f"{value!r} is no colour; write for example '#f6f3ea'")
+        return f"#{digits}"
+
+
+class CellPx(OfAny):
+    """Pixels of a stitch: 1, or 2 and more; between them a stitch could not be told from its neighbour."""
+
+    name = "NUMBER"
+
+    def convert(self, value: object, param: object, ctx: object) -> float:
+        cell: float = AnyBetween(1, 1000)(str(value))
+        if 1 < cell < 2:
+            self.fail(f"{cell:g} is too small; 1 is one pixel a stitch, else give 2 or more")
+        return cell
+
+
+class WithColours(click.Command):
+    """A shell takes a word that begins with '#' for a remark, and hands over neither it nor what follows."""
+
+    def parse_args(self, ctx: click.Context, args: list[str]) -> list[str]:
+        last = args[-1] if args else ""
+        if last in _TAKE_COLOURS:
+            example = _TAKE_COLOURS[last]
+            bare = ", or without #" if last == "--bare" else ""
+            raise click.UsageError(
+                f"{last}: nothing came after it; a word that begins with # stands in quotes, "
+                f'{last} "{example}"{bare}, since your shell leaves it out else, with all that follows',
+                ctx,
+            )
+        return super().parse_args(ctx, args)
