@@ -8,6 +8,7 @@ Each case changes one thing in the tiny content folder and stands beside every l
 from tests.content_builder import (
     CHART,
     FERN,
+    FINISH,
     MOSS,
     PATTERN,
     cut,
@@ -389,13 +390,53 @@ CASES = (
     Case(
         "a semicolon in a point",
         {PATTERN: ("2.5,2.5 3,3", "2.5;2.5 3,3")},
-        "series/garden-year/fern/pattern.yaml:15:22: '2.5;2.5' is not a point; write column,row without a space between, for example 12,30.5",
+        "series/garden-year/fern/pattern.yaml:15:22: '2.5;2.5' is not a point; write a comma in each point and a space between two: 2.5,2.5 3,3",
+    ),
+    Case(
+        "points with a space behind each comma",
+        {PATTERN: ("1,1 4,1 4,2.5", "1, 1 4, 1 4, 2.5")},
+        "series/garden-year/fern/pattern.yaml:13:24: '1,' is not a point; write a comma in each point and a space between two: 1,1 4,1 4,2.5",
+    ),
+    Case(
+        "points with a semicolon between two",
+        {PATTERN: ("1,1 4,1 4,2.5", "1,1; 4,1")},
+        "series/garden-year/fern/pattern.yaml:13:24: '1,1;' is not a point; write a comma in each point and a space between two: 1,1 4,1",
+    ),
+    Case(
+        "corners of wood with a slash in each",
+        {FINISH: ("outline: 0,0 120,0 120,120 0,120", "outline: 0/0 120/0 120/120 0/120")},
+        "finishes/shelf/finish.yaml:10:14: '0/0' is not a point; write a comma in each point and a space between two: 0,0 120,0 120,120 0,120",
+    ),
+    Case(
+        "decimal commas in a point",
+        {PATTERN: ("1,1 4,1 4,2.5", "2,5;1,5")},
+        "series/garden-year/fern/pattern.yaml:13:24: '2,5;1,5' is not a point; write a full stop before decimals, and one comma, for example 12,30.5",
+    ),
+    Case(
+        "numbers that may be points or decimals",
+        {PATTERN: ("1,1 4,1 4,2.5", "1,1,4,1")},
+        "series/garden-year/fern/pattern.yaml:13:24: '1,1,4,1' is not a point; write a full stop before decimals, and one comma, for example 12,30.5",
+    ),
+    Case(
+        "a mark of the key with a capital that the chart has not",
+        {PATTERN: ("  b: {moss", "  B: {moss")},
+        "series/garden-year/fern/chart.txt:2:3: the mark 'b' at column 3, row 1 (2 stitches in all) is not in the key; did you mean 'B'?",
+    ),
+    Case(
+        "a blend written with a plus",
+        {PATTERN: ('b: {moss: [E2, "07"],', "b: {moss: E2+07,")},
+        "series/garden-year/fern/pattern.yaml:11:13: Moss Stranded has no colour 'E2+07'; for a blend of the two write [E2, 07]",
+    ),
+    Case(
+        "a blend without its brackets",
+        {PATTERN: ("r: {moss: E2,", "r: {moss: E2, K4,")},
+        "series/garden-year/fern/pattern.yaml:9:17: 'K4' is no thread set and not part of a key line; for a blend of the two write [E2, K4]",
+        "series/garden-year/fern/pattern.yaml:9:19: 'K4' has no value; write one, for example K4: E2",
     ),
     Case(
         "a space in a point",
         {PATTERN: ("2.5,2.5 3,3", "2.5, 2.5")},
-        "series/garden-year/fern/pattern.yaml:15:22: '2.5,' is not a point; write column,row without a space between, for example 12,30.5",
-        "series/garden-year/fern/pattern.yaml:15:27: '2.5' is not a point; write column,row without a space between, for example 12,30.5",
+        "series/garden-year/fern/pattern.yaml:15:22: '2.5,' is not a point; write a comma in each point and a space between two: 2.5,2.5",
     ),
     Case(
         "a point on a third of a stitch",

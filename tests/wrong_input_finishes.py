@@ -76,7 +76,7 @@ CASES = (
     Case(
         "a semicolon in a point of an outline",
         panel("0,0 100;0 100,100 0,100"),
-        "finishes/shelf/finish.yaml:4:16: '100;0' is not a point; write x,y in mm without a space between, for example 180,12.5",
+        "finishes/shelf/finish.yaml:4:16: '100;0' is not a point; write a comma in each point and a space between two: 0,0 100,0 100,100 0,100",
     ),
     Case(
         "a part painted in both ways of writing",

@@ -26,6 +26,41 @@ def notice(*more: str) -> dict[str, tuple[str, str]]:
 
 CASES = (
     Case(
+        "an entry of a list that is set in one space too deep",
+        {SERIES: ("order: [fern]", "order:\n  - fern\n   - ivy")},
+        "series/garden-year/series.yaml:15:4: '- ivy' is set in by 3 spaces, which fits none of the lines above; begin it with 2 spaces",
+    ),
+    Case(
+        "stars before the entries of a list",
+        {SERIES: ("order: [fern]", "order:\n  * fern\n  * ivy")},
+        "series/garden-year/series.yaml:14:3: this entry of a list has no dash before it; write - fern",
+    ),
+    Case(
+        "a star before one entry of a list",
+        {SERIES: ("order: [fern]", "order:\n  - fern\n  * ivy")},
+        "series/garden-year/series.yaml:15:3: this entry of a list has no dash before it; write - ivy",
+    ),
+    Case(
+        "an en dash before one entry of a list",
+        {SERIES: ("order: [fern]", "order:\n  - fern\n  – ivy")},
+        "series/garden-year/series.yaml:15:3: this entry of a list has no dash before it; write - ivy",
+    ),
+    Case(
+        "en dashes before all entries of a list",
+        {SERIES: ("order: [fern]", "order:\n  – fern\n  – ivy")},
+        "series/garden-year/series.yaml:14:3: 'order' should be a list, and is '– fern – ivy'; begin each entry with a hyphen and a space: - fern",
+    ),
+    Case(
+        "a dash left out before the second of several entries",
+        {
+            SERIES: (
+                "order: [fern]",
+                "  - id: ash\n    name: Ash Elder\n    about: Rests.\n    id: yew\n    name: Yew\n    about: Waits.\norder: [fern]",
+            )
+        },
+        "series/garden-year/series.yaml:16:5: this entry of a list has no dash before it; write - id: yew",
+    ),
+    Case(
         "a designer who sells perhaps",
         designer("sells: perhaps"),
         f"{FILE}:12:12: 'sells' cannot be 'perhaps'; known here: PDF, both, neither, printed",

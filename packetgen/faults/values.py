@@ -107,9 +107,7 @@ VALUES: dict[str, Fault] = {
         "a braid with {strands} strands", "a braid is used whole: write 1, or take 'braid' away"
     ),
     # points and outlines
-    "not-a-point": Fault(
-        "{point} is not a point", "write {how} without a space between, for example {example}"
-    ),
+    "not-a-point": Fault("{point} is not a point", "{hint}"),
     "not-a-stitch": Fault(
         "{said} is not a stitch of the chart",
         "write its column,row in whole numbers, for example 12,30",

@@ -195,5 +195,8 @@ def check_used(
         return frozenset()
     unused = tuple(mark for mark in marks if mark not in used)
     for mark in unused:
+        other = mark.swapcase()
+        if other in chart.marks and other not in marks:
+            continue  # told in the chart already: 'v' is not in the key, did you mean 'V'?
         problems.add(marks[mark], "key-line-unused", mark=said(mark))
     return frozenset(unused)

@@ -1,5 +1,6 @@
 """The key of a pattern: what each mark of the chart is stitched with."""
 
+import re
 import unicodedata
 from collections.abc import Collection, Mapping
 from dataclasses import dataclass
@@ -20,6 +21,7 @@ Sets = Mapping[str, ThreadSet | None] | None
 # nobody can tell.
 Requests = Mapping[str, MatchedSet | None] | None
 
+_LONGEST = 100  # characters of what may be two numbers
 _FIELDS = tuple(field.name for field in KEY_LINE.fields)
 
 
@@ -141,11 +143,14 @@ class _KeyReader:
         threads: dict[str, tuple[Colour, ...]] = {}
         cards: dict[str, tuple[ThreadCard, ...]] = {}
         sound = filled.whole and self._sets is not None
+        before = ""
         for name, given in filled.given.items():
+            last, before = before, name
             if name in _FIELDS:
                 continue
             if self._sets is not None and name not in self._sets:
-                self._unknown_set(name, given.name_place or place, self._sets)
+                blend = self._blend(last, name, filled)
+                self._unknown_set(name, given.name_place or place, self._sets, blend)
                 sound = False
                 continue
             self._once(mark, name, given, filled["stitch"], strands.get(name))
@@ -183,13 +188,25 @@ class _KeyReader:
             matched=left_out,
         )
 
-    def _unknown_set(self, name: str, place: Place, sets: Collection[str]) -> None:
+    def _blend(self, last: str, name: str, filled: Filled) -> str:
+        """How a blend is written whose second number stands as a name behind the first: '{moss: C1, C2}'; ''
+        where it is none."""
+        own = (self._sets or {}).get(last)
+        numbers = [_names(number) for number in filled[last] or ()] if own is not None else []
+        if own is None or len(numbers) != 1 or numbers[0] is None or name not in own.card.colours:
+            return ""
+        card, first = numbers[0]
+        return "" if card or first not in own.card.colours else f"[{first}, {name}]"
+
+    def _unknown_set(self, name: str, place: Place, sets: Collection[str], blend: str) -> None:
         if name in (self._series_sets or ()):
             if name not in self._not_offered:  # said once: it will stand in every line
                 self._problems.add(place, "set-not-offered", set=said(name))
             self._not_offered.add(name)
             return
         hint = offer(name, [*sets, *_FIELDS])
+        if blend:
+            hint = f"for a blend of the two write {blend}"
         self._problems.add(place, "key-name-unknown", name=said(name), hint=hint)
 
     def _symbol(self, mark: str, filled: Filled) -> str | None:
@@ -273,6 +290,12 @@ class _KeyReader:
             number = number["number"]
         if card is None:
             return None
+        both = _parted(number) if isinstance(number, str) and number not in card.colours else ()
+        if len({*both} & {*card.colours}) == len(both) == 2:
+            hint = f"for a blend of the two write [{shown(', '.join(both))}]"
+            facts = {"of": shown(card.name), "what": "colour", "name": said(number), "hint": hint}
+            self._problems.add(place, "colour-unknown", **facts)
+            return None
         called = {colour.name.casefold(): number for number, colour in card.colours.items()}
         file = f"threads/{card.id}.yaml"
         colour = resolve(
@@ -301,6 +324,11 @@ class _KeyReader:
                 numbers=both,
                 set=said(name),
             )
+
+
+def _parted(number: str) -> tuple[str, ...]:
+    """'C1+C2' as its parts."""
+    return tuple(re.split(r"\s*(?:[+/&,;]|\sand\s)\s*", number[:_LONGEST]))
 
 
 def _names(given: Given) -> tuple[str, str] | None:

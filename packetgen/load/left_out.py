@@ -9,7 +9,7 @@ from difflib import get_close_matches
 
 from packetgen.load.explained import Explained, Spot
 from packetgen.load.text_lines import line_above, plain, set_in
-from packetgen.load.words import said, shown
+from packetgen.load.words import counted, said, shown
 
 # One word, then a bracket that the line closes, or leaves open to its end.
 _WORD_AND_BRACKET = re.compile(
@@ -23,6 +23,8 @@ _TWO_VALUES = re.compile(
     r"""[{,] *[\w-]+: +(?:[^\s"'{}\[\],]+ +)*(?P<value>[^\s"'{}\[\],]+)(?P<gap> +)(?P<name>[\w-]+)$"""
 )
 _NAMED = re.compile(r"""([^\s:"'{}\[\],]+):(?:\s|$)""")
+BULLETS = "*•–—·"  # what other programs put before the entries of a list
+_BULLET = re.compile(rf" *[{BULLETS}] +[^\s:]")
 _NEAR = 0.8
 _NO_BREAK = re.compile(
     r"(?P<before> *(?:- +)*(?:-|[A-Za-z][\w-]*:))[\u00a0\u2000-\u200a\u202f\u3000]\s*(?P<value>.*)"
@@ -89,6 +91,8 @@ def dash_of_entry(number: int, lines: list[str]) -> Explained | None:
     """Line `number`, or one above it, stands among the entries of a list and has no dash itself."""
     line = lines[number - 1]
     indent = set_in(line)
+    if _BULLET.match(line):
+        return _no_dash(number, indent, lines)
     above = line_above(number, lines)
     if not above or set_in(lines[above - 1]) < indent:
         return None
@@ -108,10 +112,40 @@ def dash_of_entry(number: int, lines: list[str]) -> Explained | None:
     return _no_dash(first, indent, lines)
 
 
+def entry_too_deep(place: Spot, end: int, lines: list[str]) -> Explained | None:
+    """Within the plain value that begins at `place`, itself the entry of a list, and goes on to line `end`, another
+    entry is set in too deep and so taken for more of it. Set in as far as further lines of a longer text would be,
+    it may be one of these."""
+    number, column = place
+    is_word = " " not in plain(lines[number - 1])[column - 1 :]
+    if lines[number - 1][: column - 1].strip() != "-":
+        return None
+    for below in range(number + 1, end + 1):
+        line = lines[below - 1]
+        if line.lstrip().startswith("- ") and (is_word or set_in(line) < column - 1):
+            facts = indented(line, set_in(lines[number - 1]))
+            return Explained("indentation", below, set_in(line) + 1, facts)
+    return None
+
+
+def no_dash_before(number: int, lines: list[str]) -> Explained:
+    """An entry of a list begins on line `number`, of which the names stand in the entry above already."""
+    return _no_dash(number, set_in(lines[number - 1]), lines)
+
+
+def indented(line: str, right: int) -> dict[str, object]:
+    """What is told of a line that should begin with `right` spaces, as far as that is known."""
+    spaces = set_in(line)
+    hint = f"begin it with {counted(right, 'space')}" if right else "let it begin at the margin"
+    if right == spaces:
+        hint = "set it in exactly as far as the lines it belongs with"
+    return {"said": said(line), "spaces": counted(spaces, "space"), "hint": hint}
+
+
 def _no_dash(number: int, indent: int, lines: list[str]) -> Explained:
     entry = plain(lines[number - 1]).strip()
     what = "space after its dash" if entry.startswith("-") else "dash before it"
-    right = f"- {shown(entry.lstrip('- '))}"
+    right = f"- {shown(entry.lstrip(f'- {BULLETS}'))}"
     return Explained("dash-missing", number, indent + 1, {"what": what, "right": right})
 
 

@@ -4,9 +4,24 @@ import re
 from dataclasses import dataclass
 
 from packetgen.diagnostics import Report
-from packetgen.load.words import said
+from packetgen.load.words import said, shown
 
 _PAIR = re.compile(r"(-?\d{1,6}(?:\.\d{1,9})?),(-?\d{1,6}(?:\.\d{1,9})?)", re.ASCII)
+_N = r"-?\d{1,6}(?:\.\d{1,9})?"
+_APART = rf"{_N}\s*,\s*{_N}"
+# Other ways of writing points of which there is no doubt what is meant.
+_MEANT = tuple(
+    re.compile(way, re.ASCII)
+    for way in (
+        rf"{_APART}(?:(?:\s*[;|]\s*|\s+){_APART})*;?",
+        rf"{_N}\s*,\s+{_N}(?:\s*,\s+{_N}\s*,\s+{_N})*",
+        rf"{_N}[,;/|]{_N}(?:\s+{_N}[,;/|]{_N})*",
+        rf"\({_APART}\)(?:[\s,;]*\({_APART}\))*",
+        rf"{_N}\s+{_N}(?:\s+{_N}\s+{_N})+",
+    )
+)
+# '2,5;3,25' may be one point with decimal commas.
+_DECIMAL_COMMAS = re.compile(r"\s*(?:\d+,(?:5|25|75)\s*[;|]?\s*)+", re.ASCII)
 
 IN_MM = "x,y in mm"
 
@@ -55,7 +70,9 @@ def read_pair(text: str, report: Report) -> tuple[float, float] | None:
     """'0,0' as x and y in mm."""
     match = _PAIR.fullmatch(text.strip())
     if not match:
-        report("not-a-point", 0, point=said(text), how=IN_MM, example="0,0")
+        right = _meant(text)
+        hint = f"write {right}" if right and " " not in right else _written(IN_MM, "0,0")
+        report("not-a-point", 0, point=said(text), hint=hint)
         return None
     return float(match[1]), float(match[2])
 
@@ -65,15 +82,37 @@ def read_spots(text: str, report: Report, how: str, example: str) -> tuple[Spot,
     here, and an `example`."""
     words = [(match.start(), match[0]) for match in re.finditer(r"\S+", text)]
     spots = []
+    wrong = []
     for offset, word in words:
         match = _PAIR.fullmatch(word)
         if match:
             spots.append(Spot(float(match[1]), float(match[2]), word, offset))
         else:
-            report("not-a-point", offset, point=said(word), how=how, example=example)
+            wrong.append((offset, word))
+    right = _meant(text) if wrong else ""
+    for offset, word in wrong[:1] if right else wrong:
+        hint = _written(how, example)
+        if right:
+            hint = f"write a comma in each point and a space between two: {shown(right)}"
+        elif word.strip(",").count(",") > 1:
+            hint = f"write a full stop before decimals, and one comma, for example {example}"
+        report("not-a-point", offset, point=said(word), hint=hint)
     if not words:
         report("value-empty", 0)
     return tuple(spots) if words and len(spots) == len(words) else None
+
+
+def _written(how: str, example: str) -> str:
+    return f"write {how} without a space between, for example {example}"
+
+
+def _meant(text: str) -> str:
+    """The points of `text` as they are written here; '' where it can be taken for others, or for none."""
+    text = text.strip()
+    if not any(way.fullmatch(text) for way in _MEANT) or _DECIMAL_COMMAS.fullmatch(text):
+        return ""
+    numbers = re.findall(_N, text, re.ASCII)
+    return " ".join(f"{x},{y}" for x, y in zip(numbers[::2], numbers[1::2]))
 
 
 def _quarter(value: float) -> str:

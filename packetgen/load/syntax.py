@@ -14,13 +14,14 @@ from packetgen.load.left_out import (
     colon_between_braces,
     comma_between_values,
     dash_of_entry,
+    indented,
     space_that_parts,
 )
 from packetgen.load.quotes import closed_within, left_open, not_closed, opens, quote_above
 from packetgen.load.run_on import goes_on
 from packetgen.load.sure import sure
 from packetgen.load.text_lines import set_in, value_at
-from packetgen.load.words import counted, said, shown
+from packetgen.load.words import said, shown
 
 _BARE_COLOUR = re.compile(r": +(?=#[0-9a-fA-F]{3})")
 # A name and its value with a bare colon between them; no web address, and no time of day.
@@ -257,14 +258,5 @@ def _indentation(here: Spot, lines: list[str]) -> Explained:
     if above and not re.search(r":(\s|$)", lines[above[-1] - 1].split(" #")[0]):
         culprit = lines[above[-1] - 1]
         return _no_colon(above[-1], len(culprit) - len(culprit.lstrip(" ")) + 1, culprit, lines)
-    spaces = len(line) - len(line.lstrip(" "))
-    right = spaces_before(here[0], lines)
-    hint = f"begin it with {counted(right, 'space')}" if right else "let it begin at the margin"
-    if right == spaces:
-        hint = "set it in exactly as far as the lines it belongs with"
-    facts: dict[str, object] = {
-        "said": said(line),
-        "spaces": counted(spaces, "space"),
-        "hint": hint,
-    }
-    return Explained("indentation", here[0], spaces + 1, facts)
+    facts = indented(line, spaces_before(here[0], lines))
+    return Explained("indentation", here[0], set_in(line) + 1, facts)

@@ -7,6 +7,7 @@ from typing import Any
 
 from packetgen.diagnostics import Place, Problems
 from packetgen.load.cut_off import between_quotes
+from packetgen.load.left_out import BULLETS
 from packetgen.load.remarks import complain_of_cut, lost_to_remark
 from packetgen.load.schema import (
     Field,
@@ -122,6 +123,9 @@ def _as_list(node: Node, example: str) -> str:
     """What makes a list of what is none."""
     if isinstance(node, TextNode) and node.plain and re.match(r"-\w", node.value):
         return f"put a space after each dash: - {shown(node.value[1:].split(' -')[0])}"
+    if isinstance(node, TextNode) and node.plain and re.match(rf"[{BULLETS}] +[^\s:]", node.value):
+        entry = node.value[1:].split(f" {node.value[0]} ")[0].strip()
+        return f"begin each entry with a hyphen and a space: - {shown(entry)}"
     return f"put brackets round it, or a dash before each entry, for example {example}"
 
 

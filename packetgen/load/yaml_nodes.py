@@ -14,7 +14,8 @@ import yaml
 
 from packetgen.diagnostics import Place, Problem, Problems
 from packetgen.load.characters import describe, unseen
-from packetgen.load.left_out import colon_before_bracket
+from packetgen.load.explained import Explained
+from packetgen.load.left_out import colon_before_bracket, entry_too_deep, no_dash_before
 from packetgen.load.quotes import ended_by_next, not_closed, runs_over_names
 from packetgen.load.sure import sure
 from packetgen.load.syntax import explain, facts_unquoted, spaces_before
@@ -166,6 +167,21 @@ def _well_indented(text: str, path: str, problems: Problems) -> bool:
     return False
 
 
+def _second_entry(held: list[Node]) -> int:
+    """The line on which the names of a group, on a line each, begin anew: the first of them and another one;
+    0 where they do not."""
+    names = [key for key in held[::2] if isinstance(key, TextNode)]
+    first = names[0].value if names else ""
+    again = [
+        key for key in names[1:] if key.value == first and key.place.line > names[0].place.line
+    ]
+    others = [key.value for key in names if key.value != first]
+    if not again or len(set(others)) == len(others):
+        return 0
+    line = again[0].place.line
+    return line if sum(key.place.line == line for key in names) == 1 else 0
+
+
 class _Tree:
     """Builds nodes from the library's events;
     its own stack, so that depth is counted and limited.
@@ -207,6 +223,9 @@ class _Tree:
                 is_group, start, first, held = open_nodes.pop()
                 span = (first, max(first, _mark(event.end_mark).index))
                 if is_group:
+                    in_list = bool(open_nodes) and not open_nodes[-1][0]
+                    if in_list and (line := _second_entry(held)):
+                        self._refuse_explained(no_dash_before(line, self._lines))
                     node = self._group(held, start, span)
                 else:
                     node = ListNode(tuple(held), start, span)
@@ -224,6 +243,9 @@ class _Tree:
     def _refuse(self, place: Place, code: str, **facts: object) -> NoReturn:
         self._problems.add(place, code, **facts)
         raise _Refused
+
+    def _refuse_explained(self, found: Explained) -> NoReturn:
+        self._refuse(Place(self._path, found.line, found.column), found.code, **found.facts)
 
     def _refuse_specials(self, event: yaml.NodeEvent, place: Place) -> None:
         if isinstance(event, yaml.AliasEvent):
@@ -260,12 +282,14 @@ class _Tree:
             value = value.replace(letter, LOST)
         span = (_mark(event.start_mark).index, _mark(event.end_mark).index)
         if event.style in ("'", '"') and self._swallows(span):
-            opened = not_closed((place.line, place.column), self._lines)
-            self._refuse(place, opened.code, **opened.facts)
+            self._refuse_explained(not_closed((place.line, place.column), self._lines))
         if not event.style and self._text[span[1] : span[1] + 1] == ":" and {*"[{"} & {*value}:
             if found := colon_before_bracket(place.line, self._lines):
-                self._refuse(Place(self._path, found.line, found.column), found.code, **found.facts)
+                self._refuse_explained(found)
         end = _mark(event.end_mark)
+        if not event.style and end.line > place.line - 1:
+            if deep := entry_too_deep((place.line, place.column), end.line + 1, self._lines):
+                self._refuse_explained(deep)
         return TextNode(
             value,
             place,
