@@ -434,6 +434,17 @@ CASES = (
         "series/garden-year/fern/pattern.yaml:9:19: 'K4' has no value; write one, for example K4: E2",
     ),
     Case(
+        "an equals sign between braces",
+        {PATTERN: ("{cloth: hopsack-28, colour: frost}", "{cloth=hopsack-28, colour = frost}")},
+        "series/garden-year/fern/pattern.yaml:6:6: no colon with a space stands after 'cloth'; write cloth: hopsack-28",
+        "series/garden-year/fern/pattern.yaml:6:24: no colon with a space stands after 'colour'; write colour: frost",
+    ),
+    Case(
+        "a semicolon between braces",
+        {PATTERN: ("{cloth: hopsack-28, colour: frost}", "{cloth: hopsack-28; colour: frost}")},
+        "series/garden-year/fern/pattern.yaml:6:24: no comma stands between 'hopsack-28' and 'colour'; write hopsack-28, colour: frost",
+    ),
+    Case(
         "a space in a point",
         {PATTERN: ("2.5,2.5 3,3", "2.5, 2.5")},
         "series/garden-year/fern/pattern.yaml:15:22: '2.5,' is not a point; write a comma in each point and a space between two: 2.5,2.5",

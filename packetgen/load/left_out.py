@@ -80,8 +80,9 @@ def comma_between_values(here: Spot, lines: list[str], names: tuple[str, ...]) -
     if not get_close_matches(found["name"], known, n=1, cutoff=_NEAR):
         return None
     value = re.split(r"[,}]", line[here[1] :])[0].strip()
-    right = f"{shown(found['value'])}, {shown(found['name'])}: {shown(value)}"
-    facts: dict[str, object] = {"value": said(found["value"]), "name": said(found["name"])}
+    before = found["value"].rstrip(";")
+    right = f"{shown(before)}, {shown(found['name'])}: {shown(value)}"
+    facts: dict[str, object] = {"value": said(before), "name": said(found["name"])}
     return Explained(
         "comma-left-out", here[0], found.start("gap") + 1, facts | {"right": right.rstrip()}
     )

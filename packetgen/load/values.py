@@ -25,8 +25,8 @@ from packetgen.load.single_values import Asking, read_single
 from packetgen.load.words import counted, offer, said, shown
 from packetgen.load.yaml_nodes import GroupNode, ListNode, Node, TextNode, is_nothing, of_points
 
-# A name and its value between braces, with nothing but a space or a bare colon between them.
-_RUN_TOGETHER = re.compile(r"""(?P<name>[^\s:"']+)[:\s]\s*(?P<value>[^\s:].*)""")
+# A name and its value between braces, with a space, a bare colon or an equals sign between them.
+_RUN_TOGETHER = re.compile(r"""(?P<name>[^\s:="']+)(?:\s*=|[:\s])\s*(?P<value>[^\s:=].*)""")
 
 
 @dataclass(frozen=True)
