@@ -465,6 +465,11 @@ CASES = (
         """series/garden-year/fern/pattern.yaml:15:21: points have commas, and between braces a comma ends a value; put quotes round them: at: "2.5,2.5 3,3\"""",
     ),
     Case(
+        "no comma before points between quotes",
+        {PATTERN: ('{colour: k, path: "1,1 4,1 4,2.5"}', '{colour: k path: "1,1 4,1 4,2.5"}')},
+        """series/garden-year/fern/pattern.yaml:13:15: no comma stands between 'k' and 'path'; write k, path: "1,1 4,1 4,2.5\"""",
+    ),
+    Case(
         "points of which two pieces are alike, without quotes",
         {PATTERN: ('path: "1,1 4,1 4,2.5"', "path: 1,1 4,1 4,2.5")},
         """series/garden-year/fern/pattern.yaml:13:23: points have commas, and between braces a comma ends a value; put quotes round them: path: "1,1 4,1 4,2.5\"""",

@@ -79,7 +79,9 @@ def comma_between_values(here: Spot, lines: list[str], names: tuple[str, ...]) -
     known = {*names, *(name for one in lines for name in _NAME_IN_BRACES.findall(one))}
     if not get_close_matches(found["name"], known, n=1, cutoff=_NEAR):
         return None
-    value = re.split(r"[,}]", line[here[1] :])[0].strip()
+    rest = line[here[1] :].strip()
+    quoted = re.match(r""""[^"]*"|'[^']*'|\[[^\]]*\]""", rest)
+    value = quoted[0] if quoted else re.split(r"[,}]", rest)[0].strip()
     before = found["value"].rstrip(";")
     right = f"{shown(before)}, {shown(found['name'])}: {shown(value)}"
     facts: dict[str, object] = {"value": said(before), "name": said(found["name"])}
