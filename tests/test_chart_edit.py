@@ -21,7 +21,7 @@ from packetgen.pipeline import proof
 from packetgen.pipeline.chart_edits import NotSound, edit_chart
 from tests.any_pattern import patterns
 from tests.chart_folders import CHART_CSV, CHART_TXT, folders
-from tests.content_builder import CHART, FERN, PATTERN, build
+from tests.content_builder import CHART, FERN, PATTERN, build, picture
 from tests.demo_patterns import CONTENT, PATTERNS, SERIES
 from tests.stitching import HERE, pattern
 
@@ -418,6 +418,24 @@ def test_a_full_disk_leaves_every_file_as_it_was(tmp_path, monkeypatch):
     with pytest.raises(OSError):
         edit_chart(folder, FERN, turned(grid_of(folder), 90))
     assert len(calls) == 4 and everything(folder) == before
+
+
+def test_a_photograph_and_the_thanks_for_it_do_not_go_along_with_a_copy(tmp_path):
+    """Its photographer stays in the copy's file; whoever takes a photograph of it is thanked again."""
+    from packetgen.pipeline.chart_edits import Copy
+
+    thanked = "{model_stitcher: Hazel Penn, photographer: Flint Hale}"
+    changes = {
+        PATTERN: ("{model_stitcher: Hazel Penn}", thanked),
+        f"{FERN}/photo.jpg": picture([["#a04030"]], "JPEG"),
+    }
+    folder = build(tmp_path / "content", changes)
+    done = edit_chart(folder, FERN, turned(grid_of(folder), 90), to=Copy("fern-two", "Fern Two"))
+    assert done.photo_left == "photo.jpg"
+    copied = (folder / FERN).with_name("fern-two")
+    assert not (copied / "photo.jpg").exists()
+    assert "Flint Hale" in (copied / "pattern.yaml").read_text()
+    assert not proof(folder).problems.errors
 
 
 def test_a_copy_that_cannot_be_written_leaves_no_folder(tmp_path, monkeypatch):

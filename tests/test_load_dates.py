@@ -13,7 +13,7 @@ from packetgen.load.dates import (
     read_moment,
     read_rule,
 )
-from packetgen.load.spoken_days import MONTHS
+from packetgen.load.spoken_days import MONTHS, spoken_day
 from packetgen.load.spoken_rules import meant_rule
 from packetgen.model import DateRule
 
@@ -176,3 +176,8 @@ def test_a_day_of_every_year_is_understood_as_people_say_it(said, meant):
     """What is offered can be read; Mothering Sunday is the fourth in Lent (common knowledge, no source)."""
     assert meant_rule(said) == meant
     assert not meant or read_rule(meant, refuse) is not None
+
+
+def test_a_day_with_strokes_is_understood_where_only_one_number_can_be_a_month():
+    assert spoken_day("20/05/2028") == spoken_day("5/20/2028") == date(2028, 5, 20)
+    assert spoken_day("05/06/2028") is None and spoken_day("31/02/2028") is None

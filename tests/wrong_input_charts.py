@@ -39,7 +39,7 @@ CASES = (
     Case(
         "two charts for one pattern",
         {f"{FERN}/chart.csv": "r,r\n"},
-        "series/garden-year/fern:1:1: there are several charts here: 'chart.txt' and 'chart.csv'; keep one, or name it in pattern.yaml, as in chart: chart.txt",
+        "series/garden-year/fern:1:1: there are several charts here: 'chart.txt' and 'chart.csv'; keep one, or write chart: chart.txt in pattern.yaml, or bring the table in: packetgen bring content/series/garden-year/fern/chart.csv --pattern fern --replace",
     ),
     Case(
         "a chart without rows",
@@ -468,6 +468,19 @@ CASES = (
         "no comma before points between quotes",
         {PATTERN: ('{colour: k, path: "1,1 4,1 4,2.5"}', '{colour: k path: "1,1 4,1 4,2.5"}')},
         """series/garden-year/fern/pattern.yaml:13:15: no comma stands between 'k' and 'path'; write k, path: "1,1 4,1 4,2.5\"""",
+    ),
+    Case(
+        "a remark above the chart without its sign",
+        {
+            CHART: "A fern by the tap: one character a stitch\n# r is rust\nrrbb\nrk..\nrrbb\nrk..\nrrbb\n"
+        },
+        "series/garden-year/fern/chart.txt:1:1: 'A fern by the tap: one character a stit…' is words and no row of stitches; put # before it",
+    ),
+    Case(
+        "a word and a remark between rows",
+        {CHART: "rrbb\nrk..\nantennae\nrrbb\n# the wings\nrk..\nrrbb\n"},
+        "series/garden-year/fern/chart.txt:3:1: 'antennae' is words and no row of stitches; take it out: remarks stand above the chart",
+        "series/garden-year/fern/chart.txt:5:1: '# the wings' is words and no row of stitches; take it out: remarks stand above the chart",
     ),
     Case(
         "points of which two pieces are alike, without quotes",

@@ -142,6 +142,11 @@ def begin_command(
     found = found_in(content_folder)
     if found.problems.errors:
         say_problems(found.problems.errors, content_folder)
+        if any(problem.code == "colour-unknown" for problem in found.problems.errors):
+            say(
+                "A pattern has the colours of its example until its drawing is brought in: packetgen bring",
+                err=True,
+            )
         nothing_written(len(found.problems.errors))
     try:
         while True:

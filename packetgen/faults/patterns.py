@@ -83,9 +83,13 @@ PATTERNS: dict[str, Fault] = {
     ),
     # a chart
     "chart-kind": Fault("{name} cannot be a chart", "a chart's file ends in .txt, .csv or .png"),
+    "chart-words": Fault(
+        "{said} is words and no row of stitches",
+        "{hint}",
+    ),
     "charts-several": Fault(
         "there are several charts here: {found}",
-        "keep one, or name it in pattern.yaml, as in {example}",
+        "keep one, or write {example} in pattern.yaml{bring}",
     ),
     "chart-empty": Fault(
         "the chart is empty", "draw one character for each stitch, '.' for bare cloth"

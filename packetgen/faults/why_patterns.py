@@ -106,6 +106,10 @@ WHY_PATTERNS: dict[str, Why] = {
         "The pattern names a chart of a kind that is not read.",
         "Save the chart as .txt, .csv or .png.",
     ),
+    "chart-words": Why(
+        "A line of a chart has words. Remarks stand above the chart, each behind the sign #.",
+        "Put # before the line, or take it out.",
+    ),
     "charts-several": Why(
         "The folder has several charts and the pattern does not say which is meant.",
         "Keep one, or name it with chart.",

@@ -1,6 +1,7 @@
 """A chart with signs between its marks, or with numbers before its rows, as tables and other papers have them."""
 
 import re
+from collections import Counter
 from collections.abc import Collection
 
 from packetgen.diagnostics import Problems
@@ -17,6 +18,15 @@ def without_habits(chart: Chart, marks: Collection[str] | None, problems: Proble
     """The chart again; None where it has one of the two, which is reported. `marks` are those of the key, None
     where nobody can tell them."""
     rows = [row for row in chart.rows if row]
+    words = [] if marks is None else _words(chart.rows, marks)
+    for number in (
+        words[:1] if words[:1] == [1] else words
+    ):  # remarks below the first are in order with it
+        hint = "take it out: remarks stand above the chart" if number > 1 else "put # before it"
+        row = said(chart.rows[number - 1])
+        problems.add(chart.place(number), "chart-words", said=row, hint=hint)
+    if words:
+        return None
     if begins := _numbers_before(rows, marks or ()):
         problems.add(chart.place(chart.rows.index(rows[0]) + 1), "chart-numbered", begins=begins)
         return None
@@ -30,6 +40,20 @@ def without_habits(chart: Chart, marks: Collection[str] | None, problems: Proble
         problems.add(place, "chart-parted", sign=name, else_call=hint)
         return None
     return chart
+
+
+def _words(rows: Collection[str], marks: Collection[str]) -> list[int]:
+    """The numbers, from 1, of rows that are remarks or words and not stitches."""
+    usual = Counter(len(row) for row in rows if row).most_common(1)[0][0] if any(rows) else 0
+
+    def is_words(row: str) -> bool:
+        letters = [sign for sign in row if sign.isalpha()]
+        strange = [sign for sign in letters if sign not in marks]
+        said = len(re.findall(r"[^\W\d_]{3,}", row)) > 0 and len({*strange}) >= _FEWEST
+        return len(row) != usual and said and 2 * len(strange) >= len(letters)
+
+    found = [number for number, row in enumerate(rows, 1) if row.startswith("#") or is_words(row)]
+    return found if 2 * len(found) < len([*rows]) else found[:1] * (found[:1] == [1])
 
 
 def _numbers_before(rows: list[str], marks: Collection[str]) -> str:

@@ -47,8 +47,14 @@ def chart_file(
             "draw one character for each stitch, '.' for bare cloth, or bring a drawing in with packetgen bring",
         )
     elif len(found) > 1:
+        table = f"{path}/chart.csv"
+        bring = bring_words(folder.root, table, False) if "chart.csv" in found else ""
         problems.add(
-            Place(path), "charts-several", found=listed(found, "and"), example=f"chart: {found[0]}"
+            Place(path),
+            "charts-several",
+            found=listed(found, "and"),
+            example=f"chart: {found[0]}",
+            bring=f", or bring the table in: {bring}" if bring else "",
         )
     return found[0] if len(found) == 1 else None
 

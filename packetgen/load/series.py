@@ -77,7 +77,12 @@ def load_series(
     if problems.hindering:  # nothing is put together that would be thrown away
         return None
     coming = tuple(
-        ToCome(one["title"], sure(designer), read_occasion(one["occasion"]))
+        ToCome(
+            one["title"],
+            sure(designer),
+            read_occasion(one["occasion"]),
+            place=one.place_of("title"),
+        )
         for one, designer in to_come
     )
     here = all_sure(patterns)

@@ -27,6 +27,7 @@ _NUMBERS = re.compile(
 _DOTTED = re.compile(
     r"(?<![\d.])(?P<day>\d{1,2})\. ?(?P<month>\d{1,2})\. ?(?P<year>\d{4})(?!\d)", re.ASCII
 )
+_STROKES = re.compile(r"(?<![\d/])(\d{1,2})/(\d{1,2})/(20\d\d)(?![\d/])", re.ASCII)
 _SPOKEN = (
     _DOTTED,
     re.compile(rf"{NUMBER}(?: of)? {MONTH}\.?{_YEAR}", _LOOSE),
@@ -34,14 +35,31 @@ _SPOKEN = (
 )
 
 
+def _with_strokes(text: str) -> date | None:
+    """'20/5/2028' and '5/20/2028': the number above 12 is the day. Of two that may both be months nobody knows."""
+    found = _STROKES.search(text)
+    if not found:
+        return None
+    one, other, year = (int(number) for number in found.groups())
+    if (one > 12) == (other > 12):
+        return None
+    day, month = (one, other) if one > 12 else (other, one)
+    try:
+        return date(year, month, day)
+    except ValueError:
+        return None  # which is told for itself
+
+
 def meant_day(text: str) -> date | None:
     """The day that a text of another form names with its year: '1 May 2027', '2027-5-1 at noon'."""
-    return _day([form.search(text) for form in (_NUMBERS, *_SPOKEN)])
+    return _day([form.search(text) for form in (_NUMBERS, *_SPOKEN)]) or _with_strokes(text)
 
 
 def spoken_day(text: str) -> date | None:
     """The day that a text names and nothing besides: '1 May 2027', '2027/5/1'."""
-    return _day([form.fullmatch(text.strip()) for form in (_NUMBERS, *_SPOKEN)])
+    text = text.strip()
+    strokes = _with_strokes(text) if _STROKES.fullmatch(text) else None
+    return _day([form.fullmatch(text) for form in (_NUMBERS, *_SPOKEN)]) or strokes
 
 
 def _day(matches: list[re.Match[str] | None]) -> date | None:

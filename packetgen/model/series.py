@@ -64,6 +64,7 @@ class ToCome:
     designer: Designer
     occasion: Occasion
     pattern_id: str = ""  # of a pattern that is here but not out yet
+    place: Place | None = field(default=None, compare=False)
 
 
 @dataclass(frozen=True)

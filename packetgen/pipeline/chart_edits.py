@@ -106,7 +106,7 @@ def edit_chart(
     new = _after(old, before, change, marks_used(before) - marks_used(wanted))
     files = dict(new)
     if to is not None:
-        wanted = replace(wanted, id=to.id, title=to.title, photo=None)
+        wanted = replace(wanted, id=to.id, title=to.title, photo=None, photographer="")
         files = _as_copy(content_folder, path, new, to)
     _check(content_folder, series_id, files, wanted)
     kept = {}

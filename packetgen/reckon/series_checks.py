@@ -34,7 +34,7 @@ def _titles(series: Series, problems: Problems) -> None:
             problems.add(pattern.place, "title-twice", title=pattern.title, other=other.id)
     for coming in series.to_come:
         if coming.title.casefold() in first:
-            problems.add(series.place, "to-come-here", title=coming.title)
+            problems.add(coming.place or series.place, "to-come-here", title=coming.title)
 
 
 def _days(series: Series, problems: Problems) -> None:
