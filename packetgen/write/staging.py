@@ -99,8 +99,8 @@ def next_build(build: Path, wait: Callable[[], None] = lambda: None) -> Iterator
     with _locked(work / "lock", wait):
         _recover(build, work)
         staging = Staging(build, work)
-        staging.folder.mkdir()
         try:
+            staging.folder.mkdir()
             yield staging
             if inside:
                 _swap_tops(staging, work / "old")
@@ -118,12 +118,13 @@ def next_build(build: Path, wait: Callable[[], None] = lambda: None) -> Iterator
 @contextmanager
 def _locked(path: Path, wait: Callable[[], None]) -> Iterator[None]:
     lock = FileLock(path)
-    _acquire(lock, path, wait)
     try:
+        _acquire(lock, path, wait)
         yield
     finally:
         if os.name == "posix":  # elsewhere an open file cannot be removed
-            path.unlink(missing_ok=True)
+            if lock.is_locked:  # not where the end came while another build was waited for
+                path.unlink(missing_ok=True)
             with suppress(OSError):  # another build has begun in it
                 path.parent.rmdir()
         lock.release()
