@@ -376,7 +376,7 @@ def test_a_port_in_use_is_one_plain_line(tmp_path):
 @pytest.mark.parametrize("day", ["tomorrow", "2026-02-30"])
 def test_a_day_that_is_none_is_wrong_usage(day):
     ended = CliRunner().invoke(main, ["preview", "--as-of", day])
-    assert ended.exit_code == 2 and "is not how a day is written here" in ended.stderr
+    assert ended.exit_code == 2 and "; write for example 2027-01-15" in ended.stderr
 
 
 def test_previews_run_side_by_side_at_a_port_and_for_a_day_of_choice(preview):
