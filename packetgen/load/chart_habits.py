@@ -47,10 +47,12 @@ def _words(rows: Collection[str], marks: Collection[str]) -> list[int]:
     usual = Counter(len(row) for row in rows if row).most_common(1)[0][0] if any(rows) else 0
 
     def is_words(row: str) -> bool:
+        if len(row) == usual:
+            return False
         letters = [sign for sign in row if sign.isalpha()]
         strange = [sign for sign in letters if sign not in marks]
         said = len(re.findall(r"[^\W\d_]{3,}", row)) > 0 and len({*strange}) >= _FEWEST
-        return len(row) != usual and said and 2 * len(strange) >= len(letters)
+        return said and 2 * len(strange) >= len(letters)
 
     found = [number for number, row in enumerate(rows, 1) if row.startswith("#") or is_words(row)]
     return found if 2 * len(found) < len([*rows]) else found[:1] * (found[:1] == [1])

@@ -163,7 +163,9 @@ class _KeyReader:
             threads[name] = tuple(colour for _, colour in needle)
             if any(card != own.card for card, _ in needle):
                 cards[name] = tuple(card for card, _ in needle)
-        misspelt = {nearest_of(name, tuple(self._sets or ())) for name in filled.given}
+        known = self._sets or {}
+        strange = [name for name in filled.given if name not in known and name not in _FIELDS]
+        misspelt = {nearest_of(name, tuple(known)) for name in strange}
         left_out = tuple(name for name in self._sets or () if name not in filled.given)
         for name in left_out:
             if self._requests is not None and name not in self._requests and name not in misspelt:
