@@ -1,8 +1,9 @@
-"""A chart with signs between its marks, or with numbers before its rows, as tables and other papers have them."""
+"""A chart with signs between its marks, numbers before its rows or words among them, as tables and other papers
+have them."""
 
 import re
 from collections import Counter
-from collections.abc import Collection
+from collections.abc import Collection, Sequence
 
 from packetgen.diagnostics import Problems
 from packetgen.load.chart import Chart
@@ -15,13 +16,13 @@ _FEWEST = 3  # rows, or marks in a row, from which on that is no chance
 
 
 def without_habits(chart: Chart, marks: Collection[str] | None, problems: Problems) -> Chart | None:
-    """The chart again; None where it has one of the two, which is reported. `marks` are those of the key, None
+    """The chart again; None where it has one of the three, which is reported. `marks` are those of the key, None
     where nobody can tell them."""
     rows = [row for row in chart.rows if row]
     words = [] if marks is None else _words(chart.rows, marks)
-    for number in (
-        words[:1] if words[:1] == [1] else words
-    ):  # remarks below the first are in order with it
+    if words[:1] == [1]:
+        del words[1:]  # remarks below the first are in order with it
+    for number in words:
         hint = "take it out: remarks stand above the chart" if number > 1 else "put # before it"
         row = said(chart.rows[number - 1])
         problems.add(chart.place(number), "chart-words", said=row, hint=hint)
@@ -42,7 +43,7 @@ def without_habits(chart: Chart, marks: Collection[str] | None, problems: Proble
     return chart
 
 
-def _words(rows: Collection[str], marks: Collection[str]) -> list[int]:
+def _words(rows: Sequence[str], marks: Collection[str]) -> list[int]:
     """The numbers, from 1, of rows that are remarks or words and not stitches."""
     usual = Counter(len(row) for row in rows if row).most_common(1)[0][0] if any(rows) else 0
 
@@ -51,11 +52,14 @@ def _words(rows: Collection[str], marks: Collection[str]) -> list[int]:
             return False
         letters = [sign for sign in row if sign.isalpha()]
         strange = [sign for sign in letters if sign not in marks]
-        said = len(re.findall(r"[^\W\d_]{3,}", row)) > 0 and len({*strange}) >= _FEWEST
-        return said and 2 * len(strange) >= len(letters)
+        return (
+            re.search(r"[^\W\d_]{3,}", row) is not None
+            and len({*strange}) >= _FEWEST
+            and 2 * len(strange) >= len(letters)
+        )
 
     found = [number for number, row in enumerate(rows, 1) if row.startswith("#") or is_words(row)]
-    return found if 2 * len(found) < len([*rows]) else found[:1] * (found[:1] == [1])
+    return found if 2 * len(found) < len(rows) else found[:1] * (found[:1] == [1])
 
 
 def _numbers_before(rows: list[str], marks: Collection[str]) -> str:

@@ -7,7 +7,7 @@ from dataclasses import replace
 from difflib import get_close_matches
 
 from packetgen.load.brackets import bracket_other, bracket_too_many
-from packetgen.load.cut_off import cut_in_brackets, cut_in_lines
+from packetgen.load.cut_off import between_quotes, cut_in_brackets, cut_in_lines
 from packetgen.load.explained import Explained, Spot
 from packetgen.load.left_out import (
     colon_before_bracket,
@@ -248,8 +248,7 @@ def _needs_quotes(spot: Spot, lines: list[str]) -> Explained:
 def facts_unquoted(line: str, column: int) -> dict[str, object]:
     """What is told of a value, or a name, that begins there and must stand between quotes."""
     value = value_at(line, column)
-    quote = "'" if '"' in value else '"'
-    return {"sign": value[:1], "word": f"{quote}{shown(value)}{quote}"}
+    return {"sign": value[:1], "word": between_quotes(value)}
 
 
 def _indentation(here: Spot, lines: list[str]) -> Explained:
