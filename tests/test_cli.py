@@ -95,11 +95,11 @@ def test_the_version_is_told(run):
 def test_sound_content_is_called_sound(run):
     said = run("proof", "--content", CONTENT).output
     assert "No fault: 8 patterns checked" in said
-    assert "Robin on the Spade: 31 of 3,210 stitches (1.0 %) stand alone\n" in said
+    assert "Robin on the Spade, 78 × 84: 31 of 3,210 stitches (1.0 %) stand alone\n" in said
 
 
 def test_proof_lists_the_ten_worst_places_when_asked(run):
-    said = run("proof", "--alone", "--content", CONTENT).output.partition("Robin on the Spade:")[2]
+    said = run("proof", "--alone", "--content", CONTENT).output.partition("Robin on the Spade, ")[2]
     places = [line for line in said.splitlines()[1:11] if line.startswith("  columns ")]
     alone = [int(line.rpartition(": ")[2]) for line in places]
     assert len(places) == 10 and alone == sorted(alone, reverse=True) and sum(alone) <= 31

@@ -101,6 +101,11 @@ CASES = (
         "series/garden-year/fern/chart.txt:3:1: the mark 'R' at column 1, row 2 (2 stitches in all) is not in the key; did you mean 'r'?",
     ),
     Case(
+        "a mark in the letters of another alphabet",
+        {CHART: "# A fern\nrrbb\nгk..\n"},
+        "series/garden-year/fern/chart.txt:3:1: the mark 'г' at column 1, row 2 is not in the key; it is a letter of the Cyrillic alphabet, however it looks; known here: b, k, r",
+    ),
+    Case(
         "a space between two marks of the chart",
         {CHART: "rrbb\nrk. .\nrk..\n"},
         "series/garden-year/fern/chart.txt:2:4: a space at column 4, row 2; take it away",
@@ -431,7 +436,16 @@ CASES = (
         "a blend without its brackets",
         {PATTERN: ("r: {moss: E2,", "r: {moss: E2, K4,")},
         "series/garden-year/fern/pattern.yaml:9:17: 'K4' is no thread set and not part of a key line; for a blend of the two write [E2, K4]",
-        "series/garden-year/fern/pattern.yaml:9:19: 'K4' has no value; write one, for example K4: E2",
+    ),
+    Case(
+        "a blend without its brackets that another mark is stitched with",
+        {PATTERN: ('k: {moss: K4, spool: "12"}', 'k: {moss: "E2", "07", spool: "12"}')},
+        "series/garden-year/fern/pattern.yaml:10:19: '07' is no thread set and not part of a key line; for a blend of the two write [E2, 07]",
+    ),
+    Case(
+        "a thread set without a number",
+        {PATTERN: ("r: {moss: E2,", "r: {moss,")},
+        """series/garden-year/fern/pattern.yaml:9:11: 'moss' has no value; write one, for example moss: "E2\"""",
     ),
     Case(
         "an equals sign between braces",
@@ -463,6 +477,11 @@ CASES = (
         "points without quotes, between brackets",
         {PATTERN: ('at: "2.5,2.5 3,3"', "at: 2.5,2.5 3,3")},
         """series/garden-year/fern/pattern.yaml:15:21: points have commas, and between braces a comma ends a value; put quotes round them: at: "2.5,2.5 3,3\"""",
+    ),
+    Case(
+        "points between curly quotes",
+        {PATTERN: ('at: "2.5,2.5 3,3"', "at: “2.5,2.5 3,3”")},
+        """series/garden-year/fern/pattern.yaml:15:21: points have commas, and between braces a comma ends a value; put straight quotes round them: at: "2.5,2.5 3,3\"""",
     ),
     Case(
         "no comma before points between quotes",

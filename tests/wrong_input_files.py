@@ -371,6 +371,16 @@ CASES = (
         """series/garden-year/fern/pattern.yaml:4:23: the " here ends the text that the same sign began; write 'the "first" day'""",
     ),
     Case(
+        "an entry whose braces are left out",
+        {PATTERN: ("- {cloth: hopsack-28, colour: frost}", "- cloth: hopsack-28, colour: frost")},
+        "series/garden-year/fern/pattern.yaml:6:5: names and their values on one line have no braces round them; write - {cloth: hopsack-28, colour: frost}",
+    ),
+    Case(
+        "a key line between round brackets",
+        {PATTERN: ('r: {moss: E2, spool: "10"}', 'r: (moss: E2, spool: "10")')},
+        'series/garden-year/fern/pattern.yaml:9:6: names and their values on one line have other brackets than braces round them; write r: {moss: E2, spool: "10"}',
+    ),
+    Case(
         "a brace too many",
         {PATTERN: ('r: {moss: E2, spool: "10"}', 'r: {moss: E2, spool: "10"}}')},
         "series/garden-year/fern/pattern.yaml:9:29: the bracket '}' closes nothing here; take it away",

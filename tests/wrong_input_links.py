@@ -46,6 +46,11 @@ CASES = (
         f"{FILE}:12:11: '70000' is not a port; it goes from 1 to 65535; most links have none",
     ),
     Case(
+        "a shop whose address has one slash",
+        shop("https:/alder.example.org"),
+        f"{FILE}:12:11: 'https:/alder.example.org' is not a web address; write https://alder.example.org",
+    ),
+    Case(
         "a backslash in a link",
         shop("https://example.org\\alder"),
         f"{FILE}:12:11: 'https://example.org\\alder' is not a web address; {RIGHT}",
@@ -68,7 +73,7 @@ CASES = (
     Case(
         "a link in working notes without its beginning",
         {f"{FERN}/stitching.md": "* Begin <a href='www.example.org'>here</a>.\n"},
-        f"{FERN}/stitching.md:1:18: 'www.example.org' is not a web address; {RIGHT}",
+        f"{FERN}/stitching.md:1:18: 'www.example.org' is not a web address; write https://www.example.org",
     ),
     Case(
         "a letter to nobody in the steps",

@@ -78,7 +78,7 @@ CASES = (
     Case(
         "a link that leads nowhere",
         designer("links: [{name: Notes, url: example.org}]"),
-        f"{FILE}:12:32: 'example.org' is not a web address; write it in full, for example https://example.org/counter",
+        f"{FILE}:12:32: 'example.org' is not a web address; write https://example.org",
     ),
     Case(
         "a link that runs a script",

@@ -229,7 +229,7 @@ CASES = (
     Case(
         "a web address without https",
         {SERIES: ("https://example.org/alder", "example.org/alder")},
-        "series/garden-year/series.yaml:12:11: 'example.org/alder' is not a web address; write it in full, for example https://example.org/counter",
+        "series/garden-year/series.yaml:12:11: 'example.org/alder' is not a web address; write https://example.org/alder",
     ),
     Case(
         "a link that would run a program",
@@ -440,7 +440,7 @@ CASES = (
     Case(
         "a number of a thread set missing in a key line",
         {PATTERN: ('spool: "12"', "spool:")},
-        "series/garden-year/fern/pattern.yaml:10:23: 'spool' has no value; write one, for example spool: E2",
+        "series/garden-year/fern/pattern.yaml:10:23: 'spool' has no value; write one, for example spool: \"10\"",
     ),
     Case(
         "a paint at the wrong end of a brush",

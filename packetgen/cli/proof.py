@@ -94,8 +94,8 @@ def proof_command(
     a buyer might complain of; and what is well done. Every problem is one line:
     file:line:column: what is wrong; what would be right. At its end stands a code in
     brackets, of which --explain tells more. All problems are shown in one go. Of each
-    pattern it says how many stitches have no neighbour of their colour, since each of
-    those is begun and ended by itself.
+    pattern it says how wide and how high its chart is, and how many stitches have no
+    neighbour of their colour, since each of those is begun and ended by itself.
 
     \b
     With the name of a pattern's or a series' folder only what is about it is shown, unless

@@ -93,6 +93,7 @@ FILES: dict[str, Fault] = {
         "close it with '{closing}' after the last value",
     ),
     "bracket-over": _broken("{what} nothing here", "take {it} away"),
+    "braces-missing": _broken("names and their values on one line have {how} round them", "{hint}"),
     "bracket-other": _broken("the bracket '{bracket}' is met by a '{met}'", "{hint}"),
     "comma-over": _broken(
         "a comma stands behind the value, and no bracket is open any more", "take it away"
@@ -157,7 +158,7 @@ FILES: dict[str, Fault] = {
     ),
     "points-unquoted": Fault(
         "points have commas, and between braces a comma ends a value",
-        "put quotes round them: {example}",
+        "put {quotes} round them: {example}",
     ),
     "name-missing": Fault("{name} is missing in {what}", "add a line, for example {example}"),
     "names-instead": Fault("{name} and {other} both stand in {what}", "keep one of the two"),

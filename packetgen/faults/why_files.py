@@ -124,6 +124,10 @@ WHY_FILES: dict[str, Why] = {
         "There is one closing bracket more than was opened.",
         "Take it away, or put the opening one where its list or group begins.",
     ),
+    "braces-missing": Why(
+        "Several names with their values on one line belong between { and }. Round brackets mean nothing in YAML.",
+        "Write { before the first name and } behind the last value.",
+    ),
     "bracket-other": Why(
         "What opens with { ends with }, and what opens with [ ends with ].",
         "Write the bracket that the message names.",

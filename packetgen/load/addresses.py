@@ -9,10 +9,14 @@ from ipaddress import ip_address
 from urllib.parse import SplitResult, urlsplit
 
 from packetgen.diagnostics import Report
-from packetgen.load.words import said
+from packetgen.load.words import said, shown
 
 # Nothing of these may stand in an address unescaped: RFC 3986, section 2 (and it says so of no backslash).
 _NOT_IN_ADDRESS = re.compile(r"[\s<>\"'`\\{}|^\x00-\x1f\x7f]")
+_NO_SCHEME = re.compile(r"(?:https?)?[:;]?/{0,2}", re.IGNORECASE)  # what may be left of it
+_FILE = re.compile(
+    r"\.(?:html?|md|txt|pdf|png|jpe?g|gif|svg|csv|ya?ml)$", re.IGNORECASE
+)  # one of her own
 _MAILBOX = re.compile(r"[\w.!#$%&*+/=?^~-]+@(?P<host>[^@\s?]+)(\?\S*)?")
 _LABEL = re.compile(r"[a-z0-9]([a-z0-9-]{0,61}[a-z0-9])?", re.IGNORECASE)
 _LONGEST_HOST = 253
@@ -50,6 +54,10 @@ def check_address(text: str, report: Report, mail: bool = False) -> bool:
 def _hint(text: str) -> str:
     if re.match("https?://.*\\s", text):
         return "take the spaces out of it"
+    whole = "https://" + _NO_SCHEME.sub("", text, count=1)
+    sound = whole != text and check_address(whole, lambda *_, **__: None)
+    if sound and not _FILE.search(text):
+        return f"write {shown(whole)}"
     return "write it in full, for example https://example.org/counter"
 
 

@@ -1,7 +1,8 @@
 """A chart as it was drawn, before anybody asks whether its marks mean anything."""
 
+import unicodedata
 from collections import Counter
-from collections.abc import Mapping
+from collections.abc import Collection, Mapping
 from dataclasses import dataclass, replace
 
 from packetgen.diagnostics import Place, Problems
@@ -152,8 +153,23 @@ def check_marks(chart: Chart, marks: tuple[str, ...], problems: Problems) -> Non
         if mark == "#":
             problems.add(place, "mark-reserved", mark=said(mark), why="begins a remark")
         else:
-            hint = offer(mark, marks)
+            hint = f"{_other_letters(mark, marks)}{offer(mark, marks)}"
             problems.add(place, "chart-mark-unknown", mark=said(mark), spot=spot, hint=hint)
+
+
+def _other_letters(mark: str, marks: Collection[str]) -> str:
+    """That `mark` is a letter of another alphabet than the key's, some of whose letters look like those; '' where
+    it is none."""
+    alphabet, others = _alphabet(mark), {*map(_alphabet, marks)} - {""}
+    if not alphabet or not others or alphabet in others:
+        return ""
+    return f"it is a letter of the {alphabet.capitalize()} alphabet, however it looks; "
+
+
+def _alphabet(sign: str) -> str:
+    """'м' → 'cyrillic'; '' where it is of none that has letters in the shape of another's."""
+    first = unicodedata.name(sign, "").partition(" ")[0].lower()
+    return first if first in ("latin", "greek", "cyrillic") else ""
 
 
 def check_corners(chart: Chart, stitch_of: Mapping[str, Stitch | None], problems: Problems) -> None:

@@ -4,6 +4,7 @@ import re
 import unicodedata
 from collections.abc import Collection, Mapping
 from dataclasses import dataclass
+from itertools import pairwise
 from types import MappingProxyType
 
 from packetgen.diagnostics import Place, Problems, nearest_of
@@ -143,14 +144,24 @@ class _KeyReader:
         threads: dict[str, tuple[Colour, ...]] = {}
         cards: dict[str, tuple[ThreadCard, ...]] = {}
         sound = filled.whole and self._sets is not None
-        before = ""
+        blends = {
+            name: (last, blend)
+            for last, name in pairwise(filled.given)
+            if (blend := self._blend(last, name, filled))
+        }
+        halves = {last for last, _ in blends.values()}
         for name, given in filled.given.items():
-            last, before = before, name
             if name in _FIELDS:
                 continue
             if self._sets is not None and name not in self._sets:
-                blend = self._blend(last, name, filled)
+                _, blend = blends.get(name, ("", ""))
                 self._unknown_set(name, given.name_place or place, self._sets, blend)
+                sound = False
+                continue
+            if given.value == ():
+                example = f'{shown(name)}: "{next(iter(self._numbers(name)), "07")}"'
+                self._problems.add(given.place, "value-empty", name=said(name), example=example)
+            if name in halves:
                 sound = False
                 continue
             self._once(mark, name, given, filled["stitch"], strands.get(name))
@@ -189,6 +200,11 @@ class _KeyReader:
             symbol=symbol,
             matched=left_out,
         )
+
+    def _numbers(self, name: str) -> Collection[str]:
+        """Those of the thread card of that set."""
+        own = (self._sets or {}).get(name)
+        return () if own is None else own.card.colours
 
     def _blend(self, last: str, name: str, filled: Filled) -> str:
         """How a blend is written whose second number stands as a name behind the first: '{moss: C1, C2}'; ''

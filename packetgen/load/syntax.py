@@ -6,6 +6,7 @@ import re
 from dataclasses import replace
 from difflib import get_close_matches
 
+from packetgen.load.braces import braces_missing
 from packetgen.load.brackets import bracket_other, bracket_too_many
 from packetgen.load.cut_off import between_quotes, cut_in_brackets, cut_in_lines
 from packetgen.load.explained import Explained, Spot
@@ -99,6 +100,8 @@ def _explained(
 
     if joined := space_that_parts(here[0], lines):
         return joined
+    if no_braces := braces_missing(here[0], lines, names):
+        return no_braces
     if "quoted scalar" in context and "escape" in problem:
         return Explained("backslash", *here)
     if "quoted scalar" in context:

@@ -25,6 +25,7 @@ from packetgen.load.single_values import Asking, read_single
 from packetgen.load.words import counted, offer, said, shown
 from packetgen.load.yaml_nodes import GroupNode, ListNode, Node, TextNode, is_nothing, of_points
 
+_CURLY = "“”„‘’«»"
 # A name and its value between braces, with a space, a bare colon or an equals sign between them.
 _RUN_TOGETHER = re.compile(r"""(?P<name>[^\s:="']+)(?:\s*=|[:\s])\s*(?P<value>[^\s:=].*)""")
 
@@ -173,12 +174,20 @@ def _group(kind: Group, node: Node, called: str, example: str, problems: Problem
             behind = tuple(_points_behind(node.entries[number + 1 :]))
             if behind and isinstance(value, TextNode) and value.plain:
                 text = ",".join((value.value, *behind))
+                points = text.strip(_CURLY)
                 problems.add(
-                    value.place, "points-unquoted", example=f'{key.value}: "{shown(text)}"'
+                    value.place,
+                    "points-unquoted",
+                    quotes="quotes" if points == text else "straight quotes",
+                    example=f'{key.value}: "{shown(points)}"',
                 )
                 given[key.value] = Given(None, value.place, False, name_place=key.place)
                 commas = len(behind)
                 continue
+        if field is not None and field is kind.others and is_nothing(value):
+            # Who knows those names can tell what it is meant to be.
+            given[key.value] = Given((), value.place, False, name_place=key.place)
+            continue
         if field is not None:
             given[key.value] = replace(
                 read_field(field, value, key.value, problems), name_place=key.place

@@ -49,6 +49,7 @@ class Thumbnail:
     width_px: int
     height_px: int
     alt: str
+    size: str  # the chart's, in stitches
 
 
 @dataclass(frozen=True)
@@ -135,7 +136,12 @@ def _thumbnail(pattern: Pattern) -> Thumbnail:
     picture = stitched(pattern, pattern.cloths[0], max(_FEWEST_PX_PER_CELL, _THUMBNAIL_PX // cells))
     picture.thumbnail((_THUMBNAIL_PX, _THUMBNAIL_PX))
     data = png_bytes(picture, _MOST_BYTES)
-    return Thumbnail(_inline("image/png", data), *size_of(data), alt=f"{pattern.title}, stitched")
+    return Thumbnail(
+        _inline("image/png", data),
+        *size_of(data),
+        alt=f"{pattern.title}, stitched",
+        size=f"{pattern.grid.width} × {pattern.grid.height} stitches",
+    )
 
 
 def _style(look: Look) -> Markup:

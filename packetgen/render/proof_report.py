@@ -73,9 +73,10 @@ def _of_no_folder(chapter: Chapter) -> bool:
 def _heading(chapter: Chapter) -> str:
     if chapter.figures is None:
         return chapter.title
-    found = chapter.figures.isolated
+    found, grid = chapter.figures.isolated, chapter.figures.pattern.grid
+    # With its size, in which a lost row is seen.
     return (
-        f"{chapter.title}: {found.alone:,} of {found.stitches:,} stitches "
+        f"{chapter.title}, {grid.width} × {grid.height}: {found.alone:,} of {found.stitches:,} stitches "
         f"({percent(found.share)}) stand alone"
     )
 
