@@ -52,6 +52,7 @@ DOORS = {
         "cli.chart_editing",
         "cli.chart_edits",
         "cli.chart_picture",
+        "cli.command_first",
         "cli.common",
         "cli.ending",
         "cli.group",

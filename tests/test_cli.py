@@ -67,6 +67,15 @@ def test_the_first_page_of_help_names_the_commands(run):
             "No such option '--threds'. Did you mean '--threads'?\n",
         ),
         (["begin", "--title", "Fern"], "did you mean --series TITLE or --pattern TITLE?\n"),
+        (
+            ["--content", "mine", "proof", "fern", "--alone"],
+            "write it behind: packetgen proof fern --content …\n",
+        ),
+        (
+            ["chart", "--content", "mine", "show", "fern"],
+            "write it behind: packetgen chart show fern --content …\n",
+        ),
+        (["--contnt"], "No such option '--contnt'.\n"),
         (["bring", "--cel", "4"], "No such option '--cel'. Did you mean '--cell'?\n"),
         (["proof", "--edition", "largeprint"], "written; did you mean 'large-print'?\n"),
         (["build", "--edition", "moss"], "is not one of colour, black-and-white, large-print, "),

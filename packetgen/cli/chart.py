@@ -9,6 +9,7 @@ import click
 
 from packetgen.cli.chart_edits import border, crop, mirror, shift, turn
 from packetgen.cli.chart_picture import picture
+from packetgen.cli.command_first import CommandFirst
 from packetgen.cli.common import AnyBetween, Between, OneOf, content_option
 from packetgen.cli.one_pattern import figures_of
 from packetgen.cli.telling import TELLING_OPTIONS
@@ -17,7 +18,7 @@ from packetgen.cli.telling import TELLING_OPTIONS
 _LIMIT = 3.0
 
 
-@click.group("chart")
+@click.group("chart", cls=CommandFirst)
 def chart_command() -> None:
     """Look at a chart, and mirror, turn, crop, shift or border it.
 

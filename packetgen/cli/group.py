@@ -10,6 +10,7 @@ from typing import Any, NoReturn
 
 import click
 
+from packetgen.cli.command_first import CommandFirst
 from packetgen.cli.ending import OutputClosed, ended
 from packetgen.cli.telling import TELLING_OPTIONS, Telling
 
@@ -17,7 +18,7 @@ from packetgen.cli.telling import TELLING_OPTIONS, Telling
 atexit.register(gc.freeze)
 
 
-class Commands(click.Group):
+class Commands(CommandFirst):
     """`names` of the commands: NAME is NAME_command in packetgen.cli.NAME."""
 
     def __init__(self, names: tuple[str, ...], **facts: Any) -> None:

@@ -130,7 +130,7 @@ def _piece_rows(of: SeriesList) -> Iterator[Row]:
         square_inches = up_to_step(board.area_mm2 / EIGHTH_MM**2 / 64, 1)
         said = f"for {listed(board.parts)}; {plain(board.thickness_mm)} mm ({inches(board.thickness_mm)}) thick"
         said += f"; {plain(square_inches)} square inches, and what the saw takes besides"
-        yield Row("wood", "board", area_cm2, "cm²", said)
+        yield Row("wood", "board to saw", area_cm2, "cm²", said)
     for need in of.once.paints:
         way = need.ways[0].way
         said = f"of {plain(way.tin_ml)} ml; takes {plain(up_to_step(need.volume_ml, 1))} ml"
