@@ -10,7 +10,7 @@ from packetgen.pipeline import proof, review
 from packetgen.render.proof_page import proof_page
 from packetgen.render.proof_report import lines_of, summary
 from packetgen.render.templates import environment
-from tests.content_builder import FERN, PATTERN, SERIES, TINY, build
+from tests.content_builder import CHART, FERN, PATTERN, SERIES, TINY, build
 
 WORTH_IT = "laid_aside:\n  - {advice: skein-little, because: the fern is worth a skein}\n"
 NO_MODEL = "laid_aside:\n  - {advice: photo-missing, because: the model is still on the frame}\n"
@@ -174,6 +174,15 @@ def test_a_release_passes_when_all_advice_is_laid_aside(tmp_path, capsys):
 
 def _all_advice(content: Path):
     return [one for chapter in review(proof(content)).chapters for one in chapter.advice]
+
+
+def test_while_a_pattern_is_still_the_example_nothing_laid_aside_is_called_idle(tmp_path):
+    changes = {
+        PATTERN: TINY[PATTERN] + UNUSED,
+        CHART: f"# EXAMPLE: a sprig. Draw your own design, and take this line out.\n{TINY[CHART]}",
+    }
+    found = told(review(proof(build(tmp_path, changes))))
+    assert "example-remark" in found and "laid-aside-idle" not in found
 
 
 def test_a_photograph_that_is_gone_makes_no_idle_words_of_what_was_laid_aside_for_it(tmp_path):

@@ -32,7 +32,14 @@ def review(checked: Proof) -> Review:
         _complain(each, problems)
     all_series = [each.series for each in checked.reckoned]
     left = parted(problems, all_series)
-    complain_of_idle(all_series, left.aside, left.told)
+    # Where a pattern is still the example, advice on the whole series may come again with her own.
+    examples = [problem.place.path for problem in checked.examples]
+    own = [
+        series
+        for series in all_series
+        if not any(path.startswith(f"{folder_of(series.place.path)}/") for path in examples)
+    ]
+    complain_of_idle(own, left.aside, left.told)
     chapters = review_of(
         [(each.series, each.figures, _praised(each, problems)) for each in checked.reckoned],
         left.told,
