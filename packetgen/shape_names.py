@@ -4,6 +4,9 @@ The order is a promise: a new name goes to the end, or charts saved earlier woul
 something else. `packetgen.chart.shapes` draws them; authors may write them in a key.
 """
 
+from collections.abc import Mapping
+from types import MappingProxyType
+
 SHAPE_NAMES: tuple[str, ...] = tuple(
     """
 disc seed ring halo target dome-up dome-left dome-down dome-right ring-filled-up
@@ -35,4 +38,22 @@ mushroom pot fir sprout apple pennant pennant-left bolt crown cup snail ladder b
 letter-a letter-e letter-h letter-j letter-k letter-m letter-n letter-r letter-y figure-2
 figure-3 figure-4 figure-5 figure-7
 """.split()
+)
+
+# Other words for some of them, which people may write first.
+SHAPE_WORDS: Mapping[str, str] = MappingProxyType(
+    {
+        "triangle": "wedge-up",
+        "circle": "ring",
+        "dot": "disc",
+        "x": "saltire",
+        "cross": "plus",
+        "line": "bar-upright",
+        "box": "square-open",
+        "rhombus": "diamond-open",
+        "moon": "crescent-right",
+        "flower": "daisy",
+        "tree": "fir",
+        "flag": "pennant",
+    }
 )

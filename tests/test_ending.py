@@ -85,6 +85,8 @@ def test_a_fault_in_a_template_is_1(desk, name):
         ("build", "--colour"),
         ("build", "--as-of", "soon"),
         ("build", "--log", "content"),
+        ("build", "--into", "content"),
+        ("build", "--into", "content/series"),
         ("kit", "frn"),
         ("proof", "--against", "content"),
     ],

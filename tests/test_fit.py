@@ -107,6 +107,16 @@ def test_a_cloth_on_which_the_design_does_not_fit_is_told_by_how_many_stitches()
     ]
 
 
+def test_a_border_that_takes_more_of_the_panel_than_it_leaves_is_named():
+    """By hand: twice 30 mm of a panel 100 mm wide."""
+    broad = piece(100, border_mm=30.0)
+    wide = pattern("m" * 60, cloths=(option(14),))
+    problems = Problems()
+    complain((figures(wide, broad),), series(wide, finish=broad), problems)
+    (told,) = (str(problem) for problem in problems)
+    assert told.endswith("; border and trim take 60 of the panel's 100 mm: look at them in tests")
+
+
 @pytest.mark.parametrize("count", [14, 16, 18])
 def test_a_design_that_fits_is_not_complained_of(count):
     small = pattern("m" * 60, cloths=(option(count),))

@@ -10,7 +10,7 @@ from packetgen.chart.assignment import shapes_for
 from packetgen.cli import main
 from packetgen.pipeline import proof
 from packetgen.render.symbols_file import symbols_file
-from packetgen.shape_names import SHAPE_NAMES
+from packetgen.shape_names import SHAPE_NAMES, SHAPE_WORDS
 from tests.content_builder import FERN, PATTERN, build
 
 
@@ -122,3 +122,8 @@ def test_nothing_is_kept_of_content_with_a_fault(tmp_path):
     content = build(tmp_path / "content", {PATTERN: ("colour: k, path", "colour: K, path")})
     assert "nothing was written" in settled(content, code=1)
     assert not (content / FERN / "symbols.yaml").exists()
+
+
+def test_other_words_for_shapes_are_no_names_themselves_and_mean_one_that_there_is():
+    assert not {*SHAPE_WORDS} & {*SHAPE_NAMES}
+    assert {*SHAPE_WORDS.values()} <= {*SHAPE_NAMES}

@@ -63,6 +63,23 @@ def test_a_pattern_lays_aside_only_its_own_and_a_series_only_its_own(tmp_path):
     assert told(found).count("laid-aside-idle") == 3
 
 
+def test_it_is_said_which_file_lays_aside_what_is_told_of_patterns(tmp_path):
+    series = lines(review(proof(folder(tmp_path / "series", series=WORTH_IT))))
+    (idle,) = (line for line in series if "is laid aside, and there is no such advice here" in line)
+    assert idle.startswith(f"{SERIES}:")
+    assert "it is told of patterns: lay it aside in the pattern.yaml of each" in idle
+    changes = {
+        PATTERN: TINY[PATTERN] + "laid_aside:\n  - {advice: named-twice, because: it is her}\n",
+        SERIES: ("about: Draws what", "about: Wren Alder draws what"),
+    }
+    pattern = lines(review(proof(build(tmp_path / "pattern", changes))))
+    (idle,) = (
+        line for line in pattern if "is laid aside, and there is no such advice here" in line
+    )
+    assert idle.startswith(f"{PATTERN}:")
+    assert "it is told of the series: lay it aside in series.yaml" in idle
+
+
 def test_a_photograph_left_out_of_one_pattern_hides_none_that_another_lacks(tmp_path):
     """What is laid aside for the fern says nothing of a photograph that the ivy loses later."""
     ivy = {path.replace("fern", "ivy"): text for path, text in TINY.items() if FERN in path}

@@ -325,7 +325,7 @@ def test_a_key_line_that_is_never_used_hides_nothing_that_figures_show(tmp_path)
     """What the key says of a mark that nothing is stitched with changes no figure."""
     changes: dict[str, Change] = {
         PATTERN: ("key:\n", 'key:\n  z: {moss: [K4, "07"], spool: ["12", "14"]}\n'),
-        FINISH: ("border: 6 mm", "border: 60 mm"),
+        FINISH: ("border: 6 mm", "border: 48 mm"),
     }
     checked = proof(build(tmp_path / "content", changes))
     assert {problem.code for problem in checked.problems.errors} == {

@@ -5,7 +5,7 @@ Each case changes one thing in the tiny content folder and stands beside every l
 
 # ruff: noqa: E501 - the lines of output stand whole, as an author sees them
 
-from tests.content_builder import CHART, FERN, FINISH, MOSS, PATTERN, SERIES, TINY
+from tests.content_builder import CHART, CLOTH, FERN, FINISH, MOSS, PATTERN, SERIES, TINY
 from tests.wrong_input_case import KEY_LINE, Case
 
 CASES = (
@@ -369,6 +369,11 @@ CASES = (
         "quotes in a text between quotes, within braces",
         {PATTERN: ("name: First warm day", 'name: "the "first" day"')},
         """series/garden-year/fern/pattern.yaml:4:23: the " here ends the text that the same sign began; write 'the "first" day'""",
+    ),
+    Case(
+        "a thread card among the cloths",
+        {CLOTH: TINY[MOSS]},
+        "cloths/hopsack-28.yaml:1:1: this file has the names of a thread card and not those of a cloth; move it to the folder 'threads'",
     ),
     Case(
         "an entry whose braces are left out",

@@ -33,6 +33,16 @@ CASES = (
         "finishes/shelf/finish.yaml:4:12: the outline meets itself near 50.0,42.9; let its sides run round one shape without touching each other",
     ),
     Case(
+        "a border with a nought too many",
+        {FINISH: ("border: 6 mm", "border: 60 mm")},
+        "finishes/shelf/finish.yaml:5:9: there is no room for a design on a panel of 100 × 100 mm: round it comes a border of 60 mm, on every side; write less; a few millimetres are usual",
+    ),
+    Case(
+        "a trim with a nought too many",
+        {FINISH: ("overlap: 20 mm}", "overlap: 20 mm, width: 100 mm}")},
+        "finishes/shelf/finish.yaml:24:59: there is no room for a design on a panel of 100 × 100 mm: round it comes a border of 6 mm and 100 mm of trim, on every side; write less; a few millimetres are usual",
+    ),
+    Case(
         "a path that does not say where it starts",
         panel("L 0,0 100,0 100,100 Z"),
         "finishes/shelf/finish.yaml:4:12: a path that begins with 'L'; begin it where the shape starts, for example M 0,24",

@@ -346,6 +346,11 @@ CASES = (
         "series/garden-year/fern/pattern.yaml:9:38: there is no chart shape 'hart'; did you mean 'heart'?",
     ),
     Case(
+        "a chart shape by another word",
+        {PATTERN: ('r: {moss: E2, spool: "10"}', 'r: {moss: E2, spool: "10", symbol: triangle}')},
+        "series/garden-year/fern/pattern.yaml:9:38: there is no chart shape 'triangle'; write 'wedge-up', which goes by that name",
+    ),
+    Case(
         "a chart shape asked for twice",
         {
             PATTERN: (

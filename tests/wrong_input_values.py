@@ -20,6 +20,11 @@ CASES = (
         "threads/moss.yaml:1:1: this file should hold a thread card, line by line; begin each line with a name, as in name: Larkmoss Stranded",
     ),
     Case(
+        "aida with the digits of its count turned round",
+        {CLOTH: ("weave: evenweave\ncount: 28\nover: 2", "weave: aida\ncount: 41\nover: 1")},
+        "cloths/hopsack-28.yaml:3:8: advice: aida with 41 blocks to the inch is hardly woven; look once more: aida has 6 to 22, most often 14, 16 or 18; finer cloth has weave: evenweave",
+    ),
+    Case(
         "a name misspelt",
         {MOSS: ("length: 8 m", "lenght: 8 m")},
         "threads/moss.yaml:6:1: 'lenght' is not part of a thread card; did you mean 'length'?",

@@ -13,6 +13,7 @@ from packetgen.cli.common import (
     as_of_option,
     content_option,
     editions_option,
+    need_outside,
     nothing_written,
     say_problems,
     templates_of,
@@ -87,6 +88,7 @@ def build_command(
     """
     from packetgen.pipeline import Order
 
+    need_outside(content_folder, "--into", build_folder)
     gc.set_threshold(_LIVES_ON)
     order = Order(
         content=content_folder,

@@ -257,6 +257,13 @@ def say_problems(problems: "Iterable[Problem | str]", content_folder: Path) -> N
         say(f"{content_folder.as_posix()}/{line}", err=True)
 
 
+def need_outside(content_folder: Path, option: str, place: Path) -> None:
+    """What is made must not lie among what it is made of. Raises a click.UsageError."""
+    content = content_folder.resolve()
+    if content == place.resolve() or content in place.resolve().parents:
+        raise click.UsageError(f"{option} '{place}' would lie in the content; choose another place")
+
+
 def nothing_written(faults: int) -> NoReturn:
     """End the command: so many things are to mend."""
     say(f"{counted(faults, 'thing')} to mend; nothing was written.", err=True)

@@ -12,6 +12,7 @@ from packetgen.cli.common import (
     as_of_option,
     content_option,
     editions_option,
+    need_outside,
     nothing_written,
     templates_of,
     templates_option,
@@ -174,12 +175,8 @@ def _need_own_place(report: Path | None, content_folder: Path) -> None:
 
     if report.suffix != ".html":
         raise click.UsageError(f"--report '{report}': call it something that ends in .html")
-    folders = report.resolve().parents
-    if content_folder.resolve() in folders:
-        raise click.UsageError(
-            f"--report '{report}' would lie in the content; choose another place"
-        )
-    for folder in folders:
+    need_outside(content_folder, "--report", report)
+    for folder in report.resolve().parents:
         of_build = folder.parent.name == "build" or (folder.parent / MANIFEST).is_file()
         if folder.name in TOPS and of_build:
             raise click.UsageError(

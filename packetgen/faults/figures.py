@@ -66,6 +66,10 @@ FIGURES: dict[str, Fault] = {
         "a magnet {across} across with its middle {inset} in from the edge would stand over it",
         "let 'inset' be {least} or more, or take a smaller magnet",
     ),
+    "border-fills-panel": Fault(
+        "there is no room for a design on a panel of {panel}: round it comes {around}, on every side",
+        "write less; a few millimetres are usual",
+    ),
     "panel-beyond-wood": Fault(
         "the panel reaches beyond the wood, {much}",
         "keep it within the parts, which stand from {first} to {last}, or add the part that it lies on",

@@ -39,6 +39,9 @@ FILES: dict[str, Fault] = {
     "file-ending": Fault(
         "the name {name} has another ending than is read here", "call it {better}"
     ),
+    "file-elsewhere": Fault(
+        "this file has the names of {what} and not those of {own}", "move it to the folder {folder}"
+    ),
     "change-unfinished": Fault(
         "a change of several files is not finished, and {files} must still come from here",
         "look again in a moment; if it was cut off, move all that is in {folder} to the same places "

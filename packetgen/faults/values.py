@@ -4,6 +4,11 @@ from packetgen.faults.fault import Fault, Level
 
 VALUES: dict[str, Fault] = {
     # single values
+    "count-rare": Fault(
+        "aida with {count} blocks to the inch is hardly woven",
+        "look once more: aida has 6 to 22, most often 14, 16 or 18; finer cloth has weave: evenweave",
+        Level.ADVICE,
+    ),
     "curly-quotes": Fault("{said} stands between curly quotes", "use straight ones: {straight}"),
     "text-one-line": Fault("{name} runs over several lines", "write it on one line"),
     "text-long": Fault("{name} is {length} characters long", "shorten it to {limit}"),

@@ -51,6 +51,10 @@ WHY_FIGURES: dict[str, Why] = {
         "The middle of a magnet is nearer to the edge than half of the magnet is wide.",
         "Let inset be larger, or take a smaller magnet.",
     ),
+    "border-fills-panel": Why(
+        "Round each design come the border of its card and the trim, on both sides, and both must lie on the panel.",
+        "Look for a nought too many, or a measure in another unit; else make the panel larger.",
+    ),
     "panel-beyond-wood": Why(
         "The panel and the parts are drawn in the same millimetres (a part stands where its at says), and where the "
         "panel lies there is no part, so the stitched piece would hang over the edge.",

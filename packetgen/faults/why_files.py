@@ -48,6 +48,10 @@ WHY_FILES: dict[str, Why] = {
         "The file is of a kind that is read here, and its name ends otherwise.",
         "Rename it with the ending that the message gives.",
     ),
+    "file-elsewhere": Why(
+        "Cards of threads, cloths and beads stand in folders of their own, and each folder has its own names.",
+        "Move the file to the folder that the message names.",
+    ),
     "change-unfinished": Why(
         "Files that belong together are put in their places when all of them are whole, and the machine "
         "stopped meanwhile. What is in this folder is whole; files that are not in it have their places.",

@@ -4,6 +4,10 @@ from packetgen.faults.why import Why
 
 WHY_VALUES: dict[str, Why] = {
     # single values
+    "count-rare": Why(
+        "Aida is woven in blocks, from 6 to 22 to the inch (common practice, no source).",
+        "Write the count that stands on its label; where it counts threads and not blocks, it is an evenweave.",
+    ),
     "curly-quotes": Why(
         "Word processors turn quotes into curly ones, which mean nothing in YAML.",
         "Type straight quotes in a plain text editor.",

@@ -16,6 +16,12 @@ from packetgen.model import BeadCard, Cloth, Colour, ThreadCard, Weave
 from packetgen.units import plain
 from packetgen.yarn_numbers import metres_in
 
+_SHAPES: Mapping[str, Group] = MappingProxyType(
+    {"threads": THREAD_CARD, "cloths": CLOTH, "beads": BEAD_CARD}
+)
+_FINEST_AIDA = 22  # blocks to the inch, and the coarsest below: common practice, no source
+_COARSEST_AIDA = 6
+
 T = TypeVar("T")
 Cards = Mapping[str, T | None]  # by id; None for a card that exists and is not in order
 
@@ -56,9 +62,11 @@ def _load(
         cards.setdefault(
             as_id(card_id), None
         )  # a name that will be mended is no unknown name elsewhere
-        filled = read_document(folder, path, shape, problems)
+        filled = read_document(folder, path, shape, problems, _SHAPES)
         if filled is None:
             continue
+        if shape is CLOTH:
+            _check_count(filled, problems)
         if named_well:
             _check_name(filled, path, called, problems)
         colours = _colours(filled, "name" if shape is CLOTH else "number", problems)
@@ -79,6 +87,15 @@ def _check_name(filled: Filled, path: str, called: dict[str, str], problems: Pro
     if first != path:
         place = filled.place_of("name")
         problems.add(place, "card-of-one-name", other=said(first), name=said(name))
+
+
+def _check_count(filled: Filled, problems: Problems) -> None:
+    """Advice on a count that aida is not woven in."""
+    count = filled["count"]
+    if filled["weave"] != Weave.AIDA.value or count is None:
+        return
+    if not _COARSEST_AIDA <= count <= _FINEST_AIDA:
+        problems.add(filled.place_of("count"), "count-rare", count=plain(count))
 
 
 def _colours(filled: Filled, by: str, problems: Problems) -> Mapping[str, Colour] | None:

@@ -1,5 +1,8 @@
 """A YAML file, read and checked against its shape."""
 
+from collections.abc import Mapping
+from types import MappingProxyType
+
 from packetgen.diagnostics import Place, Problems
 from packetgen.load.examples import (
     complain_of_example_remark,
@@ -12,14 +15,22 @@ from packetgen.load.prose_size import check_size
 from packetgen.load.prose_slips import complain_of_slips
 from packetgen.load.schema import Group, names_in
 from packetgen.load.values import Filled, read_value
+from packetgen.load.words import said
 from packetgen.load.yaml_nodes import GroupNode, read_nodes
+
+_NOWHERE: Mapping[str, Group] = MappingProxyType({})
 
 
 def read_document(
-    folder: ContentFolder, path: str, shape: Group, problems: Problems
+    folder: ContentFolder,
+    path: str,
+    shape: Group,
+    problems: Problems,
+    elsewhere: Mapping[str, Group] = _NOWHERE,
 ) -> Filled | None:
     """The file's values; None where nothing of it can be used.
-    Every fault of it goes to `problems`.
+    Every fault of it goes to `problems`. `elsewhere` are shapes by the folders where such files stand, for one that
+    may have come here from there.
     """
     text = folder.text(path)
     node = None if text is None else read_nodes(text, path, problems, names_in(shape))
@@ -31,10 +42,23 @@ def read_document(
             node.place, "file-not-names", what=shape.what, example=f"{first.name}: {first.example}"
         )
         return None
+    names = {key.value for key, _ in node.entries}
+    for where, other in elsewhere.items():
+        if other is not shape and _fits(names, other) and not _fits(names, shape):
+            place = Place(path, node.place.line)
+            problems.add(
+                place, "file-elsewhere", what=other.what, own=shape.what, folder=said(where)
+            )
+            return None
     complain_of_examples(node, folder.for_review)
     complain_of_example_remark(text, path, folder.for_review)
     filled: Filled | None = read_value(shape, node, "the file", "", problems).value
     return filled
+
+
+def _fits(names: set[str], shape: Group) -> bool:
+    """Whether a file with those names has all that this shape asks for."""
+    return names >= {field.name for field in shape.fields if field.required}
 
 
 def read_markdown(folder: ContentFolder, path: str, problems: Problems) -> str | None:

@@ -43,6 +43,7 @@ def load_finishes(folder: ContentFolder, problems: Problems) -> Mapping[str, Fin
         paints = _paints(filled, problems)
         parts = _parts(filled, paints, problems)
         _look_over(filled, problems)
+        _look_at_border(filled, problems)
         if None not in parts:
             _look_at_panel(filled, all_sure(parts), problems)
         if (
@@ -189,6 +190,22 @@ def _look_over(filled: Filled, problems: Problems) -> None:
             inset=_mm(magnets["inset"]),
             least=_mm(magnets["diameter"] / 2),
         )
+
+
+def _look_at_border(filled: Filled, problems: Problems) -> None:
+    """Whether border and trim leave any of the panel to a design."""
+    panel, trim, border = filled["panel"], filled["trim"], filled["border"]
+    if panel is None or panel["outline"] is None or border is None:
+        return
+    wide, high = (max(side) - min(side) for side in zip(*panel["outline"]))
+    width = (trim["width"] or 0.0) if trim is not None and trim.whole else 0.0
+    if 2 * (border + width) < min(wide, high):
+        return
+    broad = trim.place_of("width") if width > border else filled.place_of("border")
+    around = f"a border of {_mm(border)}" + (f" and {_mm(width)} of trim" if width else "")
+    problems.add(
+        broad, "border-fills-panel", around=around, panel=f"{plain(round(wide, 2))} × {_mm(high)}"
+    )
 
 
 _SIDES = ("to the left", "above", "to the right", "below")

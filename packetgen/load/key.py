@@ -14,7 +14,7 @@ from packetgen.load.shape_pattern import KEY_LINE
 from packetgen.load.values import Filled, Given
 from packetgen.load.words import LOST, listed, offer, said, shown
 from packetgen.model import BARE, Colour, KeyLine, MatchedSet, Stitch, ThreadCard, ThreadSet
-from packetgen.shape_names import SHAPE_NAMES
+from packetgen.shape_names import SHAPE_NAMES, SHAPE_WORDS
 
 # By name, the model's first; None for a broken one, None altogether where nobody can tell.
 Sets = Mapping[str, ThreadSet | None] | None
@@ -231,7 +231,9 @@ class _KeyReader:
         """The chart shape that the author chose for the line."""
         place = filled.place_of("symbol")
         shapes = dict.fromkeys(SHAPE_NAMES, filled["symbol"])
-        symbol: str | None = resolve(filled["symbol"], place, shapes, "chart shape", self._problems)
+        symbol: str | None = resolve(
+            filled["symbol"], place, shapes, "chart shape", self._problems, SHAPE_WORDS
+        )
         if symbol is None:
             return None
         same = self._pinned.setdefault(symbol, mark)

@@ -310,6 +310,6 @@ SERIES = Group(
             required=False,
             default=(),
         ),
-        LAID_ASIDE,
+        replace(LAID_ASIDE, example="- {advice: named-twice, because: she signs with her name}"),
     ),
 )

@@ -18,10 +18,11 @@ from packetgen.nouns import counted
 from packetgen.reckon.bead_fit import BeadFit, bead_fits
 from packetgen.reckon.coverage import AtCount, Coverage, coverage_at_counts, set_coverage
 from packetgen.reckon.cutting import FAT_QUARTER, as_cut, pieces_from
-from packetgen.reckon.fit import Fit, Verdict, fit, holds, room_for, too_many
+from packetgen.reckon.fit import Fit, Verdict, around_mm, fit, holds, room_for, too_many
 from packetgen.reckon.isolated import Isolated, isolated
 from packetgen.reckon.magnets import Card, MagnetPlan, card_on_panel, plan_for_most
 from packetgen.reckon.mounting import Mounting, mounting
+from packetgen.reckon.outline import bounds
 from packetgen.reckon.paint import Coat, PaintNeed, order_of_work, paint_needs
 from packetgen.reckon.sizes import (
     FRAMING_MARGIN_MM,
@@ -34,7 +35,7 @@ from packetgen.reckon.sizes import (
 from packetgen.reckon.thread import Lengths, Need, Work, bead_lengths, needs, work_of, worked_of
 from packetgen.reckon.weighing import Weight, washers_g, weight
 from packetgen.reckon.working_time import Difficulty, WorkingTime, difficulty, working_time
-from packetgen.units import inches, up_to_step
+from packetgen.units import inches, plain, up_to_step
 
 # Spare beads: one in ten, never fewer than five: common practice, no source.
 SPARE_BEADS, FEWEST_SPARE_BEADS = 0.10, 5
@@ -222,6 +223,7 @@ def complain(all_figures: tuple[Figures, ...], series: Series, problems: Problem
                 most=f"{most[0]} × {most[1]}",
                 excess=" or ".join(_excess(*way) for way in ways) or _IN_THE_WAY,
                 way=_bare_way(figure.pattern, on.cell_mm, piece)
+                or _border_way(piece)
                 or _OTHER_WAYS.format(file=piece.place.path),
             )
 
@@ -235,6 +237,18 @@ def _bare_way(pattern: Pattern, cell_mm: float, piece: FinishingPiece) -> str:
     return (
         f"without its bare edges it is {wide} × {high} and fits: packetgen chart crop, or bring with --trim, "
         "takes them off"
+    )
+
+
+def _border_way(piece: FinishingPiece) -> str:
+    """What to do where border and trim take more of the panel than they leave; '' where that is not so."""
+    left, top, right, bottom = bounds(piece.panel)
+    across, around = min(right - left, bottom - top), 2 * around_mm(piece)
+    if around <= across / 2:
+        return ""
+    return (
+        f"border and trim take {plain(round(around, 2))} of the panel's {plain(round(across, 2))} mm: look at them in "
+        f"{piece.place.path}"
     )
 
 

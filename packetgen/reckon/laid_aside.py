@@ -69,8 +69,20 @@ def complain_of_idle(
         for one in these:
             if one not in at_work and one not in waiting:
                 near = _nearest_words(one, told.get((folder, one.code), ()))
-                hint = f"let about be '{near}', or take these words out" if near else _TAKE_OUT
+                hint = _told_elsewhere(folder, one.code, told) or _TAKE_OUT
+                hint = f"let about be '{near}', or take these words out" if near else hint
                 problems.add(one.place, "laid-aside-idle", kind=_said(one), hint=hint)
+
+
+def _told_elsewhere(folder: str, code: str, told: Iterable[tuple[str, str]]) -> str:
+    """Where to write it, if a series lays aside what is told of its patterns, or a pattern what is told of its
+    series; '' otherwise."""
+    of_code = [there for there, kind in told if kind == code and there != folder]
+    if any(there.startswith(f"{folder}/") for there in of_code):
+        return "it is told of patterns: lay it aside in the pattern.yaml of each"
+    if any(there and folder.startswith(f"{there}/") for there in of_code):
+        return "it is told of the series: lay it aside in series.yaml"
+    return ""
 
 
 def _nearest_words(one: LaidAside, told: Iterable[Problem]) -> str:

@@ -105,7 +105,11 @@ BY_FIELD: Mapping[str, Mapping[str, tuple[str, ...]]] = {
         "weight": ("weight-odd",),
         "colours[].number": ("colour-twice",),
     },
-    "cloths/<cloth>.yaml": {"name": ("card-of-one-name",), "colours[].name": ("colour-twice",)},
+    "cloths/<cloth>.yaml": {
+        "name": ("card-of-one-name",),
+        "count": ("count-rare",),
+        "colours[].name": ("colour-twice",),
+    },
     "beads/<card>.yaml": {"name": ("card-of-one-name",), "colours[].number": ("colour-twice",)},
     "finishes/<piece>/finish.yaml": {
         "": ("paint-unused", "share-title-small"),
@@ -115,7 +119,9 @@ BY_FIELD: Mapping[str, Mapping[str, tuple[str, ...]]] = {
         "paints[].name": ("name-twice",),
         "paints[].or_with.put_on_with": ("same-way-twice",),
         "panel.outline": ("panel-beyond-wood",),
+        "border": ("border-fills-panel",),
         "trim.kind": ("trim-width",),
+        "trim.width": ("border-fills-panel",),
         "magnets.inset": ("magnet-over-edge",),
     },
     "series/<series>/series.yaml": _SERIES,
