@@ -42,7 +42,7 @@ _SECOND = {
 }
 OF_FIGURES = (
     Case("a cloth that is too coarse for the thread", {CLOTH: ("count: 28", "count: 18")}),
-    Case("a piece that is too small", {FINISH: ("outline: 0,0 100,0 100,100 0,100", "outline: 0,0 9,0 9,9 0,9")}),
+    Case("a piece that is too small", {FINISH: ("outline: 0,0 100,0 100,100 0,100", "outline: 0,0 13,0 13,13 0,13")}),
     Case(
         "a title given twice",
         {SERIES: ("order: [fern]", "order: [fern, fern-two]"), **_SECOND},

@@ -75,7 +75,7 @@ def test_of_a_chapter_faults_come_first_then_advice_then_praise(tmp_path):
     changes = {
         "finishes/shelf/finish.yaml": (
             "outline: 0,0 100,0 100,100 0,100",
-            "outline: 0,0 9,0 9,9 0,9",
+            "outline: 0,0 13,0 13,13 0,13",
         )
     }
     found = review(proof(build(tmp_path / "content", changes)))

@@ -35,12 +35,12 @@ CASES = (
     Case(
         "a border with a nought too many",
         {FINISH: ("border: 6 mm", "border: 60 mm")},
-        "finishes/shelf/finish.yaml:5:9: there is no room for a design on a panel of 100 × 100 mm: round it comes a border of 60 mm, on every side; write less; a few millimetres are usual",
+        "finishes/shelf/finish.yaml:5:9: there is no room for a design on a panel of 100 × 100 mm: round it comes a border of 60 mm, on every side; write less, where a few millimetres are usual, or let the panel be larger",
     ),
     Case(
         "a trim with a nought too many",
         {FINISH: ("overlap: 20 mm}", "overlap: 20 mm, width: 100 mm}")},
-        "finishes/shelf/finish.yaml:24:59: there is no room for a design on a panel of 100 × 100 mm: round it comes a border of 6 mm and 100 mm of trim, on every side; write less; a few millimetres are usual",
+        "finishes/shelf/finish.yaml:24:59: there is no room for a design on a panel of 100 × 100 mm: round it comes a border of 6 mm and 100 mm of trim, on every side; write less, where a few millimetres are usual, or let the panel be larger",
     ),
     Case(
         "a path that does not say where it starts",

@@ -68,7 +68,7 @@ FIGURES: dict[str, Fault] = {
     ),
     "border-fills-panel": Fault(
         "there is no room for a design on a panel of {panel}: round it comes {around}, on every side",
-        "write less; a few millimetres are usual",
+        "write less, where a few millimetres are usual, or let the panel be larger",
     ),
     "panel-beyond-wood": Fault(
         "the panel reaches beyond the wood, {much}",
