@@ -13,10 +13,12 @@ from io import BytesIO
 from pathlib import Path
 
 import pypdfium2
-from PIL import Image, ImageChops, ImageDraw, ImageStat
+from PIL import Image, ImageChops, ImageDraw, ImageFont, ImageStat
 from playwright.sync_api import sync_playwright
 
+from packetgen.chart.symbols import code_point
 from packetgen.program import PACKAGE, guide_sources
+from packetgen.shape_names import SHAPE_NAMES
 from tests.browser.machine import browser_program
 from tests.guide_reader import Reader, to_save
 
@@ -25,6 +27,7 @@ MOST_BYTES = 60_000
 RHUBARB = "rhubarb-under-a-bucket"
 _SHOWN = {"report.jpg": "proof.html", "page.jpg": f"build/site/{RHUBARB}/index.html"}
 _ACROSS_PX = 800
+_COLUMNS = 5  # of chart shapes
 
 _ZINC, _SHADE, _DARK = "#8fa3b0", "#5f7482", "#43545f"
 _LEAF, _VEIN, _STALK, _PINK, _EARTH = "#5b8c3e", "#3f6a2c", "#c8546a", "#e58fa0", "#7a5238"
@@ -61,6 +64,22 @@ def _leaf(pen: ImageDraw.ImageDraw, x: int, y: int, radius: int) -> None:
             pen.line((x, y + row + 1, x + side * (radius - 2), y + row - 1), fill=_VEIN)
 
 
+def shapes() -> Image.Image:
+    """Every chart shape with its name, down five columns."""
+    fonts = PACKAGE / "fonts"
+    symbols = ImageFont.truetype(fonts / "symbols.ttf", 24)
+    words = ImageFont.truetype(fonts / "text-regular.ttf", 13)
+    down = -(-len(SHAPE_NAMES) // _COLUMNS)
+    wide, high = _ACROSS_PX // _COLUMNS, 34
+    image = Image.new("L", (_ACROSS_PX, down * high), "white")
+    pen = ImageDraw.Draw(image)
+    for number, name in enumerate(SHAPE_NAMES):
+        x, y = number // down * wide, number % down * high
+        pen.text((x + 4, y + high // 2), code_point(name), font=symbols, fill="black", anchor="lm")
+        pen.text((x + 34, y + high // 2), name, font=words, fill="black", anchor="lm")
+    return image.quantize(8)
+
+
 def follow(page: str, folder: Path) -> Reader:
     """Do all that this page of the guide says, in this folder, in which the process must stand."""
     sources = guide_sources()
@@ -74,6 +93,7 @@ def of_files(folder: Path) -> dict[str, Image.Image]:
     """The pictures that come straight from what the tutorial has made."""
     return {
         "rhubarb.png": drawing(),
+        "shapes.png": shapes(),
         "look.jpg": _shrunk(Image.open(folder / "look.png")),
         "packet.jpg": _packet(folder / f"build/packets/along-the-garden-path/{RHUBARB}-a4.pdf"),
     }

@@ -51,7 +51,8 @@ KEY_LINE = Group(
         Field(
             "symbol",
             Reference("a chart shape"),
-            "The shape that shows the mark on the printed chart; chosen by itself when left out.",
+            "The shape that shows the mark on the printed chart; chosen by itself when left out. The guide's page on "
+            "charts shows all of them.",
             "leaf-veined",
             required=False,
         ),
