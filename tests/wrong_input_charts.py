@@ -101,6 +101,16 @@ CASES = (
         "series/garden-year/fern/chart.txt:3:1: the mark 'R' at column 1, row 2 (2 stitches in all) is not in the key; did you mean 'r'?",
     ),
     Case(
+        "a word processor's sign for three full stops",
+        {CHART: "# A fern\nrrbb\nr…\nb...\n"},
+        "series/garden-year/fern/chart.txt:3:2: '…' at column 2, row 2 is one sign and no three full stops; bare cloth is full stops: write '...'",
+    ),
+    Case(
+        "dots in the middle of the line for bare cloth",
+        {CHART: "# A fern\nrrbb\nrk··\nb···\n"},
+        "series/garden-year/fern/chart.txt:3:3: '·' at column 3, row 2 (5 in all) is another dot than a full stop; bare cloth is full stops: write '.' for each",
+    ),
+    Case(
         "a mark in the letters of another alphabet",
         {CHART: "# A fern\nrrbb\nгk..\n"},
         "series/garden-year/fern/chart.txt:3:1: the mark 'г' at column 1, row 2 is not in the key; it is a letter of the Cyrillic alphabet, however it looks; known here: b, k, r",

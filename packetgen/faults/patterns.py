@@ -83,6 +83,7 @@ PATTERNS: dict[str, Fault] = {
     ),
     # a chart
     "chart-kind": Fault("{name} cannot be a chart", "a chart's file ends in .txt, .csv or .png"),
+    "chart-dots": Fault("{said} at {spot} is {what}", "bare cloth is full stops: write {hint}"),
     "chart-words": Fault(
         "{said} is words and no row of stitches",
         "{hint}",

@@ -106,6 +106,10 @@ WHY_PATTERNS: dict[str, Why] = {
         "The pattern names a chart of a kind that is not read.",
         "Save the chart as .txt, .csv or .png.",
     ),
+    "chart-dots": Why(
+        "Bare cloth is full stops in a chart. Word processors make one sign of three of them, and there are other dots.",
+        "Write full stops, best in a plain text editor; or explain that dot in the key, as any mark.",
+    ),
     "chart-words": Why(
         "A line of a chart has words. Remarks stand above the chart, each behind the sign #.",
         "Put # before the line, or take it out.",

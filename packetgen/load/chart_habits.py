@@ -1,9 +1,10 @@
-"""A chart with signs between its marks, numbers before its rows or words among them, as tables and other papers
-have them."""
+"""A chart with signs between its marks, numbers before its rows, words among them or other dots than full stops, as
+tables, other papers and word processors have them."""
 
 import re
 from collections import Counter
 from collections.abc import Collection, Sequence
+from dataclasses import replace
 
 from packetgen.diagnostics import Problems
 from packetgen.load.chart import Chart
@@ -12,12 +13,14 @@ from packetgen.model import BARE
 
 _SIGNS = {",": "comma", ";": "semicolon", "|": "bar", "\t": "tab", " ": "space"}
 _NUMBERED = re.compile(r"\s*(\d{1,4})([.:|]?[ \t]+|[:|,;])(?=\S)", re.ASCII)
+_DOTS = {"…": "...", "·": ".", "•": ".", "∙": ".", "⋅": ".", "․": ".", "‧": "."}
 _FEWEST = 3  # rows, or marks in a row, from which on that is no chance
 
 
 def without_habits(chart: Chart, marks: Collection[str] | None, problems: Problems) -> Chart | None:
-    """The chart again; None where it has one of the three, which is reported. `marks` are those of the key, None
+    """The chart again, with full stops for other dots; None where it has one of the others. All are reported. `marks` are those of the key, None
     where nobody can tell them."""
+    chart = chart if marks is None else _with_full_stops(chart, marks, problems)
     rows = [row for row in chart.rows if row]
     words = [] if marks is None else _words(chart.rows, marks)
     if words[:1] == [1]:
@@ -41,6 +44,30 @@ def without_habits(chart: Chart, marks: Collection[str] | None, problems: Proble
         problems.add(place, "chart-parted", sign=name, else_call=hint)
         return None
     return chart
+
+
+def _with_full_stops(chart: Chart, marks: Collection[str], problems: Problems) -> Chart:
+    """The chart with full stops where other dots stand that are no marks of the key: they are told once, where each
+    stands first."""
+    rows = chart.rows
+    for sign, meant in _DOTS.items():
+        lines = [] if sign in marks else [at for at, row in enumerate(rows, 1) if sign in row]
+        if not lines:
+            continue
+        times = sum(row.count(sign) for row in rows)
+        column = rows[lines[0] - 1].index(sign) + 1
+        more = f" ({times} in all)" if times > 1 else ""
+        spot = f"column {column}, row {lines[0]}{more}"
+        what = (
+            "one sign and no three full stops" if len(meant) > 1 else "another dot than a full stop"
+        )
+        each = " for each" if times > 1 else ""
+        place = chart.place(lines[0], column)
+        problems.add(
+            place, "chart-dots", said=said(sign), spot=spot, what=what, hint=f"{said(meant)}{each}"
+        )
+        rows = tuple(row.replace(sign, meant) for row in rows)
+    return replace(chart, rows=rows)
 
 
 def _words(rows: Sequence[str], marks: Collection[str]) -> list[int]:
