@@ -463,7 +463,7 @@ CASES = (
     Case(
         "a colon within a text between braces, which no name stands before",
         {PATTERN: ("note: First issue.", "note: First issue: of many")},
-        "series/garden-year/fern/pattern.yaml:27:41: something is missing between the brackets, just before ': of many}'; put commas between the values, and quotes round a value that has a comma or colon itself",
+        'series/garden-year/fern/pattern.yaml:27:41: a colon with a space after it stands within a value; write note: "First issue: of many"',
     ),
     Case(
         "a colon missing before a brace in the key",
@@ -528,7 +528,17 @@ CASES = (
     Case(
         "a colon inside a title",
         {PATTERN: ("title: Fern by the Tap", "title: Fern: by the Tap")},
-        "series/garden-year/fern/pattern.yaml:1:12: a second colon with a space on one line; put the whole value between quotes; where a new field begins there, start a new line",
+        'series/garden-year/fern/pattern.yaml:1:12: a colon with a space after it stands within a value; write title: "Fern: by the Tap"',
+    ),
+    Case(
+        "a colon inside a note between braces",
+        {PATTERN: ("name: First warm day", "name: Spring: first warm day")},
+        'series/garden-year/fern/pattern.yaml:4:24: a colon with a space after it stands within a value; write name: "Spring: first warm day"',
+    ),
+    Case(
+        "two fields on one line",
+        {MOSS: ("material: cotton\n", "material: cotton ")},
+        "threads/moss.yaml:2:25: a colon with a space after it stands within a value; start a new line before 'strands'",
     ),
     Case(
         "a quote that only the next text's quote closes",

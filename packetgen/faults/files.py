@@ -119,8 +119,8 @@ FILES: dict[str, Fault] = {
         "put it between quotes: {example}",
     ),
     "colon-in-value": _broken(
-        "a second colon with a space on one line",
-        "put the whole value between quotes; where a new field begins there, start a new line",
+        "a colon with a space after it stands within a value",
+        "{hint}",
     ),
     "colon-missing": _broken("{what}", "{hint}"),
     "line-goes-on": _broken(

@@ -21,7 +21,7 @@ from packetgen.load.left_out import (
 from packetgen.load.quotes import closed_within, left_open, not_closed, opens, quote_above
 from packetgen.load.run_on import goes_on
 from packetgen.load.sure import sure
-from packetgen.load.text_lines import set_in, value_at
+from packetgen.load.text_lines import NAMED, plain, set_in, value_at
 from packetgen.load.words import said, shown
 
 _BARE_COLOUR = re.compile(r": +(?=#[0-9a-fA-F]{3})")
@@ -31,6 +31,7 @@ _NO_SPACE = re.compile(
     r":(?P<value>.*)"
 )
 _GOES_ON = re.compile(r"(?::|-|[|>][+-]?\d?)\s*(?:#.*)?$")  # a line below which something is set in
+_LONGEST_LINE = 80  # letters of a mended line that are shown
 _STEP = 2  # spaces that are usual for that
 _SPECIAL_SIGNS = ("!", "{", "[", "'", '"', "|", ">")
 _BEHIND_A_TEXT = ("colon-missing", "indentation", "line-unclear", "after-value")
@@ -126,7 +127,7 @@ def _explained(
     before = lines[here[0] - 1][: here[1] - 1]
     if "values are not allowed" in problem:
         return _run_together(here[0], lines) or (
-            Explained("colon-in-value", *here) if ":" in before else _indentation(here, lines)
+            _second_colon(here, lines, names) if ":" in before else _indentation(here, lines)
         )
     if "sequence entries are not allowed" in problem:
         return _bare_colour((max(1, here[0] - 1), 1), here, lines) or Explained(
@@ -190,11 +191,40 @@ def _between_brackets(start: Spot, here: Spot, value_missing: bool, lines: list[
         opened = left_open(first, quote)
         if opened is not None and opens(first, opened):
             return not_closed((start[0], opened + 1), lines)
+    if here[0] == start[0] and (colon := _colon_between(here, lines)):
+        return colon
     if here[0] == start[0]:
         return Explained("comma-missing", *here, {"said": said(lines[here[0] - 1][here[1] - 1 :])})
     bracket = first[start[1] - 1 : start[1]]
     return Explained(
         "bracket-open", *start, {"bracket": bracket, "closing": "]" if bracket == "[" else "}"}
+    )
+
+
+def _second_colon(here: Spot, lines: list[str], names: tuple[str, ...]) -> Explained:
+    """A colon within a value, or the next name with its own on the same line."""
+    line = plain(lines[here[0] - 1])
+    word = sure(re.search(r"\S*$", line[: here[1] - 1]))[0]
+    found = NAMED.fullmatch(line)
+    hint = "put the whole value between quotes; where a new field begins there, start a new line"
+    if word in names:
+        hint = f"start a new line before {said(word)}"
+    elif found and found["value"] and not re.search(r"[\"\\]", found["value"]):
+        right = f'{found["name"]}: "{found["value"]}"'
+        hint = f"write {right}" if len(right) <= _LONGEST_LINE else hint
+    return Explained("colon-in-value", *here, {"hint": hint})
+
+
+def _colon_between(here: Spot, lines: list[str]) -> Explained | None:
+    """A colon within a value between braces: '{note: First issue: all there}'."""
+    line = lines[here[0] - 1]
+    before = re.search(r"([\w-]+): +([^,{}\[\]\"']*)$", line[: here[1] - 1])
+    behind = re.match(r":\s[^,{}\[\]\"']*", line[here[1] - 1 :])
+    if not before or not behind:
+        return None
+    hint = f'write {before[1]}: "{before[2]}{behind[0].rstrip()}"'
+    return (
+        Explained("colon-in-value", *here, {"hint": hint}) if len(hint) <= _LONGEST_LINE else None
     )
 
 
