@@ -68,7 +68,17 @@ FIGURES: dict[str, Fault] = {
     ),
     "panel-beyond-wood": Fault(
         "the panel reaches beyond the wood, {much}",
-        "keep it within the parts, which stand from {first} to {last}, or add the part that it lies on",
+        "keep it within the parts, which stand from {first} to {last}, or {other}",
+    ),
+    "part-over-panel": Fault(
+        "{part} lies over the panel from {first} to {last} and hides {share} % of it",
+        "{mend}, or keep designs clear of it: name the area under 'keep_out'",
+        Level.ADVICE,
+    ),
+    "part-apart": Fault(
+        "{part} stands {gap} away from the nearest other part",
+        "{mend}, so that the two touch",
+        Level.ADVICE,
     ),
     "magnets-no-room": Fault(
         "{title} on {cloth}, a card of {inches} ({centimetres}), leaves no room for {pairs} magnets "

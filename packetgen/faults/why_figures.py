@@ -56,6 +56,18 @@ WHY_FIGURES: dict[str, Why] = {
         "panel lies there is no part, so the stitched piece would hang over the edge.",
         "Make the panel smaller, or the parts larger. Gaps between parts, and what they enclose, may lie below it.",
     ),
+    "part-over-panel": Why(
+        "Parts are listed from the back to the front, and this one stands, where its at says, before the wood that "
+        "carries the panel: what is mounted there would be hidden. A part without an at stands at 0,0. What lies over "
+        "the panel's edge by 5 mm or less is not told.",
+        "Correct its at. If the part belongs there, name its area under keep_out, and designs stay clear of it; a part "
+        "on which designs are mounted is carrying if it reaches below nearly all of the panel.",
+    ),
+    "part-apart": Why(
+        "Where its at says, the part stands more than 30 mm from all others, so it would be joined to nothing: mostly "
+        "a digit too many or a comma in another place. A part without an at stands at 0,0.",
+        "Correct its at: it is where the 0,0 of the part's own outline stands in the drawing of the whole.",
+    ),
     "magnets-no-room": Why(
         "All designs of a series have their magnets at the same places, and on this card they do not fit.",
         "Make inset smaller, the border wider, or take fewer magnets. Bare rows round the design make its card larger too.",
