@@ -62,6 +62,11 @@ FIGURES: dict[str, Fault] = {
         "add it, for example width: 10 mm",
         Level.ADVICE,
     ),
+    "trim-flat": Fault(
+        "a gathered trim is longer than the edge, and this one {ratio}",
+        "1.5 to 2 is a usual 'ratio' (common practice, no source); a flat one is straight, a cord round",
+        Level.ADVICE,
+    ),
     "magnet-over-edge": Fault(
         "a magnet {across} across with its middle {inset} in from the edge would stand over it",
         "let 'inset' be {least} or more, or take a smaller magnet",
@@ -103,6 +108,11 @@ FIGURES: dict[str, Fault] = {
     "release-early": Fault(
         "the pattern is released on {release}{by}, and its last revision is of {revision}",
         "let the release be later, unless this corrects a pattern that is out",
+        Level.ADVICE,
+    ),
+    "release-far": Fault(
+        "{what} is released on {release}, {years} years after {revision}, when it is ready",
+        "{hint}",
         Level.ADVICE,
     ),
     "credit-missing": Fault(

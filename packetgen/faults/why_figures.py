@@ -47,6 +47,11 @@ WHY_FIGURES: dict[str, Why] = {
         "A straight trim with a width takes more at the corners, and no width is given.",
         "Add width to the trim; 0 mm for a cord.",
     ),
+    "trim-flat": Why(
+        "A gathered trim takes ratio times the length of the edge: the more, the closer its gathers. At less than 1.2, or "
+        "without a ratio, which counts as 1, there is next to nothing to gather, and too little would be bought.",
+        "Give the ratio that you used. A trim that is laid flat is straight, and a cord is round.",
+    ),
     "magnet-over-edge": Why(
         "The middle of a magnet is nearer to the edge than half of the magnet is wide.",
         "Let inset be larger, or take a smaller magnet.",
@@ -92,6 +97,11 @@ WHY_FIGURES: dict[str, Why] = {
     "release-early": Why(
         "A pattern was revised after the day on which the series comes out.",
         "Set the release later, unless the revision corrects a pattern that is out.",
+    ),
+    "release-far": Why(
+        "The day of release lies more than two years after the last revision, by which the packet is ready: mostly two "
+        "digits of the year have changed places. Until that day no page shows the pattern.",
+        "Correct the year. If it is meant so, lay the advice aside.",
     ),
     "credit-missing": Why(
         "The pattern does not say who stitched, finished, dyed or photographed, where others do.",

@@ -55,6 +55,21 @@ def complain_of_example_remark(text: str, path: str, problems: Problems) -> None
             problems.add(Place(path, number), "example-remark", what=said(what))
 
 
+def is_invitation(text: str) -> bool:
+    """Whether a text only asks for the author's words."""
+    return text.startswith(_INVITES)
+
+
+def is_example_chart(folder: str, told: Problems) -> bool:
+    """Whether a chart in that folder was told to be the example still."""
+    return any(
+        one.code == "example-remark"
+        and one.place.path.rpartition("/")[0] == folder
+        and not one.place.path.endswith(".yaml")
+        for one in told
+    )
+
+
 def without_example_remark(text: str) -> str:
     """The text without such remarks."""
     return "\n".join(line for line in text.split("\n") if not line.startswith(_REMARK))

@@ -179,6 +179,13 @@ def _look_over(filled: Filled, problems: Problems) -> None:
     trim, magnets = filled["trim"], filled["magnets"]
     if trim is not None and trim.whole and trim["kind"] == "straight" and not trim["width"]:
         problems.add(trim.place_of("kind"), "trim-width")
+    if trim is not None and trim.whole and trim["kind"] == "gathered":
+        ratio = trim["ratio"]
+        if ratio < _LEAST_GATHERED:
+            given = trim.given["ratio"].name_place is not None
+            told = f"is {plain(ratio)} times as long" if ratio > 1 else "is just as long"
+            told = told if given else "has no 'ratio'"
+            problems.add(trim.place_of("ratio" if given else "kind"), "trim-flat", ratio=told)
     if magnets is None or not magnets.whole or not magnets["pairs"]:
         return
     if magnets["inset"] < magnets["diameter"] / 2:
@@ -191,6 +198,7 @@ def _look_over(filled: Filled, problems: Problems) -> None:
         )
 
 
+_LEAST_GATHERED = 1.2  # times the length of the edge; less shows no gathers
 _SIDES = ("to the left", "above", "to the right", "below")
 
 

@@ -24,6 +24,7 @@ _SERIES: Mapping[str, tuple[str, ...]] = {
         "foot-long",
         "share-title-small",
     ),
+    "release": ("release-far",),
     "order": ("name-twice", "pattern-missing"),
     "thread_sets[].name": ("name-reserved", "name-twice", "thread-set-unused"),
     "thread_sets[].strands": _STRANDS,
@@ -49,7 +50,7 @@ _SERIES: Mapping[str, tuple[str, ...]] = {
 _PATTERN: Mapping[str, tuple[str, ...]] = {
     "": (
         "credit-missing", "photo-missing", "alt-missing", "letters-missing", "cover-full",
-         "foot-long", "share-title-small",
+        "chart-copied", "texts-copied", "foot-long", "share-title-small",
     ),
     "title": ("title-twice",),
     "occasion.on": ("day-shared",),
@@ -93,7 +94,7 @@ _PATTERN: Mapping[str, tuple[str, ...]] = {
     "credits.photographer": ("photographer-idle",),
     "sold_at": ("not-sold",),
     "given_away": ("given-and-sold",),
-    "release": ("release-early",),
+    "release": ("release-early", "release-far"),
     "revisions[].date": ("revisions-order", "release-early"),
     "chart": ("chart-kind", "file-missing", "outside-folder"),
 }  # fmt: skip
@@ -116,7 +117,8 @@ BY_FIELD: Mapping[str, Mapping[str, tuple[str, ...]]] = {
         "paints[].name": ("name-twice",),
         "paints[].or_with.put_on_with": ("same-way-twice",),
         "panel.outline": ("panel-beyond-wood",),
-        "trim.kind": ("trim-width",),
+        "trim.kind": ("trim-width", "trim-flat"),
+        "trim.ratio": ("trim-flat",),
         "magnets.inset": ("magnet-over-edge",),
     },
     "series/<series>/series.yaml": _SERIES,
