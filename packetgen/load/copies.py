@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 
 from packetgen.diagnostics import Problems
-from packetgen.load.examples import is_example_chart, is_invitation
+from packetgen.load.examples import is_example, is_example_chart
 from packetgen.load.words import listed, said
 from packetgen.model import Pattern
 
@@ -44,4 +44,4 @@ def _texts(pattern: Pattern) -> list[tuple[str, str]]:
         "photo_alt": pattern.photo_alt,
         "story.md": pattern.story_markdown,
     }
-    return [(name, text) for name, text in texts.items() if text and not is_invitation(text)]
+    return [(name, text) for name, text in texts.items() if text and not is_example(name, text)]
