@@ -94,17 +94,17 @@ CASES = (
     Case(
         "a panel beyond the wood, and a part without a place",
         {FINISH: _PLACELESS},
-        "finishes/shelf/finish.yaml:4:12: the panel reaches beyond the wood, 5 mm to the right; keep it within the parts, which stand from 0,0 to 120,120, or give 'back' its 'at' (without one it stands at 0,0)",
+        "finishes/shelf/finish.yaml:4:12: the panel reaches beyond the wood, 5 mm to the right; keep it within the parts, which stand from 0,0 to 120,120, or give 'back' its 'at'",
     ),
     Case(
         "a rail across the panel",
         also("0,0 120,0 120,10 0,10", "0,50"),
-        "finishes/shelf/finish.yaml:19:9: advice: 'rail', at 0,50, lies over the panel from 0,50 to 100,60 and hides 10 % of it; mend that, or keep designs clear of it: name the area under 'keep_out'",
+        "finishes/shelf/finish.yaml:19:9: advice: 'rail', at 0,50, lies over the panel from 0,50 to 100,60 and hides 10 % of it; mend that, or name the area under 'keep_out'",
     ),
     Case(
         "a rail whose place was forgotten",
         also("0,0 20,0 20,30 0,30"),
-        "finishes/shelf/finish.yaml:17:5: advice: 'rail', at 0,0 since it has no 'at', lies over the panel from 0,0 to 20,30 and hides 6 % of it; give it one, or keep designs clear of it: name the area under 'keep_out'",
+        "finishes/shelf/finish.yaml:17:5: advice: 'rail', at 0,0 since it has no 'at', lies over the panel from 0,0 to 20,30 and hides 6 % of it; give it one, or name the area under 'keep_out'",
     ),
     Case(
         "a rail with a digit too many in its place",

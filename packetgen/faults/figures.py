@@ -77,7 +77,7 @@ FIGURES: dict[str, Fault] = {
     ),
     "part-over-panel": Fault(
         "{part} lies over the panel from {first} to {last} and hides {share} % of it",
-        "{mend}, or keep designs clear of it: name the area under 'keep_out'",
+        "{mend}, or name the area under 'keep_out'",
         Level.ADVICE,
     ),
     "part-apart": Fault(

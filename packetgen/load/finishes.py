@@ -233,7 +233,7 @@ def _other_cure(filled: Filled) -> str:
     placeless = [part for part in parts if not _has_place(part)]
     if not placeless or len(placeless) == len(parts):
         return "add the part that it lies on"
-    return f"give {said(placeless[0]['name'])} its 'at' (without one it stands at 0,0)"
+    return f"give {said(placeless[0]['name'])} its 'at'"
 
 
 def _has_place(part: Filled) -> bool:
