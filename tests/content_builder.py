@@ -141,7 +141,7 @@ close_ups:
       kk..
 credits: {model_stitcher: Hazel Penn}
 sold_at:
-  - {name: Alder's counter, url: https://example.org/counter}
+  - {name: Alder's counter, url: https://example.org/by-fern}
 revisions:
   - {date: 2026-11-25, note: First issue.}
 """,

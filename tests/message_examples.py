@@ -50,6 +50,7 @@ OF_FIGURES = (
     Case("a pattern that is here and to come", {SERIES: ("title: Onions", "title: Fern by the Tap")}),
     Case("a pattern for the day of one to come", {SERIES: ("on: last Monday of August", "on: second Sunday of May")}),
     Case("a series out before its revision", {SERIES: ("release: 2027-01-15", "release: 2026-01-15")}),
+    Case("a year with its digits exchanged", {SERIES: ("release: 2027-01-15", "release: 2072-01-15")}),
     Case(
         "a designer without a pattern",
         {SERIES: ("designers:\n", "designers:\n  - {id: reed, name: Tamsin Reed, about: Draws ponds.}\n")},

@@ -17,12 +17,17 @@ from hypothesis import strategies as st
 from packetgen.cli import begin, main
 from packetgen.diagnostics import Problems
 from packetgen.faults import FAULTS
-from packetgen.load.examples import EXAMPLE_PERSON
+from packetgen.load.examples import (
+    EXAMPLE_PERSON,
+    complain_of_examples,
+    examples_in,
+    is_example,
+)
 from packetgen.load.files import LONGEST_ID
-from packetgen.load.schema import FileShape, Group, Kind, ListOf, MapOf, TextOr
+from packetgen.load.schema import FileShape, Group, Kind, ListOf, MapOf, Text, TextOr, WebAddress
 from packetgen.load.shape_pattern import PATTERN as PATTERN_FIELDS
 from packetgen.load.shapes import FILES
-from packetgen.load.yaml_nodes import GroupNode, ListNode, Node, read_nodes
+from packetgen.load.yaml_nodes import GroupNode, ListNode, Node, TextNode, read_nodes
 from packetgen.pipeline import proof, review
 from packetgen.pipeline.beginnings import found_in
 from packetgen.reference.fields import entries
@@ -185,8 +190,8 @@ def test_an_example_is_told_of_until_it_is_changed(run):
         "'the colours at its end'; put your own in its place, and take this remark out",
         f"{THREADS}:11:1: advice: what begin wrote as an example is still marked as one: "
         "'fibre, strands, weight and length'; put your own in its place, and take this remark out",
-        f"{THREADS}:45:26: advice: 'name' in 'colours', with 7 more, is still the example that it began with; "
-        "put your own in its place, or take it out",
+        f"{THREADS}:45:26: advice: 8 names in 'colours' are still the examples that they began with; "
+        "put your own in their place, or take them out",
     ]
     assert not any("finish.yaml" in one.place.path for one in proof(Path("content")).examples)
 
@@ -1151,6 +1156,78 @@ def test_every_live_field_at_the_left_edge_has_a_remark_above_it():
                 assert lines[at - 1].startswith("#"), f"{path}: {line}"
             elif re.match(r"[a-z_]+:", line) and line != "french_knots:":
                 raise AssertionError(f"{path}: {line} has no remark")
+
+
+# Words that an author may keep as they stand, and which are offered for that.
+_MAY_STAY = {
+    "Harvest",
+    "Anyone of full age",
+    "First issue.",
+    "no model is stitched yet",
+    "photograph",
+}
+_MAY_STAY |= {"the green is for the pieces to come", "green"}
+_NO_WORDS = re.compile(
+    r"[\w-]+\.(ttf|txt)|\d+|[lfbs.\n]+"
+)  # files, numbers of colours, rows of marks
+
+
+def own_words_in(kind: Kind, node: Node, name: str) -> Iterator[tuple[str, Node]]:
+    """The texts and addresses that a file gives, with the names of their fields; no words that choose."""
+    if isinstance(kind, TextOr):
+        kind = kind.group if isinstance(node, GroupNode) else kind.text
+    if isinstance(kind, ListOf):
+        for item in node.items if isinstance(node, ListNode) else (node,):
+            yield from own_words_in(kind.kind, item, name)
+    elif isinstance(kind, MapOf) and isinstance(node, GroupNode):
+        for key, value in node.entries:
+            yield from own_words_in(kind.kind, value, key.value)
+    elif isinstance(kind, Group) and isinstance(node, GroupNode):
+        fields = {field.name: field for field in kind.fields}
+        for key, value in node.entries:
+            yield from own_words_in((fields.get(key.value) or kind.others).kind, value, key.value)
+    elif type(kind) in (Text, WebAddress) and isinstance(node, TextNode):
+        yield name, node
+
+
+@pytest.mark.parametrize("example", EXAMPLES, ids=lambda one: one.name)
+def test_what_a_remark_offers_and_nobody_could_mean_is_told_as_an_example(example):
+    """Names, addresses, titles and texts, once the sign before them is taken away."""
+    (file,) = (
+        one for one in FILES if re.fullmatch(re.sub(r"<\w+>", "[^/]+", one.path), example.path)
+    )
+    node = read_nodes(example.text, example.path, Problems())
+    told = {left.place for left in examples_in(node)}
+    for name, value in own_words_in(file.shape, node, ""):
+        kept = value.value in _MAY_STAY or _NO_WORDS.fullmatch(value.value)
+        if example.first < value.place.line <= example.last and not kept:
+            assert value.place in told, f"{name}: {value.value}"
+
+
+def test_the_line_that_is_handed_out_for_a_counter_is_told_as_an_example():
+    name, url = (
+        re.search(r"name: ([^}]+)\}", FAULTS["not-sold"].right)[1],
+        "https://example.org/counter",
+    )
+    assert is_example("name", name) and is_example("url", url)
+    assert not is_example("url", "https://example.org/counter/fern")
+
+
+def test_examples_of_one_group_are_told_together():
+    text = (
+        "title: One piece\ncredits: {dyer: Maud Fennimore, finisher: Maud Fennimore}\n"
+        "photo_alt: Three stitches in a plain brown frame.\n"
+        "sold_at:\n  - {name: My own counter, url: https://example.org/wren}\n"
+        "links:\n  - {name: Her garden notes}\n  - {name: Her garden notes}\nstudio: Example Studio\n"
+    )
+    problems = Problems()
+    complain_of_examples(read_nodes(text, "a.yaml", Problems()), problems)
+    (line,) = map(str, problems)
+    assert line == (
+        "a.yaml:1:8: advice: 'title', 2 values in 'credits' (line 2), 'photo_alt' (line 3), 'name' in 'sold_at' "
+        "(line 5) and 3 more (from line 7) are still the examples that they began with; put your own in their "
+        "place, or take them out"
+    )
 
 
 def test_the_thread_card_says_that_its_colours_are_examples():

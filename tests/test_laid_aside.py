@@ -10,7 +10,7 @@ from packetgen.pipeline import proof, review
 from packetgen.render.proof_page import proof_page
 from packetgen.render.proof_report import lines_of, summary
 from packetgen.render.templates import environment
-from tests.content_builder import CHART, FERN, PATTERN, SERIES, TINY, build
+from tests.content_builder import CHART, FERN, FINISH, PATTERN, SERIES, TINY, build
 
 WORTH_IT = "laid_aside:\n  - {advice: skein-little, because: the fern is worth a skein}\n"
 NO_MODEL = "laid_aside:\n  - {advice: photo-missing, because: the model is still on the frame}\n"
@@ -78,6 +78,25 @@ def test_it_is_said_which_file_lays_aside_what_is_told_of_patterns(tmp_path):
     )
     assert idle.startswith(f"{PATTERN}:")
     assert "it is told of the series: lay it aside in series.yaml" in idle
+
+
+def test_a_series_lays_aside_what_is_told_of_its_finishing_piece(tmp_path):
+    paints = '  - {name: NAME, hex: "#d8c48a", put_on_with: brush, covers: 10 m2 per litre, dries_in: 1 h, tin: 100 ml}\n'
+    two = "".join(paints.replace("NAME", name) for name in ("straw", "chalk"))
+    series = "laid_aside:\n  - {advice: paint-unused, about: straw, because: pieces to come}\n"
+
+    def checked(series: str):
+        changes = {FINISH: ("paints:\n", f"paints:\n{two}"), SERIES: TINY[SERIES] + series}
+        return proof(build(tmp_path / "content", changes))
+
+    unused = [one for one in checked(series).problems if one.code == "paint-unused"]
+    assert [one.wrong.rpartition(" ")[2] for one in unused] == ["chalk"]
+    found = review(checked(series))
+    assert "laid-aside-idle" not in told(found) and "1 laid aside" in summary(found)
+    idle = [
+        line for line in lines(review(checked(series.replace("straw", "stray")))) if "stray" in line
+    ]
+    assert len(idle) == 1 and "let about be 'straw'" in idle[0]
 
 
 def test_a_photograph_left_out_of_one_pattern_hides_none_that_another_lacks(tmp_path):

@@ -225,7 +225,12 @@ def test_patterns_stand_in_the_authors_order(load):
     second = {
         path.replace("/fern/", "/acorn/"): text for path, text in TINY.items() if "/fern/" in path
     }
-    content = load(second | {SERIES: ("order: [fern]", "order: [fern, acorn]")})
+    own = {
+        path: text.replace("A fern uncurls.", "An acorn falls.").replace("rrbb", "rbbb")
+        for path, text in second.items()
+    }
+    own["series/garden-year/acorn/story.md"] = "It lay below the oak.\n"
+    content = load(own | {SERIES: ("order: [fern]", "order: [fern, acorn]")})
     assert [pattern.id for pattern in content.series[0].patterns] == ["fern", "acorn"]
 
 

@@ -9,7 +9,8 @@ from hypothesis import given
 from hypothesis import strategies as st
 from shapely import LineString, Point, Polygon, hausdorff_distance
 
-from packetgen.load.outlines import beyond_wood, read_outline
+from packetgen.load.outlines import read_outline
+from packetgen.load.placed_parts import beyond_wood, over_panel, standing_apart
 from packetgen.load.svg_path import FLAT_WITHIN_MM
 from packetgen.model import Part
 from packetgen.reckon.outline import area_mm2, bounds, perimeter_mm
@@ -193,3 +194,53 @@ def test_a_rounded_figure_is_not_told():
     wood = [board("0,0 100,0 100,100 0,100")]
     assert beyond_wood(outline("0,0 100.4,0 100.4,100 0,100"), wood) is None
     assert beyond_wood(outline("0,0 101,0 101,100 0,100"), wood) is not None
+
+
+PANEL = outline("10,10 90,10 90,90 10,90")
+BACK = board("0,0 100,0 100,100 0,100")
+ACROSS = board("0,0 100,0 100,8 0,8", (0, 40))
+
+
+def over(*parts: Part, keep_out: str = "") -> list[tuple[int, float]]:
+    found = over_panel(PANEL, [outline(keep_out)] if keep_out else [], parts)
+    return [(one.number, round(one.share, 3)) for one in found]
+
+
+def test_a_part_before_the_wood_that_carries_the_panel_hides_some_of_it():
+    slats = [board("0,0 24,0 24,100 0,100", (x, 0)) for x in (0, 25, 50, 75)]
+    assert over(BACK, ACROSS) == [(1, 0.1)]
+    assert over(*slats, ACROSS) == [(4, 0.1)]
+    assert over(BACK, *slats, ACROSS) == [(5, 0.1)]
+
+
+def test_what_carries_the_panel_hides_nothing():
+    """Slats, side by side or each a little over the next, on a back or alone; a board behind another."""
+    slats = [board("0,0 24,0 24,100 0,100", (x, 0)) for x in (0, 25, 50, 75)]
+    lapped = [board("0,0 27,0 27,100 0,100", (x, 0)) for x in (0, 25, 50, 73)]
+    for parts in (slats, lapped, [BACK, *slats], [BACK, *lapped], [ACROSS, BACK], [BACK, BACK]):
+        assert over(*parts) == []
+
+
+def test_a_part_may_reach_over_the_edge_of_the_panel_or_stand_where_it_is_kept_free():
+    assert over(BACK, board("0,0 100,0 100,15 0,15")) == []
+    assert over(BACK, board("0,0 100,0 100,17 0,17")) == [(1, 0.087)]
+    assert over(BACK, ACROSS, keep_out="10,35 90,35 90,50 10,50") == []
+    assert over(BACK, ACROSS, keep_out="10,35 90,35 90,45 10,45") == [(1, 0.1)]
+
+
+def test_in_an_open_frame_nobody_knows_what_is_before_the_panel():
+    wide, high = "0,0 100,0 100,14 0,14", "0,0 14,0 14,100 0,100"
+    frame = board(wide), board(wide, (0, 86)), board(high), board(high, (86, 0))
+    assert over(*frame, ACROSS) == []
+
+
+def test_a_part_stands_apart_when_it_touches_none_and_is_not_at_the_panel():
+    def apart(*parts: Part) -> list[tuple[int, float]]:
+        return [(one.number, one.gap_mm) for one in standing_apart(PANEL, parts)]
+
+    foot = "0,0 10,0 10,10 0,10"
+    assert apart(BACK, board(foot, (0, 100)), board(foot, (90, 101))) == []
+    assert apart(BACK, board(foot, (0, 130))) == []  # hung up
+    assert apart(BACK, board(foot, (0, 1300))) == [(1, 1200)]
+    assert apart(board(foot, (200, 20)), board(foot, (210, 30))) == []
+    assert apart(BACK) == []

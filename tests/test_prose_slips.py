@@ -3,6 +3,7 @@
 import pytest
 
 from packetgen.load.prose_slips import complain_of_slips
+from packetgen.markdown_text import as_html
 
 
 def found(text: str) -> list[tuple[str, int, int]]:
@@ -32,6 +33,18 @@ def found(text: str) -> list[tuple[str, int, int]]:
         "Write to <wren@example.org>.",
         "[1] (as told)",
         "One line<br>and another, <em>slanting</em>.",
+        "– Come in, said he.",
+        "Moss grew\n– and how.",
+        "Half-\n-dyed moss",
+        "It froze:\n-3 °C at six,\n-5 °C at eight.",
+        "It was\n12. May, and\nit grew.",
+        "## Moss\n- one\n- two",
+        "- one\n  goes on\n- two",
+        "1. one\n   - of it\n   - of it too",
+        "1) one\n2) two",
+        r"\-one" + "\n" + r"\-two",
+        "~~ and a~b~~",
+        "• • •",
     ],
 )
 def test_what_is_meant_as_it_stands_is_let_be(text):
@@ -49,7 +62,29 @@ def test_what_is_meant_as_it_stands_is_let_be(text):
         ("<div class='x'>A</div>", [("prose-tag", 0, 0)]),
         ("A</b>", [("prose-tag", 0, 1)]),
         ("By <your name> now", [("prose-tag", 0, 3)]),
+        ("• one\n• two", [("prose-list-sign", 0, 0)]),
+        ("– one\n– two", [("prose-list-sign", 0, 0)]),
+        ("-one\n-two", [("prose-list-sign", 0, 0)]),
+        ("A.\n\n1.one\n2.two", [("prose-list-sign", 2, 0)]),
+        ("So:\n- one\n- two", [("prose-list-above", 1, 0)]),
+        ("[a]\n(www.example.org)", [("prose-link-parted", 0, 0)]),
+        ("A ~~b~~ c ~~d~~", [("prose-struck", 0, 2), ("prose-struck", 0, 10)]),
     ],
 )
 def test_what_is_surely_a_slip_is_told_where_it_begins(text, told):
     assert found(text) == told
+
+
+@pytest.mark.parametrize(
+    ("text", "entries"),
+    [
+        ("1) one\n2) two", 2),
+        ("Do\n\n1) one\n   goes on\n2) two\n\n3) three\n\nEnd", 3),
+        ("1) one\n\nThen\n\n2) two", 1),
+        ("As in 1) and\n2) it is.", 0),
+        ("2) of them\n3) of those", 0),
+        ("    1) as code\n    2) is", 0),
+    ],
+)
+def test_a_list_may_be_numbered_with_brackets(text, entries):
+    assert as_html(text).count("<li>") == entries

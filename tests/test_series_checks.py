@@ -1,7 +1,7 @@
 """A series is looked at as a whole: what is listed for nothing, and what a pattern lacks beside the others."""
 
 from dataclasses import replace
-from datetime import date
+from datetime import UTC, date, datetime
 
 import pytest
 
@@ -134,6 +134,51 @@ def test_a_release_is_not_before_the_last_revision(day, early):
     """The series is released on 15 January 2027; a revision of that very day is in time."""
     revisions = Revision(date(2026, 5, 1), "First issue."), Revision(date(2027, 1, day), "A knot.")
     assert ("release-early" in found(series(finished(revisions=revisions)))) == early
+
+
+FIRST = (Revision(date(2026, 5, 1), "First issue."),)
+
+
+@pytest.mark.parametrize(
+    ("release", "hint"),
+    [
+        ("2026-05-01", None),
+        ("2028-05-01", None),
+        ("2028-05-02", "2 years after 2026-05-01, when it is ready; look at the year of both"),
+        ("2072-04-10", "45 years after 2026-05-01, when it is ready; did you mean 2027-04-10?"),
+        (
+            "2062-04-10",
+            "35 years after 2026-05-01, when it is ready; look at the year of both",
+        ),  # 2026-04-10 is too early
+        (
+            "2072-02-29",
+            "45 years after 2026-05-01, when it is ready; look at the year of both",
+        ),  # 2027 has no such day
+    ],
+)
+def test_a_release_years_after_the_packet_is_ready_is_told(release, hint):
+    own = finished(
+        revisions=FIRST,
+        release=datetime.fromisoformat(f"{release}T00:00Z"),
+        release_place=Place("pattern.yaml", 9, 10),
+    )
+    told = found(series(own)).get("release-far")
+    begins = f"pattern.yaml:9:10: advice: the pattern is released on {release}, "
+    assert told == (hint and begins + hint)
+
+
+def test_a_series_is_far_off_when_the_last_of_its_patterns_is_ready_long_before():
+    of = replace(
+        series(finished(revisions=FIRST), finished(id="b", title="B")),
+        release=datetime(2072, 1, 15, tzinfo=UTC),
+        release_place=Place("series.yaml", 3, 10),
+    )
+    assert found(of)["release-far"].startswith(
+        "series.yaml:3:10: advice: the series is released on 2072-01-15, 45 years after "
+    )
+    late = (Revision(date(2071, 5, 1), "First issue."),)
+    patterns = (of.patterns[0], replace(of.patterns[1], revisions=late))
+    assert "release-far" not in found(replace(of, patterns=patterns))
 
 
 # --- as proof tells them, from the author's own files -------------------------------------------------

@@ -91,6 +91,7 @@ FOUND_AFTER_LOADING = {
     "to-come-here",
     "day-shared",
     "release-early",
+    "release-far",
     "credit-missing",
     "photo-missing",
     "alt-missing",

@@ -60,6 +60,32 @@ CASES = (
         "threads/moss.yaml:1:8: this is not a text file; write it with a plain text editor and save it as UTF-8",
     ),
     Case(
+        "a story as a word processor keeps it",
+        {f"{FERN}/story.md": None, f"{FERN}/Story.docx": b"PK\x03\x04"},
+        "series/garden-year/fern/story.md:1:1: there is no file 'story.md' here; save 'Story.docx' as plain text (UTF-8) under the name 'story.md'",
+    ),
+    Case(
+        "a story whose document was given another name",
+        {f"{FERN}/story.md": "{\\rtf1\\ansi It grew behind the tap.}"},
+        "series/garden-year/fern/story.md:1:1: 'story.md' is no plain text, but a document with its type and colours (RTF); open it where you wrote it, and save it as plain text (UTF-8) under this name",
+    ),
+    Case(
+        "a card that was written in a spreadsheet",
+        {MOSS: b"PK\x03\x04\x00"},
+        "threads/moss.yaml:1:1: 'moss.yaml' is no plain text, but a document or a table as an office program keeps it; open it where you wrote it, and save it as plain text (UTF-8) under this name",
+    ),
+    Case(
+        "a chart as a spreadsheet keeps it",
+        {CHART: None, f"{FERN}/chart.xlsx": b"PK\x03\x04"},
+        "series/garden-year/fern/chart.txt:1:1: there is no file 'chart.txt' here; save 'chart.xlsx' as CSV (UTF-8) under the name 'chart.csv'",
+    ),
+    Case(
+        "documents beside what was saved of them",
+        {f"{FERN}/{name}": b"%PDF-" for name in ("story.odt", "chart.ods")},
+        "series/garden-year/fern/chart.ods:1:1: advice: nothing reads 'chart.ods'; save 'chart.ods' as CSV (UTF-8) under the name 'chart.csv' (a name that begins with '_' is left alone)",
+        "series/garden-year/fern/story.odt:1:1: advice: nothing reads 'story.odt'; save 'story.odt' as plain text (UTF-8) under the name 'story.md' (a name that begins with '_' is left alone)",
+    ),
+    Case(
         "a mark that turns the direction of writing",
         {PATTERN: ("A fern", "A \u202efern")},
         "series/garden-year/fern/pattern.yaml:3:10: here stands a mark that turns the direction of writing (U+202E), which nobody can see; delete it and type the word again",

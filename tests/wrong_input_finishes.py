@@ -5,7 +5,7 @@ Each case changes one thing in the tiny content folder and stands beside every l
 
 # ruff: noqa: E501 - the lines of output stand whole, as an author sees them
 
-from tests.content_builder import FINISH, PATTERN
+from tests.content_builder import FINISH, PATTERN, TINY
 from tests.wrong_input_case import Case
 
 _PANEL = "outline: 0,0 100,0 100,100 0,100"
@@ -18,6 +18,24 @@ def panel(path: str) -> dict[str, tuple[str, str]]:
 
 def painted(lines: str) -> dict[str, tuple[str, str]]:
     return {FINISH: (_PAINTED, lines)}
+
+
+def rail(outline: str, at: str = "") -> str:
+    at = f"    at: {at}\n" if at else ""
+    return f"  - name: rail\n    outline: {outline}\n{at}    thickness: 6 mm\n{_PAINTED}"
+
+
+def also(outline: str, at: str = "") -> dict[str, tuple[str, str]]:
+    """A second part before the back."""
+    return {FINISH: ("paints:\n", f"{rail(outline, at)}paints:\n")}
+
+
+_PLACELESS = (
+    TINY[FINISH]
+    .replace("    at: 0,0\n", "")
+    .replace("parts:\n", f"parts:\n{rail('0,0 120,0 120,5 0,5', '0,0')}")
+    .replace(_PANEL, "outline: 5,5 125,5 125,115 5,115")
+)
 
 
 CASES = (
@@ -82,6 +100,26 @@ CASES = (
         "a corner of the panel beyond a slant of the wood",
         {FINISH: ("outline: 0,0 120,0 120,120 0,120", "outline: 60,0 120,0 120,120 0,120 0,60")},
         "finishes/shelf/finish.yaml:4:12: the panel reaches beyond the wood, 42.43 mm at its corner 0,0; keep it within the parts, which stand from 0,0 to 120,120, or add the part that it lies on",
+    ),
+    Case(
+        "a panel beyond the wood, and a part without a place",
+        {FINISH: _PLACELESS},
+        "finishes/shelf/finish.yaml:4:12: the panel reaches beyond the wood, 5 mm to the right; keep it within the parts, which stand from 0,0 to 120,120, or give 'back' its 'at'",
+    ),
+    Case(
+        "a rail across the panel",
+        also("0,0 120,0 120,10 0,10", "0,50"),
+        "finishes/shelf/finish.yaml:19:9: advice: 'rail', at 0,50, lies over the panel from 0,50 to 100,60 and hides 10 % of it; mend that, or name the area under 'keep_out'",
+    ),
+    Case(
+        "a rail whose place was forgotten",
+        also("0,0 20,0 20,30 0,30"),
+        "finishes/shelf/finish.yaml:17:5: advice: 'rail', at 0,0 since it has no 'at', lies over the panel from 0,0 to 20,30 and hides 6 % of it; give it one, or name the area under 'keep_out'",
+    ),
+    Case(
+        "a rail with a digit too many in its place",
+        also("0,0 120,0 120,10 0,10", "-10,1420"),
+        "finishes/shelf/finish.yaml:19:9: advice: 'rail', at -10,1420, stands 1300 mm away from the nearest other part; mend that, so that the two touch",
     ),
     Case(
         "a semicolon in a point of an outline",

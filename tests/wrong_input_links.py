@@ -138,4 +138,29 @@ CASES = (
         {STORY: "It grew <b>boldly</b>.\n"},
         f"{STORY}:1:9: advice: the tag '<b>' is left out, and only the words round it are printed; take it out; *words* are set slanting and **words** bold, and \\< is printed as it stands",
     ),
+    Case(
+        "the address of a link behind a space",
+        {STORY: "See [my page] (https://example.org/fern).\n"},
+        f"{STORY}:1:5: advice: a space parts '[my page]' from its address, so no link is made of them; write '(' straight behind ']'",
+    ),
+    Case(
+        "words that were to be struck out",
+        {STORY: "It grew ~~by the tap~~ behind the tap.\n"},
+        f"{STORY}:1:9: advice: '~~by the tap~~' is not struck out, and its signs are printed; take the words out, or the signs round them",
+    ),
+    Case(
+        "a list with the signs of a word processor",
+        {STORY: "It needs\n•\tmoss\n•\twater\n"},
+        f"{STORY}:2:1: advice: '• moss' makes no entry of a list, so its lines are printed as a run of words; begin each as in '- moss', below an empty line",
+    ),
+    Case(
+        "a dash with no space behind it, below one that has it",
+        {STORY: "- moss\n-water\n"},
+        f"{STORY}:2:1: advice: '-water' makes no entry of a list, so its lines are printed as a run of words; begin each as in '- water'",
+    ),
+    Case(
+        "a list straight below the words that lead to it",
+        {STORY: "It needs:\n1) moss\n2) water\n"},
+        f"{STORY}:2:1: advice: the list that begins with '1) moss' is printed as a run of words, since the text above goes on in it; put an empty line above it",
+    ),
 )

@@ -29,6 +29,21 @@ CASES = (
         "finishes/shelf/finish.yaml:24:14: advice: a straight trim whose width is not said, so its corners are not counted; add it, for example width: 10 mm",
     ),
     Case(
+        "a gathered trim as long as the edge",
+        {FINISH: ("ratio: 1.5", "ratio: 1")},
+        "finishes/shelf/finish.yaml:24:31: advice: a gathered trim is longer than the edge, and this one is just as long; 1.5 to 2 is a usual 'ratio' (common practice, no source); a flat one is straight, a cord round",
+    ),
+    Case(
+        "a gathered trim with next to nothing to gather",
+        {FINISH: ("ratio: 1.5", "ratio: 1.1")},
+        "finishes/shelf/finish.yaml:24:31: advice: a gathered trim is longer than the edge, and this one is 1.1 times as long; 1.5 to 2 is a usual 'ratio' (common practice, no source); a flat one is straight, a cord round",
+    ),
+    Case(
+        "a gathered trim without its ratio",
+        {FINISH: ("ratio: 1.5, ", "")},
+        "finishes/shelf/finish.yaml:24:14: advice: a gathered trim is longer than the edge, and this one has no 'ratio'; 1.5 to 2 is a usual 'ratio' (common practice, no source); a flat one is straight, a cord round",
+    ),
+    Case(
         "a trim as wide as a shawl",
         {FINISH: (_TRIM, "trim: {kind: round, overlap: 20 mm, width: 2 m}")},
         "finishes/shelf/finish.yaml:24:44: 'width' is '2 m', beyond what can be right; it goes from 0 mm to 100 mm",

@@ -5,7 +5,7 @@ Each case changes one thing in the tiny content folder and stands beside every l
 
 # ruff: noqa: E501 - the lines of output stand whole, as an author sees them
 
-from tests.content_builder import PATTERN, SERIES
+from tests.content_builder import CHART, FERN, PATTERN, SERIES, TINY, Change
 from tests.wrong_input_case import Case
 
 FILE = "series/garden-year/series.yaml"
@@ -22,6 +22,16 @@ def notice(*more: str) -> dict[str, tuple[str, str]]:
     """The tiny notice, on line 18, with these lines after it."""
     lines = ("  - date: 2026-11-20", "title: Linen", "text: The linen is back.", *more)
     return {SERIES: (NOTICE, "\n    ".join(lines))}
+
+
+IVY = "series/garden-year/ivy"
+AND_IVY: dict[str, Change] = {SERIES: ("order: [fern]", "order: [fern, ivy]")}
+
+
+def next_to_fern(old: str, new: str) -> dict[str, Change]:
+    """A copy of the pattern in which one thing is changed."""
+    files = {path.replace(FERN, IVY): text for path, text in TINY.items() if FERN in path}
+    return {**files, f"{IVY}/pattern.yaml": TINY[PATTERN].replace(old, new)}
 
 
 CASES = (
@@ -146,5 +156,29 @@ CASES = (
         "words for the picture that say nothing",
         {PATTERN: ("credits:", "photo_alt:\ncredits:")},
         "series/garden-year/fern/pattern.yaml:23:11: 'photo_alt' has no value; write one, for example photo_alt: A robin on a spade handle, hung on a sage green bench.",
+    ),
+    Case(
+        "a pattern copied for the next, with a title of its own",
+        {**next_to_fern("title: Fern by the Tap", "title: Ivy by the Tap"), **AND_IVY},
+        "series/garden-year/ivy/pattern.yaml:1:1: advice: chart and key are the very same as those of 'Fern by the Tap'; draw this pattern's own, or bring it in with packetgen bring",
+        "series/garden-year/ivy/pattern.yaml:1:1: advice: 'about' and 'story.md' are those of 'Fern by the Tap', word for word; write what is so of this pattern",
+    ),
+    Case(
+        "a pattern copied for the next, of which only the story was forgotten",
+        {
+            **next_to_fern("about: A fern uncurls.", "about: An ivy climbs."),
+            **AND_IVY,
+            f"{IVY}/chart.txt": TINY[CHART].replace("rrbb", "rbbb", 1),
+        },
+        "series/garden-year/ivy/pattern.yaml:1:1: advice: 'story.md' is that of 'Fern by the Tap', word for word; write what is so of this pattern",
+    ),
+    Case(
+        "one design in two ranges of colours",
+        {
+            **next_to_fern('r: {moss: E2, spool: "10"}', 'r: {moss: "07", spool: "10"}'),
+            **AND_IVY,
+            f"{IVY}/story.md": "An ivy.\n",
+        },
+        "series/garden-year/ivy/pattern.yaml:1:1: advice: 'about' is that of 'Fern by the Tap', word for word; write what is so of this pattern",
     ),
 )

@@ -238,7 +238,7 @@ CASES = (
     ),
     Case(
         "a link that would run a program",
-        {PATTERN: ("url: https://example.org/counter", "url: javascript:alert(1)")},
+        {PATTERN: ("url: https://example.org/by-fern", "url: javascript:alert(1)")},
         "series/garden-year/fern/pattern.yaml:25:34: a link may not start with 'javascript:'; use an address that starts with https://",
     ),
     Case(

@@ -62,6 +62,11 @@ FIGURES: dict[str, Fault] = {
         "add it, for example width: 10 mm",
         Level.ADVICE,
     ),
+    "trim-flat": Fault(
+        "a gathered trim is longer than the edge, and this one {ratio}",
+        "1.5 to 2 is a usual 'ratio' (common practice, no source); a flat one is straight, a cord round",
+        Level.ADVICE,
+    ),
     "magnet-over-edge": Fault(
         "a magnet {across} across with its middle {inset} in from the edge would stand over it",
         "let 'inset' be {least} or more, or take a smaller magnet",
@@ -72,7 +77,17 @@ FIGURES: dict[str, Fault] = {
     ),
     "panel-beyond-wood": Fault(
         "the panel reaches beyond the wood, {much}",
-        "keep it within the parts, which stand from {first} to {last}, or add the part that it lies on",
+        "keep it within the parts, which stand from {first} to {last}, or {other}",
+    ),
+    "part-over-panel": Fault(
+        "{part} lies over the panel from {first} to {last} and hides {share} % of it",
+        "{mend}, or name the area under 'keep_out'",
+        Level.ADVICE,
+    ),
+    "part-apart": Fault(
+        "{part} stands {gap} away from the nearest other part",
+        "{mend}, so that the two touch",
+        Level.ADVICE,
     ),
     "magnets-no-room": Fault(
         "{title} on {cloth}, a card of {inches} ({centimetres}), leaves no room for {pairs} magnets "
@@ -97,6 +112,11 @@ FIGURES: dict[str, Fault] = {
     "release-early": Fault(
         "the pattern is released on {release}{by}, and its last revision is of {revision}",
         "let the release be later, unless this corrects a pattern that is out",
+        Level.ADVICE,
+    ),
+    "release-far": Fault(
+        "{what} is released on {release}, {years} years after {revision}, when it is ready",
+        "{hint}",
         Level.ADVICE,
     ),
     "credit-missing": Fault(

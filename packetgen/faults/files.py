@@ -60,6 +60,10 @@ FILES: dict[str, Fault] = {
     "not-text": Fault(
         "this is not a text file", "write it with a plain text editor and save it as UTF-8"
     ),
+    "text-kept-otherwise": Fault(
+        "{name} is no plain text, but {kind}",
+        "open it where you wrote it, and save it as plain text (UTF-8) under this name",
+    ),
     "unseen-character": Fault(
         "here stands {what}, which nobody can see{more}", "delete it and type the word again"
     ),

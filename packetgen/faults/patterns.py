@@ -196,6 +196,15 @@ PATTERNS: dict[str, Fault] = {
         "this pattern is given away, and has a counter as well (line {line})",
         "take out 'given_away' if it is sold, or 'sold_at' if it costs nothing",
     ),
+    # what was copied with a folder
+    "chart-copied": Fault(
+        "chart and key are the very same as those of {other}",
+        "draw this pattern's own, or bring it in with packetgen bring",
+        Level.ADVICE,
+    ),
+    "texts-copied": Fault(
+        "{what} {are} of {other}, word for word", "write what is so of this pattern", Level.ADVICE
+    ),
     # texts, photographs and dates
     "photos-two": Fault("there are two photographs", "keep photo.jpg or photo.png"),
     "photographer-idle": Fault(

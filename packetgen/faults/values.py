@@ -82,6 +82,26 @@ VALUES: dict[str, Fault] = {
         "end its address with ')'",
         Level.ADVICE,
     ),
+    "prose-link-parted": Fault(
+        "a space parts {link} from its address, so no link is made of them",
+        "write '(' straight behind ']'",
+        Level.ADVICE,
+    ),
+    "prose-list-sign": Fault(
+        "{entry} makes no entry of a list, so its lines are printed as a run of words",
+        "begin each as in {right}",
+        Level.ADVICE,
+    ),
+    "prose-list-above": Fault(
+        "the list that begins with {entry} is printed as a run of words, since the text above goes on in it",
+        "put an empty line above it",
+        Level.ADVICE,
+    ),
+    "prose-struck": Fault(
+        "{words} is not struck out, and its signs are printed",
+        "take the words out, or the signs round them",
+        Level.ADVICE,
+    ),
     "prose-bold-open": Fault(
         "the two stars before {word} make nothing bold, since none end it in this paragraph",
         "write two more where the bold words end",

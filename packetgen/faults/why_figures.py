@@ -47,6 +47,11 @@ WHY_FIGURES: dict[str, Why] = {
         "A straight trim with a width takes more at the corners, and no width is given.",
         "Add width to the trim; 0 mm for a cord.",
     ),
+    "trim-flat": Why(
+        "A gathered trim takes ratio times the length of the edge: the more, the closer its gathers. At less than 1.2, or "
+        "without a ratio, which counts as 1, there is next to nothing to gather, and too little would be bought.",
+        "Give the ratio that you used. A trim that is laid flat is straight, and a cord is round.",
+    ),
     "magnet-over-edge": Why(
         "The middle of a magnet is nearer to the edge than half of the magnet is wide.",
         "Let inset be larger, or take a smaller magnet.",
@@ -59,6 +64,18 @@ WHY_FIGURES: dict[str, Why] = {
         "The panel and the parts are drawn in the same millimetres (a part stands where its at says), and where the "
         "panel lies there is no part, so the stitched piece would hang over the edge.",
         "Make the panel smaller, or the parts larger. Gaps between parts, and what they enclose, may lie below it.",
+    ),
+    "part-over-panel": Why(
+        "Parts are listed from the back to the front, and this one stands, where its at says, before the wood that "
+        "carries the panel: what is mounted there would be hidden. A part without an at stands at 0,0. What lies over "
+        "the panel's edge by 5 mm or less is not told.",
+        "Correct its at. If the part belongs there, name its area under keep_out, and designs stay clear of it; a part "
+        "on which designs are mounted is carrying if it reaches below nearly all of the panel.",
+    ),
+    "part-apart": Why(
+        "Where its at says, the part stands more than 30 mm from all others, so it would be joined to nothing: mostly "
+        "a digit too many or a comma in another place. A part without an at stands at 0,0.",
+        "Correct its at: it is where the 0,0 of the part's own outline stands in the drawing of the whole.",
     ),
     "magnets-no-room": Why(
         "All designs of a series have their magnets at the same places, and on this card they do not fit.",
@@ -84,6 +101,11 @@ WHY_FIGURES: dict[str, Why] = {
     "release-early": Why(
         "A pattern was revised after the day on which the series comes out.",
         "Set the release later, unless the revision corrects a pattern that is out.",
+    ),
+    "release-far": Why(
+        "The day of release lies more than two years after the last revision, by which the packet is ready: mostly two "
+        "digits of the year have changed places. Until that day no page shows the pattern.",
+        "Correct the year. If it is meant so, lay the advice aside.",
     ),
     "credit-missing": Why(
         "The pattern does not say who stitched, finished, dyed or photographed, where others do.",

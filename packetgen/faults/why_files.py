@@ -75,6 +75,12 @@ WHY_FILES: dict[str, Why] = {
         "The file holds no text: it comes from an office program, or it is a picture.",
         "Copy the words into a plain text editor and save them from there.",
     ),
+    "text-kept-otherwise": Why(
+        "Word processors and spreadsheets keep type, colours and pages with the words, in forms of their own. Another "
+        "name does not make plain text of such a file.",
+        "Open it in the program that wrote it and save it as plain text (a table as CSV), in UTF-8; or copy the words "
+        "into a plain text editor.",
+    ),
     "unseen-character": Why(
         "Characters that nobody can see come along when text is copied from a page or a document.",
         "Delete the word round that place and type it by hand.",

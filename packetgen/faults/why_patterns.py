@@ -257,6 +257,17 @@ WHY_PATTERNS: dict[str, Why] = {
         "Take one of the two out.",
     ),
     # texts, photographs and dates
+    "chart-copied": Why(
+        "Of two patterns of the series all stitches are the same, in the same colours: the folder of one was copied "
+        "for the other, and its chart was not changed yet.",
+        "Draw the new chart, or bring it in. A second set of colours for one design is a thread set of its own, not a "
+        "pattern.",
+    ),
+    "texts-copied": Why(
+        "The sentence about the pattern, the words for those who do not see its picture, or its story are the same as "
+        "those of another pattern of the series. A reader who sees both takes one for a mistake.",
+        "Write them anew. Where two patterns do have one story, lay the advice aside in the later one.",
+    ),
     "photos-two": Why(
         "The folder has a photo.jpg and a photo.png.",
         "Keep one.",

@@ -124,6 +124,23 @@ WHY_VALUES: dict[str, Why] = {
         "A link is written [words](address), and the bracket behind its address is missing.",
         "Write ')' straight behind the address.",
     ),
+    "prose-link-parted": Why(
+        "A link is written [words](address), with nothing between the two brackets.",
+        "Take the space or the end of the line between them away.",
+    ),
+    "prose-list-sign": Why(
+        "Word processors begin the entries of a list with signs of their own. In Markdown each begins, on a line of "
+        "its own, with a hyphen and a space, or with a number, a full stop and a space.",
+        "Begin each entry so. A dash that shall stand as it is can have a backslash before it.",
+    ),
+    "prose-list-above": Why(
+        "In Markdown a list begins below an empty line; else its lines belong to the paragraph above them.",
+        "Put an empty line between the two.",
+    ),
+    "prose-struck": Why(
+        "Two waves before and behind words strike them out in some programs, and not here: a reader would see both.",
+        "Take out what shall no longer be read.",
+    ),
     "prose-bold-open": Why(
         "Two stars begin bold words and two more end them, within one paragraph. These never end.",
         "Write two stars behind the last bold word, or take the first two away.",

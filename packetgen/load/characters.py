@@ -3,6 +3,7 @@
 import unicodedata
 
 from packetgen.diagnostics import Place, Problems
+from packetgen.load.office_files import kept_as
 from packetgen.load.words import LOST, said
 
 _BOM = b"\xef\xbb\xbf"
@@ -31,6 +32,10 @@ def checked_text(data: bytes, path: str, problems: Problems) -> str | None:
     """
     if data.startswith((b"\xff\xfe", b"\xfe\xff")):
         problems.add(Place(path), "not-utf8", what="the whole file is in UTF-16")
+        return None
+    if kind := kept_as(data):
+        name = said(path.rpartition("/")[2])
+        problems.add(Place(path), "text-kept-otherwise", name=name, kind=kind)
         return None
     data = data.removeprefix(_BOM).replace(b"\r\n", b"\n").replace(b"\r", b"\n")
     if b"\x00" in data:

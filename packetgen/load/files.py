@@ -13,6 +13,7 @@ from types import MappingProxyType
 
 from packetgen.diagnostics import Place, Problems
 from packetgen.load.characters import checked_text
+from packetgen.load.office_files import office_file_for, saved_for
 from packetgen.load.words import counted, offer, said
 
 LARGEST_TEXT_MB = 2
@@ -103,13 +104,19 @@ class ContentFolder:
                 and name.casefold() not in _UNREMARKABLE
                 and file not in self._to_rename
             ):
-                of_this = hints.get(name) or hint or offer(name, known)
+                of_this = hints.get(name) or hint or saved_for(name, known) or offer(name, known)
                 self._problems.add(Place(file), "file-not-read", name=said(name), hint=of_this)
 
     def missing(self, folder: str, name: str, hint: str) -> None:
         """Report that there is no file `name`; one that is nearly it should take that name."""
-        close = get_close_matches(name, self.files(folder), n=1, cutoff=0.75)
-        if close:
+        files = self.files(folder)
+        kept = office_file_for(name, files)
+        saved = kept and saved_for(kept, (name,))
+        close = get_close_matches(name, files, n=1, cutoff=0.75)
+        if kept and saved:
+            self._to_rename.add(f"{folder}/{kept}")
+            hint = saved
+        elif close:
             self._to_rename.add(f"{folder}/{close[0]}")
             hint = f"call {said(close[0])} {said(name)}"
         self._problems.add(Place(f"{folder}/{name}"), "file-missing", name=said(name), hint=hint)

@@ -6,7 +6,7 @@ from packetgen.diagnostics import Place, Problems
 from packetgen.load.documents import read_document, read_markdown
 from packetgen.load.files import ContentFolder, valid_id
 from packetgen.load.once import Once
-from packetgen.load.outlines import beyond_wood
+from packetgen.load.placed_parts import beyond_wood, over_panel, standing_apart
 from packetgen.load.references import resolve
 from packetgen.load.shape_finish import FINISH
 from packetgen.load.sure import all_sure
@@ -180,6 +180,13 @@ def _look_over(filled: Filled, problems: Problems) -> None:
     trim, magnets = filled["trim"], filled["magnets"]
     if trim is not None and trim.whole and trim["kind"] == "straight" and not trim["width"]:
         problems.add(trim.place_of("kind"), "trim-width")
+    if trim is not None and trim.whole and trim["kind"] == "gathered":
+        ratio = trim["ratio"]
+        if ratio < _LEAST_GATHERED:
+            given = trim.given["ratio"].name_place is not None
+            told = f"is {plain(ratio)} times as long" if ratio > 1 else "is just as long"
+            told = told if given else "has no 'ratio'"
+            problems.add(trim.place_of("ratio" if given else "kind"), "trim-flat", ratio=told)
     if magnets is None or not magnets.whole or not magnets["pairs"]:
         return
     if magnets["inset"] < magnets["diameter"] / 2:
@@ -208,16 +215,18 @@ def _look_at_border(filled: Filled, problems: Problems) -> None:
     )
 
 
+_LEAST_GATHERED = 1.2  # times the length of the edge; less shows no gathers
 _SIDES = ("to the left", "above", "to the right", "below")
 
 
 def _look_at_panel(filled: Filled, parts: tuple[Part, ...], problems: Problems) -> None:
-    """Whether there is wood below it."""
+    """Whether there is wood below it, and none before it."""
     panel = filled["panel"]
     if panel is None or panel["outline"] is None or not parts:
         return
     beyond = beyond_wood(panel["outline"], parts)
     if beyond is None:
+        _look_at_parts(filled, panel, parts, problems)
         return
     sides = [
         f"{_mm(over)} {side}"
@@ -231,7 +240,55 @@ def _look_at_panel(filled: Filled, parts: tuple[Part, ...], problems: Problems) 
         much=listed(tuple(sides)) if sides else corner,
         first=_point(beyond.bounds[:2]),
         last=_point(beyond.bounds[2:]),
+        other=_other_cure(filled),
     )
+
+
+def _other_cure(filled: Filled) -> str:
+    """Where some parts have a place and others none, the first of these may be the one that is missed."""
+    parts = [one.value for one in filled.each("parts")]
+    placeless = [part for part in parts if not _has_place(part)]
+    if not placeless or len(placeless) == len(parts):
+        return "add the part that it lies on"
+    return f"give {said(placeless[0]['name'])} its 'at'"
+
+
+def _has_place(part: Filled) -> bool:
+    return part.given["at"].name_place is not None  # else it is the default
+
+
+def _look_at_parts(
+    filled: Filled, panel: Filled, parts: tuple[Part, ...], problems: Problems
+) -> None:
+    """Whether each stands where the others leave it room, told at its 'at'."""
+    kept_free = [area.value["outline"] for area in panel.each("keep_out") if area.whole]
+    stand = [one.value for one in filled.each("parts")]
+    for over in over_panel(panel["outline"], kept_free, parts):
+        problems.add(
+            stand[over.number].place_of("at"),
+            "part-over-panel",
+            **_place_of_part(stand[over.number]),
+            share=max(1, round(100 * over.share)),
+            first=_point(over.bounds[:2]),
+            last=_point(over.bounds[2:]),
+        )
+    for far in standing_apart(panel["outline"], parts):
+        problems.add(
+            stand[far.number].place_of("at"),
+            "part-apart",
+            **_place_of_part(stand[far.number]),
+            gap=_mm(far.gap_mm),
+        )
+
+
+def _place_of_part(part: Filled) -> dict[str, object]:
+    """What is said of the place of a part, and how it gets another."""
+    if not _has_place(part):
+        return {
+            "part": f"{said(part['name'])}, at 0,0 since it has no 'at',",
+            "mend": "give it one",
+        }
+    return {"part": f"{said(part['name'])}, at {_point(part['at'])},", "mend": "mend that"}
 
 
 def _point(xy: Sequence[float]) -> str:

@@ -1,52 +1,14 @@
 """Outlines of wood: as corners, or as the data of an SVG path."""
 
-from collections.abc import Iterable
-from dataclasses import dataclass
-
-from shapely import Point, Polygon, is_valid, is_valid_reason, unary_union
+from shapely import Polygon, is_valid, is_valid_reason
 
 from packetgen.diagnostics import Report
 from packetgen.load.points import IN_MM, read_spots
 from packetgen.load.svg_path import is_path, path_corners
-from packetgen.model import Outline, Part
+from packetgen.model import Outline
 
 MOST_CORNERS = 500  # that an author writes
 FURTHEST_MM = 5000
-# Less beyond the wood is a rounded figure.
-_ROUNDED_MM = 0.5
-# Pieces that stand apart fill a room so many times as large.
-_APART = 2
-
-
-@dataclass(frozen=True)
-class Beyond:
-    """How far a panel reaches beyond the wood of which the bounds are told: to the left, above, to the right
-    and below; `most_mm` is what its corner `at` does, in whatever direction."""
-
-    bounds: tuple[float, float, float, float]
-    sides_mm: tuple[float, float, float, float]
-    most_mm: float
-    at: tuple[float, float]
-
-
-def beyond_wood(panel: Outline, parts: Iterable[Part]) -> Beyond | None:
-    """None where the panel lies within the parts as they stand: gaps between them, and what they enclose, count
-    as wood. Of a part with several pieces only one has a place; where the others could fill what lies beyond,
-    nobody can tell, and None is given too."""
-    parts = tuple(parts)
-    placed = [
-        Polygon([(x + part.at_mm[0], y + part.at_mm[1]) for x, y in part.outline]) for part in parts
-    ]
-    wood, shape = unary_union(placed).convex_hull, Polygon(panel)
-    at = max(panel, key=lambda corner: wood.distance(Point(corner)))
-    most_mm = wood.distance(Point(at))
-    elsewhere = sum((part.pieces - 1) * one.area for part, one in zip(parts, placed, strict=True))
-    if most_mm <= _ROUNDED_MM or shape.difference(wood).area <= _APART * elsewhere:
-        return None
-    left, top, right, bottom = wood.bounds
-    of = shape.bounds
-    sides = (left - of[0], top - of[1], of[2] - right, of[3] - bottom)
-    return Beyond(wood.bounds, sides, most_mm, at)
 
 
 def read_outline(text: str, report: Report) -> Outline | None:

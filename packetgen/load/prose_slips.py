@@ -1,10 +1,12 @@
 """Signs in an author's Markdown that do nothing, or vanish, though no rule forbids them: a link that is not
-closed, bold that does not end, a tag of HTML. Only what is surely a slip is told."""
+closed or is parted, bold that does not end, a tag of HTML, a list that is none. Only what is surely a slip is
+told."""
 
 import re
 from collections.abc import Iterator
 
 from packetgen.diagnostics import Report
+from packetgen.load.prose_lists import Slip, unmade_lists
 from packetgen.load.words import said
 from packetgen.markdown_text import TAGS
 
@@ -17,6 +19,8 @@ _CODE = re.compile(r"(?<!`)(`+)(?!`)(.+?)(?<!`)\1(?!`)", re.DOTALL)
 _LINK = re.compile(r"\[([^\[\]]{0,200})\]\(")
 # An address that a blank or the end of the text cuts off; a title between quotes may still follow a blank.
 _CUT_OFF = re.compile(r"(?:https?:|mailto:|www\.)[^\s()]*(?:\s+(?![\"'\s])|\s*$)")
+_PARTED = re.compile(r"(\[[^\[\]]{1,200}\])\s+(?=\((?:https?:|mailto:|www\.)[^\s()]+\))")
+_STRUCK = re.compile(r"(?<!~)~~(?![~\s])[^~]{0,500}?(?<!\s)~~(?!~)")
 _BOLD = re.compile(r"(?<!\*)\*\*(?!\*)")
 _TAG = re.compile(r"<(/?)([A-Za-z][A-Za-z0-9]{0,20})(?:\s[^<>]{0,500})?/?>")
 _PICTURE = "img"  # told as a picture
@@ -28,22 +32,19 @@ def complain_of_slips(text: str, report: Report) -> None:
         words = paragraph[0]
         for sign in (_SET_IN, _RULE, _ESCAPED, _CODE):
             words = sign.sub(_blanked, words)
-        for at, code, facts in (*_open_links(words), *_open_bold(words), *_tags(words)):
+        for at, code, facts in (found for find in _FINDERS for found in find(words)):
             place = paragraph.start() + at
             column = place - text.rfind("\n", 0, place) - 1
             report(code, line=text.count("\n", 0, place), column=column, **facts)
 
 
-_Slip = tuple[int, str, dict[str, object]]  # where in the paragraph, code, facts
-
-
-def _open_links(words: str) -> Iterator[_Slip]:
+def _open_links(words: str) -> Iterator[Slip]:
     for link in _LINK.finditer(words):
         if ")" not in words[link.end() :] or _CUT_OFF.match(words, link.end()):
             yield link.start(), "prose-link-open", {"link": said(link[0])}
 
 
-def _open_bold(words: str) -> Iterator[_Slip]:
+def _open_bold(words: str) -> Iterator[Slip]:
     """Two stars that begin bold, which the paragraph never ends."""
     opened = None
     for stars in _BOLD.finditer(words):
@@ -57,7 +58,7 @@ def _open_bold(words: str) -> Iterator[_Slip]:
         yield opened, "prose-bold-open", {"word": said(after)}
 
 
-def _tags(words: str) -> Iterator[_Slip]:
+def _tags(words: str) -> Iterator[Slip]:
     """Tags that the page leaves out; of a pair only the one that opens."""
     opened = set()
     for tag in _TAG.finditer(words):
@@ -66,6 +67,19 @@ def _tags(words: str) -> Iterator[_Slip]:
             continue
         opened.add(name)
         yield tag.start(), "prose-tag", {"tag": said(tag[0])}
+
+
+def _parted_links(words: str) -> Iterator[Slip]:
+    for link in _PARTED.finditer(words):
+        yield link.start(), "prose-link-parted", {"link": said(link[1])}
+
+
+def _struck(words: str) -> Iterator[Slip]:
+    for struck in _STRUCK.finditer(words):
+        yield struck.start(), "prose-struck", {"words": said(struck[0])}
+
+
+_FINDERS = (_open_links, _parted_links, _open_bold, _struck, _tags, unmade_lists)
 
 
 def _blanked(found: re.Match[str]) -> str:

@@ -2,6 +2,7 @@
 
 from packetgen.diagnostics import Place, Problems, nearest_of
 from packetgen.load.assumptions import read_assumptions
+from packetgen.load.copies import complain_of_copies
 from packetgen.load.designers import read_designers
 from packetgen.load.documents import read_document, read_markdown
 from packetgen.load.files import ContentFolder, as_id, valid_id
@@ -86,6 +87,7 @@ def load_series(
         for one, designer in to_come
     )
     here = all_sure(patterns)
+    complain_of_copies(here, folder.for_review, problems)
     titles = (filled["title"], *(one.title for one in here), *(one.title for one in coming))
     advise_on_letters(look, titles, filled.place_of("look"), problems)
     return Series(
@@ -93,6 +95,7 @@ def load_series(
         title=filled["title"],
         tagline=filled["tagline"],
         release=filled["release"],
+        release_place=filled.place_of("release"),
         finish=sure(finish),
         thread_sets=all_sure(sure(sets).values()),
         designers=all_sure(sure(designers).values()),

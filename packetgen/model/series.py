@@ -95,6 +95,7 @@ class Series:
     assumptions: Assumptions = Assumptions()
     pace: Pace = Pace()
     goes_up_days: int = 7  # before its day that each design is hung up
+    release_place: Place | None = field(default=None, compare=False)
     before_release: str = "teaser"  # of BEFORE_RELEASE: what may be shown until then
     look: Look = Look()
     laid_aside: tuple[LaidAside, ...] = field(default=(), compare=False)

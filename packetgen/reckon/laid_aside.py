@@ -23,7 +23,8 @@ class Parted:
 
 
 def parted(problems: Iterable[Problem], all_series: Iterable[Series]) -> Parted:
-    """A pattern's file lays aside advice on its folder, a series' file advice on the series' own files."""
+    """A pattern's file lays aside advice on its folder, a series' file advice on the series' own files and on its
+    finishing piece."""
     by_folder = _by_folder(all_series)
     told, aside = Problems(), []
     for problem in problems:
@@ -64,11 +65,16 @@ def complain_of_idle(
     ]
     told: dict[tuple[str, str], list[Problem]] = {}
     for problem in problems:
-        told.setdefault((folder_of(problem.place.path), problem.code), []).append(problem)
+        told.setdefault((_home(problem.place.path), problem.code), []).append(problem)
+    pieces = {_home(series.finish.place.path) for series in all_series}
     for folder, these in by_folder.items():
+        if folder in pieces:
+            continue  # what is about a piece stands with its series
         for one in these:
             if one not in at_work and one not in waiting:
-                near = _nearest_words(one, told.get((folder, one.code), ()))
+                homes = [folder, *(piece for piece in pieces if one in by_folder[piece])]
+                found = [problem for home in homes for problem in told.get((home, one.code), ())]
+                near = _nearest_words(one, found)
                 hint = _told_elsewhere(folder, one.code, told) or _TAKE_OUT
                 hint = f"let about be '{near}', or take these words out" if near else hint
                 problems.add(one.place, "laid-aside-idle", kind=_said(one), hint=hint)
@@ -102,7 +108,7 @@ def _nearest_words(one: LaidAside, told: Iterable[Problem]) -> str:
 def _by(by_folder: Mapping[str, Sequence[LaidAside]], problem: Problem) -> LaidAside | None:
     """The entry that lays it aside: one that says what it is about before one for the whole kind."""
     of_kind = [
-        one for one in by_folder.get(folder_of(problem.place.path), ()) if one.code == problem.code
+        one for one in by_folder.get(_home(problem.place.path), ()) if one.code == problem.code
     ]
     fitting = [one for one in of_kind if _is_about(problem, one.about)]
     return max(fitting, key=lambda one: len(one.about), default=None)
@@ -121,7 +127,14 @@ def _said(one: LaidAside) -> str:
 def _by_folder(all_series: Iterable[Series]) -> dict[str, tuple[LaidAside, ...]]:
     found: dict[str, tuple[LaidAside, ...]] = {}
     for series in all_series:
+        piece = _home(series.finish.place.path)
         found[folder_of(series.place.path)] = series.laid_aside
+        found[piece] = (*found.get(piece, ()), *series.laid_aside)
         for pattern in series.patterns:
             found[folder_of(pattern.place.path)] = pattern.laid_aside
     return found
+
+
+def _home(path: str) -> str:
+    """The folder of the series, pattern or finishing piece to which a file belongs."""
+    return folder_of(path) or path.rpartition("/")[0]

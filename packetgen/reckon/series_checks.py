@@ -4,14 +4,17 @@ Whether every design fits the finishing piece is `reckon.figures.complain`'s.
 """
 
 from dataclasses import replace
+from datetime import date, timedelta
 
-from packetgen.diagnostics import Problems
-from packetgen.model import DateRule, Pattern, Series, ToCome
+from packetgen.diagnostics import Place, Problems
+from packetgen.model import DateRule, Pattern, Revision, Series, ToCome
 from packetgen.reckon.alt_text import model_alt
 from packetgen.reckon.small import only_hinted_at
 
 # A name in the credits → how a sentence asks for it.
 _ASKED = {"model_stitcher": "who stitched the model", "finisher": "who finished it"}
+
+_FAR = timedelta(days=2 * 365 + 1)  # from the day on which all is ready to the release
 
 
 def complain_of_series(series: Series, problems: Problems) -> None:
@@ -19,6 +22,7 @@ def complain_of_series(series: Series, problems: Problems) -> None:
     _titles(series, problems)
     _days(series, problems)
     _unused(series, problems)
+    _series_release(series, problems)
     for pattern in series.patterns:
         _picture(pattern, series, problems)
         _credits(pattern, problems)
@@ -84,8 +88,47 @@ def _credits(pattern: Pattern, problems: Problems) -> None:
         problems.add(pattern.place, "credit-missing", who=who, name=missing[0])
 
 
+def _series_release(series: Series, problems: Problems) -> None:
+    """Of a series whose patterns are all ready long before it."""
+    ready = [_latest(pattern).on for pattern in series.patterns if not pattern.release]
+    if ready:
+        place = series.release_place or series.place
+        _complain_of_far("the series", series.release.date(), max(ready), place, problems)
+
+
+def _complain_of_far(
+    what: str, release: date, ready: date, place: Place, problems: Problems
+) -> None:
+    """Two digits of its year that have changed places are offered as they were."""
+    if release - ready <= _FAR:
+        return
+    century, year = divmod(release.year, 100)
+    turned = f"{century:02}{year % 10}{year // 10}{release:-%m-%d}"
+    meant = [day for day in (_day(turned),) if day and timedelta() <= day - ready <= _FAR]
+    problems.add(
+        place,
+        "release-far",
+        what=what,
+        release=release,
+        revision=ready,
+        years=(release - ready).days // 365,
+        hint=f"did you mean {meant[0]}?" if meant else "look at the year of both",
+    )
+
+
+def _day(text: str) -> date | None:
+    try:
+        return date.fromisoformat(text)
+    except ValueError:  # 29 February
+        return None
+
+
+def _latest(pattern: Pattern) -> Revision:
+    return max(pattern.revisions, key=lambda revision: revision.on)
+
+
 def _release(pattern: Pattern, series: Series, problems: Problems) -> None:
-    latest = max(pattern.revisions, key=lambda revision: revision.on)
+    latest = _latest(pattern)
     release = (pattern.release or series.release).date()
     if release < latest.on:
         problems.add(
@@ -95,3 +138,6 @@ def _release(pattern: Pattern, series: Series, problems: Problems) -> None:
             by="" if pattern.release else " with its series",
             revision=latest.on,
         )
+    elif pattern.release:
+        place = pattern.release_place or pattern.place
+        _complain_of_far("the pattern", release, latest.on, place, problems)

@@ -38,7 +38,7 @@ from packetgen.reference.fields import Entry, within
 OF_ANY_FILE = (
     "file-missing", "file-unreadable", "outside-folder", "file-too-big", "file-empty", "file-name",
     "file-name-kept", "file-name-long", "names-alike", "file-ending", "file-not-read", "more-alike",
-    "not-utf8", "not-text", "unseen-character", "letter-lost", "indent-not-spaces", "tab",
+    "not-utf8", "not-text", "text-kept-otherwise", "unseen-character", "letter-lost", "indent-not-spaces", "tab",
     "name-repeated", "name-not-a-word", "needs-quotes", "second-document", "too-deep",
     "too-many-values", "quote-open", "bracket-open", "comma-missing", "comma-left-out", "colour-unquoted",
     "colon-in-value", "colon-missing", "line-goes-on", "space-left-out", "indentation", "dash-missing",
@@ -49,7 +49,7 @@ OF_ANY_FILE = (
 _ADDRESS = ("not-an-address", "address-scheme", "address-login", "address-host", "address-port")
 MARKDOWN = (
     "prose-long", "prose-brackets", "prose-too-deep", "prose-picture", "prose-link-open",
-    "prose-bold-open", "prose-tag", *_ADDRESS, "not-a-mail-address",
+    "prose-link-parted", "prose-list-sign", "prose-list-above", "prose-struck", "prose-bold-open", "prose-tag", *_ADDRESS, "not-a-mail-address",
 )  # fmt: skip
 _DAY = ("day-form", "year-range", "no-such-day")
 _POINTS = ("not-a-point", "list-long")

@@ -4,8 +4,7 @@ from collections.abc import Sequence
 
 from packetgen.bring.key_text import ON_THE_CHART, entry, word
 from packetgen.diagnostics import Problems
-from packetgen.load.examples import complain_of_left
-from packetgen.load.words import said
+from packetgen.load.examples import Left, complain_of_left
 from packetgen.load.yaml_nodes import GroupNode, ListNode
 from packetgen.model import Pattern
 from packetgen.starting import LEAST, MOST
@@ -43,7 +42,7 @@ def complain_of_example_lines(pattern: Pattern, problems: Problems) -> None:
         at = next(knots_with(line.points), None)
         places = [knots.get((knot, at)) for mark, knot in beside if at and mark == line.mark]
         for place in filter(None, places):
-            found = (line.place, said("backstitch")), (place, said("french_knots"))
+            found = Left(line.place, "backstitch"), Left(place, "french_knots")
             complain_of_left(found, problems)
             return
 

@@ -125,7 +125,7 @@ CASES: tuple[Case, ...] = (
     ),
     told(
         "a counter that is data",
-        {PATTERN: ("https://example.org/counter", '"data:text/html,x"')},
+        {PATTERN: ("https://example.org/by-fern", '"data:text/html,x"')},
         f"address-scheme {PATTERN}",
     ),
     told(

@@ -1,0 +1,47 @@
+"""What a pattern still has of the one whose folder its own was copied from."""
+
+from collections.abc import Sequence
+
+from packetgen.diagnostics import Problems
+from packetgen.load.examples import is_example, is_example_chart
+from packetgen.load.words import listed, said
+from packetgen.model import Pattern
+
+
+def complain_of_copies(patterns: Sequence[Pattern], examples: Problems, problems: Problems) -> None:
+    """Advice on each pattern whose chart, or whose texts, are those of one before it in the series. What begin
+    wrote is told of for itself, in `examples`."""
+    of_rows: dict[tuple[str, ...], list[Pattern]] = {}
+    of_text: dict[tuple[str, str], Pattern] = {}
+    for pattern in patterns:
+        folder = pattern.place.path.rpartition("/")[0]
+        if not is_example_chart(folder, examples):
+            before = of_rows.setdefault(pattern.grid.rows, [])
+            if same := [one for one in before if _drawn(one) == _drawn(pattern)]:
+                problems.add(pattern.place, "chart-copied", other=said(same[0].title))
+            before.append(pattern)
+        alike: dict[str, list[str]] = {}
+        for name, text in _texts(pattern):
+            other = of_text.setdefault((name, " ".join(text.split())), pattern)
+            if other is not pattern:
+                alike.setdefault(other.title, []).append(name)
+        for title, names in alike.items():
+            are = "is that" if len(names) == 1 else "are those"
+            what = listed(names, "and")
+            problems.add(pattern.place, "texts-copied", what=what, are=are, other=said(title))
+
+
+def _drawn(pattern: Pattern) -> object:
+    """The same for two patterns of which all stitches are worked alike in the same colours."""
+    key = [(line.mark, line.stitch, line.threads, line.strands) for line in pattern.key]
+    besides = pattern.lines, pattern.daisies, pattern.knots, pattern.beads
+    return key, pattern.grid, pattern.fractions, *besides
+
+
+def _texts(pattern: Pattern) -> list[tuple[str, str]]:
+    texts = {
+        "about": pattern.about,
+        "photo_alt": pattern.photo_alt,
+        "story.md": pattern.story_markdown,
+    }
+    return [(name, text) for name, text in texts.items() if text and not is_example(name, text)]

@@ -1,0 +1,131 @@
+"""Whether the parts of a finishing piece stand where they can: below its panel, beside it, and together."""
+
+from collections.abc import Iterable, Iterator, Sequence
+from dataclasses import dataclass
+
+from shapely import Point, Polygon, unary_union
+from shapely.geometry.base import BaseGeometry
+
+from packetgen.model import Outline, Part
+
+# Less beyond the wood is a rounded figure.
+_ROUNDED_MM = 0.5
+# Pieces that stand apart fill a room so many times as large.
+_APART = 2
+# So far a part may lie over the edge of the panel: there only the card's border and the trim are below it.
+_EDGE_MM = 5
+# What is hung up on cord or wire hangs nearer.
+_HUNG_MM = 30
+# A layer of wood carries the panel if it reaches below so much of it, and fills half.
+_REACHES, _FILLS = 0.9, 0.5
+
+Bounds = tuple[float, float, float, float]  # left, top, right, bottom
+
+
+@dataclass(frozen=True)
+class Beyond:
+    """How far a panel reaches beyond the wood of which the bounds are told: to the left, above, to the right
+    and below; `most_mm` is what its corner `at` does, in whatever direction."""
+
+    bounds: Bounds
+    sides_mm: Bounds
+    most_mm: float
+    at: tuple[float, float]
+
+
+@dataclass(frozen=True)
+class Over:
+    """A part, by its number, that hides a share of the panel, within the bounds."""
+
+    number: int
+    share: float
+    bounds: Bounds
+
+
+@dataclass(frozen=True)
+class Apart:
+    """A part, by its number, that stands so far from all others."""
+
+    number: int
+    gap_mm: float
+
+
+def beyond_wood(panel: Outline, parts: Iterable[Part]) -> Beyond | None:
+    """None where the panel lies within the parts as they stand: gaps between them, and what they enclose, count
+    as wood. Of a part with several pieces only one has a place; where the others could fill what lies beyond,
+    nobody can tell, and None is given too."""
+    parts = tuple(parts)
+    placed = [_placed(part) for part in parts]
+    wood, shape = unary_union(placed).convex_hull, Polygon(panel)
+    at = max(panel, key=lambda corner: wood.distance(Point(corner)))
+    most_mm = wood.distance(Point(at))
+    elsewhere = sum((part.pieces - 1) * one.area for part, one in zip(parts, placed, strict=True))
+    if most_mm <= _ROUNDED_MM or shape.difference(wood).area <= _APART * elsewhere:
+        return None
+    left, top, right, bottom = wood.bounds
+    of = shape.bounds
+    sides = (left - of[0], top - of[1], of[2] - right, of[3] - bottom)
+    return Beyond(wood.bounds, sides, most_mm, at)
+
+
+def over_panel(
+    panel: Outline, keep_outs: Iterable[Outline], parts: Sequence[Part]
+) -> tuple[Over, ...]:
+    """The parts that lie before the wood which carries the panel, and on it, though not in what is kept free.
+    What only reaches over the panel's edge does no harm. Where no layer of wood carries the panel, as in an open
+    frame, nobody can tell what is before it and what behind."""
+    shape = Polygon(panel)
+    on_panel = [_placed(part).intersection(shape) for part in parts]
+    layers = _layers(on_panel)
+    carrying = [number for number, layer in enumerate(layers) if _carries(layer, on_panel, shape)]
+    if not carrying:
+        return ()
+    shown = shape.buffer(-_EDGE_MM).difference(unary_union([Polygon(one) for one in keep_outs]))
+    before = sorted(number for layer in layers[carrying[-1] + 1 :] for number in layer)
+    return tuple(
+        Over(number, on_panel[number].area / shape.area, on_panel[number].bounds)
+        for number in before
+        if on_panel[number].intersection(shown).area > _ROUNDED_MM**2
+    )
+
+
+def standing_apart(panel: Outline, parts: Sequence[Part]) -> Iterator[Apart]:
+    """The parts that neither touch another nor lie at the panel, beyond gaps that may be meant."""
+    placed = [_placed(part) for part in parts]
+    shape = Polygon(panel)
+    for number, one in enumerate(placed):
+        others = [*placed[:number], *placed[number + 1 :]]
+        if others and not one.intersects(shape):
+            gap_mm = one.distance(unary_union(others))
+            if gap_mm > _HUNG_MM:
+                yield Apart(number, gap_mm)
+
+
+def _placed(part: Part) -> Polygon:
+    return Polygon([(x + part.at_mm[0], y + part.at_mm[1]) for x, y in part.outline])
+
+
+def _layers(pieces: Sequence[BaseGeometry]) -> list[list[int]]:
+    """The numbers of the pieces, which are told from the back to the front, in layers: each lies in front of the
+    frontmost layer that has more than half of it before it. A piece of nothing lies in none."""
+    layers: list[list[int]] = []
+    for number, piece in enumerate(pieces):
+        if piece.area <= _ROUNDED_MM**2:
+            continue
+        level = len(layers)
+        while level and not _lies_on(piece, [pieces[one] for one in layers[level - 1]]):
+            level -= 1
+        if level == len(layers):
+            layers.append([])
+        layers[level].append(number)
+    return layers
+
+
+def _lies_on(piece: BaseGeometry, layer: Sequence[BaseGeometry]) -> bool:
+    return bool(piece.intersection(unary_union(layer)).area > piece.area / 2)
+
+
+def _carries(layer: Sequence[int], pieces: Sequence[BaseGeometry], panel: Polygon) -> bool:
+    wood = unary_union([pieces[number] for number in layer])
+    reaches = wood.convex_hull.area >= _REACHES * panel.area
+    return bool(reaches and wood.area >= _FILLS * panel.area)

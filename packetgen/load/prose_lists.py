@@ -1,0 +1,47 @@
+"""Lines of an author's Markdown that look like the entries of a list and are printed as a run of words, since
+their sign is another, no space follows it, or no empty line stands above. Only what is surely meant as a list is
+told."""
+
+import re
+from collections.abc import Iterator
+
+from packetgen.load.words import said
+
+# An entry, as far as Markdown knows it; `markdown_text` takes a bracket behind a number for its full stop.
+_ENTRY = re.compile(r" {0,3}(?:[-*+]|\d{1,3}[.)])[ \t]+\S")
+_BULLET = re.compile(r" {0,3}(?P<sign>[•·◦▪‣])[ \t]*(?=[^\W_])")
+# These may begin a line of any text, so one alone tells nothing.
+_DASH = re.compile(r" {0,3}(?P<sign>[–—])[ \t]+(?=[^\W_])")
+_NO_SPACE = re.compile(r" {0,3}(?P<sign>-|\d{1,2}[.)])(?=[^\W\d_])")
+_HEADING = re.compile(r" {0,3}(?:#.*|=+|-+)?\s*")
+
+Slip = tuple[int, str, dict[str, object]]  # where in the paragraph, code, facts
+
+
+def unmade_lists(words: str) -> Iterator[Slip]:
+    """Of one paragraph the first such line."""
+    lines = words.split("\n")
+    entries = [number for number, line in enumerate(lines) if _ENTRY.match(line)]
+    for sign, least, new in ((_BULLET, 1, "-"), (_DASH, 2, "-"), (_NO_SPACE, 2, "")):
+        found = [
+            (number, match) for number, line in enumerate(lines) if (match := sign.match(line))
+        ]
+        beside = len(entries) if sign is _NO_SPACE else 0
+        if found and len(found) + beside >= least:
+            number, match = found[0]
+            right = f"{new or match['sign']} {lines[number][match.end() :].strip()}"
+            below = ", below an empty line" * (min(number, *entries, number) > 0)
+            facts: dict[str, object] = {
+                "entry": said(lines[number].strip()),
+                "right": f"{said(right)}{below}",
+            }
+            yield _start(lines, number), "prose-list-sign", facts
+            return
+    first = entries[0] if len(entries) > 1 else 0
+    if first and not _HEADING.fullmatch(lines[first - 1]):
+        yield _start(lines, first), "prose-list-above", {"entry": said(lines[first].strip())}
+
+
+def _start(lines: list[str], number: int) -> int:
+    """Where that line begins, in the lines joined again."""
+    return sum(len(line) + 1 for line in lines[:number])
