@@ -199,7 +199,8 @@ def _group(kind: Group, node: Node, called: str, example: str, problems: Problem
             continue
         hint = offer(key.value, tuple(fields))
         problems.add(key.place, "name-unknown", name=said(key.value), what=kind.what, hint=hint)
-        misspelt.update(name for name in fields if f"'{name}'?" in hint)
+        if hint.startswith("did you mean"):
+            misspelt.update(name for name in fields if said(name) in hint)
     for name, field in fields.items():
         if name in given or name in misspelt:
             continue
