@@ -25,6 +25,7 @@ _TWO_VALUES = re.compile(
 _NAMED = re.compile(r"""([^\s:"'{}\[\],]+):(?:\s|$)""")
 BULLETS = "*•–—·"  # what other programs put before the entries of a list
 _BULLET = re.compile(rf" *[{BULLETS}] +[^\s:]")
+_NAME_ALONE = re.compile(r" *[^\s-]\S*:")
 _NEAR = 0.8
 _NO_BREAK = re.compile(
     r"(?P<before> *(?:- +)*(?:-|[A-Za-z][\w-]*:))[\u00a0\u2000-\u200a\u202f\u3000]\s*(?P<value>.*)"
@@ -131,6 +132,40 @@ def entry_too_deep(place: Spot, end: int, lines: list[str]) -> Explained | None:
     return None
 
 
+def entry_elsewhere(number: int, lines: list[str]) -> Explained | None:
+    """Line `number` is an entry of a list, set in by less than the entries above it, and there is no other list
+    of which it could be: the name of theirs stands right above them."""
+    here = set_in(lines[number - 1])
+    if not lines[number - 1][here:].startswith("- "):
+        return None
+    above, entries = number, set[int]()
+    while (above := line_above(above, lines)) and set_in(lines[above - 1]) > here:
+        if lines[above - 1].lstrip(" ").startswith("- "):
+            entries.add(set_in(lines[above - 1]))
+    if not above or not entries or not _NAME_ALONE.fullmatch(plain(lines[above - 1])):
+        return None
+    return Explained("indentation", number, here + 1, indented(lines[number - 1], min(entries)))
+
+
+def line_elsewhere(number: int, lines: list[str]) -> Explained | None:
+    """The line above line `number` is set in by less than the lines around it, or no more than their name if it
+    is their first, and so was taken for the end of what they belong to."""
+    right, odd = set_in(lines[number - 1]), line_above(number, lines)
+    above = line_above(odd, lines)
+    if not above or set_in(lines[odd - 1]) >= right:
+        return None
+    here, before = lines[number - 1][right:], lines[above - 1]
+    beside = set_in(before) == right and before[right:].startswith("- ") == here.startswith("- ")
+    below_name = set_in(lines[odd - 1]) <= set_in(before) < right and _NAME_ALONE.fullmatch(
+        plain(before)
+    )
+    both_named = _NAMED.match(here) and _NAMED.match(lines[odd - 1].lstrip(" "))
+    if not both_named or not (beside or below_name):
+        return None
+    facts = indented(lines[odd - 1], right)
+    return Explained("indentation", odd, set_in(lines[odd - 1]) + 1, facts)
+
+
 def no_dash_before(number: int, lines: list[str]) -> Explained:
     """An entry of a list begins on line `number`, of which the names stand in the entry above already."""
     return _no_dash(number, set_in(lines[number - 1]), lines)
@@ -140,9 +175,10 @@ def indented(line: str, right: int) -> dict[str, object]:
     """What is told of a line that should begin with `right` spaces, as far as that is known."""
     spaces = set_in(line)
     hint = f"begin it with {counted(right, 'space')}" if right else "let it begin at the margin"
+    how = f"is set in by {counted(spaces, 'space')}" if spaces else "stands at the margin"
     if right == spaces:
         hint = "set it in exactly as far as the lines it belongs with"
-    return {"said": said(line), "spaces": counted(spaces, "space"), "hint": hint}
+    return {"said": said(line), "how": how, "hint": hint}
 
 
 def _no_dash(number: int, indent: int, lines: list[str]) -> Explained:

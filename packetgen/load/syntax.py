@@ -15,11 +15,13 @@ from packetgen.load.left_out import (
     colon_between_braces,
     comma_between_values,
     dash_of_entry,
+    entry_elsewhere,
     indented,
+    line_elsewhere,
     space_that_parts,
 )
 from packetgen.load.quotes import closed_within, left_open, not_closed, opens, quote_above
-from packetgen.load.run_on import goes_on
+from packetgen.load.run_on import goes_on, with_a_colon
 from packetgen.load.sure import sure
 from packetgen.load.text_lines import set_in, value_at
 from packetgen.load.words import said, shown
@@ -54,6 +56,8 @@ def explain(
     if found.code != "colon-missing" or "hint" in found.facts:
         return found
     lines = text.split("\n")
+    if no_bar := with_a_colon(found.line, lines, names):
+        return no_bar
     behind_text = goes_on(found.line, lines, names)
     if not behind_text and problem_at and not re.search(r":(\s|$)", lines[problem_at[0] - 1]):
         behind_text = goes_on(problem_at[0], lines, names)
@@ -114,6 +118,8 @@ def _explained(
         left_out = colon_between_braces(here, lines) if "flow mapping" in context else None
         left_out = left_out or comma_between_values(here, lines, names)
         return left_out or _between_brackets(start, here, "node content" in problem, lines)
+    if elsewhere := entry_elsewhere(here[0], lines):
+        return elsewhere
     if no_dash := dash_of_entry(start[0] if "expected ':'" in problem else here[0], lines):
         return no_dash
     if no_colon := colon_before_bracket(here[0], lines):
@@ -255,6 +261,8 @@ def facts_unquoted(line: str, column: int) -> dict[str, object]:
 
 
 def _indentation(here: Spot, lines: list[str]) -> Explained:
+    if elsewhere := line_elsewhere(here[0], lines):
+        return elsewhere
     line = lines[here[0] - 1]
     above = [number for number in range(1, here[0]) if lines[number - 1].split("#")[0].strip()]
     if above and not re.search(r":(\s|$)", lines[above[-1] - 1].split(" #")[0]):
