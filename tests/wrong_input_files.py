@@ -658,6 +658,36 @@ CASES = (
         "finishes/shelf/finish.yaml:17:1: '- name: front' stands at the margin, which fits none of the lines above; begin it with 2 spaces",
     ),
     Case(
+        "the first line of a file set in",
+        {MOSS: ("name: Moss Stranded", " name: Moss Stranded")},
+        "threads/moss.yaml:1:2: 'name: Moss Stranded' is set in by 1 space, which fits none of the lines above; let it begin at the margin",
+    ),
+    Case(
+        "the first entry of a list set in further than the others",
+        {SERIES: ("order: [fern]", "order:\n    - fern\n  - houseleek\n  - quince")},
+        "series/garden-year/series.yaml:14:5: '- fern' is set in by 4 spaces, which fits none of the lines above; begin it with 2 spaces",
+    ),
+    Case(
+        "the first name of a part not set in",
+        {FINISH: ("    outline: 0,0 120,0", "outline: 0,0 120,0")},
+        "finishes/shelf/finish.yaml:10:1: 'outline: 0,0 120,0 120,120 0,120' stands at the margin, which fits none of the lines above; begin it with 4 spaces",
+    ),
+    Case(
+        "a name of the second part not set in",
+        {
+            FINISH: (
+                "paints:",
+                "  - name: front\n    outline: 0,0 9,0 9,9\n    at: 0,0\n    thickness: 6 mm\n    pieces: 1\n    paint: sage\ncoats: 2\n    faces: both\npaints:",
+            )
+        },
+        "finishes/shelf/finish.yaml:23:1: 'coats: 2' stands at the margin, which fits none of the lines above; begin it with 4 spaces",
+    ),
+    Case(
+        "a name of the file set in, below one that is in its place",
+        {FINISH: ("fold_over: 20 mm", "  fold_over: 20 mm")},
+        "finishes/shelf/finish.yaml:6:3: 'fold_over: 20 mm' is set in by 2 spaces, which fits none of the lines above; let it begin at the margin",
+    ),
+    Case(
         "a line that has left its text",
         {
             PATTERN: (

@@ -132,7 +132,9 @@ def _explained(
     before = lines[here[0] - 1][: here[1] - 1]
     if "values are not allowed" in problem:
         return _run_together(here[0], lines) or (
-            Explained("colon-in-value", *here) if ":" in before else _indentation(here, lines)
+            Explained("colon-in-value", *here)
+            if ":" in before
+            else _indentation(here, lines, names)
         )
     if "sequence entries are not allowed" in problem:
         return _bare_colour((max(1, here[0] - 1), 1), here, lines) or Explained(
@@ -157,7 +159,7 @@ def _explained(
     if before.strip(" -"):
         return Explained("after-value", *here, {"said": said(rest(here))})
     if "<block end>" in problem or "<document start>" in problem:
-        return _indentation(here, lines)
+        return _indentation(here, lines, names)
     return Explained(
         "line-unclear",
         *here,
@@ -260,8 +262,8 @@ def facts_unquoted(line: str, column: int) -> dict[str, object]:
     return {"sign": value[:1], "word": between_quotes(value)}
 
 
-def _indentation(here: Spot, lines: list[str]) -> Explained:
-    if elsewhere := line_elsewhere(here[0], lines):
+def _indentation(here: Spot, lines: list[str], names: tuple[str, ...]) -> Explained:
+    if elsewhere := line_elsewhere(here[0], lines, names):
         return elsewhere
     line = lines[here[0] - 1]
     above = [number for number in range(1, here[0]) if lines[number - 1].split("#")[0].strip()]
