@@ -503,7 +503,7 @@ CASES = (
     Case(
         "a dash too many, among names with values",
         {PATTERN: ("  k: {moss", "  - {moss")},
-        "series/garden-year/fern/pattern.yaml:10:3: '- {moss: K4, spool: \"12\"}' is set in by 2 spaces, which fits none of the lines above; set it in exactly as far as the lines it belongs with",
+        "series/garden-year/fern/pattern.yaml:10:3: '- {moss: K4, spool: \"12\"}' is set in by 2 spaces, which fits none of the lines around it; set it in exactly as far as the lines it belongs with",
     ),
     Case(
         "a colour without quotes, between brackets",
@@ -624,12 +624,12 @@ CASES = (
     Case(
         "a key line that is not set in",
         {PATTERN: ("  k: {moss", "k: {moss")},
-        "series/garden-year/fern/pattern.yaml:10:1: 'k: {moss: K4, spool: \"12\"}' stands at the margin, which fits none of the lines above; begin it with 2 spaces",
+        "series/garden-year/fern/pattern.yaml:10:1: 'k: {moss: K4, spool: \"12\"}' stands at the margin, which fits none of the lines around it; begin it with 2 spaces",
     ),
     Case(
         "the first key line not set in",
         {PATTERN: ("  r: {moss", "r: {moss")},
-        "series/garden-year/fern/pattern.yaml:9:1: 'r: {moss: E2, spool: \"10\"}' stands at the margin, which fits none of the lines above; begin it with 2 spaces",
+        "series/garden-year/fern/pattern.yaml:9:1: 'r: {moss: E2, spool: \"10\"}' stands at the margin, which fits none of the lines around it; begin it with 2 spaces",
     ),
     Case(
         "the last key lines not set in",
@@ -650,27 +650,27 @@ CASES = (
     Case(
         "an entry of a list at the margin, below one that is set in",
         {SERIES: ("order: [fern]", "order:\n  - fern\n- houseleek")},
-        "series/garden-year/series.yaml:15:1: '- houseleek' stands at the margin, which fits none of the lines above; begin it with 2 spaces",
+        "series/garden-year/series.yaml:15:1: '- houseleek' stands at the margin, which fits none of the lines around it; begin it with 2 spaces",
     ),
     Case(
         "an entry with names at the margin, below one that is set in",
         {FINISH: ("paints:", "- name: front\n  pieces: 1\npaints:")},
-        "finishes/shelf/finish.yaml:17:1: '- name: front' stands at the margin, which fits none of the lines above; begin it with 2 spaces",
+        "finishes/shelf/finish.yaml:17:1: '- name: front' stands at the margin, which fits none of the lines around it; begin it with 2 spaces",
     ),
     Case(
         "the first line of a file set in",
         {MOSS: ("name: Moss Stranded", " name: Moss Stranded")},
-        "threads/moss.yaml:1:2: 'name: Moss Stranded' is set in by 1 space, which fits none of the lines above; let it begin at the margin",
+        "threads/moss.yaml:1:2: 'name: Moss Stranded' is set in by 1 space, which fits none of the lines around it; let it begin at the margin",
     ),
     Case(
         "the first entry of a list set in further than the others",
         {SERIES: ("order: [fern]", "order:\n    - fern\n  - houseleek\n  - quince")},
-        "series/garden-year/series.yaml:14:5: '- fern' is set in by 4 spaces, which fits none of the lines above; begin it with 2 spaces",
+        "series/garden-year/series.yaml:14:5: '- fern' is set in by 4 spaces, which fits none of the lines around it; begin it with 2 spaces",
     ),
     Case(
         "the first name of a part not set in",
         {FINISH: ("    outline: 0,0 120,0", "outline: 0,0 120,0")},
-        "finishes/shelf/finish.yaml:10:1: 'outline: 0,0 120,0 120,120 0,120' stands at the margin, which fits none of the lines above; begin it with 4 spaces",
+        "finishes/shelf/finish.yaml:10:1: 'outline: 0,0 120,0 120,120 0,120' stands at the margin, which fits none of the lines around it; begin it with 4 spaces",
     ),
     Case(
         "a name of the second part not set in",
@@ -680,12 +680,12 @@ CASES = (
                 "  - name: front\n    outline: 0,0 9,0 9,9\n    at: 0,0\n    thickness: 6 mm\n    pieces: 1\n    paint: sage\ncoats: 2\n    faces: both\npaints:",
             )
         },
-        "finishes/shelf/finish.yaml:23:1: 'coats: 2' stands at the margin, which fits none of the lines above; begin it with 4 spaces",
+        "finishes/shelf/finish.yaml:23:1: 'coats: 2' stands at the margin, which fits none of the lines around it; begin it with 4 spaces",
     ),
     Case(
         "a name of the file set in, below one that is in its place",
         {FINISH: ("fold_over: 20 mm", "  fold_over: 20 mm")},
-        "finishes/shelf/finish.yaml:6:3: 'fold_over: 20 mm' is set in by 2 spaces, which fits none of the lines above; let it begin at the margin",
+        "finishes/shelf/finish.yaml:6:3: 'fold_over: 20 mm' is set in by 2 spaces, which fits none of the lines around it; let it begin at the margin",
     ),
     Case(
         "a line that has left its text",
@@ -755,12 +755,12 @@ CASES = (
     Case(
         "a line set in too far",
         {MOSS: ("length: 8 m", "  length: 8 m")},
-        "threads/moss.yaml:6:3: 'length: 8 m' is set in by 2 spaces, which fits none of the lines above; let it begin at the margin",
+        "threads/moss.yaml:6:3: 'length: 8 m' is set in by 2 spaces, which fits none of the lines around it; let it begin at the margin",
     ),
     Case(
         "a line not set in far enough",
         {FINISH: ("    at: 0,0", "   at: 0,0")},
-        "finishes/shelf/finish.yaml:11:4: 'at: 0,0' is set in by 3 spaces, which fits none of the lines above; begin it with 4 spaces",
+        "finishes/shelf/finish.yaml:11:4: 'at: 0,0' is set in by 3 spaces, which fits none of the lines around it; begin it with 4 spaces",
     ),
     Case(
         "a list on the line of its name",

@@ -131,7 +131,7 @@ FILES: dict[str, Fault] = {
         "a space of an unusual kind stands here and parts nothing", "write {right} with a plain one"
     ),
     "indentation": _broken(
-        "{said} {how}, which fits none of the lines above",
+        "{said} {how}, which fits none of the lines around it",
         "{hint}",
     ),
     "dash-missing": _broken("this entry of a list has no {what}", "write {right}"),

@@ -44,26 +44,31 @@ def value_hidden(number: int, lines: list[str]) -> bool:
 def remarks_in_texts(lines: list[str], names: tuple[str, ...]) -> Iterator[Explained]:
     """The remarks that stand among the lines of a text, and so are of that text: with one of `names` behind
     the '#', or in words on two lines or more."""
+    end = 0  # of the last text: what stands in it begins no other
     for number, line in enumerate(lines, 1):
-        named = NAMED.fullmatch(plain(line)) if "|" in line or ">" in line else None
+        may_begin = number > end and ("|" in line or ">" in line)
+        named = NAMED.fullmatch(plain(line)) if may_begin else None
         if not named or not _TEXT_IN_LINES.fullmatch(named["value"] or ""):
             continue
-        text = _set_in_by_more(len(named["before"]), lines[number:])
-        hidden = [
+        text = _below(number, lines, len(named["before"]))
+        end = number + len(text)
+        hidden = {
             at
             for at, one in enumerate(text, number + 1)
             if (name := _HIDDEN_VALUE.match(one.strip())) and _name_of(name[0]) in names
-        ]
-        wordy = [at for at, one in enumerate(text, number + 1) if _REMARK_IN_WORDS.match(one)]
+        }
+        wordy = {at for at, one in enumerate(text, number + 1) if _REMARK_IN_WORDS.match(one)}
         if hidden or any(at + 1 in wordy for at in wordy):
-            first, more = min(hidden + wordy), len({*hidden, *wordy}) - 1
+            first, more = min(hidden | wordy), len(hidden | wordy) - 1
             facts = {"name": said(named["name"]), "said": said(lines[first - 1])}
             facts["more"] = f" (and {counted(more, 'more line')})" if more else ""
             yield Explained("remark-in-text", first, set_in(lines[first - 1]) + 1, {**facts})
 
 
-def _set_in_by_more(least: int, lines: list[str]) -> list[str]:
-    return [*takewhile(lambda one: not one.strip() or set_in(one) > least, lines)]
+def _below(number: int, lines: list[str], least: int) -> list[str]:
+    """The lines below line `number` that are set in by more than `least`."""
+    below = (lines[at] for at in range(number, len(lines)))
+    return [*takewhile(lambda one: not one.strip() or set_in(one) > least, below)]
 
 
 def _name_of(begun: str) -> str:
