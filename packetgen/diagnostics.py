@@ -15,6 +15,7 @@ from packetgen.faults import FAULTS, Level
 # Nobody reads more of a kind in one go: a slip that makes so many of them is mended in one place.
 MOST_ALIKE = 500
 MOST_OFFERED = 8  # names in one sentence
+MOST_MEANT = 3  # of them that are asked about
 
 
 @dataclass(frozen=True, order=True)
@@ -115,9 +116,19 @@ def _words(name: str) -> set[str]:
     return set(re.split(r"\W|_", name)) - {""}
 
 
+def _with_words_of(name: str, valid: "list[str] | tuple[str, ...]") -> list[str]:
+    """The valid names that have all words of `name` among others, one of those that are of the same words."""
+    asked = _words(name.casefold())
+    by_words = {frozenset(_words(one.casefold())): one for one in valid}
+    return [one for words, one in by_words.items() if asked and asked < words]
+
+
 def nearest(name: str, valid: "list[str] | tuple[str, ...]") -> str:
     """End of a sentence that offers the valid name nearest to `name`, or else lists a few that exist."""
     found = nearest_of(name, valid)
+    several = _with_words_of(name, valid)
+    if found in several and 1 < len(several) <= MOST_MEANT:
+        return f"did you mean {', '.join(map(repr, several[:-1]))} or {several[-1]!r}?"
     if found is not None:
         return f"did you mean {found!r}?"
     if not valid:

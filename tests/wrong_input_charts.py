@@ -67,6 +67,27 @@ CASES = (
         f"series/garden-year/fern/chart.txt:4:5: row 3 is 6 stitches long, most are 4; take 2 away: {ANYWHERE}",
     ),
     Case(
+        "a chart without the full stops at the right end of its rows",
+        {
+            PATTERN: cut(PATTERN, "close_ups:", "credits:"),
+            CHART: "# A fern\nrrrrkk\n..rk\n...kb\nr.b\nrr\n",
+        },
+        f"{CHART}:3:5: 4 rows, from row 2 to row 5, end with their last stitch; write '.' behind it for bare cloth, so many that each row is 6 long",
+    ),
+    Case(
+        "a chart without the full stops at the left end of its rows",
+        {
+            PATTERN: cut(PATTERN, "close_ups:", "credits:"),
+            CHART: "# A fern\nrrrrkk\nr..k\nbr..k\nr.k\nkk\n",
+        },
+        f"{CHART}:3:1: 4 rows, from row 2 to row 5, begin with their first stitch; write '.' before it for bare cloth, so many that each row is 6 long",
+    ),
+    Case(
+        "spaces for full stops, and fewer of them",
+        {CHART: "# A fern\nrrbb\nr k\nrkkk\n"},
+        f"{CHART}:3:2: a space at column 2, row 2; write '.' for bare cloth, so many that each row is 4 long",
+    ),
+    Case(
         "a row that lacks a stitch in its middle",
         {
             PATTERN: cut(PATTERN, "close_ups:", "credits:"),
@@ -134,7 +155,7 @@ CASES = (
     Case(
         "spaces for bare cloth, some of them at the ends of rows",
         {CHART: "rrbb\nrk\n rr\n   b\n  r\n", PATTERN: cut(PATTERN, "close_ups:", "credits:")},
-        "series/garden-year/fern/chart.txt:3:1: a space at column 1, row 3 (6 in all); write '.' for bare cloth",
+        "series/garden-year/fern/chart.txt:3:1: a space at column 1, row 3 (6 in all); write '.' for bare cloth, so many that each row is 4 long",
     ),
     Case(
         "a tab before a row",
@@ -164,7 +185,7 @@ CASES = (
     Case(
         "spaces for bare cloth in every second column",
         {CHART: "r k b r\n r k b\n", PATTERN: cut(PATTERN, "close_ups:", "credits:")},
-        "series/garden-year/fern/chart.txt:1:2: a space at column 2, row 1 (6 in all); write '.' for bare cloth",
+        "series/garden-year/fern/chart.txt:1:2: a space at column 2, row 1 (6 in all); write '.' for bare cloth, so many that each row is 7 long",
     ),
     Case(
         "numbers before the rows",

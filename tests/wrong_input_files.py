@@ -534,7 +534,7 @@ CASES = (
     Case(
         "a dash too many, among names with values",
         {PATTERN: ("  k: {moss", "  - {moss")},
-        "series/garden-year/fern/pattern.yaml:10:3: '- {moss: K4, spool: \"12\"}' is set in by 2 spaces, which fits none of the lines above; set it in exactly as far as the lines it belongs with",
+        "series/garden-year/fern/pattern.yaml:10:3: '- {moss: K4, spool: \"12\"}' is set in by 2 spaces, which fits none of the lines around it; set it in exactly as far as the lines it belongs with",
     ),
     Case(
         "a colour without quotes, between brackets",
@@ -595,6 +595,138 @@ CASES = (
         "a line that is no name of the file and has no colon",
         {MOSS: ("length: 8 m", "length: 8 m\nas sold everywhere")},
         "threads/moss.yaml:7:1: 'as sold everywhere' has no colon; write a name, a colon, a space and the value",
+    ),
+    Case(
+        "a text that has left its place, with remarks below it",
+        {
+            SERIES: (
+                "licence: For your own stitching.",
+                "licence: |\nFor your own stitching.\n\n# News, if there is any.\n#pace: 100",
+            )
+        },
+        "series/garden-year/series.yaml:17:1: this line seems to go on with 'licence' of line 16; set it in by 2 spaces",
+    ),
+    Case(
+        "a text in lines without its bar, with a colon in it",
+        {
+            SERIES: (
+                "licence: For your own stitching.",
+                "licence:\n  You may: stitch it.\n  You may give it away.\n\n# News.",
+            )
+        },
+        "series/garden-year/series.yaml:16:1: the text below 'licence' has a colon in one of its lines, which makes a name of the words before it; write licence: |, and leave the lines set in",
+    ),
+    Case(
+        "remarks set in below a text",
+        {
+            SERIES: (
+                "licence: For your own stitching.",
+                "licence: |\n  For your own stitching.\n  # News, if there is any.\n  #notices:",
+            )
+        },
+        "series/garden-year/series.yaml:18:3: advice: '# News, if there is any.' (and 1 more line) is set in below 'licence', so it is part of that text and is printed; if it is a remark, let it begin at the margin, below the text",
+    ),
+    Case(
+        "remarks in words set in below a text",
+        {
+            SERIES: (
+                "licence: For your own stitching.",
+                "licence: |\n  For your own stitching.\n  # What follows is news,\n  # if there is any.",
+            )
+        },
+        "series/garden-year/series.yaml:18:3: advice: '# What follows is news,' (and 1 more line) is set in below 'licence', so it is part of that text and is printed; if it is a remark, let it begin at the margin, below the text",
+    ),
+    Case(
+        "a name that is still a remark above its value",
+        {
+            PATTERN: (
+                "revisions:",
+                "#sold_at:\n  - {name: Stall, url: https://example.org/}\nrevisions:",
+            )
+        },
+        "series/garden-year/fern/pattern.yaml:26:1: '#sold_at:' is still a remark, and its value on the line below is none; take this '#' away too, or put one before that line",
+    ),
+    Case(
+        "two names that are still remarks above their values",
+        {
+            SERIES: (
+                "notices:",
+                '#pace:\n  crosses: 90\n#look:\n#  light:\n    ink: "#222222"\nnotices:',
+            )
+        },
+        "series/garden-year/series.yaml:17:1: '#pace:' is still a remark, and its value on the line below is none; take this '#' away too, or put one before that line",
+        "series/garden-year/series.yaml:20:1: '# light:' is still a remark, and its value on the line below is none; take this '#' away too, or put one before that line",
+    ),
+    Case(
+        "a value that is still a remark below its name",
+        {PATTERN: ("revisions:", "long_stitch:\n#  - {colour: k, path: 1}\nrevisions:")},
+        "series/garden-year/fern/pattern.yaml:26:13: 'long_stitch' has no value, and the line below it is still a remark; take the '#' of all lines of the value away",
+    ),
+    Case(
+        "a key line that is not set in",
+        {PATTERN: ("  k: {moss", "k: {moss")},
+        "series/garden-year/fern/pattern.yaml:10:1: 'k: {moss: K4, spool: \"12\"}' stands at the margin, which fits none of the lines around it; begin it with 2 spaces",
+    ),
+    Case(
+        "the first key line not set in",
+        {PATTERN: ("  r: {moss", "r: {moss")},
+        "series/garden-year/fern/pattern.yaml:9:1: 'r: {moss: E2, spool: \"10\"}' stands at the margin, which fits none of the lines around it; begin it with 2 spaces",
+    ),
+    Case(
+        "the last key lines not set in",
+        {
+            PATTERN: (
+                '  k: {moss: K4, spool: "12"}\n  b: {moss',
+                'k: {moss: K4, spool: "12"}\nb: {moss',
+            )
+        },
+        "series/garden-year/fern/pattern.yaml:10:1: 'k' is not part of a pattern, and seems to belong with the lines of 'key' above; begin it with 2 spaces, as these are",
+        "series/garden-year/fern/pattern.yaml:11:1: 'b' is not part of a pattern, and seems to belong with the lines of 'key' above; begin it with 2 spaces, as these are",
+    ),
+    Case(
+        "the last name of a part not set in",
+        {FINISH: ("    faces: both", "faces: both")},
+        "finishes/shelf/finish.yaml:16:1: 'faces' is not part of a finishing piece, and seems to belong with the lines of 'parts' above; begin it with 4 spaces, as these are",
+    ),
+    Case(
+        "an entry of a list at the margin, below one that is set in",
+        {SERIES: ("order: [fern]", "order:\n  - fern\n- houseleek")},
+        "series/garden-year/series.yaml:15:1: '- houseleek' stands at the margin, which fits none of the lines around it; begin it with 2 spaces",
+    ),
+    Case(
+        "an entry with names at the margin, below one that is set in",
+        {FINISH: ("paints:", "- name: front\n  pieces: 1\npaints:")},
+        "finishes/shelf/finish.yaml:17:1: '- name: front' stands at the margin, which fits none of the lines around it; begin it with 2 spaces",
+    ),
+    Case(
+        "the first line of a file set in",
+        {MOSS: ("name: Moss Stranded", " name: Moss Stranded")},
+        "threads/moss.yaml:1:2: 'name: Moss Stranded' is set in by 1 space, which fits none of the lines around it; let it begin at the margin",
+    ),
+    Case(
+        "the first entry of a list set in further than the others",
+        {SERIES: ("order: [fern]", "order:\n    - fern\n  - houseleek\n  - quince")},
+        "series/garden-year/series.yaml:14:5: '- fern' is set in by 4 spaces, which fits none of the lines around it; begin it with 2 spaces",
+    ),
+    Case(
+        "the first name of a part not set in",
+        {FINISH: ("    outline: 0,0 120,0", "outline: 0,0 120,0")},
+        "finishes/shelf/finish.yaml:10:1: 'outline: 0,0 120,0 120,120 0,120' stands at the margin, which fits none of the lines around it; begin it with 4 spaces",
+    ),
+    Case(
+        "a name of the second part not set in",
+        {
+            FINISH: (
+                "paints:",
+                "  - name: front\n    outline: 0,0 9,0 9,9\n    at: 0,0\n    thickness: 6 mm\n    pieces: 1\n    paint: sage\ncoats: 2\n    faces: both\npaints:",
+            )
+        },
+        "finishes/shelf/finish.yaml:23:1: 'coats: 2' stands at the margin, which fits none of the lines around it; begin it with 4 spaces",
+    ),
+    Case(
+        "a name of the file set in, below one that is in its place",
+        {FINISH: ("fold_over: 20 mm", "  fold_over: 20 mm")},
+        "finishes/shelf/finish.yaml:6:3: 'fold_over: 20 mm' is set in by 2 spaces, which fits none of the lines around it; let it begin at the margin",
     ),
     Case(
         "a line that has left its text",
@@ -664,12 +796,12 @@ CASES = (
     Case(
         "a line set in too far",
         {MOSS: ("length: 8 m", "  length: 8 m")},
-        "threads/moss.yaml:6:3: 'length: 8 m' is set in by 2 spaces, which fits none of the lines above; let it begin at the margin",
+        "threads/moss.yaml:6:3: 'length: 8 m' is set in by 2 spaces, which fits none of the lines around it; let it begin at the margin",
     ),
     Case(
         "a line not set in far enough",
         {FINISH: ("    at: 0,0", "   at: 0,0")},
-        "finishes/shelf/finish.yaml:11:4: 'at: 0,0' is set in by 3 spaces, which fits none of the lines above; begin it with 4 spaces",
+        "finishes/shelf/finish.yaml:11:4: 'at: 0,0' is set in by 3 spaces, which fits none of the lines around it; begin it with 4 spaces",
     ),
     Case(
         "a list on the line of its name",

@@ -38,7 +38,7 @@ CASES = (
     Case(
         "an entry of a list that is set in one space too deep",
         {SERIES: ("order: [fern]", "order:\n  - fern\n   - ivy")},
-        "series/garden-year/series.yaml:15:4: '- ivy' is set in by 3 spaces, which fits none of the lines above; begin it with 2 spaces",
+        "series/garden-year/series.yaml:15:4: '- ivy' is set in by 3 spaces, which fits none of the lines around it; begin it with 2 spaces",
     ),
     Case(
         "stars before the entries of a list",

@@ -186,6 +186,11 @@ CASES = (
         "threads/moss.yaml:6:11: 'mtr' is not a unit for 'length'; known here: cm, in, m, mm, yd",
     ),
     Case(
+        "a length from one number to another",
+        {MOSS: ("length: 8 m", "length: 8 - 10 metres")},
+        "threads/moss.yaml:6:9: 'length' is '8 - 10 metres', and a length is one number with its unit; write one only, for example 10 m",
+    ),
+    Case(
         "a coverage with an unknown unit",
         {FINISH: ("10 m2 per litre", "10 m2 a litre")},
         "finishes/shelf/finish.yaml:21:16: 'm2 a litre' is not a unit for 'covers'; did you mean 'm2 per litre'?",
@@ -204,6 +209,12 @@ CASES = (
         "a weave misspelt",
         {CLOTH: ("weave: evenweave", "weave: evenwave")},
         "cloths/hopsack-28.yaml:2:8: 'weave' cannot be 'evenwave'; did you mean 'evenweave'?",
+    ),
+    Case(
+        "a word that two cautions have",
+        {FINISH: ("cautions: [small magnets, dust]", "cautions: [magnets, paint]")},
+        "finishes/shelf/finish.yaml:26:12: an entry of 'cautions' cannot be 'magnets'; did you mean 'small magnets'?",
+        "finishes/shelf/finish.yaml:26:21: an entry of 'cautions' cannot be 'paint'; did you mean 'spray paint' or 'brush paint'?",
     ),
     Case(
         "cautions that the tool does not know",

@@ -138,7 +138,7 @@ FILES: dict[str, Fault] = {
         "a space of an unusual kind stands here and parts nothing", "write {right} with a plain one"
     ),
     "indentation": _broken(
-        "{said} is set in by {spaces}, which fits none of the lines above",
+        "{said} {how}, which fits none of the lines around it",
         "{hint}",
     ),
     "dash-missing": _broken("this entry of a list has no {what}", "write {right}"),
@@ -156,9 +156,21 @@ FILES: dict[str, Fault] = {
     "bar-then-line": _broken(
         "the sign '|' or '>' must end its line", "start the text on the next line, set in by spaces"
     ),
+    "bar-left-out": _broken(
+        "the text below {name} has a colon in one of its lines, which makes a name of the words before it",
+        "write {right}, and leave the lines set in",
+    ),
+    "name-in-remark": _broken(
+        "{name} is still a remark, and its value on the line below is none",
+        "take this '#' away too, or put one before that line",
+    ),
     "line-unclear": _broken("this cannot be read", "{hint}"),
     # the shape of a file
     "name-unknown": Fault("{name} is not part of {what}", "{hint}"),
+    "name-set-out": Fault(
+        "{name} is not part of {what}, and seems to belong with the lines of {other} above",
+        "begin it with {spaces}, as these are",
+    ),
     "name-alone": Fault(
         "{name} is not part of {what}, and has no value",
         "put a value that has commas itself between quotes",
@@ -176,6 +188,15 @@ FILES: dict[str, Fault] = {
     "text-cut": Fault(
         "{rest} counts as a remark and is not printed",
         "if it belongs to the text, write {whole}; else put two spaces before the '#' and one behind it",
+        Level.ADVICE,
+    ),
+    "value-in-remark": Fault(
+        "{name} has no value, and the line below it is still a remark",
+        "take the '#' of all lines of the value away",
+    ),
+    "remark-in-text": Fault(
+        "{said}{more} is set in below {name}, so it is part of that text and is printed",
+        "if it is a remark, let it begin at the margin, below the text",
         Level.ADVICE,
     ),
     "value-empty": Fault("{name} has no value", "write one, for example {example}"),

@@ -99,6 +99,9 @@ PATTERNS: dict[str, Fault] = {
         "the chart is {width} × {height} stitches", "{limit} × {limit} is the most that can be used"
     ),
     "nothing-stitched": Fault("nothing is stitched on this chart", "put marks of the key on it"),
+    "rows-short": Fault(
+        "{what}", "write '.' {where} for bare cloth, so many that each row is {width} long"
+    ),
     "row-ragged": Fault("row {row} is {length} long, most are {usual}", "{hint}"),
     "chart-mark-unknown": Fault("the mark {mark} at {spot} is not in the key", "{hint}"),
     "chart-parted": Fault(

@@ -30,6 +30,10 @@ VALUES: dict[str, Fault] = {
         "{name} is {said}, which is not {what}",
         "write a number and its unit, for example {example}",
     ),
+    "range-given": Fault(
+        "{name} is {said}, and {what} is one number with its unit",
+        "write one only, for example {better}",
+    ),
     "not-a-price": Fault(
         "{name} is {said}, which is not a price",
         "write the amount and the three letters of its currency, for example {example}",

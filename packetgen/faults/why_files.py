@@ -175,6 +175,25 @@ WHY_FILES: dict[str, Why] = {
         "A line that should give a name its value has no colon.",
         "Write the name, a colon, a space and the value.",
     ),
+    "bar-left-out": Why(
+        "A text may stand in lines below its name; but words, a colon and a space are a name with its value, "
+        "unless a '|' behind the name says that all that is set in below is text.",
+        "Write the '|' behind the colon of the name.",
+    ),
+    "name-in-remark": Why(
+        "A name and its value stand on two lines, both of them remarks at first, and only the second lost its '#'. "
+        "The value then belongs to whatever stands above.",
+        "Take the '#' before the name away too.",
+    ),
+    "value-in-remark": Why(
+        "A name and its value stand on two lines, both of them remarks at first, and only the first lost its '#'.",
+        "Take the '#' of each line of the value away too, and leave the spaces behind it.",
+    ),
+    "remark-in-text": Why(
+        "Below a name with '|' or '>' each line that is set in is text, with a '#' at its beginning too, and is "
+        "printed.",
+        "Let remarks begin at the margin, below the text; a '#' that belongs to the text may stay.",
+    ),
     "line-goes-on": Why(
         "A line without a name stands right behind a longer text, and is not set in as the lines of it are.",
         "Set each line of the text in by as many spaces as its first line, below the name.",
@@ -229,6 +248,10 @@ WHY_FILES: dict[str, Why] = {
     "colon-left-out": Why(
         "Between braces, a name and its value are parted by a colon and a space, and one of these is missing.",
         "Put it between the two.",
+    ),
+    "name-set-out": Why(
+        "The last lines below a name are not set in, and so no longer belong to it.",
+        "Set them in by as many spaces as the lines above them.",
     ),
     "name-alone": Why(
         "Between braces, what follows a comma is the next name. A text with a comma was cut in two there.",

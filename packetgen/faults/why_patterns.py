@@ -130,6 +130,11 @@ WHY_PATTERNS: dict[str, Why] = {
         "Every stitch of the chart is bare cloth.",
         "Put marks of the key on it.",
     ),
+    "rows-short": Why(
+        "Bare cloth at one end of the rows was left out, so that nearly each row has another length. Only a chart "
+        "of which all rows are as long can be read.",
+        "Fill the rows up with '.' at that end, all to the length of the widest.",
+    ),
     "row-ragged": Why(
         "A row is longer or shorter than the others, so all below it would stand wrong.",
         "Look where it stops agreeing with the rows above and below: stitches may be missing, or too many, "

@@ -52,6 +52,10 @@ WHY_VALUES: dict[str, Why] = {
         "The value is no number with a unit.",
         "Write a number, a space and a unit; fractions such as 2 1/2 are read too.",
     ),
+    "range-given": Why(
+        "Labels give a time or a size from one number to another; figures are reckoned with one.",
+        "Choose one: of a time the longer, of a length what you work with.",
+    ),
     "not-a-price": Why(
         "A price is an amount and the three letters of a currency, as ISO 4217 has them.",
         "Write it like 1.40 EUR.",

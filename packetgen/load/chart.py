@@ -10,6 +10,9 @@ from packetgen.load.words import LOST, counted, offer, said
 from packetgen.model import BARE, Grid, Stitch
 
 LARGEST = 1000  # stitches, either way
+# Rows of so many lengths, and so large a share of rows that are not as long as most, are no single slips.
+_FEWEST_LENGTHS = 4
+_MANY = 1 / 4
 # Columns that lie within so small a share of the row are one spot to an eye that looks for a slip.
 _NARROW = 8
 
@@ -54,8 +57,10 @@ def check_size(chart: Chart, problems: Problems) -> Chart | None:
 def check_rows(chart: Chart, problems: Problems) -> Chart:
     """The chart without spaces that are too many in their row. They are reported, and so is every row that is
     not as long as most of them; but where spaces stand for bare cloth, short ones may have lost theirs at the
-    end, and mending these mends them."""
-    usual = Counter(map(len, chart.rows)).most_common(1)[0][0]
+    end, and mending these mends them. Rows that all lack the '.' at one end are reported together."""
+    cut_short = _bare_end_left_out(chart)
+    lengths = tuple(map(len, chart.rows))
+    usual = max(lengths) if cut_short else Counter(lengths).most_common(1)[0][0]
     spaced = _complain_of_spaces(chart, usual, problems)
     in_place = [
         sum(map(str.isspace, row))
@@ -63,8 +68,12 @@ def check_rows(chart: Chart, problems: Problems) -> Chart:
         if number not in spaced
     ]
     for_cloth = sum(in_place) > len(in_place)
+    if cut_short and not for_cloth:
+        _complain_of_ends(chart, cut_short, usual, problems)
     for number, row in enumerate(chart.rows, 1):
-        if len(row) == usual or number in spaced or (for_cloth and len(row) < usual):
+        with_spaces = any(map(str.isspace, row))  # told, with the length that the row must have
+        told = for_cloth or cut_short or with_spaces
+        if len(row) == usual or number in spaced or (told and len(row) < usual):
             continue
         odd = abs(usual - len(row))
         change = f"add {odd} ('.' is bare cloth)" if len(row) < usual else f"take {odd} away"
@@ -89,6 +98,35 @@ def blank_said(mark: str) -> str:
     return "a tab" if mark == "\t" else "a space"
 
 
+def _bare_end_left_out(chart: Chart) -> str:
+    """'right' where the rows end with their last stitches, as if '.' behind these were not needed, 'left' where
+    they begin with their first; '' where neither is so."""
+    lengths = Counter(map(len, chart.rows))
+    unusual = len(chart.rows) - lengths.most_common(1)[0][1]
+    if len(lengths) < _FEWEST_LENGTHS or unusual < len(chart.rows) * _MANY:
+        return ""
+    reading = {"right": chart.rows, "left": tuple(row[::-1] for row in chart.rows)}
+    found = [end for end, rows in reading.items() if not any(row.endswith(BARE) for row in rows)]
+    return max(found, key=lambda end: _agreeing(reading[end]), default="")
+
+
+def _agreeing(rows: tuple[str, ...]) -> int:
+    """How many stitches are the same as the one above."""
+    return sum(one == other for row, below in zip(rows, rows[1:]) for one, other in zip(row, below))
+
+
+def _complain_of_ends(chart: Chart, end: str, width: int, problems: Problems) -> None:
+    """One line for all rows that are shorter than the widest."""
+    short = [number for number, row in enumerate(chart.rows, 1) if len(row) < width]
+    rows = f"{len(short)} rows, from row {short[0]} to row {short[-1]},"
+    if end == "left":
+        place, what, where = chart.place(short[0]), "begin with their first stitch", "before it"
+    else:
+        place = chart.place(short[0], len(chart.rows[short[0] - 1]) + 1)
+        what, where = "end with their last stitch", "behind it"
+    problems.add(place, "rows-short", what=f"{rows} {what}", where=where, width=width)
+
+
 def _complain_of_spaces(chart: Chart, usual: int, problems: Problems) -> tuple[int, ...]:
     """The rows that are `usual` long without their spaces. Those spaces are reported once, where they stand
     first, and so are those that stand in a stitch's place."""
@@ -110,6 +148,8 @@ def _complain_of_spaces(chart: Chart, usual: int, problems: Problems) -> tuple[i
         more = f" ({times} in all)" if times > 1 else ""
         them = "them" if times > 1 else "it"
         hint = f"take {them} away" if numbers is too_many else "write '.' for bare cloth"
+        if numbers is others and any(len(chart.rows[number - 1]) < usual for number in others):
+            hint += f", so many that each row is {usual} long"
         spot = f"column {column}, row {line}{more}"
         what = blank_said(chart.rows[line - 1][column - 1])
         problems.add(chart.place(line, column), "chart-space", what=what, spot=spot, hint=hint)

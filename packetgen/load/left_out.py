@@ -8,6 +8,7 @@ import re
 from difflib import get_close_matches
 
 from packetgen.load.explained import Explained, Spot
+from packetgen.load.sure import sure
 from packetgen.load.text_lines import line_above, plain, set_in
 from packetgen.load.words import counted, said, shown
 
@@ -25,6 +26,8 @@ _TWO_VALUES = re.compile(
 _NAMED = re.compile(r"""([^\s:"'{}\[\],]+):(?:\s|$)""")
 BULLETS = "*•–—·"  # what other programs put before the entries of a list
 _BULLET = re.compile(rf" *[{BULLETS}] +[^\s:]")
+_NAME_ALONE = re.compile(r" *[^\s-]\S*:")
+_DASHES = re.compile(r" *(?:- +)*")
 _NEAR = 0.8
 _NO_BREAK = re.compile(
     r"(?P<before> *(?:- +)*(?:-|[A-Za-z][\w-]*:))[\u00a0\u2000-\u200a\u202f\u3000]\s*(?P<value>.*)"
@@ -126,9 +129,66 @@ def entry_too_deep(place: Spot, end: int, lines: list[str]) -> Explained | None:
     for below in range(number + 1, end + 1):
         line = lines[below - 1]
         if line.lstrip().startswith("- ") and (is_word or set_in(line) < column - 1):
-            facts = indented(line, set_in(lines[number - 1]))
-            return Explained("indentation", below, set_in(line) + 1, facts)
+            return _set_in_wrongly(below, set_in(lines[number - 1]), lines)
     return None
+
+
+def entry_elsewhere(number: int, lines: list[str]) -> Explained | None:
+    """Line `number` is an entry of a list, set in by less than the entries above it, and there is no other list
+    of which it could be: the name of theirs stands right above them. Where there is only one of these and those
+    below are set in as this one is, that one is the odd one."""
+    here = set_in(lines[number - 1])
+    if not _is_entry(lines[number - 1]):
+        return None
+    above, entries = number, list[int]()
+    while (above := line_above(above, lines)) and set_in(lines[above - 1]) > here:
+        entries += [above] * _is_entry(lines[above - 1])
+    if not above or not entries or not _NAME_ALONE.fullmatch(plain(lines[above - 1])):
+        return None
+    right = min(set_in(lines[one - 1]) for one in entries)
+    below = next((one for one in lines[number:] if plain(one)), "")
+    odd = number
+    if len(entries) == 1 and _is_entry(below) and set_in(below) == here:
+        odd, right = entries[0], here
+    return _set_in_wrongly(odd, right, lines)
+
+
+def _set_in_wrongly(number: int, right: int, lines: list[str]) -> Explained:
+    line = lines[number - 1]
+    return Explained("indentation", number, set_in(line) + 1, indented(line, right))
+
+
+def _is_entry(line: str) -> bool:
+    return line.lstrip(" ").startswith("- ")
+
+
+def line_elsewhere(number: int, lines: list[str], names: tuple[str, ...]) -> Explained | None:
+    """The line above line `number` is set in by less than the lines around it, or no more than their name if it
+    is their first, and so was taken for the end of what they belong to; or the first line of all is set in. Of
+    `names`, those that the file may have, one that is nowhere set in more may well stand there, and line `number`
+    be the odd one."""
+    right = set_in(lines[number - 1])
+    first = next((one for one, line in enumerate(lines, 1) if plain(line)), number)
+    if not right and set_in(lines[first - 1]):
+        return _set_in_wrongly(first, 0, lines)
+    odd = line_above(number, lines)
+    above = line_above(odd, lines)
+    here, named = lines[number - 1][right:], _NAMED.match(lines[odd - 1].lstrip(" "))
+    if not above or set_in(lines[odd - 1]) >= right or not named or not _NAMED.match(here):
+        return None
+    below = next((one for one in lines[number:] if plain(one)), "")
+    fits = named[1] in names and not any(
+        set_in(line) > set_in(lines[odd - 1]) and line.lstrip(" -").startswith(named[0])
+        for line in lines
+    )
+    if fits and set_in(below) == set_in(lines[odd - 1]):
+        return None
+    before = lines[above - 1]
+    if _NAME_ALONE.fullmatch(plain(before)):
+        beside = set_in(lines[odd - 1]) <= set_in(before) < right
+    else:
+        beside = right == len(sure(_DASHES.match(before))[0])
+    return _set_in_wrongly(odd, right, lines) if beside else None
 
 
 def no_dash_before(number: int, lines: list[str]) -> Explained:
@@ -140,9 +200,10 @@ def indented(line: str, right: int) -> dict[str, object]:
     """What is told of a line that should begin with `right` spaces, as far as that is known."""
     spaces = set_in(line)
     hint = f"begin it with {counted(right, 'space')}" if right else "let it begin at the margin"
+    how = f"is set in by {counted(spaces, 'space')}" if spaces else "stands at the margin"
     if right == spaces:
         hint = "set it in exactly as far as the lines it belongs with"
-    return {"said": said(line), "spaces": counted(spaces, "space"), "hint": hint}
+    return {"said": said(line), "how": how, "hint": hint}
 
 
 def _no_dash(number: int, indent: int, lines: list[str]) -> Explained:

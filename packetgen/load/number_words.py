@@ -15,6 +15,17 @@ _WITH_UNIT = re.compile(
     r"(-?\d{1,12}(?:[.,]\d{1,12})?)[\s-]*[^\W\d_][^\d]{0,30}|(\d{1,12},\d{1,12})"
 )
 
+# '2-4 hours', '8 mm to 10 mm': two numbers, the second perhaps with a unit. '2-1/2 in' is one number.
+_RANGE = re.compile(
+    r"\d+(?:\.\d+)? ?[^\W\d]{0,20} ?(?:[-–—]|\.\.+|\b(?:to|or)\b) ?(?P<last>\d+(?:\.\d+)?)(?![\d/]) ?(?P<unit>\D.*)?"
+)
+
+
+def last_of_range(text: str) -> tuple[str, str] | None:
+    """'2-4 hours' → ('4', 'hours'); None where it is no range."""
+    found = _RANGE.fullmatch(" ".join(text.split()))
+    return (found["last"], found["unit"] or "") if found else None
+
 
 def meant_number(text: str) -> float | None:
     """'14ct' → 14, '12,5' → 12.5, 'twenty-eight' → 28; None where it is not plain which number is meant."""

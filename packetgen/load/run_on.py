@@ -5,9 +5,10 @@ from itertools import takewhile
 
 from packetgen.load.explained import Explained
 from packetgen.load.text_lines import NAMED, line_above, plain, set_in
-from packetgen.load.words import counted, said
+from packetgen.load.words import counted, said, shown
 
 _IN_LINES = re.compile(r"[|>][-+0-9]*")  # below it stands a text in lines
+_COLON = re.compile(r":(?:\s|$)")
 _PROSE = 3  # words: a value of fewer is a name or a measure, and ends with its line
 _SIGNS = ("'", '"', "{", "[", "&", "*", "!")  # what begins with one ends where that says
 _STEP = 2  # spaces that are usual where nothing is set in yet
@@ -17,7 +18,7 @@ def goes_on(number: int, lines: list[str], names: tuple[str, ...]) -> Explained 
     """Line `number`, which has no colon, stands right behind a text that may go on. `names` are those that the
     file may have; without any, whatever stands before a colon is one."""
     here = set_in(lines[number - 1])
-    if lines[number - 1][here : here + 1] in ("", "{", "[", "-", "|", ">"):
+    if plain(lines[number - 1])[here : here + 1] in ("", "{", "[", "-", "|", ">"):
         return None
     above = line_above(number, lines)
     while above and set_in(lines[above - 1]) == here and _is_loose(lines[above - 1]):
@@ -47,6 +48,24 @@ def goes_on(number: int, lines: list[str], names: tuple[str, ...]) -> Explained 
     return Explained("line-goes-on", number, here + 1, facts)
 
 
+def with_a_colon(number: int, lines: list[str], names: tuple[str, ...]) -> Explained | None:
+    """Line `number`, which has no colon, is of a text that stands in lines below its name without a '|', and that
+    has a colon in another line, which to YAML makes a name of the words before it."""
+    opener = _holder(number, lines)
+    named = NAMED.fullmatch(plain(lines[opener - 1])) if opener else None
+    if not named or named["value"] or named["name"] not in names:
+        return None
+    here = set_in(lines[number - 1])
+    text = takewhile(lambda one: not one.strip() or set_in(one) >= here, lines[opener:])
+    words = [before for one in text if (before := _COLON.split(plain(one))[0]) != plain(one)]
+    if not words or any(
+        " " not in before.strip() or before.strip()[0] in ("-", *_SIGNS) for before in words
+    ):
+        return None
+    facts = {"name": said(named["name"]), "right": f"{shown(named['name'])}: |"}
+    return Explained("bar-left-out", opener, len(named["before"]) + 1, {**facts})
+
+
 def _opener(
     number: int, lines: list[str], names: tuple[str, ...]
 ) -> "tuple[int, re.Match[str]] | None":
@@ -73,8 +92,9 @@ def _is_prose(value: str) -> bool:
 
 
 def _is_loose(line: str) -> bool:
-    """It is no entry of a list, and has no name of one word before a colon."""
-    return line.lstrip()[:1] not in ("-", *_SIGNS) and not NAMED.fullmatch(plain(line))
+    """It is no remark, no entry of a list, and has no name of one word before a colon."""
+    said = plain(line)
+    return bool(said) and said.lstrip()[:1] not in ("-", *_SIGNS) and not NAMED.fullmatch(said)
 
 
 def _holder(number: int, lines: list[str]) -> int:

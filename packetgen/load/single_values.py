@@ -8,7 +8,7 @@ from packetgen.diagnostics import Problems, Report
 from packetgen.load.addresses import check_address
 from packetgen.load.dates import read_day, read_days_before, read_moment, read_rule
 from packetgen.load.money import read_money
-from packetgen.load.number_words import meant_number
+from packetgen.load.number_words import last_of_range, meant_number
 from packetgen.load.outlines import read_outline
 from packetgen.load.points import read_cell, read_pair, read_points
 from packetgen.load.prose_links import check_links
@@ -130,6 +130,8 @@ def _number(kind: Number, text: str, report: Report) -> float | None:
 
 def _plainly(kind: Whole | Number, text: str) -> str:
     """The number that the text names, where it could stand there; else what could."""
+    if ends := last_of_range(text):
+        return f"write one number only, for example {ends[0]}"
     meant = meant_number(text)
     fits = meant is not None and kind.low <= meant <= kind.high
     if meant is None or not fits or (isinstance(kind, Whole) and meant != int(meant)):
@@ -160,6 +162,12 @@ _SHORT_OF = {
 def _measure(kind: Measure, text: str, report: Report) -> float | None:
     if re.match(r"\d+,\d", text, re.ASCII):
         report("decimal-comma", better=said(text.replace(",", ".", 1)))
+        return None
+    if ends := last_of_range(text):
+        last, said_unit = ends
+        short = _SHORT_OF.get(said_unit.casefold(), said_unit)
+        better = f"{last} {short if short in kind.units else kind.unit}"
+        report("range-given", what=kind.what, better=better)
         return None
     match = _MEASURE.fullmatch(text.strip())
     if not match:

@@ -15,11 +15,13 @@ from packetgen.load.left_out import (
     colon_between_braces,
     comma_between_values,
     dash_of_entry,
+    entry_elsewhere,
     indented,
+    line_elsewhere,
     space_that_parts,
 )
 from packetgen.load.quotes import closed_within, left_open, not_closed, opens, quote_above
-from packetgen.load.run_on import goes_on
+from packetgen.load.run_on import goes_on, with_a_colon
 from packetgen.load.sure import sure
 from packetgen.load.text_lines import NAMED, plain, set_in, value_at
 from packetgen.load.words import said, shown
@@ -55,6 +57,8 @@ def explain(
     if found.code != "colon-missing" or "hint" in found.facts:
         return found
     lines = text.split("\n")
+    if no_bar := with_a_colon(found.line, lines, names):
+        return no_bar
     behind_text = goes_on(found.line, lines, names)
     if not behind_text and problem_at and not re.search(r":(\s|$)", lines[problem_at[0] - 1]):
         behind_text = goes_on(problem_at[0], lines, names)
@@ -115,6 +119,8 @@ def _explained(
         left_out = colon_between_braces(here, lines) if "flow mapping" in context else None
         left_out = left_out or comma_between_values(here, lines, names)
         return left_out or _between_brackets(start, here, "node content" in problem, lines)
+    if elsewhere := entry_elsewhere(here[0], lines):
+        return elsewhere
     if no_dash := dash_of_entry(start[0] if "expected ':'" in problem else here[0], lines):
         return no_dash
     if no_colon := colon_before_bracket(here[0], lines):
@@ -127,7 +133,7 @@ def _explained(
     before = lines[here[0] - 1][: here[1] - 1]
     if "values are not allowed" in problem:
         return _run_together(here[0], lines) or (
-            _second_colon(here, lines, names) if ":" in before else _indentation(here, lines)
+            _second_colon(here, lines, names) if ":" in before else _indentation(here, lines, names)
         )
     if "sequence entries are not allowed" in problem:
         return _bare_colour((max(1, here[0] - 1), 1), here, lines) or Explained(
@@ -152,7 +158,7 @@ def _explained(
     if before.strip(" -"):
         return Explained("after-value", *here, {"said": said(rest(here))})
     if "<block end>" in problem or "<document start>" in problem:
-        return _indentation(here, lines)
+        return _indentation(here, lines, names)
     return Explained(
         "line-unclear",
         *here,
@@ -284,7 +290,9 @@ def facts_unquoted(line: str, column: int) -> dict[str, object]:
     return {"sign": value[:1], "word": between_quotes(value)}
 
 
-def _indentation(here: Spot, lines: list[str]) -> Explained:
+def _indentation(here: Spot, lines: list[str], names: tuple[str, ...]) -> Explained:
+    if elsewhere := line_elsewhere(here[0], lines, names):
+        return elsewhere
     line = lines[here[0] - 1]
     above = [number for number in range(1, here[0]) if lines[number - 1].split("#")[0].strip()]
     if above and not re.search(r":(\s|$)", lines[above[-1] - 1].split(" #")[0]):

@@ -25,6 +25,7 @@ from packetgen.load.single_values import Asking, read_single
 from packetgen.load.words import counted, offer, said, shown
 from packetgen.load.yaml_nodes import GroupNode, ListNode, Node, TextNode, is_nothing, of_points
 
+Entry = tuple[TextNode, Node]
 _CURLY = "“”„‘’«»"
 # A name and its value between braces, with a space, a bare colon or an equals sign between them.
 _RUN_TOGETHER = re.compile(r"""(?P<name>[^\s:="']+)(?:\s*=|[:\s])\s*(?P<value>[^\s:=].*)""")
@@ -78,6 +79,9 @@ def read_value(kind: Kind, node: Node, called: str, example: str, problems: Prob
     called: what a sentence calls the value ("'length'"); example:
     a line that would be right ("length: 8 m").
     """
+    if isinstance(node, TextNode) and node.hidden:
+        problems.add(node.place, "value-in-remark", name=called)
+        return Given(None, node.place, False)
     if isinstance(node, TextNode) and is_nothing(node):
         lost = isinstance(kind, Text) and lost_to_remark(node)
         code = "colour-empty" if lost or isinstance(kind, Hex) else "value-empty"
@@ -147,10 +151,11 @@ def _group(kind: Group, node: Node, called: str, example: str, problems: Problem
     fields = {field.name: field for field in kind.fields}
     given: dict[str, Given] = {}
     misspelt: set[str] = set()  # names that are missing only because of a slip, which was reported
+    entries = _gathered(kind, node, problems)
     whole = True
     rest = ""  # the quote at whose end a text ends that its commas have cut into several names
     commas = 0  # by which points without quotes are cut into so many names more
-    for number, (key, value) in enumerate(node.entries):
+    for number, (key, value) in enumerate(entries):
         if rest:
             rest = "" if key.value.endswith(rest) else rest
             continue
@@ -162,7 +167,7 @@ def _group(kind: Group, node: Node, called: str, example: str, problems: Problem
         if apart and (
             number == 0 or kind.others or apart["name"] in fields or apart["value"][0] in "\"'"
         ):
-            text, rest = _text_of(apart["value"], node.entries[number + 1 :])
+            text, rest = _text_of(apart["value"], entries[number + 1 :])
             right = f"{shown(apart['name'])}: {shown(text)}"
             bare = key.value[len(apart["name"])] == ":"
             hint = f"put a space after the colon: {right}" if bare else f"write {right}"
@@ -171,7 +176,7 @@ def _group(kind: Group, node: Node, called: str, example: str, problems: Problem
             continue
         field = fields.get(key.value) or kind.others
         if field is not None and isinstance(field.kind, Points):
-            behind = tuple(_points_behind(node.entries[number + 1 :]))
+            behind = tuple(_points_behind(entries[number + 1 :]))
             if behind and isinstance(value, TextNode) and value.plain:
                 text = ",".join((value.value, *behind))
                 points = text.strip(_CURLY)
@@ -199,7 +204,8 @@ def _group(kind: Group, node: Node, called: str, example: str, problems: Problem
             continue
         hint = offer(key.value, tuple(fields))
         problems.add(key.place, "name-unknown", name=said(key.value), what=kind.what, hint=hint)
-        misspelt.update(name for name in fields if f"'{name}'?" in hint)
+        if hint.startswith("did you mean"):
+            misspelt.update(name for name in fields if said(name) in hint)
     for name, field in fields.items():
         if name in given or name in misspelt:
             continue
@@ -225,6 +231,52 @@ def _group(kind: Group, node: Node, called: str, example: str, problems: Problem
         whole = whole and len(there) == 1
     whole = whole and all(value.whole for value in given.values())
     return Given(Filled(given, node.place, whole), node.place, whole)
+
+
+def _gathered(kind: Group, node: GroupNode, problems: Problems) -> tuple[Entry, ...]:
+    """The entries of a group. One that is set in by less than the lines above it, to which it belongs, is reported
+    and put among them."""
+    fields = {field.name: field for field in kind.fields}
+    entries: list[Entry] = []
+    for key, value in node.entries:
+        name, above = entries[-1] if entries else (key, value)
+        known = key.value in fields or kind.others or name.value not in fields
+        group = None if known else _last_lines(above)
+        if not group or not _fits(fields[name.value].kind, group, key, value):
+            entries.append((key, value))
+            continue
+        spaces = counted(group.place.column - 1, "space")
+        facts = {"name": said(key.value), "other": said(name.value), "spaces": spaces}
+        problems.add(key.place, "name-set-out", what=kind.what, **facts)
+        whole: Node = replace(group, entries=(*group.entries, (key, value)))
+        if isinstance(above, ListNode):
+            whole = replace(above, items=(*above.items[:-1], whole))
+        entries[-1] = (name, whole)
+    return tuple(entries)
+
+
+def _names(node: Node) -> set[str]:
+    return {name.value for name, _ in node.entries} if isinstance(node, GroupNode) else set()
+
+
+def _last_lines(node: Node) -> GroupNode | None:
+    """The names on lines of their own, of the last entry if it is a list, to which one line more would belong."""
+    if isinstance(node, ListNode) and node.items:
+        node = node.items[-1]
+    in_lines = (
+        isinstance(node, GroupNode) and node.entries and node.place == node.entries[0][0].place
+    )
+    return node if in_lines and isinstance(node, GroupNode) else None
+
+
+def _fits(kind: Kind, group: GroupNode, key: TextNode, value: Node) -> bool:
+    """Whether a line `key: value` would be right in the group: by its own name, or where these are the author's
+    choice, by the names that it has as the lines there have them."""
+    if isinstance(kind, MapOf):
+        return bool(_names(value) & {name for _, other in group.entries for name in _names(other)})
+    kind = kind.kind if isinstance(kind, ListOf) else kind
+    named = isinstance(kind, Group) and any(field.name == key.value for field in kind.fields)
+    return named and all(name.value != key.value for name, _ in group.entries)
 
 
 def _points_behind(entries: Sequence[tuple[TextNode, Node]]) -> Iterator[str]:

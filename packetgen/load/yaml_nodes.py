@@ -15,6 +15,7 @@ import yaml
 from packetgen.diagnostics import Place, Problem, Problems
 from packetgen.load.characters import describe, unseen
 from packetgen.load.explained import Explained
+from packetgen.load.half_remarks import names_hidden, remarks_in_texts, value_hidden
 from packetgen.load.left_out import colon_before_bracket, entry_too_deep, no_dash_before
 from packetgen.load.quotes import ended_by_next, not_closed, runs_over_names
 from packetgen.load.sure import sure
@@ -34,7 +35,8 @@ _INDENT = re.compile(r"^[ \t\u00a0\u2000-\u200a\u3000]*")
 class TextNode:
     """A single value. `line_places` are those of its lines' first characters, where known;
     `span` is from where to where it stands in the file's text, its quotes included. A plain one `ends` there,
-    with `behind` it a remark, the spaces before that included.
+    with `behind` it a remark, the spaces before that included. Of a value that is missing, `hidden` says whether
+    it stands below as a remark.
     """
 
     value: str
@@ -44,6 +46,7 @@ class TextNode:
     span: tuple[int, int] = (0, 0)
     ends: Place = Place("")
     behind: str = ""
+    hidden: bool = False
 
     def at(self, offset: int, line: int = 0) -> Place:
         """The place of one character of the value; of the whole value where that cannot be told."""
@@ -107,6 +110,12 @@ def _read(text: str, path: str, names: tuple[str, ...]) -> tuple[Node | None, tu
 
 def _tree(text: str, path: str, names: tuple[str, ...], problems: Problems) -> Node | None:
     if not _well_indented(text, path, problems):
+        return None
+    lines = text.split("\n")
+    hidden = tuple(names_hidden(lines, names))
+    for found in (*hidden, *remarks_in_texts(lines, names)):
+        problems.add(Place(path, found.line, found.column), found.code, **found.facts)
+    if hidden:
         return None
     try:
         return _Tree(text, path, problems).root()
@@ -298,6 +307,7 @@ class _Tree:
             span,
             Place(self._path, end.line + 1, end.column + 1),
             "" if event.style else self._remark_at(end.index),
+            not (value or event.style) and value_hidden(place.line, self._lines),
         )
 
     def _swallows(self, span: tuple[int, int]) -> bool:

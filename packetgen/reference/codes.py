@@ -42,8 +42,9 @@ OF_ANY_FILE = (
     "name-repeated", "name-not-a-word", "needs-quotes", "second-document", "too-deep",
     "too-many-values", "quote-open", "bracket-open", "comma-missing", "comma-left-out", "colour-unquoted",
     "colon-in-value", "colon-missing", "line-goes-on", "space-left-out", "indentation", "dash-missing",
-    "list-beside-name", "after-value", "backslash", "bar-then-line", "line-unclear", "file-not-names", "file-elsewhere",
-    "name-unknown", "name-alone", "colon-left-out",
+    "list-beside-name", "after-value", "backslash", "bar-then-line", "line-unclear", "file-not-names",
+    "file-elsewhere", "name-unknown", "name-set-out", "name-alone", "colon-left-out", "bar-left-out",
+    "name-in-remark", "value-in-remark", "remark-in-text",
 )  # fmt: skip
 
 _ADDRESS = ("not-an-address", "address-scheme", "address-login", "address-host", "address-port")
@@ -60,7 +61,7 @@ _BY_KIND: Mapping[type, tuple[str, ...]] = {
     ShortName: ("short-name",),
     Whole: ("not-whole-number", "out-of-range"),
     Number: ("not-a-number", "decimal-comma", "out-of-range"),
-    Measure: ("not-a-measure", "unit-missing", "unit-unknown", "decimal-comma", "out-of-range"),
+    Measure: ("not-a-measure", "range-given", "unit-missing", "unit-unknown", "decimal-comma", "out-of-range"),
     Money: ("not-a-price", "price-order", "decimal-comma", "out-of-range"),
     YarnSize: ("not-a-yarn-number", "decimal-comma", "out-of-range"),
     Choice: ("choice-unknown",),
