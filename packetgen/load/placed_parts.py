@@ -96,7 +96,7 @@ def standing_apart(panel: Outline, parts: Sequence[Part]) -> Iterator[Apart]:
     for number, one in enumerate(placed):
         others = [*placed[:number], *placed[number + 1 :]]
         if others and not one.intersects(shape):
-            gap_mm = one.distance(unary_union(others))
+            gap_mm = min(one.distance(other) for other in others)
             if gap_mm > _HUNG_MM:
                 yield Apart(number, gap_mm)
 
@@ -122,7 +122,8 @@ def _layers(pieces: Sequence[BaseGeometry]) -> list[list[int]]:
 
 
 def _lies_on(piece: BaseGeometry, layer: Sequence[BaseGeometry]) -> bool:
-    return bool(piece.intersection(unary_union(layer)).area > piece.area / 2)
+    # The pieces of a layer hardly lie on each other, so what each has below it may be added up.
+    return bool(sum(piece.intersection(one).area for one in layer) > piece.area / 2)
 
 
 def _carries(layer: Sequence[int], pieces: Sequence[BaseGeometry], panel: Polygon) -> bool:
