@@ -11,9 +11,8 @@ from packetgen.load.explained import Explained
 from packetgen.load.text_lines import NAMED, plain, set_in
 from packetgen.load.words import counted, said
 
-_STEP = (
-    2  # spaces by which names are set in below a name; remarks in words have one behind their '#'
-)
+# Spaces by which names are set in below a name; remarks in words have one behind their '#'.
+_STEP = 2
 _HIDDEN_NAME = re.compile(r"#(?P<before> *)(?P<name>[^\s:#]+): *")
 _HIDDEN_VALUE = re.compile(r"#(?P<before> *)(?:(?P<dash>- )|[^\s:#]+:(?: |$))")
 _TEXT_IN_LINES = re.compile(r"[|>][-+0-9]*")

@@ -1,11 +1,12 @@
 """Checks a tree of nodes against a shape and gives its values, each still knowing its place."""
 
 import re
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator
 from dataclasses import dataclass, replace
 from typing import Any
 
 from packetgen.diagnostics import Place, Problems
+from packetgen.load.between_braces import slip
 from packetgen.load.cut_off import between_quotes
 from packetgen.load.left_out import BULLETS
 from packetgen.load.remarks import complain_of_cut, lost_to_remark
@@ -16,19 +17,14 @@ from packetgen.load.schema import (
     Kind,
     ListOf,
     MapOf,
-    Points,
     Reference,
     Text,
     TextOr,
 )
+from packetgen.load.set_out import gathered
 from packetgen.load.single_values import Asking, read_single
 from packetgen.load.words import counted, offer, said, shown
-from packetgen.load.yaml_nodes import GroupNode, ListNode, Node, TextNode, is_nothing, of_points
-
-Entry = tuple[TextNode, Node]
-_CURLY = "“”„‘’«»"
-# A name and its value between braces, with a space, a bare colon or an equals sign between them.
-_RUN_TOGETHER = re.compile(r"""(?P<name>[^\s:="']+)(?:\s*=|[:\s])\s*(?P<value>[^\s:=].*)""")
+from packetgen.load.yaml_nodes import GroupNode, ListNode, Node, TextNode, is_nothing
 
 
 @dataclass(frozen=True)
@@ -151,44 +147,21 @@ def _group(kind: Group, node: Node, called: str, example: str, problems: Problem
     fields = {field.name: field for field in kind.fields}
     given: dict[str, Given] = {}
     misspelt: set[str] = set()  # names that are missing only because of a slip, which was reported
-    entries = _gathered(kind, node, problems)
+    entries = gathered(kind, node, problems)
     whole = True
-    rest = ""  # the quote at whose end a text ends that its commas have cut into several names
-    commas = 0  # by which points without quotes are cut into so many names more
+    told = 0  # entries that a slip before them has spoken of
     for number, (key, value) in enumerate(entries):
-        if rest:
-            rest = "" if key.value.endswith(rest) else rest
-            continue
-        if commas:
-            commas -= 1
-            continue
-        apart = _run_together(key, value)
-        # Elsewhere it may be the end of a text that had a comma, of which name-alone speaks.
-        if apart and (
-            number == 0 or kind.others or apart["name"] in fields or apart["value"][0] in "\"'"
-        ):
-            text, rest = _text_of(apart["value"], entries[number + 1 :])
-            right = f"{shown(apart['name'])}: {shown(text)}"
-            bare = key.value[len(apart["name"])] == ":"
-            hint = f"put a space after the colon: {right}" if bare else f"write {right}"
-            problems.add(key.place, "colon-left-out", name=said(apart["name"]), hint=hint)
-            given[apart["name"]] = Given(None, key.place, False, name_place=key.place)
+        if told:
+            told -= 1
             continue
         field = fields.get(key.value) or kind.others
-        if field is not None and isinstance(field.kind, Points):
-            behind = tuple(_points_behind(entries[number + 1 :]))
-            if behind and isinstance(value, TextNode) and value.plain:
-                text = ",".join((value.value, *behind))
-                points = text.strip(_CURLY)
-                problems.add(
-                    value.place,
-                    "points-unquoted",
-                    quotes="quotes" if points == text else "straight quotes",
-                    example=f'{key.value}: "{shown(points)}"',
-                )
-                given[key.value] = Given(None, value.place, False, name_place=key.place)
-                commas = len(behind)
-                continue
+        first = number == 0 or kind.others is not None
+        if found := slip(entries[number:], fields, first, field):
+            place = value.place if found.at_value else key.place
+            problems.add(place, found.code, **found.facts)
+            given[found.name] = Given(None, place, False, name_place=key.place)
+            told = found.entries - 1
+            continue
         if field is not None and field is kind.others and is_nothing(value):
             # Who knows those names can tell what it is meant to be.
             given[key.value] = Given((), value.place, False, name_place=key.place)
@@ -206,105 +179,40 @@ def _group(kind: Group, node: Node, called: str, example: str, problems: Problem
         problems.add(key.place, "name-unknown", name=said(key.value), what=kind.what, hint=hint)
         if hint.startswith("did you mean"):
             misspelt.update(name for name in fields if said(name) in hint)
+    whole = _complete(kind, node.place, given, misspelt, problems) and whole
+    whole = whole and all(value.whole for value in given.values())
+    return Given(Filled(given, node.place, whole), node.place, whole)
+
+
+def _complete(
+    kind: Group, place: Place, given: dict[str, Given], misspelt: set[str], problems: Problems
+) -> bool:
+    """Whether all names are there that must be; what is missing is reported, and `given` gets what is usual for
+    the others. Names that are `misspelt` are not missed."""
+    fields = {field.name: field for field in kind.fields}
+    complete = True
     for name, field in fields.items():
         if name in given or name in misspelt:
             continue
         if field.required:
             example = _example(field, name)
-            problems.add(
-                node.place, "name-missing", name=said(name), what=kind.what, example=example
-            )
-            whole = False
+            problems.add(place, "name-missing", name=said(name), what=kind.what, example=example)
+            complete = False
         elif field.default is not None:
-            given[name] = Given(field.default, node.place)
+            given[name] = Given(field.default, place)
     for names in kind.one_of:
         there = [name for name in names if name in given]
         if not there and not misspelt.intersection(names):
             example = _example(fields[names[0]], names[0])
             problems.add(
-                node.place, "name-missing", name=said(names[0]), what=kind.what, example=example
+                place, "name-missing", name=said(names[0]), what=kind.what, example=example
             )
         elif len(there) > 1:
-            later = max((given[name].name_place or node.place) for name in there)
+            later = max((given[name].name_place or place) for name in there)
             one, other = (said(name) for name in there[:2])
             problems.add(later, "names-instead", name=one, other=other, what=kind.what)
-        whole = whole and len(there) == 1
-    whole = whole and all(value.whole for value in given.values())
-    return Given(Filled(given, node.place, whole), node.place, whole)
-
-
-def _gathered(kind: Group, node: GroupNode, problems: Problems) -> tuple[Entry, ...]:
-    """The entries of a group. One that is set in by less than the lines above it, to which it belongs, is reported
-    and put among them."""
-    fields = {field.name: field for field in kind.fields}
-    entries: list[Entry] = []
-    for key, value in node.entries:
-        name, above = entries[-1] if entries else (key, value)
-        known = key.value in fields or kind.others or name.value not in fields
-        group = None if known else _last_lines(above)
-        if not group or not _fits(fields[name.value].kind, group, key, value):
-            entries.append((key, value))
-            continue
-        spaces = counted(group.place.column - 1, "space")
-        facts = {"name": said(key.value), "other": said(name.value), "spaces": spaces}
-        problems.add(key.place, "name-set-out", what=kind.what, **facts)
-        whole: Node = replace(group, entries=(*group.entries, (key, value)))
-        if isinstance(above, ListNode):
-            whole = replace(above, items=(*above.items[:-1], whole))
-        entries[-1] = (name, whole)
-    return tuple(entries)
-
-
-def _names(node: Node) -> set[str]:
-    return {name.value for name, _ in node.entries} if isinstance(node, GroupNode) else set()
-
-
-def _last_lines(node: Node) -> GroupNode | None:
-    """The names on lines of their own, of the last entry if it is a list, to which one line more would belong."""
-    if isinstance(node, ListNode) and node.items:
-        node = node.items[-1]
-    in_lines = (
-        isinstance(node, GroupNode) and node.entries and node.place == node.entries[0][0].place
-    )
-    return node if in_lines and isinstance(node, GroupNode) else None
-
-
-def _fits(kind: Kind, group: GroupNode, key: TextNode, value: Node) -> bool:
-    """Whether a line `key: value` would be right in the group: by its own name, or where these are the author's
-    choice, by the names that it has as the lines there have them."""
-    if isinstance(kind, MapOf):
-        return bool(_names(value) & {name for _, other in group.entries for name in _names(other)})
-    kind = kind.kind if isinstance(kind, ListOf) else kind
-    named = isinstance(kind, Group) and any(field.name == key.value for field in kind.fields)
-    return named and all(name.value != key.value for name, _ in group.entries)
-
-
-def _points_behind(entries: Sequence[tuple[TextNode, Node]]) -> Iterator[str]:
-    """The pieces of points that stand next, as names without a value: '1 4', '2.5'."""
-    for key, value in entries:
-        if not of_points(key, value):
-            return
-        yield key.value
-
-
-def _run_together(key: TextNode, value: Node) -> re.Match[str] | None:
-    """The name and the value of which both stand in `key`, since no colon with a space parts them."""
-    if not (key.plain and is_nothing(value) and value.span[0] == key.span[1]):
-        return None
-    return _RUN_TOGETHER.fullmatch(key.value)
-
-
-def _text_of(begun: str, entries: Sequence[tuple[TextNode, Node]]) -> tuple[str, str]:
-    """A text with what its commas have parted from it, and its quote where that is so."""
-    quote = begun[0]
-    words = [begun]
-    if quote not in "\"'" or (len(begun) > 1 and begun.endswith(quote)):
-        return begun, ""
-    for key, _ in entries:
-        words.append(key.value)
-        if key.value.endswith(quote):
-            return ",".join(words), quote
-    return begun, ""
+        complete = complete and len(there) == 1
+    return complete
 
 
 def _map(kind: MapOf, node: Node, called: str, example: str, problems: Problems) -> Given:

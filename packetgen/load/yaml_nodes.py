@@ -84,6 +84,7 @@ class GroupNode:
 
 
 Node = TextNode | ListNode | GroupNode
+Entry = tuple[TextNode, Node]
 
 
 class _Refused(Exception):

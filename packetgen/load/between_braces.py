@@ -1,0 +1,82 @@
+"""Names and values between braces that a slip has run together, or commas have cut apart."""
+
+import re
+from collections.abc import Collection, Iterator, Sequence
+from dataclasses import dataclass
+
+from packetgen.load.schema import Field, Points
+from packetgen.load.words import said, shown
+from packetgen.load.yaml_nodes import Entry, Node, TextNode, is_nothing, of_points
+
+_CURLY = "“”„‘’«»"
+# A name and its value, with a space, a bare colon or an equals sign between them.
+_RUN_TOGETHER = re.compile(r"""(?P<name>[^\s:="']+)(?:\s*=|[:\s])\s*(?P<value>[^\s:=].*)""")
+
+
+@dataclass(frozen=True)
+class Slip:
+    """Of the first of some entries: the field that it is meant to be, and the message on it. So many `entries` have
+    pieces of its value; `at_value` says whether the message is about that."""
+
+    name: str
+    code: str
+    facts: dict[str, object]
+    entries: int = 1
+    at_value: bool = False
+
+
+def slip(
+    entries: Sequence[Entry], fields: Collection[str], first: bool, field: Field | None
+) -> Slip | None:
+    """What is wrong with the first of the `entries`, of which the others come behind it. `fields` are the names
+    that may stand there, and `field` is the one that its name is of; `first` says whether nothing stands before it."""
+    key, value = entries[0]
+    apart = _run_together(key, value)
+    # Elsewhere it may be the end of a text that had a comma, of which name-alone speaks.
+    if apart and (first or apart["name"] in fields or apart["value"][0] in "\"'"):
+        text, more = _text_of(apart["value"], entries[1:])
+        right = f"{shown(apart['name'])}: {shown(text)}"
+        bare = key.value[len(apart["name"])] == ":"
+        hint = f"put a space after the colon: {right}" if bare else f"write {right}"
+        facts: dict[str, object] = {"name": said(apart["name"]), "hint": hint}
+        return Slip(apart["name"], "colon-left-out", facts, 1 + more)
+    if field is None or not isinstance(field.kind, Points):
+        return None
+    behind = tuple(_points_behind(entries[1:]))
+    if not behind or not isinstance(value, TextNode) or not value.plain:
+        return None
+    text = ",".join((value.value, *behind))
+    points = text.strip(_CURLY)
+    facts = {
+        "quotes": "quotes" if points == text else "straight quotes",
+        "example": f'{key.value}: "{shown(points)}"',
+    }
+    return Slip(key.value, "points-unquoted", facts, 1 + len(behind), at_value=True)
+
+
+def _points_behind(entries: Sequence[Entry]) -> Iterator[str]:
+    """The pieces of points that stand next, as names without a value: '1 4', '2.5'."""
+    for key, value in entries:
+        if not of_points(key, value):
+            return
+        yield key.value
+
+
+def _run_together(key: TextNode, value: Node) -> re.Match[str] | None:
+    """The name and the value of which both stand in `key`, since no colon with a space parts them."""
+    if not (key.plain and is_nothing(value) and value.span[0] == key.span[1]):
+        return None
+    return _RUN_TOGETHER.fullmatch(key.value)
+
+
+def _text_of(begun: str, entries: Sequence[Entry]) -> tuple[str, int]:
+    """A text with what its commas have parted from it, and over how many of the entries it goes on."""
+    quote = begun[0]
+    words = [begun]
+    if quote not in "\"'" or (len(begun) > 1 and begun.endswith(quote)):
+        return begun, 0
+    for key, _ in entries:
+        words.append(key.value)
+        if key.value.endswith(quote):
+            return ",".join(words), len(words) - 1
+    return begun, 0
