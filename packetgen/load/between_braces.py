@@ -26,15 +26,15 @@ class Slip:
 
 
 def slip(
-    entries: Sequence[Entry], fields: Collection[str], first: bool, field: Field | None
+    entries: Sequence[Entry], at: int, fields: Collection[str], first: bool, field: Field | None
 ) -> Slip | None:
-    """What is wrong with the first of the `entries`, of which the others come behind it. `fields` are the names
+    """What is wrong with entry `at`, and with those behind it that have pieces of its value. `fields` are the names
     that may stand there, and `field` is the one that its name is of; `first` says whether nothing stands before it."""
-    key, value = entries[0]
+    key, value = entries[at]
     apart = _run_together(key, value)
     # Elsewhere it may be the end of a text that had a comma, of which name-alone speaks.
     if apart and (first or apart["name"] in fields or apart["value"][0] in "\"'"):
-        text, more = _text_of(apart["value"], entries[1:])
+        text, more = _text_of(apart["value"], entries[at + 1 :])
         right = f"{shown(apart['name'])}: {shown(text)}"
         bare = key.value[len(apart["name"])] == ":"
         hint = f"put a space after the colon: {right}" if bare else f"write {right}"
@@ -42,7 +42,7 @@ def slip(
         return Slip(apart["name"], "colon-left-out", facts, 1 + more)
     if field is None or not isinstance(field.kind, Points):
         return None
-    behind = tuple(_points_behind(entries[1:]))
+    behind = tuple(_points_behind(entries[at + 1 :]))
     if not behind or not isinstance(value, TextNode) or not value.plain:
         return None
     text = ",".join((value.value, *behind))

@@ -156,7 +156,7 @@ def _group(kind: Group, node: Node, called: str, example: str, problems: Problem
             continue
         field = fields.get(key.value) or kind.others
         first = number == 0 or kind.others is not None
-        if found := slip(entries[number:], fields, first, field):
+        if found := slip(entries, number, fields, first, field):
             place = value.place if found.at_value else key.place
             problems.add(place, found.code, **found.facts)
             given[found.name] = Given(None, place, False, name_place=key.place)
