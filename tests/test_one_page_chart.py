@@ -52,3 +52,12 @@ def test_a_chart_whose_key_needs_the_room_is_cut_in_even_halves(colours):
     spans = [(page.sheet.tile.rows.first, page.sheet.tile.rows.last) for page in pages]
     assert spans == [(1, 32), (33, 64)]
     assert all(page.cell_mm >= 3.0 for page in pages)
+
+
+@pytest.mark.parametrize("high", range(48, 72, 3))
+@pytest.mark.parametrize("name", ["large-print", "tablet"])
+def test_the_key_of_a_page_of_several_stands_whole_below_its_grid(name, high):
+    """Whatever the last digits of its lengths: a key of a few lines never needs a page of its own."""
+    for colours in (5, 9, 12):
+        pages = pages_of(sampler(90, high, colours), EDITIONS[name])
+        assert len(pages) > 1 and not any(page.key_beyond for page in pages)

@@ -15,14 +15,15 @@ from packetgen.model import BARE
 from packetgen.reckon.colour import channels
 from packetgen.reckon.figures import figures
 from packetgen.reckon.standing import Standing
-from packetgen.render import picture_retold, public_picture
+from packetgen.render import picture_bench, picture_retold, public_picture
 from packetgen.render.picture_file import png_bytes
 from packetgen.render.picture_retold import retold
 from packetgen.render.picture_told import Detail
 from packetgen.render.picture_view import DETAIL_PX, detail_view
 from packetgen.render.picture_window import bordered, window
 from packetgen.render.pictures import WIDTHS_PX, pattern_pictures, site_pictures
-from packetgen.render.public_picture import face, gathering, mounted_public
+from packetgen.render.public_picture import bench, face, gathering, mounted_public
+from packetgen.render.share_picture import PICTURE_PX
 from packetgen.render.site_pictures import (
     OF_PIECE,
     OF_SERIES,
@@ -462,8 +463,6 @@ def test_the_designs_of_a_gathering_are_stitched_once_for_all_shapes(monkeypatch
 
 def test_only_what_lies_near_the_design_is_painted_again(monkeypatch):
     """And so the picture is the one that painting everything gives."""
-    from packetgen.render import picture_bench
-
     of, finish = figures(pattern(*["m" * 40] * 30), piece()), piece()
     quick = mounted_public(face(of, finish), finish, 400)
     monkeypatch.setattr(picture_bench, "_meet", lambda one, other: True)
@@ -471,3 +470,14 @@ def test_only_what_lies_near_the_design_is_painted_again(monkeypatch):
     monkeypatch.setattr(picture_bench, "_round", lambda *_: whole)
     slow = mounted_public(face(of, finish), finish, 400)
     assert ImageChops.difference(quick, slow).getbbox() is None
+
+
+@pytest.mark.parametrize("shape", PICTURE_PX)
+def test_the_finishing_piece_is_shown_whole_wherever_it_is_shared(shape):
+    """With wall all round: no part of it reaches the picture's edge."""
+    width, height = PICTURE_PX[shape]
+    view = picture_bench.scene(piece(), width, height)
+    corners = [view.px(*corner) for part in piece().parts for corner in part.outline]
+    assert all(0.04 * width < x < 0.96 * width for x, _ in corners)
+    assert all(0.04 * height < y < 0.96 * height for _, y in corners)
+    assert bench(piece(), width, height).size == (width, height)

@@ -172,7 +172,7 @@ def _cut(pattern: Pattern, rows: tuple[KeyRow, ...], edition: Edition) -> Layout
     """
     wide, high = _box_mm(edition.page_mm, edition)
     grid_wide = wide - 2 * (NOTE_MM + NUMBERS_WIDE_MM)
-    grid_high = high - 4 * NOTE_MM - _FOOT_MM - 1.5  # with no key
+    grid_high = high - 4 * NOTE_MM - _FOOT_MM - 1.5 - _HAIR_MM  # with no key
     most_columns = floor(grid_wide / edition.least_cell_mm - 2 * ARROW_ROOM)
     key = KeyColumns(0, edition.key_columns, wide / edition.key_columns, edition.key_text_mm)
     most_room = grid_high - _LEAST_GRID_MM

@@ -40,15 +40,20 @@ class Scene:
         return (x_mm - self.left_mm) * self.px_per_mm, (y_mm - self.top_mm) * self.px_per_mm
 
 
-def scene(piece: FinishingPiece, width_px: int) -> Scene:
-    """The whole piece with wall all round."""
+def scene(piece: FinishingPiece, width_px: int, height_px: int | None = None) -> Scene:
+    """The whole piece with wall all round: as high as that takes, or in the middle of a picture so high."""
     corners = [corner for part in piece.parts for corner in _placed(part)] or list(piece.panel)
     left, right = min(x for x, _ in corners), max(x for x, _ in corners)
     top, bottom = min(y for _, y in corners), max(y for _, y in corners)
     room = (right - left) * _ROOM_SHARE
-    px_per_mm = width_px / (right - left + 2 * room)
-    height_px = ceil((bottom - top + 2 * room) * px_per_mm)
-    return Scene(width_px, height_px, px_per_mm, left - room, top - room)
+    wide_mm, high_mm = right - left + 2 * room, bottom - top + 2 * room
+    px_per_mm = width_px / wide_mm
+    if height_px is None:
+        return Scene(width_px, ceil(high_mm * px_per_mm), px_per_mm, left - room, top - room)
+    px_per_mm = min(px_per_mm, height_px / high_mm)
+    beside_mm = (width_px / px_per_mm - wide_mm) / 2
+    above_mm = (height_px / px_per_mm - high_mm) / 2
+    return Scene(width_px, height_px, px_per_mm, left - room - beside_mm, top - room - above_mm)
 
 
 def painted(
@@ -106,10 +111,18 @@ def _fall_px(view: Scene, part: Part) -> float:
     return part.thickness_mm * 0.6 * view.px_per_mm
 
 
+def empty(piece: FinishingPiece, width_px: int, height_px: int) -> Image.Image:
+    """The piece with its paint, whole, in a picture of that size."""
+    return _painted(piece, scene(piece, width_px, height_px))[0]
+
+
 @lru_cache(maxsize=1)
 def _stages(piece: FinishingPiece, width_px: int) -> tuple[Image.Image, Image.Image]:
     """The whole piece, and as it is when only what lies behind the design is painted."""
-    view = scene(piece, width_px)
+    return _painted(piece, scene(piece, width_px))
+
+
+def _painted(piece: FinishingPiece, view: Scene) -> tuple[Image.Image, Image.Image]:
     canvas = wall((view.width_px, view.height_px))
     front = _board_of_the_panel(piece) + 1
     before = canvas

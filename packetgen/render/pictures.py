@@ -36,7 +36,7 @@ from packetgen.render.site_pictures import (
 from packetgen.render.stitched_picture import picture_cells, stitched
 
 # Raise it whenever the same design would be drawn otherwise than before.
-_DRAWING = 5
+_DRAWING = 6
 _PHOTO_PX = 1800
 # Width in px → the most bytes, so that a page with its picture stays below 300 kB.
 WIDTHS_PX = {480: 60_000, 800: 110_000, 1200: 230_000}
@@ -95,7 +95,12 @@ def site_pictures(standing: Standing, keep: Keep) -> SitePictures:
     lines = (series.tagline,)
     shares[OF_SERIES] = _shares(series, series.title, lines, (together, of_piece), gathered, keep)
     shares[OF_PIECE] = _shares(
-        series, piece.name, (series.title,), of_piece, lambda shape: empty(), keep
+        series,
+        piece.name,
+        (series.title,),
+        of_piece,
+        lambda shape: bench(piece, *PICTURE_PX[shape]),
+        keep,
     )
     return SitePictures(
         mounted={name: widths for name, (widths, _) in of_out.items()},

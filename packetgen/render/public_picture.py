@@ -16,7 +16,7 @@ from PIL import Image
 from packetgen.model import FinishingPiece, Pattern
 from packetgen.reckon.colour import channels, lab, mix
 from packetgen.reckon.figures import Figures, OnCloth
-from packetgen.render.picture_bench import hang, painted, scene, wall
+from packetgen.render.picture_bench import empty, hang, painted, scene, wall
 from packetgen.render.picture_retold import retold
 from packetgen.render.picture_surface import lit, noise, rounded_edge, throw_shadow, together
 from packetgen.render.picture_trim import trim_layers
@@ -56,9 +56,9 @@ def face(figures: Figures, piece: FinishingPiece) -> Face:
     return Face(shown, on, _trim_colour(pattern, on))
 
 
-def bench(piece: FinishingPiece, width_px: int) -> Image.Image:
-    """The finishing piece, painted and empty."""
-    return painted(piece, width_px)
+def bench(piece: FinishingPiece, width_px: int, height_px: int | None = None) -> Image.Image:
+    """The finishing piece, painted and empty: as high as it is, or whole in a picture so high."""
+    return painted(piece, width_px) if height_px is None else empty(piece, width_px, height_px)
 
 
 def mounted_public(shown: Face, piece: FinishingPiece, width_px: int) -> Image.Image:
