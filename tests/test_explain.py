@@ -55,9 +55,11 @@ def test_a_code_that_there_is_not_has_a_nearest():
     assert nearest_code("name-unknwon") == "did you mean 'name-unknown'?"
 
 
-@pytest.mark.parametrize(
-    "asked", ["short-row", "row-short", "row-length", "row too long", "ragged"]
-)
+def test_a_code_spelt_alike_goes_before_one_that_has_the_words():
+    assert nearest_code("row-short") == "did you mean 'rows-short'?"
+
+
+@pytest.mark.parametrize("asked", ["short-row", "row-length", "row too long", "ragged"])
 def test_who_asks_in_words_of_her_own_is_offered_the_code_that_has_them(asked):
     assert nearest_code(asked).startswith("did you mean 'row-ragged'")
 

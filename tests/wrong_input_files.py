@@ -562,6 +562,11 @@ CASES = (
         'series/garden-year/fern/pattern.yaml:4:24: a colon with a space after it stands within a value; write name: "Spring: first warm day"',
     ),
     Case(
+        "a colon in a value that has a hyphen which nobody sees",
+        {PATTERN: ("title: Fern by the Tap", "title: Fern: by the Ta\u00adp")},
+        "series/garden-year/fern/pattern.yaml:1:12: a colon with a space after it stands within a value; put the whole value between quotes; where a new field begins there, start a new line",
+    ),
+    Case(
         "two fields on one line",
         {MOSS: ("material: cotton\n", "material: cotton ")},
         "threads/moss.yaml:2:25: a colon with a space after it stands within a value; start a new line before 'strands'",

@@ -5,6 +5,7 @@ from collections.abc import Collection
 
 from packetgen.load.explained import Explained
 from packetgen.load.text_lines import plain
+from packetgen.load.words import to_write
 
 _VALUE = r"""(?:"[^"]*"|'[^']*'|\[[^\[\]]*\]|\{[^{}]*\}|[^\s,"'\[\]{}][^,"\[\]{}]*?)"""
 _LINE = re.compile(
@@ -12,7 +13,6 @@ _LINE = re.compile(
     rf"(?P<open>[({{]?)(?P<pairs>(?P<first>[\w-]+): +{_VALUE}(?P<more>(?:, *(?P<other>[\w-]+): +{_VALUE})*))"
     r"(?P<close>[)}]?)"
 )
-_LONGEST_LINE = 80  # letters of a mended line that are shown
 
 
 def braces_missing(number: int, lines: list[str], names: Collection[str]) -> Explained | None:
@@ -30,6 +30,6 @@ def braces_missing(number: int, lines: list[str], names: Collection[str]) -> Exp
     if not (of_mark or known) or not (found["more"] or of_mark or brackets):
         return None
     right = f"{found['before'].lstrip()}{{{found['pairs']}}}"
-    hint = f"write {right}" if len(right) <= _LONGEST_LINE else "write { before and } behind them"
+    hint = to_write(right) or "write { before and } behind them"
     how = "other brackets than braces" if brackets else "no braces"
     return Explained("braces-missing", number, len(found["before"]) + 1, {"how": how, "hint": hint})

@@ -4,6 +4,7 @@ import re
 
 from packetgen.load.explained import Explained, Spot
 from packetgen.load.text_lines import line_above, plain, set_in
+from packetgen.load.words import to_write
 
 _NAMED = re.compile(r" *(?:- +)*[\w-]+:(?: |$)")
 # What ends a quoted text between brackets: the quote and what may follow it.
@@ -17,7 +18,6 @@ _OTHERS = {
     '"': "put single quotes round all of it",
 }
 _NEXT = re.compile(r",\s*[\w-]+:\s")  # the next name between braces
-_LONGEST_LINE = 70  # letters of a mended line that are shown
 
 
 def not_closed(spot: Spot, lines: list[str]) -> Explained:
@@ -189,4 +189,4 @@ def _mended(whole: str) -> str:
     right = f"{other}{text}{other}"
     if other in text or "\\" in text:
         right = "'" + text.replace("'", "''") + "'"
-    return f"write {right}" if len(right) <= _LONGEST_LINE and right.isprintable() else ""
+    return to_write(right)

@@ -24,7 +24,7 @@ from packetgen.load.quotes import closed_within, left_open, not_closed, opens, q
 from packetgen.load.run_on import goes_on, with_a_colon
 from packetgen.load.sure import sure
 from packetgen.load.text_lines import NAMED, plain, set_in, value_at
-from packetgen.load.words import said, shown
+from packetgen.load.words import said, shown, to_write
 
 _BARE_COLOUR = re.compile(r": +(?=#[0-9a-fA-F]{3})")
 # A name and its value with a bare colon between them; no web address, and no time of day.
@@ -33,7 +33,6 @@ _NO_SPACE = re.compile(
     r":(?P<value>.*)"
 )
 _GOES_ON = re.compile(r"(?::|-|[|>][+-]?\d?)\s*(?:#.*)?$")  # a line below which something is set in
-_LONGEST_LINE = 80  # letters of a mended line that are shown
 _STEP = 2  # spaces that are usual for that
 _SPECIAL_SIGNS = ("!", "{", "[", "'", '"', "|", ">")
 _BEHIND_A_TEXT = ("colon-missing", "indentation", "line-unclear", "after-value")
@@ -217,7 +216,7 @@ def _second_colon(here: Spot, lines: list[str], names: tuple[str, ...]) -> Expla
         hint = f"start a new line before {said(word)}"
     elif found and found["value"] and not re.search(r"[\"\\]", found["value"]):
         right = f'{found["name"]}: "{found["value"]}"'
-        hint = f"write {right}" if len(right) <= _LONGEST_LINE else hint
+        hint = to_write(right) or hint
     return Explained("colon-in-value", *here, {"hint": hint})
 
 
@@ -228,10 +227,8 @@ def _colon_between(here: Spot, lines: list[str]) -> Explained | None:
     behind = re.match(r":\s[^,{}\[\]\"']*", line[here[1] - 1 :])
     if not before or not behind:
         return None
-    hint = f'write {before[1]}: "{before[2]}{behind[0].rstrip()}"'
-    return (
-        Explained("colon-in-value", *here, {"hint": hint}) if len(hint) <= _LONGEST_LINE else None
-    )
+    hint = to_write(f'{before[1]}: "{before[2]}{behind[0].rstrip()}"')
+    return Explained("colon-in-value", *here, {"hint": hint}) if hint else None
 
 
 def _run_together(number: int, lines: list[str]) -> Explained | None:

@@ -6,6 +6,7 @@ from packetgen.diagnostics import nearest
 
 LOST = "\ufffd"  # stands for a character that was reported already; nobody complains about it again
 _LONGEST_QUOTE = 40
+_LONGEST_LINE = 80
 _LONGEST_OFFER = 110
 
 
@@ -18,6 +19,11 @@ def shown(text: str) -> str:
 def said(text: str) -> str:
     """The author's own words between quotes."""
     return f"'{shown(text)}'"
+
+
+def to_write(line: str) -> str:
+    """That this is to be written; '' where it is too long to be said, or has a sign that nobody sees."""
+    return f"write {line}" if len(line) <= _LONGEST_LINE and line.isprintable() else ""
 
 
 def offer(name: str, valid: Collection[str], longest: int = _LONGEST_OFFER) -> str:
