@@ -10,7 +10,8 @@ from packetgen.pipeline import proof, review
 from packetgen.render.proof_page import proof_page
 from packetgen.render.proof_report import lines_of, summary
 from packetgen.render.templates import environment
-from tests.content_builder import CHART, FERN, FINISH, PATTERN, SERIES, TINY, build
+from tests.content_builder import CHART, FERN, FINISH, MOSS, PATTERN, SERIES, TINY, build
+from tests.wrong_input_review import FIVE_COLOURS
 
 WORTH_IT = "laid_aside:\n  - {advice: skein-little, because: the fern is worth a skein}\n"
 NO_MODEL = "laid_aside:\n  - {advice: photo-missing, because: the model is still on the frame}\n"
@@ -226,3 +227,29 @@ def test_a_photograph_that_is_gone_makes_no_idle_words_of_what_was_laid_aside_fo
     found = told(review(proof(folder(tmp_path / "gone", of_photo))))
     assert "photo-missing" in found and "laid-aside-idle" not in found
     assert "laid-aside-idle" in told(review(proof(folder(tmp_path / "other", UNUSED))))
+
+
+def of_five(tmp_path: Path, entry: str = "", length: str = "8 m") -> tuple[list[str], list[str]]:
+    """What is told of thread that is hardly used, and of what is laid aside for nothing."""
+    changes = {
+        PATTERN: FIVE_COLOURS[PATTERN] + entry,
+        MOSS: FIVE_COLOURS[MOSS].replace("8 m", length),
+    }
+    found = lines(review(proof(build(tmp_path, FIVE_COLOURS | changes))))
+    little = [line for line in found if "Moss Stranded" in line and "cost a whole skein" in line]
+    return little, [line for line in found if "is laid aside" in line]
+
+
+def test_nearly_all_colours_of_a_card_are_told_of_in_one_line(tmp_path):
+    (line,), _ = of_five(tmp_path / "all")
+    assert "5 of 5 colours of Moss Stranded cost a whole skein of 8 m each" in line
+    few, _ = of_five(tmp_path / "few", length="5 m")  # the backstitch takes more than that
+    assert len(few) == 4 and not any(" of 5 colours" in line for line in few)
+
+
+def test_nearly_all_colours_of_a_card_are_laid_aside_by_one_entry_or_one_by_one(tmp_path):
+    for number, about in enumerate(("", "about: Moss Stranded, ")):
+        entry = f"laid_aside: [{{advice: skein-little, {about}because: it is tiny}}]\n"
+        assert of_five(tmp_path / str(number), entry) == ([], [])
+    little, idle = of_five(tmp_path / "one", ONE)
+    assert len(little) == 4 and idle == []

@@ -1,5 +1,6 @@
 """Outlines of wood: corners, or SVG paths flattened to corners."""
 
+from dataclasses import replace
 from math import hypot, pi
 
 import pytest
@@ -10,9 +11,9 @@ from hypothesis import strategies as st
 from shapely import LineString, Point, Polygon, hausdorff_distance
 
 from packetgen.load.outlines import read_outline
-from packetgen.load.placed_parts import beyond_wood, over_panel, standing_apart
+from packetgen.load.placed_parts import beyond_wood, hidden, over_panel, standing_apart
 from packetgen.load.svg_path import FLAT_WITHIN_MM
-from packetgen.model import Part
+from packetgen.model import Coating, Paint, Part
 from packetgen.reckon.outline import area_mm2, bounds, perimeter_mm
 
 
@@ -234,13 +235,35 @@ def test_in_an_open_frame_nobody_knows_what_is_before_the_panel():
     assert over(*frame, ACROSS) == []
 
 
+def test_a_part_is_hidden_where_a_larger_one_before_it_covers_all_of_its_painted_front():
+    sage = Paint("sage", "#b0c8b3", "brush", 10.0, 1.0, 100.0)
+
+    def found(*parts: Part, faces: str = "both") -> list[tuple[int, int]]:
+        painted = [replace(one, painted=(Coating(sage, 2, faces),)) for one in parts]
+        return [(one.number, one.behind) for one in hidden(painted)]
+
+    small = "0,0 10,0 10,10 0,10"
+    foot = board(small, (20, 20))
+    assert found(foot, BACK) == found(foot, BACK, faces="front") == [(0, 1)]
+    assert found(foot, BACK, faces="edges") == found(foot, BACK, faces="back") == []
+    assert found(BACK, foot) == found(BACK, BACK) == []
+    assert found(foot, board("0,0 30,0 30,30 0,30"), BACK) == [(0, 2), (1, 2)]
+    assert found(board(small, (90.5, 20)), BACK) == [(0, 1)]
+    assert found(board(small, (91, 20)), BACK) == []
+
+
 def test_a_part_stands_apart_when_it_touches_none_and_is_not_at_the_panel():
     def apart(*parts: Part) -> list[tuple[int, float]]:
         return [(one.number, one.gap_mm) for one in standing_apart(PANEL, parts)]
 
     foot = "0,0 10,0 10,10 0,10"
     assert apart(BACK, board(foot, (0, 100)), board(foot, (90, 101))) == []
-    assert apart(BACK, board(foot, (0, 130))) == []  # hung up
+    assert apart(BACK, board(foot, (0, 110))) == []  # hung up
+    assert apart(BACK, board(foot, (0, 111))) == [(1, 11)]
+    rod = "0,0 100,0 100,4 0,4"
+    assert apart(BACK, board(rod, (0, 130)), board(rod, (0, -34))) == []
+    assert apart(BACK, board(rod, (0, 131))) == [(1, 31)]
+    assert apart(BACK, board("0,0 2,0 2,2 0,2", (0, 105))) == []
     assert apart(BACK, board(foot, (0, 1300))) == [(1, 1200)]
     assert apart(board(foot, (200, 20)), board(foot, (210, 30))) == []
     assert apart(BACK) == []

@@ -49,7 +49,7 @@ def test_files_belong_to_their_pattern_their_series_or_to_all():
     assert folder_of(MOSS) == folder_of("finishes/shelf/finish.yaml") == folder_of("content") == ""
 
 
-def test_patterns_come_before_their_series_and_what_all_share_comes_last():
+def test_patterns_come_before_their_series_and_what_all_share_comes_first():
     """Also where nothing could be read, so that folders' names are all that is known, or a line with a title."""
     problems = Problems()
     for path in (
@@ -62,12 +62,20 @@ def test_patterns_come_before_their_series_and_what_all_share_comes_last():
         problems.add(Place(path), "file-empty")
     titles = [chapter.title for chapter in review_of((), problems, {}, {FERN: "A Fern"}).chapters]
     assert titles == [
+        SHARED,
         "series/attic/a",
         "A Fern",
         "series/garden-year/ivy",
         "series/garden-year",
-        SHARED,
     ]
+
+
+def test_what_all_share_comes_last_where_only_examples_are_left_in_it():
+    problems = Problems()
+    problems.add(Place(MOSS), "example-left", what="'name'", are="is", them="it")
+    problems.add(Place(SERIES), "file-empty")
+    titles = [chapter.title for chapter in review_of((), problems, {}, {}).chapters]
+    assert titles == ["series/garden-year", SHARED]
 
 
 def test_of_a_chapter_faults_come_first_then_advice_then_praise(tmp_path):

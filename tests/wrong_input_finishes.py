@@ -30,6 +30,11 @@ def also(outline: str, at: str = "") -> dict[str, tuple[str, str]]:
     return {FINISH: ("paints:\n", f"{rail(outline, at)}paints:\n")}
 
 
+def behind(*parts: str) -> dict[str, tuple[str, str]]:
+    """Parts that are listed before the back."""
+    return {FINISH: ("parts:\n", "parts:\n" + "".join(parts))}
+
+
 _PLACELESS = (
     TINY[FINISH]
     .replace("    at: 0,0\n", "")
@@ -120,6 +125,29 @@ CASES = (
         "a rail with a digit too many in its place",
         also("0,0 120,0 120,10 0,10", "-10,1420"),
         "finishes/shelf/finish.yaml:19:9: advice: 'rail', at -10,1420, stands 1300 mm away from the nearest other part; mend that, so that the two touch",
+    ),
+    Case(
+        "a knob with its two numbers the other way round",
+        also("0,0 18,0 18,18 0,18", "149,61"),
+        "finishes/shelf/finish.yaml:19:9: advice: 'rail', at 149,61, stands 29 mm away from the nearest other part; mend that, so that the two touch",
+    ),
+    Case(
+        "a rail that is listed before what it lies on",
+        behind(rail("0,0 120,0 120,10 0,10", "0,105")),
+        "finishes/shelf/finish.yaml:9:11: advice: 'rail' lies wholly behind 'back' and is not seen; put it after that one, as parts go from the back to the front; if it belongs there, write faces: back",
+    ),
+    Case(
+        "a rail that is listed too early and has no place",
+        behind(rail("0,0 120,0 120,10 0,10")),
+        "finishes/shelf/finish.yaml:9:11: advice: 'rail', at 0,0 since it has no 'at', lies wholly behind 'back' and is not seen; give it one, or put it after that one, as parts go from the back to the front; if it belongs there, write faces: back",
+    ),
+    Case(
+        "a backboard that is listed last",
+        behind(
+            rail("0,0 120,0 120,10 0,10", "0,105"),
+            rail("0,0 120,0 120,5 0,5", "0,0").replace("rail", "lath"),
+        ),
+        "finishes/shelf/finish.yaml:23:11: advice: 2 parts lie wholly behind 'back' and are not seen; put it before 'rail', as parts go from the back to the front; if they belong there, write faces: back",
     ),
     Case(
         "a semicolon in a point of an outline",

@@ -48,6 +48,23 @@ CALM: dict[str, Change] = {
 }
 
 
+# Two colours more, each with one knot.
+FIVE_COLOURS: dict[str, Change] = {
+    MOSS: TINY[MOSS]
+    + '  - {number: N1, name: soot, hex: "#101010"}\n  - {number: S3, name: sky, hex: "#8fb4e0"}\n',
+    "threads/spool.yaml": TINY["threads/spool.yaml"].replace("50 yd", "0.5 m")
+    + '  - {number: "16", name: coal, hex: "#121212"}\n  - {number: "18", name: air, hex: "#90b5e1"}\n',
+    PATTERN: TINY[PATTERN]
+    .replace(
+        "backstitch:", '  n: {moss: N1, spool: "16"}\n  s: {moss: S3, spool: "18"}\nbackstitch:'
+    )
+    .replace(
+        "french_knots:\n",
+        'french_knots:\n  - {colour: n, at: "1.5,1.5"}\n  - {colour: s, at: "2.5,1.5"}\n',
+    ),
+}
+
+
 def review_case(slip: str, changes: Mapping[str, Change], *lines: str) -> Case:
     return Case(slip, CALM | changes, *lines)
 
@@ -63,6 +80,11 @@ CASES = (
         "a whole skein for a stitch or two",
         {MOSS: TINY[MOSS].replace("length: 8 m", "length: 3 m")},
         f"{KEY}:11:3: advice: 2 stitches of 07 fern cost a whole skein, for 0.1 m of strand; no other Moss Stranded of the key would do for it: use more of it, or none",
+    ),
+    review_case(
+        "a skein that is told ten times as long as it is",
+        FIVE_COLOURS,
+        f"{KEY}:1:1: advice: 5 of 5 colours of Moss Stranded cost a whole skein of 8 m each, for 0.6 m or less of strand; if a skein is that long, take fewer colours, or lay this aside in pattern.yaml; else mend its length in threads/moss.yaml",
     ),
     review_case(
         "a whole skein for a stitch or two, with a near colour in the key",

@@ -91,12 +91,12 @@ def proof_command(
     """Check everything as an editor would, and build nothing.
 
     \b
-    Pattern by pattern, then for the series: faults, which stop a build; advice, on what
-    a buyer might complain of; and what is well done. Every problem is one line:
-    file:line:column: what is wrong; what would be right. At its end stands a code in
-    brackets, of which --explain tells more. All problems are shown in one go. Of each
-    pattern it says how wide and how high its chart is, and how many stitches have no
-    neighbour of their colour, since each of those is begun and ended by itself.
+    Of what all share, of each pattern and of each series: faults, which stop a build;
+    advice, on what a buyer might complain of; and what is well done. Every problem is
+    one line: file:line:column: what is wrong; what would be right. At its end stands a
+    code in brackets, of which --explain tells more. All problems are shown in one go.
+    Of each pattern it says how wide and how high its chart is, and how many stitches
+    have no neighbour of their colour, since each of those is begun and ended by itself.
 
     \b
     With the name of a pattern's or a series' folder only what is about it is shown, unless

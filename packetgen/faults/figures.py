@@ -84,6 +84,16 @@ FIGURES: dict[str, Fault] = {
         "{mend}, or name the area under 'keep_out'",
         Level.ADVICE,
     ),
+    "part-hidden": Fault(
+        "{part} lies wholly behind {front} and is not seen",
+        "{mend}put it after that one, as parts go from the back to the front; if it belongs there, write faces: back",
+        Level.ADVICE,
+    ),
+    "part-hides": Fault(
+        "{number} parts lie wholly behind {part} and are not seen",
+        "put it before {first}, as parts go from the back to the front; if they belong there, write faces: back",
+        Level.ADVICE,
+    ),
     "part-apart": Fault(
         "{part} stands {gap} away from the nearest other part",
         "{mend}, so that the two touch",

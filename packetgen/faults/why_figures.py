@@ -72,9 +72,22 @@ WHY_FIGURES: dict[str, Why] = {
         "Correct its at. If the part belongs there, name its area under keep_out, and designs stay clear of it; a part "
         "on which designs are mounted is carrying if it reaches below nearly all of the panel.",
     ),
+    "part-hidden": Why(
+        "Parts are drawn in the order in which they are listed, from the back to the front, and a later one covers "
+        "all of this one, although its front is painted. What stands out by 0.5 mm or less counts as covered.",
+        "Move the whole entry of the part below that of the other. Of wood that belongs behind the other nobody needs "
+        "to paint the front: with faces: back or faces: edges no paint is reckoned for it.",
+    ),
+    "part-hides": Why(
+        "Parts are drawn in the order in which they are listed, from the back to the front, and this one covers all of "
+        "several others, although their fronts are painted: mostly a backboard that is listed too late.",
+        "Move the whole entry of the part above those that lie on it. Of wood that belongs behind it nobody needs to "
+        "paint the front: with faces: back or faces: edges no paint is reckoned for it.",
+    ),
     "part-apart": Why(
-        "Where its at says, the part stands more than 30 mm from all others, so it would be joined to nothing: mostly "
-        "a digit too many or a comma in another place. A part without an at stands at 0,0.",
+        "Where its at says, the part stands further from all others than it is long itself, or more than 30 mm, so it "
+        "would be joined to nothing: mostly two numbers that have changed places, a digit too many or a comma in "
+        "another place. A part without an at stands at 0,0. What hangs on cord hangs nearer.",
         "Correct its at: it is where the 0,0 of the part's own outline stands in the drawing of the whole.",
     ),
     "magnets-no-room": Why(

@@ -11,8 +11,10 @@ WHY_REVIEW: dict[str, Why] = {
     ),
     "skein-little": Why(
         "Hardly any thread of this colour is used, and a stitcher must buy a whole unit of it. Other patterns of the "
-        "series that are charted for this thread set count too: what they use of it is no waste.",
-        "Take a colour that is bought anyway, or use more of it, here or in another pattern of the series.",
+        "series that are charted for this thread set count too: what they use of it is no waste. Where five colours or "
+        "more and two thirds of those of a card are so, one line tells it of all.",
+        "Take a colour that is bought anyway, or use more of it, here or in another pattern of the series. Where it is "
+        "told of nearly all colours, look first whether the card has the right length.",
     ),
     "skein-short": Why(
         "The thread for these stitches is a little more than whole units, so nearly one unit is left over.",

@@ -6,7 +6,7 @@ from packetgen.diagnostics import Place, Problems
 from packetgen.load.documents import read_document, read_markdown
 from packetgen.load.files import ContentFolder, valid_id
 from packetgen.load.once import Once
-from packetgen.load.placed_parts import beyond_wood, over_panel, standing_apart
+from packetgen.load.placed_parts import Hidden, beyond_wood, hidden, over_panel, standing_apart
 from packetgen.load.references import resolve
 from packetgen.load.shape_finish import FINISH
 from packetgen.load.sure import all_sure
@@ -263,7 +263,8 @@ def _look_at_parts(
     """Whether each stands where the others leave it room, told at its 'at'."""
     kept_free = [area.value["outline"] for area in panel.each("keep_out") if area.whole]
     stand = [one.value for one in filled.each("parts")]
-    for over in over_panel(panel["outline"], kept_free, parts):
+    all_over = over_panel(panel["outline"], kept_free, parts)
+    for over in all_over:
         problems.add(
             stand[over.number].place_of("at"),
             "part-over-panel",
@@ -272,12 +273,42 @@ def _look_at_parts(
             first=_point(over.bounds[:2]),
             last=_point(over.bounds[2:]),
         )
+    # What stands in a wrong place may hide others, or be hidden, only there.
+    wrong = {over.number for over in all_over}
+    _look_at_hidden(
+        stand, [one for one in hidden(parts) if not wrong & {one.number, one.behind}], problems
+    )
     for far in standing_apart(panel["outline"], parts):
         problems.add(
             stand[far.number].place_of("at"),
             "part-apart",
             **_place_of_part(stand[far.number]),
             gap=_mm(far.gap_mm),
+        )
+
+
+def _look_at_hidden(
+    stand: Sequence[Filled], all_hidden: Sequence[Hidden], problems: Problems
+) -> None:
+    """A part that hides several is told of itself: it is the one that is listed in a wrong place."""
+    for front in dict.fromkeys(one.behind for one in all_hidden):
+        behind = [stand[one.number] for one in all_hidden if one.behind == front]
+        if len(behind) > 1:
+            problems.add(
+                stand[front].place_of("name"),
+                "part-hides",
+                part=said(stand[front]["name"]),
+                number=len(behind),
+                first=said(behind[0]["name"]),
+            )
+            continue
+        lost = _place_of_part(behind[0]) if not _has_place(behind[0]) else None
+        problems.add(
+            behind[0].place_of("name"),
+            "part-hidden",
+            part=lost["part"] if lost else said(behind[0]["name"]),
+            front=said(stand[front]["name"]),
+            mend=f"{lost['mend']}, or " if lost else "",
         )
 
 

@@ -14,8 +14,9 @@ _ROUNDED_MM = 0.5
 _APART = 2
 # So far a part may lie over the edge of the panel: there only the card's border and the trim are below it.
 _EDGE_MM = 5
-# What is hung up on cord or wire hangs nearer.
-_HUNG_MM = 30
+# What is hung up on cord or wire hangs no further away, and no further than it is long; next to nothing counts as
+# so long.
+_HUNG_MM, _LEAST_LONG_MM = 30, 5
 # A layer of wood carries the panel if it reaches below so much of it, and fills half.
 _REACHES, _FILLS = 0.9, 0.5
 
@@ -40,6 +41,14 @@ class Over:
     number: int
     share: float
     bounds: Bounds
+
+
+@dataclass(frozen=True)
+class Hidden:
+    """A part, by its number, of which nothing is seen, and the frontmost of those that lie before all of it."""
+
+    number: int
+    behind: int
 
 
 @dataclass(frozen=True)
@@ -89,6 +98,24 @@ def over_panel(
     )
 
 
+def hidden(parts: Sequence[Part]) -> Iterator[Hidden]:
+    """The parts that lie wholly behind a single larger one although their front is painted: boards of one shape
+    are put together to make a thicker one."""
+    placed = [_placed(part) for part in parts]
+    before = [one.buffer(_ROUNDED_MM) for one in placed]
+    for number, part in enumerate(parts):
+        if part.seen:
+            front = max(
+                at
+                for at, shape in enumerate(before)
+                if at == number
+                or (at > number and shape.covers(placed[number]))
+                and not before[number].covers(placed[at])
+            )
+            if front != number:
+                yield Hidden(number, front)
+
+
 def standing_apart(panel: Outline, parts: Sequence[Part]) -> Iterator[Apart]:
     """The parts that neither touch another nor lie at the panel, beyond gaps that may be meant."""
     placed = [_placed(part) for part in parts]
@@ -97,7 +124,8 @@ def standing_apart(panel: Outline, parts: Sequence[Part]) -> Iterator[Apart]:
         others = [*placed[:number], *placed[number + 1 :]]
         if others and not one.intersects(shape):
             gap_mm = min(one.distance(other) for other in others)
-            if gap_mm > _HUNG_MM:
+            left, top, right, bottom = one.bounds
+            if gap_mm > min(_HUNG_MM, max(_LEAST_LONG_MM, right - left, bottom - top)):
                 yield Apart(number, gap_mm)
 
 

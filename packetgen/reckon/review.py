@@ -8,6 +8,8 @@ from packetgen.faults import Level
 from packetgen.model import Pattern, Series
 from packetgen.reckon.figures import Figures
 
+# What begin wrote is no cause of anything that is told of patterns.
+_EXAMPLES = ("example-left", "example-remark")
 # What several series share; it belongs to no folder of theirs.
 SHARED = "Cards, cloths, pieces and the folder itself"
 
@@ -44,7 +46,8 @@ class Chapter:
 
 @dataclass(frozen=True)
 class Review:
-    """Chapters with something in them: of each series its patterns and then itself; what is shared last."""
+    """Chapters with something in them: of each series its patterns and then itself. What is shared comes first,
+    since what is told of patterns may come of it; where only examples are left in it, it comes last."""
 
     chapters: tuple[Chapter, ...]
 
@@ -129,7 +132,11 @@ def review_of(
         Chapter(titles.get(folder, folder), folder, found_in(folder))
         for folder in sorted(by_folder, key=_order)
     ]
-    return Review((*chapters, *unread, *([shared] if shared.problems else ())))
+    told = [*chapters, *unread]
+    if shared.problems:
+        first = any(one.code not in _EXAMPLES for one in shared.problems)
+        told.insert(0 if first else len(told), shared)
+    return Review(tuple(told))
 
 
 def pattern_folder(pattern: Pattern) -> str:

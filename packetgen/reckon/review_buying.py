@@ -12,18 +12,22 @@ from packetgen.reckon.colour import in_words as closeness_in_words
 from packetgen.reckon.colour_counts import ColourCount, line_counts
 from packetgen.reckon.figures import Figures
 from packetgen.reckon.thread import Need, in_words, strand_m_per_unit, units_to_buy
-from packetgen.units import metres
+from packetgen.units import metres, plain
 
 # Less than this share of a unit is hardly any: about a needleful of two strands from a six-ply 8 m skein.
 # Our own choice.
 LITTLE = 0.02
+# Of so many colours of a card, and of this share of those that the pattern has of it, no line each is told: then the
+# design is tiny, or the card tells of a unit that is longer than the real one. Our own choice.
+_MANY, _NEARLY_ALL = 5, 2 / 3
 # Further apart than this no two colours are.
 _ANY_DIFFERENCE = 1000.0
 
 
 def complain_of_little(all_figures: Sequence[Figures], problems: Problems) -> None:
     """Advice at each colour of a model's set of which a whole unit is bought for hardly any thread: by none of
-    the patterns of a series that have this set, all together, is more of it used.
+    the patterns of a series that have this set, all together, is more of it used. Where that is so of nearly all
+    colours of a card, one line at the pattern says it of all.
 
     The nearest colour of the same card that the key has already is offered, where it is not far off and would
     save a unit.
@@ -52,20 +56,56 @@ def _of_little(
     figures: Figures, in_series_m: Mapping[tuple[str, str], float], problems: Problems
 ) -> None:
     pairs = alike(figures, figures.pattern.thread_sets[0], _ANY_DIFFERENCE)
+    by_card: dict[str, list[Use]] = {}
     for use in {id(one): one for pair in pairs for one in (pair.one, pair.other)}.values():
-        need = use.need
-        used_m = in_series_m[need.card.id, need.colour.number]
-        if need.units != 1 or used_m > LITTLE * strand_m_per_unit(need.card):
+        by_card.setdefault(use.need.card.id, []).append(use)
+    for of_card in by_card.values():
+        little = [
+            use
+            for use in of_card
+            if use.need.units == 1
+            and in_series_m[use.need.card.id, use.need.colour.number]
+            <= LITTLE * strand_m_per_unit(use.need.card)
+        ]
+        many = len(little) >= max(_MANY, _NEARLY_ALL * len(of_card))
+        if many and not _laid_aside_singly(figures.pattern, little):
+            _tell_of_many(figures.pattern, little, len(of_card), problems)
             continue
-        problems.add(
-            line_of(figures.pattern, use.marks).place,
-            "skein-little",
-            stitches=_worked(figures, use),
-            colour=f"{need.colour.number} {need.colour.name}",
-            unit=need.card.sold_as,
-            strand=metres(need.strand.generous_m),
-            hint=_instead(use, pairs),
-        )
+        for use in little:
+            problems.add(
+                line_of(figures.pattern, use.marks).place,
+                "skein-little",
+                what=f"{_worked(figures, use)} of {_colour(use)}",
+                unit=use.need.card.sold_as,
+                strand=metres(use.need.strand.generous_m),
+                hint=_instead(use, pairs),
+            )
+
+
+def _laid_aside_singly(pattern: Pattern, little: Sequence[Use]) -> bool:
+    """Whether the author lays one of the colours aside, and so looks at each."""
+    abouts = [one.about.casefold() for one in pattern.laid_aside if one.code == "skein-little"]
+    colours = [_colour(use).casefold() for use in little]
+    return any(about and about in colour for about in abouts for colour in colours)
+
+
+def _tell_of_many(
+    pattern: Pattern, little: Sequence[Use], of_card: int, problems: Problems
+) -> None:
+    card = little[0].need.card
+    problems.add(
+        pattern.place,
+        "skein-little",
+        what=f"{len(little)} of {of_card} colours of {card.name}",
+        unit=f"{card.sold_as} of {plain(round(card.length_m, 2))} m each",
+        strand=f"{metres(max(use.need.strand.generous_m for use in little))} or less",
+        hint=f"if a {card.sold_as} is that long, take fewer colours, or lay this aside in pattern.yaml; "
+        f"else mend its length in threads/{card.id}.yaml",
+    )
+
+
+def _colour(use: Use) -> str:
+    return f"{use.need.colour.number} {use.need.colour.name}"
 
 
 def _instead(use: Use, pairs: tuple[Alike, ...]) -> str:

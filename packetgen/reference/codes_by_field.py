@@ -114,7 +114,13 @@ BY_FIELD: Mapping[str, Mapping[str, tuple[str, ...]]] = {
     "beads/<card>.yaml": {"name": ("card-of-one-name",), "colours[].number": ("colour-twice",)},
     "finishes/<piece>/finish.yaml": {
         "": ("paint-unused", "share-title-small"),
-        "parts[].name": ("name-twice", "part-over-panel", "part-apart"),
+        "parts[].name": (
+            "name-twice",
+            "part-over-panel",
+            "part-hidden",
+            "part-hides",
+            "part-apart",
+        ),
         "parts[].at": ("part-over-panel", "part-apart"),
         "parts[].faces": ("names-instead",),
         "parts[].painted[].paint": ("coat-twice",),
