@@ -287,6 +287,11 @@ CASES = (
         "series/garden-year/fern/pattern.yaml:1:7: a space of an unusual kind stands here and parts nothing; write title: Fern by the Tap with a plain one",
     ),
     Case(
+        "a space that does not break after a colon, the value below",
+        {PATTERN: ("backstitch:\n", "backstitch:\u00a0\n")},
+        "series/garden-year/fern/pattern.yaml:12:12: a space of an unusual kind stands here and parts nothing; write backstitch: with a plain one",
+    ),
+    Case(
         "a space that does not break after the colon of a mark",
         {PATTERN: ("  r: {", "  r:\u00a0{")},
         'series/garden-year/fern/pattern.yaml:9:5: a space of an unusual kind stands here and parts nothing; write r: {moss: E2, spool: "10"} with a plain one',

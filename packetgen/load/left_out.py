@@ -68,9 +68,9 @@ def space_that_parts(start: int, here: int, lines: list[str]) -> Explained | Non
     """On one of these lines, or the one above the second, a space that does not break stands after a colon or a
     dash, and parts nothing: word processors set one."""
     for number in (here, line_above(here, lines), start):
-        found = _NO_BREAK.match(plain(lines[number - 1])) if number else None
+        found = _NO_BREAK.match(lines[number - 1].split(" #")[0]) if number else None
         if found:
-            right = f"{shown(found['before'].strip())} {shown(found['value'])}"
+            right = f"{shown(found['before'].strip())} {shown(found['value'])}".strip()
             return Explained("hard-space", number, found.end("before") + 1, {"right": right})
     return None
 
