@@ -54,6 +54,7 @@ DOORS = {
         "cli.chart_picture",
         "cli.command_first",
         "cli.common",
+        "cli.elsewhere",
         "cli.ending",
         "cli.group",
         "cli.guide",

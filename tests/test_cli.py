@@ -83,6 +83,29 @@ def test_the_first_page_of_help_names_the_commands(run):
         (["chart", "show", "robin", "--colours", "autp"], "did you mean 'auto'?\n"),
         (["chart", "mirror", "robin", "leftright"], "did you mean 'left-right'?\n"),
         (["chart", "turn", "robin", "45"], "'45' is not one of 90, 180, 270\n"),
+        (["build", "--pattern", "fern"], "--pattern; give the name alone: packetgen build NAME\n"),
+        (["proof", "--series", "fern"], "--series; give the name alone: packetgen proof NAME\n"),
+        (["chart", "show", "--name", "fern"], "give the name alone: packetgen chart show NAME\n"),
+        (["preview", "--pattern", "fern"], "packetgen preview takes no name, so leave it out\n"),
+        (
+            ["bring", "--file", "a.png"],
+            "there is no option --file; give the file alone: packetgen bring FILE\n",
+        ),
+        (["preview", "fern"], "preview shows every pattern and takes no name; leave 'fern' out\n"),
+        (
+            ["build", "--strict"],
+            "--strict is no option of packetgen build; it is one of packetgen proof\n",
+        ),
+        (
+            ["kit", "robin", "--to", "x"],
+            "one of packetgen chart border, packetgen chart crop, packetgen chart mirror, …\n",
+        ),
+        (["--large"], "--large is no option of packetgen; it is one of packetgen chart show\n"),
+        (
+            ["chart", "fern"],
+            "no command packetgen chart fern; to see that pattern write packetgen chart show fern\n",
+        ),
+        (["mirror", "fern"], "there is no command 'mirror'; write packetgen chart mirror\n"),
         (["xyzzy"], "there is no command 'xyzzy'; known here: begin, bring, "),
     ],
 )

@@ -277,6 +277,31 @@ CASES = (
         "series/garden-year/fern/pattern.yaml:1:7: a space of an unusual kind stands here and parts nothing; write title: Fern by the Tap with a plain one",
     ),
     Case(
+        "a space that does not break after a colon, at the margin among others",
+        {PATTERN: ("about: A fern", "about:\u00a0A fern")},
+        "series/garden-year/fern/pattern.yaml:3:7: a space of an unusual kind stands here and parts nothing; write about: A fern uncurls. with a plain one",
+    ),
+    Case(
+        "a space that does not break after a colon, a remark below",
+        {PATTERN: ("title: Fern by the Tap\n", "title:\u00a0Fern by the Tap\n\n# Her id.\n")},
+        "series/garden-year/fern/pattern.yaml:1:7: a space of an unusual kind stands here and parts nothing; write title: Fern by the Tap with a plain one",
+    ),
+    Case(
+        "a space that does not break after a colon, the value below",
+        {PATTERN: ("backstitch:\n", "backstitch:\u00a0\n")},
+        "series/garden-year/fern/pattern.yaml:12:12: a space of an unusual kind stands here and parts nothing; write backstitch: with a plain one",
+    ),
+    Case(
+        "a space that does not break after the colon of a mark",
+        {PATTERN: ("  r: {", "  r:\u00a0{")},
+        'series/garden-year/fern/pattern.yaml:9:5: a space of an unusual kind stands here and parts nothing; write r: {moss: E2, spool: "10"} with a plain one',
+    ),
+    Case(
+        "a space that does not break after a colon between braces",
+        {PATTERN: ("colour: frost", "colour:\u00a0frost")},
+        "series/garden-year/fern/pattern.yaml:6:25: no colon with a space stands after 'colour'; type the space after the colon anew: colour: frost",
+    ),
+    Case(
         "a name with an equals sign",
         {PATTERN: ("title: Fern", "title = Fern")},
         "series/garden-year/fern/pattern.yaml:1:1: 'title = Fern by the Tap' has no colon; write title: Fern by the Tap",
@@ -914,5 +939,25 @@ CASES = (
         "a folder in the place of a file",
         {f"{FERN}/story.md": None, f"{FERN}/story.md/inner.txt": "x"},
         "series/garden-year/fern/story.md:1:1: 'story.md' cannot be opened; check that it is an ordinary file and that you are allowed to read it",
+    ),
+    Case(
+        "an en dash before a group of names with values",
+        {PATTERN: ("  - {cloth: hopsack-28", "  – {cloth: hopsack-28")},
+        "series/garden-year/fern/pattern.yaml:6:3: this entry of a list has '–' before it in place of a hyphen; write - {cloth: hopsack-28, colour: frost}",
+    ),
+    Case(
+        "round signs before all groups of names with values",
+        {
+            PATTERN: (
+                "  - {cloth: hopsack-28, colour: frost}",
+                "  • {cloth: hopsack-28, colour: frost}\n  • {cloth: hopsack-28, colour: oatmeal}",
+            )
+        },
+        "series/garden-year/fern/pattern.yaml:6:3: this entry of a list has '•' before it in place of a hyphen (and 1 more entry); write - {cloth: hopsack-28, colour: frost}",
+    ),
+    Case(
+        "a colon left out behind a mark that looks like the sign before an entry",
+        {PATTERN: ("  r: {", "  • {")},
+        "series/garden-year/fern/pattern.yaml:9:3: no colon stands after '•'; write •: {moss: E2, spool: \"10\"}",
     ),
 )

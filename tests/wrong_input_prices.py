@@ -10,16 +10,6 @@ from tests.wrong_input_case import Case
 
 CASES = (
     Case(
-        "a price without its currency",
-        {MOSS: ("length: 8 m", "length: 8 m\nprice: 1.40")},
-        "threads/moss.yaml:7:8: 'price' is '1.40', which is not a price; write the amount and the three letters of its currency, for example price: 1.40 EUR",
-    ),
-    Case(
-        "a price with the sign of its currency",
-        {CLOTH: ("over: 2", "over: 2\nprice: €9")},
-        "cloths/hopsack-28.yaml:5:8: 'price' is '€9', which is not a price; write the amount and the three letters of its currency, for example price: 1.40 EUR",
-    ),
-    Case(
         "a currency before its amount",
         {BEADS: ("packet: 300", "packet: 300\nprice: EUR 3.20")},
         "beads/drop.yaml:4:8: 'price' is 'EUR 3.20'; write a price as '3.20 EUR'",
@@ -30,9 +20,49 @@ CASES = (
         "threads/moss.yaml:7:8: 'price' is '1.40 eur'; write a price as '1.40 EUR'",
     ),
     Case(
+        "a price without its currency",
+        {MOSS: ("length: 8 m", "length: 8 m\nprice: 1.40")},
+        "threads/moss.yaml:7:8: 'price' is '1.40'; write a price as 1.40 and the three letters of its currency, such as EUR",
+    ),
+    Case(
+        "a price with the sign of its currency",
+        {CLOTH: ("over: 2", "over: 2\nprice: €9")},
+        "cloths/hopsack-28.yaml:5:8: 'price' is '€9'; write a price as '9 EUR'",
+    ),
+    Case(
         "a comma in a price",
         {MOSS: ("length: 8 m", "length: 8 m\nprice: 1,40 EUR")},
         "threads/moss.yaml:7:8: '1,40 EUR' has a comma in its number; write a full stop: '1.40 EUR'",
+    ),
+    Case(
+        "a comma and a sign in a price",
+        {MOSS: ("length: 8 m", "length: 8 m\nprice: €1,35")},
+        "threads/moss.yaml:7:8: 'price' is '€1,35'; write a price as '1.35 EUR'",
+    ),
+    Case(
+        "a comma and a word in a price",
+        {MOSS: ("length: 8 m", "length: 8 m\nprice: 7,20 Euro")},
+        "threads/moss.yaml:7:8: 'price' is '7,20 Euro'; write a price as '7.20 EUR'",
+    ),
+    Case(
+        "a price in pounds",
+        {MOSS: ("length: 8 m", "length: 8 m\nprice: 2.40£")},
+        "threads/moss.yaml:7:8: 'price' is '2.40£'; write a price as '2.40 GBP'",
+    ),
+    Case(
+        "a sign of several countries in a price",
+        {MOSS: ("length: 8 m", "length: 8 m\nprice: $1,35")},
+        "threads/moss.yaml:7:8: 'price' is '$1,35'; write a price as 1.35 and the three letters of its currency, such as EUR",
+    ),
+    Case(
+        "a currency before an amount with a comma",
+        {MOSS: ("length: 8 m", "length: 8 m\nprice: EUR 1,35")},
+        "threads/moss.yaml:7:8: 'price' is 'EUR 1,35'; write a price as '1.35 EUR'",
+    ),
+    Case(
+        "a price among other words",
+        {MOSS: ("length: 8 m", "length: 8 m\nprice: about 7 EUR")},
+        "threads/moss.yaml:7:8: 'price' is 'about 7 EUR', which is not a price; write the amount and the three letters of its currency, for example price: 1.40 EUR",
     ),
     Case(
         "a price of nothing",

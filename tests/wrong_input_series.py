@@ -43,17 +43,17 @@ CASES = (
     Case(
         "stars before the entries of a list",
         {SERIES: ("order: [fern]", "order:\n  * fern\n  * ivy")},
-        "series/garden-year/series.yaml:14:3: this entry of a list has no dash before it; write - fern",
+        "series/garden-year/series.yaml:14:3: this entry of a list has '*' before it in place of a hyphen (and 1 more entry); write - fern",
     ),
     Case(
         "a star before one entry of a list",
         {SERIES: ("order: [fern]", "order:\n  - fern\n  * ivy")},
-        "series/garden-year/series.yaml:15:3: this entry of a list has no dash before it; write - ivy",
+        "series/garden-year/series.yaml:15:3: this entry of a list has '*' before it in place of a hyphen; write - ivy",
     ),
     Case(
         "an en dash before one entry of a list",
         {SERIES: ("order: [fern]", "order:\n  - fern\n  – ivy")},
-        "series/garden-year/series.yaml:15:3: this entry of a list has no dash before it; write - ivy",
+        "series/garden-year/series.yaml:15:3: this entry of a list has '–' before it in place of a hyphen; write - ivy",
     ),
     Case(
         "en dashes before all entries of a list",

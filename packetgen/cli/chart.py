@@ -18,7 +18,7 @@ from packetgen.cli.telling import TELLING_OPTIONS
 _LIMIT = 3.0
 
 
-@click.group("chart", cls=CommandFirst)
+@click.group("chart", cls=CommandFirst, usual="show")
 def chart_command() -> None:
     """Look at a chart, and mirror, turn, crop, shift or border it.
 

@@ -10,9 +10,9 @@ from typing import NoReturn
 
 import click
 
+from packetgen.cli.elsewhere import offered
 from packetgen.cli.saying import say
 
-_CLEARLY = 0.1  # share of letters in common by which one name is nearer than another
 CONTENT_WRONG, MACHINE_WRONG, STOPPED = 1, 2, 130
 
 
@@ -38,7 +38,7 @@ def ended(run: Callable[[], object], log_path: Callable[[], Path | None]) -> int
         except SystemExit as end:
             return end.code if isinstance(end.code, int) else 0
         except click.NoSuchOption as error:
-            _offered(error).show()
+            offered(error).show()
         except click.ClickException as error:
             error.show()
         except (click.Abort, KeyboardInterrupt):
@@ -58,26 +58,6 @@ def ended(run: Callable[[], object], log_path: Callable[[], Path | None]) -> int
     except OSError:  # nobody hears what is wrong
         _hush()
     return MACHINE_WRONG
-
-
-def _offered(error: click.NoSuchOption) -> click.UsageError:
-    """The options that take such a thing, as --title is meant where an option takes a TITLE. Else of
-    several options that are alike only the nearest, where it is clearly nearer than the next."""
-    from difflib import SequenceMatcher
-
-    thing = error.option_name.lstrip("-").upper()
-    options = error.ctx.command.params if error.ctx else []
-    meant = [
-        f"{one.opts[0]} {one.metavar}" for one in options if one.metavar and one.metavar == thing
-    ]
-    if meant:
-        words = f"there is no option {error.option_name}; did you mean {' or '.join(meant)}?"
-        return click.UsageError(words, error.ctx)
-    offered = error.possibilities or []
-    like = [SequenceMatcher(None, error.option_name, one).ratio() for one in offered]
-    if len(like) > 1 and like[0] - like[1] >= _CLEARLY:
-        del offered[1:]
-    return error
 
 
 def _where(error: Exception, log_path: Path | None) -> str:

@@ -11,6 +11,7 @@ from typing import Any, NoReturn
 import click
 
 from packetgen.cli.command_first import CommandFirst
+from packetgen.cli.elsewhere import within_a_group
 from packetgen.cli.ending import OutputClosed, ended
 from packetgen.cli.telling import TELLING_OPTIONS, Telling
 
@@ -44,9 +45,9 @@ class Commands(CommandFirst):
         if args[0] not in self._names and not args[0].startswith("-"):
             from packetgen.diagnostics import nearest
 
-            raise click.UsageError(
-                f"there is no command {args[0]!r}; {nearest(args[0], self._names)}", ctx
-            )
+            path = within_a_group(args[0], ctx)
+            hint = f"write {path}" if path else nearest(args[0], self._names)
+            raise click.UsageError(f"there is no command {args[0]!r}; {hint}", ctx)
         return super().resolve_command(ctx, args)
 
     def make_context(self, *args: Any, **extra: Any) -> click.Context:

@@ -35,7 +35,7 @@ class _DayOrToday(Day):
         return TODAY if value == TODAY else super().convert(value, param, ctx)
 
 
-@click.command("preview")
+@click.command("preview", context_settings={"allow_extra_args": True})
 @content_option
 @templates_option
 @click.option(
@@ -51,7 +51,9 @@ class _DayOrToday(Day):
     "[default: everything, also what is not out yet]",
 )
 @click.option("--open", "open_browser", is_flag=True, help="Also open the page in your browser.")
+@click.pass_context
 def preview_command(
+    ctx: click.Context,
     content_folder: Path,
     own_templates: Path | None,
     port: int | None,
@@ -73,6 +75,10 @@ def preview_command(
       packetgen preview --as-of 2027-01-15
       packetgen preview --as-of today
     """
+    if ctx.args:
+        raise click.UsageError(
+            f"preview shows every pattern and takes no name; leave {ctx.args[0]!r} out"
+        )
     from packetgen.preview.run import follow, start
 
     try:

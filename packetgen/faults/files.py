@@ -141,7 +141,7 @@ FILES: dict[str, Fault] = {
         "{said} {how}, which fits none of the lines around it",
         "{hint}",
     ),
-    "dash-missing": _broken("this entry of a list has no {what}", "write {right}"),
+    "dash-missing": _broken("this entry of a list has {what}", "write {right}"),
     "list-beside-name": _broken(
         "a list cannot start on the line of its name", "put each dash on a line of its own below"
     ),

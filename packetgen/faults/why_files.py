@@ -212,8 +212,9 @@ WHY_FILES: dict[str, Why] = {
         "Set it in exactly as far as they are.",
     ),
     "dash-missing": Why(
-        "Each entry of a list begins with a dash and a space. One has none, and stands beside some that have.",
-        "Write the dash and a space before the entry.",
+        "Each entry of a list begins with a dash and a space. One has none, or another sign that a word processor "
+        "puts there.",
+        "Write the dash, which is the hyphen of the keyboard, and a space before the entry.",
     ),
     "list-beside-name": Why(
         "A dash begins an entry of a list, and it stands on the line of the list's name.",

@@ -61,8 +61,9 @@ WHY_VALUES: dict[str, Why] = {
         "Write it like 1.40 EUR.",
     ),
     "price-order": Why(
-        "Amount and currency stand the other way round, or the letters are small.",
-        "Write the amount first and the letters in capitals.",
+        "Amount and currency stand the other way round, or the letters are small, are missing, or have a sign or a "
+        "word in their place.",
+        "Write the amount first, with a full stop in it, and then the three letters in capitals.",
     ),
     "not-a-yarn-number": Why(
         "Labels give the size of a thread in one of five systems, and this is none of them.",

@@ -36,8 +36,12 @@ def slip(
     if apart and (first or apart["name"] in fields or apart["value"][0] in "\"'"):
         text, more = _text_of(apart["value"], entries[at + 1 :])
         right = f"{shown(apart['name'])}: {shown(text)}"
-        bare = key.value[len(apart["name"])] == ":"
-        hint = f"put a space after the colon: {right}" if bare else f"write {right}"
+        parting = key.value[len(apart["name"]) :]
+        hint = f"write {right}"
+        if parting.startswith(":"):
+            typed = parting[1:2].isspace()  # by a word processor, as a space that does not break
+            what = "type the space after the colon anew" if typed else "put a space after the colon"
+            hint = f"{what}: {right}"
         facts: dict[str, object] = {"name": said(apart["name"]), "hint": hint}
         return Slip(apart["name"], "colon-left-out", facts, 1 + more)
     if field is None or not isinstance(field.kind, Points):

@@ -6,6 +6,7 @@ The YAML library stumbles over such a line only later; here it is told where the
 
 import re
 from difflib import get_close_matches
+from itertools import takewhile
 
 from packetgen.load.explained import Explained, Spot
 from packetgen.load.sure import sure
@@ -25,17 +26,20 @@ _TWO_VALUES = re.compile(
 )
 _NAMED = re.compile(r"""([^\s:"'{}\[\],]+):(?:\s|$)""")
 BULLETS = "*•–—·"  # what other programs put before the entries of a list
-_BULLET = re.compile(rf" *[{BULLETS}] +[^\s:]")
+_BULLET = re.compile(rf" *(?P<sign>[{BULLETS}])\s+[^\s:]")
 _NAME_ALONE = re.compile(r" *[^\s-]\S*:")
 _DASHES = re.compile(r" *(?:- +)*")
 _NEAR = 0.8
 _NO_BREAK = re.compile(
-    r"(?P<before> *(?:- +)*(?:-|[A-Za-z][\w-]*:))[\u00a0\u2000-\u200a\u202f\u3000]\s*(?P<value>.*)"
+    r"""(?P<before> *(?:- +)*(?:-|[^\s:"'{}\[\],#-][^\s:"'{}\[\],]*:))"""
+    r"[\u00a0\u2000-\u200a\u202f\u3000]\s*(?P<value>.*)"
 )
 
 
 def colon_before_bracket(number: int, lines: list[str]) -> Explained | None:
     """Line `number` begins with one word and a bracket: '  m {lockside: "150"}'."""
+    if _bullet_of(number, lines):
+        return _no_dash(number, set_in(lines[number - 1]), lines)
     found = _WORD_AND_BRACKET.fullmatch(plain(lines[number - 1]))
     if not found:
         return None
@@ -60,14 +64,14 @@ def _no_colon(line: int, column: int, name: str, value: str) -> Explained:
     )
 
 
-def space_that_parts(number: int, lines: list[str]) -> Explained | None:
-    """On that line or the one above, a space that does not break stands after a colon or a dash, and parts
-    nothing: word processors set one."""
-    for above in (number, number - 1):
-        found = _NO_BREAK.match(lines[above - 1]) if above else None
+def space_that_parts(start: int, here: int, lines: list[str]) -> Explained | None:
+    """On one of these lines, or the one above the second, a space that does not break stands after a colon or a
+    dash, and parts nothing: word processors set one."""
+    for number in (here, line_above(here, lines), start):
+        found = _NO_BREAK.match(lines[number - 1].split(" #")[0]) if number else None
         if found:
-            right = f"{shown(found['before'].strip())} {shown(found['value'])}"
-            return Explained("hard-space", above, found.end("before") + 1, {"right": right})
+            right = f"{shown(found['before'].strip())} {shown(found['value'])}".strip()
+            return Explained("hard-space", number, found.end("before") + 1, {"right": right})
     return None
 
 
@@ -97,7 +101,7 @@ def dash_of_entry(number: int, lines: list[str]) -> Explained | None:
     """Line `number`, or one above it, stands among the entries of a list and has no dash itself."""
     line = lines[number - 1]
     indent = set_in(line)
-    if _BULLET.match(line):
+    if _bullet_of(number, lines):
         return _no_dash(number, indent, lines)
     above = line_above(number, lines)
     if not above or set_in(lines[above - 1]) < indent:
@@ -206,10 +210,26 @@ def indented(line: str, right: int) -> dict[str, object]:
     return {"said": said(line), "how": how, "hint": hint}
 
 
+def _bullet_of(number: int, lines: list[str]) -> str:
+    """The sign that line `number` has in place of a dash; '' where it has none, or stands beside names with values,
+    among which such a sign may be a mark."""
+    found, indent = _BULLET.match(lines[number - 1]), set_in(lines[number - 1])
+    below = next((one for one in lines[number:] if plain(one)), "")
+    beside = (lines[line_above(number, lines) - 1] if number > 1 else "", below)
+    named = any(set_in(one) == indent and _NAMED.match(one[indent:]) for one in beside)
+    return found["sign"] if found and not named else ""
+
+
 def _no_dash(number: int, indent: int, lines: list[str]) -> Explained:
     entry = plain(lines[number - 1]).strip()
-    what = "space after its dash" if entry.startswith("-") else "dash before it"
-    right = f"- {shown(entry.lstrip(f'- {BULLETS}'))}"
+    bullet = _bullet_of(number, lines)
+    what = "no space after its dash" if entry.startswith("-") else "no dash before it"
+    if bullet:
+        beside = takewhile(lambda one: not plain(one) or set_in(one) >= indent, lines[number:])
+        others = sum(bool(_BULLET.match(one)) for one in beside)
+        more = f" (and {counted(others, 'more entry', 'more entries')})" if others else ""
+        what = f"'{bullet}' before it in place of a hyphen{more}"
+    right = f"- {shown(entry.lstrip(f'- {BULLETS}').lstrip())}"
     return Explained("dash-missing", number, indent + 1, {"what": what, "right": right})
 
 

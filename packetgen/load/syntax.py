@@ -102,7 +102,7 @@ def _explained(
     def rest(spot: Spot) -> str:
         return lines[spot[0] - 1][spot[1] - 1 :]
 
-    if joined := space_that_parts(here[0], lines):
+    if joined := space_that_parts(start[0], here[0], lines):
         return joined
     if no_braces := braces_missing(here[0], lines, names):
         return no_braces
