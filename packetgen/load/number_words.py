@@ -16,8 +16,9 @@ _WITH_UNIT = re.compile(
 )
 
 # '2-4 hours', '8 mm to 10 mm': two numbers, the second perhaps with a unit. '2-1/2 in' is one number.
+_N = r"\d{1,12}(?:\.\d{1,12})?"
 _RANGE = re.compile(
-    r"\d+(?:\.\d+)? ?[^\W\d]{0,20} ?(?:[-–—]|\.\.+|\b(?:to|or)\b) ?(?P<last>\d+(?:\.\d+)?)(?![\d/]) ?(?P<unit>\D.*)?"
+    rf"{_N} ?[^\W\d]{{0,20}} ?(?:[-–—]|\.\.+|\b(?:to|or)\b) ?(?P<last>{_N})(?![\d/]) ?(?P<unit>\D.{{0,30}})?"
 )
 
 

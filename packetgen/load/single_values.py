@@ -130,7 +130,8 @@ def _number(kind: Number, text: str, report: Report) -> float | None:
 
 def _plainly(kind: Whole | Number, text: str) -> str:
     """The number that the text names, where it could stand there; else what could."""
-    if ends := last_of_range(text):
+    ends = last_of_range(text)
+    if ends and kind.low <= float(ends[0]) <= kind.high:
         return f"write one number only, for example {ends[0]}"
     meant = meant_number(text)
     fits = meant is not None and kind.low <= meant <= kind.high
