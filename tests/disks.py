@@ -52,11 +52,11 @@ _MOUNT_AND_GO = 'mount --bind "$1" "$2" && shift 2 && exec "$@"'
 def fill(disk: Path, leave_bytes: int) -> Path:
     """A file that takes all the room of the disk but a little."""
     ballast = disk / "ballast"
-    with ballast.open("wb") as file:
+    # Unbuffered: what did not fit would wait, and fail once more when the file is cut.
+    with ballast.open("wb", buffering=0) as file:
         try:
             while True:
                 file.write(bytes(65536))
-                file.flush()
         except OSError:
             pass
         file.truncate(max(0, file.tell() // 65536 * 65536 - leave_bytes))

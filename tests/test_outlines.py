@@ -265,5 +265,18 @@ def test_a_part_stands_apart_when_it_touches_none_and_is_not_at_the_panel():
     assert apart(BACK, board(rod, (0, 131))) == [(1, 31)]
     assert apart(BACK, board("0,0 2,0 2,2 0,2", (0, 105))) == []
     assert apart(BACK, board(foot, (0, 1300))) == [(1, 1200)]
-    assert apart(board(foot, (200, 20)), board(foot, (210, 30))) == []
+    assert apart(BACK, board(rod, (105, 0))) == []
+    assert apart(BACK, board(rod, (114, 0))) == [(1, 14)]  # nothing hangs beside
     assert apart(BACK) == []
+
+
+def test_a_part_that_touches_with_the_two_numbers_of_its_place_changed_is_known():
+    """By hand: a rail that belongs below a board 60 wide and 100 high, at 8,100."""
+    tall, rail = board("0,0 60,0 60,100 0,100"), "0,0 44,0 44,8 0,8"
+
+    def apart(at: tuple[float, float]) -> list[tuple[float, bool]]:
+        return [(one.gap_mm, one.swapped) for one in standing_apart(PANEL, [tall, board(rail, at)])]
+
+    assert apart((8, 100)) == []
+    assert apart((100, 8)) == [(40, True)]
+    assert apart((140, 108)) == [(pytest.approx(80.4, abs=0.1), False)]

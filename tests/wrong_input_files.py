@@ -592,6 +592,32 @@ CASES = (
         "series/garden-year/fern/pattern.yaml:1:12: a colon with a space after it stands within a value; put the whole value between quotes; where a new field begins there, start a new line",
     ),
     Case(
+        "the lines of a name that are not set in",
+        {
+            PATTERN: (
+                "occasion: {name: First warm day, on: second Sunday of May}",
+                "occasion:\nname: First warm day\non: second Sunday of May",
+            )
+        },
+        "series/garden-year/fern/pattern.yaml:5:1: 'name' is not part of a pattern, and seems to belong to 'occasion' above; begin it with 2 spaces",
+        "series/garden-year/fern/pattern.yaml:6:1: 'on' is not part of a pattern, and seems to belong to 'occasion' above; begin it with 2 spaces",
+    ),
+    Case(
+        "an entry whose dash has no space behind it",
+        {SERIES: ("  - id: alder", "  -id: alder")},
+        "series/garden-year/series.yaml:9:3: this entry of a list has no space after its dash; write - id: alder",
+    ),
+    Case(
+        "a second entry between braces without its dash",
+        {
+            PATTERN: (
+                "  - {cloth: hopsack-28, colour: frost}",
+                "  - {cloth: hopsack-28, colour: frost}\n    {cloth: hopsack-28, colour: oatmeal}",
+            )
+        },
+        "series/garden-year/fern/pattern.yaml:7:5: this entry of a list has no dash before it; write - {cloth: hopsack-28, colour: oatmeal}",
+    ),
+    Case(
         "two fields on one line",
         {MOSS: ("material: cotton\n", "material: cotton ")},
         "threads/moss.yaml:2:25: a colon with a space after it stands within a value; start a new line before 'strands'",
@@ -710,13 +736,13 @@ CASES = (
                 'k: {moss: K4, spool: "12"}\nb: {moss',
             )
         },
-        "series/garden-year/fern/pattern.yaml:10:1: 'k' is not part of a pattern, and seems to belong with the lines of 'key' above; begin it with 2 spaces, as these are",
-        "series/garden-year/fern/pattern.yaml:11:1: 'b' is not part of a pattern, and seems to belong with the lines of 'key' above; begin it with 2 spaces, as these are",
+        "series/garden-year/fern/pattern.yaml:10:1: 'k' is not part of a pattern, and seems to belong to 'key' above; begin it with 2 spaces",
+        "series/garden-year/fern/pattern.yaml:11:1: 'b' is not part of a pattern, and seems to belong to 'key' above; begin it with 2 spaces",
     ),
     Case(
         "the last name of a part not set in",
         {FINISH: ("    faces: both", "faces: both")},
-        "finishes/shelf/finish.yaml:16:1: 'faces' is not part of a finishing piece, and seems to belong with the lines of 'parts' above; begin it with 4 spaces, as these are",
+        "finishes/shelf/finish.yaml:16:1: 'faces' is not part of a finishing piece, and seems to belong to 'parts' above; begin it with 4 spaces",
     ),
     Case(
         "an entry of a list at the margin, below one that is set in",

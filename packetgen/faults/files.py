@@ -168,8 +168,8 @@ FILES: dict[str, Fault] = {
     # the shape of a file
     "name-unknown": Fault("{name} is not part of {what}", "{hint}"),
     "name-set-out": Fault(
-        "{name} is not part of {what}, and seems to belong with the lines of {other} above",
-        "begin it with {spaces}, as these are",
+        "{name} is not part of {what}, and seems to belong to {other} above",
+        "begin it with {spaces}",
     ),
     "name-alone": Fault(
         "{name} is not part of {what}, and has no value",

@@ -85,8 +85,8 @@ WHY_FIGURES: dict[str, Why] = {
         "paint the front: with faces: back or faces: edges no paint is reckoned for it.",
     ),
     "part-apart": Why(
-        "Where its at says, the part stands further from all others than it is long itself, or more than 30 mm, so it "
-        "would be joined to nothing: mostly two numbers that have changed places, a digit too many or a comma in "
+        "Where its at says, the part stands beside all others, or further below or above them than it is long itself "
+        "or than 30 mm, so it would be joined to nothing: mostly two numbers that have changed places, a digit too many or a comma in "
         "another place. A part without an at stands at 0,0. What hangs on cord hangs nearer.",
         "Correct its at: it is where the 0,0 of the part's own outline stands in the drawing of the whole.",
     ),

@@ -279,12 +279,11 @@ def _look_at_parts(
         stand, [one for one in hidden(parts) if not wrong & {one.number, one.behind}], problems
     )
     for far in standing_apart(panel["outline"], parts):
-        problems.add(
-            stand[far.number].place_of("at"),
-            "part-apart",
-            **_place_of_part(stand[far.number]),
-            gap=_mm(far.gap_mm),
-        )
+        part = stand[far.number]
+        facts = _place_of_part(part) | {"gap": _mm(far.gap_mm)}
+        if far.swapped:
+            facts["mend"] = f"write at: {_point(part['at'][::-1])}"
+        problems.add(part.place_of("at"), "part-apart", **facts)
 
 
 def _look_at_hidden(

@@ -5,6 +5,7 @@ The YAML library stumbles over such a line only later; here it is told where the
 """
 
 import re
+from collections.abc import Collection
 from difflib import get_close_matches
 from itertools import takewhile
 
@@ -28,6 +29,8 @@ _NAMED = re.compile(r"""([^\s:"'{}\[\],]+):(?:\s|$)""")
 BULLETS = "*•–—·"  # what other programs put before the entries of a list
 _BULLET = re.compile(rf" *(?P<sign>[{BULLETS}])\s+[^\s:]")
 _NAME_ALONE = re.compile(r" *[^\s-]\S*:")
+_DASH_AND_NAME = re.compile(r"( *)-([A-Za-z][\w-]*):(?:\s|$)")
+_BRACED, _BRACED_ENTRY = re.compile(r" *\{.*\}"), re.compile(r" *- +\{.*\}")
 _DASHES = re.compile(r" *(?:- +)*")
 _NEAR = 0.8
 _NO_BREAK = re.compile(
@@ -97,6 +100,16 @@ def comma_between_values(here: Spot, lines: list[str], names: tuple[str, ...]) -
     )
 
 
+def space_of_dash(number: int, lines: list[str], names: Collection[str]) -> Explained | None:
+    """Line `number`, or the one above it, is an entry whose dash has no space behind it: '-id: wren'. `names` are
+    those that the file may have."""
+    for one in (number, line_above(number, lines)):
+        found = _DASH_AND_NAME.match(lines[one - 1]) if one else None
+        if found and found[2] in names:
+            return _no_dash(one, len(found[1]), lines)
+    return None
+
+
 def dash_of_entry(number: int, lines: list[str]) -> Explained | None:
     """Line `number`, or one above it, stands among the entries of a list and has no dash itself."""
     line = lines[number - 1]
@@ -104,6 +117,12 @@ def dash_of_entry(number: int, lines: list[str]) -> Explained | None:
     if _bullet_of(number, lines):
         return _no_dash(number, indent, lines)
     above = line_above(number, lines)
+    if (
+        above
+        and _BRACED.fullmatch(plain(line))
+        and _BRACED_ENTRY.fullmatch(plain(lines[above - 1]))
+    ):
+        return _no_dash(number, indent, lines)
     if not above or set_in(lines[above - 1]) < indent:
         return None
     if not line[indent:].startswith("- "):

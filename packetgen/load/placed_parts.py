@@ -1,7 +1,7 @@
 """Whether the parts of a finishing piece stand where they can: below its panel, beside it, and together."""
 
 from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from shapely import Point, Polygon, unary_union
 from shapely.geometry.base import BaseGeometry
@@ -53,10 +53,12 @@ class Hidden:
 
 @dataclass(frozen=True)
 class Apart:
-    """A part, by its number, that stands so far from all others."""
+    """A part, by its number, that stands so far from all others, and whether it touches one with the two numbers
+    of its place changed."""
 
     number: int
     gap_mm: float
+    swapped: bool
 
 
 def beyond_wood(panel: Outline, parts: Iterable[Part]) -> Beyond | None:
@@ -117,16 +119,24 @@ def hidden(parts: Sequence[Part]) -> Iterator[Hidden]:
 
 
 def standing_apart(panel: Outline, parts: Sequence[Part]) -> Iterator[Apart]:
-    """The parts that neither touch another nor lie at the panel, beyond gaps that may be meant."""
+    """The parts that neither touch another nor lie at the panel, beyond gaps that may be meant: what stands below or
+    above others may be hung up, what stands beside them may not."""
     placed = [_placed(part) for part in parts]
     shape = Polygon(panel)
-    for number, one in enumerate(placed):
+    for number, (part, one) in enumerate(zip(parts, placed, strict=True)):
         others = [*placed[:number], *placed[number + 1 :]]
         if others and not one.intersects(shape):
-            gap_mm = min(one.distance(other) for other in others)
+            gap_mm = _gap_mm(one, others)
             left, top, right, bottom = one.bounds
-            if gap_mm > min(_HUNG_MM, max(_LEAST_LONG_MM, right - left, bottom - top)):
-                yield Apart(number, gap_mm)
+            hangs = any(left < other.bounds[2] and other.bounds[0] < right for other in others)
+            long = max(right - left, bottom - top) if hangs else 0
+            if gap_mm > min(_HUNG_MM, max(_LEAST_LONG_MM, long)):
+                turned = _placed(replace(part, at_mm=part.at_mm[::-1]))
+                yield Apart(number, gap_mm, _gap_mm(turned, others) <= _ROUNDED_MM)
+
+
+def _gap_mm(one: Polygon, others: Iterable[Polygon]) -> float:
+    return min(one.distance(other) for other in others)
 
 
 def _placed(part: Part) -> Polygon:

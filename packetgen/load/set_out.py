@@ -6,25 +6,29 @@ from dataclasses import replace
 from packetgen.diagnostics import Problems
 from packetgen.load.schema import Group, Kind, ListOf, MapOf
 from packetgen.load.words import counted, said
-from packetgen.load.yaml_nodes import Entry, GroupNode, ListNode, Node, TextNode
+from packetgen.load.yaml_nodes import Entry, GroupNode, ListNode, Node, TextNode, is_nothing
+
+_STEP = 2  # spaces that are usual below a name
 
 
 def gathered(kind: Group, node: GroupNode, problems: Problems) -> tuple[Entry, ...]:
-    """The entries of a group. One that is set in by less than the lines above it, to which it belongs, is reported
-    and put among them."""
+    """The entries of a group. One that is set in by less than the lines above it, to which it belongs, or no more
+    than a name above it that has nothing of its own yet, is reported and put where it belongs."""
     fields = {field.name: field for field in kind.fields}
     entries: list[Entry] = []
     for key, value in node.entries:
         name, above = entries[-1] if entries else (key, value)
         known = key.value in fields or kind.others or name.value not in fields
-        group = None if known else _last_lines(above)
+        group = None if known else _last_lines(above) or _empty(name, above)
         if not group or not _fits(fields[name.value].kind, group, key, value):
             entries.append((key, value))
             continue
-        spaces = counted(group.place.column - 1, "space")
+        before = max(group.place.column - 1, name.place.column - 1 + _STEP)
+        spaces = counted(before, "space")
         facts = {"name": said(key.value), "other": said(name.value), "spaces": spaces}
         problems.add(key.place, "name-set-out", what=kind.what, **facts)
-        whole: Node = replace(group, entries=(*group.entries, (key, value)))
+        place = group.place if group.entries else key.place
+        whole: Node = replace(group, entries=(*group.entries, (key, value)), place=place)
         if isinstance(above, ListNode):
             whole = replace(above, items=(*above.items[:-1], whole))
         entries[-1] = (name, whole)
@@ -45,9 +49,18 @@ def _last_lines(node: Node) -> GroupNode | None:
     return node if in_lines and isinstance(node, GroupNode) else None
 
 
+def _empty(name: TextNode, value: Node) -> GroupNode | None:
+    """The group that a name without a value stands for, if lines below it are its."""
+    return GroupNode((), name.place) if is_nothing(value) and name.plain else None
+
+
 def _fits(kind: Kind, group: GroupNode, key: TextNode, value: Node) -> bool:
     """Whether a line `key: value` would be right in the group: by its own name, or where these are the author's
     choice, by the names that it has as the lines there have them."""
+    if isinstance(kind, MapOf) and not group.entries:
+        return isinstance(value, GroupNode)
+    if isinstance(kind, ListOf) and not group.entries:
+        return False  # its entries have dashes
     if isinstance(kind, MapOf):
         return bool(_names(value) & {name for _, other in group.entries for name in _names(other)})
     kind = kind.kind if isinstance(kind, ListOf) else kind

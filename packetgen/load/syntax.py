@@ -18,6 +18,7 @@ from packetgen.load.left_out import (
     entry_elsewhere,
     indented,
     line_elsewhere,
+    space_of_dash,
     space_that_parts,
 )
 from packetgen.load.quotes import closed_within, left_open, not_closed, opens, quote_above
@@ -118,6 +119,8 @@ def _explained(
         left_out = colon_between_braces(here, lines) if "flow mapping" in context else None
         left_out = left_out or comma_between_values(here, lines, names)
         return left_out or _between_brackets(start, here, "node content" in problem, lines)
+    if no_space := space_of_dash(here[0], lines, names):
+        return no_space
     if elsewhere := entry_elsewhere(here[0], lines):
         return elsewhere
     if no_dash := dash_of_entry(start[0] if "expected ':'" in problem else here[0], lines):

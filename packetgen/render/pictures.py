@@ -89,7 +89,9 @@ def site_pictures(standing: Standing, keep: Keep) -> SitePictures:
 
     def gathered(shape: str) -> Image.Image:
         faces = [hand.face for hand in first]
-        return gathering(faces, piece, *PICTURE_PX[shape]) if faces else empty()
+        if not faces:
+            return bench(piece, *PICTURE_PX[shape])
+        return gathering(faces, piece, *PICTURE_PX[shape])
 
     shares = {name: shared for name, (_, shared) in (of_out | of_awaited).items()}
     lines = (series.tagline,)
