@@ -20,8 +20,18 @@ CASES = (
         "threads/moss.yaml:1:1: this file should hold a thread card, line by line; begin each line with a name, as in name: Larkmoss Stranded",
     ),
     Case(
+        "the count of the cloth whose file was copied",
+        {CLOTH: ("name: Hopsack 28", "name: Hopsack 32")},
+        "cloths/hopsack-28.yaml:3:8: advice: the count is 28, and the cloth is called 'Hopsack 32'; correct one of the two, unless the number in its name is another",
+    ),
+    Case(
         "aida with the digits of its count turned round",
-        {CLOTH: ("weave: evenweave\ncount: 28\nover: 2", "weave: aida\ncount: 41\nover: 1")},
+        {
+            CLOTH: TINY[CLOTH].replace(
+                "name: Hopsack 28\nweave: evenweave\ncount: 28\nover: 2",
+                "name: Hopsack\nweave: aida\ncount: 41\nover: 1",
+            )
+        },
         "cloths/hopsack-28.yaml:3:8: advice: aida with 41 blocks to the inch is hardly woven; look once more: aida has 6 to 22, most often 14, 16 or 18; finer cloth has weave: evenweave",
     ),
     Case(

@@ -4,6 +4,11 @@ from packetgen.faults.fault import Fault, Level
 
 VALUES: dict[str, Fault] = {
     # single values
+    "count-other": Fault(
+        "the count is {count}, and the cloth is called {name}",
+        "correct one of the two, unless the number in its name is another",
+        Level.ADVICE,
+    ),
     "count-rare": Fault(
         "aida with {count} blocks to the inch is hardly woven",
         "look once more: aida has 6 to 22, most often 14, 16 or 18; finer cloth has weave: evenweave",

@@ -4,6 +4,11 @@ from packetgen.faults.why import Why
 
 WHY_VALUES: dict[str, Why] = {
     # single values
+    "count-other": Why(
+        "Cloth mostly has its count in its name, and all sizes come of the count: in a copied file it is easily "
+        "forgotten.",
+        "Look at the label, and correct the count or the name.",
+    ),
     "count-rare": Why(
         "Aida is woven in blocks, from 6 to 22 to the inch (common practice, no source).",
         "Write the count that stands on its label; where it counts threads and not blocks, it is an evenweave.",

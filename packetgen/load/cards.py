@@ -1,5 +1,6 @@
 """Cards of threads, cloths and beads: everything that is bought by colour."""
 
+import re
 from collections.abc import Callable, Mapping
 from types import MappingProxyType
 from typing import TypeVar
@@ -19,6 +20,8 @@ from packetgen.yarn_numbers import metres_in
 _SHAPES: Mapping[str, Group] = MappingProxyType(
     {"threads": THREAD_CARD, "cloths": CLOTH, "beads": BEAD_CARD}
 )
+# What cloth is commonly woven in: common practice, no source.
+_COUNTS = {6, 8, 10, 11, 14, 16, 18, 20, 22, 25, 27, 28, 30, 32, 36, 40}
 _FINEST_AIDA = 22  # blocks to the inch, and the coarsest below: common practice, no source
 _COARSEST_AIDA = 6
 
@@ -90,9 +93,17 @@ def _check_name(filled: Filled, path: str, called: dict[str, str], problems: Pro
 
 
 def _check_count(filled: Filled, problems: Problems) -> None:
-    """Advice on a count that aida is not woven in."""
+    """Advice on a count that is another than the name's, as in a copied file, or that aida is not woven in."""
     count = filled["count"]
-    if filled["weave"] != Weave.AIDA.value or count is None:
+    if count is None:
+        return
+    named = {*map(int, re.findall(r"(?<!\d)\d{1,2}(?!\d)", filled["name"] or ""))}
+    others = sorted(named & _COUNTS)
+    if count not in named and len(others) == 1:
+        place = filled.place_of("count")
+        problems.add(place, "count-other", name=said(filled["name"]), count=plain(count))
+        return
+    if filled["weave"] != Weave.AIDA.value:
         return
     if not _COARSEST_AIDA <= count <= _FINEST_AIDA:
         problems.add(filled.place_of("count"), "count-rare", count=plain(count))

@@ -108,7 +108,7 @@ BY_FIELD: Mapping[str, Mapping[str, tuple[str, ...]]] = {
     },
     "cloths/<cloth>.yaml": {
         "name": ("card-of-one-name",),
-        "count": ("count-rare",),
+        "count": ("count-other", "count-rare"),
         "colours[].name": ("colour-twice",),
     },
     "beads/<card>.yaml": {"name": ("card-of-one-name",), "colours[].number": ("colour-twice",)},
