@@ -36,7 +36,9 @@ FILES = {
     BEADS: TINY[BEADS] + '  - {number: "09", name: hip blue, hex: "#2c3ab3"}\n',
     CLOTH: TINY[CLOTH] + '  - {name: mist, hex: "#d8dede"}\n',
     FINISH: TINY[FINISH].replace("diameter: 10 mm", "diameter: 4 mm").replace("15 mm", "4 mm"),
-    "finishes/ledge/finish.yaml": TINY[FINISH].replace("The Shelf", "The Ledge"),
+    "finishes/ledge/finish.yaml": TINY[FINISH]
+    .replace("The Shelf", "The Ledge")
+    .replace("120,120 0,120", "120,120 60,130 0,120"),
     "finishes/ledge/steps.md": "1. Saw the ledge.\n",
     WINTER: TINY[SERIES].replace("finish: shelf", "finish: ledge"),
     SERIES: TINY[SERIES]
@@ -117,6 +119,7 @@ EDITS = (
     # series
     edit("tagline", SERIES, "Twelve small", "Thirteen small"),
     edit("address", SERIES, "licence:", "address: https://almanac.example.org/\nlicence:"),
+    edit("address where a part has a drawing there", WINTER, "licence:", "address: https://almanac.example.org/\nlicence:", {WINTER_FERN}),
     edit("what is shown before release", SERIES, "licence:", "before_release: all\nlicence:"),
     edit("colours by night", SERIES, "#e8dfcb", "#e8dfcc"),
     edit("colour by day that print has not", SERIES, "#2b2b24", "#2b2b25", GARDEN, GARDEN),

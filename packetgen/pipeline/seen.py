@@ -26,6 +26,7 @@ from packetgen.model import (
 from packetgen.model.look import BY_NIGHT, ORNAMENTS
 from packetgen.reckon.figures import Figures
 from packetgen.reckon.magnets import MagnetPlan
+from packetgen.reckon.sawing import any_shaped
 
 # Goods by kind and id → the colours of them that a pattern takes, by what its card calls them.
 _Taken = Mapping[tuple[type, str], frozenset[str]]
@@ -47,7 +48,8 @@ def as_packets_see(series: Series, all_figures: Iterable[Figures]) -> dict[str, 
 
     Of the other patterns that is title, designer's name, day and cloths; of other designers a name, where
     they share the studio; of thread, beads and cloth the colours that the pattern itself takes, and no
-    price; no notices and no welcome, and nothing else that only the site shows.
+    price; the address where a part of the piece is shaped, since the packet sends to its drawing on the site;
+    no notices and no welcome, and nothing else that only the site shows.
     """
     covers = tuple(map(_cover, series.patterns))
     place_of = {one.id: place for place, one in enumerate(series.patterns)}
@@ -57,7 +59,7 @@ def as_packets_see(series: Series, all_figures: Iterable[Figures]) -> dict[str, 
         notices=(),
         tagline="",
         welcome_markdown="",
-        address=None,
+        address=series.address if any_shaped(series.finish) else None,
         before_release="teaser",
         look=replace(series.look, dark=BY_NIGHT, ornament=ORNAMENTS[0]),
     )

@@ -26,6 +26,11 @@ def bounds(outline: Outline) -> tuple[float, float, float, float]:
     return Polygon(outline).bounds
 
 
+def fills_its_box(outline: Outline) -> bool:
+    """Whether it is an upright rectangle."""
+    return box(*bounds(outline)).area - area_mm2(outline) < _DUST_MM
+
+
 def covers(outline: Outline, inner: Outline) -> bool:
     """Whether `inner` lies wholly in `outline`; touching its edge is allowed."""
     return Polygon(outline).covers(Polygon(inner))

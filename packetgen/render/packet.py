@@ -26,10 +26,12 @@ from packetgen.reckon.magnets import AGAINST_SLIDING, FEWEST, THROUGH_CLOTH
 from packetgen.reckon.mounting import SEAM_MM, cloth_margin_mm, corner_cut, trim_corner_mm
 from packetgen.reckon.needle import threads_used
 from packetgen.reckon.precautions import precautions
+from packetgen.reckon.sawing import any_shaped, to_saw
 from packetgen.reckon.sizes import FRAMING_MARGIN_MM
 from packetgen.reckon.swaps import swaps
 from packetgen.reckon.thread import in_words
 from packetgen.reckon.working_time import RULE_SAID, weights_said
+from packetgen.render.address import in_full
 from packetgen.render.character_map import FILE_NAME, character_csv
 from packetgen.render.chart_pages import ChartPage, alternative, chart_pages
 from packetgen.render.cover_room import picture_room_mm
@@ -51,6 +53,7 @@ from packetgen.render.room_left import (
     piece_stands_beside,
     piece_type_mm,
 )
+from packetgen.render.site_nav import PIECE_PAGE
 from packetgen.render.site_year import before_its_day
 from packetgen.render.templates import fill
 
@@ -162,6 +165,9 @@ def packet(series: Series, figures: Figures, cover_jpeg: bytes, env: Environment
         laid=views,
         laid_in_row=in_a_row(len(views)),
         piece_beside=beside,
+        to_saw=to_saw(series.finish),
+        shaped=any_shaped(series.finish),
+        piece_address=in_full(series.address, PIECE_PAGE),
         painting=painting(series.finish),
         other=other_finishes(figures),
         goes_up=before_its_day(series.goes_up_days),

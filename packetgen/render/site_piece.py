@@ -13,9 +13,8 @@ from packetgen.reckon.figures import Figures
 from packetgen.reckon.fit_table import FitTable, fit_table
 from packetgen.reckon.magnets import MagnetPlan
 from packetgen.reckon.mounting import Mounting
-from packetgen.reckon.outline import bounds
 from packetgen.reckon.precautions import precautions
-from packetgen.reckon.sizes import Size
+from packetgen.reckon.sawing import Blank, blank
 from packetgen.render.inline_drawing import inline
 from packetgen.render.painting import Painting, coating_said, painting
 from packetgen.render.room_left import Laid, cloth_said, laid_on_panel
@@ -35,8 +34,7 @@ class CoatingView:
 class PartRow:
     name: str
     pieces: int
-    size: Size  # of the smallest rectangle round it
-    thickness_mm: float
+    blank: Blank
     coatings: tuple[CoatingView, ...]
 
 
@@ -147,12 +145,10 @@ def _drawing(piece: FinishingPiece, first: Figures | None) -> Markup:
 
 
 def _part_row(part: Part) -> PartRow:
-    left, top, right, bottom = bounds(part.outline)
     return PartRow(
         name=part.name,
         pieces=part.pieces,
-        size=Size(right - left, bottom - top),
-        thickness_mm=part.thickness_mm,
+        blank=blank(part),
         coatings=tuple(
             CoatingView(one.paint.name, one.paint.hex, coating_said(one)) for one in part.painted
         ),
