@@ -617,6 +617,19 @@ def test_a_designer_whom_the_series_does_not_have_is_told_the_nearest(run, tmp_p
     assert "there is no designer of the series called" in said and "alder" in said
 
 
+def test_a_designer_who_is_new_to_the_series_is_told_where_to_be_added(run, tmp_path, demo_copy):
+    content = build(tmp_path / "one")
+    words = ("--pattern", "Ferns", "--designer", "Tansy Holloway", "--content")
+    said = " ".join(run(*words, content, code=2).split())
+    file = f"{content.as_posix()}/series/garden-year/series.yaml"
+    assert said.endswith(
+        "there is no designer of the series called 'Tansy Holloway'; known here: alder "
+        f"(or add the designer under 'designers' in {file} first, or leave --designer out)"
+    )
+    of_several = run(*words, demo_copy, code=2)
+    assert "'designers'" in of_several and "leave --designer out" not in of_several
+
+
 def test_of_several_designers_one_must_be_named(run, demo_copy):
     said = run("--pattern", "Kohlrabi", code=2)
     assert "say which designer with --designer: thackwray, pask" in said

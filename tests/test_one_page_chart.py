@@ -1,9 +1,17 @@
 """A chart that one upright page holds at the least size of stitch is not cut."""
 
+from dataclasses import replace
+
 import pytest
 
 from packetgen.chart.editions import EDITIONS
+from packetgen.diagnostics import Place
+from packetgen.model import Knot
 from packetgen.render.chart_pages import NUMBER_MM
+from packetgen.render.chart_paint import painted
+from packetgen.render.page_key import SYMBOL_EM, has_sample, text_em
+from tests.chart_only import reckoned
+from tests.many_colours import MARKS, many_coloured, wheel
 from tests.test_turned_chart import pages_of, sampler
 
 # (edition, stitches across, down, colours): 50 × 64 is what many a small design is.
@@ -61,3 +69,22 @@ def test_the_key_of_a_page_of_several_stands_whole_below_its_grid(name, high):
     for colours in (5, 9, 12):
         pages = pages_of(sampler(90, high, colours), EDITIONS[name])
         assert len(pages) > 1 and not any(page.key_beyond for page in pages)
+
+
+@pytest.mark.parametrize("name", ["colour", "black-and-white"])
+def test_the_key_of_a_page_shows_the_knots_of_a_colour_and_leaves_them_room(name):
+    """Of one that has cells too, and of one that is worked in knots alone and so has no square."""
+    edition = EDITIONS[name]
+    in_cells, knots_alone = MARKS[0], MARKS[3]
+    rows = tuple("".join(MARKS[(x + y) % 3] for x in range(20)) for y in range(20))
+    plain = many_coloured(rows, wheel(4))
+    knots = tuple(Knot(mark, (5.5, 5.5), Place("")) for mark in (in_cells, knots_alone))
+    (page,) = pages_of(reckoned(replace(plain, knots=knots)), edition)
+    knotted = [entry for entry in page.key if entry.row.knots]
+    assert [entry.row.mark for entry in knotted] == [in_cells, knots_alone]
+    assert [has_sample(entry.row) for entry in knotted] == [False, False]
+    assert [text_em(entry.row) for entry in knotted] == [2 * SYMBOL_EM, SYMBOL_EM]
+    (bare,) = pages_of(reckoned(plain), edition)
+    assert not any(entry.row.knots for entry in bare.key)
+    circles = painted(page, {}).count(b" c ") - painted(bare, {}).count(b" c ")
+    assert circles == 4 * (len(page.sheet.dots) + len(knotted)), "four curves each"

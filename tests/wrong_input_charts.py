@@ -306,6 +306,30 @@ CASES = (
         "series/garden-year/fern/photo.jpg:1:1: this is not a JPEG picture that can be read; save it again as JPEG",
     ),
     Case(
+        "a photograph under the name that the camera gave it",
+        {f"{FERN}/IMG_2041.JPG": picture([["#a04030"]], "JPEG")},
+        "series/garden-year/fern/IMG_2041.JPG:1:1: advice: nothing reads 'IMG_2041.JPG'; if it is the photograph of the model, call it 'photo.jpg' (a name that begins with '_' is left alone)",
+    ),
+    Case(
+        "a photograph in a kind that is not read",
+        {f"{FERN}/fern.HEIC": b"ftypheic"},
+        "series/garden-year/fern/fern.HEIC:1:1: advice: nothing reads 'fern.HEIC'; if it is the photograph of the model, save it as 'photo.jpg' (a name that begins with '_' is left alone)",
+    ),
+    Case(
+        "a second picture beside the photograph",
+        {
+            f"{FERN}/photo.jpg": picture([["#a04030"]], "JPEG"),
+            f"{FERN}/IMG_2041.JPG": picture([["#a04030"]], "JPEG"),
+        },
+        "series/garden-year/fern/IMG_2041.JPG:1:1: advice: nothing reads 'IMG_2041.JPG'; known here: chart.txt, pattern.yaml, photo.jpg, photo.png, stitching.md, story.md, symbols.yaml (a name that begins with '_' is left alone)",
+    ),
+    Case(
+        "a chart in pixels whose name has a slip",
+        {CHART: None, f"{FERN}/chrat.png": picture([["#a04030"]])},
+        "series/garden-year/fern/chart.txt:1:1: there is no file 'chart.txt' here; draw one character for each stitch, '.' for bare cloth, or bring a drawing in with packetgen bring",
+        "series/garden-year/fern/chrat.png:1:1: advice: nothing reads 'chrat.png'; did you mean 'chart.png'? (a name that begins with '_' is left alone)",
+    ),
+    Case(
         "two photographs",
         {
             f"{FERN}/photo.jpg": picture([["#a04030"]], "JPEG"),

@@ -272,7 +272,7 @@ def _on_top(
             marks.add(daisy.mark)
     for knot in pattern.knots:
         if _touches((knot.at,), tile):
-            dots.append(_knot(knot.at, knot.mark, look))
+            dots.append(knot_dot((knot.at[0] - 1, knot.at[1] - 1), knot.mark, look))
             marks.add(knot.mark)
     numbers: dict[tuple[str, str], int] = {}
     for bead in pattern.beads:
@@ -294,8 +294,8 @@ def _with_halo(points: Outline, mark: str, width: float, look: Look) -> Iterable
     )
 
 
-def _knot(at: Point, mark: str, look: Look) -> Dot:
-    middle = (at[0] - 1, at[1] - 1)
+def knot_dot(middle: Point, mark: str, look: Look) -> Dot:
+    """A knot as the chart shows it, and so its key; the unit is one stitch."""
     if look.coloured:
         return Dot(middle, _KNOT_RADIUS, look.lines[mark], PAPER, HALO)
     return Dot(middle, _SIGNED_RADIUS, PAPER, INK, 0.08, look.symbols[mark])

@@ -273,4 +273,9 @@ def _designer(given: Given, series: "Series") -> "Designer":
     called = {designer.name.casefold(): designer.id for designer in series.designers}
     name = given.designer
     name = called.get(name.casefold(), name) if name else name
-    return known[one_of(given, name, known, "designer", "designer", "designer of the series")]
+    file = (given.content / f"series/{series.id}/series.yaml").as_posix()
+    leave = ", or leave --designer out" if len(known) == 1 else ""
+    way_out = f" (or add the designer under 'designers' in {file} first{leave})"
+    return known[
+        one_of(given, name, known, "designer", "designer", "designer of the series", way_out)
+    ]

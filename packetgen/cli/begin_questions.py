@@ -193,14 +193,20 @@ def size_for(
 
 
 def one_of(
-    given: Given, name: str | None, known: dict[str, Value], what: str, option: str, kind: str
+    given: Given,
+    name: str | None,
+    known: dict[str, Value],
+    what: str,
+    option: str,
+    kind: str,
+    way_out: str = "",
 ) -> str:
     from packetgen.diagnostics import nearest
 
     if name is not None:
         if name not in known:
             raise click.UsageError(
-                f"there is no {kind} called {name!r}; {nearest(name, tuple(known))}"
+                f"there is no {kind} called {name!r}; {nearest(name, tuple(known))}{way_out}"
             )
         return name
     first = next(iter(known))

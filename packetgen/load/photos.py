@@ -1,12 +1,19 @@
 """The photograph beside a pattern's file, and the name of who took it."""
 
-from packetgen.diagnostics import Place, Problems
+from pathlib import PurePath
+
+from packetgen.diagnostics import Place, Problems, nearest_of
 from packetgen.load.files import ContentFolder
 from packetgen.load.pixels import read_photo
 from packetgen.load.values import Filled
+from packetgen.load.words import said
 from packetgen.model import Photo
 
 PHOTO_FILES = ("photo.jpg", "photo.png")
+# Endings of pictures → what a picture of that kind must be called; and those of kinds that are not read.
+_CALLED = {".jpg": "photo.jpg", ".jpeg": "photo.jpg", ".png": "photo.png"}
+_OTHER_KINDS = (".heic", ".heif", ".webp")
+_IF_IT_IS = "if it is the photograph of the model"
 
 
 def photo_in(folder: ContentFolder, path: str, problems: Problems) -> Photo | None:
@@ -30,6 +37,21 @@ def photographer_in(
         problems.add(credits.place_of("photographer"), "photographer-idle")
         return "", True
     return named, False
+
+
+def photo_hints(folder: ContentFolder, path: str, known: tuple[str, ...]) -> dict[str, str]:
+    """By name what is said of pictures under other names, where there is no photograph yet; nothing of one
+    whose name is a slip for one of the `known`."""
+    if _there(folder, path):
+        return {}
+    hints = {}
+    for name in folder.files(path):
+        ending = PurePath(name).suffix.casefold()
+        if ending in _OTHER_KINDS:
+            hints[name] = f"{_IF_IT_IS}, save it as 'photo.jpg'"
+        elif ending in _CALLED and nearest_of(name, known) is None:
+            hints[name] = f"{_IF_IT_IS}, call it {said(_CALLED[ending])}"
+    return hints
 
 
 def _there(folder: ContentFolder, path: str) -> list[str]:

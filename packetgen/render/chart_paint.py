@@ -5,6 +5,7 @@ Operators are those of ISO 32000-1, annex A.
 """
 
 from collections.abc import Iterable, Iterator, Mapping
+from dataclasses import replace
 
 from packetgen.chart.drawing import (
     EDGE_WIDTH,
@@ -14,10 +15,10 @@ from packetgen.chart.drawing import (
     TEN_WIDTH,
 )
 from packetgen.chart.paintbox import INK, PAPER
-from packetgen.chart.sheet import FRACTION_SHARE, LINE_WIDTH, Dot, Sheet, Stroke
+from packetgen.chart.sheet import FRACTION_SHARE, LINE_WIDTH, Dot, Sheet, Stroke, knot_dot
 from packetgen.reckon.colour import channels
 from packetgen.render.chart_pages import NUMBER_MM, SCALE_MM, ChartPage, Label
-from packetgen.render.page_key import LINE_EM, SYMBOL_EM, KeyEntry, has_sample, text_em
+from packetgen.render.page_key import LINE_EM, SYMBOL_EM, KeyEntry, has_sample, knot_em, text_em
 from packetgen.render.text_face import TEXT_FACE, Face, face
 
 # Face file → the name by which the page's resources know it.
@@ -225,6 +226,13 @@ def _entry(entry: KeyEntry, page: ChartPage) -> Iterator[str]:
         yield from _stroke(
             Stroke(((x + 0.3, middle), (end, middle)), look.lines[row.mark], thick, dash)
         )
+    if row.knots:
+        yield f"q {box:.4f} 0 0 {box:.4f} {entry.x_mm + size * knot_em(row):.3f} {y:.3f} cm"
+        knot = knot_dot((0.5, 0.5), row.mark, look)
+        if look.coloured:  # on white paper a pale thread is seen by its edge
+            knot = replace(knot, radius=0.42, edge=INK, edge_width=0.15 / box)
+        yield from _dot(knot)
+        yield "Q"
     x = entry.x_mm + size * text_em(row)
     for index, line in enumerate(entry.lines):
         yield from _text(line, x, y + size * (1.0 + 1.15 * index), size)

@@ -7,7 +7,7 @@ from functools import cache
 from packetgen.render.key import KeyRow
 from packetgen.render.text_face import TEXT_FACE, broken, face
 
-# In ems: the box of a symbol and the sample of a line, each with its space.
+# In ems: the box of a symbol or of a knot and the sample of a line, each with its space.
 SYMBOL_EM, LINE_EM = 1.9, 2.6
 
 
@@ -61,13 +61,18 @@ class KeyColumns:
 
 
 def has_sample(row: KeyRow) -> bool:
-    """Whether a key line draws lines, of which the key shows a sample; one without a symbol always does."""
-    return not row.symbol or any(one.kind in ("backstitch", "long", "daisy") for one in row.kinds)
+    """Whether a key line draws lines, of which the key shows a sample."""
+    return any(one.kind in ("backstitch", "long", "daisy") for one in row.kinds)
+
+
+def knot_em(row: KeyRow) -> float:
+    """Where the knot of an entry stands, after its symbol and its line, in ems from its left edge."""
+    return (SYMBOL_EM if row.symbol else 0) + (LINE_EM if has_sample(row) else 0)
 
 
 def text_em(row: KeyRow) -> float:
     """Where the words of an entry begin, in ems from its left edge."""
-    return (SYMBOL_EM if row.symbol else 0) + (LINE_EM if has_sample(row) else 0)
+    return knot_em(row) + (SYMBOL_EM if row.knots else 0)
 
 
 @cache
