@@ -64,6 +64,11 @@ def centimetres(mm: float) -> str:
     return f"{mm / 10:.1f} cm"
 
 
+def millimetres(mm: float) -> str:
+    """Of wood, to a tenth: 4.5 → '4.5 mm', 208.0 → '208 mm'."""
+    return f"{plain(round(mm, 1))} mm"
+
+
 def cut_inches(mm: float) -> str:
     """Rounded up to the eighth of an inch, as on a cutting ruler: 311 → '12 1/4 in'."""
     eighths = round(up_to_step(mm / MM_PER_INCH, 1 / 8) * 8)

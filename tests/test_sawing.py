@@ -84,8 +84,8 @@ def test_parts_with_the_same_blank_are_one_row_where_the_first_stands():
 def test_the_packet_has_the_sizes_to_saw_in_both_systems_before_the_steps():
     html = html_of(slat("left slat", pieces=2), slat("right slat"), GABLE)
     assert (
-        "left slat, right slat 3 1.00 × 3.94 in · 2.5 × 10.0 cm 0.24 in · 0.6 cm "
-        "gable 1 4.00 × 1.57 in · 10.2 × 4.0 cm, shaped 0.24 in · 0.6 cm"
+        "left slat, right slat 3 1.00 × 3.94 in · 25.4 × 100 mm 0.24 in · 6 mm "
+        "gable 1 4.00 × 1.57 in · 101.6 × 40 mm, shaped 0.24 in · 6 mm"
     ) in words(html)
     assert html.index("<h3>Parts to saw") < html.index("Sand it.")
 

@@ -11,6 +11,7 @@ from packetgen.units import (
     cut_size_inches,
     inches,
     metres,
+    millimetres,
     parse_number,
     size_centimetres,
     split_measure,
@@ -56,6 +57,10 @@ def test_no_cut_is_ever_smaller_than_what_is_needed(mm):
     needed = mm - 1e-6
     assert needed <= up_to_step(mm / 25.4, 1 / 8) * 25.4 < mm + 25.4 / 8 + 1e-6
     assert needed <= up_to_step(mm, 5) < mm + 5 + 1e-6
+
+
+def test_wood_is_sawn_to_a_tenth_of_a_millimetre():
+    assert [millimetres(mm) for mm in (4.5, 208.0, 26.958)] == ["4.5 mm", "208 mm", "27 mm"]
 
 
 def test_a_size_names_its_unit_once():
