@@ -18,8 +18,8 @@ _FEWEST = 3  # rows, or marks in a row, from which on that is no chance
 
 
 def without_habits(chart: Chart, marks: Collection[str] | None, problems: Problems) -> Chart | None:
-    """The chart again, with full stops for other dots; None where it has one of the others. All are reported. `marks` are those of the key, None
-    where nobody can tell them."""
+    """The chart again, with full stops for other dots; None where it has one of the others. All are reported.
+    `marks` are those of the key, None where nobody can tell them."""
     chart = chart if marks is None else _with_full_stops(chart, marks, problems)
     rows = [row for row in chart.rows if row]
     words = [] if marks is None else _words(chart.rows, marks)

@@ -10,7 +10,7 @@ from packetgen.model import Part
 from packetgen.nouns import listed
 from packetgen.units import plain
 
-_LEAST_GATHERED = 1.2  # times the length of the edge; less shows no gathers
+_LEAST_GATHERED = 1.2  # times the length of the edge; less shows no gathers: from memory
 _SIDES = ("to the left", "above", "to the right", "below")
 
 

@@ -8,7 +8,7 @@ from shapely.geometry.base import BaseGeometry
 
 from packetgen.model import Outline, Part
 
-# Less beyond the wood is a rounded figure.
+# Limits of what is told; all are our own choice. Less beyond the wood is a rounded figure.
 _ROUNDED_MM = 0.5
 # Pieces that stand apart fill a room so many times as large.
 _APART = 2
