@@ -100,6 +100,17 @@ def test_a_series_lays_aside_what_is_told_of_its_finishing_piece(tmp_path):
     assert len(idle) == 1 and "let about be 'straw'" in idle[0]
 
 
+def test_a_series_lays_aside_what_is_told_of_its_cards(tmp_path):
+    """A thread that is as dear as it looks."""
+    aside = "laid_aside:\n  - {advice: price-dear, about: 80 EUR, because: it is spun with gold}\n"
+    card = ("length: 8 m", "length: 8 m\nprice: 80 EUR")
+    dear = proof(build(tmp_path / "content", {MOSS: card}))
+    assert "price-dear" in {one.code for one in dear.problems}
+    kept = proof(build(tmp_path / "content", {MOSS: card, SERIES: TINY[SERIES] + aside}))
+    assert not {"price-dear", "laid-aside-idle"} & {one.code for one in kept.problems}
+    assert "1 laid aside" in summary(review(kept))
+
+
 def test_a_photograph_left_out_of_one_pattern_hides_none_that_another_lacks(tmp_path):
     """What is laid aside for the fern says nothing of a photograph that the ivy loses later."""
     ivy = {path.replace("fern", "ivy"): text for path, text in TINY.items() if FERN in path}

@@ -1,5 +1,6 @@
 """A chart that one upright page holds at the least size of stitch is not cut."""
 
+import re
 from dataclasses import replace
 
 import pytest
@@ -9,9 +10,12 @@ from packetgen.diagnostics import Place
 from packetgen.model import Knot
 from packetgen.render.chart_pages import NUMBER_MM
 from packetgen.render.chart_paint import painted
+from packetgen.render.packet import booklet
 from packetgen.render.page_key import SYMBOL_EM, has_sample, text_em
+from packetgen.render.templates import environment
 from tests.chart_only import reckoned
 from tests.many_colours import MARKS, many_coloured, wheel
+from tests.stitching import series
 from tests.test_turned_chart import pages_of, sampler
 
 # (edition, stitches across, down, colours): 50 × 64 is what many a small design is.
@@ -88,3 +92,17 @@ def test_the_key_of_a_page_shows_the_knots_of_a_colour_and_leaves_them_room(name
     assert not any(entry.row.knots for entry in bare.key)
     circles = painted(page, {}).count(b" c ") - painted(bare, {}).count(b" c ")
     assert circles == 4 * (len(page.sheet.dots) + len(knotted)), "four curves each"
+
+
+def test_a_key_without_colours_shows_knots_by_the_symbol_that_they_carry_on_the_chart():
+    """Also of a colour that is worked in knots alone; where there are colours, the knot is a dot of its own."""
+    rows = tuple("".join(MARKS[(x + y) % 3] for x in range(20)) for y in range(20))
+    plain = many_coloured(rows, wheel(4))
+    figures = reckoned(replace(plain, knots=(Knot(MARKS[3], (5.5, 5.5), Place("")),)))
+    for name in ("black-and-white", "colour"):
+        edition = EDITIONS[name]
+        html = booklet(series(figures.pattern), figures, edition, environment()).html
+        (page,) = pages_of(figures, edition)
+        signs = [dot.sign for dot in page.sheet.dots if dot.sign]
+        assert re.findall(r'<span class="knot signed">(.)</span>', html) == signs
+        assert len(signs) == (name == "black-and-white")

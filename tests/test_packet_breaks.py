@@ -94,7 +94,7 @@ def test_the_usual_counts_part_between_their_kinds_of_cloth(html, above_mm):
 FRAME = ["m" * 50] + ["m" + "t" * 20 + "." * 28 + "m"] * 62 + ["m" * 50]
 EASTER = Occasion("Easter", DateRule("Easter", easter=0))
 KIND = KindOfWork("full", "cross stitch", 9, (2,))
-KEY_ROW = KeyRow("m", "+", "#556b2f", "#e0e8d0", (), (KIND,))
+KEY_ROW = KeyRow("m", "+", "+", "#556b2f", "#e0e8d0", (), (KIND,))
 SCARCE = pattern("mt")
 CREDITED = pattern(
     *FRAME,

@@ -371,4 +371,14 @@ CASES = (
         "series/garden-year/fern/symbols.yaml:2:6: there is no chart shape 'hart'; did you mean 'heart'?",
         "series/garden-year/fern/symbols.yaml:4:6: 'b' and 'k' both ask for the chart shape 'disc'; give each mark its own",
     ),
+    Case(
+        "the number of another colour than the remark names",
+        {PATTERN: ('{moss: E2, spool: "10"}', '{moss: E2, spool: "10"}   # peat')},
+        "series/garden-year/fern/pattern.yaml:9:3: advice: the remark says 'peat', and 'E2' is called 'brick'; write 'K4' if that is meant, or put 'brick' into the remark",
+    ),
+    Case(
+        "a remark of begin beside a colour of her own",
+        {PATTERN: ('{moss: E2, spool: "10"}', '{moss: E2, spool: "10"}   # example yew')},
+        "series/garden-year/fern/pattern.yaml:9:3: advice: the remark says 'example yew', and 'E2' is called 'brick'; put 'brick' into the remark",
+    ),
 )

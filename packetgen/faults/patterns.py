@@ -76,6 +76,11 @@ PATTERNS: dict[str, Fault] = {
     "symbol-left-over": Fault(
         "the key has no mark {mark}", "take the line out; {hint}", Level.ADVICE
     ),
+    "key-remark-other": Fault(
+        "the remark says {remark}, and {number} is called {name}",
+        "{meant}put {name} into the remark",
+        Level.ADVICE,
+    ),
     "key-line-unused": Fault(
         "the mark {mark} is never used",
         "take its key line out, or stitch something with it",

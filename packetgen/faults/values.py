@@ -43,6 +43,11 @@ VALUES: dict[str, Fault] = {
         "{name} is {said}, which is not a price",
         "write the amount and the three letters of its currency, for example {example}",
     ),
+    "price-dear": Fault(
+        "{price} is a high price for one",
+        "look once more: should it be {better}?",
+        Level.ADVICE,
+    ),
     "price-order": Fault("{name} is {said}", "write a price as {better}"),
     "not-a-yarn-number": Fault(
         "{name} is {said}, which is not the size of a thread",

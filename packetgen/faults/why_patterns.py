@@ -89,6 +89,12 @@ WHY_PATTERNS: dict[str, Why] = {
         "Two marks mean the same stitch in the same colour, so the chart would have two symbols for one thing.",
         "Use one mark for both, or change a number.",
     ),
+    "key-remark-other": Why(
+        "The remark behind a line of the key is the name of another colour of the card, or of an example that the "
+        "card no longer has. Nobody but you reads it; but where number and name do not agree, either may be the slip, "
+        "and the number is what is stitched and printed.",
+        "Correct the one that is wrong, or take the remark out.",
+    ),
     "symbol-twice": Why(
         "Two marks ask for the same chart shape, and nobody could tell them apart.",
         "Give each its own, or leave one to be chosen.",

@@ -65,6 +65,11 @@ WHY_VALUES: dict[str, Why] = {
         "A price is an amount and the three letters of a currency, as ISO 4217 has them.",
         "Write it like 1.40 EUR.",
     ),
+    "price-dear": Why(
+        "A skein or a packet hardly ever costs 60 or more, a fat quarter of cloth 300 (our own choice). Mostly the "
+        "decimal sign was forgotten, and the kit would cost a hundred times too much.",
+        "Correct the price. Where it is right, lay the advice aside in series.yaml.",
+    ),
     "price-order": Why(
         "Amount and currency stand the other way round, or the letters are small, are missing, or have a sign or a "
         "word in their place.",

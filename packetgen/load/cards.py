@@ -13,7 +13,7 @@ from packetgen.load.shape_cards import BEAD_CARD, CLOTH, LENGTH_M, THREAD_CARD
 from packetgen.load.sure import sure
 from packetgen.load.values import Filled
 from packetgen.load.words import said
-from packetgen.model import BeadCard, Cloth, Colour, ThreadCard, Weave
+from packetgen.model import BeadCard, Cloth, Colour, Price, ThreadCard, Weave
 from packetgen.units import plain
 from packetgen.yarn_numbers import metres_in
 
@@ -24,6 +24,10 @@ _SHAPES: Mapping[str, Group] = MappingProxyType(
 _COUNTS = {6, 8, 10, 11, 14, 16, 18, 20, 22, 25, 27, 28, 30, 32, 36, 40}
 _FINEST_AIDA = 22  # blocks to the inch, and the coarsest below: common practice, no source
 _COARSEST_AIDA = 6
+# From what price of one skein or packet, and of a fat quarter of cloth, a decimal sign was forgotten most
+# likely, in currencies of which one buys about as much as a euro: our own choice.
+_DEAR, _DEAR_CLOTH = 60, 300
+_LIKE_EURO = {"AUD", "CAD", "CHF", "EUR", "GBP", "NZD", "SGD", "USD"}
 
 T = TypeVar("T")
 Cards = Mapping[str, T | None]  # by id; None for a card that exists and is not in order
@@ -70,6 +74,7 @@ def _load(
             continue
         if shape is CLOTH:
             _check_count(filled, problems)
+        _check_price(filled, _DEAR_CLOTH if shape is CLOTH else _DEAR, problems)
         if named_well:
             _check_name(filled, path, called, problems)
         colours = _colours(filled, "name" if shape is CLOTH else "number", problems)
@@ -107,6 +112,20 @@ def _check_count(filled: Filled, problems: Problems) -> None:
         return
     if not _COARSEST_AIDA <= count <= _FINEST_AIDA:
         problems.add(filled.place_of("count"), "count-rare", count=plain(count))
+
+
+def _check_price(filled: Filled, dear: int, problems: Problems) -> None:
+    """Advice on a price that was meant in hundredths."""
+    price: Price | None = filled["price"]
+    if price is None or price.currency not in _LIKE_EURO or price.amount < dear:
+        return
+    as_hundredths = f"{price.amount / 100:.2f} {price.currency}"
+    problems.add(
+        filled.place_of("price"),
+        "price-dear",
+        price=f"{price.amount:,} {price.currency}",
+        better=as_hundredths,
+    )
 
 
 def _colours(filled: Filled, by: str, problems: Problems) -> Mapping[str, Colour] | None:

@@ -11,6 +11,7 @@ from packetgen.load.documents import read_document, read_markdown
 from packetgen.load.files import ContentFolder, valid_id
 from packetgen.load.grid import CHART_FILES, chart_file, read_chart
 from packetgen.load.key import Key, Requests, Sets, read_key
+from packetgen.load.key_remarks import complain_of_remarks
 from packetgen.load.laid_aside import read_laid_aside
 from packetgen.load.library import Library
 from packetgen.load.occasions import read_occasion
@@ -97,6 +98,8 @@ def load_pattern(
     aside = read_laid_aside(filled, problems)
     if problems.hindering:  # nothing is put together that would be thrown away
         return None
+    text, in_order = folder.text(f"{path}/pattern.yaml"), all_sure(sure(sets).values())
+    complain_of_remarks(sure(text), sure(key).lines, in_order, problems)
     return Pattern(
         id=name,
         title=filled["title"],
@@ -104,7 +107,7 @@ def load_pattern(
         designer=sure(designer),
         occasion=read_occasion(filled["occasion"]),
         cloths=all_sure(cloths),
-        thread_sets=all_sure(sure(sets).values()),
+        thread_sets=in_order,
         key=with_kept(_used(sure(key), unused), kept),
         grid=as_grid(sure(chart)),
         fractions=worked.fractions,

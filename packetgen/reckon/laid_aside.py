@@ -10,6 +10,7 @@ from packetgen.model import LaidAside, Series
 from packetgen.reckon.review import folder_of
 
 _OF_A_PHOTO = ("photo-small", "photo-tells-chart", "photo-tells-place")
+_CARDS = ("threads", "cloths", "beads")
 _TAKE_OUT = "take these words out"
 _NEAR = 0.7  # words of advice that an entry may mean
 
@@ -23,8 +24,8 @@ class Parted:
 
 
 def parted(problems: Iterable[Problem], all_series: Iterable[Series]) -> Parted:
-    """A pattern's file lays aside advice on its folder, a series' file advice on the series' own files and on its
-    finishing piece."""
+    """A pattern's file lays aside advice on its folder, a series' file advice on the series' own files, on its
+    finishing piece and on cards."""
     by_folder = _by_folder(all_series)
     told, aside = Problems(), []
     for problem in problems:
@@ -66,13 +67,13 @@ def complain_of_idle(
     told: dict[tuple[str, str], list[Problem]] = {}
     for problem in problems:
         told.setdefault((_home(problem.place.path), problem.code), []).append(problem)
-    pieces = {_home(series.finish.place.path) for series in all_series}
+    shared = {one for series in all_series for one in _shared(series)}
     for folder, these in by_folder.items():
-        if folder in pieces:
-            continue  # what is about a piece stands with its series
+        if folder in shared:
+            continue  # what is about a piece or a card stands with its series
         for one in these:
             if one not in at_work and one not in waiting:
-                homes = [folder, *(piece for piece in pieces if one in by_folder[piece])]
+                homes = [folder, *(other for other in shared if one in by_folder[other])]
                 found = [problem for home in homes for problem in told.get((home, one.code), ())]
                 near = _nearest_words(one, found)
                 hint = _told_elsewhere(folder, one.code, told) or _TAKE_OUT
@@ -127,14 +128,19 @@ def _said(one: LaidAside) -> str:
 def _by_folder(all_series: Iterable[Series]) -> dict[str, tuple[LaidAside, ...]]:
     found: dict[str, tuple[LaidAside, ...]] = {}
     for series in all_series:
-        piece = _home(series.finish.place.path)
         found[folder_of(series.place.path)] = series.laid_aside
-        found[piece] = (*found.get(piece, ()), *series.laid_aside)
+        for shared in _shared(series):
+            found[shared] = (*found.get(shared, ()), *series.laid_aside)
         for pattern in series.patterns:
             found[folder_of(pattern.place.path)] = pattern.laid_aside
     return found
 
 
+def _shared(series: Series) -> tuple[str, ...]:
+    """The folders outside the series of which its file lays advice aside: those of its piece and of all cards."""
+    return (_home(series.finish.place.path), *_CARDS)
+
+
 def _home(path: str) -> str:
-    """The folder of the series, pattern or finishing piece to which a file belongs."""
+    """The folder of the series, pattern, finishing piece or cards to which a file belongs."""
     return folder_of(path) or path.rpartition("/")[0]

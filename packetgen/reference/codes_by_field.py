@@ -63,7 +63,7 @@ _PATTERN: Mapping[str, tuple[str, ...]] = {
     "matched": ("matched-model", "matched-round", "match-too-few"),
     "key": (
         "key-empty", "key-too-long", "mark-reserved", "mark-long", "set-missing", "key-line-unused",
-        "key-lines-alike", "braid-in-blend", "symbols-alike", "conversion-collides", "conversion-far",
+        "key-lines-alike", "key-remark-other", "braid-in-blend", "symbols-alike", "conversion-collides", "conversion-far",
         "skein-little", "skein-short", "colours-alike", "colours-alike-to-some", "colours-of-one-name",
         "symbols-alike-in-grey",
     ),
@@ -104,14 +104,20 @@ BY_FIELD: Mapping[str, Mapping[str, tuple[str, ...]]] = {
         "name": ("card-of-one-name",),
         "strands": ("braid-parted",),
         "weight": ("weight-odd",),
+        "price": ("price-dear",),
         "colours[].number": ("colour-twice",),
     },
     "cloths/<cloth>.yaml": {
         "name": ("card-of-one-name",),
         "count": ("count-other", "count-rare"),
+        "price": ("price-dear",),
         "colours[].name": ("colour-twice",),
     },
-    "beads/<card>.yaml": {"name": ("card-of-one-name",), "colours[].number": ("colour-twice",)},
+    "beads/<card>.yaml": {
+        "name": ("card-of-one-name",),
+        "price": ("price-dear",),
+        "colours[].number": ("colour-twice",),
+    },
     "finishes/<piece>/finish.yaml": {
         "": ("paint-unused", "share-title-small"),
         "parts[].name": (

@@ -70,6 +70,7 @@ class KindOfWork:
 class KeyRow:
     mark: str
     symbol: str  # '' where the line has no stitches in cells
+    knot_symbol: str  # what its knots carry on a chart without colours
     hex: str
     tint: str
     threads: tuple[KeyThread, ...]
@@ -131,6 +132,7 @@ def key_rows(figures: Figures, look: Look) -> tuple[KeyRow, ...]:
             KeyRow(
                 mark=mark,
                 symbol=look.symbols[mark] if work.total_stitches else "",
+                knot_symbol=look.symbols[mark],
                 hex=look.lines[mark],
                 tint=look.cells[mark],
                 threads=tuple(_thread(pattern, work.line, s) for s in pattern.thread_sets),

@@ -1,0 +1,43 @@
+"""The remark behind a key line that names another colour than the line's number: one of the two is a slip."""
+
+import re
+from collections.abc import Sequence
+
+from packetgen.diagnostics import Problems
+from packetgen.load.words import said
+from packetgen.model import KeyLine, ThreadSet
+
+# What bring says behind a letter that stands in quotes is no part of the name.
+_REMARK = re.compile(r"[^#]*\}\s+#\s*(?P<name>[^(]{1,80}?)\s*(?:\(. in quotes: .*)?")
+_EXAMPLE = "example "  # what begin writes
+
+
+def complain_of_remarks(
+    text: str, key: Sequence[KeyLine], sets: Sequence[ThreadSet], problems: Problems
+) -> None:
+    """Advice on each line of the key whose remark is the name of another colour on its card, or of one of the
+    examples that its card no longer has."""
+    lines = text.split("\n")
+    for line in key:
+        found = _REMARK.fullmatch(lines[line.place.line - 1])
+        own = {one.name: one.number for colours in line.threads.values() for one in colours}
+        if not found or not own or found["name"].casefold() in map(str.casefold, own):
+            continue
+        asked, (name, number) = found["name"].casefold(), next(iter(own.items()))
+        others = {
+            colour.name.casefold(): colour.number
+            for one in sets
+            if one.id in line.threads
+            for colour in one.card.colours.values()
+        }
+        if asked not in others and not asked.startswith(_EXAMPLE):
+            continue
+        meant = f"write {said(others[asked])} if that is meant, or " if asked in others else ""
+        problems.add(
+            line.place,
+            "key-remark-other",
+            remark=said(found["name"]),
+            number=said(number),
+            name=said(name),
+            meant=meant,
+        )
