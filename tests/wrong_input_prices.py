@@ -67,12 +67,12 @@ CASES = (
     Case(
         "a price without its decimal sign",
         {MOSS: ("length: 8 m", "length: 8 m\nprice: 135 EUR")},
-        "threads/moss.yaml:7:8: advice: 135 EUR is a high price for one; look once more: should it be 1.35 EUR?",
+        "threads/moss.yaml:7:8: advice: 135 EUR is a high price for one skein; look once more: should it be 1.35 EUR?",
     ),
     Case(
         "a price of cloth without its decimal sign",
         {CLOTH: ("over: 2", "over: 2\nprice: 1250 GBP")},
-        "cloths/hopsack-28.yaml:5:8: advice: 1,250 GBP is a high price for one; look once more: should it be 12.50 GBP?",
+        "cloths/hopsack-28.yaml:5:8: advice: 1,250 GBP is a high price for a fat quarter; look once more: should it be 12.50 GBP?",
     ),
     Case(
         "a price of nothing",

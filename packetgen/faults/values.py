@@ -44,7 +44,7 @@ VALUES: dict[str, Fault] = {
         "write the amount and the three letters of its currency, for example {example}",
     ),
     "price-dear": Fault(
-        "{price} is a high price for one",
+        "{price} is a high price for {of}",
         "look once more: should it be {better}?",
         Level.ADVICE,
     ),

@@ -12,7 +12,7 @@ from packetgen.load.schema import Group
 from packetgen.load.shape_cards import BEAD_CARD, CLOTH, LENGTH_M, THREAD_CARD
 from packetgen.load.sure import sure
 from packetgen.load.values import Filled
-from packetgen.load.words import said
+from packetgen.load.words import said, shown
 from packetgen.model import BeadCard, Cloth, Colour, Price, ThreadCard, Weave
 from packetgen.units import plain
 from packetgen.yarn_numbers import metres_in
@@ -74,7 +74,7 @@ def _load(
             continue
         if shape is CLOTH:
             _check_count(filled, problems)
-        _check_price(filled, _DEAR_CLOTH if shape is CLOTH else _DEAR, problems)
+        _check_price(filled, shape, problems)
         if named_well:
             _check_name(filled, path, called, problems)
         colours = _colours(filled, "name" if shape is CLOTH else "number", problems)
@@ -114,9 +114,12 @@ def _check_count(filled: Filled, problems: Problems) -> None:
         problems.add(filled.place_of("count"), "count-rare", count=plain(count))
 
 
-def _check_price(filled: Filled, dear: int, problems: Problems) -> None:
+def _check_price(filled: Filled, shape: Group, problems: Problems) -> None:
     """Advice on a price that was meant in hundredths."""
     price: Price | None = filled["price"]
+    dear, of = (_DEAR_CLOTH, "a fat quarter") if shape is CLOTH else (_DEAR, "one packet")
+    if shape is THREAD_CARD:
+        of = f"one {shown(filled['sold_as'] or 'unit')}"
     if price is None or price.currency not in _LIKE_EURO or price.amount < dear:
         return
     as_hundredths = f"{price.amount / 100:.2f} {price.currency}"
@@ -124,6 +127,7 @@ def _check_price(filled: Filled, dear: int, problems: Problems) -> None:
         filled.place_of("price"),
         "price-dear",
         price=f"{price.amount:,} {price.currency}",
+        of=of,
         better=as_hundredths,
     )
 
