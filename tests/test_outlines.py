@@ -270,6 +270,17 @@ def test_a_part_stands_apart_when_it_touches_none_and_is_not_at_the_panel():
     assert apart(BACK) == []
 
 
+def test_parts_that_touch_only_one_another_stand_apart_together():
+    """By hand: two boards of 10 mm, one beside the other, 40 mm beside the back, which is 100 wide."""
+    foot = "0,0 10,0 10,10 0,10"
+    found = standing_apart(PANEL, [BACK, board(foot, (140, 0)), board(foot, (150, 0))])
+    assert [(one.number, one.together_with, one.gap_mm) for one in found] == [(1, (2,), 40)]
+    reaching = [board(foot, (100 + 10 * n, 0)) for n in range(5)]
+    assert list(standing_apart(PANEL, [BACK, *reaching])) == []
+    alone = standing_apart(PANEL, [board(foot, (140, 0)), BACK, board(foot, (-200, 0))])
+    assert [(one.number, one.together_with) for one in alone] == [(0, ()), (2, ())]
+
+
 def test_a_part_that_touches_with_the_two_numbers_of_its_place_changed_is_known():
     """By hand: a rail that belongs below a board 60 wide and 100 high, at 8,100."""
     tall, rail = board("0,0 60,0 60,100 0,100"), "0,0 44,0 44,8 0,8"

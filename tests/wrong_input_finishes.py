@@ -127,6 +127,20 @@ CASES = (
         "finishes/shelf/finish.yaml:19:9: advice: 'rail', at -10,1420, stands 1300 mm away from the nearest other part; mend that, so that the two touch",
     ),
     Case(
+        "two rails that touch only one another",
+        {
+            FINISH: (
+                "paints:\n",
+                "".join(
+                    f"  - {{name: {name}, outline: '0,0 9,0 9,9 0,9', at: '{at}', thickness: 6 mm, pieces: 1, paint: sage, coats: 2, faces: both}}\n"
+                    for name, at in (("rail", "150,0"), ("knob", "159,0"))
+                )
+                + "paints:\n",
+            )
+        },
+        "finishes/shelf/finish.yaml:17:50: advice: 'rail', at 150,0, with 'knob', which it touches, stands 30 mm away from the nearest other part; mend that, so that the two touch",
+    ),
+    Case(
         "a knob with its two numbers the other way round",
         also("0,0 18,0 18,18 0,18", "149,61"),
         "finishes/shelf/finish.yaml:19:9: advice: 'rail', at 149,61, stands 29 mm away from the nearest other part; mend that, so that the two touch",

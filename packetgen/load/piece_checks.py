@@ -5,7 +5,7 @@ from collections.abc import Sequence
 from packetgen.diagnostics import Problems
 from packetgen.load.placed_parts import Hidden, beyond_wood, hidden, over_panel, standing_apart
 from packetgen.load.values import Filled
-from packetgen.load.words import said
+from packetgen.load.words import counted, said
 from packetgen.model import Part
 from packetgen.nouns import listed
 from packetgen.units import plain
@@ -129,6 +129,12 @@ def _look_at_parts(
         facts = _place_of_part(part) | {"gap": _mm(far.gap_mm)}
         if far.swapped:
             facts["mend"] = f"write at: {_point(part['at'][::-1])}"
+        if len(far.together_with) == 1:
+            other = stand[far.together_with[0]]["name"]
+            facts["part"] = f"{facts['part']} with {said(other)}, which it touches,"
+        elif far.together_with:
+            parts_more = counted(len(far.together_with), "part")
+            facts["part"] = f"{facts['part']} with {parts_more} that it hangs together with,"
         problems.add(part.place_of("at"), "part-apart", **facts)
 
 

@@ -53,10 +53,11 @@ class Hidden:
 
 @dataclass(frozen=True)
 class Apart:
-    """A part, by its number, that stands so far from all others, and whether it touches one with the two numbers
-    of its place changed."""
+    """A part, by its number, that stands so far from all others but those that it hangs together with, and
+    whether it touches one with the two numbers of its place changed."""
 
     number: int
+    together_with: tuple[int, ...]
     gap_mm: float
     swapped: bool
 
@@ -119,23 +120,39 @@ def hidden(parts: Sequence[Part]) -> Iterator[Hidden]:
 
 
 def standing_apart(panel: Outline, parts: Sequence[Part]) -> Iterator[Apart]:
-    """The parts that neither touch another nor lie at the panel, beyond gaps that may be meant: what stands below or
-    above others may be hung up, what stands beside them may not."""
+    """The parts that neither touch another nor lie at the panel, and likewise those that touch only one another,
+    beyond gaps that may be meant: what stands below or above others may be hung up, what stands beside them may
+    not."""
     placed = [_placed(part) for part in parts]
     shape = Polygon(panel)
-    for number, (part, one) in enumerate(zip(parts, placed, strict=True)):
-        others = [*placed[:number], *placed[number + 1 :]]
-        if others and not one.intersects(shape):
+    groups = _touching(placed)
+    for group in groups if len(groups) > 1 else ():
+        one = unary_union([placed[number] for number in group])
+        others = [other for number, other in enumerate(placed) if number not in group]
+        if not one.intersects(shape):
             gap_mm = _gap_mm(one, others)
             left, top, right, bottom = one.bounds
             hangs = any(left < other.bounds[2] and other.bounds[0] < right for other in others)
             long = max(right - left, bottom - top) if hangs else 0
             if gap_mm > min(_HUNG_MM, max(_LEAST_LONG_MM, long)):
+                part = parts[group[0]]
                 turned = _placed(replace(part, at_mm=part.at_mm[::-1]))
-                yield Apart(number, gap_mm, _gap_mm(turned, others) <= _ROUNDED_MM)
+                swapped = len(group) == 1 and _gap_mm(turned, others) <= _ROUNDED_MM
+                yield Apart(group[0], group[1:], gap_mm, swapped)
 
 
-def _gap_mm(one: Polygon, others: Iterable[Polygon]) -> float:
+def _touching(placed: Sequence[Polygon]) -> list[tuple[int, ...]]:
+    """The numbers of what hangs together, in the order of the first of each group."""
+    whole = unary_union([one.buffer(_ROUNDED_MM / 2) for one in placed])
+    islands = getattr(whole, "geoms", [whole])
+    groups = (
+        tuple(number for number, one in enumerate(placed) if island.intersects(one))
+        for island in islands
+    )
+    return sorted(groups)
+
+
+def _gap_mm(one: BaseGeometry, others: Iterable[Polygon]) -> float:
     return min(one.distance(other) for other in others)
 
 
