@@ -76,6 +76,7 @@ DOORS = {
         "bring.brought",
         "bring.cells",
         "bring.comb",
+        "bring.lattice",
         "bring.noise",
         "bring.own_colours",
         "bring.choosing",

@@ -24,7 +24,7 @@ def borne_out(rgba: np.ndarray, comb: Comb) -> bool:
     """Whether the size can be told to the author as one that is seen in the picture, height × width × 4."""
     if max(comb.across.number, comb.down.number) < _LEAST_NUMBER:
         return False
-    if comb.doubt < _CLEAR:
+    if comb.on_lattice or comb.doubt < _CLEAR:
         return True
     sizes = (comb.cell_px * times for times in _OTHERS)
     fit = (size for size in sizes if _LEAST_PX <= size <= min(rgba.shape[:2]) / 2)

@@ -13,6 +13,7 @@ from dataclasses import dataclass
 
 import numpy as np
 
+from packetgen.bring.lattice import Lattice
 from packetgen.bring.noise import as_one
 from packetgen.bring.own_colours import own_colours
 
@@ -84,6 +85,7 @@ class Comb:
     blended: bool
     unexplained: float  # mean difference from what the stitches explain, of 255
     doubt: float  # that, as a share of what is left half a width aside; 1 is no evidence at all
+    on_lattice: bool = False  # its edges themselves have told the size: there is no doubt of that
 
     @property
     def cell_px(self) -> float:
@@ -91,11 +93,11 @@ class Comb:
 
     @property
     def believed(self) -> bool:
-        return self.doubt < _BELIEVED
+        return self.on_lattice or self.doubt < _BELIEVED
 
     @property
     def sure(self) -> bool:
-        return self.doubt < _SURE
+        return self.on_lattice or self.doubt < _SURE
 
     @property
     def framed(self) -> bool:
@@ -146,6 +148,19 @@ def combs_at(rgba: np.ndarray, sizes_px: Iterable[float]) -> Iterator[Comb]:
     for cell in sizes_px:
         stand = _stand(across, cell, 1), _stand(down, cell, 1)
         yield _best(rgba, cell, ((0.0, 0.0), stand))
+
+
+def comb_on(rgba: np.ndarray, lattice: Lattice) -> Comb:
+    """The stitches of a picture whose edges stand on a lattice."""
+    lines, stand = (_lines(rgba, 0), _lines(rgba, 1)), (lattice.across_px, lattice.down_px)
+    found = []
+    for blended in (False, True):
+        (least, (across, down)), (other, _) = (
+            _at(lines, lattice.cell_px, stand, blended, aside) for aside in (0.0, 0.5)
+        )
+        doubt = least / max(other, 1e-9)
+        found.append(Comb(across, down, blended, least, doubt, on_lattice=True))
+    return min(found, key=lambda comb: comb.unexplained)
 
 
 def stitches(rgba: np.ndarray, comb: Comb) -> tuple[np.ndarray, bool]:
@@ -233,13 +248,22 @@ def _kind(
     lines: tuple[np.ndarray, np.ndarray], cell: float, stand: tuple[float, float], blended: bool
 ) -> Comb:
     """The better of two places, by how far it is better than the other."""
-    tried = []
-    for aside in (0.0, 0.5):
-        sides = [_teeth(at + aside * cell, cell, len(of)) for at, of in zip(stand, lines)]
-        left = sum(_left(of, side, blended) for of, side in zip(lines, sides)) / 2
-        tried.append((left, sides))
+    tried = [_at(lines, cell, stand, blended, aside) for aside in (0.0, 0.5)]
     (least, (across, down)), (other, _) = sorted(tried, key=lambda one: one[0])
     return Comb(across, down, blended, least, least / max(other, 1e-9))
+
+
+def _at(
+    lines: tuple[np.ndarray, np.ndarray],
+    cell: float,
+    stand: tuple[float, float],
+    blended: bool,
+    aside: float,
+) -> tuple[float, tuple[Teeth, Teeth]]:
+    """What is left unexplained by stitches that stand so much of a width aside; and these."""
+    across, down = (_teeth(at + aside * cell, cell, len(of)) for at, of in zip(stand, lines))
+    left = (_left(lines[0], across, blended) + _left(lines[1], down, blended)) / 2
+    return left, (across, down)
 
 
 def _teeth(edge: float, cell: float, length_px: int) -> Teeth:

@@ -6,8 +6,9 @@ import numpy as np
 
 from packetgen.bring.borne_out import borne_out
 from packetgen.bring.cells import Found, edges, find, given, sampled
-from packetgen.bring.comb import Comb, comb_at, comb_of, stitches
+from packetgen.bring.comb import Comb, comb_at, comb_of, comb_on, stitches
 from packetgen.bring.drawing import Drawing, Wish, hex_of
+from packetgen.bring.lattice import lattice_of
 from packetgen.bring.loss import saved_with_loss
 from packetgen.bring.picture import MarkNote, Pixels
 from packetgen.diagnostics import Place, Problems
@@ -18,6 +19,7 @@ from packetgen.shape_names import SHAPE_NAMES
 # What soft stitches need where the colours may be those that were drawn, one pixel a stitch: how little
 # doubt, and how many they are.
 _PLAIN, _MANY = 0.25, 200
+_SOFT = 0.5  # softness of their edges, which would add hardly any colours
 _ROWS_AT_ONCE = 64
 _STITCHED = 250  # pixels: what is larger and has too many colours was not drawn a stitch a pixel. Our own choice
 # Thirty for each stitch of the longest chart; the search takes the square of it.
@@ -108,8 +110,12 @@ def found_in(rgba: np.ndarray) -> Found | Comb | None:
     hard = find(*edges(rgba), must=max(rgba.shape[:2]) > LARGEST)
     if hard:
         return hard
+    lattice = lattice_of(rgba)
+    few = not _more_than_drawn(rgba)
+    if lattice and (lattice.softness > _SOFT or not few):
+        return comb_on(rgba, lattice)
     soft = comb_of(rgba)
-    if soft and not _more_than_drawn(rgba):
+    if soft and few:
         number = soft.across.number * soft.down.number
         return soft if soft.doubt < _PLAIN and number >= _MANY else None
     return soft
