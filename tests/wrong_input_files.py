@@ -264,7 +264,32 @@ CASES = (
     Case(
         "a quote not closed, between brackets",
         {MOSS: ('"#a04030"', '"#a04030')},
-        'threads/moss.yaml:9:36: the quote " that opens here is not closed; write the same sign again at the end of the text',
+        'threads/moss.yaml:9:36: the quote " that opens here is not closed; write "#a04030"',
+    ),
+    Case(
+        "the same where remarks with quotes stand below",
+        {PATTERN: ('spool: "10"}', 'spool: "10}\n# or one bead:\n#  - {card: drop, number: "07"}')},
+        'series/garden-year/fern/pattern.yaml:9:24: the quote " that opens here is not closed; write "10"',
+    ),
+    Case(
+        "points whose quote is not closed",
+        {PATTERN: ('4,2.5"}', "4,2.5}")},
+        'series/garden-year/fern/pattern.yaml:13:23: the quote " that opens here is not closed; write "1,1 4,1 4,2.5"',
+    ),
+    Case(
+        "points whose quote was not opened",
+        {PATTERN: ('"1,1 4,1', "1,1 4,1")},
+        """series/garden-year/fern/pattern.yaml:13:23: points have commas, and between braces a comma ends a value; put quotes round them: path: "1,1 4,1 4,2.5\"""",
+    ),
+    Case(
+        "a number whose quote was not opened",
+        {MOSS: ('number: "07"', 'number: 07"')},
+        """threads/moss.yaml:11:14: '07"' ends with a quote that nothing opens; write "07\"""",
+    ),
+    Case(
+        "a name whose quote was not opened",
+        {MOSS: ("name: brick", 'name: brick"')},
+        """threads/moss.yaml:9:24: 'brick"' ends with a quote that nothing opens; write "brick\"""",
     ),
     Case(
         "a quote not closed",
@@ -645,7 +670,7 @@ CASES = (
     Case(
         "the same on one line between braces",
         {MOSS: ("name: brick", 'name: "brick')},
-        'threads/moss.yaml:9:24: the quote " that opens here is not closed; write the same sign again at the end of the text',
+        'threads/moss.yaml:9:24: the quote " that opens here is not closed; write "brick"',
     ),
     Case(
         "a line that is no name of the file and has no colon",

@@ -15,6 +15,7 @@ VALUES: dict[str, Fault] = {
         Level.ADVICE,
     ),
     "curly-quotes": Fault("{said} stands between curly quotes", "use straight ones: {straight}"),
+    "quote-stray": Fault("{said} ends with a quote that nothing opens", "{hint}"),
     "text-one-line": Fault("{name} runs over several lines", "write it on one line"),
     "text-long": Fault("{name} is {length} characters long", "shorten it to {limit}"),
     "short-name": Fault(

@@ -17,6 +17,10 @@ WHY_VALUES: dict[str, Why] = {
         "Word processors turn quotes into curly ones, which mean nothing in YAML.",
         "Type straight quotes in a plain text editor.",
     ),
+    "quote-stray": Why(
+        "A quote stands at the end of a value and none at its beginning, so that it would be a sign of the value.",
+        "Write the quote at both ends, or at none.",
+    ),
     "text-one-line": Why(
         "The text becomes a heading or a cell of a table and has to stand on one line.",
         "Join its lines.",

@@ -50,9 +50,9 @@ def slip(
     if not behind or not isinstance(value, TextNode) or not value.plain:
         return None
     text = ",".join((value.value, *behind))
-    points = text.strip(_CURLY)
+    points = text.strip(_CURLY + "\"'")
     facts = {
-        "quotes": "quotes" if points == text else "straight quotes",
+        "quotes": "straight quotes" if {*text} & {*_CURLY} else "quotes",
         "example": f'{key.value}: "{shown(points)}"',
     }
     return Slip(key.value, "points-unquoted", facts, 1 + len(behind), at_value=True)

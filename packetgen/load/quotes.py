@@ -17,6 +17,7 @@ _OTHERS = {
     "'": "put double quotes round all of it, or write the apostrophe twice",
     '"': "put single quotes round all of it",
 }
+_CLOSES = re.compile(r"[}\]]")
 _NEXT = re.compile(r",\s*[\w-]+:\s")  # the next name between braces
 
 
@@ -27,6 +28,8 @@ def not_closed(spot: Spot, lines: list[str]) -> Explained:
     if line[index] == "'":
         hint += ", or put double quotes round all of it"
     between = _between(line[:index])
+    if between and line[index] == '"':
+        hint = _closed_in_brackets(line[index:]) or hint
     if _CUT_SHORT.match(line, index) and not (between or " #" in line or _further(spot[0], lines)):
         hint = _mended(line[index:].rstrip()) or hint
     return Explained("quote-open", *spot, {"quote": line[index : index + 1], "hint": hint})
@@ -98,6 +101,12 @@ def _between(before: str) -> bool:
     return any(before.count(one) > before.count(two) for one, two in ("{}", "[]"))
 
 
+def _closed_in_brackets(begun: str) -> str:
+    """How a text is written that begins so between brackets and lacks its end; '' where that cannot be said."""
+    ends = [found.start() for form in (_CLOSES, _NEXT) if (found := form.search(begun))]
+    return to_write(f"{begun[: min(ends)].rstrip()}{begun[0]}") if ends else ""
+
+
 def opens(text: str, at: int) -> bool:
     """Whether a value begins with the quote there, by what stands before it."""
     return text[:at].rstrip(" ")[-1:] in tuple(":-,[{")
@@ -152,7 +161,11 @@ def _closed_below(number: int, end: int, sign: str, lines: list[str]) -> Explain
         opened = left_open(lines[above - 1].split(" #")[0], sign)
         if opened is None or not opens(lines[above - 1], opened):
             continue
-        if _are_names(lines[above - 1], lines[above:number]):
+        # Between brackets that close on its line a text ends there too.
+        in_brackets = _between(lines[above - 1][:opened]) and _CLOSES.search(
+            lines[above - 1], opened
+        )
+        if in_brackets or _are_names(lines[above - 1], lines[above:number]):
             return not_closed((above, opened + 1), lines)
         return _within(number, end, sign)
     return None

@@ -13,11 +13,13 @@ from packetgen.units import MM_PER_UNIT, plain
 
 @dataclass(frozen=True)
 class Text:
-    """Words. `long` text may run over several lines; the links and pictures of `markdown` are looked at."""
+    """Words. `long` text may run over several lines; the links and pictures of `markdown` are looked at. A figure
+    with a " behind it may be one of `inches`."""
 
     long: bool = False
     at_most: int = 200  # characters
     markdown: bool = False
+    inches: bool = True
 
     @property
     def words(self) -> str:

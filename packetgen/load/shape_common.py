@@ -31,7 +31,10 @@ DYED = Field(
     default="plain",
 )
 COLOUR_NUMBER = Field(
-    "number", Text(at_most=20), "The number on the label; leading noughts are kept.", '"07"'
+    "number",
+    Text(at_most=20, inches=False),
+    "The number on the label; leading noughts are kept.",
+    '"07"',
 )
 COLOUR_NAME = Field("name", Text(at_most=60), "The colour's own name.", "tilled earth")
 HEX = Field("hex", Hex(), "The colour on screen and paper, between quotes.", '"#6b503a"')

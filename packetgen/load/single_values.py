@@ -36,7 +36,7 @@ from packetgen.load.schema import (
     YarnSize,
     YesNo,
 )
-from packetgen.load.words import LOST, offer, said, shown
+from packetgen.load.words import LOST, offer, said, shown, to_write
 from packetgen.load.yaml_nodes import TextNode
 from packetgen.units import parse_number, plain
 from packetgen.yarn_numbers import read_yarn_number
@@ -45,6 +45,7 @@ _NUMBER = re.compile(r"-?\d{1,12}(\.\d{1,12})?", re.ASCII)
 _MEASURE = re.compile(
     r"((?:\d{1,6} )?\d{1,6}/\d{1,6}|\d{1,12}(?:\.\d{1,12})?)\s*(.*)", re.ASCII | re.DOTALL
 )
+_ENDS_IN_QUOTE = re.compile(r'([^"]+)"')  # an apostrophe may end a word
 _CURLY = {"“": "”", "‘": "’", "„": "“", "«": "»"}
 
 
@@ -69,6 +70,12 @@ def read_single(kind: object, node: TextNode, asking: Asking) -> object | None:
     text = node.value
     if node.plain and len(text) > 1 and _CURLY.get(text[0]) == text[-1]:
         report("curly-quotes", straight=f'"{shown(text[1:-1])}"')
+        return None
+    stray = _ENDS_IN_QUOTE.fullmatch(text) if node.plain else None
+    in_inches = isinstance(kind, Measure) or (isinstance(kind, Text) and kind.inches)
+    if stray and not (in_inches and stray[1][-1].isdigit()):
+        hint = to_write(f'"{stray[1]}"') or "write it at the beginning too, or take it away"
+        report("quote-stray", hint=hint)
         return None
     value: object | None = _READERS[type(kind)](kind, text, report)
     return value

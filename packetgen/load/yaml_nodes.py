@@ -26,7 +26,7 @@ from packetgen.load.yaml_events import events
 DEEPEST = 12
 MOST_VALUES = 50_000
 _FAR_ESCAPE = re.compile(r"\\U(?!000|0010)|^%", re.ASCII)
-_OF_POINTS = re.compile(r"[\d. ]+[”“’»]?", re.ASCII)
+_OF_POINTS = re.compile(r"""[\d. ]+[”“’»"']?""", re.ASCII)
 _REMARK = re.compile(r" +#[^\n]*")
 _INDENT = re.compile(r"^[ \t\u00a0\u2000-\u200a\u3000]*")
 

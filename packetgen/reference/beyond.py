@@ -5,7 +5,7 @@ BEYOND: tuple[tuple[str, tuple[str, ...]], ...] = (
         "how the file is written: characters, spaces, quotes, a name twice. An editor reads the values "
         "that come of it and not the characters; so it takes `6e0` and `0x6` for the number six.",
         (
-            "unseen-character", "letter-lost", "curly-quotes", "name-repeated", "name-not-a-word",
+            "unseen-character", "letter-lost", "curly-quotes", "quote-stray", "name-repeated", "name-not-a-word",
             "not-whole-number",
         ),
     ),

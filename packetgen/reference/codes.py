@@ -112,5 +112,5 @@ def _of_kind(kind: Kind) -> tuple[str, ...]:
             codes += ("list-empty",) if one.at_least else ()
             codes += ("list-long",)
         if not isinstance(one, Group | ListOf | MapOf | TextOr):
-            codes += ("wants-one-value", "curly-quotes")
+            codes += ("wants-one-value", "curly-quotes", "quote-stray")
     return tuple(codes)
