@@ -42,7 +42,16 @@ _SECOND = {
 }
 OF_FIGURES = (
     Case("a cloth that is too coarse for the thread", {CLOTH: ("count: 28", "count: 18")}),
-    Case("a piece that is too small", {FINISH: ("outline: 0,0 100,0 100,100 0,100", "outline: 0,0 13,0 13,13 0,13")}),
+    Case("a piece that is too small", {FINISH: TINY[FINISH].replace("outline: 0,0 100,0 100,100 0,100", "outline: 0,0 8,0 8,8 0,8").replace("border: 6 mm", "border: 1 mm").replace("pairs: 4", "pairs: 0")}),
+    Case("a border in centimetres", {FINISH: ("border: 6 mm", "border: 48 mm")}),
+    Case(
+        "an inset that suits no card",
+        {
+            FINISH: ("inset: 15 mm", "inset: 40 mm"),
+            CHART: "r" * 26 + "\n" + ("rkbb" * 6 + "..\n") * 20,
+            PATTERN: TINY[PATTERN].replace("  - {cloth: hopsack-28, colour: frost}\n", "  - {cloth: hopsack-28, colour: frost}\n  - {cloth: hopsack-28, colour: oatmeal}\n").replace("at: 3,2", "at: 25,2"),
+        },
+    ),
     Case(
         "a title given twice",
         {SERIES: ("order: [fern]", "order: [fern, fern-two]"), **_SECOND},

@@ -14,7 +14,7 @@ from packetgen.reckon.figures import complain, figures
 from packetgen.reckon.fit import Verdict, fit, holds, too_many
 from packetgen.reckon.fit_table import columns_of, fit_table, fit_tables
 from packetgen.reckon.sizes import Size, cell_mm
-from tests.content_builder import CHART, build
+from tests.content_builder import CHART, FERN, FINISH, SERIES, TINY, build
 from tests.stitching import option, pattern, piece, series
 
 
@@ -115,6 +115,28 @@ def test_a_border_that_takes_more_of_the_panel_than_it_leaves_is_named():
     complain((figures(wide, broad),), series(wide, finish=broad), problems)
     (told,) = (str(problem) for problem in problems)
     assert told.endswith("; border and trim take 60 of the panel's 100 mm: look at them in tests")
+
+
+@pytest.mark.parametrize(
+    ("edge", "line"),
+    [
+        ({FINISH: ("border: 6 mm", "border: 48 mm")}, "finishes/shelf/finish.yaml:5:9"),
+        ({FINISH: ("overlap: 20 mm}", "overlap: 20 mm, width: 42 mm}")}, "finishes/shelf/finish.yaml:24:59"),
+    ],
+    ids=["border", "trim"],
+)  # fmt: skip
+def test_where_the_edge_alone_keeps_all_designs_from_fitting_it_is_told_once_at_its_place(
+    tmp_path, edge, line
+):
+    """By hand: twice 48 mm, of border or of border and trim, of a panel of 100 mm."""
+    two = {path: text for path, text in TINY.items() if FERN in path}
+    ivy = {path.replace("fern", "ivy"): text.replace("Fern", "Ivy") for path, text in two.items()}
+    changes = {**ivy, SERIES: ("order: [fern]", "order: [fern, ivy]"), **edge}
+    (told,) = proof(build(tmp_path / "content", changes)).problems.errors
+    assert str(told.place) == line
+    assert told.wrong == (
+        "border and trim take 96 mm of the panel's 100 mm, and no design of The Garden Year fits what is left"
+    )
 
 
 @pytest.mark.parametrize("count", [14, 16, 18])

@@ -11,7 +11,7 @@ from packetgen.render.proof_page import proof_page
 from packetgen.render.proof_report import lines_of, summary
 from packetgen.render.templates import environment
 from tests.content_builder import CHART, FERN, FINISH, MOSS, PATTERN, SERIES, TINY, build
-from tests.wrong_input_review import FIVE_COLOURS
+from tests.wrong_input_review import FIVE_COLOURS, SHORT_SKEINS
 
 WORTH_IT = "laid_aside:\n  - {advice: skein-little, because: the fern is worth a skein}\n"
 NO_MODEL = "laid_aside:\n  - {advice: photo-missing, because: the model is still on the frame}\n"
@@ -109,6 +109,18 @@ def test_a_series_lays_aside_what_is_told_of_its_cards(tmp_path):
     kept = proof(build(tmp_path / "content", {MOSS: card, SERIES: TINY[SERIES] + aside}))
     assert not {"price-dear", "laid-aside-idle"} & {one.code for one in kept.problems}
     assert "1 laid aside" in summary(review(kept))
+
+
+def test_beside_a_fault_nothing_laid_aside_is_called_idle(tmp_path):
+    """When the fault is mended, the advice may be given again."""
+    aside = "laid_aside:\n  - {advice: skein-little, because: the eye is worth a skein}\n"
+    changes = {MOSS: SHORT_SKEINS, PATTERN: TINY[PATTERN] + aside}
+    assert "laid-aside-idle" in told(review(proof(build(tmp_path / "content", changes))))
+    small = TINY[FINISH].replace("0,0 100,0 100,100 0,100", "0,0 12,0 12,12 0,12")
+    changes[FINISH] = small.replace("border: 6 mm", "border: 3 mm").replace("pairs: 4", "pairs: 0")
+    with_fault = proof(build(tmp_path / "content", changes))
+    assert {one.code for one in with_fault.problems.errors} == {"does-not-fit"}
+    assert "laid-aside-idle" not in told(review(with_fault))
 
 
 def test_a_photograph_left_out_of_one_pattern_hides_none_that_another_lacks(tmp_path):

@@ -399,6 +399,21 @@ def test_every_design_without_room_is_named():
     ]  # fmt: skip
 
 
+def test_an_inset_that_suits_no_card_is_told_once_with_one_that_suits_all():
+    """By hand: 31 stitches on cloth of 14 are 56.2 mm, and with borders of 5 mm the card 66.2 mm: two magnets that stand 40 mm inside
+    each edge would change places. What lies within the smaller card suits the larger one too."""
+    finish = piece(magnets=Magnets(4, 10.0, 2.0, 40.0))
+    small, other = pattern(*rows(31, 31)), pattern(*rows(33, 33), id="other")
+    (said,) = complaints(series(small, other, finish=finish))
+    assert (
+        "no card of The Hedge Year has room for 4 magnets; the smallest is 2.61 × 2.61 in" in said
+    )
+    inset_mm = float(said.partition("inset: ")[2].partition(" mm")[0])
+    for mm, left in ((inset_mm, 0), (inset_mm + 0.5, 1)):
+        finish = piece(magnets=Magnets(4, 10.0, 2.0, mm))
+        assert len(complaints(series(small, other, finish=finish))) == left
+
+
 def test_a_small_design_leaves_the_others_their_magnets():
     """It has none itself, on the cloth where its card is too small; the others have theirs where they were."""
     finish = piece(magnets=Magnets(4, 10.0, 2.0, 12.0))

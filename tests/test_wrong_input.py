@@ -77,6 +77,7 @@ FOUND_AFTER_LOADING = {
     "conversion-collides",
     "conversion-far",
     "does-not-fit",
+    "border-broad",  # in test_fit
     "match-too-few",
     "symbols-alike",
     # provoked in test_coverage, test_bead_fit and test_isolated
@@ -85,6 +86,7 @@ FOUND_AFTER_LOADING = {
     "beads-crowd",
     "alone-counted",
     "magnets-no-room",  # in test_magnets
+    "magnets-none-room",
     "magnets-bunched",
     # in test_series_checks
     "title-twice",
@@ -331,7 +333,7 @@ def test_a_key_line_that_is_never_used_hides_nothing_that_figures_show(tmp_path)
     checked = proof(build(tmp_path / "content", changes))
     assert {problem.code for problem in checked.problems.errors} == {
         "key-line-unused",
-        "does-not-fit",
+        "border-broad",
     }
     (pattern,) = checked.reckoned[0].series.patterns
     assert [line.mark for line in pattern.key] == ["r", "k", "b"]

@@ -61,6 +61,16 @@ CASES = (
         "finishes/shelf/finish.yaml:5:9: there is no room for a design on a panel of 100 × 100 mm: round it comes a border of 60 mm, on every side; write less, where a few millimetres are usual, or let the panel be larger",
     ),
     Case(
+        "an inset in centimetres",
+        {FINISH: ("inset: 15 mm", "inset: 12 cm")},
+        "finishes/shelf/finish.yaml:25:62: an inset of 120 mm reaches beyond the middle of a panel of 100 × 100 mm; write how far a magnet's middle is from the edge of the smallest card, for example 12 mm",
+    ),
+    Case(
+        "a board in centimetres",
+        {FINISH: ("thickness: 6 mm", "thickness: 9 cm")},
+        "finishes/shelf/finish.yaml:12:16: advice: a board of 90 mm is hardly sold so thick; look once more: should it be 9 mm?",
+    ),
+    Case(
         "a trim with a nought too many",
         {FINISH: ("overlap: 20 mm}", "overlap: 20 mm, width: 100 mm}")},
         "finishes/shelf/finish.yaml:24:59: there is no room for a design on a panel of 100 × 100 mm: round it comes a border of 6 mm and 100 mm of trim, on every side; write less, where a few millimetres are usual, or let the panel be larger",

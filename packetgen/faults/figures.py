@@ -71,6 +71,24 @@ FIGURES: dict[str, Fault] = {
         "a magnet {across} across with its middle {inset} in from the edge would stand over it",
         "let 'inset' be {least} or more, or take a smaller magnet",
     ),
+    "inset-far": Fault(
+        "an inset of {inset} reaches beyond the middle of a panel of {panel}",
+        "write how far a magnet's middle is from the edge of the smallest card, for example {better}",
+    ),
+    "part-thick": Fault(
+        "a board of {thick} is hardly sold so thick",
+        "look once more: should it be {better}?",
+        Level.ADVICE,
+    ),
+    "border-broad": Fault(
+        "border and trim take {around} of the panel's {across}, and no design of {series} fits what is left",
+        "write less, where a few millimetres are usual, or let the panel be larger",
+    ),
+    "magnets-none-room": Fault(
+        "no card of {series} has room for {pairs} magnets; the smallest is {inches} ({centimetres})",
+        "{mend}, or write pairs: 0",
+        Level.ADVICE,
+    ),
     "border-fills-panel": Fault(
         "there is no room for a design on a panel of {panel}: round it comes {around}, on every side",
         "write less, where a few millimetres are usual, or let the panel be larger",

@@ -56,6 +56,26 @@ WHY_FIGURES: dict[str, Why] = {
         "The middle of a magnet is nearer to the edge than half of the magnet is wide.",
         "Let inset be larger, or take a smaller magnet.",
     ),
+    "inset-far": Why(
+        "The inset is measured from the edge of a mounting card, and no card is larger than the panel: the magnets of "
+        "two sides would change places.",
+        "Write the inset in millimetres, somewhat more than half of a magnet's diameter.",
+    ),
+    "part-thick": Why(
+        "Boards for craft work are sold to 30 mm or so (from memory); mostly a measure was written in centimetres "
+        "that was meant in millimetres.",
+        "Correct the thickness. Where it is a post or a block, lay the advice aside in series.yaml.",
+    ),
+    "border-broad": Why(
+        "Round each design come the border of its card and the trim, on both sides. They take more of the panel than "
+        "they leave, and so all designs are too large for it.",
+        "Look for a measure in another unit or a nought too many; else make the panel larger.",
+    ),
+    "magnets-none-room": Why(
+        "The magnets of all designs stand at the same places, so far from the edge of the smallest card as inset says, and "
+        "on no card are there such places.",
+        "Make inset smaller or the border wider, or take fewer magnets.",
+    ),
     "border-fills-panel": Why(
         "Round each design come the border of its card and the trim, on both sides, and both must lie on the panel.",
         "Look for a nought too many, or a measure in another unit; else make the panel larger.",

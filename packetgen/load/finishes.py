@@ -6,7 +6,7 @@ from packetgen.diagnostics import Place, Problems
 from packetgen.load.documents import read_document, read_markdown
 from packetgen.load.files import ContentFolder, valid_id
 from packetgen.load.once import Once
-from packetgen.load.piece_checks import complain_of_piece
+from packetgen.load.piece_checks import broader_place, complain_of_piece
 from packetgen.load.references import resolve
 from packetgen.load.shape_finish import FINISH
 from packetgen.load.sure import all_sure
@@ -206,4 +206,6 @@ def _piece(
             Glue(one.value["name"], one.value["cures_in"], one.value["for"])
             for one in filled.each("glue")
         ),
+        edge_place=broader_place(filled),
+        inset_place=magnets.place_of("inset"),
     )

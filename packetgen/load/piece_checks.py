@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 
-from packetgen.diagnostics import Problems
+from packetgen.diagnostics import Place, Problems
 from packetgen.load.placed_parts import Hidden, beyond_wood, hidden, over_panel, standing_apart
 from packetgen.load.values import Filled
 from packetgen.load.words import counted, said
@@ -11,14 +11,17 @@ from packetgen.nouns import listed
 from packetgen.units import plain
 
 _LEAST_GATHERED = 1.2  # times the length of the edge; less shows no gathers: from memory
+_USUAL_INSET_MM = 15  # our own choice
+_THICK_MM = 40  # boards for craft work are sold to 30 mm or so: from memory
 _SIDES = ("to the left", "above", "to the right", "below")
 
 
 def complain_of_piece(filled: Filled, parts: tuple[Part, ...] | None, problems: Problems) -> None:
     """Its trim, its magnets, its border, and, where all `parts` could be read, how they stand."""
     _look_at_trim(filled["trim"], problems)
-    _look_at_magnets(filled["magnets"], problems)
+    _look_at_magnets(filled["magnets"], filled["panel"], problems)
     _look_at_border(filled, problems)
+    _look_at_thickness(filled, problems)
     if parts is not None:
         _look_at_panel(filled, parts, problems)
 
@@ -36,9 +39,21 @@ def _look_at_trim(trim: Filled | None, problems: Problems) -> None:
         problems.add(trim.place_of("ratio" if given else "kind"), "trim-flat", ratio=told)
 
 
-def _look_at_magnets(magnets: Filled | None, problems: Problems) -> None:
+def _look_at_magnets(magnets: Filled | None, panel: Filled | None, problems: Problems) -> None:
     if magnets is None or not magnets.whole or not magnets["pairs"]:
         return
+    if panel is not None and panel["outline"] is not None:
+        sides = _sides(panel)
+        if magnets["inset"] >= min(sides) / 2:
+            tenth = magnets["inset"] / 10
+            fits = magnets["diameter"] / 2 <= tenth < min(sides) / 2
+            problems.add(
+                magnets.place_of("inset"),
+                "inset-far",
+                inset=_mm(magnets["inset"]),
+                panel=_size(sides),
+                better=_mm(tenth) if fits else _mm(max(magnets["diameter"], _USUAL_INSET_MM)),
+            )
     if magnets["inset"] < magnets["diameter"] / 2:
         problems.add(
             magnets.place_of("inset"),
@@ -54,15 +69,43 @@ def _look_at_border(filled: Filled, problems: Problems) -> None:
     panel, trim, border = filled["panel"], filled["trim"], filled["border"]
     if panel is None or panel["outline"] is None or border is None:
         return
-    wide, high = (max(side) - min(side) for side in zip(*panel["outline"]))
+    sides = _sides(panel)
     width = (trim["width"] or 0.0) if trim is not None and trim.whole else 0.0
-    if 2 * (border + width) < min(wide, high):
+    if 2 * (border + width) < min(sides):
         return
-    broad = trim.place_of("width") if width > border else filled.place_of("border")
     around = f"a border of {_mm(border)}" + (f" and {_mm(width)} of trim" if width else "")
-    problems.add(
-        broad, "border-fills-panel", around=around, panel=f"{plain(round(wide, 2))} × {_mm(high)}"
-    )
+    problems.add(broader_place(filled), "border-fills-panel", around=around, panel=_size(sides))
+
+
+def broader_place(filled: Filled) -> Place:
+    """Where the border stands, or the trim where that is broader."""
+    trim, border = filled["trim"], filled["border"]
+    width = (trim["width"] or 0.0) if trim is not None and trim.whole else 0.0
+    broad = trim is not None and border is not None and width > border
+    return trim.place_of("width") if broad else filled.place_of("border")
+
+
+def _sides(panel: Filled) -> tuple[float, float]:
+    wide, high = (max(side) - min(side) for side in zip(*panel["outline"]))
+    return wide, high
+
+
+def _size(sides: tuple[float, float]) -> str:
+    return f"{plain(round(sides[0], 2))} × {_mm(sides[1])}"
+
+
+def _look_at_thickness(filled: Filled, problems: Problems) -> None:
+    """Advice on the first board that is hardly sold so thick: a measure in another unit, mostly."""
+    for given in filled.each("parts"):
+        thick_mm = given.value["thickness"] if given.value is not None else None
+        if thick_mm is not None and thick_mm >= _THICK_MM:
+            problems.add(
+                given.value.place_of("thickness"),
+                "part-thick",
+                thick=_mm(thick_mm),
+                better=_mm(thick_mm / 10),
+            )
+            return
 
 
 def _look_at_panel(filled: Filled, parts: tuple[Part, ...], problems: Problems) -> None:

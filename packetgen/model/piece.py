@@ -124,3 +124,7 @@ class FinishingPiece:
     steps_markdown: str
     place: Place = field(compare=False)
     glues: tuple[Glue, ...] = ()
+    edge_place: Place | None = field(
+        default=None, compare=False
+    )  # of the border, or a broader trim
+    inset_place: Place | None = field(default=None, compare=False)

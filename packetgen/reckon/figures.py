@@ -1,6 +1,6 @@
 """All figures of a pattern and of a series, gathered for the pages that print them."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from packetgen.diagnostics import Problems
 from packetgen.model import (
@@ -205,6 +205,16 @@ def _bead_needs(pattern: Pattern, assumptions: Assumptions) -> tuple[BeadNeed, .
 def complain(all_figures: tuple[Figures, ...], series: Series, problems: Problems) -> None:
     """Every design must fit the series' finishing piece on every cloth that is offered for it."""
     piece = series.finish
+    if (broad := _broad(piece)) and _edge_alone(all_figures, piece):
+        around, across = (f"{plain(round(one, 2))} mm" for one in broad)
+        problems.add(
+            piece.edge_place or piece.place,
+            "border-broad",
+            around=around,
+            across=across,
+            series=series.title,
+        )
+        return
     for figure in all_figures:
         grid = figure.pattern.grid
         for on in figure.cloths:
@@ -222,8 +232,8 @@ def complain(all_figures: tuple[Figures, ...], series: Series, problems: Problem
                 piece=piece.name,
                 most=f"{most[0]} × {most[1]}",
                 excess=" or ".join(_excess(*way) for way in ways) or _IN_THE_WAY,
-                way=_bare_way(figure.pattern, on.cell_mm, piece)
-                or _border_way(piece)
+                way=_border_way(piece)
+                or _bare_way(figure.pattern, on.cell_mm, piece)
                 or _OTHER_WAYS.format(file=piece.place.path),
             )
 
@@ -242,14 +252,28 @@ def _bare_way(pattern: Pattern, cell_mm: float, piece: FinishingPiece) -> str:
 
 def _border_way(piece: FinishingPiece) -> str:
     """What to do where border and trim take more of the panel than they leave; '' where that is not so."""
+    broad = _broad(piece)
+    if not broad:
+        return ""
+    around, across = (plain(round(one, 2)) for one in broad)
+    return f"border and trim take {around} of the panel's {across} mm: look at them in {piece.place.path}"
+
+
+def _edge_alone(all_figures: tuple[Figures, ...], piece: FinishingPiece) -> bool:
+    """Whether no design fits on any cloth, and without border and trim some would."""
+    each = [(figure.pattern.grid, on) for figure in all_figures for on in figure.cloths]
+    if any(on.fit.verdict is not Verdict.DOES_NOT_FIT for _, on in each):
+        return False
+    bare = replace(piece, border_mm=0.0, trim=replace(piece.trim, width_mm=0.0))
+    return any(holds((grid.width, grid.height), on.cell_mm, bare) for grid, on in each)
+
+
+def _broad(piece: FinishingPiece) -> tuple[float, float] | None:
+    """What border and trim take of the panel's shorter side, and how long that is, in mm, where they take more
+    than they leave."""
     left, top, right, bottom = bounds(piece.panel)
     across, around = min(right - left, bottom - top), 2 * around_mm(piece)
-    if around <= across / 2:
-        return ""
-    return (
-        f"border and trim take {plain(round(around, 2))} of the panel's {plain(round(across, 2))} mm: look at them in "
-        f"{piece.place.path}"
-    )
+    return (around, across) if around > across / 2 else None
 
 
 def _excess(too_wide: int, too_high: int) -> str:

@@ -55,6 +55,8 @@ def complain_of_idle(
 ) -> None:
     """What is laid aside and would not be told anyway, or is laid aside by an entry that says what it is about.
     `problems` holds what is told. Of a photograph that is gone, perhaps by accident, nothing is said: that is told for itself."""
+    if problems.errors:
+        return  # when they are mended, other advice may be given again
     by_folder = _by_folder(all_series)
     at_work = [_by(by_folder, problem) for problem in aside]
     waiting = [

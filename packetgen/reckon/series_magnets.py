@@ -43,6 +43,8 @@ def _complain_of_no_room(
     all_figures: tuple[Figures, ...], series: Series, problems: Problems
 ) -> None:
     insets = _Insets(all_figures, series.finish.magnets)
+    if _none_has_room(all_figures, insets, series, problems):
+        return
     told: set[tuple[str, Card]] = set()
     for figure in all_figures:
         for on in figure.without_magnets:
@@ -61,6 +63,29 @@ def _complain_of_no_room(
                 pairs=figure.magnets.pairs,
                 mend=_more_room(insets.that_serves(on.card), by_rows),
             )
+
+
+def _none_has_room(
+    all_figures: tuple[Figures, ...], insets: "_Insets", series: Series, problems: Problems
+) -> bool:
+    """Whether all cards of several are without magnets for the inset alone, which is then told once, at its place."""
+    without = [on for figure in all_figures for on in figure.without_magnets]
+    if len(without) < 2 or len(without) < len(_cards(all_figures)):
+        return False
+    serving = [mm for on in without if (mm := insets.that_serves(on.card)) is not None]
+    if len(serving) < len(without):
+        return False
+    small = min((on.mounting.card for on in without), key=lambda one: one.width_mm * one.height_mm)
+    problems.add(
+        series.finish.inset_place or series.finish.place,
+        "magnets-none-room",
+        series=series.title,
+        pairs=series.finish.magnets.pairs,
+        inches=size_inches(small.width_mm, small.height_mm),
+        centimetres=size_centimetres(small.width_mm, small.height_mm),
+        mend=_more_room(min(serving), False),
+    )
+    return True
 
 
 def _more_room(inset_mm: float | None, by_rows: bool) -> str:

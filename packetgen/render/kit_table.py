@@ -30,6 +30,12 @@ from packetgen.units import (
 )
 
 
+_ROUNDED = (
+    "Cuts are rounded up, to the next eighth of an inch and half centimetre, so two",
+    "that differ a little may be alike in one of them.",
+)
+
+
 def as_table(kit: Kit, finishing: Sequence[Row] = ()) -> str:
     """Designs and their cuts, then a block for every card, the beads, the cloth, and what it all costs;
     last what the finishing takes, if that is asked for."""
@@ -171,4 +177,6 @@ def _finishing(rows: Sequence[Row]) -> list[str]:
     for row in rows:
         said.append(f"{row.name}: {plain(row.quantity)} {row.unit}")
         said += wrap(row.detail, 76, initial_indent="  ", subsequent_indent="  ")
+    if rows:
+        said += _ROUNDED
     return said
