@@ -29,7 +29,6 @@ from packetgen.units import (
     size_centimetres,
 )
 
-
 _ROUNDED = (
     "Cuts are rounded up, to the next eighth of an inch and half centimetre, so two",
     "that differ a little may be alike in one of them.",
