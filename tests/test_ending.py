@@ -161,7 +161,7 @@ def test_a_screen_that_takes_no_words_is_2(desk):
 def test_what_nobody_foresaw_is_2_and_written_down(desk, command):
     facts = meddling(desk / "x", UNFORESEEN) | {"TMPDIR": str(desk)}
     said = run(command, folder=desk, code=2, **facts).stderr.splitlines()
-    assert said[-2] == "This is a fault in packetgen, not in your files."
+    assert said[-2:-1] == ["This is a fault in packetgen, not in your files."], said
     path = said[-1].removeprefix("What happened is written down in ").removesuffix(".")
     assert Path(path).parent == desk
     assert "Traceback" in (text := Path(path).read_text()) and "nobody foresaw this" in text
