@@ -344,6 +344,22 @@ def test_remarks_on_lines_that_stay_are_kept_and_those_that_went_are_counted(des
     assert all(line in (desk / old).read_text() for line in gone)
 
 
+def test_the_list_at_the_head_of_a_chart_loses_a_colour_that_is_brought_in_no_more(desk):
+    """An author's own remarks stay, also one that begins with a sign."""
+    white = Image.new("RGB", (4, 3), "#a04030")
+    white.paste("#4f7942", (0, 0, 4, 1))
+    (desk / "design.png").write_bytes(_as_png(white))
+    words = ("design.png", "--pattern", "fern", "--replace", "--drop-lines")
+    run(*words)
+    chart = desk / "content" / CHART
+    (green,) = (line for line in chart.read_text().split("\n") if line.endswith(" 07 fern"))
+    chart.write_text("# x  marks the gate\n" + chart.read_text())
+    run(*words, "--bare", "#4f7942")
+    head = [line for line in chart.read_text().split("\n") if line.startswith("#")]
+    assert green not in head and "# x  marks the gate" in head
+    assert any(line.endswith(" E2 brick") for line in head)
+
+
 def test_where_no_remark_has_gone_nothing_is_said_of_remarks(desk):
     (desk / "design.png").write_bytes(picture([[LEAF]]))
     said = run("design.png", "--pattern", "fern", "--replace", "--drop-lines").stdout

@@ -369,3 +369,14 @@ def test_a_size_found_in_a_picture_of_much_loss_is_told_as_unsure(desk):
         assert ("run into each other" in said and "with --cell" in said) != sure
     drawn.save(desk / "design.png")
     assert "with --cell" not in run("design.png", "--threads", "drawn")
+
+
+def test_any_colour_that_is_named_is_bare_however_many_others_there_are():
+    """Its distance from itself may be told as a hair more than nothing."""
+    chance = np.random.default_rng(5)
+    for number in (1, 2, 3, 5, 8):
+        for _ in range(200):
+            colours = chance.integers(0, 256, (number, 3)).astype(np.uint8)
+            drawing = Drawing(np.arange(1, number + 1, dtype=np.int32)[None], colours)
+            named = "#" + bytes(colours[0]).hex()
+            assert with_bare(drawing, (named,)).cells[0, 0] == 0

@@ -17,6 +17,7 @@ from packetgen.nouns import at_the_ends
 _SAME, _NEAR, _TOLD = 1.0, 3.0, 5.0
 _OF_BORDER, _OF_ALL = 0.6, 0.25  # shares that a ground has at the least
 _MOST_OFFERED = 3
+_DIGITS = 9  # what is left is the dust of floating point, by which a colour may differ from itself
 
 
 @dataclass(frozen=True)
@@ -100,6 +101,7 @@ def trimmed(drawing: Drawing, trim: bool) -> Drawing:
 def _apart(drawing: Drawing, bare: Sequence[str]) -> np.ndarray:
     """How far (CIEDE2000) each of its colours is from the nearest that is bare; bare cloth itself is not."""
     gaps = table(lab_of(drawing.colours), lab_of(rgb_of(tuple(bare)))).min(1)
+    gaps = np.round(gaps, _DIGITS)
     return np.concatenate(([0.0], gaps))
 
 
