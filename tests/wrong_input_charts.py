@@ -523,6 +523,26 @@ CASES = (
         {PATTERN: ("2.5,2.5 3,3", "2.5,2.5 3,2.3")},
         "series/garden-year/fern/pattern.yaml:15:30: '3,2.3' is not on a quarter of a stitch; the nearest point that is: '3,2.25'",
     ),
+    *(
+        Case(
+            f"points with {way}",
+            {PATTERN: ("1,1 4,1 4,2.5", points)},
+            f"series/garden-year/fern/pattern.yaml:13:24: '{points.split()[at]}' is not a point; write a comma in each point and a space between two: 1,1 4,1 4,2.5",
+        )
+        for way, points, at in (
+            ("an x between two", "1x1 4x1 4x2.5", 0),
+            ("letters before them", "x1 y1 x4 y1 x4 y2.5", 0),
+            ("semicolons between pairs", "1 1; 4 1; 4 2.5", 0),
+        )
+    ),
+    *(
+        Case(
+            f"points with {way} between two",
+            {PATTERN: ("1,1 4,1 4,2.5", f"1,1 {way} 4,1 {way} 4,2.5")},
+            f"series/garden-year/fern/pattern.yaml:13:28: '{way}' is not a point; write a comma in each point and a space between two: 1,1 4,1 4,2.5",
+        )
+        for way in ("to", "->", "→")
+    ),
     Case(
         "a close-up at half a stitch",
         {PATTERN: ("at: 3,2", "at: 3.5,2")},

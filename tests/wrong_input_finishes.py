@@ -56,6 +56,16 @@ CASES = (
         "finishes/shelf/finish.yaml:4:12: the outline meets itself near 50.0,42.9; let its sides run round one shape without touching each other",
     ),
     Case(
+        "a panel told by its size",
+        panel("100 x 90 mm"),
+        "finishes/shelf/finish.yaml:4:12: '100 x 90 mm' is not a point; write its corners: 0,0 100,0 100,90 0,90",
+    ),
+    Case(
+        "a panel told by its size in centimetres",
+        panel("10 × 9.5 cm"),
+        "finishes/shelf/finish.yaml:4:12: '10 × 9.5 cm' is not a point; write its corners: 0,0 100,0 100,95 0,95",
+    ),
+    Case(
         "a border with a nought too many",
         {FINISH: ("border: 6 mm", "border: 60 mm")},
         "finishes/shelf/finish.yaml:5:9: there is no room for a design on a panel of 100 × 100 mm: round it comes a border of 60 mm, on every side; write less, where a few millimetres are usual, or let the panel be larger",

@@ -371,6 +371,14 @@ CASES = (
         "series/garden-year/fern/symbols.yaml:2:6: there is no chart shape 'hart'; did you mean 'heart'?",
         "series/garden-year/fern/symbols.yaml:4:6: 'b' and 'k' both ask for the chart shape 'disc'; give each mark its own",
     ),
+    *(
+        Case(
+            f"backstitch in a thread by its {what}",
+            {PATTERN: ("{colour: k, path", f"{{colour: {said}, path")},
+            f"series/garden-year/fern/pattern.yaml:13:14: the mark '{said.strip(chr(34))}' is not in the key; write 'k', which has that thread",
+        )
+        for what, said in (("number", "K4"), ("name", "Peat"), ("number in another set", '"12"'))
+    ),
     Case(
         "the number of another colour than the remark names",
         {PATTERN: ('{moss: E2, spool: "10"}', '{moss: E2, spool: "10"}   # peat')},

@@ -1,12 +1,21 @@
 """Outlines of wood: as corners, or as the data of an SVG path."""
 
+import re
+
 from shapely import Polygon, is_valid, is_valid_reason
 
 from packetgen.diagnostics import Report
 from packetgen.load.points import IN_MM, read_spots
 from packetgen.load.svg_path import is_path, path_corners
+from packetgen.load.words import said
 from packetgen.model import Outline
+from packetgen.units import plain
 
+# What says how large a rectangle is, and not where: '145 x 163 mm'.
+_SIZE = re.compile(
+    r"\s*(\d{1,4}(?:\.\d)?)\s*(?:mm|cm)?\s*(?:x|×|by)\s*(\d{1,4}(?:\.\d)?)\s*(mm|cm)?\s*", re.ASCII
+)
+_IN_MM = {"mm": 1, "cm": 10}
 MOST_CORNERS = 500  # that an author writes
 FURTHEST_MM = 5000
 
@@ -16,6 +25,11 @@ def read_outline(text: str, report: Report) -> Outline | None:
 
     `text` is '0,0 180,0 180,176 0,176' or 'M 0,24 C 14,8 40,8 60,0 L 60,90 Z', in mm.
     """
+    if sides := _SIZE.fullmatch(text):
+        wide, high = (plain(float(one) * _IN_MM[sides[3] or "mm"]) for one in sides.group(1, 2))
+        hint = f"write its corners: 0,0 {wide},0 {wide},{high} 0,{high}"
+        report("not-a-point", 0, point=said(text), hint=hint)
+        return None
     path = is_path(text)
     try:
         corners = path_corners(text, report) if path else _corners(text, report)

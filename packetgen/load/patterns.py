@@ -88,7 +88,7 @@ def load_pattern(
     marks = sure(key).marks if told else None
     kept = read_symbols(folder, path, None if marks is None else tuple(marks), problems)
     chart = _chart(folder, path, chart_name, key, sets, marks, problems)
-    worked = read_worked(filled, around.library, marks, chart, problems)
+    worked = read_worked(filled, around.library, marks, _marks_of(key), chart, problems)
     unused: frozenset[str] = frozenset()
     if chart is not None and key is not None and marks:
         unused = check_used(key.places, chart, worked.marks, bool(worked.beads), problems)
@@ -143,6 +143,16 @@ def _used(key: Key, unused: frozenset[str]) -> tuple[KeyLine, ...]:
     """The key as it will be when the lines that nothing is stitched with are out; all of it where only
     beads are sewn on."""
     return tuple(line for line in key.lines if line.mark not in unused) or key.lines
+
+
+def _marks_of(key: Key | None) -> dict[str, str]:
+    """The marks by the numbers and names of their threads; not of blends."""
+    found: dict[str, str] = {}
+    for line in key.lines if key is not None else ():
+        for colours in line.threads.values():
+            for word in (colours[0].number, colours[0].name) if len(colours) == 1 else ():
+                found.setdefault(word.casefold(), line.mark)
+    return found
 
 
 def _check_given(filled: Filled, problems: Problems) -> None:

@@ -9,6 +9,8 @@ from packetgen.load.words import said, shown
 _PAIR = re.compile(r"(-?\d{1,6}(?:\.\d{1,9})?),(-?\d{1,6}(?:\.\d{1,9})?)", re.ASCII)
 _N = r"-?\d{1,6}(?:\.\d{1,9})?"
 _APART = rf"{_N}\s*,\s*{_N}"
+_ON = r"(?:to|and|then|->|=>|>|→|–|—|-)"  # between two points, with blanks round it
+_NAMED = rf"x\s*[=:]?\s*{_N}[\s,;]*y\s*[=:]?\s*{_N}"
 # Other ways of writing points of which there is no doubt what is meant.
 _MEANT = tuple(
     re.compile(way, re.ASCII)
@@ -18,6 +20,10 @@ _MEANT = tuple(
         rf"{_N}[,;/|]{_N}(?:\s+{_N}[,;/|]{_N})*",
         rf"\({_APART}\)(?:[\s,;]*\({_APART}\))*",
         rf"{_N}\s+{_N}(?:\s+{_N}\s+{_N})+",
+        rf"{_N}\s+{_N}(?:\s*[;|,]\s*{_N}\s+{_N})+[;|]?",
+        rf"{_N}[x×]{_N}(?:\s+{_N}[x×]{_N})*",
+        rf"\(?{_APART}\)?(?:\s+{_ON}\s+\(?{_APART}\)?)+",
+        rf"{_NAMED}(?:[\s,;]+{_NAMED})*",
     )
 )
 # '2,5;3,25' may be one point with decimal commas.
@@ -90,7 +96,7 @@ def read_spots(text: str, report: Report, how: str, example: str) -> tuple[Spot,
         else:
             wrong.append((offset, word))
     right = _meant(text) if wrong else ""
-    for offset, word in wrong[:1] if right else wrong:
+    for offset, word in wrong[:1] if right or not spots else wrong:
         hint = _written(how, example)
         if right:
             hint = f"write a comma in each point and a space between two: {shown(right)}"

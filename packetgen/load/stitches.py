@@ -1,6 +1,6 @@
 """Lines, lazy daisies, French knots and beads: everything that lies on corner coordinates."""
 
-from collections.abc import Collection
+from collections.abc import Collection, Mapping
 from itertools import pairwise
 
 from packetgen.diagnostics import Place, Problems
@@ -12,16 +12,20 @@ from packetgen.load.values import Filled
 from packetgen.load.words import counted, offer, said
 from packetgen.model import Bead, BeadCard, Daisy, Knot, Line
 
+# The number or the name of a thread, in small letters → the mark of the key that stands for it.
+Threads = Mapping[str, str]
+
 
 def read_line(
     filled: Filled,
     long: bool,
     marks: Collection[str] | None,
+    threads: Threads,
     chart: Chart | None,
     problems: Problems,
 ) -> Line | None:
     """Backstitch along a path, or one long stitch."""
-    mark = _mark(filled, marks, problems)
+    mark = _mark(filled, marks, threads, problems)
     spots = filled["path"]
     if spots is None:
         return None
@@ -39,10 +43,14 @@ def read_line(
 
 
 def read_daisy(
-    filled: Filled, marks: Collection[str] | None, chart: Chart | None, problems: Problems
+    filled: Filled,
+    marks: Collection[str] | None,
+    threads: Threads,
+    chart: Chart | None,
+    problems: Problems,
 ) -> Daisy | None:
     """A lazy daisy from the base of its loop to its tip."""
-    mark = _mark(filled, marks, problems)
+    mark = _mark(filled, marks, threads, problems)
     spots = filled["path"]
     if spots is None:
         return None
@@ -59,10 +67,14 @@ def read_daisy(
 
 
 def read_knots(
-    filled: Filled, marks: Collection[str] | None, chart: Chart | None, problems: Problems
+    filled: Filled,
+    marks: Collection[str] | None,
+    threads: Threads,
+    chart: Chart | None,
+    problems: Problems,
 ) -> tuple[Knot, ...]:
     """The French knots of one entry."""
-    mark = _mark(filled, marks, problems)
+    mark = _mark(filled, marks, threads, problems)
     spots = filled["at"] or ()
     _inside(spots, filled, "at", chart, problems)
     return tuple(
@@ -92,11 +104,15 @@ def read_beads(
     )
 
 
-def _mark(filled: Filled, marks: Collection[str] | None, problems: Problems) -> str | None:
+def _mark(
+    filled: Filled, marks: Collection[str] | None, threads: Threads, problems: Problems
+) -> str | None:
     mark: str | None = filled["colour"]
     if mark is not None and marks is not None and mark not in marks:
         place: Place = filled.place_of("colour")
-        problems.add(place, "mark-unknown", mark=said(mark), hint=offer(mark, marks))
+        meant = threads.get(mark.casefold())
+        hint = f"write {said(meant)}, which has that thread" if meant else offer(mark, marks)
+        problems.add(place, "mark-unknown", mark=said(mark), hint=hint)
     return mark
 
 

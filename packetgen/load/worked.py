@@ -6,7 +6,7 @@ from packetgen.diagnostics import Problems
 from packetgen.load.chart import Chart
 from packetgen.load.close_ups import Marks, Taken, read_close_up
 from packetgen.load.library import Library
-from packetgen.load.stitches import read_beads, read_daisy, read_knots, read_line
+from packetgen.load.stitches import Threads, read_beads, read_daisy, read_knots, read_line
 from packetgen.load.values import Filled
 from packetgen.model import Bead, Daisy, Fraction, Knot, Line
 
@@ -27,6 +27,7 @@ def read_worked(
     filled: Filled,
     library: Library,
     marks: Marks,
+    threads: Threads,
     chart: Chart | None,
     problems: Problems,
 ) -> Worked:
@@ -37,13 +38,13 @@ def read_worked(
         chart if chart is not None and chart.even else None
     )  # on a ragged chart "outside" means nothing
     lines = tuple(
-        read_line(one.value, name == "long_stitch", marks, drawn, problems)
+        read_line(one.value, name == "long_stitch", marks, threads, drawn, problems)
         for name in ("backstitch", "long_stitch")
         for one in filled.each(name)
         if one.value is not None
     )
     daisies = [
-        read_daisy(one.value, marks, drawn, problems)
+        read_daisy(one.value, marks, threads, drawn, problems)
         for one in filled.each("lazy_daisies")
         if one.value is not None
     ]
@@ -51,7 +52,7 @@ def read_worked(
         knot
         for one in filled.each("french_knots")
         if one.value is not None
-        for knot in read_knots(one.value, marks, drawn, problems)
+        for knot in read_knots(one.value, marks, threads, drawn, problems)
     ]
     beads = [
         bead

@@ -33,7 +33,7 @@ BEYOND: tuple[tuple[str, tuple[str, ...]], ...] = (
         "sums and orders: one value set against another.",
         (
             "weight-odd", "braid-parted", "strands-too-many", "needleful-short", "ease-order",
-            "pace-order", "closes-early", "revisions-order", "magnet-over-edge",
+            "pace-order", "closes-early", "revisions-order", "magnet-over-edge", "inset-far",
             "panel-beyond-wood", "border-fills-panel", "given-and-sold",
         ),
     ),
