@@ -262,6 +262,16 @@ CASES = (
         "threads/moss.yaml:6:20: this is set in more than 12 steps deep; count the brackets and the spaces before it",
     ),
     Case(
+        "a key line with a dash among others",
+        {PATTERN: ("  k: {moss", "  - k: {moss")},
+        """series/garden-year/fern/pattern.yaml:10:3: a dash stands before 'k', and the names beside it have none; write k: {moss: K4, spool: "12"}""",
+    ),
+    Case(
+        "a name of a file with a dash",
+        {MOSS: ("material:", "- material:")},
+        "threads/moss.yaml:2:1: a dash stands before 'material', and the names beside it have none; write material: cotton",
+    ),
+    Case(
         "a quote not closed, between brackets",
         {MOSS: ('"#a04030"', '"#a04030')},
         'threads/moss.yaml:9:36: the quote " that opens here is not closed; write "#a04030"',

@@ -142,6 +142,9 @@ FILES: dict[str, Fault] = {
         "{hint}",
     ),
     "dash-missing": _broken("this entry of a list has {what}", "write {right}"),
+    "dash-too-many": _broken(
+        "a dash stands before {name}, and the names beside it have none", "{hint}"
+    ),
     "list-beside-name": _broken(
         "a list cannot start on the line of its name", "put each dash on a line of its own below"
     ),

@@ -216,6 +216,10 @@ WHY_FILES: dict[str, Why] = {
         "puts there.",
         "Write the dash, which is the hyphen of the keyboard, and a space before the entry.",
     ),
+    "dash-too-many": Why(
+        "A dash begins an entry of a list. Names with values that belong together, as in a key, have none.",
+        "Take the dash away, or put one before each where it is a list.",
+    ),
     "list-beside-name": Why(
         "A dash begins an entry of a list, and it stands on the line of the list's name.",
         "Put each dash on a line of its own below the name.",

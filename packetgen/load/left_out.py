@@ -11,8 +11,8 @@ from itertools import takewhile
 
 from packetgen.load.explained import Explained, Spot
 from packetgen.load.sure import sure
-from packetgen.load.text_lines import line_above, plain, set_in
-from packetgen.load.words import counted, said, shown
+from packetgen.load.text_lines import NAMED, line_above, plain, set_in
+from packetgen.load.words import counted, said, shown, to_write
 
 # One word, then a bracket that the line closes, or leaves open to its end.
 _WORD_AND_BRACKET = re.compile(
@@ -37,6 +37,7 @@ _NO_BREAK = re.compile(
     r"""(?P<before> *(?:- +)*(?:-|[^\s:"'{}\[\],#-][^\s:"'{}\[\],]*:))"""
     r"[\u00a0\u2000-\u200a\u202f\u3000]\s*(?P<value>.*)"
 )
+_DASHED = re.compile(r""" *- +(?P<rest>(?P<name>[^\s:"'{}\[\],]+): .*)""")
 
 
 def colon_before_bracket(number: int, lines: list[str]) -> Explained | None:
@@ -108,6 +109,20 @@ def space_of_dash(number: int, lines: list[str], names: Collection[str]) -> Expl
         if found and found[2] in names:
             return _no_dash(one, len(found[1]), lines)
     return None
+
+
+def dash_too_many(number: int, lines: list[str]) -> Explained | None:
+    """Line `number` is a name with a dash before it, among names that are set in as far and have none."""
+    line = plain(lines[number - 1])
+    found = _DASHED.fullmatch(line)
+    above = line_above(number, lines)
+    beside = plain(lines[above - 1]) if above else ""
+    if not found or set_in(beside) != set_in(line) or beside.lstrip(" ").startswith("- "):
+        return None
+    if not NAMED.fullmatch(beside) or beside.endswith(":"):
+        return None
+    facts = {"name": said(found["name"]), "hint": to_write(found["rest"]) or "take it away"}
+    return Explained("dash-too-many", number, set_in(line) + 1, {**facts})
 
 
 def dash_of_entry(number: int, lines: list[str]) -> Explained | None:

@@ -15,6 +15,7 @@ from packetgen.load.left_out import (
     colon_between_braces,
     comma_between_values,
     dash_of_entry,
+    dash_too_many,
     entry_elsewhere,
     indented,
     line_elsewhere,
@@ -121,6 +122,8 @@ def _explained(
         return left_out or _between_brackets(start, here, "node content" in problem, lines)
     if no_space := space_of_dash(here[0], lines, names):
         return no_space
+    if over := dash_too_many(here[0], lines):
+        return over
     if elsewhere := entry_elsewhere(here[0], lines):
         return elsewhere
     if no_dash := dash_of_entry(start[0] if "expected ':'" in problem else here[0], lines):
