@@ -80,11 +80,9 @@ def test_what_all_share_comes_last_where_only_examples_are_left_in_it():
 
 def test_of_a_chapter_faults_come_first_then_advice_then_praise(tmp_path):
     """A design that does not fit, whose title stands twice: reckoned all the same."""
+    small = TINY[FINISH].replace("0,0 100,0 100,100 0,100", "0,0 8,0 8,8 0,8")
     changes = {
-        "finishes/shelf/finish.yaml": (
-            "outline: 0,0 100,0 100,100 0,100",
-            "outline: 0,0 13,0 13,13 0,13",
-        )
+        FINISH: small.replace("border: 6 mm", "border: 1 mm").replace("pairs: 4", "pairs: 0")
     }
     found = review(proof(build(tmp_path / "content", changes)))
     tones = [line.tone for line in lines_of(found, "content", False)]
