@@ -1366,32 +1366,6 @@ def test_a_code_that_is_given_no_thread_is_told(desk):
     assert "write the code" in run("grid.csv", "--threads", "moss", "--code", "x", code=2).stderr
 
 
-def test_blanks_round_a_code_and_its_thread_are_no_part_of_them(desk):
-    (desk / "grid.csv").write_text("RD,RD\nRD,two ducks\n")
-    codes = ("--code", " RD = 07 ", "--code", "two ducks = K4")
-    assert "4 of them worked" in run("grid.csv", "--threads", "moss", *codes).stdout
-
-
-def test_several_codes_in_one_option_are_parted_as_they_are_typed(desk):
-    (desk / "grid.csv").write_text("RD,DR\n")
-    for several in ("RD=07,DR=K4", "RD=07, DR=K4", "RD=07;DR=K4"):
-        said = run("grid.csv", "--threads", "moss", "--code", several, code=2).stderr
-        assert "each code has a --code of its own: --code RD=07 --code DR=K4\n" in said
-    (desk / "grid.csv").write_text('"a,b",DR\n')
-    codes = ("--code", "a,b=07", "--code", "DR=K4")
-    assert "2 of them worked" in run("grid.csv", "--threads", "moss", *codes).stdout
-
-
-def test_a_code_that_was_said_wrongly_is_not_asked_for_again(desk):
-    (desk / "grid.csv").write_text("RD,DR\n")
-    words = ("grid.csv", "--threads", "moss", "--code", "RD=K5")
-    said = run(*words, code=2).stderr
-    assert "--code RD=K5: Moss Stranded has no 'K5'" in said and "RD=…" not in said
-    assert "Say what each is, a full stop for bare cloth: --code DR=…" in said
-    said = run(*words, "--code", "DR=K4", code=2).stderr
-    assert "Say what each is" not in said and "Known" not in said
-
-
 def test_all_that_is_wrong_with_codes_is_told_in_one_go(desk):
     """A thread that the card has not, a slip in the code, no thread at all; and what none of them says."""
     (desk / "grid.csv").write_text("down,canal,o1\ndown,E2,\n")
@@ -1406,7 +1380,7 @@ def test_all_that_is_wrong_with_codes_is_told_in_one_go(desk):
         "--code o1: write the code, '=' and its thread",
         "./grid.csv:1:1: 'down', which stands for 2 stitches, ",
         "./grid.csv:1:3: 'o1', which stands for 1 stitch, ",
-        "Say what each is, a full stop for bare cloth: --code down=… --code o1=…\n",
+        "Say what each is, a full stop for bare cloth: --code down=… --code canal=… --code o1=…\n",
     ):
         assert said.count(line) == 1, f"{line}\n{said}"
     assert "'canal', which stands" not in said, "it is explained, though wrongly"

@@ -262,10 +262,8 @@ def _read(
         source, problems = read(how)
     say_problems(problems, file.parent)
     if isinstance(source, Unexplained):
-        left = [code for code in source.stitches if code not in dict(how.codes)]
-        if left:
-            say(threads, err=True)
-        if line := codes_to_say(left):
+        say(threads, err=True)
+        if line := codes_to_say(source.stitches):
             say(line, err=True)
     if refused:
         raise click.UsageError("\n".join(refused))

@@ -1,37 +1,26 @@
 """What authors say with --code, and all that cannot be understood of it."""
 
-import re
 from collections.abc import Iterator, Sequence
 from typing import TYPE_CHECKING
 
 if TYPE_CHECKING:
     from packetgen.bring.written import Codes
 
-_SHOWN = 3
-_SEVERAL = re.compile(r"[,;]\s*")  # between codes in one option
-
 
 def said_codes(given: Sequence[str]) -> tuple[tuple[tuple[str, str], ...], tuple[str, ...]]:
-    """Each code with what it is, without blanks round them, and what is wrong with those that say no such thing."""
-    parted = [tuple(part.strip() for part in one.rpartition("=")) for one in given]
-    wrong = [_wrong(one, *parts) for one, parts in zip(given, parted)]
-    return (
-        tuple((code, meant) for (code, _, meant), what in zip(parted, wrong) if not what),
-        tuple(what for what in wrong if what),
-    )
-
-
-def _wrong(given: str, code: str, sign: str, meant: str) -> str:
+    """Each code with what it is, and what is wrong with those that say no such thing."""
     from packetgen.load.words import shown
 
-    several = _SEVERAL.split(given) if _SEVERAL.search(given) else ()
-    if several and all(one.count("=") == 1 and not one.strip().startswith("=") for one in several):
-        first = " ".join(f"--code {shown(one.strip())}" for one in several[:_SHOWN])
-        more = " and so on" if len(several) > _SHOWN else ""
-        return f"--code {shown(given)}: each code has a --code of its own: {first}{more}"
-    if not (code and sign and meant):
-        return f"--code {shown(given)}: write the code, '=' and its thread, for example x=K4"
-    return ""
+    parted = [one.rpartition("=") for one in given]
+    whole = [bool(code and sign and meant) for code, sign, meant in parted]
+    return (
+        tuple((code, meant) for (code, _, meant), right in zip(parted, whole) if right),
+        tuple(
+            f"--code {shown(one)}: write the code, '=' and its thread, for example x=K4"
+            for one, right in zip(given, whole)
+            if not right
+        ),
+    )
 
 
 def without_thread(
