@@ -1,9 +1,6 @@
 """chart.txt as an author reads and edits it: remarks that say what each mark is, then the chart."""
 
-import re
-from collections.abc import Collection, Iterable, Sequence
-
-_NAMED = re.compile(r"# (?P<mark>\S)  (?P<number>\S+) .+")
+from collections.abc import Iterable, Sequence
 
 
 def chart_text(remarks: str, rows: Iterable[str]) -> str:
@@ -19,16 +16,6 @@ def legend(title: str, lines: Sequence[tuple[str, str]]) -> str:
     return "\n".join(
         (f"# {named_chart}: one character a stitch, a full stop is bare cloth.", *named)
     )
-
-
-def without_marks(remarks: str, marks: Collection[str], numbers: Collection[str]) -> str:
-    """The remarks without lines of a legend, 'mark  number name', whose mark is none of `marks` any longer."""
-
-    def is_gone(line: str) -> bool:
-        named = _NAMED.fullmatch(line)
-        return bool(named and named["mark"] not in marks and named["number"] in numbers)
-
-    return "\n".join(line for line in remarks.split("\n") if not is_gone(line))
 
 
 def remarks_of(text: str) -> str:

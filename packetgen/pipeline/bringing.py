@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from pathlib import Path
 
 from packetgen.bring.brought import Brought, Entry
-from packetgen.bring.chart_text import chart_text, legend, remarks_of, without_marks
+from packetgen.bring.chart_text import chart_text, legend, remarks_of
 from packetgen.bring.key_text import (
     entry,
     key_line,
@@ -171,7 +171,6 @@ def _files(content_folder: Path, into: PatternFolder, found: Brought) -> dict[st
     # Nothing that they say has changed where every line of the key is one that was there.
     old_remarks = remarks_of(old_chart.decode("utf-8-sig", "replace")) if old_chart else ""
     remarks = "" if new else without_example_remark(old_remarks)
-    remarks = without_marks(remarks, marks, into.card.colours)
     files = {
         f"{into.path}/{PATTERN}": _as_before(text, folder / PATTERN),
         f"{into.path}/{chart}": _chart(found, title, remarks).encode(),
