@@ -1350,6 +1350,55 @@ def test_a_code_that_is_given_no_thread_is_told(desk):
     assert "write the code" in run("grid.csv", "--threads", "moss", "--code", "x", code=2).stderr
 
 
+def test_blanks_round_a_code_and_its_thread_count_for_nothing(desk):
+    (desk / "grid.csv").write_text("RD,two ducks\n")
+    codes = ("--code", "RD = 07", "--code", " two ducks =peat ")
+    said = run("grid.csv", "--threads", "moss", *codes, "--into", "new")
+    assert rows(desk / "new/chart.txt") == ["fp"] and said.stderr == ""
+
+
+def test_a_code_that_is_itself_a_blank_may_be_said(desk):
+    """One that no line takes for bare cloth."""
+    (desk / "grid.txt").write_text("b\u2003b\n")
+    codes = ("--code", "b=E2", "--code", "\u2003 = 07")
+    said = run("grid.txt", "--threads", "moss", *codes)
+    assert said.stderr == "" and "1  a blank\n" in said.stdout
+
+
+@pytest.mark.parametrize("words", ["RD=07,DR=E2", "RD=07, DR=E2", "RD=07 DR=E2", "RD=07;DR=E2"])
+def test_codes_that_are_said_with_one_option_are_told_with_what_to_type(desk, words):
+    (desk / "grid.csv").write_text("RD,DR,RD\n")
+    (line,) = wrong(desk, "grid.csv", "--code", words)
+    assert line == (
+        f"./grid.csv:1:1: --code {words} is of several codes; "
+        "each has a --code of its own: --code RD=07 --code DR=E2 [bring-codes-together]"
+    )
+
+
+def test_of_many_codes_said_with_one_option_as_many_are_shown_as_a_line_holds(desk):
+    names = [f"bed{n}" for n in range(30)]
+    (desk / "grid.csv").write_text(",".join(names) + ",oops\n")
+    several, other = wrong(desk, "grid.csv", "--code", ",".join(f"{one}=K5" for one in names))
+    assert "of its own: --code bed0=K5 --code bed1=K5 " in several and len(several) <= 220
+    assert several.endswith("K5 … [bring-codes-together]")
+    assert "'oops', which stands" in other, "what is wrong besides is told too"
+
+
+def test_a_code_of_the_file_that_looks_like_several_is_one(desk):
+    (desk / "grid.csv").write_text('"RD=07,DR",E2\n')
+    run("grid.csv", "--threads", "moss", "--code", "RD=07,DR=K4", "--into", "new")
+    assert rows(desk / "new/chart.txt") == ["pb"]
+
+
+def test_of_a_thread_that_is_mistyped_its_own_line_tells_and_no_other(desk):
+    (desk / "grid.csv").write_text("RD,DR\n")
+    codes = ("--code", "RD=071", "--code", "DR=K4")
+    said = run("grid.csv", "--threads", "moss", *codes, code=2)
+    (line,) = said.stderr.splitlines()
+    assert line.startswith("Error: --code RD=071: Moss Stranded has no '071'; ")
+    assert said.stdout == ""
+
+
 def test_all_that_is_wrong_with_codes_is_told_in_one_go(desk):
     """A thread that the card has not, a slip in the code, no thread at all; and what none of them says."""
     (desk / "grid.csv").write_text("down,canal,o1\ndown,E2,\n")
