@@ -293,6 +293,33 @@ def test_the_same_design_again_changes_nothing(desk):
     assert "nothing had to be written" in said and files(desk) == before
 
 
+def test_the_list_at_the_head_of_a_chart_names_the_marks_that_are_there(desk):
+    """Also where a colour has become bare cloth. Remarks of the author's own stay, though they look much alike."""
+    whole, less = [[BRICK, PEAT, LEAF], [LEAF, LEAF, CLEAR]], [[CLEAR, PEAT, LEAF]]
+    chart, into = desk / "content" / CHART, ("--pattern", "fern", "--replace", "--drop-lines")
+    (desk / "design.png").write_bytes(picture(whole))
+    run("design.png", *into)
+    title, *listed, _, _ = chart.read_text().splitlines()
+    assert listed == ["# r  E2 brick", "# k  K4 peat", "# f  07 fern"]
+    own = ["# r  stood for E2 brick", "# x  E2 brick, of my own"]
+    mine = [title, own[0], *listed, own[1], "r.."]
+    chart.write_text("\n".join([*mine, ""]))
+    (desk / "design.png").write_bytes(picture(less))
+    run("design.png", *into)
+    assert chart.read_text().splitlines() == [title, own[0], *listed[1:], own[1], ".kf"]
+    before = files(desk)
+    assert "nothing had to be written" in run("design.png", *into).stdout
+    assert files(desk) == before
+
+
+def test_a_list_in_which_a_mark_lacks_or_has_another_thread_is_made_true(desk):
+    chart = desk / "content" / CHART
+    chart.write_text("# Mine.\n# k  07 fern\n# z  peat\n# Below.\nk\n")
+    (desk / "design.png").write_bytes(picture([[BRICK, PEAT]]))
+    run("design.png", "--pattern", "fern", "--replace", "--drop-lines")
+    assert chart.read_text() == "# Mine.\n# k  K4 peat\n# r  E2 brick\n# Below.\nrk\n"
+
+
 def test_a_pattern_or_card_that_is_not_there_is_answered_with_the_nearest(desk):
     (desk / "design.png").write_bytes(picture([[BRICK]]))
     assert "did you mean 'fern'?" in run("design.png", "--pattern", "ferm", code=2).stderr
