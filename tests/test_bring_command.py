@@ -1264,6 +1264,22 @@ def test_a_table_that_is_laid_into_a_patterns_folder_comes_in_by_the_command_tha
     assert "names the chart" not in said and "no more" not in said, "that was told before"
 
 
+def test_the_command_that_is_offered_for_a_table_says_without_a_terminal_what_to_add(desk):
+    """A --code for each code of her own, which she fills in and types behind it."""
+    (desk / "content" / CHART).unlink()
+    (desk / "content" / FERN / "chart.csv").write_text("reed,mud,reed\nk,E2,two ducks\n")
+    first = CliRunner().invoke(main, ["proof"]).output.splitlines()[1]
+    command = first.partition("bring it in: ")[2].removesuffix(" [bring-table]")
+    words = [*shlex.split(command)[2:], "--drop-lines"]
+    asked = run(*words, code=1).stderr.splitlines()[-2]
+    head, _, codes = asked.partition("for bare cloth: ")
+    assert head == "Say what each is, a full stop "
+    assert codes == "--code reed=… --code mud=… --code 'two ducks'=…", "k is a mark, E2 a number"
+    said = shlex.split(codes.replace("…", "07", 1).replace("…", "K4", 1).replace("…", "."))
+    run(*words, *said)
+    assert rows(desk / "content" / CHART) == ["fkf", "kr."]
+
+
 def test_what_is_offered_for_a_table_names_the_content_folder_that_was_given(desk):
     build(desk / "my work")
     table = desk / "my work" / FERN / "chart.csv"
