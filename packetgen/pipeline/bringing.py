@@ -9,11 +9,13 @@ from packetgen.bring.chart_text import chart_text, legend, relisted, remarks_of
 from packetgen.bring.key_text import (
     entry,
     key_line,
+    quoted,
     remarks_gone,
     with_key,
     with_value,
     word,
 )
+from packetgen.bring.offers import with_lines_offered
 from packetgen.chart_edit.pattern_text import symbols_text
 from packetgen.diagnostics import Problem, Problems
 from packetgen.load.examples import without_example_remark
@@ -162,6 +164,8 @@ def _files(content_folder: Path, into: PatternFolder, found: Brought) -> dict[st
     ]
     text = with_key(into.text, into.root, marks, lines)
     folder = content_folder / into.path
+    before = (folder / PATTERN).read_text("utf-8-sig")
+    text = with_lines_offered(before, text, found.rows, [one.mark for one in found.entries], quoted)
     to_name, _ = _chart_named(content_folder, into)
     if to_name:
         text = with_value(text, _root(text), "chart", to_name)
