@@ -130,6 +130,7 @@ _DRAWN = (
     _Drawn("design.bmp", b"BM"),
     _Drawn("design.csv", b"E2,E2,rim\nK4,,rim\n"),
     _Drawn("design.csv", b"E2,rim\n", how=Reading(codes=(("rim", "K4"), ("rmi", "K4")))),
+    _Drawn("design.csv", b"pot,rim\n", how=Reading(codes=(("pot=E2,rim", "K4"),))),
     _Drawn("design.csv", b"A,B,C,D,E\nE2,E2,K4,K4,E2\n"),
     _Drawn("design.csv", b"Robin,,,,,\n,A,B,C,D,E\n1,E2,E2,K4,K4,E2\n"),
     _Drawn("design.png", half_seen()[1]),

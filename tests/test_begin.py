@@ -14,6 +14,7 @@ from click.testing import CliRunner
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from packetgen.bring.offers import PLACED
 from packetgen.cli import begin, main
 from packetgen.diagnostics import Problems
 from packetgen.faults import FAULTS
@@ -238,6 +239,58 @@ def test_the_examples_line_and_knot_go_with_the_chart_that_they_lay_on(run, size
     assert "\nbackstitch:" not in text and "\nfrench_knots:" not in text
     assert "\nbackstitch:" in pattern.with_name("_before-pattern.yaml").read_text("utf-8")
     assert faults(Path("content")) == [] and lines_left() == []
+
+
+@pytest.mark.parametrize("drop", [(), ("--drop-lines",)])
+@pytest.mark.parametrize("rows", ["lx.\n.x.\n", "...\n..x\n", ":\n", "4y\n"])
+def test_where_the_examples_line_and_knot_went_it_is_still_shown_how_they_are_written(
+    run, rows, drop
+):
+    """Below the remark that says how they are placed, in a mark of the new key and on the new chart: each may
+    be uncommented, and is no example that is left."""
+    run(*NEW)
+    pattern = Path("content", PATH, "bean-poles/pattern.yaml")
+    Path("mine.txt").write_text(rows, "utf-8")
+    codes = [
+        word
+        for sign in "xl:4y"
+        if sign in rows
+        for word in ("--code", f"{sign}=0{'xl:4y'.index(sign) + 1}")
+    ]
+    words = ("mine.txt", *codes, "--pattern", "bean-poles", "--replace", *drop)
+    run(*words, command="bring")
+    text = pattern.read_text("utf-8")
+    head, _, below = text.partition(PLACED[0])
+    assert re.match(
+        r".*\n# begins, .*\n\n# A line .*\n#backstitch:\n#  - .*\n# A French knot.*\n#french_knots:\n#  - ",
+        below,
+    )
+    assert faults(Path("content")) == [] and lines_left() == []
+    live = re.sub(r"^#(backstitch:|french_knots:)\n#(  - )", r"\1\n\2", text, flags=re.MULTILINE)
+    assert live.count("\nbackstitch:\n  - ") == live.count("\nfrench_knots:\n  - ") == 1
+    pattern.write_text(live, "utf-8")
+    assert faults(Path("content")) == [] and lines_left() == []
+
+
+def test_what_is_offered_of_lines_follows_the_key_and_is_offered_once(run):
+    run(*NEW)
+    pattern = Path("content", PATH, "bean-poles/pattern.yaml")
+    for sign in "xw":
+        Path("mine.txt").write_text(f"{sign}{sign}\n", "utf-8")
+        words = (
+            "mine.txt",
+            "--code",
+            f"{sign}=0{1 + 'xw'.index(sign)}",
+            "--pattern",
+            "bean-poles",
+            "--replace",
+        )
+        run(*words, command="bring")
+        text = pattern.read_text("utf-8")
+        assert text.count("#backstitch:") == text.count("#french_knots:") == 1
+        assert text.count(f"#  - {{colour: {sign}, ") == 2
+        assert "nothing had to be written" in run(*words, command="bring")
+        assert "pattern.yaml:" not in run("bean-poles", "left-right", command="chart mirror")
 
 
 @pytest.mark.parametrize(

@@ -293,6 +293,33 @@ def test_the_same_design_again_changes_nothing(desk):
     assert "nothing had to be written" in said and files(desk) == before
 
 
+def test_the_list_at_the_head_of_a_chart_names_the_marks_that_are_there(desk):
+    """Also where a colour has become bare cloth. Remarks of the author's own stay, though they look much alike."""
+    whole, less = [[BRICK, PEAT, LEAF], [LEAF, LEAF, CLEAR]], [[CLEAR, PEAT, LEAF]]
+    chart, into = desk / "content" / CHART, ("--pattern", "fern", "--replace", "--drop-lines")
+    (desk / "design.png").write_bytes(picture(whole))
+    run("design.png", *into)
+    title, *listed, _, _ = chart.read_text().splitlines()
+    assert listed == ["# r  E2 brick", "# k  K4 peat", "# f  07 fern"]
+    own = ["# r  stood for E2 brick", "# x  E2 brick, of my own"]
+    mine = [title, own[0], *listed, own[1], "r.."]
+    chart.write_text("\n".join([*mine, ""]))
+    (desk / "design.png").write_bytes(picture(less))
+    run("design.png", *into)
+    assert chart.read_text().splitlines() == [title, own[0], *listed[1:], own[1], ".kf"]
+    before = files(desk)
+    assert "nothing had to be written" in run("design.png", *into).stdout
+    assert files(desk) == before
+
+
+def test_a_list_in_which_a_mark_lacks_or_has_another_thread_is_made_true(desk):
+    chart = desk / "content" / CHART
+    chart.write_text("# Mine.\n# k  07 fern\n# z  peat\n# Below.\nk\n")
+    (desk / "design.png").write_bytes(picture([[BRICK, PEAT]]))
+    run("design.png", "--pattern", "fern", "--replace", "--drop-lines")
+    assert chart.read_text() == "# Mine.\n# k  K4 peat\n# r  E2 brick\n# Below.\nrk\n"
+
+
 def test_a_pattern_or_card_that_is_not_there_is_answered_with_the_nearest(desk):
     (desk / "design.png").write_bytes(picture([[BRICK]]))
     assert "did you mean 'fern'?" in run("design.png", "--pattern", "ferm", code=2).stderr
@@ -1253,6 +1280,22 @@ def test_a_table_that_is_laid_into_a_patterns_folder_comes_in_by_the_command_tha
     assert "names the chart" not in said and "no more" not in said, "that was told before"
 
 
+def test_the_command_that_is_offered_for_a_table_says_without_a_terminal_what_to_add(desk):
+    """A --code for each code of her own, which she fills in and types behind it."""
+    (desk / "content" / CHART).unlink()
+    (desk / "content" / FERN / "chart.csv").write_text("reed,mud,reed\nk,E2,two ducks\n")
+    first = CliRunner().invoke(main, ["proof"]).output.splitlines()[1]
+    command = first.partition("bring it in: ")[2].removesuffix(" [bring-table]")
+    words = [*shlex.split(command)[2:], "--drop-lines"]
+    asked = run(*words, code=1).stderr.splitlines()[-2]
+    head, _, codes = asked.partition("for bare cloth: ")
+    assert head == "Say what each is, a full stop "
+    assert codes == "--code reed=… --code mud=… --code 'two ducks'=…", "k is a mark, E2 a number"
+    said = shlex.split(codes.replace("…", "07", 1).replace("…", "K4", 1).replace("…", "."))
+    run(*words, *said)
+    assert rows(desk / "content" / CHART) == ["fkf", "kr."]
+
+
 def test_what_is_offered_for_a_table_names_the_content_folder_that_was_given(desk):
     build(desk / "my work")
     table = desk / "my work" / FERN / "chart.csv"
@@ -1364,6 +1407,55 @@ def test_a_code_that_is_given_no_thread_is_told(desk):
     (desk / "grid.csv").write_text("x\n")
     assert "no 'K5'" in run("grid.csv", "--threads", "moss", "--code", "x=K5", code=2).stderr
     assert "write the code" in run("grid.csv", "--threads", "moss", "--code", "x", code=2).stderr
+
+
+def test_blanks_round_a_code_and_its_thread_count_for_nothing(desk):
+    (desk / "grid.csv").write_text("RD,two ducks\n")
+    codes = ("--code", "RD = 07", "--code", " two ducks =peat ")
+    said = run("grid.csv", "--threads", "moss", *codes, "--into", "new")
+    assert rows(desk / "new/chart.txt") == ["fp"] and said.stderr == ""
+
+
+def test_a_code_that_is_itself_a_blank_may_be_said(desk):
+    """One that no line takes for bare cloth."""
+    (desk / "grid.txt").write_text("b\u2003b\n")
+    codes = ("--code", "b=E2", "--code", "\u2003 = 07")
+    said = run("grid.txt", "--threads", "moss", *codes)
+    assert said.stderr == "" and "1  a blank\n" in said.stdout
+
+
+@pytest.mark.parametrize("words", ["RD=07,DR=E2", "RD=07, DR=E2", "RD=07 DR=E2", "RD=07;DR=E2"])
+def test_codes_that_are_said_with_one_option_are_told_with_what_to_type(desk, words):
+    (desk / "grid.csv").write_text("RD,DR,RD\n")
+    (line,) = wrong(desk, "grid.csv", "--code", words)
+    assert line == (
+        f"./grid.csv:1:1: --code {words} is of several codes; "
+        "each has a --code of its own: --code RD=07 --code DR=E2 [bring-codes-together]"
+    )
+
+
+def test_of_many_codes_said_with_one_option_as_many_are_shown_as_a_line_holds(desk):
+    names = [f"bed{n}" for n in range(30)]
+    (desk / "grid.csv").write_text(",".join(names) + ",oops\n")
+    several, other = wrong(desk, "grid.csv", "--code", ",".join(f"{one}=K5" for one in names))
+    assert "of its own: --code bed0=K5 --code bed1=K5 " in several and len(several) <= 220
+    assert several.endswith("K5 … [bring-codes-together]")
+    assert "'oops', which stands" in other, "what is wrong besides is told too"
+
+
+def test_a_code_of_the_file_that_looks_like_several_is_one(desk):
+    (desk / "grid.csv").write_text('"RD=07,DR",E2\n')
+    run("grid.csv", "--threads", "moss", "--code", "RD=07,DR=K4", "--into", "new")
+    assert rows(desk / "new/chart.txt") == ["pb"]
+
+
+def test_of_a_thread_that_is_mistyped_its_own_line_tells_and_no_other(desk):
+    (desk / "grid.csv").write_text("RD,DR\n")
+    codes = ("--code", "RD=071", "--code", "DR=K4")
+    said = run("grid.csv", "--threads", "moss", *codes, code=2)
+    (line,) = said.stderr.splitlines()
+    assert line.startswith("Error: --code RD=071: Moss Stranded has no '071'; ")
+    assert said.stdout == ""
 
 
 def test_all_that_is_wrong_with_codes_is_told_in_one_go(desk):

@@ -1,6 +1,9 @@
 """chart.txt as an author reads and edits it: remarks that say what each mark is, then the chart."""
 
-from collections.abc import Iterable, Sequence
+import re
+from collections.abc import Collection, Iterable, Sequence
+
+_LISTED = re.compile(r"# (\S)  (\S.*)")
 
 
 def chart_text(remarks: str, rows: Iterable[str]) -> str:
@@ -11,11 +14,38 @@ def chart_text(remarks: str, rows: Iterable[str]) -> str:
 
 def legend(title: str, lines: Sequence[tuple[str, str]]) -> str:
     """Remarks that name the chart and each (mark, what it is)."""
-    named = [f"# {mark}  {' '.join(words.split())}" for mark, words in lines]
+    named = [_line(mark, words) for mark, words in lines]
     named_chart = " ".join(title.split())
     return "\n".join(
         (f"# {named_chart}: one character a stitch, a full stop is bare cloth.", *named)
     )
+
+
+def relisted(remarks: str, lines: Sequence[tuple[str, str]], ours: Collection[str]) -> str:
+    """The remarks with the list in them as `legend` writes it now: each mark that is there once, and no other.
+    A line belongs to the list where all that it says of its mark is among `ours`; any other is the author's."""
+    found = [_LISTED.fullmatch(line.rstrip()) for line in remarks.split("\n")]
+    mine = [match is not None and " ".join(match[2].split()) in ours for match in found]
+    if not any(mine):
+        return remarks
+    says = dict(lines)
+    last = len(mine) - 1 - mine[::-1].index(True)
+    kept: list[str] = []
+    for n, (line, match, listed) in enumerate(zip(remarks.split("\n"), found, mine)):
+        words = says.pop(match[1], "") if match and listed else ""
+        if match is None or not listed:
+            kept.append(line)
+        elif words:
+            true = " ".join(words.split())
+            named = " ".join(match[2].split()) in (true, true.partition(" ")[2])
+            kept.append(line if named else _line(match[1], words))
+        if n == last:
+            kept += [_line(mark, words) for mark, words in says.items()]
+    return "\n".join(kept)
+
+
+def _line(mark: str, words: str) -> str:
+    return f"# {mark}  {' '.join(words.split())}"
 
 
 def remarks_of(text: str) -> str:

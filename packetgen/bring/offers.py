@@ -5,12 +5,20 @@ as their '#' is taken away, '#  l: {moss: [K4, 07]}'. Where its mark has gone, i
 """
 
 import re
-from collections.abc import Collection, Iterator, Sequence
+from collections.abc import Callable, Collection, Iterator, Sequence
+
+from packetgen.model import BARE
 
 _KEY_LINE = re.compile(r"#\s+(?:(['\"])(?P<quoted>.)\1|(?P<plain>\S)):\s*\{")
 _COLOUR = re.compile(r"#.*\bcolour:\s*(?:(['\"])(?P<quoted>.)\1|(?P<plain>\S))\s*[,}]")
 _ROWS = re.compile(r"#\s+rows:\s*\|")
 _IN_WORDS = re.compile(r"# (?! )")
+
+# How begin's remark on what lies beside the stitches begins, and its next line: offers of such stand below it.
+PLACED = (
+    "# Lines, knots and beads are placed by two numbers, across and then down: 1,1 is where the first",
+    "# begins, 2,1 where the one beside it begins, and",
+)
 
 
 def without_offers(lines: Sequence[str], gone: Collection[str]) -> list[str]:
@@ -21,6 +29,54 @@ def without_offers(lines: Sequence[str], gone: Collection[str]) -> list[str]:
         if not set(_marks(offered)) & set(gone):
             left += part
     return left
+
+
+def with_lines_offered(
+    before: str, after: str, rows: Sequence[str], marks: Sequence[str], quoted: Callable[[str], str]
+) -> str:
+    """The file `after` with an offer of a backstitch and a knot below the remark that says how they are placed,
+    where the file had them or such an offer `before` and has neither any longer. They lie on the first stitch
+    of `rows`, in one of `marks`, each of which stands `quoted` in YAML."""
+    lines = after.split("\n")
+    at = next((n for n, line in enumerate(lines) if line.startswith(PLACED[0])), None)
+    first = _first_stitch(rows)
+    if at is None or first is None or not marks:
+        return after
+    x, y = first
+    seen = [one for one in marks if one != rows[y - 1][x - 1]] or marks
+    mark = quoted(next((one for one in seen if one.isalnum()), seen[0]))
+    offers = {
+        "backstitch": (
+            "# A line of backstitch, from where a stitch begins to where another does.",
+            f'#  - {{colour: {mark}, path: "{x},{y} {x + 1},{y + 1}"}}',
+        ),
+        "french_knots": (
+            "# A French knot, in the middle of a stitch.",
+            f'#  - {{colour: {mark}, at: "{x}.5,{y}.5"}}',
+        ),
+    }
+    gone = [name for name in offers if _shows(before, name) and not _shows(after, name)]
+    new = [line for name in gone for line in (offers[name][0], f"#{name}:", offers[name][1])]
+    if not new:
+        return after
+    end = at + 1 + lines[at + 1].startswith(PLACED[1])
+    head, rest = lines[:end], lines[end:]
+    if rest[:1] == [""]:
+        rest = rest[1:]
+    return "\n".join((*head, "", *new, *rest))
+
+
+def _shows(text: str, name: str) -> bool:
+    """Whether the field stands in a pattern.yaml, or as an offer."""
+    return re.search(rf"^#?{name}:", text, re.MULTILINE) is not None
+
+
+def _first_stitch(rows: Sequence[str]) -> tuple[int, int] | None:
+    """Column and row, from 1."""
+    stitches = (
+        (x, y) for y, row in enumerate(rows, 1) for x, one in enumerate(row, 1) if one != BARE
+    )
+    return next(stitches, None)
 
 
 def _parts(lines: Sequence[str]) -> Iterator[list[str]]:

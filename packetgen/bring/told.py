@@ -127,7 +127,7 @@ def _codes_wide(entries: Sequence[Entry]) -> int:
 
 def _joined(codes: Sequence[str]) -> str:
     """Codes as they stand in a file, a code on one line if it finds room."""
-    words = [shown(code).replace(" ", _JOINT) for code in codes[:_MOST_NAMED]]
+    words = [(shown(code) or "a blank").replace(" ", _JOINT) for code in codes[:_MOST_NAMED]]
     more = [f"{len(codes) - _MOST_NAMED} more"] * (len(codes) > _MOST_NAMED)
     return ", ".join(words + more)
 

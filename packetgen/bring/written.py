@@ -2,6 +2,7 @@
 
 import csv
 import re
+import shlex
 from collections import Counter
 from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
@@ -16,13 +17,14 @@ from packetgen.diagnostics import MOST_ALIKE, Place, Problems, nearest_of
 from packetgen.load.chart import LARGEST, blank_said
 from packetgen.load.headings import filled, without_headings
 from packetgen.load.headings import headings as counted_headings
-from packetgen.load.words import LOST, counted, offer, said
+from packetgen.load.words import LOST, counted, offer, said, shown
 from packetgen.model import BARE, Colour, Stitch
 from packetgen.reckon.colour import channels
 
 _HEX = re.compile(r"#([0-9a-f]{3}|[0-9a-f]{6})", re.IGNORECASE)
 BARE_WORDS = (BARE, "bare", "none")
 _HEADINGS_SHOWN = 3  # enough to know them by
+_OPTIONS = 60  # letters, in a line that says more
 _LEGEND = re.compile(r"#\s+(\S)\s+(\S+)")
 
 
@@ -233,6 +235,15 @@ def _drawing(
     if not times:
         problems.add(Place(path), "bring-all-bare")
         return None
+    together = {
+        code: parts
+        for code, meant in codes.own.items()
+        if code not in met and (parts := said_together(code, meant))
+    }
+    for code, parts in together.items():
+        what = shown(f"{code}={codes.own[code]}")
+        problems.add(Place(path), "bring-codes-together", what=what, words=_options(parts))
+    named = {code for parts in together.values() for code, _ in parts}
     numbers, colours, wishes = {BARE: 0}, [], {}
     unknown: dict[str, int] = {}
     spoilt = False
@@ -249,6 +260,8 @@ def _drawing(
                 what = blank_said(code)
                 problems.add(first[code], "chart-space", what=what, spot=spot, hint=hint)
                 continue
+            if code in named:
+                continue  # explained, though not as it can be read
             unknown[code] = times[code]
             if code in codes.own:
                 continue  # what is said of it cannot be: told where it is said
@@ -268,16 +281,37 @@ def _drawing(
         numbers[code] = len(colours)
         wishes[len(colours)] = replace(found[1], code=code)
     for code in codes.own:
-        if code not in met:
+        if code not in met and code not in together:
             known = tuple(one for one in met if not _HEX.fullmatch(one))
             problems.add(
                 Place(path), "bring-code-unused", what=said(code), nearest=offer(code, known)
             )
-    if spoilt or unknown:
-        return None if spoilt else Unexplained(unknown)
+    if spoilt or unknown or together:
+        return Unexplained(unknown) if unknown and not spoilt else None
     cells = np.array([[numbers[code] for code in row] for row in rows], np.int32)
     told = tuple(f"{said(code)} is bare cloth" for code in met if code in bare)
     return Drawing(cells, np.array(colours, np.uint8), wishes, told=told)
+
+
+def said_together(code: str, meant: str) -> tuple[tuple[str, str], ...]:
+    """The codes, each with what it is, of which one option says several: 'a=1,b=2' or 'a=1 b=2', parted at its
+    last '='. None where it looks like one code, or could not be typed."""
+    whole = f"{code}={meant}"
+    if not whole.isprintable():
+        return ()
+    for between in (r"[,;]", r"\s+"):
+        parts = [part.partition("=") for part in re.split(between, whole)]
+        each = tuple((one.strip(), said.strip()) for one, _, said in parts)
+        if len(each) > 1 and all(one and said and "=" not in said for one, said in each):
+            return each
+    return ()
+
+
+def _options(parts: Sequence[tuple[str, str]]) -> str:
+    """An option for each, as they are typed; the first of them where they are too long for a line."""
+    words = [f"--code {shlex.quote(f'{code}={meant}')}" for code, meant in parts]
+    fit = next((n for n in range(len(words), 1, -1) if len(" ".join(words[:n])) <= _OPTIONS), 1)
+    return " ".join(words[:fit]) + " …" * (fit < len(words))
 
 
 def _whole_hex(code: str) -> str:

@@ -17,6 +17,7 @@ from packetgen.cli.common import (
     nothing_written,
     say_problems,
 )
+from packetgen.cli.ending import MACHINE_WRONG
 from packetgen.cli.saying import say
 
 if TYPE_CHECKING:
@@ -27,6 +28,12 @@ if TYPE_CHECKING:
 
 _PHOTO_COLOURS = 20
 _ENDINGS = (".png", ".csv", ".txt", ".jpg", ".jpeg")
+
+
+class _Refused(click.ClickException):
+    """What was said cannot be; the lines that tell it stand alone, since the way of calling was right."""
+
+    exit_code = MACHINE_WRONG
 
 
 @click.command("bring", cls=WithColours)
@@ -235,7 +242,7 @@ def _read(
 ) -> "Source":
     from packetgen.bring.reading import Source, read_design
     from packetgen.bring.told import codes_to_say, threads_known
-    from packetgen.bring.written import Codes, Unexplained
+    from packetgen.bring.written import Codes, Unexplained, said_together
     from packetgen.diagnostics import Problems
     from packetgen.load.files import ContentFolder
 
@@ -247,7 +254,6 @@ def _read(
         return Codes(colours, dict(how.codes), known, card.name)
 
     codes = codes_of(how)
-    refused = (*misspelt, *without_thread(how.codes, codes, card_file))
 
     def read(how: "Reading") -> "tuple[Source | Unexplained | None, Problems]":
         problems = Problems()
@@ -257,16 +263,19 @@ def _read(
         ), problems
 
     source, problems = read(how)
+    told = any(one.code == "bring-codes-together" for one in problems.errors)
+    alone = tuple(one for one in how.codes if not (told and said_together(*one)))
+    refused = (*misspelt, *without_thread(alone, codes, card_file))
     while not refused and (then := answered(how, source, problems, codes, threads)) != how:
         how = then
         source, problems = read(how)
     say_problems(problems, file.parent)
-    if isinstance(source, Unexplained):
+    if isinstance(source, Unexplained) and not set(source.stitches) <= set(dict(how.codes)):
         say(threads, err=True)
         if line := codes_to_say(source.stitches):
             say(line, err=True)
     if refused:
-        raise click.UsageError("\n".join(refused))
+        raise _Refused("\n".join(refused))
     if not isinstance(source, Source):
         nothing_written(len(problems.errors))
     return source

@@ -8,10 +8,14 @@ if TYPE_CHECKING:
 
 
 def said_codes(given: Sequence[str]) -> tuple[tuple[tuple[str, str], ...], tuple[str, ...]]:
-    """Each code with what it is, and what is wrong with those that say no such thing."""
+    """Each code with what it is, without the blanks round both, and what is wrong with those that say no such
+    thing."""
     from packetgen.load.words import shown
 
-    parted = [one.rpartition("=") for one in given]
+    parted = [
+        (_without_blanks(code), sign, meant.strip())
+        for code, sign, meant in (one.rpartition("=") for one in given)
+    ]
     whole = [bool(code and sign and meant) for code, sign, meant in parted]
     return (
         tuple((code, meant) for (code, _, meant), right in zip(parted, whole) if right),
@@ -21,6 +25,11 @@ def said_codes(given: Sequence[str]) -> tuple[tuple[tuple[str, str], ...], tuple
             if not right
         ),
     )
+
+
+def _without_blanks(code: str) -> str:
+    """The code alone; one that is itself a blank, as of another width, stays."""
+    return code.strip() or code.strip(" ") or code
 
 
 def without_thread(

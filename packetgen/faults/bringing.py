@@ -63,6 +63,10 @@ BRINGING: dict[str, Fault] = {
         "{what}, which stands for {number}, is no colour like '#6b503a' and no number or name of {card}",
         "say with --code which thread it is{nearest}",
     ),
+    "bring-codes-together": Fault(
+        "--code {what} is of several codes",
+        "each has a --code of its own: {words}",
+    ),
     "bring-code-unused": Fault(
         "no stitch has the code {what}, of which --code says what it is", "{nearest}", Level.ADVICE
     ),

@@ -64,6 +64,11 @@ WHY_BRINGING: dict[str, Why] = {
         "Say which thread it is: below the faults stand the threads of the card, and what to add to the command. "
         "On a terminal you are asked instead.",
     ),
+    "bring-codes-together": Why(
+        "One --code says what one code is. No stitch of the file has the code that this one would be, and it looks "
+        "like several of them, set in a row.",
+        "Write --code before each of them, as the line says it.",
+    ),
     "bring-code-unused": Why(
         "You say with --code what a code is, and no stitch of the file has that code: mostly a slip of the pen.",
         "Look how the code is written in the file, capitals and all; or leave out that --code.",

@@ -173,8 +173,8 @@ WHY_PATTERNS: dict[str, Why] = {
     "bring-table": Why(
         "A chart's table has one mark of the key in each cell. This one has what a spreadsheet is drawn with: "
         "headings that count its columns or rows, or codes of its own.",
-        "Have the chart and the key made of it, with the command that is offered; you are asked which thread each "
-        "code is. Or mend it cell by cell: leave out the headings, and write marks of the key.",
+        "Have the chart and the key made of it, with the command that is offered. Which thread each code is you "
+        "are asked on a terminal; elsewhere you are shown what to add with --code. Or mend it cell by cell: leave out the headings, and write marks of the key.",
     ),
     "cell-long": Why(
         "A cell of the table holds more than one character. A table with codes of its own is no chart yet.",

@@ -5,15 +5,17 @@ from dataclasses import dataclass
 from pathlib import Path
 
 from packetgen.bring.brought import Brought, Entry
-from packetgen.bring.chart_text import chart_text, legend, remarks_of
+from packetgen.bring.chart_text import chart_text, legend, relisted, remarks_of
 from packetgen.bring.key_text import (
     entry,
     key_line,
+    quoted,
     remarks_gone,
     with_key,
     with_value,
     word,
 )
+from packetgen.bring.offers import with_lines_offered
 from packetgen.chart_edit.pattern_text import symbols_text
 from packetgen.diagnostics import Problem, Problems
 from packetgen.load.examples import without_example_remark
@@ -162,15 +164,19 @@ def _files(content_folder: Path, into: PatternFolder, found: Brought) -> dict[st
     ]
     text = with_key(into.text, into.root, marks, lines)
     folder = content_folder / into.path
+    before = (folder / PATTERN).read_text("utf-8-sig")
+    text = with_lines_offered(before, text, found.rows, [one.mark for one in found.entries], quoted)
     to_name, _ = _chart_named(content_folder, into)
     if to_name:
         text = with_value(text, _root(text), "chart", to_name)
     chart = to_name or word(entry(into.root, "chart")) or CHART
     title = word(entry(into.root, "title")) or into.path.rpartition("/")[2]
     old_chart = _on_disk(folder / chart)
-    # Nothing that they say has changed where every line of the key is one that was there.
+    # Nothing that they say has changed where every line of the key is one that was there; only the list of
+    # the marks may name some that went.
     old_remarks = remarks_of(old_chart.decode("utf-8-sig", "replace")) if old_chart else ""
     remarks = "" if new else without_example_remark(old_remarks)
+    remarks = relisted(remarks, _listed(found), _listable(into))
     files = {
         f"{into.path}/{PATTERN}": _as_before(text, folder / PATTERN),
         f"{into.path}/{chart}": _chart(found, title, remarks).encode(),
@@ -224,15 +230,26 @@ def _numbers(
 
 
 def _chart(found: Brought, title: str, remarks: str = "") -> str:
-    lines = [
-        (
-            one.mark,
-            f"{one.colour.number} {one.colour.name}"
-            + ("" if one.stitch is Stitch.FULL else f", {one.stitch.value}"),
-        )
-        for one in found.entries
-    ]
-    return chart_text(found.remarks or remarks or legend(title, lines), found.rows)
+    return chart_text(found.remarks or remarks or legend(title, _listed(found)), found.rows)
+
+
+def _listed(found: Brought) -> list[tuple[str, str]]:
+    """Each mark, and what it is, as the chart's head lists them."""
+    return [(one.mark, _thread_words(one.colour, one.stitch)) for one in found.entries]
+
+
+def _thread_words(colour: Colour, stitch: Stitch) -> str:
+    return f"{colour.number} {colour.name}" + ("" if stitch is Stitch.FULL else f", {stitch.value}")
+
+
+def _listable(into: PatternFolder) -> frozenset[str]:
+    """All that such a list may say of a mark, in whatever thread set it was written; of a new pattern the
+    names alone."""
+    threads = [colour for _, card in into.sets for colour in card.colours.values()]
+    blends = [line.colour for lines in into.known_in.values() for line in lines]
+    said = {_thread_words(colour, stitch) for colour in (*threads, *blends) for stitch in Stitch}
+    said |= {colour.name for colour in threads}
+    return frozenset(" ".join(words.split()) for words in said)
 
 
 def _root(text: str) -> GroupNode:
