@@ -902,7 +902,7 @@ CASES = (
     Case(
         "a quote closed too early",
         {PATTERN: ("title: Fern by the Tap", 'title: "Fern" by the Tap')},
-        "series/garden-year/fern/pattern.yaml:1:15: the value has ended before 'by the Tap'; put the whole value between one pair of quotes",
+        "series/garden-year/fern/pattern.yaml:1:15: the value has ended before 'by the Tap'; write '\"Fern\" by the Tap'",
     ),
     Case(
         "a backslash between double quotes",

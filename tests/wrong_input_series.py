@@ -181,4 +181,16 @@ CASES = (
         },
         "series/garden-year/ivy/pattern.yaml:1:1: advice: 'about' is that of 'Fern by the Tap', word for word; write what is so of this pattern",
     ),
+    Case(
+        "an order without its commas",
+        {
+            SERIES: ("order: [fern]", "order: [fern ivy]"),
+            **{
+                path.replace("/fern/", "/ivy/"): text.replace("Fern", "Ivy")
+                for path, text in TINY.items()
+                if path.startswith(f"{FERN}/")
+            },
+        },
+        "series/garden-year/series.yaml:13:9: there is no pattern folder 'fern ivy'; put a comma between the names: fern, ivy",
+    ),
 )

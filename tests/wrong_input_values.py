@@ -498,4 +498,30 @@ CASES = (
         {PATTERN: ("sold_at:", "given_away: [charts]\nsold_at:")},
         "series/garden-year/fern/pattern.yaml:24:14: an entry of 'given_away' cannot be 'charts'; did you mean 'chart'?",
     ),
+    *(
+        Case(
+            f"a colour in three numbers, {how}",
+            {MOSS: ('"#a04030"', written)},
+            f"threads/moss.yaml:9:{column}: 'hex' is '{said}', which is not a colour of six digits or letters a to f; write it in six: \"#a04030\"",
+        )
+        for how, written, said, column in (
+            ("between brackets", "rgb(160,64,48)", "rgb(160, 64, 48)", 36),
+            ("between quotes", '"160, 64, 48"', "160, 64, 48", 37),
+        )
+    ),
+    Case(
+        "a comma in place of a colon before a number",
+        {PATTERN: ('spool: "10"}', 'spool, "10"}')},
+        """series/garden-year/fern/pattern.yaml:9:17: a comma stands after 'spool' in place of a colon; write spool: "10\"""",
+    ),
+    Case(
+        "a comma in place of a colon before a name",
+        {MOSS: ("name: brick", "name, brick")},
+        "threads/moss.yaml:9:18: a comma stands after 'name' in place of a colon; write name: brick",
+    ),
+    Case(
+        "a place without its comma",
+        {FINISH: ("at: 0,0", "at: 0 0")},
+        "finishes/shelf/finish.yaml:11:9: '0 0' is not a point; write 0,0",
+    ),
 )

@@ -142,15 +142,14 @@ FILES: dict[str, Fault] = {
         "{hint}",
     ),
     "dash-missing": _broken("this entry of a list has {what}", "write {right}"),
+    "comma-for-colon": Fault("a comma stands after {name} in place of a colon", "write {right}"),
     "dash-too-many": _broken(
         "a dash stands before {name}, and the names beside it have none", "{hint}"
     ),
     "list-beside-name": _broken(
         "a list cannot start on the line of its name", "put each dash on a line of its own below"
     ),
-    "after-value": _broken(
-        "the value has ended before {said}", "put the whole value between one pair of quotes"
-    ),
+    "after-value": _broken("the value has ended before {said}", "{hint}"),
     "quote-inside": _broken("the {quote} here ends the text that the same sign began", "{hint}"),
     "backslash": _broken(
         "a backslash between double quotes has a special meaning",

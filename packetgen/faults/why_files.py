@@ -216,6 +216,10 @@ WHY_FILES: dict[str, Why] = {
         "puts there.",
         "Write the dash, which is the hyphen of the keyboard, and a space before the entry.",
     ),
+    "comma-for-colon": Why(
+        "Between braces a comma parts one name with its value from the next, so the name has no value.",
+        "Put a colon and a space in the comma's place.",
+    ),
     "dash-too-many": Why(
         "A dash begins an entry of a list. Names with values that belong together, as in a key, have none.",
         "Take the dash away, or put one before each where it is a list.",

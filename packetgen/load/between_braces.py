@@ -4,7 +4,8 @@ import re
 from collections.abc import Collection, Iterator, Sequence
 from dataclasses import dataclass
 
-from packetgen.load.schema import Field, Points
+from packetgen.load.schema import Field, Hex, Points
+from packetgen.load.single_values import of_parts
 from packetgen.load.words import said, shown
 from packetgen.load.yaml_nodes import Entry, Node, TextNode, is_nothing, of_points
 
@@ -44,6 +45,10 @@ def slip(
             hint = f"{what}: {right}"
         facts: dict[str, object] = {"name": said(apart["name"]), "hint": hint}
         return Slip(apart["name"], "colon-left-out", facts, 1 + more)
+    if comma := _comma_for_colon(entries, at, fields, field):
+        return comma
+    if field is not None and isinstance(field.kind, Hex):
+        return _parts_of_colour(key, value, entries[at + 1 :])
     if field is None or not isinstance(field.kind, Points):
         return None
     behind = tuple(_points_behind(entries[at + 1 :]))
@@ -56,6 +61,35 @@ def slip(
         "example": f'{key.value}: "{shown(points)}"',
     }
     return Slip(key.value, "points-unquoted", facts, 1 + len(behind), at_value=True)
+
+
+def _comma_for_colon(
+    entries: Sequence[Entry], at: int, fields: Collection[str], field: Field | None
+) -> Slip | None:
+    """'{moss, "31"}': a name that may stand there without a value, and behind it what is no name."""
+    (key, value), behind = entries[at], entries[at + 1 : at + 2]
+    if field is None or not is_nothing(value) or not key.plain or not behind:
+        return None
+    (said_next, nothing), *_ = behind
+    is_value = is_nothing(nothing) and said_next.value not in fields
+    if not is_value or (key.value not in fields and said_next.plain):
+        return None
+    quote = "" if said_next.plain else '"'
+    right = f"{shown(key.value)}: {quote}{shown(said_next.value)}{quote}"
+    return Slip(key.value, "comma-for-colon", {"name": said(key.value), "right": right}, 2)
+
+
+def _parts_of_colour(key: TextNode, value: Node, behind: Sequence[Entry]) -> Slip | None:
+    """'hex: rgb(217, 194, 74)', which commas have cut apart."""
+    if not isinstance(value, TextNode) or not value.plain:
+        return None
+    text = ", ".join((value.value, *(name.value for name, _ in behind[:2])))
+    if len(behind) < 2 or not all(is_nothing(nothing) for _, nothing in behind[:2]):
+        return None
+    if not (right := of_parts(text)):
+        return None
+    facts = {"name": said(key.value), "said": said(text), "hint": f'write it in six: "{right}"'}
+    return Slip(key.value, "not-a-colour", {**facts}, 3, at_value=True)
 
 
 def _points_behind(entries: Sequence[Entry]) -> Iterator[str]:

@@ -26,6 +26,7 @@ _MEANT = tuple(
         rf"{_NAMED}(?:[\s,;]+{_NAMED})*",
     )
 )
+_TWO = re.compile(rf"({_N})\s+({_N})", re.ASCII)
 # '2,5;3,25' may be one point with decimal commas.
 _DECIMAL_COMMAS = re.compile(r"\s*(?:\d+,(?:5|25|75)\s*[;|]?\s*)+", re.ASCII)
 
@@ -76,7 +77,8 @@ def read_pair(text: str, report: Report) -> tuple[float, float] | None:
     """'0,0' as x and y in mm."""
     match = _PAIR.fullmatch(text.strip())
     if not match:
-        right = _meant(text)
+        apart = _TWO.fullmatch(text.strip())
+        right = f"{apart[1]},{apart[2]}" if apart else _meant(text)
         hint = f"write {right}" if right and " " not in right else _written(IN_MM, "0,0")
         report("not-a-point", 0, point=said(text), hint=hint)
         return None

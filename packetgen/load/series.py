@@ -19,7 +19,7 @@ from packetgen.load.shape_pattern import KEY_LINE
 from packetgen.load.shape_series import SERIES
 from packetgen.load.sure import all_sure, sure
 from packetgen.load.values import Filled
-from packetgen.load.words import offer, said
+from packetgen.load.words import offer, said, shown
 from packetgen.model import Pace, Series, ThreadSet, ToCome
 from packetgen.units import plain
 
@@ -148,6 +148,12 @@ def _order(
         if given.value is None:
             continue
         if once.again(given.value, given.place):
+            continue
+        parts = given.value.split()
+        if len(parts) > 1 and set(parts) <= set(folders):
+            hint = f"put a comma between the names: {shown(', '.join(parts))}"
+            problems.add(given.place, "pattern-missing", name=said(given.value), hint=hint)
+            listed += parts
             continue
         name = given.value if given.value in folders else left_out.get(given.value, given.value)
         if name not in folders:

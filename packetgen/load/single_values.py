@@ -45,6 +45,7 @@ _NUMBER = re.compile(r"-?\d{1,12}(\.\d{1,12})?", re.ASCII)
 _MEASURE = re.compile(
     r"((?:\d{1,6} )?\d{1,6}/\d{1,6}|\d{1,12}(?:\.\d{1,12})?)\s*(.*)", re.ASCII | re.DOTALL
 )
+_PARTS = re.compile(r"(?:rgb)?\s*\(?\s*(\d{1,3})[\s,]+(\d{1,3})[\s,]+(\d{1,3})\s*\)?", re.ASCII)
 _ENDS_IN_QUOTE = re.compile(r'([^"]+)"')  # an apostrophe may end a word
 _CURLY = {"“": "”", "‘": "’", "„": "“", "«": "»"}
 
@@ -240,6 +241,13 @@ def _yes_no(kind: YesNo, text: str, report: Report) -> bool | None:
 _LIKE_FIGURES = str.maketrans("oOlI", "0011")
 
 
+def of_parts(text: str) -> str:
+    """'rgb(217, 194, 74)' → '#d9c24a'; '' where it says no colour."""
+    found = _PARTS.fullmatch(text.strip())
+    parts = [int(one) for one in found.groups()] if found else []
+    return f"#{bytes(parts).hex()}" if parts and max(parts) <= 255 else ""
+
+
 def _hex(kind: Hex, text: str, report: Report) -> str | None:
     if re.fullmatch(r"#[0-9a-fA-F]{6}", text):
         return text.lower()
@@ -248,6 +256,8 @@ def _hex(kind: Hex, text: str, report: Report) -> str | None:
         hint = f'write the sign # before it: "#{text}"'
     elif re.fullmatch(r"#[0-9a-fA-F]{3}", text):
         hint = f'write all six: "#{"".join(letter * 2 for letter in text[1:])}"'
+    elif right := of_parts(text):
+        hint = f'write it in six: "{right}"'
     elif re.fullmatch(r"#[0-9a-fA-F]{6}", figures := text.translate(_LIKE_FIGURES)):
         hint = f'write figures where letters are like them: "{figures.lower()}"'
     report("not-a-colour", hint=hint)

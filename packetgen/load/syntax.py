@@ -161,7 +161,8 @@ def _explained(
     if "block scalar" in context:
         return Explained("bar-then-line", *here)
     if before.strip(" -"):
-        return Explained("after-value", *here, {"said": said(rest(here))})
+        hint = _in_other_quotes(lines[here[0] - 1])
+        return Explained("after-value", *here, {"said": said(rest(here)), "hint": hint})
     if "<block end>" in problem or "<document start>" in problem:
         return _indentation(here, lines, names)
     return Explained(
@@ -169,6 +170,15 @@ def _explained(
         *here,
         {"hint": "compare it with the lines above, and put odd signs between quotes"},
     )
+
+
+def _in_other_quotes(line: str) -> str:
+    """What to do where a value only begins with words between quotes: '"Fruit" by fruit'."""
+    found = NAMED.fullmatch(plain(line))
+    value = (found["value"] if found else "") or ""
+    other = {'"': "'", "'": '"'}.get(value[:1], "")
+    right = to_write(f"{other}{value}{other}") if other and not {other, "\\"} & {*value} else ""
+    return right or "put the whole value between one pair of quotes"
 
 
 def _bare_colour(start: Spot, here: Spot, lines: list[str]) -> Explained | None:
