@@ -6,6 +6,7 @@ Always the real command, as a process of its own.
 import os
 import shutil
 import sys
+from glob import glob
 from pathlib import Path
 from random import Random
 from subprocess import Popen, TimeoutExpired
@@ -73,7 +74,8 @@ class Reader:
 
 def until_its_record_is_written(desk: Path, process: Popen) -> None:
     """What comes after it are the last moments of a build, in which folders are exchanged."""
-    while process.poll() is None and not list(desk.glob(".build-next/new-*/manifest.json")):
+    record = str(desk / ".build-next/new-*/manifest.json")
+    while process.poll() is None and not glob(record):  # which folders that go away do not disturb
         sleep(0.001)
 
 
