@@ -22,10 +22,8 @@ _STEEP = 0.35  # of what nine of ten edges have at most: what loss leaves about 
 _COHERENT = 0.7  # seen with stitches: 0.78 and more; without: 0.53 and less
 _AS_GOOD = 0.85  # of the best: seen at twice the size of a stitch: 0.66 and less
 _WHOLE = 0.02  # of a multiple: so far it may be from a whole number
-_NOTHING, _EACH = (
-    0.01,
-    0.5,
-)  # of all edges: what makes a side count; of its own: what its lattice holds at least
+_NOTHING = 0.01  # of all edges: a side with less does not count
+_EACH = 0.5  # of its edges: so much a lattice holds of each side that counts
 _MOST_HELD = 0.98  # what is better is the same place again, and no more evidence
 _CHANCE = 1e-4  # that edges which stand anywhere would stand so
 _PLENTY_PX = 2_000_000  # in so many the edges are seen
