@@ -135,7 +135,7 @@ def test_where_the_edge_alone_keeps_all_designs_from_fitting_it_is_told_once_at_
     (told,) = proof(build(tmp_path / "content", changes)).problems.errors
     assert str(told.place) == line
     assert told.wrong == (
-        "border and trim take 96 mm of the panel's 100 mm, and no design of The Garden Year fits what is left"
+        "border and trim take 96 mm of the panel's 100 mm, and no design of the series fits what is left"
     )
 
 

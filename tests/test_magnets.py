@@ -405,9 +405,7 @@ def test_an_inset_that_suits_no_card_is_told_once_with_one_that_suits_all():
     finish = piece(magnets=Magnets(4, 10.0, 2.0, 40.0))
     small, other = pattern(*rows(31, 31)), pattern(*rows(33, 33), id="other")
     (said,) = complaints(series(small, other, finish=finish))
-    assert (
-        "no card of The Hedge Year has room for 4 magnets; the smallest is 2.61 × 2.61 in" in said
-    )
+    assert "no card of the series has room for 4 magnets; the smallest is 2.61 × 2.61 in" in said
     inset_mm = float(said.partition("inset: ")[2].partition(" mm")[0])
     for mm, left in ((inset_mm, 0), (inset_mm + 0.5, 1)):
         finish = piece(magnets=Magnets(4, 10.0, 2.0, mm))

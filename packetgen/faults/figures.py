@@ -81,11 +81,11 @@ FIGURES: dict[str, Fault] = {
         Level.ADVICE,
     ),
     "border-broad": Fault(
-        "border and trim take {around} of the panel's {across}, and no design of {series} fits what is left",
+        "border and trim take {around} of the panel's {across}, and no design of the series fits what is left",
         "write less, where a few millimetres are usual, or let the panel be larger",
     ),
     "magnets-none-room": Fault(
-        "no card of {series} has room for {pairs} magnets; the smallest is {inches} ({centimetres})",
+        "no card of the series has room for {pairs} magnets; the smallest is {inches} ({centimetres})",
         "{mend}, or write pairs: 0",
         Level.ADVICE,
     ),

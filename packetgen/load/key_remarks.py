@@ -1,6 +1,7 @@
 """The remark behind a key line that names another colour than the line's number: one of the two is a slip."""
 
 import re
+from collections import Counter
 from collections.abc import Sequence
 
 from packetgen.diagnostics import Problems
@@ -18,8 +19,11 @@ def complain_of_remarks(
     """Advice on each line of the key whose remark is the name of another colour on its card, or of one of the
     examples that its card no longer has."""
     lines = text.split("\n")
+    alone = Counter(line.place.line for line in key)
     for line in key:
         found = _REMARK.fullmatch(lines[line.place.line - 1])
+        if alone[line.place.line] > 1:
+            continue
         own = {one.name: one.number for colours in line.threads.values() for one in colours}
         if not found or not own or found["name"].casefold() in map(str.casefold, own):
             continue

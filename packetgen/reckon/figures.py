@@ -212,7 +212,6 @@ def complain(all_figures: tuple[Figures, ...], series: Series, problems: Problem
             "border-broad",
             around=around,
             across=across,
-            series=series.title,
         )
         return
     for figure in all_figures:

@@ -79,7 +79,6 @@ def _none_has_room(
     problems.add(
         series.finish.inset_place or series.finish.place,
         "magnets-none-room",
-        series=series.title,
         pairs=series.finish.magnets.pairs,
         inches=size_inches(small.width_mm, small.height_mm),
         centimetres=size_centimetres(small.width_mm, small.height_mm),
