@@ -1349,3 +1349,15 @@ def test_on_a_real_terminal_it_asks(tmp_path):
 def test_a_release_on_no_day_is_told_by_the_calendar(run, release, told):
     assert told in " ".join(run(*NEW, "--release", release, code=2).split())
     assert not Path("content").exists()
+
+
+def test_a_remark_of_the_example_becomes_the_name_that_its_number_has_now(run, tmp_path):
+    """Her own card took the example's place before her drawing did."""
+    run("--yes")
+    begun = next(tmp_path.glob("content/series/*/*/pattern.yaml"))
+    (card,) = tmp_path.glob("content/threads/*.yaml")
+    card.write_text(card.read_text().replace("example ripe currant", "brick"))
+    (line,) = (one for one in begun.read_text().split("\n") if "# example ripe currant" in one)
+    (tmp_path / "design.txt").write_text("# b  04 brick\nbb\nbb\n")
+    run("design.txt", "--pattern", begun.parent.name, "--replace", command="bring")
+    assert line.replace("example ripe currant", "brick") in begun.read_text().split("\n")

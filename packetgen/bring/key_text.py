@@ -7,6 +7,7 @@ import re
 from collections import Counter
 from collections.abc import Collection, Mapping, Sequence
 from dataclasses import dataclass
+from types import MappingProxyType
 
 from packetgen.bring.offers import without_offers
 from packetgen.load.yaml_nodes import GroupNode, ListNode, Node, TextNode
@@ -16,6 +17,7 @@ from packetgen.reckon.colour import blended
 # What lies on a chart and names its marks or its cells.
 ON_THE_CHART = ("backstitch", "long_stitch", "lazy_daisies", "french_knots", "beads", "close_ups")
 
+_OF_EXAMPLE = re.compile(r"([^#]*\}\s+# )example .*")
 _PLAIN = re.compile(r"[A-Za-z][A-Za-z0-9-]*(?: [A-Za-z0-9-]+)*")
 # Words that some readers of YAML take for yes, no or nothing (YAML 1.1, bool and null).
 _SPECIAL = {"y", "n", "yes", "no", "true", "false", "on", "off", "null"}
@@ -84,10 +86,21 @@ def key_line(mark: str, numbers: Mapping[str, str], stitch: Stitch, name: str) -
     return f"  {quoted(mark)}: {{{', '.join(parts)}}}   # {remark}"
 
 
-def with_key(text: str, pattern: GroupNode, kept: Collection[str], new: Sequence[str]) -> str:
+def with_key(
+    text: str,
+    pattern: GroupNode,
+    kept: Collection[str],
+    new: Sequence[str],
+    named: Mapping[str, str] = MappingProxyType({}),
+) -> str:
     """The file with the key lines of the marks `kept` as they are, its other key lines gone, and `new`
-    after them. A file without a key gets one at its end."""
+    after them. A file without a key gets one at its end. Where a remark behind a line is still the name of an
+    example's colour, it becomes the one that the line's colour is `named` by its mark."""
     lines = text.split("\n")
+    for key, _ in _key_entries(pattern):
+        line = lines[key.place.line - 1]
+        if (found := _OF_EXAMPLE.fullmatch(line)) and key.value in named:
+            lines[key.place.line - 1] = found[1] + " ".join(named[key.value].split())
     where, end = _lines_of(lines, pattern, "key")
     if not where:
         return text.rstrip("\n") + "\n" + "\n".join(("key:", *new)) + "\n"

@@ -162,7 +162,8 @@ def _files(content_folder: Path, into: PatternFolder, found: Brought) -> dict[st
         key_line(one.mark, numbers, one.stitch, one.colour.name)
         for one, numbers in _numbers(into, new, marks)
     ]
-    text = with_key(into.text, into.root, marks, lines)
+    named = {one.mark: one.colour.name for one in found.entries if one.kept}
+    text = with_key(into.text, into.root, marks, lines, named)
     folder = content_folder / into.path
     before = (folder / PATTERN).read_text("utf-8-sig")
     text = with_lines_offered(before, text, found.rows, [one.mark for one in found.entries], quoted)
