@@ -101,7 +101,7 @@ def test_a_cloth_on_which_the_design_does_not_fit_is_told_by_how_many_stitches()
     problems = Problems()
     complain((figures(wide, narrow),), series(wide, finish=narrow), problems)
     assert [str(problem) for problem in problems] == [
-        "tests:1:1: on Cloth 14 the mounted design is 4.68 in × 0.47 in and The Board does not hold it; "
+        "tests:1:1: on Cloth 14 the mounted design is 4.68 in × 0.47 in (118.9 × 11.9 mm) and The Board does not hold it; "
         "it is 11 stitches too wide (room for 49 × 93 stitches); offer a finer cloth, make the "
         "design smaller, or panel and parts larger in tests"
     ]

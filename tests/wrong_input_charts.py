@@ -527,12 +527,13 @@ CASES = (
         Case(
             f"points with {way}",
             {PATTERN: ("1,1 4,1 4,2.5", points)},
-            f"series/garden-year/fern/pattern.yaml:13:24: '{points.split()[at]}' is not a point; write a comma in each point and a space between two: 1,1 4,1 4,2.5",
+            f"series/garden-year/fern/pattern.yaml:13:{24 + 4 * at}: '{points.split()[at]}' is not a point; write a comma in each point and a space between two: 1,1 4,1 4,2.5",
         )
         for way, points, at in (
             ("an x between two", "1x1 4x1 4x2.5", 0),
             ("letters before them", "x1 y1 x4 y1 x4 y2.5", 0),
             ("semicolons between pairs", "1 1; 4 1; 4 2.5", 0),
+            ("a comma left out in one of them", "1,1 4 1 4,2.5", 1),
         )
     ),
     *(

@@ -261,6 +261,24 @@ CASES = (
         {MOSS: ("length: 8 m", "length: " + "[" * 14 + "]" * 14)},
         "threads/moss.yaml:6:20: this is set in more than 12 steps deep; count the brackets and the spaces before it",
     ),
+    *(
+        Case(
+            f"the line {name} deleted",
+            {path: (f"{name}\n", "")},
+            f"{path}:{line}: the line '{name}' is missing above this one; write it there, at the margin",
+        )
+        for name, path, line in (
+            ("key:", PATTERN, "8:3"),
+            ("colours:", MOSS, "8:3"),
+            ("parts:", FINISH, "8:3"),
+            ("cloths:", PATTERN, "5:3"),
+        )
+    ),
+    Case(
+        "a key line with an equals sign",
+        {PATTERN: ("  k: {moss", "  k = {moss")},
+        """series/garden-year/fern/pattern.yaml:10:3: 'k' has an equals sign and no colon; write k: {moss: K4, spool: "12"}""",
+    ),
     Case(
         "a key line with a dash among others",
         {PATTERN: ("  k: {moss", "  - k: {moss")},

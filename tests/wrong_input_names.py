@@ -371,6 +371,16 @@ CASES = (
         "series/garden-year/fern/symbols.yaml:2:6: there is no chart shape 'hart'; did you mean 'heart'?",
         "series/garden-year/fern/symbols.yaml:4:6: 'b' and 'k' both ask for the chart shape 'disc'; give each mark its own",
     ),
+    Case(
+        "a number with a letter for a figure",
+        {PATTERN: ('[E2, "07"]', '[E2, "O7"]')},
+        "series/garden-year/fern/pattern.yaml:11:18: Moss Stranded has no colour 'O7'; did you mean '07' (fern)?",
+    ),
+    Case(
+        "a number with its two figures exchanged",
+        {PATTERN: ('[E2, "07"]', '[E2, "70"]')},
+        "series/garden-year/fern/pattern.yaml:11:18: Moss Stranded has no colour '70'; did you mean '07' (fern)?",
+    ),
     *(
         Case(
             f"backstitch in a thread by its {what}",

@@ -67,7 +67,7 @@ CASES = (
     Case(
         "one value where a list is due",
         {SERIES: ("order: [fern]", "order: fern")},
-        "series/garden-year/series.yaml:13:8: 'order' should be a list, and is 'fern'; put brackets round it, or a dash before each entry, for example order: [robin-on-the-spade]",
+        "series/garden-year/series.yaml:13:8: 'order' should be a list, and is 'fern'; put brackets round it, or a dash before each entry, for example order: [fern]",
     ),
     Case(
         "names where a list is due",
@@ -87,7 +87,7 @@ CASES = (
     Case(
         "a key line with a bare number",
         {PATTERN: ('r: {moss: E2, spool: "10"}', "r: E2")},
-        "series/garden-year/fern/pattern.yaml:9:6: 'r' should be made of names with values, and is 'E2'; write for example r: {larkmoss: E2}",
+        """series/garden-year/fern/pattern.yaml:9:6: 'r' should be made of names with values, and is 'E2'; write for example r: {moss: "E2"}""",
     ),
     Case(
         "a list where names are due",

@@ -151,6 +151,8 @@ def bring_command(
             "one or the other; what of a photograph shall be bare cloth, make clear in an image editor, and "
             "save it as PNG, which --wide reads too"
         )
+    if replace and pattern_name is None:
+        raise click.UsageError("--replace is of a pattern's chart: say which, with --pattern NAME")
     written = file.suffix.lower() in (".csv", ".txt")
     readable = file.suffix.lower() in _ENDINGS  # of any other kind that is told, and no option
     if (cell is not None and written) or (

@@ -1,6 +1,7 @@
 """What is asked of a command and stands elsewhere: an option of another command, a name behind an option where it
 is given alone, a command of a group."""
 
+import sys
 from collections.abc import Iterator
 
 import click
@@ -31,6 +32,9 @@ def within_a_group(name: str, ctx: click.Context) -> str:
 
 def _in_place_of(option: str, ctx: click.Context) -> str:
     params, called = ctx.command.params, path_of(ctx)
+    long = [opt for one in params for opt in one.opts if opt[1:] in sys.argv]
+    if len(option) == 2 and long:
+        return f"{long[0]} has two hyphens"
     none = f"there is no option {option}"
     thing = option.lstrip("-").upper()
     is_name = option in _OF_NAMES and not any("--pattern" in one.opts for one in params)

@@ -184,7 +184,7 @@ FIGURES: dict[str, Fault] = {
     ),
     # the fit of a design (found by reckon)
     "does-not-fit": Fault(
-        "on {cloth} the mounted design is {width} × {height} and {piece} does not hold it",
+        "on {cloth} the mounted design is {size} and {piece} does not hold it",
         "it is {excess} (room for {most} stitches); {way}",
     ),
 }

@@ -143,6 +143,9 @@ FILES: dict[str, Fault] = {
     ),
     "dash-missing": _broken("this entry of a list has {what}", "write {right}"),
     "comma-for-colon": Fault("a comma stands after {name} in place of a colon", "write {right}"),
+    "name-gone": _broken(
+        "the line {name} is missing above this one", "write it there, at the margin"
+    ),
     "dash-too-many": _broken(
         "a dash stands before {name}, and the names beside it have none", "{hint}"
     ),

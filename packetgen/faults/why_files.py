@@ -220,6 +220,10 @@ WHY_FILES: dict[str, Why] = {
         "Between braces a comma parts one name with its value from the next, so the name has no value.",
         "Put a colon and a space in the comma's place.",
     ),
+    "name-gone": Why(
+        "These lines stand below a name, and the line of that name has been deleted.",
+        "Write the name with its colon at the margin, on a line of its own above them.",
+    ),
     "dash-too-many": Why(
         "A dash begins an entry of a list. Names with values that belong together, as in a key, have none.",
         "Take the dash away, or put one before each where it is a list.",

@@ -37,6 +37,14 @@ _NO_BREAK = re.compile(
     r"""(?P<before> *(?:- +)*(?:-|[^\s:"'{}\[\],#-][^\s:"'{}\[\],]*:))"""
     r"[\u00a0\u2000-\u200a\u202f\u3000]\s*(?P<value>.*)"
 )
+# How what stands below a name begins, where that tells the name.
+_BELOW = {
+    "key": re.compile(r""" +(?:[^\s"']|"[^"]"): *\{"""),
+    "colours": re.compile(r" *- \{(?:number|name): [^{}]*\bhex: "),
+    "parts": re.compile(r" *- name: [^\n]*\n(?: +[^\n]*\n)*? +outline: "),
+    "paints": re.compile(r" *- name: [^\n]*\n(?: +[^\n]*\n)*? +hex: "),
+    "cloths": re.compile(r" *- \{cloth: "),
+}
 _DASHED = re.compile(r""" *- +(?P<rest>(?P<name>[^\s:"'{}\[\],]+): .*)""")
 
 
@@ -108,6 +116,23 @@ def space_of_dash(number: int, lines: list[str], names: Collection[str]) -> Expl
         found = _DASH_AND_NAME.match(lines[one - 1]) if one else None
         if found and found[2] in names:
             return _no_dash(one, len(found[1]), lines)
+    return None
+
+
+def name_gone(number: int, lines: list[str], names: Collection[str]) -> Explained | None:
+    """Line `number` begins what stands below a name, as the marks of a key do, and that name is not in the file."""
+    line, above = lines[number - 1], line_above(number, lines)
+    before = plain(lines[above - 1]) if above else ""
+    if not set_in(line) or (above and (set_in(before) or before.endswith(":"))):
+        return None
+    below = takewhile(
+        lambda one: not plain(one) or set_in(one) >= set_in(line), lines[number - 1 :]
+    )
+    text = "\n".join(below)
+    for name, entry in _BELOW.items():
+        there = any(one.startswith(f"{name}:") for one in lines)
+        if name in names and not there and entry.match(text):
+            return Explained("name-gone", number, set_in(line) + 1, {"name": said(f"{name}:")})
     return None
 
 

@@ -6,7 +6,7 @@ from typing import TypeVar
 
 from packetgen.diagnostics import MOST_OFFERED, Place, Problems, nearest_of
 from packetgen.load.files import valid_id
-from packetgen.load.words import cut, offer, said, shown
+from packetgen.load.words import LIKE_FIGURES, cut, offer, said, shown
 from packetgen.model import Colour
 
 T = TypeVar("T")
@@ -103,6 +103,10 @@ def _nearest_number(name: str, known: Mapping[str, object]) -> str | None:
     if rest and any(_bare(rest) == _bare(_name_of(one, known)) for one in known):
         return None  # the number of one and the name of another
     alike = [one for one in known if one == first or _bare(one) == _bare(name)]
+    # A letter for the figure that looks like it, or two figures that changed places.
+    figures = name.translate(LIKE_FIGURES)
+    turned = [figures] if figures in known else [name[::-1]] if len(name) == 2 else []
+    alike = alike or [one for one in turned if one in known]
     near = alike or [one for one in known if _one_slip(one.casefold(), name.casefold())]
     return near[0] if len(near) == 1 else None
 

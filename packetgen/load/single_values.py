@@ -36,7 +36,7 @@ from packetgen.load.schema import (
     YarnSize,
     YesNo,
 )
-from packetgen.load.words import LOST, offer, said, shown, to_write
+from packetgen.load.words import LIKE_FIGURES, LOST, offer, said, shown, to_write
 from packetgen.load.yaml_nodes import TextNode
 from packetgen.units import parse_number, plain
 from packetgen.yarn_numbers import read_yarn_number
@@ -238,9 +238,6 @@ def _yes_no(kind: YesNo, text: str, report: Report) -> bool | None:
     return value
 
 
-_LIKE_FIGURES = str.maketrans("oOlI", "0011")
-
-
 def of_parts(text: str) -> str:
     """'rgb(217, 194, 74)' → '#d9c24a'; '' where it says no colour."""
     found = _PARTS.fullmatch(text.strip())
@@ -258,7 +255,7 @@ def _hex(kind: Hex, text: str, report: Report) -> str | None:
         hint = f'write all six: "#{"".join(letter * 2 for letter in text[1:])}"'
     elif right := of_parts(text):
         hint = f'write it in six: "{right}"'
-    elif re.fullmatch(r"#[0-9a-fA-F]{6}", figures := text.translate(_LIKE_FIGURES)):
+    elif re.fullmatch(r"#[0-9a-fA-F]{6}", figures := text.translate(LIKE_FIGURES)):
         hint = f'write figures where letters are like them: "{figures.lower()}"'
     report("not-a-colour", hint=hint)
     return None

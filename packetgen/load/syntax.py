@@ -19,6 +19,7 @@ from packetgen.load.left_out import (
     entry_elsewhere,
     indented,
     line_elsewhere,
+    name_gone,
     space_of_dash,
     space_that_parts,
 )
@@ -28,6 +29,8 @@ from packetgen.load.sure import sure
 from packetgen.load.text_lines import NAMED, plain, set_in, value_at
 from packetgen.load.words import said, shown, to_write
 
+# A key line with another sign than a colon before its brace.
+_EQUALS = re.compile(r"""(?P<before> *)(?P<name>[^\s:"'{}\[\],]+) *= *(?P<value>\{[^{}]*\})""")
 _BARE_COLOUR = re.compile(r": +(?=#[0-9a-fA-F]{3})")
 # A name and its value with a bare colon between them; no web address, and no time of day.
 _NO_SPACE = re.compile(
@@ -106,6 +109,14 @@ def _explained(
 
     if joined := space_that_parts(start[0], here[0], lines):
         return joined
+    if equals := _EQUALS.fullmatch(plain(lines[here[0] - 1])):
+        right = f"{equals['name']}: {equals['value']}"
+        hint = to_write(right) or "write a colon and a space in its place"
+        facts: dict[str, object] = {
+            "what": f"{said(equals['name'])} has an equals sign and no colon",
+            "hint": hint,
+        }
+        return Explained("colon-missing", here[0], len(equals["before"]) + 1, facts)
     if no_braces := braces_missing(here[0], lines, names):
         return no_braces
     if "quoted scalar" in context and "escape" in problem:
@@ -122,6 +133,8 @@ def _explained(
         return left_out or _between_brackets(start, here, "node content" in problem, lines)
     if no_space := space_of_dash(here[0], lines, names):
         return no_space
+    if gone := name_gone(here[0], lines, names):
+        return gone
     if over := dash_too_many(here[0], lines):
         return over
     if elsewhere := entry_elsewhere(here[0], lines):

@@ -93,6 +93,7 @@ def read_value(kind: Kind, node: Node, called: str, example: str, problems: Prob
     if isinstance(kind, ListOf):
         return _list(kind, node, called, example, problems)
     if not isinstance(node, TextNode):
+        example = _of_own(example, node)
         problems.add(
             node.place, "wants-one-value", name=called, shape=_shape(node), example=example
         )
@@ -120,14 +121,25 @@ def _shape(node: Node) -> str:
     return "a list" if isinstance(node, ListNode) else "a group of names with values"
 
 
-def _as_list(node: Node, example: str) -> str:
+def _as_list(kind: ListOf, node: Node, example: str) -> str:
     """What makes a list of what is none."""
+    if isinstance(node, TextNode) and not isinstance(kind.kind, Group):
+        own = f"{example.partition(':')[0]}: [{shown(node.value)}]"
+        example = own if re.fullmatch(r"[\w-]+(?:, *[\w-]+)*", node.value) else example
     if isinstance(node, TextNode) and node.plain and re.match(r"-\w", node.value):
         return f"put a space after each dash: - {shown(node.value[1:].split(' -')[0])}"
     if isinstance(node, TextNode) and node.plain and re.match(rf"[{BULLETS}] +[^\s:]", node.value):
         entry = node.value[1:].split(f" {node.value[0]} ")[0].strip()
         return f"begin each entry with a hyphen and a space: - {shown(entry)}"
     return f"put brackets round it, or a dash before each entry, for example {example}"
+
+
+def _of_own(example: str, node: Node) -> str:
+    """The example with the only value of a list that the author wrote in place of it."""
+    alone = node.items[0] if isinstance(node, ListNode) and len(node.items) == 1 else None
+    if not isinstance(alone, TextNode) or is_nothing(alone):
+        return example
+    return f"{example.partition(':')[0]}: {shown(alone.value)}"
 
 
 def _with_first(kind: Group, node: Node, example: str) -> str:
@@ -230,13 +242,29 @@ def _map(kind: MapOf, node: Node, called: str, example: str, problems: Problems)
         (
             key,
             read_value(
-                kind.kind, value, said(key.value), f"{shown(key.value)}: {kind.example}", problems
+                kind.kind,
+                value,
+                said(key.value),
+                _like_others(kind, node, key.value, value),
+                problems,
             ),
         )
         for key, value in node.entries
     )
     whole = all(value.whole for _, value in entries) and not node.repeated
     return Given(entries, node.place, whole, repeated=node.repeated)
+
+
+def _like_others(kind: MapOf, node: GroupNode, name: str, value: Node) -> str:
+    """A right line for an entry, of the same make as another that is right, with what the author wrote in it."""
+    firsts = [
+        one.entries[0] for _, one in node.entries if isinstance(one, GroupNode) and one.entries
+    ]
+    like = next(((key, first) for key, first in firsts if isinstance(first, TextNode)), None)
+    if not isinstance(kind.kind, Group) or like is None:
+        return f"{shown(name)}: {kind.example}"
+    meant = value if isinstance(value, TextNode) else like[1]
+    return f'{shown(name)}: {{{shown(like[0].value)}: "{shown(meant.value)}"}}'
 
 
 def _list(kind: ListOf, node: Node, called: str, example: str, problems: Problems) -> Given:
@@ -246,7 +274,11 @@ def _list(kind: ListOf, node: Node, called: str, example: str, problems: Problem
         return Given((only,), node.place, only.whole)
     if not isinstance(node, ListNode):
         problems.add(
-            node.place, "wants-list", name=called, shape=_shape(node), hint=_as_list(node, example)
+            node.place,
+            "wants-list",
+            name=called,
+            shape=_shape(node),
+            hint=_as_list(kind, node, example),
         )
         return Given(None, node.place, False)
     if len(node.items) < kind.at_least:

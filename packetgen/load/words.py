@@ -5,6 +5,7 @@ from collections.abc import Collection, Iterable
 from packetgen.diagnostics import nearest
 
 LOST = "\ufffd"  # stands for a character that was reported already; nobody complains about it again
+LIKE_FIGURES = str.maketrans("oOlI", "0011")  # letters that are typed for figures
 _LONGEST_QUOTE = 40
 _LONGEST_LINE = 80
 _LONGEST_OFFER = 110

@@ -1,6 +1,7 @@
 """All figures of a pattern and of a series, gathered for the pages that print them."""
 
 from dataclasses import dataclass, replace
+from math import ceil
 
 from packetgen.diagnostics import Problems
 from packetgen.model import (
@@ -226,8 +227,7 @@ def complain(all_figures: tuple[Figures, ...], series: Series, problems: Problem
                 "does-not-fit",
                 title=figure.pattern.title,
                 cloth=on.option.cloth.name,
-                width=inches(on.fit.covered.width_mm),
-                height=inches(on.fit.covered.height_mm),
+                size=_both(on.fit.covered),
                 piece=piece.name,
                 most=f"{most[0]} × {most[1]}",
                 excess=" or ".join(_excess(*way) for way in ways) or _IN_THE_WAY,
@@ -235,6 +235,12 @@ def complain(all_figures: tuple[Figures, ...], series: Series, problems: Problem
                 or _bare_way(figure.pattern, on.cell_mm, piece)
                 or _OTHER_WAYS.format(file=piece.place.path),
             )
+
+
+def _both(size: Size) -> str:
+    """In inches, and in mm as outlines are."""
+    wide, high = (plain(ceil(10 * side - 1e-6) / 10) for side in (size.width_mm, size.height_mm))
+    return f"{inches(size.width_mm)} × {inches(size.height_mm)} ({wide} × {high} mm)"
 
 
 def _bare_way(pattern: Pattern, cell_mm: float, piece: FinishingPiece) -> str:
