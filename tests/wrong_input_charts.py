@@ -20,6 +20,15 @@ from tests.wrong_input_case import Case
 
 ANYWHERE = "look where in the row it stops agreeing with those above and below"
 ABOVE = "rrrrkkkkbbbbrrrrkkkkbbbb"
+RED, BROWN, CLEAR = "#a04030", "#6b503a", (0, 0, 0, 0)
+ENLARGED = picture(
+    [
+        [one for one in row for _ in range(100)]
+        for row in ([RED] * 2 + [BROWN] * 2, [RED, BROWN, CLEAR, CLEAR])
+        for _ in range(100)
+    ]
+)
+STRANGE = picture([[f"#0000{n:02x}" for n in range(13)]])
 CASES = (
     Case(
         "a chart in an office format",
@@ -39,7 +48,7 @@ CASES = (
     Case(
         "two charts for one pattern",
         {f"{FERN}/chart.csv": "r,r\n"},
-        "series/garden-year/fern:1:1: there are several charts here: 'chart.txt' and 'chart.csv'; keep one, or write chart: chart.txt in pattern.yaml, or bring the table in: packetgen bring content/series/garden-year/fern/chart.csv --pattern fern --replace",
+        "series/garden-year/fern:1:1: there are several charts here: 'chart.txt' and 'chart.csv'; keep one, or write chart: chart.txt in pattern.yaml, or bring 'chart.csv' in: packetgen bring content/series/garden-year/fern/chart.csv --pattern fern --replace",
     ),
     Case(
         "a chart without rows",
@@ -590,5 +599,16 @@ CASES = (
             f"{FERN}/chart.png": picture([["#a04030"] * 4] * 2),
         },
         "series/garden-year/fern/chart.png:1:1: the pixel colour #a04030 could be the marks 'r' and 'k'; draw this chart as chart.txt, which tells them apart",
+    ),
+    *(
+        Case(
+            f"a picture of the chart {how}",
+            {CHART: None, f"{FERN}/chart.png": data},
+            f"{FERN}/chart.png:1:1: {what}, and in a chart a pixel is a stitch; bring it in: packetgen bring content/{FERN}/chart.png --pattern fern --replace",
+        )
+        for how, data, what in (
+            ("enlarged", ENLARGED, "a stitch is 100 pixels wide"),
+            ("in colours of its own", STRANGE, "13 of its colours are no key line's"),
+        )
     ),
 )

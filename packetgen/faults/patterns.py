@@ -125,6 +125,7 @@ PATTERNS: dict[str, Fault] = {
     "table-row": Fault(
         "row {row} of the table has a quote that is not closed", "take the quotes away"
     ),
+    "picture-to-bring": Fault("{what}, and in a chart a pixel is a stitch", "bring it in: {bring}"),
     "bring-table": Fault("a spreadsheet's table, with {what}", "bring it in: {bring}"),
     "cell-long": Fault(
         "the cell {what} at {spot} is more than one mark", "write one mark in a cell"

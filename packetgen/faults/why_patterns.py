@@ -170,6 +170,11 @@ WHY_PATTERNS: dict[str, Why] = {
         "A cell of the table begins with a quote that is never closed.",
         "Take the quotes away; marks need none.",
     ),
+    "picture-to-bring": Why(
+        "A chart.png is read a pixel a stitch, in the very colours of the key. This one is drawn larger, or in colours "
+        "of its own.",
+        "Bring it in with the command, which finds the size of a stitch and the nearest threads and writes a chart.txt.",
+    ),
     "bring-table": Why(
         "A chart's table has one mark of the key in each cell. This one has what a spreadsheet is drawn with: "
         "headings that count its columns or rows, or codes of its own.",

@@ -47,14 +47,14 @@ def chart_file(
             "draw one character for each stitch, '.' for bare cloth, or bring a drawing in with packetgen bring",
         )
     elif len(found) > 1:
-        table = f"{path}/chart.csv"
-        bring = bring_words(folder.root, table, False) if "chart.csv" in found else ""
+        drawn = next((one for one in ("chart.csv", "chart.png") if one in found), "")
+        bring = bring_words(folder.root, f"{path}/{drawn}", False) if drawn else ""
         problems.add(
             Place(path),
             "charts-several",
             found=listed(found, "and"),
             example=f"chart: {found[0]}",
-            bring=f", or bring the table in: {bring}" if bring else "",
+            bring=f", or bring {said(drawn)} in: {bring}" if bring else "",
         )
     return found[0] if len(found) == 1 else None
 
@@ -74,7 +74,8 @@ def read_chart(
     """
     if path.endswith(".png"):
         data = folder.picture(path)
-        return None if data is None else chart_from_picture(data, path, colours, problems)
+        bring = bring_words(folder.root, path, False)
+        return None if data is None else chart_from_picture(data, path, colours, bring, problems)
     text = folder.text(path)
     if text is None:
         return None

@@ -6,8 +6,9 @@ The only module of the load layer that knows the picture library.
 import io
 import warnings
 from collections import Counter
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from contextlib import contextmanager
+from math import gcd
 
 from PIL import Image, ImageFile
 
@@ -16,6 +17,8 @@ from packetgen.load.chart import LARGEST, Chart
 from packetgen.load.words import LOST, listed, said
 from packetgen.model import BARE, Photo
 
+# Pixels of a chart's side, and colours that a slip may add: our own choice.
+_STITCHED, _SLIPS = 250, 12
 MOST_PHOTO_PIXELS = 50_000_000
 # Tags of the Exif standard (CIPA DC-008):
 # 5 to 8 are the orientations with width and height exchanged.
@@ -24,9 +27,10 @@ _GPS = 0x8825
 
 
 def chart_from_picture(
-    data: bytes, path: str, colours: dict[str, list[str]] | None, problems: Problems
+    data: bytes, path: str, colours: dict[str, list[str]] | None, bring: str, problems: Problems
 ) -> Chart | None:
-    """The chart of a PNG: a pixel is a stitch, a clear one bare cloth, its colour a key line's."""
+    """The chart of a PNG: a pixel is a stitch, a clear one bare cloth, its colour a key line's. Of any other
+    picture it is told with which command to `bring` it in."""
     picture = _open(data, path, problems)
     if picture is None:
         return None
@@ -42,6 +46,9 @@ def chart_from_picture(
     raw = iter(pixels.tobytes())
     stitches = list(zip(raw, raw, raw, raw, strict=True))  # row by row: red, green, blue, opacity
     times = Counter(stitches)
+    if what := _drawn_otherwise(stitches, pixels.width, times, colours):
+        problems.add(Place(path), "picture-to-bring", what=what, bring=bring)
+        return None
     for number, pixel in enumerate(stitches):
         if pixel not in marks:
             row, column = divmod(number, pixels.width)
@@ -53,6 +60,30 @@ def chart_from_picture(
         tuple(drawn[start : start + pixels.width] for start in range(0, len(drawn), pixels.width)),
         path,
     )
+
+
+def _drawn_otherwise(
+    stitches: list[tuple[int, int, int, int]],
+    width: int,
+    times: Counter[tuple[int, int, int, int]],
+    colours: dict[str, list[str]],
+) -> str:
+    """What shows that a pixel is no stitch; '' where nothing does."""
+    rows = [stitches[start : start + width] for start in range(0, len(stitches), width)]
+    if max(width, len(rows)) > _STITCHED:
+        across, down = _even(list(zip(*rows))), _even(rows)
+        if across == down > 1:
+            return f"a stitch is {across} pixels wide"
+    strange = sum(
+        opacity > 0 and f"#{red:02x}{green:02x}{blue:02x}" not in colours
+        for red, green, blue, opacity in times
+    )
+    return f"{strange} of its colours are no key line's" if colours and strange > _SLIPS else ""
+
+
+def _even(lines: Sequence[Sequence[object]]) -> int:
+    """The largest number of lines of which all that are alike come together, in whole groups."""
+    return gcd(len(lines), *(n for n in range(1, len(lines)) if lines[n] != lines[n - 1]))
 
 
 def whole_picture(

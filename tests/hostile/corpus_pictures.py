@@ -156,7 +156,7 @@ CASES: tuple[Case, ...] = (
     told(
         "a chart of ten thousand colours",
         _chart(_saved(Image.effect_noise((100, 100), 90).convert("RGB"), "PNG")),
-        f"pixel-unknown {PNG}",
+        f"picture-to-bring {PNG}",
     ),
     told(
         "a chart of sixteen bits",
