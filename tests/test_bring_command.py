@@ -387,6 +387,13 @@ def test_the_list_at_the_head_of_a_chart_loses_a_colour_that_is_brought_in_no_mo
     assert any(line.endswith(" E2 brick") for line in head)
 
 
+def test_a_chart_to_be_replaced_must_be_named(desk):
+    (desk / "grid.csv").write_text("E2,K4\n")
+    for more in ((), ("--threads", "moss")):
+        said = run("grid.csv", "--replace", *more, code=2).stderr
+        assert "--replace is of a pattern's chart: say which, with --pattern NAME" in said
+
+
 def test_where_no_remark_has_gone_nothing_is_said_of_remarks(desk):
     (desk / "design.png").write_bytes(picture([[LEAF]]))
     said = run("design.png", "--pattern", "fern", "--replace", "--drop-lines").stdout

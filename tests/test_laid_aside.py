@@ -123,6 +123,19 @@ def test_beside_a_fault_nothing_laid_aside_is_called_idle(tmp_path):
     assert "laid-aside-idle" not in told(review(with_fault))
 
 
+def test_beside_a_fault_no_bare_edges_are_advised(tmp_path):
+    """They may be what the next advice asks for when the design fits."""
+    rows = ["........"] * 4
+    chart = "\n".join([*rows, "..rrbb..", "..rk....", *rows, ""])
+    changes = {CHART: chart, PATTERN: ("at: 3,2", "at: 5,6")}
+    assert "edges-bare" in told(review(proof(build(tmp_path / "content", changes))))
+    small = TINY[FINISH].replace("0,0 100,0 100,100 0,100", "0,0 12,0 12,12 0,12")
+    small = small.replace("border: 6 mm", "border: 1 mm").replace("pairs: 4", "pairs: 0")
+    with_fault = proof(build(tmp_path / "content", {**changes, FINISH: small}))
+    assert {one.code for one in with_fault.problems.errors} == {"does-not-fit"}
+    assert "edges-bare" not in told(review(with_fault))
+
+
 def test_a_photograph_left_out_of_one_pattern_hides_none_that_another_lacks(tmp_path):
     """What is laid aside for the fern says nothing of a photograph that the ivy loses later."""
     ivy = {path.replace("fern", "ivy"): text for path, text in TINY.items() if FERN in path}

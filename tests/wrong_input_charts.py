@@ -611,4 +611,9 @@ CASES = (
             ("in colours of its own", STRANGE, "13 of its colours are no key line's"),
         )
     ),
+    Case(
+        "a picture of the chart beside the chart",
+        {f"{FERN}/chart.png": ENLARGED},
+        f"{FERN}:1:1: there are several charts here: 'chart.txt' and 'chart.png'; keep one, or write chart: chart.txt in pattern.yaml, or bring 'chart.png' in: packetgen bring content/{FERN}/chart.png --pattern fern --replace",
+    ),
 )

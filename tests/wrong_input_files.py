@@ -277,7 +277,7 @@ CASES = (
     Case(
         "a key line with an equals sign",
         {PATTERN: ("  k: {moss", "  k = {moss")},
-        """series/garden-year/fern/pattern.yaml:10:3: 'k' has an equals sign and no colon; write k: {moss: K4, spool: "12"}""",
+        """series/garden-year/fern/pattern.yaml:10:3: no colon stands after 'k'; write k: {moss: K4, spool: "12"}""",
     ),
     Case(
         "a key line with a dash among others",

@@ -12,7 +12,7 @@ from packetgen.bring.lattice import lattice_of
 from packetgen.bring.loss import saved_with_loss
 from packetgen.bring.picture import MarkNote, Pixels
 from packetgen.diagnostics import Place, Problems
-from packetgen.load.chart import LARGEST
+from packetgen.load.chart import LARGEST, STITCHED
 from packetgen.nouns import counted
 from packetgen.shape_names import SHAPE_NAMES
 
@@ -21,7 +21,6 @@ from packetgen.shape_names import SHAPE_NAMES
 _PLAIN, _MANY = 0.25, 200
 _SOFT = 0.5  # softness of their edges, which would add hardly any colours
 _ROWS_AT_ONCE = 64
-_STITCHED = 250  # pixels: what is larger and has too many colours was not drawn a stitch a pixel. Our own choice
 # Thirty for each stitch of the longest chart; the search takes the square of it.
 _LONGEST_PX = 30_000
 _HALF = 128  # of 255: what is less opaque is taken for bare cloth
@@ -58,7 +57,7 @@ def read_chart(
         problems.add(Place(path), "bring-not-found", width=width, height=height, limit=LARGEST)
         return None
     if found is None and cell_px is None and _more_than_drawn(pixels.rgba):
-        if max(size) > _STITCHED:
+        if max(size) > STITCHED:
             problems.add(Place(path), "bring-no-squares", **here)
             return None
         problems.add(Place(path), "bring-one-pixel", **here)

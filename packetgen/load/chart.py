@@ -10,6 +10,9 @@ from packetgen.load.words import LOST, counted, offer, said
 from packetgen.model import BARE, Grid, Stitch
 
 LARGEST = 1000  # stitches, either way
+STITCHED = (
+    250  # pixels of a side: a larger picture was hardly drawn a stitch a pixel. Our own choice
+)
 # Rows of so many lengths, and so large a share of rows that are not as long as most, are no single slips.
 _FEWEST_LENGTHS = 4
 _MANY = 1 / 4

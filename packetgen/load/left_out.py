@@ -37,12 +37,12 @@ _NO_BREAK = re.compile(
     r"""(?P<before> *(?:- +)*(?:-|[^\s:"'{}\[\],#-][^\s:"'{}\[\],]*:))"""
     r"[\u00a0\u2000-\u200a\u202f\u3000]\s*(?P<value>.*)"
 )
+_EQUALS = re.compile(r""" *(?P<name>[^\s:"'{}\[\],]+) *= *(?P<value>\{[^{}]*\})""")
 # How what stands below a name begins, where that tells the name.
 _BELOW = {
     "key": re.compile(r""" +(?:[^\s"']|"[^"]"): *\{"""),
     "colours": re.compile(r" *- \{(?:number|name): [^{}]*\bhex: "),
     "parts": re.compile(r" *- name: [^\n]*\n(?: +[^\n]*\n)*? +outline: "),
-    "paints": re.compile(r" *- name: [^\n]*\n(?: +[^\n]*\n)*? +hex: "),
     "cloths": re.compile(r" *- \{cloth: "),
 }
 _DASHED = re.compile(r""" *- +(?P<rest>(?P<name>[^\s:"'{}\[\],]+): .*)""")
@@ -53,6 +53,14 @@ def colon_before_bracket(number: int, lines: list[str]) -> Explained | None:
     if _bullet_of(number, lines):
         return _no_dash(number, set_in(lines[number - 1]), lines)
     found = _WORD_AND_BRACKET.fullmatch(plain(lines[number - 1]))
+    if not found:
+        return None
+    return _no_colon(number, found.start("name") + 1, found["name"], found["value"])
+
+
+def colon_for_equals(number: int, lines: list[str]) -> Explained | None:
+    """Line `number` has an equals sign between a name and its brace: '  m = {lockside: "150"}'."""
+    found = _EQUALS.fullmatch(plain(lines[number - 1]))
     if not found:
         return None
     return _no_colon(number, found.start("name") + 1, found["name"], found["value"])

@@ -13,12 +13,11 @@ from math import gcd
 from PIL import Image, ImageFile
 
 from packetgen.diagnostics import Place, Problems
-from packetgen.load.chart import LARGEST, Chart
+from packetgen.load.chart import LARGEST, STITCHED, Chart
 from packetgen.load.words import LOST, listed, said
 from packetgen.model import BARE, Photo
 
-# Pixels of a chart's side, and colours that a slip may add: our own choice.
-_STITCHED, _SLIPS = 250, 12
+_SLIPS = 12  # colours that a slip may add: our own choice
 MOST_PHOTO_PIXELS = 50_000_000
 # Tags of the Exif standard (CIPA DC-008):
 # 5 to 8 are the orientations with width and height exchanged.
@@ -70,7 +69,7 @@ def _drawn_otherwise(
 ) -> str:
     """What shows that a pixel is no stitch; '' where nothing does."""
     rows = [stitches[start : start + width] for start in range(0, len(stitches), width)]
-    if max(width, len(rows)) > _STITCHED:
+    if max(width, len(rows)) > STITCHED:
         across, down = _even(list(zip(*rows))), _even(rows)
         if across == down > 1:
             return f"a stitch is {across} pixels wide"

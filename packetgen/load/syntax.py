@@ -13,6 +13,7 @@ from packetgen.load.explained import Explained, Spot
 from packetgen.load.left_out import (
     colon_before_bracket,
     colon_between_braces,
+    colon_for_equals,
     comma_between_values,
     dash_of_entry,
     dash_too_many,
@@ -29,8 +30,6 @@ from packetgen.load.sure import sure
 from packetgen.load.text_lines import NAMED, plain, set_in, value_at
 from packetgen.load.words import said, shown, to_write
 
-# A key line with another sign than a colon before its brace.
-_EQUALS = re.compile(r"""(?P<before> *)(?P<name>[^\s:"'{}\[\],]+) *= *(?P<value>\{[^{}]*\})""")
 _BARE_COLOUR = re.compile(r": +(?=#[0-9a-fA-F]{3})")
 # A name and its value with a bare colon between them; no web address, and no time of day.
 _NO_SPACE = re.compile(
@@ -109,14 +108,8 @@ def _explained(
 
     if joined := space_that_parts(start[0], here[0], lines):
         return joined
-    if equals := _EQUALS.fullmatch(plain(lines[here[0] - 1])):
-        right = f"{equals['name']}: {equals['value']}"
-        hint = to_write(right) or "write a colon and a space in its place"
-        facts: dict[str, object] = {
-            "what": f"{said(equals['name'])} has an equals sign and no colon",
-            "hint": hint,
-        }
-        return Explained("colon-missing", here[0], len(equals["before"]) + 1, facts)
+    if no_colon := colon_for_equals(here[0], lines):
+        return no_colon
     if no_braces := braces_missing(here[0], lines, names):
         return no_braces
     if "quoted scalar" in context and "escape" in problem:
