@@ -136,11 +136,6 @@ def test_a_library_of_the_pdf_engine_that_is_missing_is_2(desk):
 
 
 @pytest.mark.parametrize("words", [("--help",), ("proof",), ("kit", "--format", "csv")])
-def test_an_option_with_one_hyphen_is_known(desk):
-    said = run("proof", "-strict", folder=desk, code=2).stderr
-    assert said.endswith("Error: --strict has two hyphens\n")
-
-
 def test_a_reader_that_has_gone_is_2_and_nothing_is_said(desk, words):
     ear, mouth = os.pipe()
     os.close(ear)
@@ -282,3 +277,8 @@ def test_a_log_takes_the_place_of_the_one_before(desk):
     once = (desk / "log.txt").read_text().count("No fault")
     run("proof", "--log", "log.txt", folder=desk)
     assert (desk / "log.txt").read_text().count("No fault") == once == 1
+
+
+def test_an_option_with_one_hyphen_is_known(desk):
+    said = run("proof", "-strict", folder=desk, code=2).stderr
+    assert said.endswith("Error: --strict has two hyphens\n")
