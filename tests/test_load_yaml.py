@@ -289,7 +289,7 @@ def tree_of(text: str, quick: object) -> object:
     problems = Problems()
     with pytest.MonkeyPatch.context() as patch:
         patch.setattr(yaml_events, "_QUICK", quick)
-        read = yaml_nodes._tree(text, "a.yaml", (), problems)
+        read = yaml_nodes._tree(text, "a.yaml", (), (), problems)
     return read, [str(problem) for problem in problems]
 
 

@@ -7,7 +7,7 @@ import pytest
 from hypothesis import assume, given
 from hypothesis import strategies as st
 
-from packetgen.diagnostics import Problems
+from packetgen.diagnostics import Place, Problems
 from packetgen.faults import FAULTS, Level
 from packetgen.model import KeepOut, Magnets
 from packetgen.reckon.bunched import bare_rows_to_spare, draws_magnets_in
@@ -410,6 +410,39 @@ def test_an_inset_that_suits_no_card_is_told_once_with_one_that_suits_all():
     for mm, left in ((inset_mm, 0), (inset_mm + 0.5, 1)):
         finish = piece(magnets=Magnets(4, 10.0, 2.0, mm))
         assert len(complaints(series(small, other, finish=finish))) == left
+
+
+@pytest.mark.parametrize(
+    "magnets, named, at, kept, one_more",
+    [
+        (Magnets(40, 10.0, 2.0, 12.0), "pairs: 12 would do", 41, Magnets(12, 10.0, 2.0, 12.0), Magnets(13, 10.0, 2.0, 12.0)),
+        (
+            Magnets(4, 50.0, 2.0, 30.0),
+            "magnets 32 mm across would do with inset: 16 mm",
+            41,
+            Magnets(4, 32.0, 2.0, 16.0),
+            Magnets(4, 33.0, 2.0, 16.5),
+        ),
+    ],
+)  # fmt: skip
+def test_magnets_that_suit_no_card_are_told_once_with_what_would_do(
+    magnets, named, at, kept, one_more
+):
+    """Tried by making the change, and with one step more. By hand for the second: the card is 66.2 mm wide, so the
+    middles stand 66.2 - 2 x 16 = 34.2 mm apart, and two of 32 mm have 2 mm between their rims, while two of 33 mm
+    that stand 66.2 - 2 x 16.5 = 33.2 mm apart have not."""
+    small, other = pattern(*rows(31, 31)), pattern(*rows(33, 33), id="other")
+
+    def told(one):
+        finish = replace(piece(magnets=one), magnets_place=Place("finish.yaml", at))
+        problems = Problems()
+        of = series(small, other, finish=finish)
+        complain_of_magnets(series_figures(of), of, problems)
+        return [str(problem) for problem in problems]
+
+    (line,) = told(magnets)
+    assert line.startswith(f"finish.yaml:{at}:") and named in line
+    assert told(kept) == [] and told(one_more)
 
 
 def test_a_small_design_leaves_the_others_their_magnets():

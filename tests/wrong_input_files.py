@@ -272,7 +272,32 @@ CASES = (
             ("colours:", MOSS, "8:3"),
             ("parts:", FINISH, "8:3"),
             ("cloths:", PATTERN, "5:3"),
+            ("panel:", FINISH, "3:3"),
+            ("thread_sets:", SERIES, "5:3"),
         )
+    ),
+    Case(
+        "the line backstitch: deleted, which stands above lines as long stitches and lazy daisies have them too",
+        {PATTERN: ("backstitch:\n", "")},
+        "series/garden-year/fern/pattern.yaml:12:3: the line 'backstitch:', 'long_stitch:' or 'lazy_daisies:' is missing above this one; write it there, at the margin",
+    ),
+    *(
+        Case(
+            f"the line {name} deleted, and so a list is more of the one above it",
+            {path: (f"{name}\n", "")},
+            f"{path}:{line}: the line '{name}' is missing above this entry, which does not belong to '{above}'; write it there, at the margin",
+        )
+        for name, path, line, above in (
+            ("paints:", FINISH, "17:5", "parts"),
+            ("designers:", SERIES, "8:5", "thread_sets"),
+            ("french_knots:", PATTERN, "14:5", "backstitch"),
+            ("beads:", PATTERN, "16:5", "french_knots"),
+        )
+    ),
+    Case(
+        "the line order: deleted, and its entries on lines of their own",
+        {SERIES: ("order: [fern]\n", "  - fern\n")},
+        "series/garden-year/series.yaml:13:5: the line 'order:' is missing above this entry, which does not belong to 'designers'; write it there, at the margin",
     ),
     Case(
         "a key line with an equals sign",

@@ -71,6 +71,29 @@ CASES = (
         "finishes/shelf/finish.yaml:5:9: there is no room for a design on a panel of 100 × 100 mm: round it comes a border of 60 mm, on every side; write less, where a few millimetres are usual, or let the panel be larger",
     ),
     Case(
+        "a panel in centimetres",
+        {FINISH: ("outline: 0,0 100,0 100,100 0,100", "outline: 1,1 9.5,1 9.5,11 1,11")},
+        "finishes/shelf/finish.yaml:4:12: a panel of 8.5 × 10 mm has no room for a design, and corners are in mm; if these are cm, write 10,10 95,10 95,110 10,110",
+    ),
+    *(
+        Case(
+            f"an outline written as {way}",
+            {FINISH: ("outline: 0,0 120,0 120,120 0,120", f"outline: {way}")},
+            f"finishes/shelf/finish.yaml:10:{column}: '{first}' is not a point; write a comma in each point and a space between two: 0,0 120,0 120,120 0,120",
+        )
+        for way, first, column in (
+            ("0,0, 120,0, 120,120, 0,120,", "0,0,", 14),
+            ("0,0mm 120mm,0 120mm,120mm 0,120 mm", "0,0mm", 14),
+            ("0,0 mm 120,0 mm 120,120 mm 0,120 mm", "mm", 18),
+            ("0,0,120,0,120,120,0,120", "0,0,120,0,120,120,0,120", 14),
+        )
+    ),
+    Case(
+        "an outline in centimetres, which says so",
+        {FINISH: ("outline: 0,0 120,0 120,120 0,120", "outline: 0,0 12cm,0 12cm,12cm 0,12cm")},
+        "finishes/shelf/finish.yaml:10:18: '12cm,0' is not a point; write x,y in mm without a space between, for example 180,12.5",
+    ),
+    Case(
         "an inset in centimetres",
         {FINISH: ("inset: 15 mm", "inset: 12 cm")},
         "finishes/shelf/finish.yaml:25:62: an inset of 120 mm reaches beyond the middle of a panel of 100 × 100 mm; write how far a magnet's middle is from the edge of the smallest card, for example 12 mm",

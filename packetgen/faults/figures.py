@@ -89,6 +89,10 @@ FIGURES: dict[str, Fault] = {
         "{mend}, or write pairs: 0",
         Level.ADVICE,
     ),
+    "panel-in-cm": Fault(
+        "a panel of {panel} has no room for a design, and corners are in mm",
+        "if these are cm, write {better}",
+    ),
     "border-fills-panel": Fault(
         "there is no room for a design on a panel of {panel}: round it comes {around}, on every side",
         "write less, where a few millimetres are usual, or let the panel be larger",

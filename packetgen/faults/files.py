@@ -146,6 +146,10 @@ FILES: dict[str, Fault] = {
     "name-gone": _broken(
         "the line {name} is missing above this one", "write it there, at the margin"
     ),
+    "name-gone-within": Fault(
+        "the line {name} is missing above this entry, which does not belong to {other}",
+        "write it there, {where}",
+    ),
     "dash-too-many": _broken(
         "a dash stands before {name}, and the names beside it have none", "{hint}"
     ),

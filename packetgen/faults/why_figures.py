@@ -74,7 +74,12 @@ WHY_FIGURES: dict[str, Why] = {
     "magnets-none-room": Why(
         "The magnets of all designs stand at the same places, so far from the edge of the smallest card as inset says, and "
         "on no card are there such places.",
-        "Make inset smaller or the border wider, or take fewer magnets.",
+        "Make inset smaller or the border wider, or take fewer magnets or smaller ones.",
+    ),
+    "panel-in-cm": Why(
+        "The panel is so small that border and trim leave nothing of it to a design, and ten times as large it would be "
+        "as panels usually are: its corners may be in centimetres.",
+        "Write the corners in millimetres, as those of the parts.",
     ),
     "border-fills-panel": Why(
         "Round each design come the border of its card and the trim, on both sides, and both must lie on the panel.",

@@ -224,6 +224,10 @@ WHY_FILES: dict[str, Why] = {
         "These lines stand below a name, and the line of that name has been deleted.",
         "Write the name with its colon at the margin, on a line of its own above them.",
     ),
+    "name-gone-within": Why(
+        "These entries belong to another list than those above them, and the line with its name has been deleted.",
+        "Write the name of the list with its colon on a line of its own above them. They were read as if it stood there.",
+    ),
     "dash-too-many": Why(
         "A dash begins an entry of a list. Names with values that belong together, as in a key, have none.",
         "Take the dash away, or put one before each where it is a list.",

@@ -13,7 +13,7 @@ from packetgen.load.files import ContentFolder
 from packetgen.load.prose_links import check_links
 from packetgen.load.prose_size import check_size
 from packetgen.load.prose_slips import complain_of_slips
-from packetgen.load.schema import Group, names_in
+from packetgen.load.schema import Group, all_below, names_in
 from packetgen.load.values import Filled, read_value
 from packetgen.load.words import said
 from packetgen.load.yaml_nodes import GroupNode, read_nodes
@@ -33,7 +33,9 @@ def read_document(
     may have come here from there.
     """
     text = folder.text(path)
-    node = None if text is None else read_nodes(text, path, problems, names_in(shape))
+    node = None
+    if text is not None:
+        node = read_nodes(text, path, problems, names_in(shape), all_below(shape))
     if text is None or node is None:
         return None
     if not isinstance(node, GroupNode):

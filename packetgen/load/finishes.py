@@ -207,5 +207,6 @@ def _piece(
             for one in filled.each("glue")
         ),
         edge_place=broader_place(filled),
+        magnets_place=magnets.place_of("diameter"),
         inset_place=magnets.place_of("inset"),
     )

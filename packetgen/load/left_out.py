@@ -5,14 +5,15 @@ The YAML library stumbles over such a line only later; here it is told where the
 """
 
 import re
-from collections.abc import Collection
+from collections.abc import Collection, Iterator
 from difflib import get_close_matches
 from itertools import takewhile
 
 from packetgen.load.explained import Explained, Spot
+from packetgen.load.schema import Below
 from packetgen.load.sure import sure
 from packetgen.load.text_lines import NAMED, line_above, plain, set_in
-from packetgen.load.words import counted, said, shown, to_write
+from packetgen.load.words import counted, listed, said, shown, to_write
 
 # One word, then a bracket that the line closes, or leaves open to its end.
 _WORD_AND_BRACKET = re.compile(
@@ -38,13 +39,7 @@ _NO_BREAK = re.compile(
     r"[\u00a0\u2000-\u200a\u202f\u3000]\s*(?P<value>.*)"
 )
 _EQUALS = re.compile(r""" *(?P<name>[^\s:"'{}\[\],]+) *= *(?P<value>\{[^{}]*\})""")
-# How what stands below a name begins, where that tells the name.
-_BELOW = {
-    "key": re.compile(r""" +(?:[^\s"']|"[^"]"): *\{"""),
-    "colours": re.compile(r" *- \{(?:number|name): [^{}]*\bhex: "),
-    "parts": re.compile(r" *- name: [^\n]*\n(?: +[^\n]*\n)*? +outline: "),
-    "cloths": re.compile(r" *- \{cloth: "),
-}
+_OF_KEY = re.compile(r""" +(?:[^\s"']|"[^"]"): *\{""")
 _DASHED = re.compile(r""" *- +(?P<rest>(?P<name>[^\s:"'{}\[\],]+): .*)""")
 
 
@@ -127,21 +122,43 @@ def space_of_dash(number: int, lines: list[str], names: Collection[str]) -> Expl
     return None
 
 
-def name_gone(number: int, lines: list[str], names: Collection[str]) -> Explained | None:
-    """Line `number` begins what stands below a name, as the marks of a key do, and that name is not in the file."""
+def name_gone(
+    number: int, lines: list[str], names: Collection[str], below: Collection[Below]
+) -> Explained | None:
+    """Line `number`, or the one above it, begins what stands below a name, as the marks of a key do, and that name
+    is not in the file."""
     line, above = lines[number - 1], line_above(number, lines)
     before = plain(lines[above - 1]) if above else ""
-    if not set_in(line) or (above and (set_in(before) or before.endswith(":"))):
+    beside = set_in(line) and set_in(before) == set_in(line)
+    if beside and _is_entry(before) == _is_entry(line):
+        return name_gone(above, lines, names, below)
+    if not set_in(line) or 0 < set_in(before) < set_in(line) or before.endswith(":"):
         return None
-    below = takewhile(
-        lambda one: not plain(one) or set_in(one) >= set_in(line), lines[number - 1 :]
-    )
-    text = "\n".join(below)
-    for name, entry in _BELOW.items():
-        there = any(one.startswith(f"{name}:") for one in lines)
-        if name in names and not there and entry.match(text):
-            return Explained("name-gone", number, set_in(line) + 1, {"name": said(f"{name}:")})
-    return None
+    there = {found[1] for one in lines if (found := _NAMED.match(one))}
+    if "key" in names and "key" not in there and _OF_KEY.match(line):
+        return _gone(number, line, "key")
+    own = frozenset(_names_of_first(number, lines))
+    fitting = [one.name for one in below if one.has(own) and one.name not in there]
+    return _gone(number, line, *fitting) if fitting else None
+
+
+def _gone(number: int, line: str, *names: str) -> Explained:
+    told = listed(f"{name}:" for name in names)
+    return Explained("name-gone", number, set_in(line) + 1, {"name": told})
+
+
+def _names_of_first(number: int, lines: list[str]) -> Iterator[str]:
+    """The names that stand in the entry which begins on line `number`, or in the group if no dash is there."""
+    line = lines[number - 1]
+    if _BRACED_ENTRY.fullmatch(plain(line)):
+        yield from _NAME_IN_BRACES.findall(line)
+        return
+    column = len(sure(_DASHES.match(line))[0])
+    first = " " * column + line[column:]
+    inside = takewhile(lambda one: not plain(one) or set_in(one) >= column, lines[number:])
+    for one in (first, *inside):
+        if set_in(one) == column and (found := _NAMED.match(one[column:])):
+            yield found[1]
 
 
 def dash_too_many(number: int, lines: list[str]) -> Explained | None:

@@ -13,15 +13,19 @@ from packetgen.units import plain
 _LEAST_GATHERED = 1.2  # times the length of the edge; less shows no gathers: from memory
 _USUAL_INSET_MM = 15  # our own choice
 _THICK_MM = 40  # boards for craft work are sold to 30 mm or so: from memory
+_LEAST_PANEL_MM = 40  # from side to side; hardly a panel is smaller: our own choice
+_SHOWN = 4  # corners of an outline
 _SIDES = ("to the left", "above", "to the right", "below")
 
 
 def complain_of_piece(filled: Filled, parts: tuple[Part, ...] | None, problems: Problems) -> None:
     """Its trim, its magnets, its border, and, where all `parts` could be read, how they stand."""
     _look_at_trim(filled["trim"], problems)
+    _look_at_thickness(filled, problems)
+    if _panel_in_cm(filled, problems):
+        return
     _look_at_magnets(filled["magnets"], filled["panel"], problems)
     _look_at_border(filled, problems)
-    _look_at_thickness(filled, problems)
     if parts is not None:
         _look_at_panel(filled, parts, problems)
 
@@ -46,13 +50,15 @@ def _look_at_magnets(magnets: Filled | None, panel: Filled | None, problems: Pro
         sides = _sides(panel)
         if magnets["inset"] >= min(sides) / 2:
             tenth = magnets["inset"] / 10
-            fits = magnets["diameter"] / 2 <= tenth < min(sides) / 2
+            least, most = magnets["diameter"] / 2, min(sides) / 2
+            usual = max(magnets["diameter"], _USUAL_INSET_MM)
+            better = tenth if least <= tenth < most else usual if usual < most else least
             problems.add(
                 magnets.place_of("inset"),
                 "inset-far",
                 inset=_mm(magnets["inset"]),
                 panel=_size(sides),
-                better=_mm(tenth) if fits else _mm(max(magnets["diameter"], _USUAL_INSET_MM)),
+                better=_mm(better),
             )
     if magnets["inset"] < magnets["diameter"] / 2:
         problems.add(
@@ -64,15 +70,36 @@ def _look_at_magnets(magnets: Filled | None, panel: Filled | None, problems: Pro
         )
 
 
+def _panel_in_cm(filled: Filled, problems: Problems) -> bool:
+    """Whether no design has room on the panel, and would have if its corners were in centimetres."""
+    panel, around = filled["panel"], _around(filled)
+    if panel is None or panel["outline"] is None or around is None:
+        return False
+    sides = _sides(panel)
+    if around < min(sides) or not around < 10 * min(sides) < 10 * _LEAST_PANEL_MM:
+        return False
+    better = " ".join(_point((10 * x, 10 * y)) for x, y in panel["outline"][:_SHOWN])
+    more = " …" if len(panel["outline"]) > _SHOWN else ""
+    problems.add(panel.place_of("outline"), "panel-in-cm", panel=_size(sides), better=better + more)
+    return True
+
+
+def _around(filled: Filled) -> float | None:
+    """What border and trim take of the panel's width or height; None where the border could not be read."""
+    trim, border = filled["trim"], filled["border"]
+    width = (trim["width"] or 0.0) if trim is not None and trim.whole else 0.0
+    return None if border is None else float(2 * (border + width))
+
+
 def _look_at_border(filled: Filled, problems: Problems) -> None:
     """Whether border and trim leave any of the panel to a design."""
-    panel, trim, border = filled["panel"], filled["trim"], filled["border"]
-    if panel is None or panel["outline"] is None or border is None:
+    panel, border, taken = filled["panel"], filled["border"], _around(filled)
+    if panel is None or panel["outline"] is None or taken is None:
         return
     sides = _sides(panel)
-    width = (trim["width"] or 0.0) if trim is not None and trim.whole else 0.0
-    if 2 * (border + width) < min(sides):
+    if taken < min(sides):
         return
+    width = taken / 2 - border
     around = f"a border of {_mm(border)}" + (f" and {_mm(width)} of trim" if width else "")
     problems.add(broader_place(filled), "border-fills-panel", around=around, panel=_size(sides))
 

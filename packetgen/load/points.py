@@ -15,7 +15,7 @@ _NAMED = rf"x\s*[=:]?\s*{_N}[\s,;]*y\s*[=:]?\s*{_N}"
 _MEANT = tuple(
     re.compile(way, re.ASCII)
     for way in (
-        rf"{_APART}(?:(?:\s*[;|]\s*|\s+){_APART})*;?",
+        rf"{_APART}(?:(?:\s*[;|]\s*|,?\s+){_APART})*[;,]?",
         rf"{_N}\s*,\s+{_N}(?:\s*,\s+{_N}\s*,\s+{_N})*",
         rf"{_N}[,;/|]{_N}(?:\s+{_N}[,;/|]{_N})*",
         rf"\({_APART}\)(?:[\s,;]*\({_APART}\))*",
@@ -27,11 +27,14 @@ _MEANT = tuple(
         rf"{_NAMED}(?:[\s,;]+{_NAMED})*",
     )
 )
+_ALL_COMMAS = re.compile(rf"{_N},{_N}(?:,{_N},{_N}){{2,}},?", re.ASCII)  # of corners
 _TWO = re.compile(rf"({_N})\s+({_N})", re.ASCII)
 # '2,5;3,25' may be one point with decimal commas.
-_DECIMAL_COMMAS = re.compile(r"\s*(?:\d+,(?:5|25|75)\s*[;|]?\s*)+", re.ASCII)
+_DECIMAL_COMMAS = re.compile(r"\s*(?:\d+,(?:5|25|75)\s*[;|,]?\s*)+", re.ASCII)
 
 IN_MM = "x,y in mm"
+_MM = re.compile(r"(?<=\d)\s*mm\b", re.ASCII)  # needless, since no other unit may stand there
+_UNIT = re.compile(r"""(?<=\d)\s*(?:[cm]m|in|inch|inches|["'])(?![a-z])""", re.ASCII)
 
 
 @dataclass(frozen=True)
@@ -79,7 +82,7 @@ def read_pair(text: str, report: Report) -> tuple[float, float] | None:
     match = _PAIR.fullmatch(text.strip())
     if not match:
         apart = _TWO.fullmatch(text.strip())
-        right = f"{apart[1]},{apart[2]}" if apart else _meant(text)
+        right = f"{apart[1]},{apart[2]}" if apart else _meant(text, IN_MM)
         hint = f"write {right}" if right and " " not in right else _written(IN_MM, "0,0")
         report("not-a-point", 0, point=said(text), hint=hint)
         return None
@@ -98,8 +101,9 @@ def read_spots(text: str, report: Report, how: str, example: str) -> tuple[Spot,
             spots.append(Spot(float(match[1]), float(match[2]), word, offset))
         else:
             wrong.append((offset, word))
-    right = _meant(text) if wrong else ""
-    for offset, word in wrong[:1] if right or not spots else wrong:
+    right = _meant(text, how) if wrong else ""
+    once = right or not spots or (how == IN_MM and _UNIT.search(text))
+    for offset, word in wrong[:1] if once else wrong:
         hint = _written(how, example)
         if right:
             hint = f"write a comma in each point and a space between two: {shown(right)}"
@@ -115,10 +119,12 @@ def _written(how: str, example: str) -> str:
     return f"write {how} without a space between, for example {example}"
 
 
-def _meant(text: str) -> str:
+def _meant(text: str, how: str) -> str:
     """The points of `text` as they are written here; '' where it can be taken for others, or for none."""
-    text = text.strip()
-    if not any(way.fullmatch(text) for way in _MEANT) or _DECIMAL_COMMAS.fullmatch(text):
+    in_mm = how == IN_MM
+    text = _MM.sub("", text.strip()) if in_mm else text.strip()
+    ways = (*_MEANT, _ALL_COMMAS) if in_mm else _MEANT
+    if not any(way.fullmatch(text) for way in ways) or _DECIMAL_COMMAS.fullmatch(text):
         return ""
     numbers = re.findall(_N, text, re.ASCII)
     return " ".join(f"{x},{y}" for x, y in zip(numbers[::2], numbers[1::2]))

@@ -304,6 +304,33 @@ class Field:
 
 
 @dataclass(frozen=True)
+class Below:
+    """The names that may stand, and those that must, in what belongs to the field `name`, or in an entry of it."""
+
+    name: str
+    names: frozenset[str]
+    needed: frozenset[str]
+
+    def has(self, names: frozenset[str]) -> bool:
+        """Whether what has these names is complete and may stand there."""
+        return bool(names) and self.needed <= names <= self.names
+
+
+def all_below(kind: Group) -> tuple[Below, ...]:
+    """Of each field of a group that is a group, or a list of groups, what stands below it."""
+    return tuple(below for field in kind.fields if (below := _below(field)))
+
+
+def _below(field: Field) -> Below | None:
+    kind = field.kind.kind if isinstance(field.kind, ListOf) else field.kind
+    kind = kind.group if isinstance(kind, TextOr) else kind
+    if not isinstance(kind, Group) or kind.others:
+        return None
+    names = frozenset(one.name for one in kind.fields)
+    return Below(field.name, names, frozenset(one.name for one in kind.fields if one.required))
+
+
+@dataclass(frozen=True)
 class FileShape:
     """One kind of file: its path with <names> of the author's choice, and what stands in it."""
 

@@ -26,6 +26,7 @@ from packetgen.load.left_out import (
 )
 from packetgen.load.quotes import closed_within, left_open, not_closed, opens, quote_above
 from packetgen.load.run_on import goes_on, with_a_colon
+from packetgen.load.schema import Below
 from packetgen.load.sure import sure
 from packetgen.load.text_lines import NAMED, plain, set_in, value_at
 from packetgen.load.words import said, shown, to_write
@@ -50,11 +51,12 @@ def explain(
     context_at: Spot | None,
     text: str,
     names: tuple[str, ...] = (),
+    below: tuple[Below, ...] = (),
 ) -> Explained:
     """The fault behind the library's `problem`, which it met while it was in the middle of
-    `context`. `names` are those that the file may have.
+    `context`. `names` are those that the file may have, and `below` tells what belongs to those at its margin.
     """
-    found = _explained(problem, context, problem_at, context_at, text, names)
+    found = _explained(problem, context, problem_at, context_at, text, names, below)
     if found.code in _BEHIND_A_TEXT and (cut := cut_in_lines(found.line, [*text.split("\n"), ""])):
         return cut
     if found.code != "colon-missing" or "hint" in found.facts:
@@ -98,6 +100,7 @@ def _explained(
     context_at: Spot | None,
     text: str,
     names: tuple[str, ...],
+    below: tuple[Below, ...],
 ) -> Explained:
     here = problem_at or context_at or (1, 1)
     start = context_at or here
@@ -126,7 +129,7 @@ def _explained(
         return left_out or _between_brackets(start, here, "node content" in problem, lines)
     if no_space := space_of_dash(here[0], lines, names):
         return no_space
-    if gone := name_gone(here[0], lines, names):
+    if gone := name_gone(here[0], lines, names, below):
         return gone
     if over := dash_too_many(here[0], lines):
         return over

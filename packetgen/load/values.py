@@ -9,6 +9,7 @@ from packetgen.diagnostics import Place, Problems
 from packetgen.load.between_braces import slip
 from packetgen.load.cut_off import between_quotes
 from packetgen.load.left_out import BULLETS
+from packetgen.load.merged_lists import parted
 from packetgen.load.remarks import complain_of_cut, lost_to_remark
 from packetgen.load.schema import (
     Field,
@@ -159,7 +160,7 @@ def _group(kind: Group, node: Node, called: str, example: str, problems: Problem
     fields = {field.name: field for field in kind.fields}
     given: dict[str, Given] = {}
     misspelt: set[str] = set()  # names that are missing only because of a slip, which was reported
-    entries = gathered(kind, node, problems)
+    entries = parted(kind, gathered(kind, node, problems), problems)
     whole = True
     told = 0  # entries that a slip before them has spoken of
     for number, (key, value) in enumerate(entries):

@@ -18,6 +18,7 @@ from packetgen.load.explained import Explained
 from packetgen.load.half_remarks import names_hidden, remarks_in_texts, value_hidden
 from packetgen.load.left_out import colon_before_bracket, entry_too_deep, no_dash_before
 from packetgen.load.quotes import ended_by_next, not_closed, runs_over_names
+from packetgen.load.schema import Below
 from packetgen.load.sure import sure
 from packetgen.load.syntax import explain, facts_unquoted, spaces_before
 from packetgen.load.words import LOST, counted, said
@@ -92,24 +93,33 @@ class _Refused(Exception):
 
 
 def read_nodes(
-    text: str, path: str, problems: Problems, names: tuple[str, ...] = ()
+    text: str,
+    path: str,
+    problems: Problems,
+    names: tuple[str, ...] = (),
+    below: tuple[Below, ...] = (),
 ) -> Node | None:
     """The tree of a YAML file; None where it is empty or cannot be read, with the reason in
-    `problems`. `names` are those that may be meant on a line without a colon.
+    `problems`. `names` are those that may be meant on a line without a colon, and `below` tells what belongs to
+    those at the margin.
     """
-    node, found = _read(text, path, names)
+    node, found = _read(text, path, names, below)
     problems.take(found)
     return node
 
 
 @lru_cache(maxsize=128)  # where files are read again and again, most are as they were
-def _read(text: str, path: str, names: tuple[str, ...]) -> tuple[Node | None, tuple[Problem, ...]]:
+def _read(
+    text: str, path: str, names: tuple[str, ...], below: tuple[Below, ...]
+) -> tuple[Node | None, tuple[Problem, ...]]:
     problems = Problems()
-    node = _tree(text, path, names, problems)
+    node = _tree(text, path, names, below, problems)
     return node, tuple(problems)
 
 
-def _tree(text: str, path: str, names: tuple[str, ...], problems: Problems) -> Node | None:
+def _tree(
+    text: str, path: str, names: tuple[str, ...], below: tuple[Below, ...], problems: Problems
+) -> Node | None:
     if not _well_indented(text, path, problems):
         return None
     lines = text.split("\n")
@@ -130,6 +140,7 @@ def _tree(text: str, path: str, names: tuple[str, ...], problems: Problems) -> N
             _spot(error.context_mark),
             text,
             names,
+            below,
         )
         problems.add(Place(path, found.line, found.column), found.code, **found.facts)
     except (

@@ -127,4 +127,5 @@ class FinishingPiece:
     edge_place: Place | None = field(
         default=None, compare=False
     )  # of the border, or a broader trim
+    magnets_place: Place | None = field(default=None, compare=False)  # of their size
     inset_place: Place | None = field(default=None, compare=False)

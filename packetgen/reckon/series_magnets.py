@@ -3,7 +3,7 @@
 from collections.abc import Iterator
 from dataclasses import replace
 from functools import cached_property
-from math import floor
+from math import ceil, floor
 
 from packetgen.diagnostics import Problems
 from packetgen.model import Magnets, Pattern, Series
@@ -11,11 +11,14 @@ from packetgen.nouns import listed
 from packetgen.reckon.bunched import bare_rows_enough, largest, small_ones
 from packetgen.reckon.figures import Figures, OnCloth, cards_on_panel, figures
 from packetgen.reckon.fit import room_for
-from packetgen.reckon.magnets import Card, MagnetPlan, in_common, magnet_plan, plan_for_most
+from packetgen.reckon.magnets import FEWEST, Card, MagnetPlan, in_common, magnet_plan, plan_for_most
 from packetgen.units import plain, size_centimetres, size_inches
 
 # Insets are tried, and named, in such steps.
 _STEP_MM = 0.5
+# Magnets for needlework are hardly larger, so where these have no room the designs are small; and below the
+# second they hardly hold. Both from memory.
+_MOST_ACROSS_MM, _LEAST_ACROSS_MM = 20, 3
 
 
 def series_figures(series: Series) -> tuple[Figures, ...]:
@@ -68,23 +71,48 @@ def _complain_of_no_room(
 def _none_has_room(
     all_figures: tuple[Figures, ...], insets: "_Insets", series: Series, problems: Problems
 ) -> bool:
-    """Whether all cards of several are without magnets for the inset alone, which is then told once, at its place."""
+    """Whether all cards of several are without magnets for these alone, which is then told once, at their place."""
+    finish = series.finish
     without = [on for figure in all_figures for on in figure.without_magnets]
     if len(without) < 2 or len(without) < len(_cards(all_figures)):
         return False
     serving = [mm for on in without if (mm := insets.that_serves(on.card)) is not None]
+    place, mend = finish.inset_place, _more_room(min(serving, default=None), False)
     if len(serving) < len(without):
+        place = finish.magnets_place
+        mend = _other_magnets(in_common(*_cards(all_figures)), finish.magnets)
+    if not mend:
         return False
     small = min((on.mounting.card for on in without), key=lambda one: one.width_mm * one.height_mm)
     problems.add(
-        series.finish.inset_place or series.finish.place,
+        place or finish.place,
         "magnets-none-room",
-        pairs=series.finish.magnets.pairs,
+        pairs=finish.magnets.pairs,
         inches=size_inches(small.width_mm, small.height_mm),
         centimetres=size_centimetres(small.width_mm, small.height_mm),
-        mend=_more_room(min(serving), False),
+        mend=mend,
     )
     return True
+
+
+def _other_magnets(common: Card, magnets: Magnets) -> str:
+    """How many, or how large ones at most, have room on what all cards have in common; '' where none have, or they are of a
+    usual number and size."""
+    for pairs in range(magnets.pairs - 1, FEWEST - 1, -1):
+        if magnet_plan((common,), replace(magnets, pairs=pairs)).spots:
+            return f"pairs: {pairs} would do"
+    if magnets.diameter_mm <= _MOST_ACROSS_MM:
+        return ""
+    for diameter_mm in range(ceil(magnets.diameter_mm) - 1, _LEAST_ACROSS_MM - 1, -1):
+        smaller = replace(magnets, diameter_mm=diameter_mm)
+        for step in range(
+            floor(magnets.inset_mm / _STEP_MM), ceil(diameter_mm / 2 / _STEP_MM) - 1, -1
+        ):
+            if magnet_plan((common,), replace(smaller, inset_mm=step * _STEP_MM)).spots:
+                inset = f" with inset: {plain(step * _STEP_MM)} mm"
+                kept = step * _STEP_MM == magnets.inset_mm
+                return f"magnets {diameter_mm} mm across would do{'' if kept else inset}"
+    return ""
 
 
 def _more_room(inset_mm: float | None, by_rows: bool) -> str:
