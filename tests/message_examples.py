@@ -57,6 +57,7 @@ OF_FIGURES = (
         {SERIES: ("order: [fern]", "order: [fern, fern-two]"), **_SECOND},
     ),
     Case("a pattern that is here and to come", {SERIES: ("title: Onions", "title: Fern by the Tap")}),
+    Case("a design for a month that has begun", {SERIES: ("on: last Monday of August", "on: in January")}),
     Case("a pattern for the day of one to come", {SERIES: ("on: last Monday of August", "on: second Sunday of May")}),
     Case("a series out before its revision", {SERIES: ("release: 2027-01-15", "release: 2026-01-15")}),
     Case("a year with its digits exchanged", {SERIES: ("release: 2027-01-15", "release: 2072-01-15")}),

@@ -480,11 +480,17 @@ MIRRORED = mirrored(pattern("rb").grid, left_right=True)
     ],
 )
 def test_a_line_that_speaks_of_a_side_is_one_to_look_at_after_mirroring(line, word):
-    told = list(mentions("stitching.md", line, MIRRORED))
+    told = list(mentions("stitching.md", line, MIRRORED, "Fern"))
     assert [found for _, found in told] == ([word] if word else [])
 
 
+def test_a_side_or_a_row_in_the_title_is_no_word_about_the_chart():
+    head = "# A Row of Beans. Look at the left row."
+    ((place, word),) = mentions("chart.txt", head, MIRRORED, "A Row of Beans")
+    assert (place.column, word) == (31, "left")
+
+
 def test_the_field_of_a_close_up_is_no_word_about_rows():
-    assert not list(mentions("pattern.yaml", "#    rows: |", MIRRORED))
-    ((place, word),) = mentions("pattern.yaml", "#  the rows above", MIRRORED)
+    assert not list(mentions("pattern.yaml", "#    rows: |", MIRRORED, "Fern"))
+    ((place, word),) = mentions("pattern.yaml", "#  the rows above", MIRRORED, "Fern")
     assert (place.line, place.column, word) == (1, 8, "rows")

@@ -10,6 +10,7 @@ from packetgen.faults import FAULTS, Level
 from packetgen.model import DateRule, Designer, Occasion, Paint, Photo, Revision, Sells, ToCome
 from packetgen.pipeline import proof
 from packetgen.reckon.series_checks import complain_of_series
+from packetgen.reckon.swaps import swaps
 from tests.content_builder import FERN, FINISH, PATTERN, SERIES, TINY, build, picture
 from tests.stitching import DESIGNER, pattern, piece, series, thread_set
 
@@ -63,6 +64,30 @@ def test_two_designs_for_one_day_are_told_at_the_second():
     }
     coming = replace(series(finished()), to_come=(ToCome("Onions", DESIGNER, lifting),))
     assert "Onions is for the same day as A Sprig" in found(coming)["day-shared"]
+
+
+@pytest.mark.parametrize(
+    "whole, first, release, waits",
+    [
+        ("March", (3, 1), date(2027, 3, 5), "all of March 2027, which has begun on 2027-03-05"),
+        ("March", (3, 1), date(2027, 3, 1), ""),
+        ("March", (3, 1), date(2027, 4, 1), ""),
+        ("winter", (12, 1), date(2027, 2, 28), "all of winter 2026, which has begun on 2027-02-28"),
+        ("winter", (12, 1), date(2027, 3, 1), ""),
+        ("", (3, 1), date(2027, 3, 5), ""),
+    ],
+)
+def test_a_month_that_has_begun_before_the_release_waits_a_year_and_that_is_told(
+    whole, first, release, waits
+):
+    """A day of its own that is over waits as well, and everybody knows that; of a month one may expect otherwise."""
+    occasion = Occasion("Sowing", DateRule("in March", fixed=first, whole=whole))
+    released = datetime(release.year, release.month, release.day, tzinfo=UTC)
+    of = replace(series(finished(occasion=occasion)), release=released)
+    told = found(of).get("occasion-begun", "")
+    assert waits in told and bool(told) == bool(waits)
+    first_up = swaps(of)[0].turns[0].day
+    assert not told or f"first hangs in {whole} {first_up.year}" in told
 
 
 def test_a_designer_without_a_pattern_is_told():

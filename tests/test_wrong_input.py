@@ -92,6 +92,7 @@ FOUND_AFTER_LOADING = {
     "title-twice",
     "to-come-here",
     "day-shared",
+    "occasion-begun",
     "release-early",
     "release-far",
     "credit-missing",

@@ -248,6 +248,22 @@ CASES = (
         },
         "finishes/shelf/finish.yaml:24:28: 'sage' is put on with a brush both ways; give the other way, or take 'or_with' away",
     ),
+    *(
+        Case(
+            f"{words} in the steps, and no glue is listed",
+            {"finishes/shelf/steps.md": f"1. Saw the back.\n2. {words}\n"},
+            *told,
+        )
+        for words, told in (
+            (
+                "Then glue it.",
+                (
+                    "finishes/shelf/steps.md:2:9: advice: the steps say 'glue', and finish.yaml lists no glue, so nobody is told to buy it; add a line there, for example glue: [{name: wood glue, cures_in: 24 h, for: the wooden parts}]",
+                ),
+            ),
+            ("Screw it; no glue is needed.", ()),
+        )
+    ),
     Case(
         "a glue that never cures",
         {

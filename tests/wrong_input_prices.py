@@ -84,4 +84,13 @@ CASES = (
         {MOSS: ("length: 8 m", "length: 8 m\nprice: 1.4000 EUR")},
         "threads/moss.yaml:7:8: 'price' is '1.4000 EUR', which is not a price; write the amount and the three letters of its currency, for example price: 1.40 EUR",
     ),
+    Case(
+        "one card of three in another currency",
+        {
+            MOSS: ("length: 8 m", "length: 8 m\nprice: 1.40 EUR"),
+            CLOTH: ("over: 2", "over: 2\nprice: 9 GBP"),
+            BEADS: ("packet: 300", "packet: 300\nprice: 3.20 EUR"),
+        },
+        "cloths/hopsack-28.yaml:5:8: advice: this price is in GBP, and those of most cards are in EUR, so what is to buy has no single total; write them all in one currency",
+    ),
 )

@@ -16,11 +16,12 @@ _ANY = re.compile(rf"\b(?:{_PLACES}|{_SIDES})\b{_FIELD}", re.IGNORECASE)
 _PROSE = re.compile(r"#.*|^\s*(?:about|photo_alt):.*")
 
 
-def mentions(path: str, text: str, change: Change) -> Iterator[tuple[Place, str]]:
-    """Each such word and where it stands, one a line. Sides count only where the chart is turned."""
+def mentions(path: str, text: str, change: Change, title: str) -> Iterator[tuple[Place, str]]:
+    """Each such word and where it stands, one a line; the pattern's `title` says nothing of the chart. Sides count
+    only where the chart is turned."""
     turned = change.swapped or change.flipped_across or change.flipped_down
     words = _ANY if turned else _COUNTED
-    for number, line in enumerate(text.split("\n"), 1):
+    for number, line in enumerate(text.replace(title, " " * len(title)).split("\n"), 1):
         prose = None if path.endswith(".md") else _PROSE.search(line)
         if path.endswith(".md") or prose:
             match = words.search(line, prose.start() if prose else 0)

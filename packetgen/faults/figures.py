@@ -75,6 +75,11 @@ FIGURES: dict[str, Fault] = {
         "an inset of {inset} reaches beyond the middle of a panel of {panel}",
         "write how far a magnet's middle is from the edge of the smallest card, for example {better}",
     ),
+    "glue-unlisted": Fault(
+        "the steps say {word}, and finish.yaml lists no glue, so nobody is told to buy it",
+        "add a line there, for example glue: [{{name: wood glue, cures_in: 24 h, for: the wooden parts}}]",
+        Level.ADVICE,
+    ),
     "part-thick": Fault(
         "a board of {thick} is hardly sold so thick",
         "look once more: should it be {better}?",
@@ -139,6 +144,11 @@ FIGURES: dict[str, Fault] = {
     "day-shared": Fault(
         "{title} is for the same day as {other} ({said}), so the swap calendar hangs both at once",
         "give one of the two another day, unless they are to hang together",
+        Level.ADVICE,
+    ),
+    "occasion-begun": Fault(
+        "{title} is for all of {whole}, which has begun on {release} when the series is out, so it first hangs in {next}",
+        "if it should hang in this year, write a day of it after that one",
         Level.ADVICE,
     ),
     "release-early": Fault(

@@ -49,6 +49,11 @@ VALUES: dict[str, Fault] = {
         "look once more: should it be {better}?",
         Level.ADVICE,
     ),
+    "currency-other": Fault(
+        "this price is in {currency}{more}, and those of most cards are in {usual}, so what is to buy has no single total",
+        "write them all in one currency",
+        Level.ADVICE,
+    ),
     "price-order": Fault("{name} is {said}", "write a price as {better}"),
     "not-a-yarn-number": Fault(
         "{name} is {said}, which is not the size of a thread",

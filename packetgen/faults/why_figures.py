@@ -61,6 +61,11 @@ WHY_FIGURES: dict[str, Why] = {
         "two sides would change places.",
         "Write the inset in millimetres, somewhat more than half of a magnet's diameter.",
     ),
+    "glue-unlisted": Why(
+        "What is to buy for a finishing piece, and how long it must rest, is made of its list of glues, and that is empty, "
+        "while the steps tell to glue something.",
+        "List each glue in finish.yaml, with the time until it holds; or lay the advice aside in series.yaml.",
+    ),
     "part-thick": Why(
         "Boards for craft work are sold to 30 mm or so (from memory); mostly a measure was written in centimetres "
         "that was meant in millimetres.",
@@ -135,6 +140,12 @@ WHY_FIGURES: dict[str, Why] = {
         "Two designs of a series have the same day in their occasions. In the swap calendar they go up and come "
         "down together, and a finishing piece shows one design at a time.",
         "Give one of them another day. Where two are meant for the same day, lay the advice aside with laid_aside.",
+    ),
+    "occasion-begun": Why(
+        "A design for a whole month or season goes up when that begins, and not before its series is out; so one that has "
+        "begun by then waits for the next year.",
+        "Write a day in it, such as last Sunday of March, or let the release be earlier; or lay the advice aside if it may "
+        "wait.",
     ),
     "release-early": Why(
         "A pattern was revised after the day on which the series comes out.",

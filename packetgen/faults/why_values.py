@@ -74,6 +74,12 @@ WHY_VALUES: dict[str, Why] = {
         "decimal sign was forgotten, and the kit would cost a hundred times too much.",
         "Correct the price. Where it is right, lay the advice aside in series.yaml.",
     ),
+    "currency-other": Why(
+        "What a pattern or the whole series costs is added up for each currency alone, and a stitcher reads several "
+        "totals that nobody can compare.",
+        "Write what each card costs in the currency of most of your readers. Where two are meant, lay the advice aside in "
+        "series.yaml.",
+    ),
     "price-order": Why(
         "Amount and currency stand the other way round, or the letters are small, are missing, or have a sign or a "
         "word in their place.",

@@ -2,6 +2,7 @@
 
 import re
 from collections.abc import Callable, Mapping
+from dataclasses import replace
 from types import MappingProxyType
 from typing import TypeVar
 
@@ -202,7 +203,7 @@ def _thread_card(card_id: str, filled: Filled, colours: Mapping[str, Colour]) ->
         hand_dyed=filled["dyed"] == "by hand",
         colours=colours,
         braid=filled["braid"],
-        price=filled["price"],
+        price=_price(filled),
     )
 
 
@@ -215,11 +216,16 @@ def _cloth(card_id: str, filled: Filled, colours: Mapping[str, Colour]) -> Cloth
         over=filled["over"],
         hand_dyed=filled["dyed"] == "by hand",
         colours=colours,
-        price=filled["price"],
+        price=_price(filled),
     )
 
 
 def _bead_card(card_id: str, filled: Filled, colours: Mapping[str, Colour]) -> BeadCard:
     return BeadCard(
-        card_id, filled["name"], filled["size"], filled["packet"], colours, filled["price"]
+        card_id, filled["name"], filled["size"], filled["packet"], colours, _price(filled)
     )
+
+
+def _price(filled: Filled) -> Price | None:
+    price: Price | None = filled["price"]
+    return price and replace(price, place=filled.place_of("price"))

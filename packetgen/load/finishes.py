@@ -1,5 +1,6 @@
 """Finishing pieces: the painted wood on which the designs of a series are shown."""
 
+import re
 from collections.abc import Mapping
 
 from packetgen.diagnostics import Place, Problems
@@ -25,6 +26,8 @@ from packetgen.model import (
     Trim,
 )
 
+_GLUED = re.compile(r"(?<!no )(?<!without )\bglu(?:e|ed|ing)\b", re.IGNORECASE)
+
 
 def load_finishes(folder: ContentFolder, problems: Problems) -> Mapping[str, FinishingPiece | None]:
     """Every finishing piece by its folder's name; None for one that is not in order."""
@@ -40,6 +43,7 @@ def load_finishes(folder: ContentFolder, problems: Problems) -> Mapping[str, Fin
             continue
         paints = _paints(filled, problems)
         parts = _parts(filled, paints, problems)
+        _complain_of_glue(filled, steps or "", f"{path}/steps.md", problems)
         complain_of_piece(filled, None if None in parts else all_sure(parts), problems)
         if (
             named_well
@@ -50,6 +54,16 @@ def load_finishes(folder: ContentFolder, problems: Problems) -> Mapping[str, Fin
         ):
             pieces[name] = _piece(name, filled, all_sure(paints.values()), all_sure(parts), steps)
     return pieces
+
+
+def _complain_of_glue(filled: Filled, steps: str, path: str, problems: Problems) -> None:
+    """Advice where the steps glue, and no glue stands among what is to buy."""
+    said_at = _GLUED.search(steps)
+    if filled["glue"] or not said_at:
+        return
+    before = steps[: said_at.start()]
+    place = Place(path, before.count("\n") + 1, said_at.start() - before.rfind("\n"))
+    problems.add(place, "glue-unlisted", word=said(said_at[0]))
 
 
 def _paints(filled: Filled, problems: Problems) -> dict[str, Paint | None]:

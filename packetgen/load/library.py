@@ -1,5 +1,6 @@
 """What patterns may name: the cards, cloths and finishing pieces of a content folder."""
 
+from collections import Counter
 from collections.abc import Mapping
 from dataclasses import dataclass
 
@@ -19,9 +20,22 @@ class Library:
 
 
 def load_library(folder: ContentFolder, problems: Problems) -> Library:
-    return Library(
+    library = Library(
         threads=load_threads(folder, problems),
         cloths=load_cloths(folder, problems),
         beads=load_beads(folder, problems),
         finishes=load_finishes(folder, problems),
     )
+    _complain_of_currencies(library, problems)
+    return library
+
+
+def _complain_of_currencies(library: Library, problems: Problems) -> None:
+    """Advice on the first price in each currency that is not the one of most cards."""
+    cards = (*library.threads.values(), *library.cloths.values(), *library.beads.values())
+    prices = [card.price for card in cards if card and card.price]
+    (usual, _), *others = Counter(price.currency for price in prices).most_common() or [("", 0)]
+    for currency, number in others:
+        first = next(price for price in prices if price.currency == currency)
+        more = f" (and {number - 1} more)" if number > 1 else ""
+        problems.add(first.place, "currency-other", currency=currency, usual=usual, more=more)

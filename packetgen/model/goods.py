@@ -1,9 +1,11 @@
 """What is bought: thread, cloth and beads, as their cards tell."""
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from decimal import Decimal
 from enum import Enum
+
+from packetgen.diagnostics import Place
 
 
 class Weave(Enum):
@@ -18,6 +20,7 @@ class Price:
 
     amount: Decimal
     currency: str  # three letters, as in ISO 4217: EUR
+    place: Place = field(default=Place(""), compare=False)
 
 
 @dataclass(frozen=True)

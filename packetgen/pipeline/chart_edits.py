@@ -125,7 +125,11 @@ def edit_chart(
         tuple(sorted(writing)),
         tuple(sorted(kept)),
         falling,
-        tuple(_mentioned(_prose(content_folder, path) if to is None else {}, files, change)),
+        tuple(
+            _mentioned(
+                _prose(content_folder, path) if to is None else {}, files, change, before.title
+            )
+        ),
         photo,
     )
 
@@ -214,13 +218,13 @@ def _prose(content_folder: Path, path: str) -> dict[str, bytes]:
 
 
 def _mentioned(
-    prose: Mapping[str, bytes], files: Mapping[str, bytes], change: Change
+    prose: Mapping[str, bytes], files: Mapping[str, bytes], change: Change, title: str
 ) -> list[tuple[Place, str]]:
     return [
         found
         for file, data in sorted({**prose, **files}.items())
         if file.endswith((".txt", ".md", "/pattern.yaml"))
-        for found in mentions(file, _text(data), change)
+        for found in mentions(file, _text(data), change, title)
     ]
 
 

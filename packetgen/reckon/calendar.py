@@ -1,12 +1,14 @@
 """On which day an occasion falls in a given year. Easter comes from a reference library."""
 
-from calendar import monthrange
+from calendar import month_name, monthrange
 from datetime import UTC, date, timedelta, tzinfo
 
 from dateutil.easter import EASTER_ORTHODOX, EASTER_WESTERN, easter
 
 from packetgen.model import DateRule
 from packetgen.reckon.solstices import sun_turns
+
+_MONTHS_OF_SEASON = 3
 
 
 def day_of(rule: DateRule, year: int, zone: tzinfo | None = None) -> date:
@@ -39,6 +41,19 @@ def coming(
     years = range(since.year - 1, since.year + number + 2)
     days = ((year, day_of(rule, year, zone)) for year in years)
     return tuple((year, day) for year, day in days if day >= since)[:number]
+
+
+def begun(rule: DateRule, day: date) -> date | None:
+    """The day before `day` on which the month or season began that is the whole of the occasion and is not over;
+    None where none is."""
+    if not rule.whole or not rule.fixed:
+        return None
+    lasts = 1 if rule.whole in month_name else _MONTHS_OF_SEASON
+    for first in (date(year, *rule.fixed) for year in (day.year - 1, day.year)):
+        since = 12 * (day.year - first.year) + day.month - first.month
+        if first < day and since < lasts:
+            return first
+    return None
 
 
 def _nth_weekday(year: int, n: int, weekday: int, month: int) -> date:

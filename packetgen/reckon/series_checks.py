@@ -9,6 +9,7 @@ from datetime import date, timedelta
 from packetgen.diagnostics import Place, Problems
 from packetgen.model import DateRule, Pattern, Revision, Series, ToCome
 from packetgen.reckon.alt_text import model_alt
+from packetgen.reckon.calendar import begun, in_words
 from packetgen.reckon.small import only_hinted_at
 
 # A name in the credits → how a sentence asks for it.
@@ -21,6 +22,7 @@ def complain_of_series(series: Series, problems: Problems) -> None:
     """An error for two patterns of one title; for the rest, advice."""
     _titles(series, problems)
     _days(series, problems)
+    _begun(series, problems)
     _unused(series, problems)
     _series_release(series, problems)
     for pattern in series.patterns:
@@ -52,6 +54,23 @@ def _days(series: Series, problems: Problems) -> None:
         if other.casefold() != title.casefold():  # of one title twice is told already
             place = one.occasion.place
             problems.add(place, "day-shared", title=title, other=other, said=rule.said)
+
+
+def _begun(series: Series, problems: Problems) -> None:
+    """All of a month, or of a season, of which some is over when the series is out: it waits for the next year."""
+    release = series.release.date()
+    designs: tuple[Pattern | ToCome, ...] = (*series.patterns, *series.to_come)
+    for one in designs:
+        since = begun(one.occasion.rule, release)
+        if since:
+            problems.add(
+                one.occasion.place,
+                "occasion-begun",
+                title=one.title,
+                whole=in_words(one.occasion.rule, since),
+                release=release,
+                next=in_words(one.occasion.rule, since.replace(year=since.year + 1)),
+            )
 
 
 def _unused(series: Series, problems: Problems) -> None:
