@@ -5,8 +5,31 @@ Each case changes one thing in the tiny content folder and stands beside every l
 
 # ruff: noqa: E501 - the lines of output stand whole, as an author sees them
 
-from tests.content_builder import CHART, CLOTH, FERN, FINISH, MOSS, PATTERN, SERIES, TINY
+from tests.content_builder import (
+    BEADS,
+    CHART,
+    CLOTH,
+    FERN,
+    FINISH,
+    MOSS,
+    PATTERN,
+    SERIES,
+    TINY,
+    Change,
+)
 from tests.wrong_input_case import KEY_LINE, Case
+
+
+def moved(*where: tuple[str, str]) -> dict[str, Change]:
+    """What begins with the first of each two begins with the second."""
+    return {
+        path: change
+        for one, other in where
+        for old in TINY
+        if old.startswith(one)
+        for path, change in ((old, None), (old.replace(one, other, 1), TINY[old]))
+    }
+
 
 CASES = (
     Case(
@@ -1063,5 +1086,40 @@ CASES = (
         "a colon left out behind a mark that looks like the sign before an entry",
         {PATTERN: ("  r: {", "  • {")},
         "series/garden-year/fern/pattern.yaml:9:3: no colon stands after '•'; write •: {moss: E2, spool: \"10\"}",
+    ),
+    *(
+        Case(
+            f"the folder {old} moved to {new}",
+            moved((f"{old}/", f"{new}/")),
+            f"{new}:1:1: this is the folder of {what}, and nothing reads it here; move it into '{where}'",
+        )
+        for old, new, what, where in (
+            ("series/garden-year", "garden-year", "a series", "series"),
+            ("series/garden-year", "finishes/garden-year", "a series", "series"),
+            ("finishes/shelf", "shelf", "a finishing piece", "finishes"),
+            (FERN, "fern", "a pattern", "series/garden-year"),
+            (FERN, "series/fern", "a pattern", "series/garden-year"),
+        )
+    ),
+    Case(
+        "a pattern dropped into another pattern's folder",
+        {f"{FERN}/moss/pattern.yaml": TINY[PATTERN]},
+        f"{FERN}/moss:1:1: this is the folder of a pattern, and nothing reads it here; move it into 'series/garden-year'",
+    ),
+    *(
+        Case(
+            f"the card {old} moved out of its folder",
+            moved((old, old.rpartition("/")[2])),
+            f"{old.rpartition('/')[2]}:1:1: this file has the names of {what}, and nothing reads it here; move it into the folder '{old.rpartition('/')[0]}'",
+        )
+        for old, what in ((MOSS, "a thread card"), (CLOTH, "a cloth"), (BEADS, "a bead card"))
+    ),
+    *(
+        Case(
+            f"the file {old} moved into {new}",
+            moved((old, f"{new}/{old.rpartition('/')[2]}")),
+            f"{old}:1:1: there is no file '{old.rpartition('/')[2]}' here; move it here from the folder '{new}'",
+        )
+        for old, new in ((SERIES, FERN), (FINISH, "finishes"), (CHART, "series/garden-year"))
     ),
 )

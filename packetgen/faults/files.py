@@ -42,6 +42,13 @@ FILES: dict[str, Fault] = {
     "file-elsewhere": Fault(
         "this file has the names of {what} and not those of {own}", "move it to the folder {folder}"
     ),
+    "folder-elsewhere": Fault(
+        "this is the folder of {what}, and nothing reads it here", "move it into {where}"
+    ),
+    "card-elsewhere": Fault(
+        "this file has the names of {what}, and nothing reads it here",
+        "move it into the folder {where}",
+    ),
     "change-unfinished": Fault(
         "a change of several files is not finished, and {files} must still come from here",
         "look again in a moment; if it was cut off, move all that is in {folder} to the same places "

@@ -52,6 +52,15 @@ WHY_FILES: dict[str, Why] = {
         "Cards of threads, cloths and beads stand in folders of their own, and each folder has its own names.",
         "Move the file to the folder that the message names.",
     ),
+    "folder-elsewhere": Why(
+        "Series are read in the folder 'series', their patterns each in the folder of its series, and finishing pieces in "
+        "'finishes'. This folder has been moved, or dropped into another one by the mouse.",
+        "Move the whole folder.",
+    ),
+    "card-elsewhere": Why(
+        "Cards are read in the folders threads, cloths and beads, and this one lies beside them.",
+        "Move the file.",
+    ),
     "change-unfinished": Why(
         "Files that belong together are put in their places when all of them are whole, and the machine "
         "stopped meanwhile. What is in this folder is whole; files that are not in it have their places.",

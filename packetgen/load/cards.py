@@ -18,7 +18,7 @@ from packetgen.model import BeadCard, Cloth, Colour, Price, ThreadCard, Weave
 from packetgen.units import plain
 from packetgen.yarn_numbers import metres_in
 
-_SHAPES: Mapping[str, Group] = MappingProxyType(
+SHAPES: Mapping[str, Group] = MappingProxyType(
     {"threads": THREAD_CARD, "cloths": CLOTH, "beads": BEAD_CARD}
 )
 # What cloth is commonly woven in: common practice, no source.
@@ -53,7 +53,7 @@ def _load(
     make: Callable[[str, Filled, Mapping[str, Colour]], T],
     problems: Problems,
 ) -> Cards[T]:
-    cards: dict[str, T | None] = {}
+    cards: dict[str, T | None] = dict.fromkeys(sorted(folder.moved_names()))
     called: dict[str, str] = {}  # names → the file that has it first
     names = [name for name in folder.files(where) if name.lower().endswith((".yaml", ".yml"))]
     folder.unread(where, tuple(names), "each card is a file that ends in .yaml")
@@ -70,7 +70,7 @@ def _load(
         cards.setdefault(
             as_id(card_id), None
         )  # a name that will be mended is no unknown name elsewhere
-        filled = read_document(folder, path, shape, problems, _SHAPES)
+        filled = read_document(folder, path, shape, problems, SHAPES)
         if filled is None:
             continue
         if shape is CLOTH:

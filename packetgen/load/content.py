@@ -6,6 +6,7 @@ from pathlib import Path
 from packetgen.diagnostics import Place, Problems
 from packetgen.load.files import ContentFolder
 from packetgen.load.library import load_library
+from packetgen.load.moved_folders import tell_moved
 from packetgen.load.series import load_series
 from packetgen.load.sure import all_sure, sure
 from packetgen.load.words import listed, offer, said
@@ -37,6 +38,7 @@ def load_content(
         return None, problems
     if folder.unfinished():
         return None, problems
+    tell_moved(folder, _FOLDERS, problems)
     folder.unread("", (), f"what is read lies in the folders {listed(_FOLDERS, 'and')}")
     for name in folder.folders(""):
         if name not in _FOLDERS:
@@ -45,13 +47,14 @@ def load_content(
     folder.unread("finishes", (), "each finishing piece has a folder of its own in here")
     library = load_library(folder, problems)
     names = folder.folders("series")
-    if not names:
+    if not names and not folder.moved:
         problems.add(Place("series"), "series-missing")
     series = tuple(
         load_series(folder, name, library, problems)
         for name in names
         if only is None or name in only
     )
+    folder.tell_unread()
     if problems.hindering:
         return None, problems
     threads = {card_id: sure(card) for card_id, card in library.threads.items()}

@@ -46,7 +46,7 @@ def read_document(
         return None
     names = {key.value for key, _ in node.entries}
     for where, other in elsewhere.items():
-        if other is not shape and _fits(names, other) and not _fits(names, shape):
+        if other is not shape and has_all(names, other) and not has_all(names, shape):
             place = Place(path, node.place.line)
             problems.add(
                 place, "file-elsewhere", what=other.what, own=shape.what, folder=said(where)
@@ -58,7 +58,7 @@ def read_document(
     return filled
 
 
-def _fits(names: set[str], shape: Group) -> bool:
+def has_all(names: set[str], shape: Group) -> bool:
     """Whether a file with those names has all that this shape asks for."""
     return names >= {field.name for field in shape.fields if field.required}
 

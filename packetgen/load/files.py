@@ -49,7 +49,9 @@ class ContentFolder:
             path[:cut] for path in self._instead for cut, sign in enumerate(path) if sign == "/"
         }
         self.for_review = Problems()  # what is said by an editor, and by no build
-        self._to_rename: set[str] = set()  # files that were told to take another's name
+        self.moved: frozenset[str] = frozenset()  # folders that are listed nowhere
+        self.spoken_of: set[str] = set()  # files that were told to take another's name or place
+        self._unread: dict[str, str] = {}
 
     def exists(self) -> bool:
         return bool(self._instead) or self.root.is_dir()
@@ -73,7 +75,13 @@ class ContentFolder:
 
     def folders(self, path: str) -> tuple[str, ...]:
         """Names of the folders in the folder `path`, sorted."""
-        return self._names(path, folders=True)
+        below = f"{path}/" if path else ""
+        names = self._names(path, folders=True)
+        return tuple(name for name in names if f"{below}{name}" not in self.moved)
+
+    def moved_names(self) -> frozenset[str]:
+        """Of the folders that lie elsewhere than where they are read, the last names."""
+        return frozenset(path.rpartition("/")[2] for path in self.moved)
 
     def text(self, path: str) -> str | None:
         """The file as text with plain line ends, or None where a problem forbids reading it."""
@@ -95,17 +103,20 @@ class ContentFolder:
         hint: str = "",
         hints: Mapping[str, str] = MappingProxyType({}),
     ) -> None:
-        """Advise on files in the folder `path` that nothing reads: most are slips in a name. `hints` has by
+        """Note files in the folder `path` that nothing reads: most are slips in a name. `hints` has by
         name what is said of one file."""
         for name in self.files(path):
             file = f"{path}/{name}" if path else name
-            if (
-                name not in known
-                and name.casefold() not in _UNREMARKABLE
-                and file not in self._to_rename
-            ):
+            if name not in known and name.casefold() not in _UNREMARKABLE:
                 of_this = hints.get(name) or hint or saved_for(name, known) or offer(name, known)
-                self._problems.add(Place(file), "file-not-read", name=said(name), hint=of_this)
+                self._unread[file] = of_this
+
+    def tell_unread(self) -> None:
+        """Advise on all files that have been noted as such, and of which nothing else was said."""
+        for file, hint in self._unread.items():
+            if file not in self.spoken_of:
+                name = said(file.rpartition("/")[2])
+                self._problems.add(Place(file), "file-not-read", name=name, hint=hint)
 
     def missing(self, folder: str, name: str, hint: str) -> None:
         """Report that there is no file `name`; one that is nearly it should take that name."""
@@ -113,13 +124,23 @@ class ContentFolder:
         kept = office_file_for(name, files)
         saved = kept and saved_for(kept, (name,))
         close = get_close_matches(name, files, n=1, cutoff=0.75)
+        beside = self._beside(folder, name)
         if kept and saved:
-            self._to_rename.add(f"{folder}/{kept}")
+            self.spoken_of.add(f"{folder}/{kept}")
             hint = saved
         elif close:
-            self._to_rename.add(f"{folder}/{close[0]}")
+            self.spoken_of.add(f"{folder}/{close[0]}")
             hint = f"call {said(close[0])} {said(name)}"
+        elif beside is not None:
+            self.spoken_of.add(f"{beside}/{name}")
+            hint = f"move it here from the folder {said(beside)}"
         self._problems.add(Place(f"{folder}/{name}"), "file-missing", name=said(name), hint=hint)
+
+    def _beside(self, folder: str, name: str) -> str | None:
+        """The folder above or below in which a file of that name lies, where it is read in neither."""
+        above = folder.rpartition("/")[0]
+        below = (f"{folder}/{one}" for one in self.folders(folder))
+        return next((one for one in (above, *below) if one and name in self.files(one)), None)
 
     def _names(self, path: str, folders: bool) -> tuple[str, ...]:
         ours = {

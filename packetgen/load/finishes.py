@@ -31,7 +31,7 @@ _GLUED = re.compile(r"(?<!no )(?<!without )\bglu(?:e|ed|ing)\b", re.IGNORECASE)
 
 def load_finishes(folder: ContentFolder, problems: Problems) -> Mapping[str, FinishingPiece | None]:
     """Every finishing piece by its folder's name; None for one that is not in order."""
-    pieces: dict[str, FinishingPiece | None] = {}
+    pieces: dict[str, FinishingPiece | None] = dict.fromkeys(sorted(folder.moved_names()))
     for name in folder.folders("finishes"):
         path = f"finishes/{name}"
         named_well = valid_id(name, Place(path), problems)

@@ -51,7 +51,7 @@ def load_series(
     finish = resolve(
         filled["finish"], filled.place_of("finish"), library.finishes, "finishing piece", problems
     )
-    order = _order(filled, path, folders, problems)
+    order = _order(filled, path, folders, folder.moved_names(), problems)
     patterns = tuple(
         load_pattern(folder, f"{path}/{pattern}", surroundings, problems) for pattern in order
     )
@@ -128,10 +128,14 @@ def _pace(filled: Filled, problems: Problems) -> Pace:
 
 
 def _order(
-    filled: Filled, path: str, folders: tuple[str, ...], problems: Problems
+    filled: Filled,
+    path: str,
+    folders: tuple[str, ...],
+    elsewhere: frozenset[str],
+    problems: Problems,
 ) -> tuple[str, ...]:
     """The pattern folders to load, in the author's order;
-    all there are where she gave none that can be read.
+    all there are where she gave none that can be read. Nothing is said of those that lie `elsewhere`.
     """
     if filled["order"] is None:
         return folders
@@ -140,14 +144,14 @@ def _order(
     named = dict.fromkeys(given.value for given in filled.each("order"))
     # Folders that the order does not name, by what they can be called.
     left_out = {as_id(name) or name: name for name in folders if name not in named}
-    missing = [name for name in named if name and name not in folders and name not in left_out]
+    missing = [name for name in named if name and name not in (*folders, *left_out, *elsewhere)]
     # A slip in a name: the folder that is meant need not be told by a line of its own.
     meant = {name: near for name in missing if (near := nearest_of(name, tuple(left_out)))}
     meant = {name: near for name, near in meant.items() if nearest_of(near, missing) == name}
     for given in filled.each("order"):
         if given.value is None:
             continue
-        if once.again(given.value, given.place):
+        if once.again(given.value, given.place) or given.value in elsewhere:
             continue
         parts = given.value.split()
         if len(parts) > 1 and set(parts) <= set(folders):
