@@ -7,7 +7,7 @@ A problem is data until the command line prints it. Its words come from the one 
 import re
 from collections import Counter
 from collections.abc import Callable, Iterable, Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from difflib import get_close_matches
 
 from packetgen.faults import FAULTS, Level
@@ -85,6 +85,17 @@ class Problems:
     def take(self, found: Iterable[Problem]) -> None:
         """Record problems that were found elsewhere."""
         self._found.update(found)
+
+    def tell_once(self, code: str) -> None:
+        """Of problems of a kind that say the same in several lines, keep the first and say in how many they stand."""
+        alike: dict[tuple[str, str], list[Problem]] = {}
+        for problem in self:
+            if problem.code == code:
+                alike.setdefault((problem.wrong, problem.right), []).append(problem)
+        for (wrong, _), (first, *others) in alike.items():
+            if others:
+                self._found -= {first, *others}
+                self._found.add(replace(first, wrong=f"{wrong}, named on {len(others) + 1} lines"))
 
     def __iter__(self) -> Iterator[Problem]:
         return iter(sorted(self._found))

@@ -11,6 +11,7 @@ from tests.content_builder import (
     FINISH,
     MOSS,
     PATTERN,
+    TINY,
     cut,
     photo_with_place,
     picture,
@@ -489,7 +490,38 @@ CASES = (
     Case(
         "a mark of the key with a capital that the chart has not",
         {PATTERN: ("  b: {moss", "  B: {moss")},
+        "series/garden-year/fern/pattern.yaml:11:3: the mark 'B' is never used, and the chart has 'b' (2 stitches), which is not in the key; write 'b:' here, or put 'B' in the chart for it",
+    ),
+    Case(
+        "two marks of the key with capitals that the chart has not",
+        {
+            PATTERN: TINY[PATTERN]
+            .replace("  b: {moss", "  B: {moss")
+            .replace("  r: {moss", "  R: {moss")
+            .replace("  - {colour: r,", "  - {colour: k,")
+        },
+        "series/garden-year/fern/chart.txt:2:1: the mark 'r' at column 1, row 1 (3 stitches in all) is not in the key; did you mean 'R'?",
         "series/garden-year/fern/chart.txt:2:3: the mark 'b' at column 3, row 1 (2 stitches in all) is not in the key; did you mean 'B'?",
+    ),
+    Case(
+        "a mark of the key mistyped",
+        {PATTERN: ("  b: {moss", "  v: {moss")},
+        "series/garden-year/fern/pattern.yaml:11:3: the mark 'v' is never used, and the chart has 'b' (2 stitches), which is not in the key; write 'b:' here, or put 'v' in the chart for it",
+    ),
+    Case(
+        "a row cut in two by a line break",
+        {CHART: "rrbb\nrk..\nr\nrbb\nrrbb\n"},
+        "series/garden-year/fern/chart.txt:3:2: rows 3 and 4 are 1 and 3 stitches long, together 4 as most are; if a row was cut in two there, make one line of them",
+    ),
+    Case(
+        "two rows on one line",
+        {CHART: "rrbb\nrk..rrbb\nrrbb\n"},
+        "series/garden-year/fern/chart.txt:2:5: row 2 is 8 stitches long, 2 times as long as most; begin a new line after every 4 stitches",
+    ),
+    Case(
+        "a chart that was put in twice",
+        {CHART: "rrbb\nrk..\n\nrrbb\nrk..\n"},
+        "series/garden-year/fern/chart.txt:3:1: the whole chart stands here a second time, from row 4 on; take that away, with the empty line before it",
     ),
     Case(
         "a blend written with a plus",

@@ -514,6 +514,63 @@ CASES = (
         {PATTERN: ('spool: "10"}', 'spool, "10"}')},
         """series/garden-year/fern/pattern.yaml:9:17: a comma stands after 'spool' in place of a colon; write spool: "10\"""",
     ),
+    *(
+        Case(
+            f"points as a list of {what}",
+            {PATTERN: (old, new)},
+            line,
+        )
+        for what, old, new, line in (
+            (
+                "two numbers",
+                'at: "2.5,2.5 3,3"',
+                "at: [2.5, 3]",
+                """series/garden-year/fern/pattern.yaml:15:21: 'at' has a list, and needs one value; write for example at: "2.5,3\"""",
+            ),
+            (
+                "words",
+                'at: "2.5,2.5 3,3"',
+                "at: [left, right]",
+                """series/garden-year/fern/pattern.yaml:15:21: 'at' has a list, and needs one value; write for example at: "12.5,30.5 14,31\"""",
+            ),
+        )
+    ),
+    Case(
+        "a word for no list that may be left out",
+        {FINISH: ("cautions: [small magnets, dust]", "cautions: none")},
+        "finishes/shelf/finish.yaml:26:11: 'cautions' is 'none'; take this line away where there is none",
+    ),
+    Case(
+        "a word for no counter",
+        {
+            PATTERN: (
+                "sold_at:\n  - {name: Alder's counter, url: https://example.org/by-fern}\n",
+                "sold_at: none\n",
+            )
+        },
+        "series/garden-year/fern/pattern.yaml:24:10: 'sold_at' is 'none'; take this line away where there is none",
+    ),
+    Case(
+        "aida over two",
+        {
+            CLOTH: ("weave: evenweave\ncount: 28", "weave: aida\ncount: 14"),
+            SERIES: ("strands: 2", "strands: 6"),
+        },
+        "cloths/hopsack-28.yaml:3:8: advice: the count is 14, and the cloth is called 'Hopsack 28'; correct one of the two, unless the number in its name is another",
+        "cloths/hopsack-28.yaml:4:7: advice: with over: 2 each stitch covers 2 blocks of this aida, and so is much larger than usual; aida is worked with over: 1; where one pattern wants it otherwise, write over in that pattern's cloth choice",
+    ),
+    Case(
+        "a name changed where it is written, and not where it is used",
+        {
+            FINISH: TINY[FINISH]
+            .replace("  - name: sage", "  - name: sages")
+            .replace(
+                "paints:\n",
+                "  - name: cap\n    outline: 0,0 120,0 120,10 0,10\n    at: 0,0\n    thickness: 6 mm\n    paint: sage\n    coats: 2\npaints:\n",
+            )
+        },
+        "finishes/shelf/finish.yaml:14:12: there is no paint 'sage', named on 2 lines; did you mean 'sages'?",
+    ),
     Case(
         "a comma in place of a colon before a name",
         {MOSS: ("name: brick", "name, brick")},

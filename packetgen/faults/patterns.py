@@ -108,6 +108,11 @@ PATTERNS: dict[str, Fault] = {
         "{what}", "write '.' {where} for bare cloth, so many that each row is {width} long"
     ),
     "row-ragged": Fault("row {row} is {length} long, most are {usual}", "{hint}"),
+    "rows-broken": Fault("{what}", "{hint}"),
+    "key-mark-other": Fault(
+        "the mark {mark} is never used, and the chart has {other}{times}, which is not in the key",
+        "write {right} here, or put {mark} in the chart for it",
+    ),
     "chart-mark-unknown": Fault("the mark {mark} at {spot} is not in the key", "{hint}"),
     "chart-parted": Fault(
         "a {sign} stands between any two marks of this chart",

@@ -9,6 +9,12 @@ VALUES: dict[str, Fault] = {
         "correct one of the two, unless the number in its name is another",
         Level.ADVICE,
     ),
+    "none-said": Fault("{name} is {said}", "take this line away where there is none"),
+    "over-rare": Fault(
+        "with over: {over} each stitch covers {over} blocks of this aida, and so is much larger than usual",
+        "aida is worked with over: 1; where one pattern wants it otherwise, write over in that pattern's cloth choice",
+        Level.ADVICE,
+    ),
     "count-rare": Fault(
         "aida with {count} blocks to the inch is hardly woven",
         "look once more: aida has 6 to 22, most often 14, 16 or 18; finer cloth has weave: evenweave",

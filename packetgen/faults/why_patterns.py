@@ -146,6 +146,16 @@ WHY_PATTERNS: dict[str, Why] = {
         "Look where it stops agreeing with the rows above and below: stitches may be missing, or too many, "
         "anywhere in it. Put them in there, '.' for bare cloth, or take them out.",
     ),
+    "rows-broken": Why(
+        "A line break too many has made two rows of one, or one that is missing has made one of several; or the chart was "
+        "put in twice.",
+        "Mend the one place, and all rows are as long as the others.",
+    ),
+    "key-mark-other": Why(
+        "One mark of the key is never stitched and one of the chart is not explained: mostly they were meant to be the same, "
+        "and one of the two was mistyped.",
+        "Give both the same sign. Capitals and small letters are two marks.",
+    ),
     "chart-mark-unknown": Why(
         "The chart has a mark that no key line explains. Capitals and small letters are two marks.",
         "Correct the mark, or add a key line.",

@@ -9,6 +9,15 @@ WHY_VALUES: dict[str, Why] = {
         "forgotten.",
         "Look at the label, and correct the count or the name.",
     ),
+    "none-said": Why(
+        "A word stands where a list or a group of names is due, and says that there is none.",
+        "What may be left out is left out with its whole line.",
+    ),
+    "over-rare": Why(
+        "Aida is woven in blocks, and a stitch covers one of them (common practice, no source). A 2 is right for linen and "
+        "evenweave, and mostly comes from the file of one.",
+        "Write over: 1, or lay the advice aside in series.yaml.",
+    ),
     "count-rare": Why(
         "Aida is woven in blocks, from 6 to 22 to the inch (common practice, no source).",
         "Write the count that stands on its label; where it counts threads and not blocks, it is an evenweave.",

@@ -75,6 +75,7 @@ def _load(
             continue
         if shape is CLOTH:
             _check_count(filled, problems)
+            _check_over(filled, problems)
         _check_price(filled, shape, problems)
         if named_well:
             _check_name(filled, path, called, problems)
@@ -113,6 +114,12 @@ def _check_count(filled: Filled, problems: Problems) -> None:
         return
     if not _COARSEST_AIDA <= count <= _FINEST_AIDA:
         problems.add(filled.place_of("count"), "count-rare", count=plain(count))
+
+
+def _check_over(filled: Filled, problems: Problems) -> None:
+    """Advice on aida of which a stitch covers several blocks."""
+    if filled["weave"] == Weave.AIDA.value and (filled["over"] or 1) > 1:
+        problems.add(filled.place_of("over"), "over-rare", over=filled["over"])
 
 
 def _check_price(filled: Filled, shape: Group, problems: Problems) -> None:

@@ -6,6 +6,7 @@ from collections.abc import Collection, Mapping
 from dataclasses import dataclass, replace
 
 from packetgen.diagnostics import Place, Problems
+from packetgen.load.row_slips import row_slips
 from packetgen.load.words import LOST, counted, offer, said
 from packetgen.model import BARE, Grid, Stitch
 
@@ -73,10 +74,17 @@ def check_rows(chart: Chart, problems: Problems) -> Chart:
     for_cloth = sum(in_place) > len(in_place)
     if cut_short and not for_cloth:
         _complain_of_ends(chart, cut_short, usual, problems)
+    broken = () if cut_short or spaced or any(in_place) else row_slips(chart.rows, usual)
+    for slip in broken:
+        place = chart.place(slip.rows[0], slip.column)
+        problems.add(place, "rows-broken", what=slip.what, hint=slip.hint)
+    spoken_of = {number for slip in broken for number in slip.rows}
     for number, row in enumerate(chart.rows, 1):
         with_spaces = any(map(str.isspace, row))  # told, with the length that the row must have
         told = for_cloth or cut_short or with_spaces
         if len(row) == usual or number in spaced or (told and len(row) < usual):
+            continue
+        if number in spoken_of:
             continue
         odd = abs(usual - len(row))
         change = f"add {odd} ('.' is bare cloth)" if len(row) < usual else f"take {odd} away"
@@ -179,8 +187,15 @@ def _slipped(row: str, usual: int, beside: list[str]) -> int | None:
     return best[0] + 1 if max(found) - found[-1] > abs(odd) * len(beside) else None
 
 
-def check_marks(chart: Chart, marks: tuple[str, ...], problems: Problems) -> None:
-    """Report every mark of the chart that the key does not explain, once, where it stands first."""
+def check_marks(
+    chart: Chart,
+    marks: Collection[str],
+    places: Mapping[str, Place],
+    unused: Collection[str],
+    problems: Problems,
+) -> None:
+    """Report every mark of the chart that the key does not explain, once, where it stands first, and every mark of
+    the key that is `unused`, at its place; where there is one of each, they may be the same and are told as that."""
     first: dict[str, tuple[int, int]] = {}
     times: Counter[str] = Counter()
     for number, row in enumerate(chart.rows, 1):
@@ -189,6 +204,16 @@ def check_marks(chart: Chart, marks: tuple[str, ...], problems: Problems) -> Non
                 continue  # told with the rows
             first.setdefault(mark, (number, row.index(mark) + 1))
             times[mark] += row.count(mark)
+    if len(first) == len(unused) == 1 and (other := next(iter(first))) != "#":
+        (idle,) = unused
+        in_all = f" ({times[other]:,} stitches)" if times[other] > 1 else ""
+        facts = {"mark": said(idle), "other": said(other), "right": said(f"{other}:")}
+        problems.add(places[idle], "key-mark-other", **facts, times=in_all)
+        return
+    for mark in unused:
+        if mark.swapcase() in first:
+            continue  # told in the chart: 'v' is not in the key, did you mean 'V'?
+        problems.add(places[mark], "key-line-unused", mark=said(mark))
     for mark, (line, column) in first.items():
         more = f" ({times[mark]} stitches in all)" if times[mark] > 1 else ""
         spot = f"column {column}, row {line}{more}"
@@ -196,7 +221,7 @@ def check_marks(chart: Chart, marks: tuple[str, ...], problems: Problems) -> Non
         if mark == "#":
             problems.add(place, "mark-reserved", mark=said(mark), why="begins a remark")
         else:
-            hint = f"{_other_letters(mark, marks)}{offer(mark, marks)}"
+            hint = f"{_other_letters(mark, marks)}{offer(mark, tuple(marks))}"
             problems.add(place, "chart-mark-unknown", mark=said(mark), spot=spot, hint=hint)
 
 
@@ -236,26 +261,14 @@ def as_grid(chart: Chart) -> Grid:
     return Grid(chart.rows, chart.place(1))
 
 
-def check_used(
-    marks: Mapping[str, Place],
-    chart: Chart,
-    elsewhere: frozenset[str],
-    beads: bool,
-    problems: Problems,
+def unused_marks(
+    marks: Collection[str], chart: Chart, elsewhere: frozenset[str], beads: bool, problems: Problems
 ) -> frozenset[str]:
-    """Report every key line that nothing is stitched with, or a chart with no stitch at all; the marks of
-    those lines.
-    """
+    """The marks of the key that nothing is stitched with; a chart with no stitch at all is reported instead."""
     if any(LOST in row for row in chart.rows):
         return frozenset()  # what cannot be read may well be the mark that seems to be missing
     used = chart.marks | elsewhere
     if not used and not beads:
         problems.add(chart.place(1), "nothing-stitched")
         return frozenset()
-    unused = tuple(mark for mark in marks if mark not in used)
-    for mark in unused:
-        other = mark.swapcase()
-        if other in chart.marks and other not in marks:
-            continue  # told in the chart already: 'v' is not in the key, did you mean 'V'?
-        problems.add(marks[mark], "key-line-unused", mark=said(mark))
-    return frozenset(unused)
+    return frozenset(mark for mark in marks if mark not in used)

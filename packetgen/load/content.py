@@ -55,6 +55,7 @@ def load_content(
         if only is None or name in only
     )
     folder.tell_unread()
+    problems.tell_once("reference-unknown")
     if problems.hindering:
         return None, problems
     threads = {card_id: sure(card) for card_id, card in library.threads.items()}

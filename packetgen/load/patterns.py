@@ -5,7 +5,14 @@ from dataclasses import dataclass
 from itertools import pairwise
 
 from packetgen.diagnostics import Place, Problems
-from packetgen.load.chart import Chart, as_grid, check_corners, check_marks, check_rows, check_used
+from packetgen.load.chart import (
+    Chart,
+    as_grid,
+    check_corners,
+    check_marks,
+    check_rows,
+    unused_marks,
+)
 from packetgen.load.close_ups import Marks
 from packetgen.load.documents import read_document, read_markdown
 from packetgen.load.files import ContentFolder, valid_id
@@ -87,11 +94,13 @@ def load_pattern(
     told = key is not None and filled["key"] is not None and not filled.given["key"].repeated
     marks = sure(key).marks if told else None
     kept = read_symbols(folder, path, None if marks is None else tuple(marks), problems)
-    chart = _chart(folder, path, chart_name, key, sets, marks, problems)
+    drawn, chart = _chart(folder, path, chart_name, key, sets, marks, problems)
     worked = read_worked(filled, around.library, marks, _marks_of(key), chart, problems)
     unused: frozenset[str] = frozenset()
-    if chart is not None and key is not None and marks:
-        unused = check_used(key.places, chart, worked.marks, bool(worked.beads), problems)
+    if drawn is not None and chart is not None and key is not None and marks is not None:
+        if marks:
+            unused = unused_marks(key.places, chart, worked.marks, bool(worked.beads), problems)
+        check_marks(drawn, tuple(marks), key.places, unused, problems)
     revisions = _revisions(filled, problems)
     _check_given(filled, problems)
     photographer, photo_awaited = photographer_in(folder, path, filled, problems)
@@ -198,18 +207,16 @@ def _chart(
     sets: Sets,
     marks: Marks,
     problems: Problems,
-) -> Chart | None:
-    """The chart, checked; None where what is drawn on it cannot be placed."""
+) -> tuple[Chart | None, Chart | None]:
+    """The chart as it is drawn and as it is meant; None where what is drawn on it cannot be placed."""
     if name is None:
-        return None
+        return None, None
     chart = read_chart(folder, f"{path}/{name}", _colours(key, sets), marks, problems)
     if chart is None:
-        return None
-    meant = check_rows(chart, problems)
+        return None, None
     if marks is not None:
-        check_marks(chart, tuple(marks), problems)
         check_corners(chart, marks, problems)
-    return meant
+    return chart, check_rows(chart, problems)
 
 
 def _colours(key: Key | None, sets: Sets) -> dict[str, list[str]] | None:

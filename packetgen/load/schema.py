@@ -317,15 +317,15 @@ class Below:
 
 
 def all_below(kind: Group) -> tuple[Below, ...]:
-    """Of each field of a group that is a group, or a list of groups, what stands below it."""
-    return tuple(below for field in kind.fields if (below := _below(field)))
+    """Of each field of a group what stands below it: nothing, unless it is a group itself, or a list of groups."""
+    return tuple(map(_below, kind.fields))
 
 
-def _below(field: Field) -> Below | None:
+def _below(field: Field) -> Below:
     kind = field.kind.kind if isinstance(field.kind, ListOf) else field.kind
     kind = kind.group if isinstance(kind, TextOr) else kind
     if not isinstance(kind, Group) or kind.others:
-        return None
+        return Below(field.name, frozenset(), frozenset())
     names = frozenset(one.name for one in kind.fields)
     return Below(field.name, names, frozenset(one.name for one in kind.fields if one.required))
 

@@ -69,7 +69,9 @@ def explain(
         behind_text = goes_on(problem_at[0], lines, names)
     line = lines[found.line - 1][found.column - 1 :]
     dash, name, value = _parted(line)
-    near = "" if line[:1] in _SPECIAL_SIGNS else _near(name, names, prose=bool(behind_text))
+    at_margin = found.column == 1 and below
+    known = tuple(one.name for one in below) if at_margin else names
+    near = "" if line[:1] in _SPECIAL_SIGNS else _near(name, known, prose=bool(behind_text))
     if behind_text and not near:
         return behind_text
     hint = "write a name, a colon, a space and the value"

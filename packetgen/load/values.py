@@ -12,12 +12,15 @@ from packetgen.load.left_out import BULLETS
 from packetgen.load.merged_lists import parted
 from packetgen.load.remarks import complain_of_cut, lost_to_remark
 from packetgen.load.schema import (
+    Cell,
     Field,
     Group,
     Hex,
     Kind,
     ListOf,
     MapOf,
+    Pair,
+    Points,
     Reference,
     Text,
     TextOr,
@@ -26,6 +29,9 @@ from packetgen.load.set_out import gathered
 from packetgen.load.single_values import Asking, read_single
 from packetgen.load.words import counted, offer, said, shown
 from packetgen.load.yaml_nodes import GroupNode, ListNode, Node, TextNode, is_nothing
+
+_NONE = ("none", "no", "nothing", "n/a", "-", "false")
+_NUMBER = re.compile(r"\d{1,6}(?:\.\d{1,4})?", re.ASCII)
 
 
 @dataclass(frozen=True)
@@ -94,7 +100,7 @@ def read_value(kind: Kind, node: Node, called: str, example: str, problems: Prob
     if isinstance(kind, ListOf):
         return _list(kind, node, called, example, problems)
     if not isinstance(node, TextNode):
-        example = _of_own(example, node)
+        example = _of_own(kind, example, node)
         problems.add(
             node.place, "wants-one-value", name=called, shape=_shape(node), example=example
         )
@@ -107,7 +113,16 @@ def read_value(kind: Kind, node: Node, called: str, example: str, problems: Prob
 
 def read_field(field: Field, node: Node, name: str, problems: Problems) -> Given:
     """The value of `field`, which stands under `name`."""
+    if isinstance(node, TextNode) and not field.required and _says_none(field.kind, node):
+        problems.add(node.place, "none-said", name=said(name), said=said(node.value))
+        return Given(None, node.place, False)
     return read_value(field.kind, node, said(name), _example(field, name), problems)
+
+
+def _says_none(kind: Kind, node: TextNode) -> bool:
+    """Whether a word says that there is none of what is a list or a group."""
+    several = isinstance(kind, ListOf | Group | MapOf)
+    return several and node.plain and node.value.casefold() in _NONE
 
 
 def _example(field: Field, name: str) -> str:
@@ -135,8 +150,13 @@ def _as_list(kind: ListOf, node: Node, example: str) -> str:
     return f"put brackets round it, or a dash before each entry, for example {example}"
 
 
-def _of_own(example: str, node: Node) -> str:
-    """The example with the only value of a list that the author wrote in place of it."""
+def _of_own(kind: Kind, example: str, node: Node) -> str:
+    """The example with the only value of a list that the author wrote in place of it, or, of points, with all."""
+    if isinstance(kind, Points | Cell | Pair) and isinstance(node, ListNode):
+        items = [one.value if isinstance(one, TextNode) else "" for one in node.items]
+        points = " ".join(map(",".join, zip(items[::2], items[1::2])))
+        right = not len(items) % 2 and all(map(_NUMBER.fullmatch, items))
+        return f'{example.partition(":")[0]}: "{shown(points)}"' if right else example
     alone = node.items[0] if isinstance(node, ListNode) and len(node.items) == 1 else None
     if not isinstance(alone, TextNode) or is_nothing(alone):
         return example

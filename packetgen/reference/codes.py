@@ -79,9 +79,9 @@ _BY_KIND: Mapping[type, tuple[str, ...]] = {
     Cell: ("not-a-stitch",),
     Points: (*_POINTS, "points-unquoted", "not-a-quarter"),
     WebAddress: _ADDRESS,
-    ListOf: ("wants-list",),
-    MapOf: ("wants-lines",),
-    Group: ("wants-names",),
+    ListOf: ("wants-list", "none-said"),
+    MapOf: ("wants-lines", "none-said"),
+    Group: ("wants-names", "none-said"),
 }  # fmt: skip
 
 
