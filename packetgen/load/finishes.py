@@ -14,6 +14,7 @@ from packetgen.load.sure import all_sure
 from packetgen.load.values import Filled
 from packetgen.load.words import said
 from packetgen.model import (
+    NO_TRIM,
     Coating,
     FinishingPiece,
     Glue,
@@ -201,7 +202,9 @@ def _piece(
         wadding_inset_mm=filled["wadding_inset"],
         parts=parts,
         paints=paints,
-        trim=Trim(trim["kind"], trim["ratio"], trim["overlap"], trim["width"]),
+        trim=Trim(trim["kind"], trim["ratio"], trim["overlap"], trim["width"])
+        if trim is not None
+        else NO_TRIM,
         magnets=Magnets(
             magnets["pairs"],
             magnets["diameter"],

@@ -262,8 +262,9 @@ FINISH = Group(
         Field(
             "trim",
             _TRIM,
-            "What runs round the mounted stitching.",
+            "What runs round the mounted stitching; without this line nothing does.",
             "{kind: gathered, ratio: 1.5, overlap: 20 mm}",
+            required=False,
         ),
         Field(
             "magnets",

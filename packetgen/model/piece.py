@@ -74,10 +74,13 @@ class KeepOut:
 
 @dataclass(frozen=True)
 class Trim:
-    kind: str  # straight, round or gathered
+    kind: str  # straight, round or gathered; '' where none runs round the edge
     ratio: float  # length of trim for a length of edge; 1 unless gathered
     overlap_mm: float
     width_mm: float = 0.0  # how far it stands out from the edge; 0 where the author does not say
+
+
+NO_TRIM = Trim("", 0.0, 0.0)
 
 
 @dataclass(frozen=True)

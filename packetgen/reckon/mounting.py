@@ -60,7 +60,8 @@ def mounting(finished: Size, piece: FinishingPiece) -> Mounting:
 
 
 def trim_mm(card: Size, trim: Trim) -> float:
-    """Round the card once, times the ratio of gathers, with four corners and the overlap of the ends."""
+    """Round the card once, times the ratio of gathers, with four corners and the overlap of the ends; 0 where no
+    trim runs round it."""
     perimeter = 2 * (card.width_mm + card.height_mm)
     return perimeter * trim.ratio + 4 * trim_corner_mm(trim) + trim.overlap_mm
 
@@ -72,9 +73,8 @@ def trim_corner_mm(trim: Trim) -> float:
     cord turns a quarter circle about the corner, with its middle half a width out. A gathered trim has
     its gathers pushed into the corner and takes nothing more (common practice, no source).
     """
-    return {"straight": 2 * trim.width_mm, "round": pi / 4 * trim.width_mm, "gathered": 0.0}[
-        trim.kind
-    ]
+    corners = {"straight": 2 * trim.width_mm, "round": pi / 4 * trim.width_mm}
+    return corners.get(trim.kind, 0.0)
 
 
 def corner_cut(piece: FinishingPiece) -> CornerCut:

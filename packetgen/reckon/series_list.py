@@ -157,9 +157,10 @@ def _mounting_rows(of: SeriesList) -> Iterator[Row]:
         number = len(need.backing_by_measure)
         said = _said(need.backing_by_measure)
         yield Row("backing", "backing fabric by measure", number, _counted("piece", number), said)
-    length = f"{cut_inches(need.trim_mm)}; a piece for each design"
-    centimetres = float(cut_centimetres(need.trim_mm).removesuffix(" cm"))
-    yield Row("trim", f"{of.piece.trim.kind} trim", centimetres, "cm", length)
+    if need.trim_mm:
+        length = f"{cut_inches(need.trim_mm)}; a piece for each design"
+        centimetres = float(cut_centimetres(need.trim_mm).removesuffix(" cm"))
+        yield Row("trim", f"{of.piece.trim.kind} trim", centimetres, "cm", length)
     if need.washers:
         said = f"{plain(of.piece.magnets.diameter_mm)} mm across"
         yield Row("washer", "steel washer", need.washers, _counted("piece", need.washers), said)

@@ -76,14 +76,15 @@ def _mounting(of: Of, on: OnCloth, piece: FinishingPiece) -> Iterator[Entry]:
     yield from _grown("mounting card", of, on.finished, card, piece.border_mm)
     yield from _grown("wadding", of, card, mounting.wadding, -piece.wadding_inset_mm)
     yield from _grown("backing", of, card, mounting.backing, SEAM_MM)
-    inputs = {
-        "width_mm": card.width_mm,
-        "height_mm": card.height_mm,
-        "ratio": piece.trim.ratio,
-        "corner_mm": trim_corner_mm(piece.trim),
-        "overlap_mm": piece.trim.overlap_mm,
-    }
-    yield Entry("trim", of, mounting.trim_mm, "mm", "trim", inputs)
+    if piece.trim.kind:
+        inputs = {
+            "width_mm": card.width_mm,
+            "height_mm": card.height_mm,
+            "ratio": piece.trim.ratio,
+            "corner_mm": trim_corner_mm(piece.trim),
+            "overlap_mm": piece.trim.overlap_mm,
+        }
+        yield Entry("trim", of, mounting.trim_mm, "mm", "trim", inputs)
     yield from _weight(of, on)
     for name, pieces, cut in (
         ("pieces for framing", on.framing_pieces, on.framing_cut),

@@ -9,14 +9,14 @@ from PIL import Image, ImageDraw, ImageFilter
 from packetgen.model import Trim
 from packetgen.render.picture_thread import Vector
 
-_WIDE_MM = {"gathered": 8.0, "straight": 3.0, "round": 3.0}  # shown beyond the card
+_WIDE_MM = {"gathered": 8.0, "straight": 3.0, "round": 3.0, "": 0.0}  # shown beyond the card
 _FINE = 2  # it is drawn so many times larger, then reduced
 _FRILL_MM, _TURN_MM = 6.5, 2.2  # along the edge
 
 
 def trim_width_mm(trim: Trim) -> float:
     """How far the trim shows beyond the card."""
-    return _WIDE_MM.get(trim.kind, _WIDE_MM["straight"])
+    return _WIDE_MM[trim.kind]
 
 
 def trim_layers(
@@ -27,6 +27,8 @@ def trim_layers(
     card, mm = (card_px[0] * _FINE, card_px[1] * _FINE), px_per_mm * _FINE
     size = (card[0] + 2 * edge, card[1] + 2 * edge)
     light, mask = Image.new("L", size, 128), Image.new("L", size)
+    if not edge:
+        return light.reduce(_FINE), mask.reduce(_FINE)
     if trim.kind == "straight":
         ImageDraw.Draw(mask).rounded_rectangle((0, 0, size[0] - 1, size[1] - 1), edge / 2, 255)
         return light.reduce(_FINE), mask.reduce(_FINE)

@@ -117,7 +117,7 @@ def piece_view(series: Series, year: tuple[Figures, ...], pictures: SitePictures
                 for on in figures.without_magnets
             )
         ),
-        trim=f"{piece.trim.kind} trim",
+        trim=f"{piece.trim.kind} trim" if piece.trim.kind else "",
         border_mm=piece.border_mm,
         fold_over_mm=piece.fold_over_mm,
         steps=prose_under(piece.steps_markdown, 3),
