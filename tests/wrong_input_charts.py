@@ -648,4 +648,9 @@ CASES = (
         {f"{FERN}/chart.png": ENLARGED},
         f"{FERN}:1:1: there are several charts here: 'chart.txt' and 'chart.png'; keep one, or write chart: chart.txt in pattern.yaml, or bring 'chart.png' in: packetgen bring content/{FERN}/chart.png --pattern fern --replace",
     ),
+    Case(
+        "points with hyphens between them and no spaces",
+        {PATTERN: ('path: "1,1 4,1 4,2.5"', 'path: "1,1-4,1-4,2.5"')},
+        "series/garden-year/fern/pattern.yaml:13:24: '1,1-4,1-4,2.5' is not a point; write a comma in each point and a space between two: 1,1 4,1 4,2.5",
+    ),
 )

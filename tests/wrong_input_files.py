@@ -1122,4 +1122,14 @@ CASES = (
         )
         for old, new in ((SERIES, FERN), (FINISH, "finishes"), (CHART, "series/garden-year"))
     ),
+    Case(
+        "a list that stands twice",
+        {SERIES: ("licence:", "order: [oak]\nlicence:")},
+        "series/garden-year/series.yaml:16:1: 'order' stands here a second time (first on line 13); put its entries below those of the first, and take this line away; or keep one of the two",
+    ),
+    Case(
+        "a story that was saved as plain text",
+        {f"{FERN}/story.md": None, f"{FERN}/story.txt": "It grew."},
+        f"{FERN}/story.md:1:1: there is no file 'story.md' here; call 'story.txt' 'story.md'",
+    ),
 )

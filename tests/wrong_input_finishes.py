@@ -214,9 +214,7 @@ CASES = (
     Case(
         "a part painted in both ways of writing",
         painted(_PAINTED + "    painted:\n      - {paint: sage, coats: 1, faces: edges}\n"),
-        "finishes/shelf/finish.yaml:16:5: 'faces' and 'painted' both stand in a part; keep one of the two",
-        "finishes/shelf/finish.yaml:17:5: 'coats' and 'painted' both stand in a part; keep one of the two",
-        "finishes/shelf/finish.yaml:17:5: 'paint' and 'painted' both stand in a part; keep one of the two",
+        "finishes/shelf/finish.yaml:17:5: 'paint', 'coats' and 'faces' stand beside 'painted' in a part; keep these, or 'painted'",
     ),
     Case(
         "a part that is not painted at all",

@@ -81,9 +81,7 @@ FILES: dict[str, Fault] = {
     # the build of a YAML file
     "indent-not-spaces": _broken("here stands {what} where the line is set in{more}", "{hint}"),
     "tab": _broken("here stands a tab", "write one space in its place"),
-    "name-repeated": Fault(
-        "{name} stands here a second time (first on line {line})", "keep one of the two{other}"
-    ),
+    "name-repeated": Fault("{name} stands here a second time (first on line {line})", "{hint}"),
     "name-not-a-word": Fault(
         "only a single word or sign can stand before a colon", "take the brackets away"
     ),
@@ -196,7 +194,7 @@ FILES: dict[str, Fault] = {
         "put {quotes} round them: {example}",
     ),
     "name-missing": Fault("{name} is missing in {what}", "add a line, for example {example}"),
-    "names-instead": Fault("{name} and {other} both stand in {what}", "keep one of the two"),
+    "names-instead": Fault("{both} in {what}", "{hint}"),
     "colour-empty": Fault(
         "{name} has no value (what follows a bare '#' counts as a remark)",
         "put it between quotes: {example}",

@@ -165,8 +165,7 @@ PATTERNS: dict[str, Fault] = {
     ),
     "daisy-flat": Fault("a lazy daisy of no length, from {point} to itself", "move its tip away"),
     "point-outside": Fault(
-        "the point {point} is outside the chart of {size} stitches",
-        "columns go from {columns} and rows from {rows}",
+        "the point {point}{more} is outside the chart of {size} stitches", "{hint}"
     ),
     # close-ups
     "close-up-rows": Fault(

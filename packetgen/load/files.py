@@ -28,6 +28,7 @@ LONGEST_ID = 60  # other words and an ending are added, and 255 bytes is all tha
 _ID = re.compile(r"[a-z0-9]+(-[a-z0-9]+)*")
 # Devices, whatever ending follows the name (Microsoft, "Naming Files, Paths, and Namespaces"; from memory).
 _KEPT = re.compile(r"con|prn|aux|nul|com[0-9]|lpt[0-9]", re.IGNORECASE)
+_TEXT_ENDINGS = (".txt", ".text", ".markdown", ".mdown", ".yml")  # in place of ours
 _AUTOSAVED = re.compile("#.*#")
 # What file managers and habit leave lying about; it disturbs nothing and needs no advice.
 _UNREMARKABLE = {"thumbs.db", "desktop.ini", "readme.md", "readme.txt"}
@@ -123,7 +124,11 @@ class ContentFolder:
         files = self.files(folder)
         kept = office_file_for(name, files)
         saved = kept and saved_for(kept, (name,))
-        close = get_close_matches(name, files, n=1, cutoff=0.75)
+        stem = name.rpartition(".")[0]
+        texts = [
+            one for one in files if one.casefold() in {f"{stem}{end}" for end in _TEXT_ENDINGS}
+        ]
+        close = texts or get_close_matches(name, files, n=1, cutoff=0.75)
         beside = self._beside(folder, name)
         if kept and saved:
             self.spoken_of.add(f"{folder}/{kept}")

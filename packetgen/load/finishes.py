@@ -149,15 +149,6 @@ def _painted(
     part: Filled, known: dict[str, Paint | None] | None, problems: Problems
 ) -> tuple[Coating | None, ...]:
     """The part's paints in their order, written in either of the two ways."""
-    faces = part.given.get("faces")
-    if part["painted"] is not None and faces is not None and faces.name_place is not None:
-        problems.add(
-            faces.name_place,
-            "names-instead",
-            name=said("faces"),
-            other=said("painted"),
-            what="a part",
-        )
     several = [one.value for one in part.each("painted") if one.value is not None]
     coatings: list[Coating | None] = []
     for one in several or [part]:

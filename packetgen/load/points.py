@@ -8,6 +8,7 @@ from packetgen.load.words import said, shown
 
 _PAIR = re.compile(r"(-?\d{1,6}(?:\.\d{1,9})?),(-?\d{1,6}(?:\.\d{1,9})?)", re.ASCII)
 _N = r"-?\d{1,6}(?:\.\d{1,9})?"
+_PLAIN = _N.removeprefix("-?")
 _APART = rf"{_N}\s*,\s*{_N}"
 _ON = r"(?:to|and|then|->|=>|>|→|–|—|-)"  # between two points, with blanks round it
 _NAMED = rf"x\s*[=:]?\s*{_N}[\s,;]*y\s*[=:]?\s*{_N}"
@@ -24,10 +25,12 @@ _MEANT = tuple(
         rf"(?:{_N},{_N}|{_N}\s+{_N})(?:\s+(?:{_N},{_N}|{_N}\s+{_N}))*",
         rf"{_N}[x×]{_N}(?:\s+{_N}[x×]{_N})*",
         rf"\(?{_APART}\)?(?:\s+{_ON}\s+\(?{_APART}\)?)+",
+        rf"{_PLAIN},{_PLAIN}(?:[-–—]{_PLAIN},{_PLAIN})+",
         rf"{_NAMED}(?:[\s,;]+{_NAMED})*",
     )
 )
 _ALL_COMMAS = re.compile(rf"{_N},{_N}(?:,{_N},{_N}){{2,}},?", re.ASCII)  # of corners
+_BETWEEN = re.compile(r"\d[-–—]\d", re.ASCII)  # a hyphen that belongs to no number
 _TWO = re.compile(rf"({_N})\s+({_N})", re.ASCII)
 # '2,5;3,25' may be one point with decimal commas.
 _DECIMAL_COMMAS = re.compile(r"\s*(?:\d+,(?:5|25|75)\s*[;|,]?\s*)+", re.ASCII)
@@ -126,7 +129,7 @@ def _meant(text: str, how: str) -> str:
     ways = (*_MEANT, _ALL_COMMAS) if in_mm else _MEANT
     if not any(way.fullmatch(text) for way in ways) or _DECIMAL_COMMAS.fullmatch(text):
         return ""
-    numbers = re.findall(_N, text, re.ASCII)
+    numbers = re.findall(_PLAIN if _BETWEEN.search(text) else _N, text, re.ASCII)
     return " ".join(f"{x},{y}" for x, y in zip(numbers[::2], numbers[1::2]))
 
 

@@ -264,6 +264,7 @@ class Group:
     fields: "tuple[Field, ...]"
     others: "Field | None" = None
     one_of: tuple[tuple[str, ...], ...] = ()  # of each of these sets of names exactly one is given
+    apart: tuple[tuple[str, str], ...] = ()  # not both of such two are given; or neither
     needs: tuple[Needs, ...] = ()
 
     @property

@@ -103,6 +103,7 @@ _PART = Group(
         ),
     ),
     one_of=(("paint", "painted"), ("coats", "painted")),
+    apart=(("faces", "painted"),),
 )
 
 _OTHER_WAY = Group(

@@ -11,7 +11,9 @@ from packetgen.load.references import resolve
 from packetgen.load.values import Filled
 from packetgen.load.words import counted, offer, said
 from packetgen.model import Bead, BeadCard, Daisy, Knot, Line
+from packetgen.units import plain
 
+_LONGEST_TURNED = 60  # letters of points in a message
 # The number or the name of a thread, in small letters → the mark of the key that stands for it.
 Threads = Mapping[str, str]
 
@@ -122,13 +124,23 @@ def _inside(
     if chart is None:
         return
     wide, high = len(chart.rows[0]), len(chart.rows)
-    for spot in spots:
-        if not (1 <= spot.x <= wide + 1 and 1 <= spot.y <= high + 1):
-            problems.add(
-                filled.given[name].at(spot.offset),
-                "point-outside",
-                point=said(spot.said),
-                size=f"{wide} × {high}",
-                columns=f"1 to {wide + 1}",
-                rows=f"1 to {high + 1}",
-            )
+
+    def outside(x: float, y: float) -> bool:
+        return not (1 <= x <= wide + 1 and 1 <= y <= high + 1)
+
+    beyond = [spot for spot in spots if outside(spot.x, spot.y)]
+    if not beyond:
+        return
+    more = f" (and {counted(len(beyond) - 1, 'more point')})" if len(beyond) > 1 else ""
+    hint = f"columns go from 1 to {wide + 1} and rows from 1 to {high + 1}"
+    turned = " ".join(f"{plain(spot.y)},{plain(spot.x)}" for spot in spots)
+    if not any(outside(spot.y, spot.x) for spot in spots) and len(turned) <= _LONGEST_TURNED:
+        hint = f"{hint}; the column comes first: should it be {turned}?"
+    problems.add(
+        filled.given[name].at(beyond[0].offset),
+        "point-outside",
+        point=said(beyond[0].said),
+        more=more,
+        size=f"{wide} × {high}",
+        hint=hint,
+    )

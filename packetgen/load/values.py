@@ -27,7 +27,7 @@ from packetgen.load.schema import (
 )
 from packetgen.load.set_out import gathered
 from packetgen.load.single_values import Asking, read_single
-from packetgen.load.words import counted, offer, said, shown
+from packetgen.load.words import counted, listed, offer, said, shown
 from packetgen.load.yaml_nodes import GroupNode, ListNode, Node, TextNode, is_nothing
 
 _NONE = ("none", "no", "nothing", "n/a", "-", "false")
@@ -240,12 +240,30 @@ def _complete(
             problems.add(
                 place, "name-missing", name=said(names[0]), what=kind.what, example=example
             )
-        elif len(there) > 1:
-            later = max((given[name].name_place or place) for name in there)
-            one, other = (said(name) for name in there[:2])
-            problems.add(later, "names-instead", name=one, other=other, what=kind.what)
         complete = complete and len(there) == 1
-    return complete
+    return _apart(kind, given, problems) and complete
+
+
+def _apart(kind: Group, given: dict[str, Given], problems: Problems) -> bool:
+    """Whether no two names stand there of which one is in place of the other; all that are in place of the same
+    one are reported together, at the last of them."""
+    places = {name: one.name_place for name, one in given.items() if one.name_place is not None}
+    beside: dict[str, list[str]] = {}
+    for *ones, other in (*kind.one_of, *kind.apart):
+        if other in places:
+            beside.setdefault(other, []).extend(name for name in ones if name in places)
+    for other, names in beside.items():
+        if not names:
+            continue
+        both, hint = f"{said(names[0])} and {said(other)} both stand", "keep one of the two"
+        if len(names) > 1:
+            both, hint = (
+                f"{listed(names, 'and')} stand beside {said(other)}",
+                f"keep these, or {said(other)}",
+            )
+        place = max(places[name] for name in (*names, other))
+        problems.add(place, "names-instead", both=both, what=kind.what, hint=hint)
+    return not any(beside.values())
 
 
 def _map(kind: MapOf, node: Node, called: str, example: str, problems: Problems) -> Given:

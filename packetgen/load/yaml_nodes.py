@@ -156,6 +156,18 @@ def _tree(
     return None
 
 
+def _of_twice(name: str, first: Node, second: Node) -> str:
+    """What to do with a name that stands twice."""
+    lists = isinstance(first, ListNode) and isinstance(second, ListNode)
+    if lists or (isinstance(first, GroupNode) and isinstance(second, GroupNode) and len(name) > 1):
+        what = "its entries" if lists else "its lines"
+        return (
+            f"put {what} below those of the first, and take this line away; or keep one of the two"
+        )
+    other = ", or give one of them another mark" if len(name) == 1 else ""
+    return f"keep one of the two{other}"
+
+
 def _spot(mark: "yaml.Mark | None") -> tuple[int, int] | None:
     return None if mark is None else (mark.line + 1, mark.column + 1)
 
@@ -288,8 +300,8 @@ class _Tree:
             elif key.value in entries:
                 first = entries[key.value][0].place.line
                 repeated = True
-                other = ", or give one of them another mark" if len(key.value) == 1 else ""
-                facts = {"name": said(key.value), "line": first, "other": other}
+                hint = _of_twice(key.value, entries[key.value][1], value)
+                facts = {"name": said(key.value), "line": first, "hint": hint}
                 self._problems.add(key.place, "name-repeated", **facts)
             else:
                 entries[key.value] = (key, value)

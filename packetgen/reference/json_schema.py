@@ -105,6 +105,7 @@ def _group(kind: Group) -> Schema:
         # As additionalProperties, what they may be would be offered for the group's own fields too.
         schema["patternProperties"] = {f"^(?!(?:{'|'.join(fields)})$)": _field(kind.others)}
     rules: list[Json] = [rule for names in kind.one_of for rule in _one_of_names(names)]
+    rules += [_not_both(*names) for names in kind.apart]
     rules += [
         {
             "if": {"properties": {needs.name: {"const": needs.option}}, "required": [needs.name]},
