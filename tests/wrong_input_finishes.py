@@ -277,4 +277,14 @@ CASES = (
         {PATTERN: ("key:\n", "also_finished_as: [framed, hop]\nkey:\n")},
         "series/garden-year/fern/pattern.yaml:8:28: an entry of 'also_finished_as' cannot be 'hop'; did you mean 'hoop'?",
     ),
+    Case(
+        "two faces as a list",
+        {FINISH: ("faces: both", "faces: [front, edges]")},
+        "finishes/shelf/finish.yaml:16:12: 'faces' has a list, and needs one value; 'both' is front, back and edges; for two of them give each an entry in 'painted', in place of paint, coats and faces",
+    ),
+    Case(
+        "two faces in words",
+        {FINISH: ("faces: both", "faces: front and edges")},
+        "finishes/shelf/finish.yaml:16:12: 'faces' cannot be 'front and edges'; 'both' is front, back and edges; for two of them give each an entry in 'painted', in place of paint, coats and faces",
+    ),
 )

@@ -399,4 +399,12 @@ CASES = (
         {PATTERN: ('{moss: E2, spool: "10"}', '{moss: E2, spool: "10"}   # example yew')},
         "series/garden-year/fern/pattern.yaml:9:3: advice: the remark says 'example yew', and 'E2' is called 'brick'; put 'brick' into the remark",
     ),
+    Case(
+        "a thread set renamed where the sets are listed, and not in the key",
+        {
+            SERIES: ("{name: moss, card: moss", "{name: stranded, card: moss"),
+            PATTERN: ("thread_sets: [moss, spool]", "thread_sets: [stranded, spool]"),
+        },
+        "series/garden-year/fern/pattern.yaml:9:3: all 3 key lines name a thread set 'moss', which there is not, and none says anything for 'stranded'; write 'stranded' in place of 'moss' in each of them, or give the set its old name back",
+    ),
 )

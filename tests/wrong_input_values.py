@@ -6,7 +6,7 @@ Each case changes one thing in the tiny content folder and stands beside every l
 # ruff: noqa: E501 - the lines of output stand whole, as an author sees them
 
 from tests.content_builder import BEADS, CLOTH, FINISH, MOSS, PATTERN, SERIES, TINY
-from tests.wrong_input_case import Case
+from tests.wrong_input_case import KEY_LINE, Case
 
 CASES = (
     Case(
@@ -103,7 +103,7 @@ CASES = (
     Case(
         "one number of strands for all thread sets",
         {PATTERN: ('r: {moss: E2, spool: "10"}', 'r: {moss: E2, spool: "10", strands: 1}')},
-        "series/garden-year/fern/pattern.yaml:9:39: 'strands' should hold a number for each thread set, and is '1'; write for example strands: {larkmoss: 1}",
+        "series/garden-year/fern/pattern.yaml:9:39: 'strands' should hold a number for each thread set, and is '1'; write for example strands: {moss: 1}",
     ),
     Case(
         "a series without patterns",
@@ -580,5 +580,15 @@ CASES = (
         "a place without its comma",
         {FINISH: ("at: 0,0", "at: 0 0")},
         "finishes/shelf/finish.yaml:11:9: '0 0' is not a point; write 0,0",
+    ),
+    Case(
+        "one finish, nearly spelt, where a list is due",
+        {PATTERN: ("key:\n", "also_finished_as: frame\nkey:\n")},
+        "series/garden-year/fern/pattern.yaml:8:19: 'also_finished_as' should be a list, and is 'frame'; put brackets round it, or a dash before each entry, for example also_finished_as: [framed]",
+    ),
+    Case(
+        "a key line of which nothing is written yet",
+        {PATTERN: (KEY_LINE, "  r:\n")},
+        """series/garden-year/fern/pattern.yaml:9:5: 'r' has no value; write one, for example r: {moss: "K4"}""",
     ),
 )

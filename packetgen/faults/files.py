@@ -214,9 +214,7 @@ FILES: dict[str, Fault] = {
         Level.ADVICE,
     ),
     "value-empty": Fault("{name} has no value", "write one, for example {example}"),
-    "wants-one-value": Fault(
-        "{name} has {shape}, and needs one value", "write for example {example}"
-    ),
+    "wants-one-value": Fault("{name} has {shape}, and needs one value", "{hint}"),
     "wants-list": Fault(
         "{name} should be a list, and is {shape}",
         "{hint}",

@@ -41,6 +41,10 @@ PATTERNS: dict[str, Fault] = {
     "set-missing": Fault(
         "the key line {mark} says nothing for the thread set {set}", "add its number there"
     ),
+    "set-renamed": Fault(
+        "all {number} key lines name a thread set {old}, which there is not, and none says anything for {new}",
+        "write {new} in place of {old} in each of them, or give the set its old name back",
+    ),
     "set-not-offered": Fault(
         "the key names the thread set {set}, which this pattern does not offer",
         "add it to thread_sets, or take it out of every key line",

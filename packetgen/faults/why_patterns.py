@@ -49,6 +49,12 @@ WHY_PATTERNS: dict[str, Why] = {
         "The pattern offers a thread set, and this key line has no number for it.",
         "Add the number, or let the set be matched with matched.",
     ),
+    "set-renamed": Why(
+        "A thread set has another name in series.yaml than in the key: mostly it was changed there, or the key was copied "
+        "from another series.",
+        "Exchange the word in all key lines in one go with your editor's search and replace, or change the name in "
+        "series.yaml back, and in thread_sets.",
+    ),
     "set-not-offered": Why(
         "Key lines have numbers for a thread set that the pattern does not list.",
         "Add the set to thread_sets, or take its numbers out.",

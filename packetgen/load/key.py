@@ -3,7 +3,7 @@
 import re
 import unicodedata
 from collections.abc import Collection, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from itertools import pairwise
 from types import MappingProxyType
 
@@ -58,6 +58,13 @@ def read_key(
     sound = given.whole
     if not given.value and given.whole:
         problems.add(given.place, "key-empty")
+    renamed = _renamed(given, sets, series_sets)
+    if renamed:
+        old, new = renamed
+        problems.add(
+            given.place, "set-renamed", number=len(given.value), old=said(old), new=said(new)
+        )
+        sound = False
     for key, line in given.value or ():
         if LOST in key.value or not _usable_mark(key.value, key.place, problems):
             meant.update(key.value if len(key.value) > 1 else "")
@@ -68,7 +75,8 @@ def read_key(
         worked[key.value] = Stitch(how) if how else None
         beyond = len(places) > len(SHAPE_NAMES)  # told below, and looked at no further
         broken = beyond or line.value is None
-        read = None if broken else reader.line(key.value, key.place, line.value)
+        filled = _with_name(line.value, renamed) if renamed and not broken else line.value
+        read = None if broken else reader.line(key.value, key.place, filled)
         if read is None:
             sound = False
         else:
@@ -77,6 +85,28 @@ def read_key(
     if len(places) > len(SHAPE_NAMES):
         problems.add(given.place, "key-too-long", number=len(places), limit=len(SHAPE_NAMES))
     return Key(tuple(lines), MappingProxyType(places), MappingProxyType(marks), sound)
+
+
+def _renamed(given: Given, sets: Sets, series_sets: Sets) -> tuple[str, str] | None:
+    """A name that all lines, of several, have for a thread set and that is none, with the one set that none of them
+    names: its name was changed where the sets are listed."""
+    lines = [line.value for _, line in given.value or ()]
+    if sets is None or len(lines) < 2 or None in lines:
+        return None
+    known = {*sets, *(series_sets or ()), *_FIELDS}
+    strange = [{name for name in line.given if name not in known} for line in lines]
+    missing = [name for name in sets if not any(name in line.given for line in lines)]
+    same = set.intersection(*strange)
+    if len(same) == len(missing) == 1 and set.union(*strange) == same:
+        return same.pop(), missing[0]
+    return None
+
+
+def _with_name(line: Filled, renamed: tuple[str, str]) -> Filled:
+    old, new = renamed
+    return replace(
+        line, given={new if name == old else name: one for name, one in line.given.items()}
+    )
 
 
 def check_strands(

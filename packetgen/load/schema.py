@@ -127,6 +127,7 @@ class Money:
 class Choice:
     options: tuple[str, ...]
     means: tuple[tuple[str, str], ...] = ()  # other words → the option that each stands for
+    several: str = ""  # how an author writes what is several of them
 
     @property
     def words(self) -> str:

@@ -34,6 +34,11 @@ _KEEP_OUT = Group(
     (Field("name", Text(at_most=60), "What is there.", "the pots"), OUTLINE),
 )
 
+_SEVERAL_FACES = (
+    "'both' is front, back and edges; for two of them give each an entry in 'painted', "
+    "in place of paint, coats and faces"
+)
+
 _PANEL = Group(
     "a panel",
     (
@@ -88,7 +93,7 @@ _PART = Group(
         Field("coats", Whole(1, 10), "Coats of paint.", "2", required=False),
         Field(
             "faces",
-            Choice(PAINTED_FACES),
+            Choice(PAINTED_FACES, several=_SEVERAL_FACES),
             "What is painted: the front, the back, the edges, or both faces with the edges.",
             "both",
             required=False,

@@ -227,7 +227,9 @@ def _choice(kind: Choice, text: str, report: Report) -> str | None:
     meant = dict(kind.means).get(text.casefold(), text)
     if meant in kind.options:
         return meant
-    report("choice-unknown", hint=offer(text, kind.options))
+    named = [option for option in kind.options if re.search(rf"\b{option}\b", text.casefold())]
+    several = kind.several if len(named) > 1 else ""
+    report("choice-unknown", hint=several or offer(text, kind.options))
     return None
 
 

@@ -5,7 +5,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass, replace
 from typing import Any
 
-from packetgen.diagnostics import Place, Problems
+from packetgen.diagnostics import Place, Problems, nearest_of
 from packetgen.load.between_braces import slip
 from packetgen.load.cut_off import between_quotes
 from packetgen.load.left_out import BULLETS
@@ -13,6 +13,7 @@ from packetgen.load.merged_lists import parted
 from packetgen.load.remarks import complain_of_cut, lost_to_remark
 from packetgen.load.schema import (
     Cell,
+    Choice,
     Field,
     Group,
     Hex,
@@ -28,7 +29,7 @@ from packetgen.load.schema import (
 from packetgen.load.set_out import gathered
 from packetgen.load.single_values import Asking, read_single
 from packetgen.load.words import counted, listed, offer, said, shown
-from packetgen.load.yaml_nodes import GroupNode, ListNode, Node, TextNode, is_nothing
+from packetgen.load.yaml_nodes import Entry, GroupNode, ListNode, Node, TextNode, is_nothing
 
 _NONE = ("none", "no", "nothing", "n/a", "-", "false")
 _NUMBER = re.compile(r"\d{1,6}(?:\.\d{1,4})?", re.ASCII)
@@ -100,10 +101,10 @@ def read_value(kind: Kind, node: Node, called: str, example: str, problems: Prob
     if isinstance(kind, ListOf):
         return _list(kind, node, called, example, problems)
     if not isinstance(node, TextNode):
-        example = _of_own(kind, example, node)
-        problems.add(
-            node.place, "wants-one-value", name=called, shape=_shape(node), example=example
-        )
+        hint = f"write for example {_of_own(kind, example, node)}"
+        if isinstance(kind, Choice) and isinstance(node, ListNode) and len(node.items) > 1:
+            hint = kind.several or hint
+        problems.add(node.place, "wants-one-value", name=called, shape=_shape(node), hint=hint)
         return Given(None, node.place, False)
     if isinstance(kind, Text):
         complain_of_cut(kind, node, problems)
@@ -111,12 +112,15 @@ def read_value(kind: Kind, node: Node, called: str, example: str, problems: Prob
     return Given(value, node.place, value is not None, text=node)
 
 
-def read_field(field: Field, node: Node, name: str, problems: Problems) -> Given:
-    """The value of `field`, which stands under `name`."""
+def read_field(field: Field, node: Node, name: str, problems: Problems, own: str = "") -> Given:
+    """The value of `field`, which stands under `name`. `own` is a name of the author's that stands beside it."""
     if isinstance(node, TextNode) and not field.required and _says_none(field.kind, node):
         problems.add(node.place, "none-said", name=said(name), said=said(node.value))
         return Given(None, node.place, False)
-    return read_value(field.kind, node, said(name), _example(field, name), problems)
+    example = _example(field, name)
+    if own and isinstance(field.kind, MapOf) and isinstance(node, TextNode) and node.value:
+        example = f"{name}: {{{shown(own)}: {shown(node.value)}}}"
+    return read_value(field.kind, node, said(name), example, problems)
 
 
 def _says_none(kind: Kind, node: TextNode) -> bool:
@@ -140,8 +144,11 @@ def _shape(node: Node) -> str:
 def _as_list(kind: ListOf, node: Node, example: str) -> str:
     """What makes a list of what is none."""
     if isinstance(node, TextNode) and not isinstance(kind.kind, Group):
-        own = f"{example.partition(':')[0]}: [{shown(node.value)}]"
-        example = own if re.fullmatch(r"[\w-]+(?:, *[\w-]+)*", node.value) else example
+        meant = node.value
+        if isinstance(kind.kind, Choice):
+            meant = nearest_of(node.value, kind.kind.options) or ""
+        own = f"{example.partition(':')[0]}: [{shown(meant)}]"
+        example = own if re.fullmatch(r"[\w-]+(?:, *[\w-]+)*", meant) else example
     if isinstance(node, TextNode) and node.plain and re.match(r"-\w", node.value):
         return f"put a space after each dash: - {shown(node.value[1:].split(' -')[0])}"
     if isinstance(node, TextNode) and node.plain and re.match(rf"[{BULLETS}] +[^\s:]", node.value):
@@ -200,8 +207,9 @@ def _group(kind: Group, node: Node, called: str, example: str, problems: Problem
             given[key.value] = Given((), value.place, False, name_place=key.place)
             continue
         if field is not None:
+            own = _first_of_own(kind, entries)
             given[key.value] = replace(
-                read_field(field, value, key.value, problems), name_place=key.place
+                read_field(field, value, key.value, problems, own), name_place=key.place
             )
             continue
         whole = False
@@ -215,6 +223,13 @@ def _group(kind: Group, node: Node, called: str, example: str, problems: Problem
     whole = _complete(kind, node.place, given, misspelt, problems) and whole
     whole = whole and all(value.whole for value in given.values())
     return Given(Filled(given, node.place, whole), node.place, whole)
+
+
+def _first_of_own(kind: Group, entries: tuple[Entry, ...]) -> str:
+    """The first name of the author's own, where these are allowed; '' where there is none."""
+    fields = {field.name for field in kind.fields}
+    own = (name.value for name, _ in entries if name.value not in fields)
+    return next(own, "") if kind.others is not None else ""
 
 
 def _complete(
@@ -302,7 +317,7 @@ def _like_others(kind: MapOf, node: GroupNode, name: str, value: Node) -> str:
     like = next(((key, first) for key, first in firsts if isinstance(first, TextNode)), None)
     if not isinstance(kind.kind, Group) or like is None:
         return f"{shown(name)}: {kind.example}"
-    meant = value if isinstance(value, TextNode) else like[1]
+    meant = value if isinstance(value, TextNode) and not is_nothing(value) else like[1]
     return f'{shown(name)}: {{{shown(like[0].value)}: "{shown(meant.value)}"}}'
 
 

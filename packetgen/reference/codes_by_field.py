@@ -62,7 +62,7 @@ _PATTERN: Mapping[str, tuple[str, ...]] = {
     "thread_sets": ("name-twice",),
     "matched": ("matched-model", "matched-round", "match-too-few"),
     "key": (
-        "key-empty", "key-too-long", "mark-reserved", "mark-long", "set-missing", "key-line-unused", "key-mark-other",
+        "key-empty", "key-too-long", "mark-reserved", "mark-long", "set-missing", "set-renamed", "key-line-unused", "key-mark-other",
         "key-lines-alike", "key-remark-other", "braid-in-blend", "symbols-alike", "conversion-collides", "conversion-far",
         "skein-little", "skein-short", "colours-alike", "colours-alike-to-some", "colours-of-one-name",
         "symbols-alike-in-grey",
