@@ -1132,4 +1132,14 @@ CASES = (
         {f"{FERN}/story.md": None, f"{FERN}/story.txt": "It grew."},
         f"{FERN}/story.md:1:1: there is no file 'story.md' here; call 'story.txt' 'story.md'",
     ),
+    Case(
+        "a licence that goes on in a line with a colon",
+        {
+            SERIES: (
+                "licence: For your own stitching.\n",
+                "licence: For your own stitching.\nGifts are fine: selling is not.\n",
+            )
+        },
+        "series/garden-year/series.yaml:17:1: 'Gifts are fine' is no name, and seems to go on with the text of 'licence' above; write licence: | and below it the whole text, each line set in by 2 spaces",
+    ),
 )

@@ -194,6 +194,10 @@ FILES: dict[str, Fault] = {
         "put {quotes} round them: {example}",
     ),
     "name-missing": Fault("{name} is missing in {what}", "add a line, for example {example}"),
+    "text-goes-on": Fault(
+        "{more} is no name, and seems to go on with the text of {name} above",
+        "write {right} and below it the whole text, each line set in by 2 spaces",
+    ),
     "names-instead": Fault("{both} in {what}", "{hint}"),
     "colour-empty": Fault(
         "{name} has no value (what follows a bare '#' counts as a remark)",

@@ -291,6 +291,11 @@ WHY_FILES: dict[str, Why] = {
         "A value that is needed is not given.",
         "Add the line that the message shows, with your own value.",
     ),
+    "text-goes-on": Why(
+        "A text goes on in the next line, which stands at the margin, and a colon in it makes a name of the words before it.",
+        "Put a bar behind the colon of the text's name, and its lines below, set in. Only texts that may be long take "
+        "several lines; others stand on one, between quotes.",
+    ),
     "names-instead": Why(
         "Two fields say the same thing in two ways, and they could contradict each other.",
         "Keep the one that your label or plan gives.",

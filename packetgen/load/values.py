@@ -216,6 +216,10 @@ def _group(kind: Group, node: Node, called: str, example: str, problems: Problem
         if is_nothing(value):
             problems.add(key.place, "name-alone", name=said(key.value), what=kind.what)
             continue
+        if number and (text := _of_text(fields, entries[number - 1], key)):
+            facts = {"name": said(text), "more": said(key.value), "right": f"{shown(text)}: |"}
+            problems.add(key.place, "text-goes-on", **facts)
+            continue
         hint = offer(key.value, tuple(fields))
         problems.add(key.place, "name-unknown", name=said(key.value), what=kind.what, hint=hint)
         if hint.startswith("did you mean"):
@@ -223,6 +227,16 @@ def _group(kind: Group, node: Node, called: str, example: str, problems: Problem
     whole = _complete(kind, node.place, given, misspelt, problems) and whole
     whole = whole and all(value.whole for value in given.values())
     return Given(Filled(given, node.place, whole), node.place, whole)
+
+
+def _of_text(fields: dict[str, Field], before: Entry, key: TextNode) -> str:
+    """The name of the text above, of which words before a colon are no name but the next line; '' where they are
+    not."""
+    name, value = before
+    field = fields.get(name.value)
+    below = key.place.line > value.place.line and key.place.column == name.place.column
+    prose = field is not None and isinstance(field.kind, Text) and isinstance(value, TextNode)
+    return name.value if prose and below and key.plain and len(key.value.split()) > 1 else ""
 
 
 def _first_of_own(kind: Group, entries: tuple[Entry, ...]) -> str:
