@@ -89,9 +89,12 @@ def check_rows(chart: Chart, problems: Problems) -> Chart:
         odd = abs(usual - len(row))
         change = f"add {odd} ('.' is bare cloth)" if len(row) < usual else f"take {odd} away"
         beside = [one for one in chart.rows[max(0, number - 2) : number + 1] if len(one) == usual]
-        where = _slipped(row, usual, beside)
+        found = slipped(row, usual, beside)
+        where, certain = found or (None, False)
         if not row:
             hint = f"{change}, or take the line away"
+        elif where and not certain:
+            hint = f"{change}, perhaps at column {where}: compare the rows above and below before you do"
         elif where:
             hint = f"{change}, most likely at column {where}: the row is then most like those beside it"
         else:
@@ -167,10 +170,10 @@ def _complain_of_spaces(chart: Chart, usual: int, problems: Problems) -> tuple[i
     return too_many
 
 
-def _slipped(row: str, usual: int, beside: list[str]) -> int | None:
+def slipped(row: str, usual: int, beside: list[str]) -> tuple[int, bool] | None:
     """The column at which stitches are most likely missing or too many: with them put in or taken out there,
-    the row has the most stitches in common with the rows beside it. None where several columns, far apart,
-    are as good, where its end is nearly as good, or where it cannot be told."""
+    the row has the most stitches in common with the rows beside it; and whether it has all in common with them. None
+    where several columns, far apart, are as good or nearly so, or where it cannot be told."""
     odd = usual - len(row)
 
     def alike(column: int) -> int:
@@ -181,10 +184,17 @@ def _slipped(row: str, usual: int, beside: list[str]) -> int | None:
     best = [column for column, number in enumerate(found) if number == max(found)]
     if not beside or best[-1] - best[0] > usual // _NARROW:
         return None
-    if best[-1] == len(found) - 1:
-        return len(found)
-    # A slip within the row moves all that follows it; at the end a stitch or two may agree by chance.
-    return best[0] + 1 if max(found) - found[-1] > abs(odd) * len(beside) else None
+    # A slip moves all that follows it; elsewhere a stitch or two may agree by chance.
+    far = [
+        number
+        for column, number in enumerate(found)
+        if not best[0] - usual // _NARROW <= column <= best[-1] + usual // _NARROW
+    ]
+    alike_in_all = max(found) == len(beside) * min(len(row), usual)
+    if not alike_in_all and max(found) - max(far, default=0) <= abs(odd) * len(beside):
+        return None
+    column = len(found) if best[-1] == len(found) - 1 else best[0] + 1
+    return column, alike_in_all
 
 
 def check_marks(

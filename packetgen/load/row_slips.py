@@ -19,6 +19,8 @@ class RowSlip:
 
 def row_slips(rows: Sequence[str], usual: int) -> tuple[RowSlip, ...]:
     """Those of a chart of which most rows are `usual` long."""
+    if not usual:
+        return ()
     twice = _twice(rows)
     return (twice,) if twice else (*_cut(rows, usual), *_joined(rows, usual))
 
