@@ -21,6 +21,9 @@ DIRECT = {"tex": 1.0, "dtex": 0.1, "denier": 1 / 9}
 # tex = dividend / number
 INDIRECT = {"Nm": 1000.0, "Ne": G_PER_POUND / M_PER_HANK * 1000}
 
+# One strand of a thread that can be parted is finer: from memory.
+_COARSE_STRAND_TEX = 75
+
 _NUMBER = r"(\d{1,5}(?:\.\d{1,4})?)"
 _INDIRECT = re.compile(rf"(Nm|Ne)\s*{_NUMBER}(?:\s*/\s*(\d{{1,2}}))?", re.ASCII | re.IGNORECASE)
 _BEFORE = re.compile(
@@ -72,3 +75,8 @@ def read_yarn_number(text: str) -> YarnNumber | None:
 def metres_in(weight_g: float, tex: float, strands: int = 1) -> float:
     """Length of a thread of `strands` strands, each of that tex, that weighs so much."""
     return weight_g / (tex * strands) * 1000
+
+
+def seems_whole(tex: float, strands: int) -> bool:
+    """Whether a number that should be that of one of the strands is rather that of all of them together."""
+    return strands > 1 and tex >= _COARSE_STRAND_TEX

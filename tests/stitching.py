@@ -48,7 +48,9 @@ def thread_set(strands: int = 2, of: ThreadCard | None = None) -> ThreadSet:
     return ThreadSet("bramble", of or card(), strands, 1, 1)
 
 
-def option(count: float = 14, over: int = 1, weave: Weave = Weave.AIDA) -> ClothOption:
+def option(count: float = 14, over: int = 1, weave: Weave | None = None) -> ClothOption:
+    """Aida, or evenweave where a stitch covers several threads."""
+    weave = weave or (Weave.AIDA if over == 1 else Weave.EVENWEAVE)
     white = Colour("white", "white", "#ffffff")
     return ClothOption(
         Cloth("cloth", f"Cloth {count}", weave, count, over, False, {"white": white}),

@@ -1,5 +1,6 @@
 """Every design must lie on the panel of the finishing piece, whatever the cloth."""
 
+from dataclasses import replace
 from math import cos, pi, sin
 from time import perf_counter
 
@@ -10,6 +11,7 @@ from hypothesis import strategies as st
 from packetgen.diagnostics import Problems
 from packetgen.model import KeepOut, Trim, Weave
 from packetgen.pipeline import proof
+from packetgen.reckon.coverage import complain_of_coverage
 from packetgen.reckon.figures import complain, figures
 from packetgen.reckon.fit import Verdict, fit, holds, too_many
 from packetgen.reckon.fit_table import columns_of, fit_table, fit_tables
@@ -115,6 +117,39 @@ def test_a_border_that_takes_more_of_the_panel_than_it_leaves_is_named():
     complain((figures(wide, broad),), series(wide, finish=broad), problems)
     (told,) = (str(problem) for problem in problems)
     assert told.endswith("; border and trim take 60 of the panel's 100 mm: look at them in tests")
+
+
+def test_of_aida_that_is_worked_over_two_blocks_that_is_the_remedy():
+    """By hand: at 14 over 2 a board of 100 mm holds 24 of 40 stitches, and over 1 all of them. Where it fits all the same
+    the choice is told as rare, unless the cloth's own file has it so; coverage of such large stitches is not told."""
+    narrow = piece(100)
+    for stitches, told in ((40, "does-not-fit"), (20, "over-rare")):
+        wide = pattern("m" * stitches, cloths=(replace(option(14, 2), cloth=option(14).cloth),))
+        found = figures(wide, narrow)
+        problems = Problems()
+        complain((found,), series(wide, finish=narrow), problems)
+        complain_of_coverage(wide, found.works, problems)
+        (only,) = problems
+        assert only.code == told
+        assert only.right.endswith(
+            "write over: 1, as usual on aida, and not 2"
+            if stitches == 40
+            else "take over out of this choice"
+        )
+
+
+def test_where_the_edge_keeps_some_designs_from_fitting_they_are_named_in_one_line():
+    """By hand: twice 30 mm of a panel of 100 mm; the other design is 5.4 mm wide."""
+    broad = piece(100, border_mm=30.0)
+    wide, dot = pattern("m" * 30, cloths=(option(14),)), pattern("mmm", id="dot", title="A Dot")
+    problems = Problems()
+    complain(
+        tuple(figures(one, broad) for one in (wide, dot)), series(wide, dot, finish=broad), problems
+    )
+    (only,) = problems
+    assert only.wrong == (
+        "border and trim take 60 mm of the panel's 100 mm, and A Sprig does not fit what is left"
+    )
 
 
 @pytest.mark.parametrize(

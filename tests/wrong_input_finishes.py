@@ -287,4 +287,35 @@ CASES = (
         {FINISH: ("faces: both", "faces: front and edges")},
         "finishes/shelf/finish.yaml:16:12: 'faces' cannot be 'front and edges'; 'both' is front, back and edges; for two of them give each an entry in 'painted', in place of paint, coats and faces",
     ),
+    Case(
+        "a second part of several without its place",
+        {
+            FINISH: (
+                "paints:\n",
+                "  - {name: rail, outline: '0,0 9,0 9,9 0,9', at: '120,0', thickness: 6 mm, paint: sage, coats: 2}\n"
+                "  - {name: knob, outline: '110,0 119,0 119,9 110,9', thickness: 6 mm, paint: sage, coats: 2}\npaints:\n",
+            )
+        },
+        "finishes/shelf/finish.yaml:18:12: advice: 'knob' has no 'at', so it stands at 0,0, while other parts say where they stand; give it one; write at: 0,0 if that is right",
+    ),
+    Case(
+        "a rail in centimetres",
+        {
+            FINISH: (
+                "paints:\n",
+                "  - {name: rail, outline: '0,0 12,0 12,1.2 0,1.2', at: '0,110', thickness: 6 mm, paint: sage, coats: 2}\npaints:\n",
+            )
+        },
+        "finishes/shelf/finish.yaml:17:27: advice: 'rail' of 12 × 1.2 mm can hardly be sawn, and corners are in mm; if these are cm, write 0,0 120,0 120,12 0,12",
+    ),
+    Case(
+        "the board in centimetres, and the panel in millimetres",
+        {FINISH: ("outline: 0,0 120,0 120,120 0,120", "outline: 0,0 12,0 12,12 0,12")},
+        "finishes/shelf/finish.yaml:4:12: the panel reaches beyond the wood, 88 mm to the right and 88 mm below; keep it within the parts, which stand from 0,0 to 12,12, or write 'back' in mm if its 12 × 12 mm are cm",
+    ),
+    Case(
+        "an overlap in another unit",
+        {FINISH: ("overlap: 20 mm", "overlap: 20 cm")},
+        "finishes/shelf/finish.yaml:24:45: advice: an overlap of 200 mm is much for the two ends of a trim; look once more: should it be 20 mm?",
+    ),
 )

@@ -79,4 +79,14 @@ CASES = (
         pace("{slow: 100, usual: 150}"),
         "series/garden-year/series.yaml:5:7: 'quick' is missing in a pace; add a line, for example quick: 200",
     ),
+    Case(
+        "the number of the whole thread for that of a strand",
+        {MOSS: ("tex: 25", "tex: 150")},
+        "threads/moss.yaml:4:6: advice: 150 tex is much for one of 6 strands; write how fine one strand is; if that is the whole thread, that is 25 tex",
+    ),
+    Case(
+        "a colour line copied with its colour",
+        {MOSS: ('hex: "#4f7942"', 'hex: "#a04030"')},
+        "threads/moss.yaml:11:37: advice: '07' has the very colour of 'E2', #a04030; look once more at both, or lay this aside in series.yaml where they are the same",
+    ),
 )

@@ -80,13 +80,28 @@ FIGURES: dict[str, Fault] = {
         "add a line there, for example glue: [{{name: wood glue, cures_in: 24 h, for: the wooden parts}}]",
         Level.ADVICE,
     ),
+    "part-slim": Fault(
+        "{part} of {size} can hardly be sawn, and corners are in mm",
+        "if these are cm, write {better}",
+        Level.ADVICE,
+    ),
+    "part-placeless": Fault(
+        "{part} has no 'at', so it stands at 0,0, while other parts say where they stand",
+        "give it one; write at: 0,0 if that is right",
+        Level.ADVICE,
+    ),
+    "overlap-long": Fault(
+        "an overlap of {long} is much for the two ends of a trim",
+        "look once more: should it be {better}?",
+        Level.ADVICE,
+    ),
     "part-thick": Fault(
         "a board of {thick} is hardly sold so thick",
         "look once more: should it be {better}?",
         Level.ADVICE,
     ),
     "border-broad": Fault(
-        "border and trim take {around} of the panel's {across}, and no design of the series fits what is left",
+        "border and trim take {around} of the panel's {across}, and {number} what is left",
         "write less, where a few millimetres are usual, or let the panel be larger",
     ),
     "magnets-none-room": Fault(

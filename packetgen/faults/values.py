@@ -9,10 +9,20 @@ VALUES: dict[str, Fault] = {
         "correct one of the two, unless the number in its name is another",
         Level.ADVICE,
     ),
+    "tex-whole": Fault(
+        "{tex} tex is much for one of {strands} strands",
+        "write how fine one strand is; if that is the whole thread, {better}",
+        Level.ADVICE,
+    ),
+    "hex-twice": Fault(
+        "{said} has the very colour of {other}, {hex}",
+        "look once more at both, or lay this aside in series.yaml where they are the same",
+        Level.ADVICE,
+    ),
     "none-said": Fault("{name} is {said}", "take this line away where there is none"),
     "over-rare": Fault(
         "with over: {over} each stitch covers {over} blocks of this aida, and so is much larger than usual",
-        "aida is worked with over: 1; where one pattern wants it otherwise, write over in that pattern's cloth choice",
+        "aida is worked with over: 1; {hint}",
         Level.ADVICE,
     ),
     "count-rare": Fault(

@@ -66,6 +66,20 @@ WHY_FIGURES: dict[str, Why] = {
         "while the steps tell to glue something.",
         "List each glue in finish.yaml, with the time until it holds; or lay the advice aside in series.yaml.",
     ),
+    "part-slim": Why(
+        "A piece of wood less than 3 mm wide is hardly sawn (our own choice). Mostly its corners were written in "
+        "centimetres.",
+        "Write the corners in millimetres, as those of all parts.",
+    ),
+    "part-placeless": Why(
+        "A part without an at stands at 0,0, which is right for the one that the others are measured from. Here it is "
+        "another one, and its line may have been forgotten.",
+        "Write where its own 0,0 stands in the drawing of the whole.",
+    ),
+    "overlap-long": Why(
+        "Two ends of a trim overlap by a finger's width or two (common practice, no source), and each design buys it.",
+        "Correct the length; or lay the advice aside in series.yaml.",
+    ),
     "part-thick": Why(
         "Boards for craft work are sold to 30 mm or so (from memory); mostly a measure was written in centimetres "
         "that was meant in millimetres.",

@@ -9,6 +9,15 @@ WHY_VALUES: dict[str, Why] = {
         "forgotten.",
         "Look at the label, and correct the count or the name.",
     ),
+    "tex-whole": Why(
+        "tex says how fine one strand is, and a strand of a thread that can be parted has 20 to 60 tex (from memory). The "
+        "number of the whole thread makes every cloth look crowded.",
+        "Divide the number of the whole thread by its strands.",
+    ),
+    "hex-twice": Why(
+        "Two numbers of a card have one colour on screen and paper: mostly a line was copied and its colour forgotten.",
+        "Correct the colour of one of the two.",
+    ),
     "none-said": Why(
         "A word stands where a list or a group of names is due, and says that there is none.",
         "What may be left out is left out with its whole line.",

@@ -16,7 +16,7 @@ from packetgen.load.values import Filled
 from packetgen.load.words import said, shown
 from packetgen.model import BeadCard, Cloth, Colour, Price, ThreadCard, Weave
 from packetgen.units import plain
-from packetgen.yarn_numbers import metres_in
+from packetgen.yarn_numbers import metres_in, seems_whole
 
 SHAPES: Mapping[str, Group] = MappingProxyType(
     {"threads": THREAD_CARD, "cloths": CLOTH, "beads": BEAD_CARD}
@@ -77,6 +77,8 @@ def _load(
             _check_count(filled, problems)
             _check_over(filled, problems)
         _check_price(filled, shape, problems)
+        if shape is THREAD_CARD:
+            _check_tex(filled, problems)
         if named_well:
             _check_name(filled, path, called, problems)
         colours = _colours(filled, "name" if shape is CLOTH else "number", problems)
@@ -119,7 +121,19 @@ def _check_count(filled: Filled, problems: Problems) -> None:
 def _check_over(filled: Filled, problems: Problems) -> None:
     """Advice on aida of which a stitch covers several blocks."""
     if filled["weave"] == Weave.AIDA.value and (filled["over"] or 1) > 1:
-        problems.add(filled.place_of("over"), "over-rare", over=filled["over"])
+        hint = "where one pattern wants it otherwise, write over in that pattern's cloth choice"
+        problems.add(filled.place_of("over"), "over-rare", over=filled["over"], hint=hint)
+
+
+def _check_tex(filled: Filled, problems: Problems) -> None:
+    """Advice on the number of a whole thread that stands for that of a strand."""
+    tex, strands = _tex(filled), filled["strands"]
+    if tex is None or strands is None or not seems_whole(tex, strands):
+        return
+    name = "tex" if filled["tex"] is not None else "size"
+    better = f"that is {plain(round(tex / strands, 1))} tex"
+    place = filled.place_of(name)
+    problems.add(place, "tex-whole", tex=plain(round(tex, 1)), strands=strands, better=better)
 
 
 def _check_price(filled: Filled, shape: Group, problems: Problems) -> None:
@@ -144,6 +158,7 @@ def _colours(filled: Filled, by: str, problems: Problems) -> Mapping[str, Colour
     """The colours by number (or by name, for cloth); None where one number stands twice."""
     colours: dict[str, Colour] = {}
     lines: dict[str, int] = {}
+    seen: dict[str, str] = {}  # each colour → what has it first
     once = True
     for given in filled.each("colours"):
         if given.value is None or given.value[by] is None:
@@ -154,6 +169,11 @@ def _colours(filled: Filled, by: str, problems: Problems) -> Mapping[str, Colour
             once = False
             continue
         lines[key] = place.line
+        shade = given.value["hex"]
+        first = seen.setdefault(shade, key) if shade else key
+        if first != key:
+            at = given.value.place_of("hex")
+            problems.add(at, "hex-twice", said=said(key), other=said(first), hex=shade)
         colours[key] = Colour(key, given.value["name"], given.value["hex"])
     return MappingProxyType(colours) if once else None
 

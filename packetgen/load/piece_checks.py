@@ -6,7 +6,7 @@ from packetgen.diagnostics import Place, Problems
 from packetgen.load.placed_parts import Hidden, beyond_wood, hidden, over_panel, standing_apart
 from packetgen.load.values import Filled
 from packetgen.load.words import counted, said
-from packetgen.model import Part
+from packetgen.model import Outline, Part
 from packetgen.nouns import listed
 from packetgen.units import plain
 
@@ -14,7 +14,10 @@ _LEAST_GATHERED = 1.2  # times the length of the edge; less shows no gathers: fr
 _USUAL_INSET_MM = 15  # our own choice
 _THICK_MM = 40  # boards for craft work are sold to 30 mm or so: from memory
 _LEAST_PANEL_MM = 40  # from side to side; hardly a panel is smaller: our own choice
+_LARGE = 3  # times the panel: no wood round it is larger in both. Our own choice
 _SHOWN = 4  # corners of an outline
+_LONG_OVERLAP_MM = 60  # of the two ends of a trim: our own choice
+_SLIM_MM = 3  # from side to side; a narrower piece of wood is hardly sawn: our own choice
 _SIDES = ("to the left", "above", "to the right", "below")
 
 
@@ -22,6 +25,7 @@ def complain_of_piece(filled: Filled, parts: tuple[Part, ...] | None, problems: 
     """Its trim, its magnets, its border, and, where all `parts` could be read, how they stand."""
     _look_at_trim(filled["trim"], problems)
     _look_at_thickness(filled, problems)
+    _look_at_slim_parts(filled, problems)
     if _panel_in_cm(filled, problems):
         return
     _look_at_magnets(filled["magnets"], filled["panel"], problems)
@@ -35,6 +39,9 @@ def _look_at_trim(trim: Filled | None, problems: Problems) -> None:
         return
     if trim["kind"] == "straight" and not trim["width"]:
         problems.add(trim.place_of("kind"), "trim-width")
+    if (trim["overlap"] or 0.0) > _LONG_OVERLAP_MM:
+        long, better = _mm(trim["overlap"]), _mm(trim["overlap"] / 10)
+        problems.add(trim.place_of("overlap"), "overlap-long", long=long, better=better)
     ratio = trim["ratio"]
     if trim["kind"] == "gathered" and ratio < _LEAST_GATHERED:
         given = trim.given["ratio"].name_place is not None
@@ -113,7 +120,11 @@ def broader_place(filled: Filled) -> Place:
 
 
 def _sides(panel: Filled) -> tuple[float, float]:
-    wide, high = (max(side) - min(side) for side in zip(*panel["outline"]))
+    return _extent(panel["outline"])
+
+
+def _extent(outline: Outline) -> tuple[float, float]:
+    wide, high = (max(side) - min(side) for side in zip(*outline))
     return wide, high
 
 
@@ -133,6 +144,22 @@ def _look_at_thickness(filled: Filled, problems: Problems) -> None:
                 better=_mm(thick_mm / 10),
             )
             return
+
+
+def _look_at_slim_parts(filled: Filled, problems: Problems) -> None:
+    """Advice on parts that nobody can saw: in another unit, mostly."""
+    for given in filled.each("parts"):
+        outline = given.value["outline"] if given.value is not None else None
+        if outline is not None and min(_extent(outline)) < _SLIM_MM:
+            size = _size(_extent(outline))
+            better = " ".join(_point((10 * x, 10 * y)) for x, y in outline[:_SHOWN])
+            problems.add(
+                given.value.place_of("outline"),
+                "part-slim",
+                part=said(given.value["name"] or "this part"),
+                size=size,
+                better=better + " …" * (len(outline) > _SHOWN),
+            )
 
 
 def _look_at_panel(filled: Filled, parts: tuple[Part, ...], problems: Problems) -> None:
@@ -161,8 +188,15 @@ def _look_at_panel(filled: Filled, parts: tuple[Part, ...], problems: Problems) 
 
 
 def _other_cure(filled: Filled) -> str:
-    """Where some parts have a place and others none, the first of these may be the one that is missed."""
+    """A part that is much smaller than the panel may be in another unit; where some parts have a place and others
+    none, the first of these may be the one that is missed."""
     parts = [one.value for one in filled.each("parts")]
+    sides = _sides(filled["panel"])
+    for part in parts:
+        extent = _extent(part["outline"])
+        if all(one < side <= 10 * one for one, side in zip(extent, sides, strict=True)):
+            if 10 * max(extent) <= _LARGE * max(sides):
+                return f"write {said(part['name'])} in mm if its {_size(extent)} are cm"
     placeless = [part for part in parts if not _has_place(part)]
     if not placeless or len(placeless) == len(parts):
         return "add the part that it lies on"
@@ -191,9 +225,9 @@ def _look_at_parts(
         )
     # What stands in a wrong place may hide others, or be hidden, only there.
     wrong = {over.number for over in all_over}
-    _look_at_hidden(
-        stand, [one for one in hidden(parts) if not wrong & {one.number, one.behind}], problems
-    )
+    unseen = [one for one in hidden(parts) if not wrong & {one.number, one.behind}]
+    _look_at_hidden(stand, unseen, problems)
+    _look_at_placeless(stand, wrong | {one.number for one in unseen}, problems)
     for far in standing_apart(panel["outline"], parts):
         part = stand[far.number]
         facts = _place_of_part(part) | {"gap": _mm(far.gap_mm)}
@@ -206,6 +240,16 @@ def _look_at_parts(
             parts_more = counted(len(far.together_with), "part")
             facts["part"] = f"{facts['part']} with {parts_more} that it hangs together with,"
         problems.add(part.place_of("at"), "part-apart", **facts)
+
+
+def _look_at_placeless(stand: Sequence[Filled], told: set[int], problems: Problems) -> None:
+    """Advice on the one part that has no place while others have, unless it is the first, from which they may be
+    measured, or something is told of it."""
+    placeless = [number for number, part in enumerate(stand) if not _has_place(part)]
+    later = [number for number in placeless if number]
+    if len(later) == 1 and len(placeless) < len(stand) and later[0] not in told:
+        part = stand[later[0]]
+        problems.add(part.place_of("name"), "part-placeless", part=said(part["name"]))
 
 
 def _look_at_hidden(

@@ -6,7 +6,7 @@ from datetime import date, datetime
 
 from packetgen.diagnostics import Place
 from packetgen.model.chart import Bead, Daisy, Fraction, Grid, Knot, Line, Stitch
-from packetgen.model.goods import Cloth, Colour, ThreadCard
+from packetgen.model.goods import Cloth, Colour, ThreadCard, Weave
 from packetgen.model.laid_aside import LaidAside
 from packetgen.model.people import Designer, Occasion
 
@@ -50,6 +50,11 @@ class ClothOption:
     colour: Colour
     over: int
     place: Place = field(compare=False)
+
+    @property
+    def over_blocks(self) -> bool:
+        """Whether a stitch covers several blocks of aida, which is rare and mostly a slip."""
+        return self.cloth.weave is Weave.AIDA and self.over > 1
 
 
 @dataclass(frozen=True)

@@ -28,6 +28,7 @@ from packetgen.model import Pattern, Stitch, ThreadCard, ThreadSet
 from packetgen.reckon.needle import strands_for
 from packetgen.reckon.sizes import USUAL_COUNTS, cell_mm
 from packetgen.reckon.thread import Work
+from packetgen.yarn_numbers import seems_whole
 
 # Grams in a cubic centimetre of the bare fibre: handbook values, from memory.
 FIBRES_G_PER_CM3 = {
@@ -162,12 +163,15 @@ def complain_of_coverage(pattern: Pattern, works: tuple[Work, ...], problems: Pr
     """Advice where full crosses as their author has them come out thin or crowded on a cloth of hers:
     one line a cloth, thread set and needle."""
     for option in pattern.cloths:
+        if option.over_blocks:
+            continue  # is told for itself
         cell = cell_mm(option.cloth.count_per_inch, option.over)
         for thread_set in pattern.thread_sets:
             for needle in needles(works, thread_set):
                 found = coverage(needle.cards, needle.strands, cell)
-                if found.word == "good":
-                    continue
+                whole = any(seems_whole(card.tex, card.strands) for card in needle.cards)
+                if found.word == "good" or (whole and found.word == "crowded"):
+                    continue  # of such a card that is told
                 problems.add(
                     option.place,
                     f"coverage-{found.word}",

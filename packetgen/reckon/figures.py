@@ -15,7 +15,7 @@ from packetgen.model import (
     ThreadSet,
 )
 from packetgen.model.extent import bare_margins
-from packetgen.nouns import counted
+from packetgen.nouns import counted, listed
 from packetgen.reckon.bead_fit import BeadFit, bead_fits
 from packetgen.reckon.coverage import AtCount, Coverage, coverage_at_counts, set_coverage
 from packetgen.reckon.cutting import FAT_QUARTER, as_cut, pieces_from
@@ -206,19 +206,21 @@ def _bead_needs(pattern: Pattern, assumptions: Assumptions) -> tuple[BeadNeed, .
 def complain(all_figures: tuple[Figures, ...], series: Series, problems: Problems) -> None:
     """Every design must fit the series' finishing piece on every cloth that is offered for it."""
     piece = series.finish
-    if (broad := _broad(piece)) and _edge_alone(all_figures, piece):
+    if (broad := _broad(piece)) and (without_room := _for_edge_alone(all_figures, piece)):
         around, across = (f"{plain(round(one, 2))} mm" for one in broad)
         problems.add(
             piece.edge_place or piece.place,
             "border-broad",
             around=around,
             across=across,
+            number=without_room,
         )
         return
     for figure in all_figures:
         grid = figure.pattern.grid
         for on in figure.cloths:
             if on.fit.verdict is not Verdict.DOES_NOT_FIT:
+                _complain_of_blocks(on.option, problems)
                 continue
             ways = too_many((grid.width, grid.height), on.cell_mm, piece)
             most = room_for(on.fit, on.cell_mm, piece)
@@ -231,10 +233,24 @@ def complain(all_figures: tuple[Figures, ...], series: Series, problems: Problem
                 piece=piece.name,
                 most=f"{most[0]} × {most[1]}",
                 excess=" or ".join(_excess(*way) for way in ways) or _IN_THE_WAY,
-                way=_border_way(piece)
+                way=_over_way(on.option)
+                or _border_way(piece)
                 or _bare_way(figure.pattern, on.cell_mm, piece)
                 or _OTHER_WAYS.format(file=piece.place.path),
             )
+
+
+def _complain_of_blocks(option: ClothOption, problems: Problems) -> None:
+    """Advice on a choice of aida that a pattern works over several blocks, where the cloth's own file does not."""
+    if option.over_blocks and option.over != option.cloth.over:
+        problems.add(
+            option.place, "over-rare", over=option.over, hint="take over out of this choice"
+        )
+
+
+def _over_way(option: ClothOption) -> str:
+    """What to do where a stitch covers several blocks of aida."""
+    return f"write over: 1, as usual on aida, and not {option.over}" if option.over_blocks else ""
 
 
 def _both(size: Size) -> str:
@@ -264,13 +280,23 @@ def _border_way(piece: FinishingPiece) -> str:
     return f"border and trim take {around} of the panel's {across} mm: look at them in {piece.place.path}"
 
 
-def _edge_alone(all_figures: tuple[Figures, ...], piece: FinishingPiece) -> bool:
-    """Whether no design fits on any cloth, and without border and trim some would."""
-    each = [(figure.pattern.grid, on) for figure in all_figures for on in figure.cloths]
-    if any(on.fit.verdict is not Verdict.DOES_NOT_FIT for _, on in each):
-        return False
+def _for_edge_alone(all_figures: tuple[Figures, ...], piece: FinishingPiece) -> str:
+    """How many designs do not fit on one of their cloths, where without border and trim some of these would; ''
+    otherwise."""
     bare = replace(piece, border_mm=0.0, trim=replace(piece.trim, width_mm=0.0))
-    return any(holds((grid.width, grid.height), on.cell_mm, bare) for grid, on in each)
+    out = [
+        (figure.pattern, on)
+        for figure in all_figures
+        for on in figure.cloths
+        if on.fit.verdict is Verdict.DOES_NOT_FIT
+    ]
+    if not any(holds((of.grid.width, of.grid.height), on.cell_mm, bare) for of, on in out):
+        return ""
+    all_cuts = sum(len(figure.cloths) for figure in all_figures)
+    if len(out) == all_cuts:
+        return "no design of the series fits"
+    titles = dict.fromkeys(of.title for of, _ in out)
+    return f"{listed(tuple(titles)[:2])}{' and more' if len(titles) > 2 else ''} {'do' if len(titles) > 1 else 'does'} not fit"
 
 
 def _broad(piece: FinishingPiece) -> tuple[float, float] | None:

@@ -22,8 +22,9 @@ MOST_OFF, MANY_PIECES = 4, 8
 def complain_of_cloths(figures: Figures, piece: FinishingPiece, problems: Problems) -> None:
     """Advice at each cloth on which little wood is left, and once for those on which a stitch or two less would
     give more pieces from a fat quarter. Where bare edges are why, these are told already."""
+    broad = any(problem.code == "border-broad" for problem in problems)
     for on in figures.cloths:
-        if on.fit.verdict is Verdict.TIGHT:
+        if on.fit.verdict is Verdict.TIGHT and not broad:
             _tight(figures.pattern, on, piece, problems)
     bare = bare_edges(figures.pattern)
     few = [

@@ -56,7 +56,7 @@ _PATTERN: Mapping[str, tuple[str, ...]] = {
     "occasion.on": ("day-shared", "occasion-begun"),
     "cloths": (
         "name-twice", "coverage-thin", "coverage-crowded", "beads-crowd", "does-not-fit",
-        "magnets-no-room", "magnets-bunched", "fit-tight", "cut-wastes",
+        "magnets-no-room", "magnets-bunched", "fit-tight", "cut-wastes", "over-rare",
     ),
     "cloths[].colour": ("colour-unknown",),
     "thread_sets": ("name-twice",),
@@ -103,9 +103,12 @@ BY_FIELD: Mapping[str, Mapping[str, tuple[str, ...]]] = {
     "threads/<card>.yaml": {
         "name": ("card-of-one-name",),
         "strands": ("braid-parted",),
+        "tex": ("tex-whole",),
+        "size": ("tex-whole",),
         "weight": ("weight-odd",),
         "price": ("price-dear", "currency-other"),
         "colours[].number": ("colour-twice",),
+        "colours[].hex": ("hex-twice",),
     },
     "cloths/<cloth>.yaml": {
         "name": ("card-of-one-name",),
@@ -113,11 +116,13 @@ BY_FIELD: Mapping[str, Mapping[str, tuple[str, ...]]] = {
         "over": ("over-rare",),
         "price": ("price-dear", "currency-other"),
         "colours[].name": ("colour-twice",),
+        "colours[].hex": ("hex-twice",),
     },
     "beads/<card>.yaml": {
         "name": ("card-of-one-name",),
         "price": ("price-dear", "currency-other"),
         "colours[].number": ("colour-twice",),
+        "colours[].hex": ("hex-twice",),
     },
     "finishes/<piece>/finish.yaml": {
         "": ("paint-unused", "share-title-small"),
@@ -125,6 +130,7 @@ BY_FIELD: Mapping[str, Mapping[str, tuple[str, ...]]] = {
         "parts[].name": (
             "name-twice",
             "part-over-panel",
+            "part-placeless",
             "part-hidden",
             "part-hides",
             "part-apart",
@@ -136,9 +142,11 @@ BY_FIELD: Mapping[str, Mapping[str, tuple[str, ...]]] = {
         "paints[].or_with.put_on_with": ("same-way-twice",),
         "panel.outline": ("panel-beyond-wood", "panel-in-cm"),
         "parts[].thickness": ("part-thick",),
+        "parts[].outline": ("part-slim",),
         "border": ("border-fills-panel", "border-broad"),
         "trim.kind": ("trim-width", "trim-flat"),
         "trim.ratio": ("trim-flat",),
+        "trim.overlap": ("overlap-long",),
         "trim.width": ("border-fills-panel", "border-broad"),
         "magnets.diameter": ("magnets-none-room",),
         "magnets.inset": ("magnet-over-edge", "inset-far", "magnets-none-room"),
