@@ -399,6 +399,15 @@ def test_every_design_without_room_is_named():
     ]  # fmt: skip
 
 
+def test_while_a_design_does_not_fit_nothing_is_said_of_magnets():
+    """Its card will be another one when that is mended."""
+    across = pattern(*rows(80, 8), id="across", title="A Hedge")
+    large = pattern(*rows(200, 200), id="large", title="A Field")
+    finish = piece(magnets=Magnets(4, 10.0, 2.0, 12.0))
+    assert complaints(series(across, finish=finish))
+    assert complaints(series(across, large, finish=finish)) == []
+
+
 def test_an_inset_that_suits_no_card_is_told_once_with_one_that_suits_all():
     """By hand: 31 stitches on cloth of 14 are 56.2 mm, and with borders of 5 mm the card 66.2 mm: two magnets that stand 40 mm inside
     each edge would change places. What lies within the smaller card suits the larger one too."""

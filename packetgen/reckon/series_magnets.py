@@ -10,7 +10,7 @@ from packetgen.model import Magnets, Pattern, Series
 from packetgen.nouns import listed
 from packetgen.reckon.bunched import bare_rows_enough, largest, small_ones
 from packetgen.reckon.figures import Figures, OnCloth, cards_on_panel, figures
-from packetgen.reckon.fit import room_for
+from packetgen.reckon.fit import Verdict, room_for
 from packetgen.reckon.magnets import FEWEST, Card, MagnetPlan, in_common, magnet_plan, plan_for_most
 from packetgen.units import plain, size_centimetres, size_inches
 
@@ -35,7 +35,11 @@ def complain_of_magnets(
     all_figures: tuple[Figures, ...], series: Series, problems: Problems
 ) -> None:
     """Name every design on the first cloth of each size on which its card has no room for the magnets, and
-    once every design that they hold in the middle only."""
+    once every design that they hold in the middle only; nothing while a design does not fit, since its card will be
+    another one."""
+    on_cloths = (on for figure in all_figures for on in figure.cloths)
+    if any(on.fit.verdict is Verdict.DOES_NOT_FIT for on in on_cloths):
+        return
     if not series.finish.magnets.pairs:
         return
     _complain_of_no_room(all_figures, series, problems)
