@@ -500,8 +500,7 @@ CASES = (
             .replace("  r: {moss", "  R: {moss")
             .replace("  - {colour: r,", "  - {colour: k,")
         },
-        "series/garden-year/fern/chart.txt:2:1: the mark 'r' at column 1, row 1 (3 stitches in all) is not in the key; did you mean 'R'?",
-        "series/garden-year/fern/chart.txt:2:3: the mark 'b' at column 3, row 1 (2 stitches in all) is not in the key; did you mean 'B'?",
+        "series/garden-year/fern/chart.txt:2:1: the chart has 'b' and 'r' where the key has 'B' and 'R': capitals and small letters are different marks; write them in one way, in the chart or in the key",
     ),
     Case(
         "a mark of the key mistyped",
@@ -653,5 +652,44 @@ CASES = (
         "points with hyphens between them and no spaces",
         {PATTERN: ('path: "1,1 4,1 4,2.5"', 'path: "1,1-4,1-4,2.5"')},
         "series/garden-year/fern/pattern.yaml:13:24: '1,1-4,1-4,2.5' is not a point; write a comma in each point and a space between two: 1,1 4,1 4,2.5",
+    ),
+    *(
+        Case(
+            f"a chart with {what}",
+            {CHART: "\n".join(rows) + "\n"},
+            f"series/garden-year/fern/chart.txt:{spot}: {told}",
+        )
+        for what, rows, spot, told in (
+            (
+                "quotes round its rows",
+                ('"rrbb"', '"rk.."', '"rrbb"'),
+                "1:1",
+                """'"' stands at both ends of every row of this chart and is no mark of the key; take it away""",
+            ),
+            (
+                "commas behind its rows",
+                ("rrbb,", "rk..,", "rrbb,"),
+                "1:1",
+                "',' stands behind every row of this chart and is no mark of the key; take it away",
+            ),
+            (
+                "numbers behind its rows",
+                ("rrbb 1", "rk.. 2", "rrbb 3"),
+                "1:6",
+                "numbers stand behind the rows of this chart, here '1'; take them away, with what parts them from the row",
+            ),
+            (
+                "its columns counted above it",
+                ("1234", "rrbb", "rk..", "rrbb"),
+                "1:1",
+                "'1234' is words and no row of stitches; put # before it",
+            ),
+            (
+                "another sign for bare cloth",
+                ("rrbb", "rk--", "----", "----", "----"),
+                "2:3",
+                "the mark '-' at column 3, row 2 (14 stitches in all) is not in the key; if it is bare cloth, write '.' in its place",
+            ),
+        )
     ),
 )

@@ -122,8 +122,15 @@ PATTERNS: dict[str, Fault] = {
         "a {sign} stands between any two marks of this chart",
         "take those signs out: one character is one stitch{else_call}",
     ),
+    "chart-edged": Fault(
+        "{sign} stands {where} every row of this chart and is no mark of the key", "take it away"
+    ),
+    "chart-case": Fault(
+        "the chart has {marks} where the key has {others}: capitals and small letters are different marks",
+        "write them in one way, in the chart or in the key",
+    ),
     "chart-numbered": Fault(
-        "numbers stand before the rows of this chart, here {begins}",
+        "numbers stand {where} the rows of this chart, here {begins}",
         "take them away, with what parts them from the row",
     ),
     "chart-space": Fault("{what} at {spot}", "{hint}"),

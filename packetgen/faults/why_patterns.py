@@ -170,6 +170,14 @@ WHY_PATTERNS: dict[str, Why] = {
         "In a chart.txt one character is one stitch, and here the same sign parts all of them.",
         "Take those signs out. A table with commas or semicolons is read too, under the name chart.csv.",
     ),
+    "chart-edged": Why(
+        "Tables and other programs put quotes round a row, or a comma behind it. Here one character is one stitch.",
+        "Take the signs away from all rows, with your editor's search and replace.",
+    ),
+    "chart-case": Why(
+        "All marks of the chart that the key does not have are there as capitals, or as small letters.",
+        "Change the letters of one of the two, all alike.",
+    ),
     "chart-numbered": Why(
         "Rows are counted from the top by themselves; numbers written before them would be stitches.",
         "Take the numbers away.",

@@ -2,12 +2,12 @@
 
 import unicodedata
 from collections import Counter
-from collections.abc import Collection, Mapping
+from collections.abc import Collection, Mapping, Sequence
 from dataclasses import dataclass, replace
 
 from packetgen.diagnostics import Place, Problems
 from packetgen.load.row_slips import row_slips
-from packetgen.load.words import LOST, counted, offer, said
+from packetgen.load.words import LOST, counted, listed, offer, said
 from packetgen.model import BARE, Grid, Stitch
 
 LARGEST = 1000  # stitches, either way
@@ -19,6 +19,7 @@ _FEWEST_LENGTHS = 4
 _MANY = 1 / 4
 # Columns that lie within so small a share of the row are one spot to an eye that looks for a slip.
 _NARROW = 8
+_SHOWN = 4  # marks in a message
 
 
 @dataclass(frozen=True)
@@ -220,6 +221,13 @@ def check_marks(
         facts = {"mark": said(idle), "other": said(other), "right": said(f"{other}:")}
         problems.add(places[idle], "key-mark-other", **facts, times=in_all)
         return
+    swapped = sorted(mark for mark in first if mark.swapcase() in marks)
+    if len(swapped) == len(first) > 1:
+        line, column = min(first.values())
+        facts = {"marks": listed(swapped[:_SHOWN], "and"), "others": _swapped(swapped[:_SHOWN])}
+        problems.add(chart.place(line, column), "chart-case", **facts)
+        first.clear()
+        unused = [mark for mark in unused if mark.swapcase() not in swapped]
     for mark in unused:
         if mark.swapcase() in first:
             continue  # told in the chart: 'v' is not in the key, did you mean 'V'?
@@ -232,7 +240,13 @@ def check_marks(
             problems.add(place, "mark-reserved", mark=said(mark), why="begins a remark")
         else:
             hint = f"{_other_letters(mark, marks)}{offer(mark, tuple(marks))}"
+            if BARE not in "".join(chart.rows) and 2 * times[mark] > sum(map(len, chart.rows)):
+                hint = f"if it is bare cloth, write {said(BARE)} in its place"
             problems.add(place, "chart-mark-unknown", mark=said(mark), spot=spot, hint=hint)
+
+
+def _swapped(marks: Sequence[str]) -> str:
+    return listed([mark.swapcase() for mark in marks], "and")
 
 
 def _other_letters(mark: str, marks: Collection[str]) -> str:

@@ -1,4 +1,4 @@
-"""A chart with signs between its marks, numbers before its rows, words among them or other dots than full stops, as
+"""A chart with signs between its marks or at its edge, numbers beside its rows, words among them or other dots than full stops, as
 tables, other papers and word processors have them."""
 
 import re
@@ -31,8 +31,16 @@ def without_habits(chart: Chart, marks: Collection[str] | None, problems: Proble
         problems.add(chart.place(number), "chart-words", said=row, hint=hint)
     if words:
         return None
+    first = chart.rows.index(rows[0]) + 1 if rows else 1
     if begins := _numbers_before(rows, marks or ()):
-        problems.add(chart.place(chart.rows.index(rows[0]) + 1), "chart-numbered", begins=begins)
+        problems.add(chart.place(first), "chart-numbered", where="before", begins=begins)
+        return None
+    if ends := _numbers_before([row[::-1] for row in rows], marks or (), backwards=True):
+        place = chart.place(first, len(rows[0]))
+        problems.add(place, "chart-numbered", where="behind", begins=ends)
+        return None
+    if marks and (edged := _signs_at_ends(rows, marks)):
+        problems.add(chart.place(first), "chart-edged", **edged)
         return None
     for sign, name in _SIGNS.items():
         a_mark = sign in marks if marks is not None else not sign.isspace()
@@ -75,11 +83,12 @@ def _words(rows: Sequence[str], marks: Collection[str]) -> list[int]:
     usual = Counter(len(row) for row in rows if row).most_common(1)[0][0] if any(rows) else 0
 
     def is_words(row: str) -> bool:
-        if len(row) == usual:
-            return False
         letters = [sign for sign in row if sign.isalpha()]
         strange = [sign for sign in letters if sign not in marks]
-        return (
+        ruler = [sign for sign in row if not sign.isspace() and sign not in "|+-'"]
+        if len(ruler) >= _FEWEST and all(map(str.isdigit, ruler)) and not {*ruler} & {*marks}:
+            return True  # columns counted above the chart
+        return len(row) != usual and (
             re.search(r"[^\W\d_]{3,}", row) is not None
             and len({*strange}) >= _FEWEST
             and 2 * len(strange) >= len(letters)
@@ -89,14 +98,29 @@ def _words(rows: Sequence[str], marks: Collection[str]) -> list[int]:
     return found if 2 * len(found) < len(rows) else found[:1] * (found[:1] == [1])
 
 
-def _numbers_before(rows: list[str], marks: Collection[str]) -> str:
-    """The number of the first row, as it stands there, if all rows have theirs; '' otherwise."""
+def _signs_at_ends(rows: list[str], marks: Collection[str]) -> dict[str, str] | None:
+    """A sign that is no mark and stands before all rows, behind all, or both, and nowhere else."""
+    strange = {row[at] for row in rows for at in (0, -1)} - {*marks, BARE, "#"}
+    strange = {sign for sign in strange if not sign.isspace()}
+    if len(rows) < _FEWEST or len(strange) != 1 or min(map(len, rows)) < _FEWEST:
+        return None
+    (sign,) = strange
+    before, behind = (all(row[at] == sign for row in rows) for at in (0, -1))
+    where = "at both ends of" if before and behind else "before" if before else "behind"
+    inside = any(sign in row[before : len(row) - behind] for row in rows)
+    return None if inside or not (before or behind) else {"sign": said(sign), "where": where}
+
+
+def _numbers_before(rows: list[str], marks: Collection[str], backwards: bool = False) -> str:
+    """The number of the first row, as it stands there, if all rows have theirs; '' otherwise. `backwards` says
+    whether the rows are turned round, with what stands behind them before them."""
     found = [number for number in map(_NUMBERED.match, rows) if number]
     if not len(found) == len(rows) >= _FEWEST or any({*one[2]} & {*marks} for one in found):
         return ""
-    numbers = [int(one[1]) for one in found]
+    turn = -1 if backwards else 1
+    numbers = [int(one[1][::turn]) for one in found]
     steps = {after - before for before, after in zip(numbers, numbers[1:])}
-    return said(found[0][0].strip()) if steps in ({1}, {-1}) else ""
+    return said(found[0][0][::turn].strip()) if steps in ({1}, {-1}) else ""
 
 
 def _all_parted(rows: list[str], sign: str) -> bool:

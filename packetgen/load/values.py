@@ -164,6 +164,8 @@ def _of_own(kind: Kind, example: str, node: Node) -> str:
         points = " ".join(map(",".join, zip(items[::2], items[1::2])))
         right = not len(items) % 2 and all(map(_NUMBER.fullmatch, items))
         return f'{example.partition(":")[0]}: "{shown(points)}"' if right else example
+    if isinstance(kind, Reference) and isinstance(node, ListNode) and node.items:
+        node = replace(node, items=node.items[:1])
     alone = node.items[0] if isinstance(node, ListNode) and len(node.items) == 1 else None
     if not isinstance(alone, TextNode) or is_nothing(alone):
         return example
