@@ -591,4 +591,19 @@ CASES = (
         {PATTERN: (KEY_LINE, "  r:\n")},
         """series/garden-year/fern/pattern.yaml:9:5: 'r' has no value; write one, for example r: {moss: "K4"}""",
     ),
+    Case(
+        "magnets as their label says them",
+        {FINISH: ("diameter: 10 mm, thickness: 2 mm", "diameter: 10 x 2 mm")},
+        "finishes/shelf/finish.yaml:25:31: 'diameter' has two measures, and the second has a name of its own; write diameter: 10 mm, thickness: 2 mm",
+    ),
+    Case(
+        "a pattern with a name for its title",
+        {PATTERN: ("title: Fern", "name: Fern")},
+        "series/garden-year/fern/pattern.yaml:1:1: 'name' is not part of a pattern; did you mean 'title', which is missing?",
+    ),
+    Case(
+        "two designers for one pattern",
+        {PATTERN: ("designer: alder", "designer: [alder, wren]")},
+        "series/garden-year/fern/pattern.yaml:2:11: 'designer' has a list, and needs one value; write for example designer: alder",
+    ),
 )

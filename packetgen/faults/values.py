@@ -19,6 +19,9 @@ VALUES: dict[str, Fault] = {
         "look once more at both, or lay this aside in series.yaml where they are the same",
         Level.ADVICE,
     ),
+    "two-measures": Fault(
+        "{name} has two measures, and the second has a name of its own", "write {right}"
+    ),
     "none-said": Fault("{name} is {said}", "take this line away where there is none"),
     "over-rare": Fault(
         "with over: {over} each stitch covers {over} blocks of this aida, and so is much larger than usual",

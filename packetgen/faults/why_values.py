@@ -18,6 +18,10 @@ WHY_VALUES: dict[str, Why] = {
         "Two numbers of a card have one colour on screen and paper: mostly a line was copied and its colour forgotten.",
         "Correct the colour of one of the two.",
     ),
+    "two-measures": Why(
+        "Labels say two measures in one, such as width and thickness. Here each has its own name.",
+        "Give each its name.",
+    ),
     "none-said": Why(
         "A word stands where a list or a group of names is due, and says that there is none.",
         "What may be left out is left out with its whole line.",

@@ -4,7 +4,7 @@ import re
 from collections.abc import Collection, Iterator, Sequence
 from dataclasses import dataclass
 
-from packetgen.load.schema import Field, Hex, Points
+from packetgen.load.schema import Field, Group, Hex, Measure, Points
 from packetgen.load.single_values import of_parts
 from packetgen.load.words import said, shown
 from packetgen.load.yaml_nodes import Entry, Node, TextNode, is_nothing, of_points
@@ -12,6 +12,11 @@ from packetgen.load.yaml_nodes import Entry, Node, TextNode, is_nothing, of_poin
 _CURLY = "“”„‘’«»"
 # A name and its value, with a space, a bare colon or an equals sign between them.
 _RUN_TOGETHER = re.compile(r"""(?P<name>[^\s:="']+)(?:\s*=|[:\s])\s*(?P<value>[^\s:=].*)""")
+
+_TWO_MEASURES = re.compile(
+    r"(?P<one>\d+(?:\.\d+)?)\s*(?P<first>mm|cm|in)?\s*[x×]\s*(?P<other>\d+(?:\.\d+)?)\s*(?P<unit>mm|cm|in)?",
+    re.ASCII,
+)
 
 
 @dataclass(frozen=True)
@@ -61,6 +66,22 @@ def slip(
         "example": f'{key.value}: "{shown(points)}"',
     }
     return Slip(key.value, "points-unquoted", facts, 1 + len(behind), at_value=True)
+
+
+def two_measures(kind: Group, entries: Sequence[Entry], at: int) -> tuple[str, str] | None:
+    """Of a measure that stands as '10 x 2 mm' the name that its second figure belongs to, which is missing, and how both
+    are written."""
+    key, value = entries[at]
+    names = [field.name for field in kind.fields if isinstance(field.kind, Measure)]
+    if key.value not in names or not isinstance(value, TextNode):
+        return None
+    found = _TWO_MEASURES.fullmatch(value.value.strip())
+    there = {name.value for name, _ in entries}
+    later = [name for name in names[names.index(key.value) + 1 :] if name not in there]
+    if not found or not later:
+        return None
+    unit = found["unit"] or found["first"] or "mm"
+    return later[0], f"{key.value}: {found['one']} {unit}, {later[0]}: {found['other']} {unit}"
 
 
 def _comma_for_colon(

@@ -6,7 +6,7 @@ from dataclasses import dataclass, replace
 from typing import Any
 
 from packetgen.diagnostics import Place, Problems, nearest_of
-from packetgen.load.between_braces import slip
+from packetgen.load.between_braces import slip, two_measures
 from packetgen.load.cut_off import between_quotes
 from packetgen.load.left_out import BULLETS
 from packetgen.load.merged_lists import parted
@@ -208,6 +208,12 @@ def _group(kind: Group, node: Node, called: str, example: str, problems: Problem
             # Who knows those names can tell what it is meant to be.
             given[key.value] = Given((), value.place, False, name_place=key.place)
             continue
+        if both := two_measures(kind, entries, number):
+            other, right = both
+            problems.add(value.place, "two-measures", name=said(key.value), right=right)
+            given[key.value] = Given(None, value.place, False, name_place=key.place)
+            misspelt.add(other)
+            continue
         if field is not None:
             own = _first_of_own(kind, entries)
             given[key.value] = replace(
@@ -223,12 +229,32 @@ def _group(kind: Group, node: Node, called: str, example: str, problems: Problem
             problems.add(key.place, "text-goes-on", **facts)
             continue
         hint = offer(key.value, tuple(fields))
+        if not hint.startswith("did you mean") and (lost := _only_missing(kind, entries, value)):
+            hint = f"did you mean {said(lost)}, which is missing?"
         problems.add(key.place, "name-unknown", name=said(key.value), what=kind.what, hint=hint)
         if hint.startswith("did you mean"):
             misspelt.update(name for name in fields if said(name) in hint)
     whole = _complete(kind, node.place, given, misspelt, problems) and whole
     whole = whole and all(value.whole for value in given.values())
     return Given(Filled(given, node.place, whole), node.place, whole)
+
+
+def _only_missing(kind: Group, entries: tuple[Entry, ...], value: Node) -> str:
+    """The one name that must be there and is not, where only one strange name is there, and its value is of that make;
+    '' otherwise."""
+    there = {key.value for key, _ in entries}
+    missing = [field for field in kind.fields if field.required and field.name not in there]
+    strange = there - {field.name for field in kind.fields}
+    if len(missing) != 1 or len(strange) != 1:
+        return ""
+    (field,) = missing
+    if isinstance(field.kind, ListOf):
+        fits = isinstance(value, ListNode)
+    elif isinstance(field.kind, Group | MapOf):
+        fits = isinstance(value, GroupNode)
+    else:
+        fits = isinstance(value, TextNode)
+    return field.name if fits else ""
 
 
 def _of_text(fields: dict[str, Field], before: Entry, key: TextNode) -> str:

@@ -61,7 +61,7 @@ _BY_KIND: Mapping[type, tuple[str, ...]] = {
     ShortName: ("short-name",),
     Whole: ("not-whole-number", "out-of-range"),
     Number: ("not-a-number", "decimal-comma", "out-of-range"),
-    Measure: ("not-a-measure", "range-given", "unit-missing", "unit-unknown", "decimal-comma", "out-of-range"),
+    Measure: ("not-a-measure", "two-measures", "range-given", "unit-missing", "unit-unknown", "decimal-comma", "out-of-range"),
     Money: ("not-a-price", "price-order", "decimal-comma", "out-of-range"),
     YarnSize: ("not-a-yarn-number", "decimal-comma", "out-of-range"),
     Choice: ("choice-unknown",),
