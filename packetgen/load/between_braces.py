@@ -72,13 +72,13 @@ def two_measures(kind: Group, entries: Sequence[Entry], at: int) -> tuple[str, s
     """Of a measure that stands as '10 x 2 mm' the name that its second figure belongs to, which is missing, and how both
     are written."""
     key, value = entries[at]
-    names = [field.name for field in kind.fields if isinstance(field.kind, Measure)]
-    if key.value not in names or not isinstance(value, TextNode):
+    found = isinstance(value, TextNode) and _TWO_MEASURES.fullmatch(value.value.strip())
+    names = [field.name for field in kind.fields if found and isinstance(field.kind, Measure)]
+    if not found or key.value not in names:
         return None
-    found = _TWO_MEASURES.fullmatch(value.value.strip())
     there = {name.value for name, _ in entries}
     later = [name for name in names[names.index(key.value) + 1 :] if name not in there]
-    if not found or not later:
+    if not later:
         return None
     unit = found["unit"] or found["first"] or "mm"
     return later[0], f"{key.value}: {found['one']} {unit}, {later[0]}: {found['other']} {unit}"

@@ -18,7 +18,9 @@ def _parted_list(
     kind: Group, entry: Entry, entries: Collection[Entry], problems: Problems
 ) -> Iterator[Entry]:
     name, value = entry
-    own = next((field.kind for field in kind.fields if field.name == name.value), None)
+    own = None
+    if isinstance(value, ListNode) and len(value.items) > 1:
+        own = next((field.kind for field in kind.fields if field.name == name.value), None)
     if not isinstance(own, ListOf) or not isinstance(value, ListNode):
         yield entry
         return

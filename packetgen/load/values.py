@@ -269,9 +269,10 @@ def _of_text(fields: dict[str, Field], before: Entry, key: TextNode) -> str:
 
 def _first_of_own(kind: Group, entries: tuple[Entry, ...]) -> str:
     """The first name of the author's own, where these are allowed; '' where there is none."""
+    if kind.others is None:
+        return ""
     fields = {field.name for field in kind.fields}
-    own = (name.value for name, _ in entries if name.value not in fields)
-    return next(own, "") if kind.others is not None else ""
+    return next((name.value for name, _ in entries if name.value not in fields), "")
 
 
 def _complete(

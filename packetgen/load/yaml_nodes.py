@@ -309,7 +309,8 @@ class _Tree:
 
     def _text_node(self, event: yaml.ScalarEvent, place: Place) -> TextNode:
         value = event.value
-        hidden = sorted({letter for letter in value if unseen(letter)} - {LOST})
+        plain = value.isascii() and value.isprintable()
+        hidden = [] if plain else sorted({letter for letter in value if unseen(letter)} - {LOST})
         for letter in hidden:  # came in by an escape such as "\u202e"
             self._problems.add(place, "unseen-character", what=describe(letter), more="")
             value = value.replace(letter, LOST)
