@@ -132,6 +132,7 @@ _DRAWN = (
     _Drawn("design.csv", b"E2,E2,rim\nK4,,rim\n"),
     _Drawn("design.csv", b"E2,rim\n", how=Reading(codes=(("rim", "K4"), ("rmi", "K4")))),
     _Drawn("design.csv", b"pot,rim\n", how=Reading(codes=(("pot=E2,rim", "K4"),))),
+    _Drawn("design.csv", b"E2,rim\n", how=Reading(codes=(("K4", "rim"),))),
     _Drawn("design.csv", b"A,B,C,D,E\nE2,E2,K4,K4,E2\n"),
     _Drawn("design.csv", b"Robin,,,,,\n,A,B,C,D,E\n1,E2,E2,K4,K4,E2\n"),
     _Drawn("design.png", half_seen()[1]),
@@ -157,7 +158,7 @@ def _of_bringing(folder: Path) -> dict[str, Example]:
         (place / drawn.name).write_bytes(drawn.data)
         there = ContentFolder(place, problems)
         read_design(
-            there, drawn.name, drawn.how, drawn.wide, Codes(card, dict(drawn.how.codes)), problems
+            there, drawn.name, drawn.how, drawn.wide, Codes(card, drawn.how.codes), problems
         )
         written = drawn.data.decode().strip() if drawn.name.endswith(".csv") else ""
         for problem in problems:

@@ -1250,8 +1250,8 @@ def test_a_question_for_a_code_takes_bare_cloth_and_says_what_it_wants(desk, mon
 
 def test_a_thread_that_is_called_like_bare_cloth_is_a_thread():
     card = (Colour("1", "bare", "#556b2f"),)
-    assert not Codes(card, {}).is_bare("bare")
-    assert Codes(card, {}).is_bare(".")
+    assert not Codes(card).is_bare("bare")
+    assert Codes(card).is_bare(".")
 
 
 def table_of(said: str) -> list[str]:
@@ -1454,6 +1454,66 @@ def test_a_code_of_the_file_that_looks_like_several_is_one(desk):
     (desk / "grid.csv").write_text('"RD=07,DR",E2\n')
     run("grid.csv", "--threads", "moss", "--code", "RD=07,DR=K4", "--into", "new")
     assert rows(desk / "new/chart.txt") == ["pb"]
+
+
+@pytest.mark.parametrize(
+    ("given", "right"),
+    [
+        ("07=RD", "RD=07"),
+        ("fern=two ducks", "'two ducks=fern'"),
+        (".=RD", "RD=."),
+        ("#4f7942=RD", "'RD=#4f7942'"),
+    ],
+)
+def test_a_code_that_is_said_the_wrong_way_round_is_told_in_one_line(desk, given, right):
+    """Its code is known by that: of it and of the thread nothing more is asked."""
+    (desk / "grid.csv").write_text(f"{given.partition('=')[2]},E2\n")
+    (line,) = wrong(desk, "grid.csv", "--code", given)
+    assert line == (
+        f"./grid.csv:1:1: --code {given} is the wrong way round: the code of the file stands before the '='; "
+        f"write --code {right} [bring-code-turned]"
+    )
+    assert shlex.split(right) == ["=".join(reversed(given.split("=")))]
+
+
+def test_several_codes_of_one_thread_are_each_turned_round(desk):
+    (desk / "grid.csv").write_text("RD,DR,oops\n")
+    *turned, other = wrong(desk, "grid.csv", "--code", "07=RD", "--code", "07=DR")
+    assert {line.partition("; ")[2] for line in turned} == {
+        "write --code RD=07 [bring-code-turned]",
+        "write --code DR=07 [bring-code-turned]",
+    }
+    assert "'oops', which stands for 1 stitch" in other
+
+
+def test_a_number_that_the_file_lacks_may_be_said_to_be_another_thread(desk):
+    """As somebody does who says for several files at once which thread has taken another's place."""
+    (desk / "grid.csv").write_text("E2,K4\n")
+    run("grid.csv", "--threads", "moss", "--code", "07=E2", "--into", "new")
+    assert rows(desk / "new/chart.txt") == ["bp"]
+
+
+@pytest.mark.parametrize(
+    ("words", "right"),
+    [
+        (("--code", "RD", "=", "07", "grid.csv"), "RD=07"),
+        (("grid.csv", "--code", "RD", "=07"), "RD=07"),
+        (("grid.csv", "--code", "RD=", "07"), "RD=07"),
+        (("grid.csv", "--code", "E2=07", "--code", "RD", "=", "two ducks"), "'RD=two ducks'"),
+        (("grid.csv", "--code", "RD", "="), "RD=THREAD"),
+        (("grid.csv", "--code", "RD", "=", "--trim"), "RD=THREAD"),
+    ],
+)
+def test_of_spaces_between_a_code_and_its_thread_it_is_told_to_leave_them_out(desk, words, right):
+    (desk / "grid.csv").write_text("RD,E2\n")
+    said = " ".join(run(*words, "--threads", "moss", code=2).stderr.split())
+    assert said.endswith(f"write --code {right}, without spaces")
+
+
+def test_a_file_may_stand_behind_a_code_that_is_left_without_its_thread(desk):
+    (desk / "grid.csv").write_text("RD,E2\n")
+    said = run("--code", "RD=", "grid.csv", "--threads", "moss", code=2).stderr
+    assert "--code RD=: write the code, '=' and its thread" in said
 
 
 def test_of_a_thread_that_is_mistyped_its_own_line_tells_and_no_other(desk):

@@ -288,7 +288,7 @@ def test_tags_come_from_facts_and_name_no_goods():
         "a sprig",
         "the hedge year",
         "14 count aida",
-        "32 count aida",
+        "32 count evenweave",
         "beads",
     } <= set(found)
     goods = ("bramble", "cloth 14", "drop glass", "board")

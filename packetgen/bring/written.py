@@ -4,8 +4,9 @@ import csv
 import re
 import shlex
 from collections import Counter
-from collections.abc import Callable, Iterator, Mapping, Sequence
+from collections.abc import Callable, Collection, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
+from functools import cached_property
 
 import numpy as np
 
@@ -34,9 +35,16 @@ class Codes:
     lines that the pattern's key has."""
 
     card: Sequence[Colour]
-    own: Mapping[str, str]  # code → a number or name of the card, or a colour
+    given: Sequence[
+        tuple[str, str]
+    ] = ()  # codes, each with a number or name of the card, or a colour
     known: Sequence[KnownLine] = ()
     card_name: str = "the card"
+
+    @cached_property
+    def own(self) -> Mapping[str, str]:
+        """What the author says of each code; where she says several things, the last."""
+        return dict(self.given)
 
     def meaning(self, code: str) -> tuple[str, Wish] | None:
         """(colour, wish) of a code as it stands in a table or in the author's list."""
@@ -75,12 +83,18 @@ class Codes:
         """The same where the author has said it for this code."""
         return self.meaning(self.own[code]) if code in self.own else None
 
+    def is_thread(self, said: str) -> bool:
+        """Whether that can be said of a code: it is a thread, a colour or bare cloth."""
+        return self.meaning(said) is not None or self.is_bare(said)
+
 
 @dataclass(frozen=True)
 class Unexplained:
-    """Codes that stand for nothing known, though the file is sound else; each with its stitches, as they come."""
+    """Codes that stand for nothing known, each with its stitches, as they come; none where the file has other
+    faults. And what of the author's own list is told already: it cannot be of one code."""
 
     stitches: Mapping[str, int]
+    misgiven: frozenset[tuple[str, str]] = frozenset()
 
 
 def read_table(
@@ -235,15 +249,8 @@ def _drawing(
     if not times:
         problems.add(Place(path), "bring-all-bare")
         return None
-    together = {
-        code: parts
-        for code, meant in codes.own.items()
-        if code not in met and (parts := said_together(code, meant))
-    }
-    for code, parts in together.items():
-        what = shown(f"{code}={codes.own[code]}")
-        problems.add(Place(path), "bring-codes-together", what=what, words=_options(parts))
-    named = {code for parts in together.values() for code, _ in parts}
+    misgiven = dict(_complain_of_given(codes, met, path, problems))
+    named = {code for parts in misgiven.values() for code, _ in parts}
     numbers, colours, wishes = {BARE: 0}, [], {}
     unknown: dict[str, int] = {}
     spoilt = False
@@ -274,26 +281,44 @@ def _drawing(
                 card=codes.card_name,
                 nearest=f"; did you mean {said(f'{near.number} {near.name}')}?" if near else "",
             )
-            if len(unknown) > MOST_ALIKE:
-                return None  # more of them are not shown
+            if len(unknown) > MOST_ALIKE:  # more of them are not shown
+                return Unexplained({}, frozenset(misgiven))
             continue
         colours.append(channels(found[0]))
         numbers[code] = len(colours)
         wishes[len(colours)] = replace(found[1], code=code)
     for code in codes.own:
-        if code not in met and code not in together:
+        if code not in met and (code, codes.own[code]) not in misgiven:
             known = tuple(one for one in met if not _HEX.fullmatch(one))
             problems.add(
                 Place(path), "bring-code-unused", what=said(code), nearest=offer(code, known)
             )
-    if spoilt or unknown or together:
-        return Unexplained(unknown) if unknown and not spoilt else None
+    if spoilt or unknown or misgiven:
+        return Unexplained({} if spoilt else unknown, frozenset(misgiven))
     cells = np.array([[numbers[code] for code in row] for row in rows], np.int32)
     told = tuple(f"{said(code)} is bare cloth" for code in met if code in bare)
     return Drawing(cells, np.array(colours, np.uint8), wishes, told=told)
 
 
-def said_together(code: str, meant: str) -> tuple[tuple[str, str], ...]:
+def _complain_of_given(
+    codes: Codes, met: Collection[str], path: str, problems: Problems
+) -> Iterator[tuple[tuple[str, str], tuple[tuple[str, str], ...]]]:
+    """Report what is said of several codes at once, or of a thread instead of a code; each with the codes that
+    are meant. `met` are the codes of the file."""
+    for code, meant in dict.fromkeys(codes.given):
+        if code in met:
+            continue
+        what = shown(f"{code}={meant}")
+        if meant in met and codes.is_thread(code) and not codes.is_thread(meant):
+            turned = ((meant, code),)
+            problems.add(Place(path), "bring-code-turned", what=what, words=_options(turned))
+            yield (code, meant), turned
+        elif parts := _said_together(code, meant):
+            problems.add(Place(path), "bring-codes-together", what=what, words=_options(parts))
+            yield (code, meant), parts
+
+
+def _said_together(code: str, meant: str) -> tuple[tuple[str, str], ...]:
     """The codes, each with what it is, of which one option says several: 'a=1,b=2' or 'a=1 b=2', parted at its
     last '='. None where it looks like one code, or could not be typed."""
     whole = f"{code}={meant}"

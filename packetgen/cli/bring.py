@@ -6,7 +6,7 @@ from typing import TYPE_CHECKING, NoReturn
 import click
 
 from packetgen.cli.bring_codes import said_codes, without_thread
-from packetgen.cli.bring_options import CellPx, ScreenColour, WithColours
+from packetgen.cli.bring_options import BringWords, CellPx, ScreenColour
 from packetgen.cli.bring_questions import answered
 from packetgen.cli.bring_writing import carry_out, planned_at, refuse_what_is_there
 from packetgen.cli.common import (
@@ -36,7 +36,7 @@ class _Refused(click.ClickException):
     exit_code = MACHINE_WRONG
 
 
-@click.command("bring", cls=WithColours)
+@click.command("bring", cls=BringWords)
 @click.argument("file", metavar="FILE", type=FileThere(*_ENDINGS))
 @content_option
 @click.option("--pattern", "pattern_name", help="The pattern whose chart and key it becomes.")
@@ -244,7 +244,7 @@ def _read(
 ) -> "Source":
     from packetgen.bring.reading import Source, read_design
     from packetgen.bring.told import codes_to_say, threads_known
-    from packetgen.bring.written import Codes, Unexplained, said_together
+    from packetgen.bring.written import Codes, Unexplained
     from packetgen.diagnostics import Problems
     from packetgen.load.files import ContentFolder
 
@@ -253,7 +253,7 @@ def _read(
     threads = threads_known(card.name, colours, card_file)
 
     def codes_of(how: "Reading") -> Codes:
-        return Codes(colours, dict(how.codes), known, card.name)
+        return Codes(colours, how.codes, known, card.name)
 
     codes = codes_of(how)
 
@@ -265,9 +265,9 @@ def _read(
         ), problems
 
     source, problems = read(how)
-    told = any(one.code == "bring-codes-together" for one in problems.errors)
-    alone = tuple(one for one in how.codes if not (told and said_together(*one)))
-    refused = (*misspelt, *without_thread(alone, codes, card_file))
+    told = source.misgiven if isinstance(source, Unexplained) else ()
+    given = tuple(one for one in how.codes if one not in told)
+    refused = (*misspelt, *without_thread(given, codes, card_file))
     while not refused and (then := answered(how, source, problems, codes, threads)) != how:
         how = then
         source, problems = read(how)

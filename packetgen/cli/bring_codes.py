@@ -41,7 +41,7 @@ def without_thread(
 
     known = {colour.number: colour for colour in codes.card}
     for code, meant in said:
-        if codes.meaning(meant) is None and not codes.is_bare(meant):
+        if not codes.is_thread(meant):
             yield (
                 f"--code {shown(code)}={shown(meant)}: {codes.card_name} has no {shown(meant)!r}; "
                 + offered_of(meant, known, card_file)

@@ -1,6 +1,9 @@
 """What options of `packetgen bring` take, and what a shell keeps from them."""
 
 import re
+import shlex
+from itertools import takewhile
+from pathlib import PurePath
 
 import click
 
@@ -33,8 +36,9 @@ class CellPx(OfAny):
         return cell
 
 
-class WithColours(click.Command):
-    """A shell takes a word that begins with '#' for a remark, and hands over neither it nor what follows."""
+class BringWords(click.Command):
+    """Knows what a shell makes of the words: it takes one that begins with '#' for a remark, and hands over
+    neither it nor what follows; and it parts a code from its thread where spaces stand between."""
 
     def parse_args(self, ctx: click.Context, args: list[str]) -> list[str]:
         last = args[-1] if args else ""
@@ -46,4 +50,23 @@ class WithColours(click.Command):
                 f'{last} "{example}"{bare}, since your shell leaves it out else, with all that follows',
                 ctx,
             )
+        if parted := _parted_code(args):
+            raise click.UsageError(
+                f"write --code {shlex.quote('='.join(parted))}, without spaces", ctx
+            )
         return super().parse_args(ctx, args)
+
+
+def _parted_code(words: list[str]) -> tuple[str, str] | None:
+    """A code and its thread between which spaces stand, as in 'RD = 07', 'RD =07' and 'RD= 07'; None where there
+    is none."""
+    for at, word in enumerate(words):
+        behind = takewhile(lambda one: not one.startswith("-"), words[at + 1 :])
+        code, sign, thread, *_ = (*behind, "", "", "")
+        if word != "--code":
+            continue
+        if sign.startswith("=") and "=" not in code:
+            return code, sign[1:] or thread or "THREAD"
+        if code.endswith("=") and sign and not PurePath(sign).suffix:  # which only a file has
+            return code[:-1], sign
+    return None

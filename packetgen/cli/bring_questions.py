@@ -36,7 +36,7 @@ def answered(
             how, headings=yes_or_no(f"{where[:1].upper()}{where[1:]}. Leave out", usually=True)
         )
     of_codes = all(one.code == "bring-code-unknown" for one in problems.errors)
-    if isinstance(source, Unexplained) and of_codes:
+    if isinstance(source, Unexplained) and source.stitches and of_codes:
         return replace(how, codes=(*how.codes, *_explained(source, codes, threads)))
     if source is None or isinstance(source, Unexplained) or source.ground is None:
         return how
@@ -90,7 +90,7 @@ class _Thread:
             raise click.UsageError(
                 "say a number or name of the list, or a full stop for bare cloth"
             )
-        if self._codes.meaning(said) is None and not self._codes.is_bare(said):
+        if not self._codes.is_thread(said):
             near = self._offered = self._codes.nearest(said)
             hint = "look at the list above"
             if near:

@@ -67,6 +67,10 @@ BRINGING: dict[str, Fault] = {
         "--code {what} is of several codes",
         "each has a --code of its own: {words}",
     ),
+    "bring-code-turned": Fault(
+        "--code {what} is the wrong way round: the code of the file stands before the '='",
+        "write {words}",
+    ),
     "bring-code-unused": Fault(
         "no stitch has the code {what}, of which --code says what it is", "{nearest}", Level.ADVICE
     ),

@@ -69,6 +69,11 @@ WHY_BRINGING: dict[str, Why] = {
         "like several of them, set in a row.",
         "Write --code before each of them, as the line says it.",
     ),
+    "bring-code-turned": Why(
+        "What stands before the '=' is a thread and no code of the file, and what stands behind it is a code of the "
+        "file and no thread.",
+        "Write the code first and then its thread, as the line says it.",
+    ),
     "bring-code-unused": Why(
         "You say with --code what a code is, and no stitch of the file has that code: mostly a slip of the pen.",
         "Look how the code is written in the file, capitals and all; or leave out that --code.",

@@ -10,7 +10,7 @@ WHY_VALUES: dict[str, Why] = {
         "Look at the label, and correct the count or the name.",
     ),
     "tex-whole": Why(
-        "tex says how fine one strand is, and a strand of a thread that can be parted has 20 to 60 tex (from memory). The "
+        "The field tex says how fine one strand is, and a strand of a thread that can be parted has 20 to 60 tex (from memory). The "
         "number of the whole thread makes every cloth look crowded.",
         "Divide the number of the whole thread by its strands.",
     ),
