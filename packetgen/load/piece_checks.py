@@ -85,9 +85,8 @@ def _panel_in_cm(filled: Filled, problems: Problems) -> bool:
     sides = _sides(panel)
     if around < min(sides) or not around < 10 * min(sides) < 10 * _LEAST_PANEL_MM:
         return False
-    better = " ".join(_point((10 * x, 10 * y)) for x, y in panel["outline"][:_SHOWN])
-    more = " …" if len(panel["outline"]) > _SHOWN else ""
-    problems.add(panel.place_of("outline"), "panel-in-cm", panel=_size(sides), better=better + more)
+    better = _from_cm(panel["outline"])
+    problems.add(panel.place_of("outline"), "panel-in-cm", panel=_size(sides), better=better)
     return True
 
 
@@ -151,15 +150,19 @@ def _look_at_slim_parts(filled: Filled, problems: Problems) -> None:
     for given in filled.each("parts"):
         outline = given.value["outline"] if given.value is not None else None
         if outline is not None and min(_extent(outline)) < _SLIM_MM:
-            size = _size(_extent(outline))
-            better = " ".join(_point((10 * x, 10 * y)) for x, y in outline[:_SHOWN])
             problems.add(
                 given.value.place_of("outline"),
                 "part-slim",
                 part=said(given.value["name"] or "this part"),
-                size=size,
-                better=better + " …" * (len(outline) > _SHOWN),
+                size=_size(_extent(outline)),
+                better=_from_cm(outline),
             )
+
+
+def _from_cm(outline: Outline) -> str:
+    """The first corners in mm, as they are if the author's are cm."""
+    corners = " ".join(_point((10 * x, 10 * y)) for x, y in outline[:_SHOWN])
+    return corners + " …" * (len(outline) > _SHOWN)
 
 
 def _look_at_panel(filled: Filled, parts: tuple[Part, ...], problems: Problems) -> None:
