@@ -10,7 +10,7 @@ from PIL import Image, ImageDraw
 
 from packetgen.bring.apart import apart, lab_of, rgb_of
 from packetgen.bring.brought import Brought, bring
-from packetgen.bring.drawing import Drawing
+from packetgen.bring.drawing import Drawing, hex_of
 from packetgen.bring.ground import with_bare
 from packetgen.bring.picture import read_pixels
 from packetgen.bring.pixel_chart import read_chart
@@ -195,3 +195,52 @@ def test_a_soft_drawing_comes_in_with_its_own_colours_and_no_more(seed, how):
     assert len(drawing.colours) == len(np.unique(own, axis=0))
     got = drawing.colours[drawing.cells.ravel() - 1].astype(int)
     assert np.abs(got - own).max() <= 4
+
+
+WHITE, SOIL, PUTTY, GLASS = "#ffffff", "#6b4a36", "#5e3d25", "#cfe3e6"
+FRAME = tuple(
+    Colour(f"{number:02}", name, colour)
+    for number, (name, colour) in enumerate(
+        (
+            ("paper", WHITE),
+            ("potting soil", "#6c4b38"),
+            ("old putty", "#5f3e26"),
+            ("misted pane", "#cfe0e3"),
+        )
+    )
+)
+
+
+def cold_frame() -> Image.Image:
+    """A bed of soil that touches white and glass, and putty so near to it in colour that a dark rim would be it."""
+    drawn = Image.new("RGB", (44, 52), WHITE)
+    pen = ImageDraw.Draw(drawn)
+    pen.rectangle((4, 6, 38, 20), fill=GLASS)
+    pen.rectangle((8, 16, 34, 20), fill=SOIL)
+    pen.rectangle((4, 21, 38, 23), fill=PUTTY)
+    pen.rectangle((2, 30, 40, 46), fill=SOIL)
+    pen.line((6, 35, 36, 35), fill=PUTTY)
+    return drawn
+
+
+@pytest.mark.parametrize("px", [4.5, 5.25, 5.75, 6.4, 7.3, 8])
+@pytest.mark.parametrize("how", ["BILINEAR", "BICUBIC", "LANCZOS"])
+@pytest.mark.parametrize("softened_first", [False, True])
+def test_the_rim_of_a_colour_keeps_its_thread_beside_another_that_is_near(px, how, softened_first):
+    """Filters make a rim against white darker than the rest, by as much as the two browns are apart. Of few pixels
+    a stitch the sharpest filter leaves corners, which it darkens twice, still in the other brown."""
+    drawn = cold_frame()
+    size = round(drawn.width * px), round(drawn.height * px)
+    begun = softened(drawn, "blur 1.2") if softened_first else drawn
+    data = BytesIO()
+    begun.resize(size, Image.Resampling[how]).save(data, "PNG")
+    pixels = read_pixels(data.getvalue(), "frame.png", Problems())
+    drawing = read_chart(pixels, None, "frame.png", Problems())
+    found = bring(drawing, FRAME)
+    own = dict(zip((WHITE, SOIL, PUTTY, GLASS), (one.name for one in FRAME)))
+    names = np.array([entry.colour.name for entry in found.entries])[found.cells - 1]
+    truth = [[own[hex_of(drawn.getpixel((x, y)))] for x in range(44)] for y in range(52)]
+    wrong = int((names != np.array(truth)).sum())
+    corners = 4 if (px, how, softened_first) == (4.5, "LANCZOS", False) else 0
+    assert wrong <= corners
+    assert found.soft_squares == 0

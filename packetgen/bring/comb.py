@@ -37,6 +37,9 @@ _WHOLE = 0.2  # of a stitch: so much may lack at the edge of the picture
 _STEADY = 1e-4  # keeps stitches determined of which hardly anything is seen
 _ROUNDED = 1.0  # step that a blended colour may be off by rounding alone
 _EXACT = 0.1  # left unexplained: nothing but rounding
+_MIDDLE = (
+    0.25  # of a stitch of no whole pixels: so much is read; of more the filter's own waves are seen
+)
 _ROWS_AT_ONCE = 256
 
 
@@ -166,10 +169,10 @@ def comb_on(rgba: np.ndarray, lattice: Lattice) -> Comb:
 def stitches(rgba: np.ndarray, comb: Comb) -> tuple[np.ndarray, bool]:
     """The colour of each stitch, rows × columns × 4, 0 to 255; and whether these are the very colours that
     were drawn, without shades of soft edges."""
-    exact = comb.blended and comb.unexplained < _EXACT
     found, strays = _middles(rgba, comb)
-    if comb.across.even and comb.down.even and not exact:
-        drawn = own_colours(found, min(strays, comb.unexplained))
+    if not (comb.blended and comb.unexplained < _EXACT):
+        even = found if comb.across.even and comb.down.even else _evenly(rgba, comb)
+        drawn = own_colours(even, min(strays, comb.unexplained))
         if drawn is not None:
             return drawn, True
     if comb.blended:
@@ -365,6 +368,27 @@ def _middles(rgba: np.ndarray, comb: Comb) -> tuple[np.ndarray, float]:
         found[number] = middles
         strays += float(np.abs(spots - middles[:, None]).mean())
     return found, strays / max(len(rows), 1)
+
+
+def _evenly(rgba: np.ndarray, comb: Comb) -> np.ndarray:
+    """The mean of a narrow part amid each stitch, equally wide wherever the pixels lie: so all show equal parts of
+    their neighbours, as `own_colours` needs."""
+    (rows, parts), (columns, shares) = _windows(comb.down), _windows(comb.across)
+    found = np.empty((len(rows), len(columns), 4), np.uint8)
+    for number, (row, part) in enumerate(zip(rows, parts)):
+        line = np.tensordot(part, rgba[row], 1)
+        found[number] = np.rint((line[columns] * shares[..., None]).sum(1))
+    return found
+
+
+def _windows(side: Teeth) -> tuple[np.ndarray, np.ndarray]:
+    """The pixels that this part of each stitch touches, and the share of it that lies in each."""
+    middles = side.start_px + (np.arange(side.number) + 0.5) * side.cell_px
+    wide = max(_MIDDLE * side.cell_px, 1)
+    begin = (middles - wide / 2)[:, None]
+    pixels = np.floor(begin + 1e-6).astype(int) + np.arange(int(np.ceil(wide)) + 1)
+    parts = np.minimum(pixels + 1, begin + wide) - np.maximum(pixels, begin)
+    return np.clip(pixels, 0, side.length_px - 1), np.clip(parts, 0, None) / wide
 
 
 def _spots(side: Teeth) -> np.ndarray:
