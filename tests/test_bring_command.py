@@ -1502,6 +1502,7 @@ def test_a_number_that_the_file_lacks_may_be_said_to_be_another_thread(desk):
         (("grid.csv", "--code", "E2=07", "--code", "RD", "=", "two ducks"), "'RD=two ducks'"),
         (("grid.csv", "--code", "RD", "="), "RD=THREAD"),
         (("grid.csv", "--code", "RD", "=", "--trim"), "RD=THREAD"),
+        (("--code", "RD", "=", "grid.csv"), "RD=THREAD"),
     ],
 )
 def test_of_spaces_between_a_code_and_its_thread_it_is_told_to_leave_them_out(desk, words, right):
@@ -1569,6 +1570,43 @@ def test_a_colour_that_a_shell_took_for_a_remark_is_told(desk, words, right):
     said = " ".join(run(*shlex.split(words, comments=True), code=2).stderr.split())
     assert "nothing came after it; a word that begins with # stands in quotes, " + right in said
     assert run("robin.png", "--bare", "ffffff", code=2).stderr.count("nothing came") == 0
+
+
+@pytest.mark.parametrize(
+    ("given", "right"), [("white", "#ffffff"), ("Navy", "#000080"), ("#FFF", "#ffffff")]
+)
+def test_a_colour_by_its_name_or_in_three_figures_is_told_in_six(desk, given, right):
+    """Names and figures are those of W3C's "CSS Color Module Level 4"."""
+    (desk / "grid.csv").write_text("E2\n")
+    said = " ".join(run("grid.csv", "--bare", given, code=2).stderr.split())
+    assert said.endswith(f'{given!r} is not how a colour is written here; write "{right}"')
+    said = " ".join(run("grid.csv", "--bare", "reed", code=2).stderr.split())
+    assert said.endswith("'reed' is no colour; write for example '#f6f3ea'")
+
+
+def test_a_word_behind_the_file_is_told_with_the_options_that_it_may_belong_to(desk):
+    (desk / "grid.csv").write_text("E2\n")
+    said = " ".join(run("grid.csv", "two ducks", code=2).stderr.split())
+    assert said.endswith(
+        "'two ducks' stands behind it without an option; the pattern it becomes is "
+        "--pattern 'two ducks', the thread card --threads 'two ducks'"
+    )
+
+
+def test_the_key_of_a_new_folder_has_the_name_that_the_series_has_for_the_card(desk):
+    """Where two series call it otherwise, or none has it, it is the card's own."""
+    (desk / "grid.csv").write_text("E2\n")
+    series = desk / "content/series/garden-year"
+    renamed = (series / "series.yaml").read_text().replace("name: moss", "name: soft")
+    pattern = (series / "fern/pattern.yaml").read_text().replace("moss", "soft")
+    (series / "series.yaml").write_text(renamed)
+    (series / "fern/pattern.yaml").write_text(pattern)
+    run("grid.csv", "--threads", "moss", "--into", "new")
+    assert "{soft: E2}" in (desk / "new/key.yaml").read_text()
+    (desk / "content/series/second").mkdir()
+    (desk / "content/series/second/series.yaml").write_text(renamed.replace("soft", "hard"))
+    run("grid.csv", "--threads", "moss", "--into", "newer")
+    assert "{moss: E2}" in (desk / "newer/key.yaml").read_text()
 
 
 def test_codes_are_not_for_pictures(desk):

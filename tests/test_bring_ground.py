@@ -354,6 +354,24 @@ def test_a_grid_of_signs_is_trimmed_too(desk):
     assert rows(desk / "new/chart.txt") == ["x"]
 
 
+def test_the_picture_beside_a_trimmed_chart_shows_the_same_part(desk):
+    """Both halves, the author's and the chart, have bare cloth in the same places."""
+    cells = np.full((9, 12, 3), 255, np.uint8)
+    cells[2:8, 1:7] = (0x6B, 0x50, 0x3A)
+    cells[2, 1] = 255
+    large(Image.fromarray(cells), 12).save(desk / "design.png")
+    words = ("--bare", "#ffffff", "--look", "look.png")
+    run("design.png", "--threads", "moss", *words, "--trim")
+    look = np.asarray(Image.open(desk / "look.png").convert("L")).astype(int)
+    high, wide = look.shape[0] - 48, (look.shape[1] - 72) // 2
+    assert high == wide, "six stitches each way"
+    stitch = high // 6
+    for left in (24, 48 + wide):
+        half = look[24 : 24 + high, left : left + wide]
+        middles = half[stitch // 2 :: stitch, stitch // 2 :: stitch] > 180
+        assert middles.sum() == 1 and middles[0, 0], "all of it is stitched but the first"
+
+
 # --- saved with loss ---
 
 

@@ -166,6 +166,8 @@ def test_a_name_that_there_is_not_is_told_with_the_nearest(tmp_path):
         assert f"there is no pattern or series called {name!r}; did you mean 'fern'?" in told
     told = run("--content", content, "year", code=2).stderr
     assert "did you mean 'garden-year'?" in told
+    told = " ".join(run("--content", content, str(content), code=2).stderr.split())
+    assert told.endswith(f"is a folder; write --content {content} for what is in it")
 
 
 def test_faults_are_shown_whatever_name_is_given(content):

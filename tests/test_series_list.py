@@ -63,10 +63,10 @@ def test_wood_is_summed_by_its_thickness():
         (6, 10400),
         (3, 100),
     ]
-    assert [row.detail.split(";")[0] for row in finishing_rows(made) if row.item == "wood"] == [
-        "for side (2 pieces) and peg",
-        "for hook",
-    ]
+    said = [row.detail.split("; ") for row in finishing_rows(made) if row.item == "wood"]
+    assert [row[0] for row in said] == ["for side (2 pieces) and peg", "for hook"]
+    areas = [row[2].partition(",")[0] for row in said]
+    assert areas == ["17 square inches", "1 square inch"], "16.1 and 0.155, rounded up"
 
 
 def test_mounting_is_summed_design_by_design():

@@ -45,7 +45,7 @@ CASES = (
     Case(
         "a folder with spaces and another name in the order",
         fern_called("By the Tap", "fern"),
-        "series/garden-year/By the Tap:1:1: advice: 'By the Tap' is not in the series' order, so it is left out; add it there, both called 'by-the-tap', or begin the folder's name with '_'",
+        "series/garden-year/By the Tap:1:1: advice: 'By the Tap' is not in the series' order, so it is left out; call the folder 'by-the-tap' and add that there, or begin the folder's name with '_'",
         "series/garden-year/series.yaml:13:9: there is no pattern folder 'fern'; known here: by-the-tap",
     ),
     Case(

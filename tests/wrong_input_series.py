@@ -148,6 +148,11 @@ CASES = (
         "series/garden-year/fern/pattern.yaml:23:39: 'fotographer' is not part of the credits; did you mean 'photographer'?",
     ),
     Case(
+        "a dash without the name of a folder",
+        {SERIES: ("order: [fern]", "order:\n  - fern\n  -")},
+        "series/garden-year/series.yaml:15:4: an entry of 'order' has no value; write one, for example - robin-on-the-spade, or take its dash away",
+    ),
+    Case(
         "thanks for a photograph that is not there",
         {PATTERN: ("{model_stitcher: Hazel Penn}", "{photographer: Hazel Penn}")},
         "series/garden-year/fern/pattern.yaml:23:25: advice: the credits name a photographer, and there is no photo.jpg, so a drawn picture is shown and nobody reads the name; put a photo.jpg beside pattern.yaml, or take the name out",

@@ -82,7 +82,7 @@ CASES = (
                 "occasion: May Day",
             )
         },
-        "series/garden-year/fern/pattern.yaml:4:11: 'occasion' should be made of names with values, and is 'May Day'; write for example occasion: {name: Twelfth Night, on: 6 January}",
+        "series/garden-year/fern/pattern.yaml:4:11: 'occasion' should be made of names with values, and is 'May Day'; write for example occasion: {name: May Day, on: 6 January}",
     ),
     Case(
         "a key line with a bare number",

@@ -38,7 +38,7 @@ _STEADY = 1e-4  # keeps stitches determined of which hardly anything is seen
 _ROUNDED = 1.0  # step that a blended colour may be off by rounding alone
 _EXACT = 0.1  # left unexplained: nothing but rounding
 _MIDDLE = (
-    0.25  # of a stitch of no whole pixels: so much is read; of more the filter's own waves are seen
+    0.25  # of a stitch of no whole pixels is read: farther out the filter's own waves are seen
 )
 _ROWS_AT_ONCE = 256
 

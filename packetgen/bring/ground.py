@@ -83,19 +83,25 @@ def trimmed(drawing: Drawing, trim: bool) -> Drawing:
     """The drawing without the bare rows and columns at its edges; without `trim` they are only told."""
     if not drawing.cells.any():
         return drawing
-    rows, columns = (np.flatnonzero((drawing.cells > 0).any(side)) for side in (1, 0))
+    rows, columns = stitched_part(drawing)
     sides = (("row", rows, drawing.height), ("column", columns, drawing.width))
-    bare = [
-        at_the_ends(noun, int(of[0]), length - 1 - int(of[-1]), length)
-        for noun, of, length in sides
-    ]
+    bare = [at_the_ends(noun, of.start, length - of.stop, length) for noun, of, length in sides]
     words = " and ".join(one for one in bare if one)
     if not words:
         return drawing
     if not trim:
         return replace(drawing, told=(*drawing.told, f"bare: {words}; --trim leaves them out"))
-    cells = drawing.cells[rows[0] : rows[-1] + 1, columns[0] : columns[-1] + 1]
-    return replace(drawing, cells=cells, told=(*drawing.told, f"bare and left out: {words}"))
+    return replace(
+        drawing,
+        cells=drawing.cells[rows, columns],
+        told=(*drawing.told, f"bare and left out: {words}"),
+    )
+
+
+def stitched_part(drawing: Drawing) -> tuple[slice, slice]:
+    """From the first row to the last that are not all bare, and so the columns, of a drawing with stitches."""
+    rows, columns = (np.flatnonzero((drawing.cells > 0).any(side)) for side in (1, 0))
+    return slice(int(rows[0]), int(rows[-1]) + 1), slice(int(columns[0]), int(columns[-1]) + 1)
 
 
 def _apart(drawing: Drawing, bare: Sequence[str]) -> np.ndarray:

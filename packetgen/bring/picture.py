@@ -10,7 +10,7 @@ from dataclasses import dataclass
 from io import BytesIO
 
 import numpy as np
-from PIL import Image, ImageCms
+from PIL import Image, ImageCms, ImageColor
 
 from packetgen.diagnostics import Problems
 from packetgen.load.pixels import whole_picture
@@ -68,6 +68,20 @@ def read_pixels(data: bytes, path: str, problems: Problems) -> Pixels | None:
         marks,
         _cell(notes),
         notes.get(REMARKS, "") if marks else "",
+    )
+
+
+def named_colour(word: str) -> str | None:
+    """'white' → '#ffffff', by the names of W3C's "CSS Color Module Level 4"; also '#fff', in which each figure
+    stands for two. None for all else."""
+    short = re.fullmatch("#?([0-9a-f]{3})", word.strip().lower())
+    name = short[1] if short else word.strip().lower()
+    if short:
+        return f"#{''.join(2 * digit for digit in name)}"
+    return (
+        None
+        if name not in ImageColor.colormap
+        else "#{:02x}{:02x}{:02x}".format(*ImageColor.getrgb(name))
     )
 
 

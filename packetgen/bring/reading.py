@@ -6,7 +6,7 @@ from pathlib import PurePath
 import numpy as np
 
 from packetgen.bring.drawing import Drawing
-from packetgen.bring.ground import Ground, ground_of, trimmed, with_bare
+from packetgen.bring.ground import Ground, ground_of, stitched_part, trimmed, with_bare
 from packetgen.bring.photograph import drawing_of, reduced
 from packetgen.bring.picture import Pixels, read_pixels
 from packetgen.bring.pixel_chart import read_chart
@@ -93,7 +93,18 @@ def _without_bare(source: Source, how: Reading, name: str, problems: Problems) -
     if not drawing.cells.any():
         problems.add(Place(name), "bring-all-bare")
         return None
-    return replace(source, drawing=trimmed(drawing, how.trim), ground=ground)
+    picture = _part_of(source.picture, drawing) if how.trim else source.picture
+    return Source(trimmed(drawing, how.trim), picture, ground)
+
+
+def _part_of(picture: np.ndarray, drawing: Drawing) -> np.ndarray:
+    """The picture without what shows the bare rows and columns at the drawing's edges."""
+    rows, columns = stitched_part(drawing)
+    high_px, wide_px = picture.shape[0] / drawing.height, picture.shape[1] / drawing.width
+    return picture[
+        round(rows.start * high_px) : round(rows.stop * high_px),
+        round(columns.start * wide_px) : round(columns.stop * wide_px),
+    ]
 
 
 def _photograph(pixels: Pixels, wide: int, name: str, problems: Problems) -> Drawing | None:

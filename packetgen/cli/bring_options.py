@@ -20,6 +20,10 @@ class ScreenColour(OfAny):
     def convert(self, value: object, param: object, ctx: object) -> str:
         digits = str(value).lstrip("#").lower()
         if not re.fullmatch(r"[0-9a-f]{6}", digits):
+            from packetgen.bring.picture import named_colour
+
+            if named := named_colour(str(value)):
+                self.fail(f'{value!r} is not how a colour is written here; write "{named}"')
             self.fail(f"{value!r} is no colour; write for example '#f6f3ea'")
         return f"#{digits}"
 
@@ -54,7 +58,20 @@ class BringWords(click.Command):
             raise click.UsageError(
                 f"write --code {shlex.quote('='.join(parted))}, without spaces", ctx
             )
-        return super().parse_args(ctx, args)
+        ctx.allow_extra_args = True
+        super().parse_args(ctx, args)
+        if ctx.args and not ctx.resilient_parsing:
+            raise click.UsageError(_alone(ctx.args[0]), ctx)
+        return ctx.args
+
+
+def _alone(word: str) -> str:
+    """What is said of a word that follows the file without an option."""
+    name = shlex.quote(word)
+    return (
+        f"only one file can be brought at a time, and {word!r} stands behind it without an option; the pattern it "
+        f"becomes is --pattern {name}, the thread card --threads {name}"
+    )
 
 
 def _parted_code(words: list[str]) -> tuple[str, str] | None:
@@ -66,7 +83,7 @@ def _parted_code(words: list[str]) -> tuple[str, str] | None:
         if word != "--code":
             continue
         if sign.startswith("=") and "=" not in code:
-            return code, sign[1:] or thread or "THREAD"
+            return code, sign[1:] or ("" if PurePath(thread).suffix else thread) or "THREAD"
         if code.endswith("=") and sign and not PurePath(sign).suffix:  # which only a file has
             return code[:-1], sign
     return None

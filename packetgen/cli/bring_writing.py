@@ -60,7 +60,7 @@ def planned_at(
     try:
         if pattern is not None:
             return into_pattern(content_folder, pattern, found, replace)
-        return None if into is None else into_folder(into, card, found)
+        return None if into is None else into_folder(content_folder, into, card, found)
     except WouldReplace as error:
         _there_already(error, pattern)
     except NotSound as error:

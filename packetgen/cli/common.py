@@ -1,6 +1,7 @@
 """What the commands share: options, the check of the content, and names."""
 
 import os
+import shlex
 from collections.abc import Callable, Iterable
 from datetime import UTC, date, datetime
 from pathlib import Path
@@ -280,6 +281,10 @@ def wanted_ids(names: tuple[str, ...], checked: "Proof") -> frozenset[str] | Non
     known = {pattern: (pattern,) for ids in patterns_of.values() for pattern in ids} | patterns_of
     for name in names:
         if name not in known:
+            if Path(name, "series").is_dir():
+                raise click.UsageError(
+                    f"{name!r} is a folder; write --content {shlex.quote(name)} for what is in it"
+                )
             raise click.UsageError(
                 f"there is no pattern or series called {name!r}; {nearest(name, sorted(known))}"
             )

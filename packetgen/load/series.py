@@ -167,7 +167,11 @@ def _order(
     for better, name in left_out.items():
         place = Place(f"{path}/{name}")
         if name not in listed and better not in meant.values():
-            hint = "add it there" if better == name else f"add it there, both called {said(better)}"
+            hint = (
+                "add it there"
+                if better == name
+                else f"call the folder {said(better)} and add that there"
+            )
             problems.add(place, "pattern-not-in-order", name=said(name), hint=hint)
         elif name not in listed:
             valid_id(name, place, problems)

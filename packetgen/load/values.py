@@ -175,7 +175,7 @@ def _of_own(kind: Kind, example: str, node: Node) -> str:
 def _with_first(kind: Group, node: Node, example: str) -> str:
     """The example of a group with what the author wrote in place of the name that it begins with."""
     first = kind.fields[0]
-    if not isinstance(node, TextNode) or not isinstance(first.kind, Reference):
+    if not isinstance(node, TextNode) or not isinstance(first.kind, Reference | Text):
         return example
     begun = f"{{{first.name}: {first.example}"
     return example.replace(begun, f"{{{first.name}: {shown(node.value)}")
@@ -386,8 +386,15 @@ def _list(kind: ListOf, node: Node, called: str, example: str, problems: Problem
         problems.add(node.place, "list-long", name=called, number=number, limit=kind.at_most)
         return Given(None, node.place, False)
     entry = example.partition(": ")[2].removeprefix("[").removesuffix("]")
+    or_none = ", or take its dash away" if len(node.items) > kind.at_least else ""
     items = tuple(
-        read_value(kind.kind, item, f"an entry of {called}", f"- {entry}", problems)
+        read_value(
+            kind.kind,
+            item,
+            f"an entry of {called}",
+            f"- {entry}{or_none if is_nothing(item) else ''}",
+            problems,
+        )
         for item in node.items
     )
     return Given(items, node.place, all(item.whole for item in items))

@@ -24,7 +24,7 @@ from packetgen.load.grid import CHART_FILES
 from packetgen.load.symbols_file import SYMBOLS_FILE
 from packetgen.load.yaml_nodes import GroupNode, read_nodes
 from packetgen.model import Colour, Stitch, ThreadCard
-from packetgen.pipeline.pattern_folder import CHART, PATTERN, PatternFolder, kept_as
+from packetgen.pipeline.pattern_folder import CHART, PATTERN, PatternFolder, kept_as, set_name_of
 from packetgen.pipeline.proofs import proof
 from packetgen.reckon.matching import TooFewColours, distinct_matches, nearest_matches
 from packetgen.write.together import written_together
@@ -130,11 +130,12 @@ def complain_of_folder(folder: Path) -> None:
             raise WouldReplace((folder / name).as_posix())
 
 
-def into_folder(folder: Path, card: ThreadCard, found: Brought) -> Planned:
+def into_folder(content_folder: Path, folder: Path, card: ThreadCard, found: Brought) -> Planned:
     """The chart, and a key to put into a pattern.yaml, in a folder that has neither.
 
     Raises WouldReplace.
     """
+    set_name = set_name_of(content_folder, card)
     files = {
         CHART: _chart(found, folder.name),
         KEY: "\n".join(
@@ -142,7 +143,7 @@ def into_folder(folder: Path, card: ThreadCard, found: Brought) -> Planned:
                 f"# The key of the chart beside it, in {card.name}: it belongs into a pattern.yaml.",
                 "key:",
                 *(
-                    key_line(one.mark, {card.id: one.colour.number}, one.stitch, one.colour.name)
+                    key_line(one.mark, {set_name: one.colour.number}, one.stitch, one.colour.name)
                     for one in found.entries
                 ),
                 "",

@@ -138,6 +138,18 @@ def pattern_folder(
     )
 
 
+def set_name_of(content_folder: Path, card: ThreadCard) -> str:
+    """What the series there call the card in their thread sets; its own name where they do not, or differ."""
+    folder = ContentFolder(content_folder, Problems())
+    names = set()
+    for series in folder.folders("series"):
+        path = f"series/{series}/series.yaml"
+        text = folder.text(path)
+        root = None if text is None else read_nodes(text, path, Problems())
+        names |= {name for name, of in _cards_of_sets(root).items() if of == card.id}
+    return names.pop() if len(names) == 1 else card.id
+
+
 def kept_as(content_folder: Path, path: str) -> str:
     """Under which path an old file is kept: beside its place, where nothing reads it and nothing is yet."""
     folder, name = path.rpartition("/")[::2]
@@ -169,14 +181,18 @@ def _path_of(folder: ContentFolder, name: str) -> str:
 
 def _sets(root: GroupNode, series: Node | None, cards: Cards[ThreadCard]) -> dict[str, ThreadCard]:
     """The pattern's thread sets in its order, as far as their cards can be read."""
-    listed = entry(series, "thread_sets")
-    card_named = {
-        word(entry(item, "name")): word(entry(item, "card"))
-        for item in (listed.items if isinstance(listed, ListNode) else ())
-    }
+    card_named = _cards_of_sets(series)
     known = {name: card for name, card in cards.items() if card is not None}
     return {
         name: known[card_named[name]]
         for name in words(entry(root, "thread_sets"))
         if card_named.get(name) in known
+    }
+
+
+def _cards_of_sets(series: Node | None) -> dict[str, str]:
+    listed = entry(series, "thread_sets")
+    return {
+        word(entry(item, "name")): word(entry(item, "card"))
+        for item in (listed.items if isinstance(listed, ListNode) else ())
     }

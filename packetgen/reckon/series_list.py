@@ -8,7 +8,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
 from packetgen.model import FinishingPiece, Glue, Hardware
-from packetgen.nouns import listed, plural
+from packetgen.nouns import counted, listed, plural
 from packetgen.reckon.cutting import EIGHTH_MM, FAT_QUARTER, HALF_CM_MM, as_cut, order
 from packetgen.reckon.kit import Chosen
 from packetgen.reckon.outline import area_mm2
@@ -129,7 +129,7 @@ def _piece_rows(of: SeriesList) -> Iterator[Row]:
         area_cm2 = up_to_step(board.area_mm2 / 100, 1)
         square_inches = up_to_step(board.area_mm2 / EIGHTH_MM**2 / 64, 1)
         said = f"for {listed(board.parts)}; {plain(board.thickness_mm)} mm ({inches(board.thickness_mm)}) thick"
-        said += f"; {plain(square_inches)} square inches, and what the saw takes besides"
+        said += f"; {counted(int(square_inches), 'square inch')}, and what the saw takes besides"
         yield Row("wood", "board to saw", area_cm2, "cm²", said)
     for need in of.once.paints:
         way = need.ways[0].way
