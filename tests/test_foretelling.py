@@ -282,6 +282,21 @@ def test_what_only_the_day_makes_other_is_one_line_with_the_day_to_type(last_goo
     assert "A build would change nothing: " in again
 
 
+@pytest.mark.slow
+def test_beside_other_changes_it_is_told_that_the_day_is_another_too(last_good):
+    (last_good / "content" / FERN / "story.md").write_text("It grew on and on.\n")
+    said = run("proof", "--against", "build", "--as-of", "2026-12-01", folder=last_good).stdout
+    found = re.search(
+        r"^'build' shows what stands on \S+: some of these files may change, come or go for the day alone; "
+        r"type (--as-of \S+) to leave that out\.$",
+        said,
+        re.M,
+    )
+    assert found
+    again = run("proof", "--against", "build", *found[1].split(), folder=last_good).stdout
+    assert "for the day alone" not in again and f"{FERN}/story.md" in again
+
+
 def test_what_is_no_build_is_wrong_usage(tmp_path):
     content = write_content(tmp_path / "content")
     said = run("proof", "--content", content, "--against", content, folder=tmp_path, code=2)

@@ -111,6 +111,32 @@ def test_a_series_lays_aside_what_is_told_of_its_cards(tmp_path):
     assert "1 laid aside" in summary(review(kept))
 
 
+def test_what_is_laid_aside_stays_so_where_a_slip_elsewhere_keeps_all_from_being_reckoned(tmp_path):
+    """Of a piece and a card by series.yaml, and of its own folder by pattern.yaml; of a series.yaml that cannot
+    be read nobody knows what it lays aside."""
+    thick = TINY[FINISH].replace("thickness: 6 mm", "thickness: 60 mm", 1)
+    of_series = (
+        "laid_aside:\n  - {advice: part-thick, about: 60 mm, because: it is a beam}\n"
+        "  - {advice: price-dear, about: 80 EUR, because: it is spun with gold}\n"
+    )
+    of_pattern = "laid_aside:\n  - {advice: file-not-read, about: notes.md, because: my own}\n"
+    slip = ("E2", "E99")
+    changes = {
+        FINISH: thick,
+        MOSS: ("length: 8 m", "length: 8 m\nprice: 80 EUR"),
+        SERIES: TINY[SERIES] + of_series,
+        PATTERN: TINY[PATTERN].replace(*slip) + of_pattern,
+        FERN + "/notes.md": "To do.",
+    }
+    found = review(proof(build(tmp_path / "content", changes)))
+    assert set(told(found)) == {"colour-unknown"}
+    changes[PATTERN] = changes[PATTERN].replace(of_pattern, "")
+    assert "file-not-read" in told(review(proof(build(tmp_path / "second", changes))))
+    changes[SERIES] = changes[SERIES].replace("title:", "title")
+    anyway = told(review(proof(build(tmp_path / "third", changes))))
+    assert {"part-thick", "price-dear"} <= set(anyway)
+
+
 def test_beside_a_fault_nothing_laid_aside_is_called_idle(tmp_path):
     """When the fault is mended, the advice may be given again."""
     aside = "laid_aside:\n  - {advice: skein-little, because: the eye is worth a skein}\n"

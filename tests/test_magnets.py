@@ -295,7 +295,7 @@ def test_of_magnets_that_hold_the_middle_of_a_card_the_design_that_draws_them_th
     31.5 × 14.6 mm; on the large card alone, of 100.7 × 126.1 mm, they would stand 82.7 × 108.1 mm apart."""
     assert complaints(of_two(HERON, MOTH)) == [
         "tests:1:1: advice: A Moth on Cloth 18 draws the shared magnets in, so only the middle 1.24 × 0.57 in "
-        "(3.2 × 1.5 cm) of the card of Heron at the Lock is held; make that one larger, or lay this aside: "
+        "(3.2 × 1.5 cm) of Heron at the Lock on Cloth 14 is held; make that one larger, or lay this aside: "
         "see --explain"
     ]
     assert FAULTS["magnets-bunched"].level is Level.ADVICE

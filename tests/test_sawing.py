@@ -5,11 +5,13 @@ from dataclasses import replace
 
 import pytest
 
+from packetgen.pipeline import proof
 from packetgen.reckon.figures import figures
-from packetgen.reckon.sawing import any_shaped, blank, to_saw
+from packetgen.reckon.sawing import any_shaped, blank, sawn_mm2, to_saw
 from packetgen.reckon.sizes import Size
 from packetgen.render.packet import packet
 from packetgen.render.templates import environment
+from tests.content_builder import FINISH, TINY, build
 from tests.stitching import pattern, piece, series
 from tests.test_packet_breaks import pages_with
 
@@ -56,6 +58,41 @@ def test_a_part_that_does_not_fill_its_outer_box_is_shaped(outline, size, shaped
     made = blank(part("it", *outline))
     assert (made.size.width_mm, made.size.height_mm) == pytest.approx(size)
     assert made.shaped is shaped
+
+
+@pytest.mark.parametrize(
+    ("wide_mm", "high_mm", "deep_mm", "board"),
+    [
+        (190, 12, 60, (190, 60, 12, True)),  # a foot that lies flat
+        (12, 190, 60, (60, 190, 12, True)),  # a side that stands across
+        (190, 60, 12, (190, 60, 12, False)),
+        (20, 100, 20, (20, 100, 20, False)),  # a square bar
+    ],
+)
+def test_a_part_deeper_than_it_is_high_or_wide_is_sawn_from_a_board_seen_from_its_edge(
+    wide_mm, high_mm, deep_mm, board
+):
+    corners = ((0, 0), (wide_mm, 0), (wide_mm, high_mm), (0, high_mm))
+    lying = part("foot", *corners, thickness_mm=deep_mm)
+    made = blank(lying)
+    assert (made.size.width_mm, made.size.height_mm, made.thickness_mm, made.on_edge) == board
+    assert not made.shaped and sawn_mm2(lying) == board[0] * board[1]
+    assert ("seen from its edge" in words(html_of(lying))) == made.on_edge
+
+
+def test_a_shaped_part_is_sawn_from_a_board_as_thick_as_it_is_deep():
+    made = blank(replace(GABLE, thickness_mm=60.0))
+    assert (made.size, made.thickness_mm, made.on_edge) == (Size(101.6, 40.0), 60.0, False)
+
+
+def test_only_a_part_that_is_thick_each_way_is_called_a_thick_board(tmp_path):
+    """60 mm from front to back is no thickness of a board that lies flat."""
+    lying = TINY[FINISH].replace("thickness: 6 mm", "thickness: 60 mm")
+    (outline,) = re.findall(r"parts:\n.*\n    (outline: .*)", lying)
+    for written, thick in (("0,0 100,0 100,12 0,12", False), ("0,0 100,0 50,50", True)):
+        changes = {FINISH: lying.replace(f"    {outline}", f'    outline: "{written}"')}
+        told = {one.code for one in proof(build(tmp_path / str(thick), changes)).problems}
+        assert ("part-thick" in told) is thick
 
 
 def test_parts_with_the_same_blank_are_one_row_where_the_first_stands():

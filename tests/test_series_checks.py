@@ -8,7 +8,7 @@ import pytest
 from packetgen.diagnostics import Place, Problems
 from packetgen.faults import FAULTS, Level
 from packetgen.model import DateRule, Designer, Occasion, Paint, Photo, Revision, Sells, ToCome
-from packetgen.pipeline import proof
+from packetgen.pipeline import proof, review
 from packetgen.reckon.series_checks import complain_of_series
 from packetgen.reckon.swaps import swaps
 from tests.content_builder import FERN, FINISH, PATTERN, SERIES, TINY, build, picture
@@ -148,6 +148,19 @@ def test_each_pattern_without_a_photograph_is_told_at_its_own_file():
         f"leaf:1:1: advice: there is no photograph of A Leaf, {drawn}{asked}",
         f"sprig:1:1: advice: there is no photograph of A Sprig, {drawn}{asked}; a small design needs one",
     ]
+
+
+def test_a_picture_under_another_name_is_told_once_and_not_as_a_photograph_that_is_missing(
+    tmp_path,
+):
+    """Nor is what was laid aside for a missing one called idle."""
+    taken = {f"{FERN}/IMG_0412.JPG": picture([["#a04030"]], "JPEG")}
+    told = [one.code for one in proof(build(tmp_path / "plain", taken)).problems]
+    assert "file-not-read" in told and "photo-missing" not in told
+    aside = "laid_aside:\n  - {advice: photo-missing, because: no model yet}\n"
+    kept = review(proof(build(tmp_path / "aside", {**taken, PATTERN: TINY[PATTERN] + aside})))
+    codes = [one.code for chapter in kept.chapters for one in chapter.problems]
+    assert "file-not-read" in codes and "laid-aside-idle" not in codes
 
 
 def test_a_photograph_wants_words_for_those_who_do_not_see_it():

@@ -69,6 +69,14 @@ def test_wood_is_summed_by_its_thickness():
     assert areas == ["17 square inches", "1 square inch"], "16.1 and 0.155, rounded up"
 
 
+def test_the_wood_of_a_board_seen_from_its_edge_is_that_board():
+    """By hand: a foot of 190 × 60 mm lies flat, and is sawn from a board of 12 mm: 11,400 mm²."""
+    outline = ((0.0, 0.0), (190.0, 0.0), (190.0, 12.0), (0.0, 12.0))
+    foot = Part("foot", outline, (0.0, 0.0), 60, 1, (Coating(SAGE, 1, "both"),))
+    made = series_list(designs((20, 20)), replace(BOARD, parts=(foot,)))
+    assert [(board.thickness_mm, board.area_mm2) for board in made.once.boards] == [(12, 11400)]
+
+
 def test_mounting_is_summed_design_by_design():
     """By hand, 14 count: 70 × 70 stitches are 5 in, 127 mm; the card has 5 mm more on each side, 137 mm; the
     wadding is 1 mm less on each side, 135 mm, the backing 10 mm more, 157 mm. A straight trim of no width runs

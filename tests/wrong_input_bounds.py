@@ -57,7 +57,7 @@ CASES = (
         },
         f"{CHART}:1:1: advice: this file has more than 500 faults of one kind, and the others are not shown; mend one and see: they may all have one cause",
         *(
-            f"{CHART}:{3 + n // 4}:{1 + n % 4}: the mark '{_SIGNS[n]}' at column {1 + n % 4}, row {3 + n // 4} is not in the key; known here: b, k, r"
+            f"{CHART}:{3 + n // 4}:{1 + n % 4}: the mark '{_SIGNS[n]}' at column {1 + n % 4}, row {3 + n // 4} is not in the key; add it to the key, or write one of b, k, r for it"
             for n in range(500)
         ),
     ),

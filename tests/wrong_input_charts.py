@@ -226,7 +226,7 @@ CASES = (
         "a table that numbers its rows and columns, in a key with a mark too few",
         {CHART: None, f"{FERN}/chart.csv": ",A,B,C,D\n1,r,r,b,b\n2,r,x,,\n"},
         f"{FERN}/chart.csv:1:1: a spreadsheet's table, with headings (A, B, C, …); bring it in: packetgen bring content/{FERN}/chart.csv --pattern fern --replace --headings",
-        f"{FERN}/chart.csv:3:3: the mark 'x' at column 2, row 2 is not in the key; known here: b, k, r",
+        f"{FERN}/chart.csv:3:3: the mark 'x' at column 2, row 2 is not in the key; add it to the key, or write one of b, k, r for it",
     ),
     Case(
         "a table that numbers its rows and columns, with what is empty beside them",
@@ -267,7 +267,7 @@ CASES = (
     Case(
         "a table with a mark that the key lacks",
         {CHART: None, f"{FERN}/chart.csv": "r,r,b,b\nr,k,x,\n"},
-        "series/garden-year/fern/chart.csv:2:3: the mark 'x' at column 3, row 2 is not in the key; known here: b, k, r",
+        "series/garden-year/fern/chart.csv:2:3: the mark 'x' at column 3, row 2 is not in the key; add it to the key, or write one of b, k, r for it",
     ),
     Case(
         "a chart that is no PNG",

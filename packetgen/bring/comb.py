@@ -36,6 +36,7 @@ _HALVED = (
 _WHOLE = 0.2  # of a stitch: so much may lack at the edge of the picture
 _STEADY = 1e-4  # keeps stitches determined of which hardly anything is seen
 _ROUNDED = 1.0  # step that a blended colour may be off by rounding alone
+_SEEN_PX = 4  # or more has a stitch of which some pixels show no neighbour
 _EXACT = 0.1  # left unexplained: nothing but rounding
 _MIDDLE = (
     0.25  # of a stitch of no whole pixels is read: farther out the filter's own waves are seen
@@ -170,14 +171,15 @@ def stitches(rgba: np.ndarray, comb: Comb) -> tuple[np.ndarray, bool]:
     """The colour of each stitch, rows × columns × 4, 0 to 255; and whether these are the very colours that
     were drawn, without shades of soft edges."""
     found, strays = _middles(rgba, comb)
-    if not (comb.blended and comb.unexplained < _EXACT):
-        even = found if comb.across.even and comb.down.even else _evenly(rgba, comb)
-        drawn = own_colours(even, min(strays, comb.unexplained))
+    even = comb.across.even and comb.down.even
+    exact = comb.unexplained < _EXACT and (comb.blended or not even)
+    if not exact and (even or comb.cell_px >= _SEEN_PX):
+        drawn = own_colours(found if even else _evenly(rgba, comb), min(strays, comb.unexplained))
         if drawn is not None:
             return drawn, True
     if comb.blended:
         return as_one(_unblended(rgba, comb), comb.unexplained + _ROUNDED), False
-    return as_one(found, comb.unexplained if comb.cell_px < 4 else strays), False
+    return as_one(found, comb.unexplained if comb.cell_px < _SEEN_PX else strays), False
 
 
 # --- finding -----------------------------------------------------------------------------------------

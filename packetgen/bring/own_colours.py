@@ -252,8 +252,8 @@ def _left(guess: _Guess) -> tuple[np.ndarray, np.ndarray]:
 def _around(guess: _Guess) -> tuple[np.ndarray, np.ndarray]:
     """What each square shows of its neighbours, and the part of its own colour; both twice, as `parts` is."""
     drawn = guess.colours[guess.cells]
-    sums = np.stack([_moved(drawn, kind).sum(0) for kind in _NEIGHBOURS], -1)
-    around = np.stack([(sums * parts).sum(-1) for parts in guess.parts])
+    sums = [_moved(drawn, kind).sum(0) for kind in _NEIGHBOURS]
+    around = np.stack([sum(of * own for of, own in zip(sums, parts.T)) for parts in guess.parts])
     return around, 1 - guess.parts @ [len(kind) for kind in _NEIGHBOURS]
 
 
@@ -278,9 +278,16 @@ def _possible(parted: np.ndarray) -> np.ndarray:
 def _strays(shown: np.ndarray, expected: np.ndarray) -> np.ndarray:
     """How far squares are from what is expected of them; what is brighter or darker than a picture can show
     was cut off pixel by pixel, so that they may stray by as much."""
-    possible = _possible(expected)
-    return np.maximum(_apart(shown, possible) - _apart(expected, possible), 0)
+    far = _apart(shown, expected)
+    whole = expected @ _WHOLE
+    beyond = ((whole < 0) | (whole > 255)).any(-1)
+    if beyond.any():
+        possible = np.clip(whole[beyond], 0, 255) @ _PARTED
+        seen = np.broadcast_to(shown, expected.shape)[beyond]
+        far[beyond] = np.maximum(_apart(seen, possible) - _apart(expected[beyond], possible), 0)
+    return far
 
 
 def _apart(ones: np.ndarray, others: np.ndarray) -> np.ndarray:
-    return np.sqrt(((ones - others) ** 2).sum(-1))
+    steps = ones - others
+    return np.sqrt(np.einsum("...n,...n", steps, steps))

@@ -232,18 +232,31 @@ def _say_foretold(
             say(f"{path}: {what}")
     if summed:
         say(_of_another_day(len(of_day), build_folder, found.built_as_of))
+    elif found.lines and found.of_another_day:
+        say(_also_of_another_day(build_folder, found.built_as_of))
     say(_summary(found))
 
 
 def _of_another_day(files: int, build_folder: Path, day: date | None) -> str:
-    if day is None:
-        there, same = "was made for another day", "the same --as-of"
-    else:
-        there, same = f"shows what stands on {day}", f"--as-of {day}"
+    there, same = _there_and_same(day)
     return (
         f"{files} files would be made anew for another day and nothing else: '{build_folder}' {there}; "
         f"type {same} to leave that out."
     )
+
+
+def _also_of_another_day(build_folder: Path, day: date | None) -> str:
+    there, same = _there_and_same(day)
+    return (
+        f"'{build_folder}' {there}: some of these files may change, come or go for the day alone; "
+        f"type {same} to leave that out."
+    )
+
+
+def _there_and_same(day: date | None) -> tuple[str, str]:
+    if day is None:
+        return "was made for another day", "the same --as-of"
+    return f"shows what stands on {day}", f"--as-of {day}"
 
 
 def _need_build(build_folder: Path | None, of_build: bool) -> None:

@@ -148,7 +148,7 @@ FIGURES: dict[str, Fault] = {
         Level.ADVICE,
     ),
     "magnets-bunched": Fault(
-        "{by} the shared magnets in, so only the middle {inches} ({centimetres}) of the card of {title} is held",
+        "{by} the shared magnets in, so only the middle {inches} ({centimetres}) of {title} is held",
         "{mend}",
         Level.ADVICE,
     ),

@@ -83,7 +83,7 @@ WHY_FIGURES: dict[str, Why] = {
     "part-thick": Why(
         "Boards for craft work are sold to 30 mm or so (from memory); mostly a measure was written in centimetres "
         "that was meant in millimetres.",
-        "Correct the thickness. Where it is a post or a block, lay the advice aside in series.yaml.",
+        "Correct the thickness. Of a board that lies flat, let the outline show its edge. Where it is a block, lay the advice aside in series.yaml.",
     ),
     "border-broad": Why(
         "Round each design come the border of its card and the trim, on both sides. They take more of the panel than "

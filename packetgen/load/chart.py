@@ -239,10 +239,16 @@ def check_marks(
         if mark == "#":
             problems.add(place, "mark-reserved", mark=said(mark), why="begins a remark")
         else:
-            hint = f"{_other_letters(mark, marks)}{offer(mark, tuple(marks))}"
+            hint = _other_letters(mark, marks) or _line_or_mark(mark, marks)
             if BARE not in "".join(chart.rows) and 2 * times[mark] > sum(map(len, chart.rows)):
                 hint = f"if it is bare cloth, write {said(BARE)} in its place"
             problems.add(place, "chart-mark-unknown", mark=said(mark), spot=spot, hint=hint)
+
+
+def _line_or_mark(mark: str, marks: Collection[str]) -> str:
+    offered = offer(mark, tuple(marks))
+    known = offered.removeprefix("known here: ")
+    return offered if known == offered else f"add it to the key, or write one of {known} for it"
 
 
 def _swapped(marks: Sequence[str]) -> str:
@@ -255,7 +261,8 @@ def _other_letters(mark: str, marks: Collection[str]) -> str:
     alphabet, others = _alphabet(mark), {*map(_alphabet, marks)} - {""}
     if not alphabet or not others or alphabet in others:
         return ""
-    return f"it is a letter of the {alphabet.capitalize()} alphabet, however it looks; "
+    name = alphabet.capitalize()
+    return f"it is a letter of the {name} alphabet, however it looks; {offer(mark, tuple(marks))}"
 
 
 def _alphabet(sign: str) -> str:

@@ -23,11 +23,11 @@ from packetgen.load.laid_aside import read_laid_aside
 from packetgen.load.library import Library
 from packetgen.load.occasions import read_occasion
 from packetgen.load.once import Once
-from packetgen.load.photos import PHOTO_FILES, photo_hints, photo_in, photographer_in
+from packetgen.load.photos import FILES, photo_hints, photo_in, photographer_in
 from packetgen.load.references import resolve
 from packetgen.load.shape_pattern import PATTERN
 from packetgen.load.sure import all_sure, sure
-from packetgen.load.symbols_file import SYMBOLS_FILE, read_symbols, with_kept
+from packetgen.load.symbols_file import read_symbols, with_kept
 from packetgen.load.values import Filled
 from packetgen.load.words import said
 from packetgen.load.worked import read_worked
@@ -190,13 +190,12 @@ def _chart_name(
 
 
 def _advise_unread(folder: ContentFolder, path: str, chart_name: str | None) -> None:
-    known = ("pattern.yaml", SYMBOLS_FILE, "story.md", "stitching.md", *PHOTO_FILES)
-    hints = photo_hints(folder, path, (*known, *CHART_FILES))
+    hints = photo_hints(folder, path)
     if chart_name is None:  # nobody can say which is left over
-        folder.unread(path, (*known, *CHART_FILES), hints=hints)
+        folder.unread(path, (*FILES, *CHART_FILES), hints=hints)
         return
     left_over = f"the chart is {said(chart_name)}; take this one out, or name it in pattern.yaml"
-    folder.unread(path, (*known, chart_name), hints=hints | dict.fromkeys(CHART_FILES, left_over))
+    folder.unread(path, (*FILES, chart_name), hints=hints | dict.fromkeys(CHART_FILES, left_over))
 
 
 def _chart(

@@ -4,7 +4,9 @@ from pathlib import PurePath
 
 from packetgen.diagnostics import Place, Problems, nearest_of
 from packetgen.load.files import ContentFolder
+from packetgen.load.grid import CHART_FILES
 from packetgen.load.pixels import read_photo
+from packetgen.load.symbols_file import SYMBOLS_FILE
 from packetgen.load.values import Filled
 from packetgen.load.words import said
 from packetgen.model import Photo
@@ -14,6 +16,10 @@ PHOTO_FILES = ("photo.jpg", "photo.png")
 _CALLED = {".jpg": "photo.jpg", ".jpeg": "photo.jpg", ".png": "photo.png"}
 _OTHER_KINDS = (".heic", ".heif", ".webp")
 _IF_IT_IS = "if it is the photograph of the model"
+
+
+# What else lies in a pattern's folder and is read.
+FILES = ("pattern.yaml", SYMBOLS_FILE, "story.md", "stitching.md", *PHOTO_FILES)
 
 
 def photo_in(folder: ContentFolder, path: str, problems: Problems) -> Photo | None:
@@ -36,12 +42,13 @@ def photographer_in(
     if credits and named and not _there(folder, path):
         problems.add(credits.place_of("photographer"), "photographer-idle")
         return "", True
-    return named, False
+    return named, bool(photo_hints(folder, path))
 
 
-def photo_hints(folder: ContentFolder, path: str, known: tuple[str, ...]) -> dict[str, str]:
+def photo_hints(folder: ContentFolder, path: str) -> dict[str, str]:
     """By name what is said of pictures under other names, where there is no photograph yet; nothing of one
-    whose name is a slip for one of the `known`."""
+    whose name is a slip for one that is read."""
+    known = (*FILES, *CHART_FILES)
     if _there(folder, path):
         return {}
     hints = {}

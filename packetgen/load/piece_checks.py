@@ -127,6 +127,11 @@ def _extent(outline: Outline) -> tuple[float, float]:
     return wide, high
 
 
+def _is_upright(outline: Outline) -> bool:
+    """Whether it is a rectangle with level sides."""
+    return len(outline) == 4 and all(len(set(side)) == 2 for side in zip(*outline))
+
+
 def _size(sides: tuple[float, float]) -> str:
     return f"{plain(round(sides[0], 2))} × {_mm(sides[1])}"
 
@@ -135,6 +140,9 @@ def _look_at_thickness(filled: Filled, problems: Problems) -> None:
     """Advice on the first board that is hardly sold so thick: a measure in another unit, mostly."""
     for given in filled.each("parts"):
         thick_mm = given.value["thickness"] if given.value is not None else None
+        outline = given.value["outline"] if given.value is not None else None
+        if thick_mm is not None and outline is not None and _is_upright(outline):
+            thick_mm = min(thick_mm, *_extent(outline))  # a shelf's outline shows its edge
         if thick_mm is not None and thick_mm >= _THICK_MM:
             problems.add(
                 given.value.place_of("thickness"),

@@ -81,8 +81,21 @@ _PART = Group(
             required=False,
             default=(0.0, 0.0),
         ),
-        Field("thickness", length_mm(0.5, 100), "Of the wood.", "6 mm"),
-        Field("pieces", Whole(1, 100), "How many are cut.", "1", required=False, default=1),
+        Field(
+            "thickness",
+            length_mm(0.5, 100),
+            "Of the wood, from front to back; of a part that lies flat, such as a shelf, its depth. The outline "
+            "shows its edge then, and the thinner of the two is the board's thickness.",
+            "6 mm",
+        ),
+        Field(
+            "pieces",
+            Whole(1, 100),
+            "How many are cut. One of them is drawn: of two that both show, such as posts, each is a part of its own.",
+            "1",
+            required=False,
+            default=1,
+        ),
         Field(
             "paint",
             Reference("a paint of this file"),

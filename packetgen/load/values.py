@@ -154,6 +154,8 @@ def _as_list(kind: ListOf, node: Node, example: str) -> str:
     if isinstance(node, TextNode) and node.plain and re.match(rf"[{BULLETS}] +[^\s:]", node.value):
         entry = node.value[1:].split(f" {node.value[0]} ")[0].strip()
         return f"begin each entry with a hyphen and a space: - {shown(entry)}"
+    if isinstance(node, TextNode) and isinstance(kind.kind, Group):
+        return f"write for example {example}"
     return f"put brackets round it, or a dash before each entry, for example {example}"
 
 

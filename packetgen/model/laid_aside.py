@@ -4,6 +4,9 @@ from dataclasses import dataclass
 
 from packetgen.diagnostics import Place
 
+# Folders of what all series share, on which a series lays advice aside too.
+CARDS = ("threads", "cloths", "beads")
+
 
 @dataclass(frozen=True)
 class LaidAside:

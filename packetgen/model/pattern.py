@@ -136,7 +136,9 @@ class Pattern:
     also_finished_as: tuple[str, ...] = ()  # of GENERIC_FINISHES
     dyer: str = ""  # of its hand-dyed cloth or thread
     photographer: str = ""
-    photo_awaited: bool = field(default=False, compare=False)  # its photographer is named already
+    photo_awaited: bool = field(
+        default=False, compare=False
+    )  # told: its photographer is named, or a picture lies there
     photo_alt: str = ""  # what the picture shows, in the author's words
     release: datetime | None = None  # where it is not that of the series
     release_place: Place | None = field(default=None, compare=False)

@@ -44,8 +44,10 @@ class Foretold:
     packets: int = 0  # to be set
     pictures: int = 0  # to be drawn
     pages_of: int = 0  # series whose pages would be filled
-    built_as_of: date | None = (
-        None  # a day that gives the site that is there; None where no one day does
+    # A day that gives the site that is there; None where no one day does.
+    built_as_of: date | None = None
+    of_another_day: bool = (
+        False  # the site that is there stands otherwise at the time that is told of
     )
 
     @property
@@ -118,6 +120,9 @@ class _Foretelling:
             pictures=sum(not blank.startswith(_PAPER) for blank in blanks),
             pages_of=len(self._plan.stands),
             built_as_of=_day_of(self._found.last),
+            of_another_day=not all(
+                one.still_stands(self._order.as_of) for one in self._found.last.series.values()
+            ),
             **counts,
         )
 

@@ -6,18 +6,20 @@ from pathlib import Path
 
 from packetgen.chart.vision_check import complain_of_likeness
 from packetgen.diagnostics import Problem, Problems
+from packetgen.load.asides import asides_in
 from packetgen.load.content import load_content
 from packetgen.load.titles import titles_in
-from packetgen.model import Series, ThreadCard
+from packetgen.model import LaidAside, Series, ThreadCard
 from packetgen.nouns import counted
 from packetgen.pipeline.stages import stages
 from packetgen.reckon.bead_fit import complain_of_beads
 from packetgen.reckon.contrast import complain_of_contrast
 from packetgen.reckon.conversions import complain_of_conversions
 from packetgen.reckon.coverage import complain_of_coverage
+from packetgen.reckon.doubted import without_what_follows
 from packetgen.reckon.figures import Figures, complain
 from packetgen.reckon.isolated import complain_of_isolated
-from packetgen.reckon.laid_aside import parted
+from packetgen.reckon.laid_aside import asides_of, parted
 from packetgen.reckon.letters import complain_of_letters
 from packetgen.reckon.matching import with_matches
 from packetgen.reckon.series_checks import complain_of_series
@@ -41,6 +43,7 @@ class Proof:
     thread_cards: Mapping[str, ThreadCard] = field(default_factory=dict)  # by id, used or not
     examples: tuple[Problem, ...] = ()  # that are left in the files: for a review
     aside: tuple[Problem, ...] = ()  # advice that the author has laid aside
+    asides: Mapping[str, tuple[LaidAside, ...]] = field(default_factory=dict)  # by folder
     titles: Mapping[str, str] = field(default_factory=dict)  # by folder, where nothing is reckoned
 
     @property
@@ -61,7 +64,10 @@ def proof(
     content, problems = load_content(content_folder, only, instead)
     if content is None:
         ended(f"read: {counted(len(problems.errors), 'thing')} to mend")
-        return Proof((), problems, titles=titles_in(content_folder, instead))
+        asides = asides_in(content_folder, instead)
+        left = parted(problems, asides)
+        titles = titles_in(content_folder, instead)
+        return Proof((), left.told, aside=left.aside, asides=asides, titles=titles)
     patterns = sum(len(series.patterns) for series in content.series)
     ended(f"read: {counted(patterns, 'pattern')}, {len(content.series)} series")
     reckoned = tuple(_reckon(_matched(series, problems)) for series in content.series)
@@ -79,10 +85,12 @@ def proof(
             complain_of_beads(figure.pattern, problems)
             complain_of_isolated(figure.pattern, figure.isolated, problems)
             complain_of_conversions(figure.pattern, problems)
-    left = parted(problems, content.series)
+    asides = asides_of(content.series)
+    left = parted(problems, asides)
+    told = without_what_follows(left.told, content.series)
     errors = len(problems.errors)
-    ended(f"checked: {counted(errors, 'thing')} to mend, {len(left.told) - errors} to think of")
-    return Proof(reckoned, left.told, content.thread_cards, content.examples, left.aside)
+    ended(f"checked: {counted(errors, 'thing')} to mend, {len(told) - errors} to think of")
+    return Proof(reckoned, told, content.thread_cards, content.examples, left.aside, asides)
 
 
 def _matched(series: Series, problems: Problems) -> Series:

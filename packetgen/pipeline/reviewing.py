@@ -5,6 +5,7 @@ from packetgen.diagnostics import Problems
 from packetgen.pipeline.proofs import Proof, Reckoned
 from packetgen.pipeline.stages import stages
 from packetgen.reckon.bunched import bare_rows_to_spare
+from packetgen.reckon.doubted import without_what_follows
 from packetgen.reckon.laid_aside import complain_of_idle, parted, reasons
 from packetgen.reckon.review import Praised, Review, folder_of, pattern_folder, review_of
 from packetgen.reckon.review_buying import complain_of_little, complain_of_short
@@ -31,7 +32,8 @@ def review(checked: Proof) -> Review:
     for each in checked.reckoned:
         _complain(each, problems)
     all_series = [each.series for each in checked.reckoned]
-    left = parted(problems, all_series)
+    left = parted(problems, checked.asides)
+    told = without_what_follows(left.told, all_series)
     # Where a pattern is still the example, advice on the whole series may come again with her own.
     examples = [problem.place.path for problem in checked.examples]
     own = [
@@ -39,10 +41,10 @@ def review(checked: Proof) -> Review:
         for series in all_series
         if not any(path.startswith(f"{folder_of(series.place.path)}/") for path in examples)
     ]
-    complain_of_idle(own, left.aside, left.told)
+    complain_of_idle(own, left.aside, told)
     chapters = review_of(
         [(each.series, each.figures, _praised(each, problems)) for each in checked.reckoned],
-        left.told,
+        told,
         reasons(all_series, left.aside),
         checked.titles,
     )

@@ -223,7 +223,10 @@ def complain(all_figures: tuple[Figures, ...], series: Series, problems: Problem
                 _complain_of_blocks(on.option, problems)
                 continue
             ways = too_many((grid.width, grid.height), on.cell_mm, piece)
-            most = room_for(on.fit, on.cell_mm, piece)
+            # Of two ways the room of each; else as wide and as high as may be, or as near to it.
+            most = [(grid.width - wide, grid.height - high) for wide, high in ways]
+            if len(ways) < 2:
+                most = [room_for(on.fit, on.cell_mm, piece)]
             problems.add(
                 on.option.place,
                 "does-not-fit",
@@ -231,8 +234,8 @@ def complain(all_figures: tuple[Figures, ...], series: Series, problems: Problem
                 cloth=on.option.cloth.name,
                 size=_both(on.fit.covered),
                 piece=piece.name,
-                most=f"{most[0]} × {most[1]}",
-                excess=" or ".join(_excess(*way) for way in ways) or _IN_THE_WAY,
+                most=" or ".join(f"{wide} × {high}" for wide, high in most),
+                excess=", or ".join(_excess(*way) for way in ways) or _IN_THE_WAY,
                 way=_over_way(on.option)
                 or _border_way(piece)
                 or _bare_way(figure.pattern, on.cell_mm, piece)

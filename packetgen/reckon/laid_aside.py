@@ -7,10 +7,10 @@ from difflib import get_close_matches
 
 from packetgen.diagnostics import Problem, Problems
 from packetgen.model import LaidAside, Series
+from packetgen.model.laid_aside import CARDS
 from packetgen.reckon.review import folder_of
 
 _OF_A_PHOTO = ("photo-small", "photo-tells-chart", "photo-tells-place")
-_CARDS = ("threads", "cloths", "beads")
 _TAKE_OUT = "take these words out"
 _NEAR = 0.7  # words of advice that an entry may mean
 
@@ -23,10 +23,8 @@ class Parted:
     aside: tuple[Problem, ...]
 
 
-def parted(problems: Iterable[Problem], all_series: Iterable[Series]) -> Parted:
-    """A pattern's file lays aside advice on its folder, a series' file advice on the series' own files, on its
-    finishing piece and on cards."""
-    by_folder = _by_folder(all_series)
+def parted(problems: Iterable[Problem], by_folder: Mapping[str, Sequence[LaidAside]]) -> Parted:
+    """What is laid aside in the folder of each, and the rest."""
     told, aside = Problems(), []
     for problem in problems:
         if _by(by_folder, problem):
@@ -36,9 +34,22 @@ def parted(problems: Iterable[Problem], all_series: Iterable[Series]) -> Parted:
     return Parted(told, tuple(aside))
 
 
+def asides_of(all_series: Iterable[Series]) -> dict[str, tuple[LaidAside, ...]]:
+    """By folder. A pattern's file lays aside advice on its folder, a series' file advice on the series' own
+    files, on its finishing piece and on cards."""
+    found: dict[str, tuple[LaidAside, ...]] = {}
+    for series in all_series:
+        found[folder_of(series.place.path)] = series.laid_aside
+        for shared in _shared(series):
+            found[shared] = (*found.get(shared, ()), *series.laid_aside)
+        for pattern in series.patterns:
+            found[folder_of(pattern.place.path)] = pattern.laid_aside
+    return found
+
+
 def reasons(all_series: Iterable[Series], aside: Iterable[Problem]) -> dict[str, list[str]]:
     """By folder, a line for each entry that lays something aside: what, how often, and the author's reason."""
-    by_folder = _by_folder(all_series)
+    by_folder = asides_of(all_series)
     laid = [_by(by_folder, problem) for problem in aside]
     return {
         folder: [
@@ -57,14 +68,15 @@ def complain_of_idle(
     `problems` holds what is told. Of a photograph that is gone, perhaps by accident, nothing is said: that is told for itself."""
     if problems.errors:
         return  # when they are mended, other advice may be given again
-    by_folder = _by_folder(all_series)
+    by_folder = asides_of(all_series)
     at_work = [_by(by_folder, problem) for problem in aside]
     waiting = [
         one
         for series in all_series
         for pattern in series.patterns
         for one in pattern.laid_aside
-        if one.code in _OF_A_PHOTO and not pattern.photo
+        if (one.code in _OF_A_PHOTO and not pattern.photo)
+        or (one.code == "photo-missing" and pattern.photo_awaited)
     ]
     told: dict[tuple[str, str], list[Problem]] = {}
     for problem in problems:
@@ -127,20 +139,9 @@ def _said(one: LaidAside) -> str:
     return f"{one.code} about {one.about}" if one.about else one.code
 
 
-def _by_folder(all_series: Iterable[Series]) -> dict[str, tuple[LaidAside, ...]]:
-    found: dict[str, tuple[LaidAside, ...]] = {}
-    for series in all_series:
-        found[folder_of(series.place.path)] = series.laid_aside
-        for shared in _shared(series):
-            found[shared] = (*found.get(shared, ()), *series.laid_aside)
-        for pattern in series.patterns:
-            found[folder_of(pattern.place.path)] = pattern.laid_aside
-    return found
-
-
 def _shared(series: Series) -> tuple[str, ...]:
     """The folders outside the series of which its file lays advice aside: those of its piece and of all cards."""
-    return (_home(series.finish.place.path), *_CARDS)
+    return (_home(series.finish.place.path), *CARDS)
 
 
 def _home(path: str) -> str:

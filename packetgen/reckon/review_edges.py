@@ -23,10 +23,12 @@ def complain_of_bare_edges(pattern: Pattern, problems: Problems) -> None:
     left, right, top, bottom = bare_margins(pattern)
     rows = at_the_ends("row", top, bottom, grid.height)
     columns = at_the_ends("column", left, right, grid.width)
+    name = grid.place.path.rpartition("/")[2]
+    crop = f"'packetgen chart crop {pattern.id}' makes it"
     problems.add(
         grid.place,
         "edges-bare",
         where=listed(tuple(filter(None, (rows, columns)))),
-        pattern=pattern.id,
+        mend=crop if name.endswith(".txt") else f"take them out of {name}",
         size=f"{grid.width - bare[0]} × {grid.height - bare[1]}",
     )

@@ -3,7 +3,7 @@
 from dataclasses import dataclass
 
 from packetgen.model import FinishingPiece, Part
-from packetgen.reckon.outline import bounds, fills_its_box
+from packetgen.reckon.outline import area_mm2, bounds, fills_its_box
 from packetgen.reckon.sizes import Size
 
 # Of a millimetre: what is left is the dust of floating point, which would part what is alike.
@@ -17,6 +17,7 @@ class Blank:
     size: Size
     thickness_mm: float
     shaped: bool  # the part is less than that rectangle
+    on_edge: bool  # an edge of the board is seen from the front
 
 
 @dataclass(frozen=True)
@@ -29,9 +30,23 @@ class Alike:
 
 
 def blank(part: Part) -> Blank:
+    """A rectangle deeper than it is high, or wide, is a board seen from its edge, as a shelf or a foot is."""
     left, top, right, bottom = bounds(part.outline)
-    size = Size(round(right - left, _DIGITS), round(bottom - top, _DIGITS))
-    return Blank(size, part.thickness_mm, not fills_its_box(part.outline))
+    wide_mm, high_mm = round(right - left, _DIGITS), round(bottom - top, _DIGITS)
+    deep_mm = part.thickness_mm
+    if not fills_its_box(part.outline):
+        return Blank(Size(wide_mm, high_mm), deep_mm, True, False)
+    if deep_mm <= min(wide_mm, high_mm):
+        return Blank(Size(wide_mm, high_mm), deep_mm, False, False)
+    if high_mm <= wide_mm:
+        return Blank(Size(wide_mm, deep_mm), high_mm, False, True)
+    return Blank(Size(deep_mm, high_mm), wide_mm, False, True)
+
+
+def sawn_mm2(part: Part) -> float:
+    """What one piece of it takes of the board."""
+    of = blank(part)
+    return of.size.width_mm * of.size.height_mm if of.on_edge else area_mm2(part.outline)
 
 
 def to_saw(piece: FinishingPiece) -> tuple[Alike, ...]:

@@ -11,8 +11,8 @@ from packetgen.model import FinishingPiece, Glue, Hardware
 from packetgen.nouns import counted, listed, plural
 from packetgen.reckon.cutting import EIGHTH_MM, FAT_QUARTER, HALF_CM_MM, as_cut, order
 from packetgen.reckon.kit import Chosen
-from packetgen.reckon.outline import area_mm2
 from packetgen.reckon.paint import PaintNeed, paint_needs
+from packetgen.reckon.sawing import blank, sawn_mm2
 from packetgen.reckon.sizes import Size
 from packetgen.units import (
     cut_centimetres,
@@ -84,10 +84,11 @@ def series_list(designs: Sequence[Chosen], piece: FinishingPiece) -> SeriesList:
 def _once(designs: Sequence[Chosen], piece: FinishingPiece) -> PieceNeeds:
     thick: dict[float, Board] = {}
     for part in piece.parts:
-        before = thick.get(part.thickness_mm, Board(part.thickness_mm, 0.0, ()))
-        area = before.area_mm2 + part.pieces * area_mm2(part.outline)
+        board_mm = blank(part).thickness_mm
+        before = thick.get(board_mm, Board(board_mm, 0.0, ()))
+        area = before.area_mm2 + part.pieces * sawn_mm2(part)
         said = f"{part.name} ({part.pieces} pieces)" if part.pieces > 1 else part.name
-        thick[part.thickness_mm] = Board(part.thickness_mm, area, (*before.parts, said))
+        thick[board_mm] = Board(board_mm, area, (*before.parts, said))
     boards = tuple(thick[key] for key in sorted(thick, reverse=True))
     magnets = max(map(_pairs, designs), default=piece.magnets.pairs)
     return PieceNeeds(boards, paint_needs(piece), piece.glues, piece.hardware, magnets)

@@ -191,7 +191,7 @@ def _complain_of_bunched(
         problems.add(
             worst.option.place,
             "magnets-bunched",
-            title=figure.pattern.title,
+            title=f"{figure.pattern.title} on {worst.option.cloth.name}",
             inches=size_inches(apart.width_mm, apart.height_mm),
             centimetres=size_centimetres(apart.width_mm, apart.height_mm),
             by=f"{listed(by)} {'draw' if len(by) > 1 else 'draws'}",

@@ -1,0 +1,57 @@
+"""While the count of a cloth may be a slip, that is told, and not what follows from it."""
+
+from pathlib import Path
+
+from packetgen.pipeline import proof, review
+from tests.content_builder import CLOTH, FERN, SERIES, TINY, build
+
+LARGE = {
+    f"{FERN}/chart.txt": "\n".join(["rrbb" + "r" * 32, *["rk" + "." * 34] * 34, "rrbb" + "r" * 32])
+}
+
+
+def lines(folder: Path, changes) -> list[str]:
+    found = review(proof(build(folder, {**LARGE, **changes})))
+    return [str(one) for chapter in found.chapters for one in chapter.problems]
+
+
+def codes(folder: Path, changes) -> list[str]:
+    found = review(proof(build(folder, {**LARGE, **changes})))
+    return [one.code for chapter in found.chapters for one in chapter.problems]
+
+
+def test_a_count_that_is_a_slip_is_told_alone_where_designs_still_fit(tmp_path):
+    """Of 60 threads an inch the same cloth is crowded, and its cards are small."""
+    fine = TINY[CLOTH].replace("count: 28", "count: 60")
+    unnamed = fine.replace("Hopsack 28", "Hopsack")
+    follow = {"coverage-crowded", "magnets-no-room", "magnets-none-room"}
+    assert follow & set(codes(tmp_path / "unnamed", {CLOTH: unnamed}))
+    told = codes(tmp_path / "named", {CLOTH: fine})
+    assert "count-other" in told and not follow & set(told)
+
+
+def test_a_design_that_does_not_fit_by_it_sends_to_the_count(tmp_path):
+    coarse = TINY[CLOTH].replace("count: 28", "count: 10")
+    told = lines(tmp_path / "named", {CLOTH: coarse})
+    (fault,) = [one for one in told if "does not hold it" in one]
+    assert fault.endswith("; first look at the cloth's count, cloths/hopsack-28.yaml:3:8")
+    assert not [one for one in told if "is covered to" in one]
+    unnamed = coarse.replace("Hopsack 28", "Hopsack")
+    (fault,) = [
+        one for one in lines(tmp_path / "unnamed", {CLOTH: unnamed}) if "does not hold it" in one
+    ]
+    assert "make the design smaller" in fault and "covered" in str(
+        lines(tmp_path / "again", {CLOTH: unnamed})
+    )
+
+
+def test_where_the_author_says_that_the_count_is_right_all_is_told(tmp_path):
+    aside = "laid_aside:\n  - {advice: count-other, because: 28 is the width of the bolt}\n"
+    changes = {
+        CLOTH: TINY[CLOTH].replace("count: 28", "count: 10"),
+        SERIES: TINY[SERIES] + aside,
+    }
+    told = lines(tmp_path, changes)
+    (fault,) = [one for one in told if "does not hold it" in one]
+    assert "make the design smaller" in fault
+    assert [one for one in told if "is covered to" in one]
