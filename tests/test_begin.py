@@ -46,7 +46,7 @@ from packetgen.starting.files import (
 from packetgen.starting.names import folder_name, why_not
 from packetgen.starting.sprig import MARKS, sprig
 from packetgen.write.together import written_together
-from tests.content_builder import FERN, PATTERN, SERIES, TINY, build
+from tests.content_builder import CLOTH, FERN, PATTERN, SERIES, TINY, build
 from tests.demo_patterns import CONTENT
 from tests.test_look import font
 from tests.test_share_picture import two_letter_face
@@ -628,6 +628,19 @@ def test_a_size_that_does_not_fit_is_told_and_nothing_is_written(run, tmp_path):
         "panel and parts of the piece larger in content/finishes/shelf/finish.yaml; nothing was written"
     ) in said
     assert all_files(content) == before
+
+
+def test_of_several_cloths_the_coarsest_is_named_on_which_the_design_has_no_room(run, tmp_path):
+    """By hand: 16 stitches an inch would have room for 55."""
+    finer = TINY[CLOTH].replace("28", "32")
+    both = "  - {cloth: hopsack-28, colour: frost}\n  - {cloth: hopsack-32, colour: frost}\n"
+    changes = {
+        "cloths/hopsack-32.yaml": finer,
+        PATTERN: ("  - {cloth: hopsack-28, colour: frost}\n", both),
+    }
+    build(tmp_path / "content", changes)
+    said = " ".join(run("--pattern", "Ferns", "--wide", "50", "--high", "20", code=2).split())
+    assert "The Shelf has room for 48 × 48 on Hopsack 28, the coarsest cloth: let it" in said
 
 
 def test_the_room_is_told_where_the_size_is_asked_and_a_size_that_does_not_fit_is_asked_again(

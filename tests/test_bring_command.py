@@ -1609,6 +1609,18 @@ def test_the_key_of_a_new_folder_has_the_name_that_the_series_has_for_the_card(d
     assert "{moss: E2}" in (desk / "newer/key.yaml").read_text()
 
 
+def test_a_pattern_whose_thread_set_the_series_has_not_is_told_at_its_line(desk):
+    """As proof tells it; whatever thread is asked for."""
+    (desk / "grid.csv").write_text("E2\n")
+    series = desk / "content/series/garden-year/series.yaml"
+    named = series.read_text().replace("name: moss,", "name: stranded,").replace("spool", "reel")
+    series.write_text(named)
+    for asked in ((), ("--threads", "moss"), ("--threads", "stranded")):
+        said = run("grid.csv", "--pattern", "fern", "--replace", *asked, code=1).stderr
+        assert "fern/pattern.yaml:7:15: there is no thread set 'moss'; known here: reel, " in said
+        assert said.endswith("2 things to mend; nothing was written.\n")
+
+
 def test_codes_are_not_for_pictures(desk):
     (desk / "design.png").write_bytes(picture([[BRICK]]))
     said = run("design.png", "--threads", "moss", "--code", "x=K4", code=2).stderr

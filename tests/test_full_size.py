@@ -328,7 +328,7 @@ def test_the_words_say_where_on_the_wood_the_panel_lies():
     whole = full_size(series(SPRIG, finish=finish), figures(SPRIG, finish))
     said = " ".join(whole.pages[-1].words)
     assert (
-        "On the board it lies 0.59 in (1.5 cm) from the left edge, 0.59 in (1.5 cm) from the right edge, "
+        "On the part “board” it lies 0.59 in (1.5 cm) from the left edge, 0.59 in (1.5 cm) from the right edge, "
         "0.59 in (1.5 cm) from the top and 0.79 in (2.0 cm) from the foot." in said
     )
 
@@ -341,11 +341,11 @@ def test_the_words_say_where_on_the_wood_the_panel_lies():
         (rectangle(0.01, 0.01, 190, 179.99), "Its edges are those of the board."),
         (
             rectangle(0, 20, 190, 180),
-            "On the board it reaches the left edge, the right edge and the foot and lies 0.79 in (2.0 cm) from the top.",
+            "On the part “board” it reaches the left edge, the right edge and the foot and lies 0.79 in (2.0 cm) from the top.",
         ),
         (
             ((20, 0), (170, 0), (190, 90), (170, 180), (20, 180), (0, 90)),
-            "On the board it reaches the left edge, the right edge, the top and the foot.",
+            "On the part “board” it reaches the left edge, the right edge, the top and the foot.",
         ),
     ],
 )

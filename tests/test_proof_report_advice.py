@@ -334,7 +334,9 @@ def test_the_same_number_on_all_cloths_is_said_once():
 def test_bare_rows_that_make_a_cut_wasteful_are_told_once_as_bare_rows():
     rows = (*("m" * 119,) * 116, *("." * 119,) * 3)
     assert _cut(*rows) == []
-    (line,) = said(complain_of_bare_edges, pattern(*rows))
+    (line,) = said(
+        lambda one, problems: complain_of_bare_edges(one, False, problems), pattern(*rows)
+    )
     assert "nothing is worked on rows 117–119" in line
 
 
@@ -411,8 +413,26 @@ def test_what_is_advised_is_never_praised(tmp_path):
 )
 def test_one_bare_row_round_a_design_is_meant_and_two_are_told(rows, told):
     problems = Problems()
-    complain_of_bare_edges(pattern(*rows), problems)
+    complain_of_bare_edges(pattern(*rows), False, problems)
     said = [problem.wrong for problem in problems]
     assert said == [
         f"nothing is worked on {told} of this chart, and they count in its size"
     ] * bool(told)
+
+
+@pytest.mark.parametrize(
+    ("rows", "moved"),
+    [
+        (("....", ".mm.", "....", "....", "...."), "--down 1"),
+        (("mm....", "mm...."), "--right 2"),
+        (("......", "......", "......", ".....m"), "--right -2 --down -1"),
+        (("....", "....", ".mm.", "....", "....", "...."), ""),  # half a row from the middle
+    ],
+)
+def test_a_design_that_has_to_stay_as_large_is_told_how_it_comes_to_the_middle(rows, moved):
+    """As one whose card the magnets need: nobody is told to cut its bare rows off."""
+    problems = Problems()
+    complain_of_bare_edges(pattern(*rows, id="eggs"), True, problems)
+    said = [problem.right for problem in problems]
+    told = f"'packetgen chart shift eggs {moved}' brings it to the middle"
+    assert said in ([told], ["bring it to the middle"]) if moved else said == []

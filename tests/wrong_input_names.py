@@ -207,7 +207,7 @@ CASES = (
     Case(
         "a thread set with a name of another meaning",
         {SERIES: ("name: moss,", "name: strands,")},
-        "series/garden-year/fern/pattern.yaml:7:15: there is no thread set 'moss'; known here: spool, strands",
+        "series/garden-year/fern/pattern.yaml:7:15: there is no thread set 'moss', named on 4 lines; known here: spool, strands",
         "series/garden-year/series.yaml:6:12: a thread set cannot be called 'strands', which has a meaning in key lines; choose another name",
     ),
     Case(
@@ -398,6 +398,24 @@ CASES = (
         "a remark of begin beside a colour of her own",
         {PATTERN: ('{moss: E2, spool: "10"}', '{moss: E2, spool: "10"}   # example yew')},
         "series/garden-year/fern/pattern.yaml:9:3: advice: the remark says 'example yew', and 'E2' is called 'brick'; put 'brick' into the remark",
+    ),
+    Case(
+        "a thread set renamed in series.yaml alone",
+        {SERIES: ("{name: moss, card: moss", "{name: stranded, card: moss")},
+        "series/garden-year/fern/pattern.yaml:7:15: there is no thread set 'moss', named on 4 lines; known here: spool, stranded",
+    ),
+    Case(
+        "another card in the place of the one that the key was written for",
+        {
+            MOSS: TINY[MOSS]
+            .replace("number: E2", "number: 301")
+            .replace("number: K4", "number: 302")
+            .replace('number: "07"', "number: 303")
+            .replace("name: brick", "name: tile")
+            .replace("name: peat", "name: soil")
+            .replace("name: fern", "name: frond")
+        },
+        "series/garden-year/fern/pattern.yaml:9:13: none of the 3 numbers that the key has for 'moss' is a colour of Moss Stranded; write that card's own; or bring your drawing in, which writes a new key: packetgen bring FILE --pattern NAME --replace",
     ),
     Case(
         "a thread set renamed where the sets are listed, and not in the key",

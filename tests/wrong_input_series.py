@@ -148,6 +148,11 @@ CASES = (
         "series/garden-year/fern/pattern.yaml:23:39: 'fotographer' is not part of the credits; did you mean 'photographer'?",
     ),
     Case(
+        "a pattern in the order that is to be drawn yet",
+        {SERIES: ("order: [fern]", "order: [fern, Rhubarb in the Trug]")},
+        "series/garden-year/series.yaml:13:15: there is no pattern folder 'Rhubarb in the Trug'; take it out and begin it with packetgen begin --pattern \"Rhubarb in the Trug\", or let it be under 'to_come'",
+    ),
+    Case(
         "a dash without the name of a folder",
         {SERIES: ("order: [fern]", "order:\n  - fern\n  -")},
         "series/garden-year/series.yaml:15:4: an entry of 'order' has no value; write one, for example - robin-on-the-spade, or take its dash away",

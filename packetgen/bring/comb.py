@@ -38,9 +38,8 @@ _STEADY = 1e-4  # keeps stitches determined of which hardly anything is seen
 _ROUNDED = 1.0  # step that a blended colour may be off by rounding alone
 _SEEN_PX = 4  # or more has a stitch of which some pixels show no neighbour
 _EXACT = 0.1  # left unexplained: nothing but rounding
-_MIDDLE = (
-    0.25  # of a stitch of no whole pixels is read: farther out the filter's own waves are seen
-)
+# Of a stitch of no whole pixels so much is read: farther out the filter's own waves are seen.
+_MIDDLE = 0.25
 _ROWS_AT_ONCE = 256
 
 

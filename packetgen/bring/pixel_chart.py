@@ -19,6 +19,7 @@ from packetgen.shape_names import SHAPE_NAMES
 # What soft stitches need where the colours may be those that were drawn, one pixel a stitch: how little
 # doubt, and how many they are.
 _PLAIN, _MANY = 0.25, 200
+_HARD = 2  # colours, between which there is no shade
 _SOFT = 0.5  # softness of their edges, which would add hardly any colours
 _ROWS_AT_ONCE = 64
 # Thirty for each stitch of the longest chart; the search takes the square of it.
@@ -56,7 +57,7 @@ def read_chart(
     if max(width, height) > LARGEST:
         problems.add(Place(path), "bring-not-found", width=width, height=height, limit=LARGEST)
         return None
-    if found is None and cell_px is None and _more_than_drawn(pixels.rgba):
+    if found is None and cell_px is None and _colours(pixels.rgba) > len(SHAPE_NAMES):
         if max(size) > STITCHED:
             problems.add(Place(path), "bring-no-squares", **here)
             return None
@@ -110,9 +111,12 @@ def found_in(rgba: np.ndarray) -> Found | Comb | None:
     if hard:
         return hard
     lattice = lattice_of(rgba)
-    few = not _more_than_drawn(rgba)
+    colours = _colours(rgba)
+    few = colours <= len(SHAPE_NAMES)
     if lattice and (lattice.softness > _SOFT or not few):
         return comb_on(rgba, lattice)
+    if colours <= _HARD:
+        return None
     soft = comb_of(rgba)
     if soft and few:
         number = soft.across.number * soft.down.number
@@ -120,14 +124,14 @@ def found_in(rgba: np.ndarray) -> Found | Comb | None:
     return soft
 
 
-def _more_than_drawn(rgba: np.ndarray) -> bool:
-    """Whether there are more colours than a key has room for: then they are not those that were drawn."""
+def _colours(rgba: np.ndarray) -> int:
+    """How many there are; no further than to more than a key has room for, which are not those that were drawn."""
     seen: set[int] = set()
     for top in range(0, len(rgba), _ROWS_AT_ONCE):
         seen.update(np.unique(_numbers(rgba[top : top + _ROWS_AT_ONCE])).tolist())
         if len(seen) > len(SHAPE_NAMES):
-            return True
-    return False
+            break
+    return len(seen)
 
 
 def sure_px(found: Found | Comb) -> float:

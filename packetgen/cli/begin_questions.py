@@ -173,12 +173,14 @@ def size_for(
     given: Given, usual: tuple[int, int], series: "Series | None" = None
 ) -> tuple[int, int]:
     """Columns and rows as given, or asked for until the finishing piece of `series` holds them."""
-    from packetgen.starting.around import has_room_for, room_in
+    from packetgen.starting.around import coarsest, has_room_for, room_in
 
     room = ""
     if series is not None:
         most = room_in(series, usual)
-        room = f"; {series.finish.name} has room for {most[0]} × {most[1]}"
+        cloth = coarsest(series)
+        on = f" on {cloth}, the coarsest cloth" if cloth else ""
+        room = f"; {series.finish.name} has room for {most[0]} × {most[1]}{on}"
     while True:
         wide = given.or_asked(given.wide, f"{_WIDE}{room}", STITCHES, usual[0])
         high = given.or_asked(given.high, _HIGH, STITCHES, usual[1])

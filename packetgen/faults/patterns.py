@@ -45,6 +45,10 @@ PATTERNS: dict[str, Fault] = {
         "all {number} key lines name a thread set {old}, which there is not, and none says anything for {new}",
         "write {new} in place of {old} in each of them, or give the set its old name back",
     ),
+    "colours-of-another": Fault(
+        "none of the {number} numbers that the key has for {of} is a colour of {card}",
+        "write that card's own; or bring your drawing in, which writes a new key: packetgen bring FILE --pattern NAME --replace",
+    ),
     "set-not-offered": Fault(
         "the key names the thread set {set}, which this pattern does not offer",
         "add it to thread_sets, or take it out of every key line",

@@ -23,7 +23,7 @@ REVIEW: dict[str, Fault] = {
     ),
     "edges-bare": _advice(
         "nothing is worked on {where} of this chart, and they count in its size",
-        "a chart without them is {size}; {mend}",
+        "{mend}",
     ),
     # what she takes for something else
     "colours-alike": _advice(

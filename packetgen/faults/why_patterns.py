@@ -10,7 +10,8 @@ WHY_PATTERNS: dict[str, Why] = {
     ),
     "pattern-missing": Why(
         "The order of the series names a pattern whose folder is not there.",
-        "Correct the name, or make the folder.",
+        "Correct the name. A pattern that is not begun yet is written under to_come, or gets its folder from packetgen "
+        "begin, which enters it in the order.",
     ),
     "pattern-not-in-order": Why(
         "The folder of a pattern is there, and the series does not list it.",
@@ -54,6 +55,11 @@ WHY_PATTERNS: dict[str, Why] = {
         "from another series.",
         "Exchange the word in all key lines in one go with your editor's search and replace, or change the name in "
         "series.yaml back, and in thread_sets.",
+    ),
+    "colours-of-another": Why(
+        "All numbers of the key are strange to the thread card of the set: mostly the card was exchanged, and the key is "
+        "still that of the example or of another card.",
+        "Bring the drawing in, and its colours are matched to the card; or write the numbers of the card in each key line.",
     ),
     "set-not-offered": Why(
         "Key lines have numbers for a thread set that the pattern does not list.",

@@ -22,6 +22,7 @@ Sets = Mapping[str, ThreadSet | None] | None
 # nobody can tell.
 Requests = Mapping[str, MatchedSet | None] | None
 
+_SEVERAL = 3  # numbers of a key that cannot all be slips
 _LONGEST = 100  # characters of what may be two numbers
 _FIELDS = tuple(field.name for field in KEY_LINE.fields)
 
@@ -65,6 +66,7 @@ def read_key(
             given.place, "set-renamed", number=len(given.value), old=said(old), new=said(new)
         )
         sound = False
+    reader.pass_over(_of_another_card(given, sets, problems))
     for key, line in given.value or ():
         if LOST in key.value or not _usable_mark(key.value, key.place, problems):
             meant.update(key.value if len(key.value) > 1 else "")
@@ -100,6 +102,33 @@ def _renamed(given: Given, sets: Sets, series_sets: Sets) -> tuple[str, str] | N
     if len(same) == len(missing) == 1 and set.union(*strange) == same:
         return same.pop(), missing[0]
     return None
+
+
+def _of_another_card(given: Given, sets: Sets, problems: Problems) -> Collection[str]:
+    """The sets of which no number of several lines is on their card, nor like one that is: told once for all."""
+    lines = [line.value for _, line in given.value or () if line.value is not None]
+    found: list[str] = []
+    for name, one in (sets or {}).items():
+        places = {
+            number: line.given[name].place
+            for line in reversed(lines)  # of a number that stands twice the first place is told
+            for _, number in filter(None, map(_names, line[name] or ()))
+        }
+        if one is None or len(places) < _SEVERAL:
+            continue
+        colours = one.card.colours
+        called = {colour.name.casefold() for colour in colours.values()}
+        if any(
+            number in colours
+            or number.casefold() in called
+            or nearest_of(number, tuple(colours)) is not None
+            for number in places
+        ):
+            continue
+        found.append(name)
+        facts = {"number": len(places), "card": shown(one.card.name), "of": said(name)}
+        problems.add(min(places.values()), "colours-of-another", **facts)
+    return found
 
 
 def _with_name(line: Filled, renamed: tuple[str, str]) -> Filled:
@@ -165,7 +194,12 @@ class _KeyReader:
         # What a line stitches → the mark that does so first.
         self._stitched: dict[tuple[object, ...], str] = {}
         self._not_offered: set[str] = set()
+        self._passed_over: Collection[str] = ()
         self._pinned: dict[str, str] = {}  # chart shape → the mark that has it first
+
+    def pass_over(self, names: Collection[str]) -> None:
+        """Say nothing of the numbers for these sets."""
+        self._passed_over = names
 
     def line(self, mark: str, place: Place, filled: Filled) -> KeyLine | None:
         """The key line of `mark`; None where it is not sound, or nobody can tell."""
@@ -196,7 +230,7 @@ class _KeyReader:
                 continue
             self._once(mark, name, given, filled["stitch"], strands.get(name))
             own = (self._sets or {}).get(name)
-            needle = self._needle(given, own)
+            needle = None if name in self._passed_over else self._needle(given, own)
             if own is None or needle is None:
                 sound = False
                 continue

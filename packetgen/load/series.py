@@ -3,6 +3,7 @@
 from packetgen.diagnostics import Place, Problems, nearest_of
 from packetgen.load.assumptions import read_assumptions
 from packetgen.load.copies import complain_of_copies
+from packetgen.load.cut_off import between_quotes
 from packetgen.load.designers import read_designers
 from packetgen.load.documents import read_document, read_markdown
 from packetgen.load.files import ContentFolder, as_id, valid_id
@@ -162,7 +163,10 @@ def _order(
         name = given.value if given.value in folders else left_out.get(given.value, given.value)
         if name not in folders:
             known = (meant[name],) if name in meant else [as_id(one) or one for one in folders]
-            problems.add(given.place, "pattern-missing", name=said(name), hint=offer(name, known))
+            hint = offer(name, known)
+            if hint.startswith("known here") and not left_out and (folder := as_id(name)):
+                hint = _to_be_drawn(name, folder)
+            problems.add(given.place, "pattern-missing", name=said(name), hint=hint)
         listed.append(name)
     for better, name in left_out.items():
         place = Place(f"{path}/{name}")
@@ -176,6 +180,15 @@ def _order(
         elif name not in listed:
             valid_id(name, place, problems)
     return tuple(name for name in listed if name in folders)
+
+
+def _to_be_drawn(name: str, folder: str) -> str:
+    """What to do with a name in the order that is like none of a folder."""
+    title = folder.replace("-", " ").capitalize() if name == folder else name
+    return (
+        f"take it out and begin it with packetgen begin --pattern {between_quotes(title)}, or let it be under "
+        "'to_come'"
+    )
 
 
 def _thread_sets(

@@ -19,6 +19,7 @@ from packetgen.bring.key_text import (
 from packetgen.diagnostics import Problems
 from packetgen.load.cards import Cards, load_threads
 from packetgen.load.files import ContentFolder
+from packetgen.load.references import resolve
 from packetgen.load.yaml_nodes import GroupNode, ListNode, Node, read_nodes
 from packetgen.model import ThreadCard
 from packetgen.starting.left_over import lines_of_example
@@ -107,6 +108,12 @@ def pattern_folder(
     if not sets and in_cards.errors:
         problems.take(in_cards)
         return None
+    if not sets and series is not None:
+        named_sets = entry(root, "thread_sets")
+        for item in named_sets.items if isinstance(named_sets, ListNode) else ():
+            resolve(word(item), item.place, _cards_of_sets(series), "thread set", problems)
+        if problems.errors:
+            return None
     wanted = threads if threads is not None else next(iter(sets), "")
     named = {
         **{card.id: set_name for set_name, card in reversed(sets.items())},

@@ -15,8 +15,9 @@ def bare_edges(pattern: Pattern) -> tuple[int, int]:
     return (left + right, top + bottom) if max(left, right, top, bottom) > MEANT else (0, 0)
 
 
-def complain_of_bare_edges(pattern: Pattern, problems: Problems) -> None:
-    """They count in the finished size, in the fit and in the cloth to cut."""
+def complain_of_bare_edges(pattern: Pattern, as_large: bool, problems: Problems) -> None:
+    """They count in the finished size, in the fit and in the cloth to cut. A design that has to stay `as_large`, as
+    one whose card the magnets need, may be out of the middle by them."""
     grid, bare = pattern.grid, bare_edges(pattern)
     if not any(bare):
         return
@@ -24,11 +25,18 @@ def complain_of_bare_edges(pattern: Pattern, problems: Problems) -> None:
     rows = at_the_ends("row", top, bottom, grid.height)
     columns = at_the_ends("column", left, right, grid.width)
     name = grid.place.path.rpartition("/")[2]
-    crop = f"'packetgen chart crop {pattern.id}' makes it"
+    size = f"{grid.width - bare[0]} × {grid.height - bare[1]}"
+    how = f"'packetgen chart crop {pattern.id}' makes it"
+    how = how if name.endswith(".txt") else f"take them out of {name}"
+    mend = f"a chart without them is {size}; {how}"
+    if as_large:
+        right, below = (right - left) // 2, (bottom - top) // 2
+        sides = (("--right", right), ("--down", below))
+        moved = " ".join(f"{way} {steps}" for way, steps in sides if abs(steps) >= MEANT)
+        if not moved:
+            return
+        how = f"'packetgen chart shift {pattern.id} {moved}' brings it to the middle"
+        mend = how if name.endswith(".txt") else "bring it to the middle"
     problems.add(
-        grid.place,
-        "edges-bare",
-        where=listed(tuple(filter(None, (rows, columns)))),
-        mend=crop if name.endswith(".txt") else f"take them out of {name}",
-        size=f"{grid.width - bare[0]} × {grid.height - bare[1]}",
+        grid.place, "edges-bare", where=listed(tuple(filter(None, (rows, columns)))), mend=mend
     )

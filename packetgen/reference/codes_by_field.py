@@ -68,7 +68,7 @@ _PATTERN: Mapping[str, tuple[str, ...]] = {
         "symbols-alike-in-grey",
     ),
     "key.<name>.<thread set>": (
-        "key-name-unknown", "set-not-offered", "colour-unknown", "key-lines-alike", "blend-of-many",
+        "key-name-unknown", "set-not-offered", "colour-unknown", "colours-of-another", "key-lines-alike", "blend-of-many",
         "blend-of-one", "braid-in-blend", "conversion-far", "conversion-collides",
     ),
     "key.<name>.<thread set>[].number": ("colour-unknown",),

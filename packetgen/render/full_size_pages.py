@@ -160,7 +160,7 @@ def _where(piece: FinishingPiece) -> str:
                 f"reaches {listed(reached)}" if reached else "",
                 f"lies {listed(lies)}" if lies else "",
             )
-            return f" On the {part.name} it {' and '.join(filter(None, said))}."
+            return f" On the part “{part.name}” it {' and '.join(filter(None, said))}."
     return ""
 
 

@@ -88,5 +88,11 @@ def room_in(series: Series, size: tuple[int, int]) -> tuple[int, int]:
     return min(wide for wide, _ in rooms), min(high for _, high in rooms)
 
 
+def coarsest(series: Series) -> str:
+    """The name of the cloth of the first pattern on which designs come out largest; '' where there is one only."""
+    cells = dict(zip(_cells_mm(series), (one.cloth.name for one in series.patterns[0].cloths)))
+    return cells[max(cells)] if len(cells) > 1 else ""
+
+
 def _cells_mm(series: Series) -> list[float]:
     return [cell_mm(one.cloth.count_per_inch, one.over) for one in series.patterns[0].cloths]
