@@ -125,6 +125,16 @@ def test_a_thread_may_come_from_another_card(load):
     assert [card.id for card in line.cards_in(pattern.thread_sets[1])] == ["spool"]
 
 
+def test_all_threads_of_a_set_may_come_from_another_card(load):
+    """Their numbers are none of the set's own card, and that is no fault."""
+    key = TINY[PATTERN]
+    for old, new in (("moss: E2", "10"), ("moss: K4", "12"), ('moss: [E2, "07"]', "14")):
+        key = key.replace(old, f'moss: {{card: spool, number: "{new}"}}', 1)
+    pattern = load({PATTERN: key}).series[0].patterns[0]
+    names = [colour.number for line in pattern.key for colour in line.threads["moss"]]
+    assert names == ["10", "12", "14"]
+
+
 def test_a_blend_may_have_a_thread_of_another_card(load):
     content = load({PATTERN: ('[E2, "07"]', '[E2, {card: spool, number: "14"}]')})
     line = content.series[0].patterns[0].key[2]

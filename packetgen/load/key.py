@@ -112,7 +112,8 @@ def _of_another_card(given: Given, sets: Sets, problems: Problems) -> Collection
         places = {
             number: line.given[name].place
             for line in reversed(lines)  # of a number that stands twice the first place is told
-            for _, number in filter(None, map(_names, line[name] or ()))
+            for card, number in filter(None, map(_names, line[name] or ()))
+            if not card
         }
         if one is None or len(places) < _SEVERAL:
             continue
