@@ -11,7 +11,13 @@ from hypothesis import strategies as st
 from shapely import LineString, Point, Polygon, hausdorff_distance
 
 from packetgen.load.outlines import read_outline
-from packetgen.load.placed_parts import beyond_wood, hidden, over_panel, standing_apart
+from packetgen.load.placed_parts import (
+    beyond_wood,
+    hidden,
+    over_panel,
+    standing_apart,
+    turned_about,
+)
 from packetgen.load.svg_path import FLAT_WITHIN_MM
 from packetgen.model import Coating, Paint, Part
 from packetgen.reckon.outline import area_mm2, bounds, perimeter_mm
@@ -279,6 +285,22 @@ def test_parts_that_touch_only_one_another_stand_apart_together():
     assert list(standing_apart(PANEL, [BACK, *reaching])) == []
     alone = standing_apart(PANEL, [board(foot, (140, 0)), BACK, board(foot, (-200, 0))])
     assert [(one.number, one.together_with) for one in alone] == [(0, ()), (2, ())]
+
+
+def test_a_main_board_turned_about_is_known_where_then_all_parts_hang_together():
+    """By hand: a barrel 90 wide and 150 high at 5,14, whose foot begins where it ends; at 14,5 it ends 9 mm above.
+    A sign that hangs below is no slip, wherever it would touch."""
+    barrel, foot = "0,0 90,0 90,150 0,150", "0,0 100,0 100,12 0,12"
+
+    def turned(at: tuple[float, float], below: str = foot) -> int | None:
+        return turned_about([board(barrel, at), board(below, (0, 164))])
+
+    assert turned((14, 5)) == 0
+    assert turned((5, 14)) is None
+    assert turned((9, 9)) is None, "it is the same either way"
+    assert turned((4, 300)) is None, "it would not help"
+    sign = board("0,0 40,0 40,20 0,20", (30, 160))
+    assert turned_about([board(barrel), sign]) is None
 
 
 def test_a_part_that_touches_with_the_two_numbers_of_its_place_changed_is_known():

@@ -1,5 +1,7 @@
 """A series is looked at as a whole: what is listed for nothing, and what a pattern lacks beside the others."""
 
+import random
+import re
 from dataclasses import replace
 from datetime import UTC, date, datetime
 
@@ -9,6 +11,7 @@ from packetgen.diagnostics import Place, Problems
 from packetgen.faults import FAULTS, Level
 from packetgen.model import DateRule, Designer, Occasion, Paint, Photo, Revision, Sells, ToCome
 from packetgen.pipeline import proof, review
+from packetgen.pipeline.proofs import with_photos_told
 from packetgen.reckon.series_checks import complain_of_series
 from packetgen.reckon.swaps import swaps
 from tests.content_builder import FERN, FINISH, PATTERN, SERIES, TINY, build, picture
@@ -161,6 +164,32 @@ def test_a_picture_under_another_name_is_told_once_and_not_as_a_photograph_that_
     kept = review(proof(build(tmp_path / "aside", {**taken, PATTERN: TINY[PATTERN] + aside})))
     codes = [one.code for chapter in kept.chapters for one in chapter.problems]
     assert "file-not-read" in codes and "laid-aside-idle" not in codes
+
+
+def test_a_drawing_as_its_photograph_is_one_line_and_a_build_tells_it_too(tmp_path):
+    """Nothing of its few pixels, nor that the reason for no photograph is idle: it will not stay."""
+    chance = random.Random(3)
+    rows = ["".join(chance.choice("rkb") for _ in range(24)) for _ in range(30)]
+    hexes = {"r": "#a04030", "k": "#6b503a", "b": "#78643e"}
+    drawn = picture(
+        [[hexes[mark] for mark in row for _ in range(6)] for row in rows for _ in range(6)]
+    )
+    aside = "laid_aside:\n  - {advice: photo-missing, because: no model yet}\n"
+    plain = re.sub(r"(?ms)^close_ups:.*?^(?=credits)", "", TINY[PATTERN])
+    content = build(
+        tmp_path,
+        {
+            f"{FERN}/chart.txt": "\n".join(rows),
+            f"{FERN}/photo.png": drawn,
+            PATTERN: plain + aside,
+        },
+    )
+    checked = proof(content)
+    codes = [one.code for chapter in review(checked).chapters for one in chapter.problems]
+    assert "photo-tells-chart" in codes
+    assert not {"photo-small", "laid-aside-idle"} & set(codes)
+    assert "photo-tells-chart" not in {one.code for one in checked.problems}
+    assert "photo-tells-chart" in {one.code for one in with_photos_told(checked).problems}
 
 
 def test_a_photograph_wants_words_for_those_who_do_not_see_it():

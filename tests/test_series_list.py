@@ -4,7 +4,6 @@ import csv
 import io
 import json
 from dataclasses import replace
-from math import isclose
 
 from click.testing import CliRunner
 from hypothesis import given, settings
@@ -80,12 +79,21 @@ def test_the_wood_of_a_board_seen_from_its_edge_is_that_board():
 def test_mounting_is_summed_design_by_design():
     """By hand, 14 count: 70 × 70 stitches are 5 in, 127 mm; the card has 5 mm more on each side, 137 mm; the
     wadding is 1 mm less on each side, 135 mm, the backing 10 mm more, 157 mm. A straight trim of no width runs
-    4 × 137 mm and 20 mm more: 568 mm, which is cut at 570 mm (179 eighths of an inch are 568.3 mm only)."""
-    made = series_list(designs((70, 70), (70, 70)), BOARD).mounting
+    4 × 137 mm and 20 mm more: 568 mm, which is cut at 57 cm or at 179 eighths of an inch, each for itself, as the
+    packets say."""
+    listed = series_list(designs((70, 70), (70, 70)), BOARD)
+    made = listed.mounting
     assert [(s.width_mm, s.height_mm) for s in made.cards] == [(137, 137)] * 2
     assert [s.width_mm for s in made.wadding] == [135, 135]
     assert [s.width_mm for s in made.backing] == [157, 157]
-    assert isclose(made.trim_mm, 2 * 570)
+    assert made.trims_mm == (568, 568)
+    (trim,) = [row for row in finishing_rows(listed) if row.item == "trim"]
+    assert (trim.quantity, trim.unit) == (114, "cm")
+    assert trim.detail == "44 3/4 in; a piece for each design", "twice 22 3/8"
+    (alone,) = [
+        row for row in finishing_rows(series_list(designs((70, 70)), BOARD)) if row.item == "trim"
+    ]
+    assert alone.detail == "22 3/8 in"
 
 
 def test_backings_share_fat_quarters():
@@ -136,7 +144,7 @@ def test_a_list_for_several_designs_is_the_sum_of_their_mountings(sizes):
     all_of_them = designs(*sizes, finish=gathered)
     whole = series_list(all_of_them, gathered).mounting
     single = [series_list([one], gathered).mounting for one in all_of_them]
-    assert isclose(whole.trim_mm, sum(one.trim_mm for one in single))
+    assert whole.trims_mm == tuple(mm for one in single for mm in one.trims_mm)
     assert whole.cards == tuple(card for one in single for card in one.cards)
     assert whole.washers == sum(one.washers for one in single)
     assert whole.backing_fat_quarters <= sum(one.backing_fat_quarters for one in single)

@@ -104,6 +104,20 @@ CASES = (
         "finishes/shelf/finish.yaml:12:16: advice: a board of 90 mm is hardly sold so thick; look once more: should it be 9 mm?",
     ),
     Case(
+        "a board whose two numbers of its place changed places",
+        {
+            FINISH: TINY[FINISH]
+            .replace("    at: 0,0\n", "    at: 14,5\n")
+            .replace("outline: 0,0 100,0 100,100 0,100", "outline: 20,20 110,20 110,110 20,110")
+            .replace(
+                "paints:",
+                '  - {name: foot, outline: "0,0 100,0 100,12 0,12", at: "0,134", thickness: 6 mm, paint: sage, '
+                "coats: 2, faces: both}\npaints:",
+            )
+        },
+        "finishes/shelf/finish.yaml:11:9: advice: with 'back' at 14,5 the parts do not all touch one another; should it be 5,14? Then they do",
+    ),
+    Case(
         "a trim with a nought too many",
         {FINISH: ("overlap: 20 mm}", "overlap: 20 mm, width: 100 mm}")},
         "finishes/shelf/finish.yaml:24:59: there is no room for a design on a panel of 100 × 100 mm: round it comes a border of 6 mm and 100 mm of trim, on every side; write less, where a few millimetres are usual, or let the panel be larger",

@@ -136,6 +136,11 @@ FIGURES: dict[str, Fault] = {
         "put it before {first}, as parts go from the back to the front; if they belong there, write faces: back",
         Level.ADVICE,
     ),
+    "part-turned": Fault(
+        "with {part} at {at} the parts do not all touch one another",
+        "should it be {better}? Then they do",
+        Level.ADVICE,
+    ),
     "part-apart": Fault(
         "{part} stands {gap} away from the nearest other part",
         "{mend}, so that the two touch",

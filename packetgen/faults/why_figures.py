@@ -128,6 +128,11 @@ WHY_FIGURES: dict[str, Why] = {
         "Move the whole entry of the part above those that lie on it. Of wood that belongs behind it nobody needs to "
         "paint the front: with faces: back or faces: edges no paint is reckoned for it.",
     ),
+    "part-turned": Why(
+        "Some parts touch no other, and all would hang together if the two numbers of this at changed places: the first "
+        "is how far to the right its own 0,0 stands, the second how far down.",
+        "Exchange the two numbers; or lay the advice aside in series.yaml, where what stands alone hangs on cord or wire.",
+    ),
     "part-apart": Why(
         "Where its at says, the part stands beside all others, or further below or above them than it is long itself "
         "or than 30 mm, so it would be joined to nothing: mostly two numbers that have changed places, a digit too many or a comma in "

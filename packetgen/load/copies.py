@@ -7,6 +7,8 @@ from packetgen.load.examples import is_example, is_example_chart
 from packetgen.load.words import listed, said
 from packetgen.model import Pattern
 
+_STITCHING = "stitching.md"
+
 
 def complain_of_copies(patterns: Sequence[Pattern], examples: Problems, problems: Problems) -> None:
     """Advice on each pattern whose chart, or whose texts, are those of one before it in the series. What begin
@@ -26,6 +28,8 @@ def complain_of_copies(patterns: Sequence[Pattern], examples: Problems, problems
             if other is not pattern:
                 alike.setdefault(other.title, []).append(name)
         for title, names in alike.items():
+            if names == [_STITCHING]:
+                continue  # designs of one series may well be stitched alike
             are = "is that" if len(names) == 1 else "are those"
             what = listed(names, "and")
             problems.add(pattern.place, "texts-copied", what=what, are=are, other=said(title))
@@ -43,5 +47,6 @@ def _texts(pattern: Pattern) -> list[tuple[str, str]]:
         "about": pattern.about,
         "photo_alt": pattern.photo_alt,
         "story.md": pattern.story_markdown,
+        _STITCHING: pattern.notes_markdown,
     }
     return [(name, text) for name, text in texts.items() if text and not is_example(name, text)]

@@ -3,7 +3,14 @@
 from collections.abc import Sequence
 
 from packetgen.diagnostics import Place, Problems
-from packetgen.load.placed_parts import Hidden, beyond_wood, hidden, over_panel, standing_apart
+from packetgen.load.placed_parts import (
+    Hidden,
+    beyond_wood,
+    hidden,
+    over_panel,
+    standing_apart,
+    turned_about,
+)
 from packetgen.load.values import Filled
 from packetgen.load.words import counted, said
 from packetgen.model import Outline, Part
@@ -239,7 +246,17 @@ def _look_at_parts(
     unseen = [one for one in hidden(parts) if not wrong & {one.number, one.behind}]
     _look_at_hidden(stand, unseen, problems)
     _look_at_placeless(stand, wrong | {one.number for one in unseen}, problems)
-    for far in standing_apart(panel["outline"], parts):
+    apart = tuple(standing_apart(panel["outline"], parts))
+    if not apart and (number := turned_about(parts)) is not None:
+        at = stand[number]["at"]
+        problems.add(
+            stand[number].place_of("at"),
+            "part-turned",
+            part=said(stand[number]["name"]),
+            at=_point(at),
+            better=_point(at[::-1]),
+        )
+    for far in apart:
         part = stand[far.number]
         facts = _place_of_part(part) | {"gap": _mm(far.gap_mm)}
         if far.swapped:

@@ -141,6 +141,24 @@ def standing_apart(panel: Outline, parts: Sequence[Part]) -> Iterator[Apart]:
                 yield Apart(group[0], group[1:], gap_mm, swapped)
 
 
+def turned_about(parts: Sequence[Part]) -> int | None:
+    """The number of the part with the two numbers of whose place changed all parts hang together, where they do not.
+    It is sought among those that most of the wood hangs together with: what stands alone may hang on cord."""
+    placed = [_placed(part) for part in parts]
+    groups = _touching(placed)
+    if len(groups) < 2:
+        return None
+    main = max(groups, key=lambda group: sum(placed[number].area for number in group))
+    found = []
+    for number in main:
+        across, down = parts[number].at_mm
+        turned = _placed(replace(parts[number], at_mm=(down, across)))
+        others = [turned if at == number else one for at, one in enumerate(placed)]
+        if across != down and len(_touching(others)) == 1:
+            found.append(number)
+    return found[0] if len(found) == 1 else None
+
+
 def _touching(placed: Sequence[Polygon]) -> list[tuple[int, ...]]:
     """The numbers of what hangs together, in the order of the first of each group."""
     whole = unary_union([one.buffer(_ROUNDED_MM / 2) for one in placed])

@@ -78,13 +78,15 @@ def _built(order: Order, told: Told) -> Built:
     # Loaded only here: a build with nothing to do needs none of it.
     from packetgen.pipeline.making import Making, NotMade
     from packetgen.pipeline.plans import Plan, with_first_read
-    from packetgen.pipeline.proofs import proof
+    from packetgen.pipeline.proofs import proof, with_photos_told
     from packetgen.write import next_build
 
     checked = proof(order.content, found.to_read)
     if (wider := with_first_read(found, checked)) is not found:
         found, checked = wider, proof(order.content, wider.to_read)
     ended = stages()
+    if checked.sound:
+        checked = with_photos_told(checked)
     problems, said_again = _parted(checked.problems, found)
     advice = said_again + advice_at_rest(found)
     if not checked.sound:

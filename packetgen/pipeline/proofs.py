@@ -93,6 +93,19 @@ def proof(
     return Proof(reckoned, told, content.thread_cards, content.examples, left.aside, asides)
 
 
+def with_photos_told(checked: Proof) -> Proof:
+    """The proof with advice on photographs that give a sold chart away: a build publishes them."""
+    from packetgen.render.photo_told import complain_of_photo_told
+
+    found = Problems()
+    for each in checked.reckoned:
+        for figures in each.figures:
+            complain_of_photo_told(figures.pattern, found)
+    told = Problems()
+    told.take((*checked.problems, *parted(found, checked.asides).told))
+    return replace(checked, problems=told)
+
+
 def _matched(series: Series, problems: Problems) -> Series:
     patterns = tuple(with_matches(pattern, problems) for pattern in series.patterns)
     return replace(series, patterns=patterns)

@@ -65,8 +65,8 @@ def _complain(each: Reckoned, problems: Problems) -> None:
         if not problems.errors:  # beside a fault nobody can tell
             complain_of_bare_edges(figures.pattern, figures.pattern.id not in spare, problems)
         complain_of_story(figures.pattern, problems)
-        complain_of_photo(figures.pattern, problems)
-        complain_of_photo_told(figures.pattern, problems)
+        if not complain_of_photo_told(figures.pattern, problems):
+            complain_of_photo(figures.pattern, problems)
         complain_of_unsold(figures.pattern, problems)
         complain_of_example_lines(figures.pattern, problems)
     complain_of_names(each.series, problems)

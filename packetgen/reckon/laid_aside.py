@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from difflib import get_close_matches
 
 from packetgen.diagnostics import Problem, Problems
-from packetgen.model import LaidAside, Series
+from packetgen.model import LaidAside, Pattern, Series
 from packetgen.model.laid_aside import CARDS
 from packetgen.reckon.review import folder_of
 
@@ -76,7 +76,10 @@ def complain_of_idle(
         for pattern in series.patterns
         for one in pattern.laid_aside
         if (one.code in _OF_A_PHOTO and not pattern.photo)
-        or (one.code == "photo-missing" and pattern.photo_awaited)
+        or (
+            one.code == "photo-missing"
+            and (pattern.photo_awaited or _gives_away(pattern, problems))
+        )
     ]
     told: dict[tuple[str, str], list[Problem]] = {}
     for problem in problems:
@@ -93,6 +96,14 @@ def complain_of_idle(
                 hint = _told_elsewhere(folder, one.code, told) or _TAKE_OUT
                 hint = f"let about be '{near}', or take these words out" if near else hint
                 problems.add(one.place, "laid-aside-idle", kind=_said(one), hint=hint)
+
+
+def _gives_away(pattern: Pattern, problems: Problems) -> bool:
+    """Whether its photograph is told to tell the chart, and so will not stay."""
+    folder = folder_of(pattern.place.path)
+    return any(
+        one.code == "photo-tells-chart" and _home(one.place.path) == folder for one in problems
+    )
 
 
 def _told_elsewhere(folder: str, code: str, told: Iterable[tuple[str, str]]) -> str:

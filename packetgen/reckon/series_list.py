@@ -15,7 +15,6 @@ from packetgen.reckon.paint import PaintNeed, paint_needs
 from packetgen.reckon.sawing import blank, sawn_mm2
 from packetgen.reckon.sizes import Size
 from packetgen.units import (
-    cut_centimetres,
     cut_inches,
     cut_size_centimetres,
     cut_size_inches,
@@ -54,7 +53,7 @@ class MountingNeeds:
     backing: tuple[Size, ...]
     backing_fat_quarters: int  # for those that one holds
     backing_by_measure: tuple[Size, ...]  # too large for a fat quarter
-    trim_mm: float  # each length as cut
+    trims_mm: tuple[float, ...]  # a length for each design
     washers: int
 
 
@@ -111,13 +110,9 @@ def _mounting(designs: Sequence[Chosen]) -> MountingNeeds:
         backing=backing,
         backing_fat_quarters=len(ordered.cloths),
         backing_by_measure=tuple(backing[index] for index in ordered.too_large),
-        trim_mm=sum(_length_as_cut(one.trim_mm) for one in mounted),
+        trims_mm=tuple(one.trim_mm for one in mounted if one.trim_mm),
         washers=sum(map(_pairs, designs)),
     )
-
-
-def _length_as_cut(mm: float) -> float:
-    return max(up_to_step(mm, EIGHTH_MM), up_to_step(mm, HALF_CM_MM))
 
 
 def finishing_rows(of: SeriesList) -> tuple[Row, ...]:
@@ -158,9 +153,11 @@ def _mounting_rows(of: SeriesList) -> Iterator[Row]:
         number = len(need.backing_by_measure)
         said = _said(need.backing_by_measure)
         yield Row("backing", "backing fabric by measure", number, _counted("piece", number), said)
-    if need.trim_mm:
-        length = f"{cut_inches(need.trim_mm)}; a piece for each design"
-        centimetres = float(cut_centimetres(need.trim_mm).removesuffix(" cm"))
+    if need.trims_mm:
+        # Each is rounded as its packet tells it, in each of the two systems by itself.
+        eighths = sum(up_to_step(mm, EIGHTH_MM) for mm in need.trims_mm)
+        centimetres = sum(up_to_step(mm, HALF_CM_MM) for mm in need.trims_mm) / 10
+        length = cut_inches(eighths) + "; a piece for each design" * (len(need.trims_mm) > 1)
         yield Row("trim", f"{of.piece.trim.kind} trim", centimetres, "cm", length)
     if need.washers:
         said = f"{plain(of.piece.magnets.diameter_mm)} mm across"

@@ -135,7 +135,7 @@ BY_FIELD: Mapping[str, Mapping[str, tuple[str, ...]]] = {
             "part-hides",
             "part-apart",
         ),
-        "parts[].at": ("part-over-panel", "part-apart"),
+        "parts[].at": ("part-over-panel", "part-apart", "part-turned"),
         "parts[].faces": ("names-instead",),
         "parts[].painted[].paint": ("coat-twice",),
         "paints[].name": ("name-twice",),

@@ -118,7 +118,7 @@ def alike_list(pairs: Sequence[Alike], thread_set: ThreadSet, limit: float) -> s
     """Each pair with its difference and stitches, and what it would save if both were one."""
     far = f"CIEDE2000 {limit:g}"
     if not pairs:
-        return f"No two colours of {thread_set.card.name} are as near as {far}."
+        return f"No two colours of its key, in {thread_set.card.name}, are as near as {far}; about 1 is just visible."
     lines = [f"Colours of {thread_set.card.name} that are {far} or less apart:"]
     for pair in pairs:
         lines.append(

@@ -25,14 +25,17 @@ _TRIED = 500  # cells that say where it lies; all of them say what can be read
 Box = tuple[float, float, float, float]  # left, top, right, bottom
 
 
-def complain_of_photo_told(pattern: Pattern, problems: Problems) -> None:
-    """Advice for the photograph of a pattern that is sold, from which the chart can be read back."""
+def complain_of_photo_told(pattern: Pattern, problems: Problems) -> bool:
+    """Advice for the photograph of a pattern that is sold, from which the chart can be read back; whether that is
+    so."""
     if pattern.photo is None or pattern.given_away:
-        return
+        return False
     most_px = _PX_PER_CELL * max(pattern.grid.width, pattern.grid.height)
     share = read_back(np.asarray(upright(pattern.photo, most_px)), pattern)
-    if share >= READ_BACK:
+    told = share >= READ_BACK
+    if told:
         problems.add(photo_place(pattern), "photo-tells-chart", share=round(share * 100))
+    return told
 
 
 def read_back(picture: np.ndarray, pattern: Pattern) -> float:
