@@ -463,6 +463,23 @@ def test_a_build_before_the_release_says_what_is_left_out_until_then(shelf):
     assert said("--as-of", OUT) == []
 
 
+def test_editions_that_a_build_was_not_asked_for_are_gone_and_it_says_so(desk):
+    """A pattern's own papers, which another build makes as well, are no matter of it."""
+
+    def said(*words):
+        words = ("build", "--workers", 1, *words, "--content", desk.content)
+        told = CliRunner().invoke(main, [*map(str, words), "--into", str(desk.folder)])
+        assert told.exit_code == 0, told.output
+        return [line for line in told.stdout.splitlines() if line.startswith("Taken away: ")]
+
+    assert said("--as-of", OUT, "--edition", "written") == []
+    (line,) = said("--as-of", OUT)
+    assert line.startswith("Taken away: packets/garden-year/fern-written")
+    assert "pattern.yaml lists it under editions, or --edition asks for it" in line
+    assert said("--as-of", OUT) == []
+    assert said("--as-of", "2026-12-24") == []
+
+
 def test_a_build_as_of_today_is_the_build_as_it_stands_now(shelf):
     words = [
         "build",

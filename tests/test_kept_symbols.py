@@ -31,7 +31,9 @@ def shapes(content, name):
 def test_settling_changes_no_symbol_and_a_second_time_no_file(tmp_path):
     content = build(tmp_path / "content", {})
     before = shapes(content, "fern")
-    assert settled(content).splitlines()[-1] == "1 file of kept symbols written."
+    first, last = settled(content).splitlines()[-2:]
+    assert first == f"Written: {content.as_posix()}/{FERN}/symbols.yaml"
+    assert last == "1 file of kept symbols written."
     assert shapes(content, "fern") == before
     assert settled(content).splitlines()[-1] == "0 files of kept symbols written."
     assert [path.name for path in (content / FERN).iterdir() if path.name.startswith("_")] == []

@@ -2,6 +2,7 @@
 
 from io import BytesIO
 
+import pytest
 from PIL import Image, ImageCms, ImageStat
 
 from packetgen.digest import afresh
@@ -104,6 +105,26 @@ def test_a_photo_in_a_wide_gamut_keeps_its_colours():
     Image.new("RGB", (64, 64), (200, 30, 30)).save(target, "PNG", icc_profile=bytes(profile))
     red_, green, blue = upright(Photo(target.getvalue(), 64, 64), 100).getpixel((30, 30))
     assert green > 180 and red_ < 60 and blue < 60
+
+
+@pytest.mark.parametrize("mode", ["RGBA", "LA", "P"])
+def test_what_is_clear_of_a_photo_shows_white_paper(mode):
+    """As where a model was cut out: red in the middle, clear round it, and half seen between."""
+    cut = Image.new("RGBA", (30, 30), (0, 0, 0, 0))
+    cut.paste((200, 0, 0, 128), (5, 5, 25, 25))
+    cut.paste((200, 0, 0, 255), (10, 10, 20, 20))
+    data = BytesIO()
+    if mode == "P":
+        indexed = cut.convert("RGB").quantize(8)
+        indexed.save(data, "PNG", transparency=indexed.getpixel((0, 0)))
+    else:
+        cut.convert(mode).save(data, "PNG")
+    shown = upright(Photo(data.getvalue(), 30, 30), 100)
+    assert shown.mode == "RGB" and shown.getpixel((0, 0)) == (255, 255, 255)
+    opaque = shown.getpixel((15, 15))
+    assert opaque == ((200, 0, 0) if mode != "LA" else (60, 60, 60))
+    if mode == "RGBA":
+        assert shown.getpixel((7, 7)) == (227, 127, 127)
 
 
 def test_a_photo_is_never_enlarged():

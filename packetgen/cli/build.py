@@ -22,6 +22,7 @@ from packetgen.cli.common import (
 )
 from packetgen.cli.ending import STOPPED, stop
 from packetgen.cli.saying import say
+from packetgen.edition_names import EDITION_NAMES
 from packetgen.nouns import counted
 from packetgen.offered import content_words
 
@@ -110,6 +111,7 @@ def build_command(
         nothing_written(len(built.problems.errors) + len(built.faults))
     _say_why(built, why)
     say(_summary(built, build_folder))
+    _say_of_editions(built)
     _say_of_later(built)
     proof = f"packetgen proof{content_words(content_folder)}"
     say(f"{proof} tells more: what a buyer might complain of, and what is well done.")
@@ -183,6 +185,19 @@ def _summary(built: "Built", build_folder: Path) -> str:
     return f"{said}. Open {build_folder / 'site' / 'index.html'} to look."
 
 
+def _say_of_editions(built: "Built") -> None:
+    """That packets are gone which this build was not asked for: they may have been made on purpose."""
+    sold = [path.removesuffix(".zip") for path in built.outputs if path.endswith(".zip")]
+    beginnings = tuple(f"{path}-{name}" for path in sold for name in EDITION_NAMES)
+    gone = [path for path in built.gone if path.startswith(beginnings)]
+    if gone:
+        more = f" and {len(gone) - 1} more" if len(gone) > 1 else ""
+        say(
+            f"Taken away: {gone[0]}{more}. An edition is made again where pattern.yaml lists it under editions, or "
+            "--edition asks for it."
+        )
+
+
 def _say_of_later(built: "Built") -> None:
     """That something is not on the site yet, and how to see it: its pages and texts would be missed."""
     waiting = sorted(
@@ -194,8 +209,9 @@ def _say_of_later(built: "Built") -> None:
     others = f" and of {len(waiting) - 1} more series" if len(waiting) > 1 else ""
     day = f"{moment.day} {moment:%B %Y}"
     say(
-        f"Something of {title}{others} comes out later, next on {day}: until then site and share leave it "
-        f"out. With --as-of {moment:%Y-%m-%d} they are made as they will stand then."
+        f"Something of {title}{others} comes out later, next on {day}: until then site and share show its "
+        f"title, its day and a close-up, and no more. With --as-of {moment:%Y-%m-%d} they are made as they "
+        "will stand then."
     )
 
 

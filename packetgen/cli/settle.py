@@ -34,4 +34,6 @@ def settle_command(names: tuple[str, ...], content_folder: Path) -> None:
         changed = settle(checked, content_folder, wanted_ids(names, checked))
     except OSError as error:
         stop(f"cannot write {SYMBOLS_FILE}: {error.strerror or error} ({error.filename})")
-    say(f"{counted(changed, 'file')} of kept symbols written.")
+    for path in changed:
+        say(f"Written: {path.as_posix()}")
+    say(f"{counted(len(changed), 'file')} of kept symbols written.")

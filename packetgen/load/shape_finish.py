@@ -244,7 +244,10 @@ FINISH = Group(
         name_such_as("The Little Potting Bench"),
         ABOUT,
         Field(
-            "panel", _PANEL, "Where the stitched piece sits.", '{outline: "0,0 100,0 100,80 0,80"}'
+            "panel",
+            _PANEL,
+            "Where the stitched piece sits, in the drawing of the whole, like the at of parts.",
+            '{outline: "0,0 100,0 100,80 0,80"}',
         ),
         Field(
             "border",

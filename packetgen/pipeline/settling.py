@@ -6,8 +6,10 @@ from packetgen.load.symbols_file import SYMBOLS_FILE
 from packetgen.pipeline.proofs import Proof
 
 
-def settle(checked: Proof, content_folder: Path, wanted: frozenset[str] | None = None) -> int:
-    """Write down beside each pattern the chart symbols that it has now; return how many files changed.
+def settle(
+    checked: Proof, content_folder: Path, wanted: frozenset[str] | None = None
+) -> tuple[Path, ...]:
+    """Write down beside each pattern the chart symbols that it has now; return the files that changed.
 
     `wanted` holds ids of patterns (all when None). Raises OSError.
     """
@@ -15,12 +17,13 @@ def settle(checked: Proof, content_folder: Path, wanted: frozenset[str] | None =
     from packetgen.render.symbols_file import symbols_file
     from packetgen.write import replaced
 
-    changed = 0
+    changed: list[Path] = []
     for figure in (figure for each in checked.reckoned for figure in each.figures):
         pattern = figure.pattern
         if wanted is None or pattern.id in wanted:
             counts = {work.line.mark: work.total_stitches for work in figure.works}
-            path = content_folder / pattern.place.path
+            path = (content_folder / pattern.place.path).parent / SYMBOLS_FILE
             text = symbols_file(shapes_for(pattern, counts))
-            changed += replaced(path.parent / SYMBOLS_FILE, text.encode())
-    return changed
+            if replaced(path, text.encode()):
+                changed.append(path)
+    return tuple(changed)

@@ -46,6 +46,7 @@ def _places(room: int) -> list[int]:
 
 def _in_srgb(image: Image.Image, profile: bytes | None) -> Image.Image:
     """The same colours for whoever takes them for sRGB; a profile that cannot be read is passed over."""
+    image = _on_white(image)
     if not profile:
         return image.convert("RGB")
     if image.mode not in ("RGB", "CMYK", "L"):
@@ -55,6 +56,14 @@ def _in_srgb(image: Image.Image, profile: bytes | None) -> Image.Image:
         return ImageCms.profileToProfile(image, own, _srgb(), outputMode="RGB") or image
     except (ImageCms.PyCMSError, OSError, ValueError):
         return image.convert("RGB")
+
+
+def _on_white(image: Image.Image) -> Image.Image:
+    """What is clear of it shows white paper, as where a model was cut out of its photograph."""
+    if not image.has_transparency_data:
+        return image
+    clear = image.convert("RGBA")
+    return Image.alpha_composite(Image.new("RGBA", clear.size, "white"), clear).convert("RGB")
 
 
 @lru_cache(maxsize=1)
