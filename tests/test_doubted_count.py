@@ -3,7 +3,7 @@
 from pathlib import Path
 
 from packetgen.pipeline import proof, review
-from tests.content_builder import CLOTH, FERN, SERIES, TINY, build
+from tests.content_builder import CLOTH, FERN, PATTERN, SERIES, TINY, build
 
 LARGE = {
     f"{FERN}/chart.txt": "\n".join(["rrbb" + "r" * 32, *["rk" + "." * 34] * 34, "rrbb" + "r" * 32])
@@ -55,3 +55,16 @@ def test_where_the_author_says_that_the_count_is_right_all_is_told(tmp_path):
     (fault,) = [one for one in told if "does not hold it" in one]
     assert "make the design smaller" in fault
     assert [one for one in told if "is covered to" in one]
+
+
+def test_of_several_designs_that_do_not_fit_by_it_one_is_told_and_how_many_more(tmp_path):
+    ivy = {path.replace("fern", "ivy"): text for path, text in TINY.items() if FERN in path}
+    ivy[PATTERN.replace("fern", "ivy")] = TINY[PATTERN].replace("Fern by the Tap", "Ivy Wall")
+    changes = {
+        **ivy,
+        f"{FERN.replace('fern', 'ivy')}/chart.txt": LARGE[f"{FERN}/chart.txt"],
+        SERIES: TINY[SERIES].replace("order: [fern]", "order: [fern, ivy]"),
+        CLOTH: TINY[CLOTH].replace("count: 28", "count: 10"),
+    }
+    (fault,) = [one for one in lines(tmp_path, changes) if "does not hold it" in one]
+    assert fault.endswith("cloths/hopsack-28.yaml:3:8 (so too 1 more design)")

@@ -137,6 +137,20 @@ def test_what_is_laid_aside_stays_so_where_a_slip_elsewhere_keeps_all_from_being
     assert {"part-thick", "price-dear"} <= set(anyway)
 
 
+def test_what_is_laid_aside_in_the_wrong_file_is_told_while_an_example_is_left(tmp_path):
+    """Other advice may come again with the author's own lines; this is told of patterns whatever she writes."""
+    aside = "laid_aside:\n  - {advice: photo-missing, because: no model yet}\n"
+    idle = "  - {advice: paint-unused, because: pieces to come}\n"
+    changes = {SERIES: TINY[SERIES] + aside + idle}
+    whole = lines(review(proof(build(tmp_path / "whole", changes))))
+    assert sum("such advice here" in one for one in whole) == 2
+    changes[CHART] = f"# EXAMPLE: a sprig. Draw your own, and take this line out.\n{TINY[CHART]}"
+    checked = proof(build(tmp_path / "begun", changes))
+    assert checked.examples
+    (line,) = [one for one in lines(review(checked)) if "such advice here" in one]
+    assert "it is told of patterns: lay it aside in the pattern.yaml of each" in line
+
+
 def test_beside_a_fault_nothing_laid_aside_is_called_idle(tmp_path):
     """When the fault is mended, the advice may be given again."""
     aside = "laid_aside:\n  - {advice: skein-little, because: the eye is worth a skein}\n"

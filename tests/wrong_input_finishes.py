@@ -155,7 +155,7 @@ CASES = (
     Case(
         "a panel that stands beside the wood",
         {FINISH: ("    at: 0,0\n", "    at: 10,-30\n")},
-        "finishes/shelf/finish.yaml:4:12: the panel reaches beyond the wood, 10 mm to the left and 10 mm below; keep it within the parts, which stand from 10,-30 to 130,90, or add the part that it lies on",
+        "finishes/shelf/finish.yaml:4:12: the panel reaches beyond the wood, 10 mm to the left and 10 mm below; keep it within the parts, which stand from 10,-30 to 130,90, or write 10,-30 110,-30 110,70 10,70 if it is measured from the corner of 'back'",
     ),
     # By hand: the slant from 0,60 to 60,0 is 30 √2 mm away from 0,0.
     Case(

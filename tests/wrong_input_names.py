@@ -45,7 +45,7 @@ CASES = (
     Case(
         "a folder with spaces and another name in the order",
         fern_called("By the Tap", "fern"),
-        "series/garden-year/By the Tap:1:1: advice: 'By the Tap' is not in the series' order, so it is left out; call the folder 'by-the-tap' and add that there, or begin the folder's name with '_'",
+        "series/garden-year/By the Tap:1:1: advice: 'By the Tap' is not in the series' order, so it is left out; call the folder 'by-the-tap' and add that to 'order' in series/garden-year/series.yaml, or begin the folder's name with '_'",
         "series/garden-year/series.yaml:13:9: there is no pattern folder 'fern'; known here: by-the-tap",
     ),
     Case(
@@ -233,7 +233,7 @@ CASES = (
     Case(
         "a pattern folder that is not in the order",
         {f"{FERN}-two/pattern.yaml": "title: Draft\n"},
-        "series/garden-year/fern-two:1:1: advice: 'fern-two' is not in the series' order, so it is left out; add it there, or begin the folder's name with '_'",
+        "series/garden-year/fern-two:1:1: advice: 'fern-two' is not in the series' order, so it is left out; add it to 'order' in series/garden-year/series.yaml, or begin the folder's name with '_'",
     ),
     Case(
         "a key without lines",

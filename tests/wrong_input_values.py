@@ -25,6 +25,11 @@ CASES = (
         "cloths/hopsack-28.yaml:3:8: advice: the count is 28, and the cloth is called 'Hopsack 32'; correct one of the two, unless the number in its name is another",
     ),
     Case(
+        "the stitches of linen over two as its count",
+        {CLOTH: TINY[CLOTH].replace("count: 28", "count: 14")},
+        "cloths/hopsack-28.yaml:3:8: advice: the count is 14, and the cloth is called 'Hopsack 28'; write count: 28, its threads; over: 2 says that a stitch covers 2 of them",
+    ),
+    Case(
         "aida with the digits of its count turned round",
         {
             CLOTH: TINY[CLOTH].replace(

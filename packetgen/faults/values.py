@@ -6,7 +6,7 @@ VALUES: dict[str, Fault] = {
     # single values
     "count-other": Fault(
         "the count is {count}, and the cloth is called {name}",
-        "correct one of the two, unless the number in its name is another",
+        "{hint}",
         Level.ADVICE,
     ),
     "tex-whole": Fault(

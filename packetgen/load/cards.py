@@ -110,7 +110,16 @@ def _check_count(filled: Filled, problems: Problems) -> None:
     others = sorted(named & _COUNTS)
     if count not in named and len(others) == 1:
         place = filled.place_of("count")
-        problems.add(place, "count-other", name=said(filled["name"]), count=plain(count))
+        over = filled["over"] or 1
+        aida = filled["weave"] == Weave.AIDA.value
+        stitches = over > 1 and count * over == others[0] and not aida
+        right = f"write count: {others[0]}, its threads; over: {over} says that a stitch covers {over} of them"
+        hint = (
+            right
+            if stitches
+            else "correct one of the two, unless the number in its name is another"
+        )
+        problems.add(place, "count-other", name=said(filled["name"]), count=plain(count), hint=hint)
         return
     if filled["weave"] != Weave.AIDA.value:
         return

@@ -201,8 +201,23 @@ def _look_at_panel(filled: Filled, parts: tuple[Part, ...], problems: Problems) 
         much=listed(tuple(sides)) if sides else corner,
         first=_point(beyond.bounds[:2]),
         last=_point(beyond.bounds[2:]),
-        other=_other_cure(filled),
+        other=_from_own_corner(panel["outline"], parts) or _other_cure(filled),
     )
+
+
+def _from_own_corner(panel: Outline, parts: tuple[Part, ...]) -> str:
+    """The panel's corners in the drawing of the whole, where they seem to be those on the one part that it lies on,
+    measured from that part's own 0,0."""
+    moved = [
+        (part, tuple((x + part.at_mm[0], y + part.at_mm[1]) for x, y in panel))
+        for part in parts
+        if part.at_mm != (0, 0)
+    ]
+    lies = [(part, outline) for part, outline in moved if beyond_wood(outline, (part,)) is None]
+    if len(lies) != 1 or len(panel) > _SHOWN:
+        return ""
+    part, outline = lies[0]
+    return f"write {' '.join(map(_point, outline))} if it is measured from the corner of {said(part.name)}"
 
 
 def _other_cure(filled: Filled) -> str:

@@ -172,9 +172,9 @@ def _order(
         place = Place(f"{path}/{name}")
         if name not in listed and better not in meant.values():
             hint = (
-                "add it there"
+                f"add it to 'order' in {path}/series.yaml"
                 if better == name
-                else f"call the folder {said(better)} and add that there"
+                else f"call the folder {said(better)} and add that to 'order' in {path}/series.yaml"
             )
             problems.add(place, "pattern-not-in-order", name=said(name), hint=hint)
         elif name not in listed:

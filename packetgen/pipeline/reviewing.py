@@ -36,12 +36,12 @@ def review(checked: Proof) -> Review:
     told = without_what_follows(left.told, all_series)
     # Where a pattern is still the example, advice on the whole series may come again with her own.
     examples = [problem.place.path for problem in checked.examples]
-    own = [
-        series
+    unfinished = {
+        series.id
         for series in all_series
-        if not any(path.startswith(f"{folder_of(series.place.path)}/") for path in examples)
-    ]
-    complain_of_idle(own, left.aside, told)
+        if any(path.startswith(f"{folder_of(series.place.path)}/") for path in examples)
+    }
+    complain_of_idle(all_series, left.aside, told, unfinished)
     chapters = review_of(
         [(each.series, each.figures, _praised(each, problems)) for each in checked.reckoned],
         told,

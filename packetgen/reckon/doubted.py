@@ -5,8 +5,10 @@ from dataclasses import replace
 
 from packetgen.diagnostics import Problem, Problems
 from packetgen.model import Cloth, ClothOption, Series
+from packetgen.nouns import counted
 
 _OF_THE_CLOTH = {"coverage-thin", "coverage-crowded", "beads-crowd", "cut-wastes", "fit-tight"}
+_FIRST = "first look at the cloth's count,"
 # Magnets stand where all designs have room for them, and thread is bought for the thirstiest cloth.
 _OF_ALL = {
     *("magnets-no-room", "magnets-none-room", "magnets-bunched"),
@@ -26,12 +28,17 @@ def without_what_follows(told: Problems, all_series: Iterable[Series]) -> Proble
         return told
     cloths = [cloth for cloth, _ in doubted.values()]
     left = Problems()
+    unfit: dict[str, list[Problem]] = {}  # by the place of the count
     for problem in told:
-        if problem.code == "does-not-fit" and problem.place in doubted:
-            count = doubted[problem.place][1]
-            left.take((replace(problem, right=f"first look at the cloth's count, {count.place}"),))
+        if problem.right.startswith(_FIRST):  # a review looks at what a proof has told so
+            left.take((problem,))
+        elif problem.code == "does-not-fit" and problem.place in doubted:
+            unfit.setdefault(str(doubted[problem.place][1].place), []).append(problem)
         elif not _follows(problem, doubted, cloths):
             left.take((problem,))
+    for count, (first, *others) in unfit.items():
+        more = f" (so too {counted(len(others), 'more design')})" if others else ""
+        left.take((replace(first, right=f"{_FIRST} {count}{more}"),))
     return left
 
 

@@ -1,7 +1,7 @@
 """Parts advice that an author has laid aside from what is still to be told."""
 
 import re
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Collection, Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from difflib import get_close_matches
 
@@ -62,10 +62,14 @@ def reasons(all_series: Iterable[Series], aside: Iterable[Problem]) -> dict[str,
 
 
 def complain_of_idle(
-    all_series: Sequence[Series], aside: Sequence[Problem], problems: Problems
+    all_series: Sequence[Series],
+    aside: Sequence[Problem],
+    problems: Problems,
+    unfinished: Collection[str] = (),
 ) -> None:
     """What is laid aside and would not be told anyway, or is laid aside by an entry that says what it is about.
-    `problems` holds what is told. Of a photograph that is gone, perhaps by accident, nothing is said: that is told for itself."""
+    `problems` holds what is told. Of the
+    `unfinished` series, by id, only what is told elsewhere: other advice may come again. Of a photograph that is gone, perhaps by accident, nothing is said: that is told for itself."""
     if problems.errors:
         return  # when they are mended, other advice may be given again
     by_folder = asides_of(all_series)
@@ -93,7 +97,10 @@ def complain_of_idle(
                 homes = [folder, *(other for other in shared if one in by_folder[other])]
                 found = [problem for home in homes for problem in told.get((home, one.code), ())]
                 near = _nearest_words(one, found)
-                hint = _told_elsewhere(folder, one.code, told) or _TAKE_OUT
+                elsewhere = _told_elsewhere(folder, one.code, told)
+                if not elsewhere and folder.split("/")[1] in unfinished:
+                    continue
+                hint = elsewhere or _TAKE_OUT
                 hint = f"let about be '{near}', or take these words out" if near else hint
                 problems.add(one.place, "laid-aside-idle", kind=_said(one), hint=hint)
 

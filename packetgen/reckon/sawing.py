@@ -3,7 +3,7 @@
 from dataclasses import dataclass
 
 from packetgen.model import FinishingPiece, Part
-from packetgen.reckon.outline import area_mm2, bounds, fills_its_box
+from packetgen.reckon.outline import bounds, fills_its_box
 from packetgen.reckon.sizes import Size
 
 # Of a millimetre: what is left is the dust of floating point, which would part what is alike.
@@ -44,9 +44,9 @@ def blank(part: Part) -> Blank:
 
 
 def sawn_mm2(part: Part) -> float:
-    """What one piece of it takes of the board."""
-    of = blank(part)
-    return of.size.width_mm * of.size.height_mm if of.on_edge else area_mm2(part.outline)
+    """What one piece of it takes of the board: its box, of which a shaped part leaves some."""
+    size = blank(part).size
+    return size.width_mm * size.height_mm
 
 
 def to_saw(piece: FinishingPiece) -> tuple[Alike, ...]:
