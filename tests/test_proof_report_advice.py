@@ -427,6 +427,7 @@ def test_one_bare_row_round_a_design_is_meant_and_two_are_told(rows, told):
         (("mm....", "mm...."), "--right 2"),
         (("......", "......", "......", ".....m"), "--right -2 --down -1"),
         (("....", "....", ".mm.", "....", "....", "...."), ""),  # half a row from the middle
+        (("....", "....", "....", ".mm.", "....", "...."), ""),
     ],
 )
 def test_a_design_that_has_to_stay_as_large_is_told_how_it_comes_to_the_middle(rows, moved):

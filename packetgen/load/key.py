@@ -3,7 +3,7 @@
 import re
 import unicodedata
 from collections.abc import Collection, Mapping
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from itertools import pairwise
 from types import MappingProxyType
 
@@ -11,18 +11,22 @@ from packetgen.diagnostics import Place, Problems, nearest_of
 from packetgen.load.cards import Cards
 from packetgen.load.references import resolve
 from packetgen.load.shape_pattern import KEY_LINE
+from packetgen.load.strange_keys import (
+    Sets,
+    named_thread,
+    renamed_set,
+    sets_of_another_card,
+    with_name,
+)
 from packetgen.load.values import Filled, Given
 from packetgen.load.words import LOST, listed, offer, said, shown
 from packetgen.model import BARE, Colour, KeyLine, MatchedSet, Stitch, ThreadCard, ThreadSet
 from packetgen.shape_names import SHAPE_NAMES, SHAPE_WORDS
 
-# By name, the model's first; None for a broken one, None altogether where nobody can tell.
-Sets = Mapping[str, ThreadSet | None] | None
 # The sets that a line may leave to the tool; None for a request that cannot be, None altogether where
 # nobody can tell.
 Requests = Mapping[str, MatchedSet | None] | None
 
-_SEVERAL = 3  # numbers of a key that cannot all be slips
 _LONGEST = 100  # characters of what may be two numbers
 _FIELDS = tuple(field.name for field in KEY_LINE.fields)
 
@@ -51,7 +55,6 @@ def read_key(
     problems: Problems,
 ) -> Key:
     """The key, checked against the thread sets of the pattern (`sets`) and of its series."""
-    reader = _KeyReader(sets, series_sets, requests, cards, problems)
     lines: list[KeyLine] = []
     places: dict[str, Place] = {}
     worked: dict[str, Stitch | None] = {}
@@ -59,14 +62,15 @@ def read_key(
     sound = given.whole
     if not given.value and given.whole:
         problems.add(given.place, "key-empty")
-    renamed = _renamed(given, sets, series_sets)
+    renamed = renamed_set(given, sets, series_sets)
     if renamed:
         old, new = renamed
         problems.add(
             given.place, "set-renamed", number=len(given.value), old=said(old), new=said(new)
         )
         sound = False
-    reader.pass_over(_of_another_card(given, sets, problems))
+    strange = sets_of_another_card(given, sets, problems)
+    reader = _KeyReader(sets, series_sets, requests, cards, strange, problems)
     for key, line in given.value or ():
         if LOST in key.value or not _usable_mark(key.value, key.place, problems):
             meant.update(key.value if len(key.value) > 1 else "")
@@ -77,7 +81,7 @@ def read_key(
         worked[key.value] = Stitch(how) if how else None
         beyond = len(places) > len(SHAPE_NAMES)  # told below, and looked at no further
         broken = beyond or line.value is None
-        filled = _with_name(line.value, renamed) if renamed and not broken else line.value
+        filled = with_name(line.value, renamed) if renamed and not broken else line.value
         read = None if broken else reader.line(key.value, key.place, filled)
         if read is None:
             sound = False
@@ -87,56 +91,6 @@ def read_key(
     if len(places) > len(SHAPE_NAMES):
         problems.add(given.place, "key-too-long", number=len(places), limit=len(SHAPE_NAMES))
     return Key(tuple(lines), MappingProxyType(places), MappingProxyType(marks), sound)
-
-
-def _renamed(given: Given, sets: Sets, series_sets: Sets) -> tuple[str, str] | None:
-    """A name that all lines, of several, have for a thread set and that is none, with the one set that none of them
-    names: its name was changed where the sets are listed."""
-    lines = [line.value for _, line in given.value or ()]
-    if sets is None or len(lines) < 2 or None in lines:
-        return None
-    known = {*sets, *(series_sets or ()), *_FIELDS}
-    strange = [{name for name in line.given if name not in known} for line in lines]
-    missing = [name for name in sets if not any(name in line.given for line in lines)]
-    same = set.intersection(*strange)
-    if len(same) == len(missing) == 1 and set.union(*strange) == same:
-        return same.pop(), missing[0]
-    return None
-
-
-def _of_another_card(given: Given, sets: Sets, problems: Problems) -> Collection[str]:
-    """The sets of which no number of several lines is on their card, nor like one that is: told once for all."""
-    lines = [line.value for _, line in given.value or () if line.value is not None]
-    found: list[str] = []
-    for name, one in (sets or {}).items():
-        places = {
-            number: line.given[name].place
-            for line in reversed(lines)  # of a number that stands twice the first place is told
-            for card, number in filter(None, map(_names, line[name] or ()))
-            if not card
-        }
-        if one is None or len(places) < _SEVERAL:
-            continue
-        colours = one.card.colours
-        called = {colour.name.casefold() for colour in colours.values()}
-        if any(
-            number in colours
-            or number.casefold() in called
-            or nearest_of(number, tuple(colours)) is not None
-            for number in places
-        ):
-            continue
-        found.append(name)
-        facts = {"number": len(places), "card": shown(one.card.name), "of": said(name)}
-        problems.add(min(places.values()), "colours-of-another", **facts)
-    return found
-
-
-def _with_name(line: Filled, renamed: tuple[str, str]) -> Filled:
-    old, new = renamed
-    return replace(
-        line, given={new if name == old else name: one for name, one in line.given.items()}
-    )
 
 
 def check_strands(
@@ -185,6 +139,7 @@ class _KeyReader:
         series_sets: Sets,
         requests: Requests,
         cards: Cards[ThreadCard],
+        passed_over: Collection[str],
         problems: Problems,
     ) -> None:
         self._sets = sets
@@ -195,12 +150,8 @@ class _KeyReader:
         # What a line stitches → the mark that does so first.
         self._stitched: dict[tuple[object, ...], str] = {}
         self._not_offered: set[str] = set()
-        self._passed_over: Collection[str] = ()
+        self._passed_over = passed_over  # sets of whose numbers all is told
         self._pinned: dict[str, str] = {}  # chart shape → the mark that has it first
-
-    def pass_over(self, names: Collection[str]) -> None:
-        """Say nothing of the numbers for these sets."""
-        self._passed_over = names
 
     def line(self, mark: str, place: Place, filled: Filled) -> KeyLine | None:
         """The key line of `mark`; None where it is not sound, or nobody can tell."""
@@ -275,7 +226,7 @@ class _KeyReader:
         """How a blend is written whose second number stands as a name behind the first: '{moss: C1, C2}'; ''
         where it is none."""
         own = (self._sets or {}).get(last)
-        numbers = [_names(number) for number in filled[last] or ()] if own is not None else []
+        numbers = [named_thread(number) for number in filled[last] or ()] if own is not None else []
         if own is None or len(numbers) != 1 or numbers[0] is None or name not in own.card.colours:
             return ""
         card, first = numbers[0]
@@ -347,7 +298,7 @@ class _KeyReader:
             self._problems.add(given.place, "blend-of-many", number=len(numbers))
             return None
         if len(numbers) == 2:
-            first, second = (_names(number) for number in numbers)
+            first, second = (named_thread(number) for number in numbers)
             if second is not None and first == second:
                 self._problems.add(numbers[1].place, "blend-of-one", number=said(second[1]))
                 return None
@@ -394,7 +345,7 @@ class _KeyReader:
         """Report a line that stitches exactly what another does:
         the stitcher could not tell them apart.
         """
-        found = [_names(number) for number in given.value or ()]
+        found = [named_thread(number) for number in given.value or ()]
         names = sorted(name for name in found if name is not None)
         if not names or len(names) < len(found):
             return
@@ -414,11 +365,3 @@ class _KeyReader:
 def _parted(number: str) -> tuple[str, ...]:
     """'C1+C2' as its parts."""
     return tuple(re.split(r"\s*(?:[+/&,;]|\sand\s)\s*", number[:_LONGEST]))
-
-
-def _names(given: Given) -> tuple[str, str] | None:
-    """(card, number) as the author names a thread, '' for the set's own card; None where it is broken."""
-    if not isinstance(given.value, Filled):
-        return None if given.value is None else ("", given.value)
-    card, number = given.value["card"], given.value["number"]
-    return None if card is None or number is None else (card, number)

@@ -17,7 +17,7 @@ from packetgen.load.close_ups import Marks
 from packetgen.load.documents import read_document, read_markdown
 from packetgen.load.files import ContentFolder, valid_id
 from packetgen.load.grid import CHART_FILES, chart_file, read_chart
-from packetgen.load.key import Key, Requests, Sets, read_key
+from packetgen.load.key import Key, Requests, read_key
 from packetgen.load.key_remarks import complain_of_remarks
 from packetgen.load.laid_aside import read_laid_aside
 from packetgen.load.library import Library
@@ -26,6 +26,7 @@ from packetgen.load.once import Once
 from packetgen.load.photos import FILES, photo_hints, photo_in, photographer_in
 from packetgen.load.references import resolve
 from packetgen.load.shape_pattern import PATTERN
+from packetgen.load.strange_keys import Sets
 from packetgen.load.sure import all_sure, sure
 from packetgen.load.symbols_file import read_symbols, with_kept
 from packetgen.load.values import Filled

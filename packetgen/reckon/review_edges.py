@@ -30,9 +30,9 @@ def complain_of_bare_edges(pattern: Pattern, as_large: bool, problems: Problems)
     how = how if name.endswith(".txt") else f"take them out of {name}"
     mend = f"a chart without them is {size}; {how}"
     if as_large:
-        right, below = (right - left) // 2, (bottom - top) // 2
-        sides = (("--right", right), ("--down", below))
-        moved = " ".join(f"{way} {steps}" for way, steps in sides if abs(steps) >= MEANT)
+        # Half a stitch from the middle is the middle.
+        sides = (("--right", int((right - left) / 2)), ("--down", int((bottom - top) / 2)))
+        moved = " ".join(f"{way} {steps}" for way, steps in sides if steps)
         if not moved:
             return
         how = f"'packetgen chart shift {pattern.id} {moved}' brings it to the middle"
