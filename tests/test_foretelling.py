@@ -259,7 +259,7 @@ def test_the_command_tells_and_the_build_does(last_good):
     said = run(*against, folder=last_good).stdout
     assert f"site/fern/index.html: made anew: {FERN}/story.md\n" in said
     assert f"packets/garden-year/fern-a4.pdf: set anew, may change: {FERN}/story.md\n" in said
-    assert "A build would set 1 packet, draw 0 pictures and fill the pages of 1 series: " in said
+    assert "A build would set 1 packet and fill the pages of 1 series. Its files: " in said
     assert (
         "site/fern/index.html: made anew"
         in run("build", "--why", *OUT_DAY, folder=last_good).stdout

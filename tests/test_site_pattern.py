@@ -185,6 +185,20 @@ def test_labels_of_outlines_that_nearly_meet_do_not_lie_upon_each_other():
     assert all(below - above >= size for above, below in pairwise(heights))
 
 
+@pytest.mark.parametrize("counts", [(14, 15), (16, 17), (14, 16, 17, 18), (14, 14.4, 14.7)])
+def test_no_outline_is_drawn_through_a_label(counts):
+    """Where two sizes nearly meet there is no room for a word between their upper edges."""
+    near = sizes(58, 52, *((f"Cloth {count}", count, 1) for count in counts))
+    drawing = drawn(size_drawing(near))
+    (labels,) = (g for g in drawing.iter("g") if g.get("class") == "size-label")
+    edges = [float(box.get("y")) for box in drawing.findall("rect")]
+    size, said = float(labels.get("font-size")), labels.findall("text")
+    assert [text.text[0] for text in said] == [one.letter for one in near]
+    for text in said:
+        base = float(text.get("y"))
+        assert not [y for y in edges if base - 0.8 * size < y < base + 0.25 * size]
+
+
 def test_the_drawing_takes_the_colour_of_the_text_around_it():
     """So that it is read by day and by night."""
     painted = re.findall(r'(?:fill|stroke)="([^"]*)"', size_drawing(FIVE))

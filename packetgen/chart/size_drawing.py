@@ -13,6 +13,7 @@ _SAME_MM = 0.05
 # In units of the drawing, of which a narrow phone shows one a pixel.
 _ACROSS, _LARGEST_UNITS_A_MM = 272.0, 4.0
 _TEXT, _LINE, _ADVANCE = 12.0, 16.0, 0.56  # size, distance of lines, mean width of a letter in ems
+_RISE, _DROP = 11.0, 4.0  # of a line of text above and below its base, with a little air
 _EDGE, _INSET, _TICK = 2.0, 6.0, 6.0
 _LEAST_BETWEEN_NUMBERS = 26.0
 _STEPS = (1, 2, 5, 10, 20, 50)
@@ -88,23 +89,30 @@ def _add_outlines(
     drawing: svgwrite.Drawing, sizes: tuple[OneSize, ...], scale: float, bottom: float
 ) -> float:
     """Every outline with its label inside its upper edge; returns where the lowest of all that ends."""
+    tops = [bottom - one.finished.height_mm * scale for one in sizes]
     label_y = 0.0
-    # A style sheet gives the lower of the two a wide edge, so that no line strikes through a word.
+    # A style sheet gives the lower of the two a wide edge, so that no tint dulls a word.
     halos, labels = (
         drawing.g(fill="currentColor", font_size=_TEXT, class_=name)
         for name in ("size-halo", "size-label")
     )
-    for one in sizes:
+    for place, one in enumerate(sizes):
         width, height = one.finished.width_mm * scale, one.finished.height_mm * scale
-        top = bottom - height
-        box = drawing.rect((_EDGE, round(top, 2)), (round(width, 2), round(height, 2)))
+        box = drawing.rect((_EDGE, round(tops[place], 2)), (round(width, 2), round(height, 2)))
         box = box.fill("currentColor", opacity=0.05).stroke("currentColor", width=1.4)
         drawing.add(box)
         # Where outlines nearly meet, labels keep their order and their distance.
-        label_y = max(top + _LINE - 2, label_y + _LINE)
+        label_y = max(tops[place] + _LINE - 2, label_y + _LINE)
+        inside = [one]
+        for smaller, top in zip(sizes[place + 1 :], tops[place + 1 :]):
+            if label_y - _RISE < top < label_y + _DROP:  # it would be struck through
+                label_y = top + _LINE - 2
+            if top < label_y:
+                inside.append(smaller)
+        room = min(each.finished.width_mm for each in inside) * scale - 2 * _INSET
         insert = (_EDGE + _INSET, round(label_y, 2))
         for group in (halos, labels):
-            group.add(drawing.text(_label(one, width - 2 * _INSET), insert=insert))
+            group.add(drawing.text(_label(one, room), insert=insert))
     drawing.add(halos)
     drawing.add(labels)
     return max(bottom, label_y + _INSET)

@@ -235,9 +235,16 @@ def as_of_option(command: Callable[..., None]) -> Callable[..., None]:
 
 
 def templates_of(content_folder: Path, own_templates: Path | None) -> Path | None:
-    """The author's own templates: where she says that they are, or beside the content if there are any."""
+    """The author's own templates: where she says that they are, or beside the content if there are any.
+
+    Beside the content of a clone are the tool's, which are nobody's own.
+    """
+    from packetgen.program import project_templates
+
     beside = content_folder.parent / "templates"
-    return own_templates or (beside if beside.is_dir() else None)
+    if own_templates or not beside.is_dir() or beside.samefile(project_templates()):
+        return own_templates
+    return beside
 
 
 def checked_content(content_folder: Path) -> "Proof":

@@ -20,7 +20,7 @@ from packetgen.cli.common import (
 )
 from packetgen.cli.ending import CONTENT_WRONG
 from packetgen.cli.saying import say
-from packetgen.nouns import counted
+from packetgen.nouns import counted, listed
 
 if TYPE_CHECKING:
     from packetgen.pipeline import Foretold, Order, Proof
@@ -288,10 +288,20 @@ def _summary(found: "Foretold") -> str:
     if not found.lines and not found.work:
         return f"A build would change nothing: {counted(found.left, 'file')} as they are."
     work = (
-        f"set {counted(found.packets, 'packet')}, draw {counted(found.pictures, 'picture')} "
-        f"and fill the pages of {found.pages_of} series"
+        (found.packets, f"set {counted(found.packets, 'packet')}"),
+        (found.pictures, f"draw {counted(found.pictures, 'picture')}"),
+        (found.pages_of, f"fill the pages of {found.pages_of} series"),
     )
-    return (
-        f"A build would {work}: {found.new} new, {found.made_anew} made anew, "
-        f"{found.may_change} that may change, {found.gone} gone, {found.left} left as they are."
+    files = (
+        (found.new, f"{found.new} new"),
+        (found.made_anew, f"{found.made_anew} made anew"),
+        (found.may_change, f"{found.may_change} that may change"),
+        (found.gone, f"{found.gone} gone"),
+        (found.left, f"{found.left} as they are"),
     )
+    todo = listed(_those_there(work)) or "make nothing"
+    return f"A build would {todo}. Its files: {', '.join(_those_there(files))}."
+
+
+def _those_there(said: tuple[tuple[int, str], ...]) -> tuple[str, ...]:
+    return tuple(words for number, words in said if number)
