@@ -64,8 +64,12 @@ def test_wood_is_summed_by_its_thickness():
     ]
     said = [row.detail.split("; ") for row in finishing_rows(made) if row.item == "wood"]
     assert [row[0] for row in said] == ["for side (2 pieces) and peg", "for hook"]
-    areas = [row[2].partition(",")[0] for row in said]
+    areas = [row[3].partition(",")[0] for row in said]
     assert areas == ["17 square inches", "1 square inch"], "16.1 and 0.155, rounded up"
+    assert [row[2] for row in said] == [
+        "the longest piece 100 mm (3.94 in), the widest 50 mm (1.97 in)",
+        "the longest piece 10 mm (0.39 in), the widest 10 mm (0.39 in)",
+    ]
 
 
 def test_the_wood_of_a_board_seen_from_its_edge_is_that_board():

@@ -19,6 +19,7 @@ from packetgen.units import (
     cut_size_centimetres,
     cut_size_inches,
     inches,
+    millimetres,
     plain,
     up_to_step,
 )
@@ -31,6 +32,8 @@ class Board:
     thickness_mm: float
     area_mm2: float
     parts: tuple[str, ...]  # that are sawn of it: 'shelf', 'leg (2 pieces)'
+    longest_mm: float = 0.0  # of the long sides of all the pieces
+    widest_mm: float = 0.0  # of their short sides
 
 
 @dataclass(frozen=True)
@@ -83,11 +86,18 @@ def series_list(designs: Sequence[Chosen], piece: FinishingPiece) -> SeriesList:
 def _once(designs: Sequence[Chosen], piece: FinishingPiece) -> PieceNeeds:
     thick: dict[float, Board] = {}
     for part in piece.parts:
-        board_mm = blank(part).thickness_mm
+        sawn = blank(part)
+        board_mm = sawn.thickness_mm
         before = thick.get(board_mm, Board(board_mm, 0.0, ()))
-        area = before.area_mm2 + part.pieces * sawn_mm2(part)
+        short_mm, long_mm = sorted((sawn.size.width_mm, sawn.size.height_mm))
         said = f"{part.name} ({part.pieces} pieces)" if part.pieces > 1 else part.name
-        thick[board_mm] = Board(board_mm, area, (*before.parts, said))
+        thick[board_mm] = Board(
+            thickness_mm=board_mm,
+            area_mm2=before.area_mm2 + part.pieces * sawn_mm2(part),
+            parts=(*before.parts, said),
+            longest_mm=max(before.longest_mm, long_mm),
+            widest_mm=max(before.widest_mm, short_mm),
+        )
     boards = tuple(thick[key] for key in sorted(thick, reverse=True))
     magnets = max(map(_pairs, designs), default=piece.magnets.pairs)
     return PieceNeeds(boards, paint_needs(piece), piece.glues, piece.hardware, magnets)
@@ -124,7 +134,10 @@ def _piece_rows(of: SeriesList) -> Iterator[Row]:
     for board in of.once.boards:
         area_cm2 = up_to_step(board.area_mm2 / 100, 1)
         square_inches = up_to_step(board.area_mm2 / EIGHTH_MM**2 / 64, 1)
-        said = f"for {listed(board.parts)}; {plain(board.thickness_mm)} mm ({inches(board.thickness_mm)}) thick"
+        said = f"for {listed(board.parts)}; {_both(board.thickness_mm)} thick"
+        said += (
+            f"; the longest piece {_both(board.longest_mm)}, the widest {_both(board.widest_mm)}"
+        )
         said += f"; {counted(int(square_inches), 'square inch')}, and what the saw takes besides"
         yield Row("wood", "board to saw", area_cm2, "cm²", said)
     for need in of.once.paints:
@@ -139,6 +152,10 @@ def _piece_rows(of: SeriesList) -> Iterator[Row]:
         yield Row(
             "magnet", "magnet", of.once.magnets, _counted("piece", of.once.magnets), _disc(of)
         )
+
+
+def _both(length_mm: float) -> str:
+    return f"{millimetres(length_mm)} ({inches(length_mm)})"
 
 
 def _mounting_rows(of: SeriesList) -> Iterator[Row]:
