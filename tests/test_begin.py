@@ -173,7 +173,7 @@ def test_the_examples_of_one_file_are_told_in_one_line(run):
     )
     assert "advice: 'tagline', 'about' in 'designers' (line 44) and 'licence' (line " in said
     assert said.endswith(
-        ") are still the examples that they began with; put your own in their place, or take them out"
+        ") are still the examples that begin wrote; put your own in their place, or take them out"
     )
 
 
@@ -191,7 +191,7 @@ def test_an_example_is_told_of_until_it_is_changed(run):
         "'the colours at its end'; put your own in its place, and take this remark out",
         f"{THREADS}:11:1: advice: what begin wrote as an example is still marked as one: "
         "'fibre, strands, weight and length'; put your own in its place, and take this remark out",
-        f"{THREADS}:45:26: advice: 8 names in 'colours' are still the examples that they began with; "
+        f"{THREADS}:45:26: advice: 8 names in 'colours' are still the examples that begin wrote; "
         "put your own in their place, or take them out",
     ]
     assert not any("finish.yaml" in one.place.path for one in proof(Path("content")).examples)
@@ -229,7 +229,7 @@ def test_the_examples_line_and_knot_go_with_the_chart_that_they_lay_on(run, size
     at = [1 + lines.index(next(one for one in lines if word in one)) for word in ("path: ", "at: ")]
     (told,) = lines_left()
     assert told == (
-        f"'backstitch' and 'french_knots' (line {at[1]}) are still the examples that they began with"
+        f"'backstitch' and 'french_knots' (line {at[1]}) are still the examples that begin wrote"
     )
     Path("mine.txt").write_text("lfbs\n" * 4, "utf-8")
     said = run("mine.txt", "--pattern", "bean-poles", "--replace", command="bring")
@@ -1304,7 +1304,7 @@ def test_examples_of_one_group_are_told_together():
     (line,) = map(str, problems)
     assert line == (
         "a.yaml:1:8: advice: 'title', 2 values in 'credits' (line 2), 'photo_alt' (line 3), 'name' in 'sold_at' "
-        "(line 5) and 3 more (from line 7) are still the examples that they began with; put your own in their "
+        "(line 5) and 3 more (from line 7) are still the examples that begin wrote; put your own in their "
         "place, or take them out"
     )
 

@@ -72,7 +72,7 @@ def test_patterns_come_before_their_series_and_what_all_share_comes_first():
 
 def test_what_all_share_comes_last_where_only_examples_are_left_in_it():
     problems = Problems()
-    problems.add(Place(MOSS), "example-left", what="'name'", are="is", them="it")
+    problems.add(Place(MOSS), "example-left", what="'name'", are="is", it="it", its="its")
     problems.add(Place(SERIES), "file-empty")
     titles = [chapter.title for chapter in review_of((), problems, {}, {}).chapters]
     assert titles == ["series/garden-year", SHARED]

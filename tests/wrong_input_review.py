@@ -99,7 +99,7 @@ CASES = (
     review_case(
         "words that only ask for the author's own",
         {f"{FERN}/story.md": "A story of this series.\n\nWrite here where the design comes from, which readers see beside the picture before they buy, and why it was drawn that way.\n"},
-        "series/garden-year/fern/story.md:3:1: advice: the text is still the example that it began with; put your own in its place, or take it out",
+        "series/garden-year/fern/story.md:3:1: advice: the text is still the example that begin wrote; put your own in its place, or take it out",
     ),
     review_case(
         "a pattern that is neither sold nor given away",
@@ -120,7 +120,7 @@ CASES = (
     review_case(
         "thanks to somebody who was made up",
         {PATTERN: ("credits: {model_stitcher: Hazel Penn}", "credits: {model_stitcher: Hazel Penn, finisher: Maud Fennimore}")},
-        f"{KEY}:23:49: advice: 'finisher' in 'credits' is still the example that it began with; put your own in its place, or take it out",
+        f"{KEY}:23:49: advice: 'finisher' in 'credits' is still the example that begin wrote; put your own in its place, or take it out",
     ),
     review_case(
         "a length a little too short",
@@ -192,13 +192,13 @@ CASES = (
             PATTERN: ("title: Fern by the Tap", "title: A Fern that Uncurls behind the Tap while Nobody Looks, and a Second One that Does Not, nor Ever Will"),
             f"{FERN}/photo.jpg": photo(900, 900),
         },
-        f"{KEY}:1:1: advice: the title takes 4 lines of the cover, and leaves 108 mm for the picture; shorten it to 81 letters or so",
-        f"{KEY}:1:1: advice: 'A Fern that Uncurls behi…' at the foot of each page is 168 mm long, and has 150 mm; shorten the title by 14 letters or so",
+        f"{KEY}:1:1: advice: the title takes 4 lines of the cover, and leaves 108 mm for the picture; shorten it to about 81 letters",
+        f"{KEY}:1:1: advice: 'A Fern that Uncurls behi…' at the foot of each page is 168 mm long, and has 150 mm; shorten the title by about 14 letters",
     ),
     review_case(
         "a licence that runs on",
         {SERIES: ("licence: For your own stitching.", f"licence: For your own {_WORDY}.")},
-        "series/garden-year/series.yaml:1:1: advice: '© 2026 Wren Alder. For y…' at the foot of each page is 171 mm long, and has 150 mm; shorten the first sentence of 'licence' by 17 letters or so",
+        "series/garden-year/series.yaml:1:1: advice: '© 2026 Wren Alder. For y…' at the foot of each page is 171 mm long, and has 150 mm; shorten the first sentence of 'licence' by about 17 letters",
     ),
     review_case(
         "a title of one word without an end",

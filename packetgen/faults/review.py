@@ -63,8 +63,8 @@ REVIEW: dict[str, Fault] = {
         "a story of {words}", "{most} fill a page of the packet: tell it shorter"
     ),
     "example-left": _advice(
-        "{what} {are}",
-        "put your own in {them}",
+        "{what} {are} that begin wrote",
+        "put your own in {its} place, or take {it} out",
     ),
     "example-remark": _advice(
         "what begin wrote as an example is still marked as one: {what}",
@@ -80,11 +80,11 @@ REVIEW: dict[str, Fault] = {
     ),
     "cover-full": _advice(
         "the title takes {lines} lines of the cover, and leaves {high} mm for the picture",
-        "shorten it to {letters} letters or so",
+        "shorten it to about {letters} letters",
     ),
     "foot-long": _advice(
         "'{begins}…' at the foot of each page is {long} mm long, and has {room} mm",
-        "shorten {what} by {letters} letters or so",
+        "shorten {what} by about {letters}",
     ),
     "share-title-small": _advice(
         "{title} stands in letters of {size} px on its {shape} picture for sharing",

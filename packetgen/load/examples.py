@@ -34,8 +34,8 @@ _OFFERED = {
 }
 _REMARK = "# EXAMPLE: "  # how such a remark begins
 _MOST_NAMED = 4  # in one line
-_ONE, _ITS = "is still the example that it began with", "its place, or take it out"
-_MANY, _THEIRS = "are still the examples that they began with", "their place, or take them out"
+_ONE = {"are": "is still the example", "it": "it", "its": "its"}
+_MANY = {"are": "are still the examples", "it": "them", "its": "their"}
 
 
 @dataclass(frozen=True)
@@ -65,8 +65,8 @@ def complain_of_left(found: Sequence[Left], problems: Problems) -> None:
     if beyond := alike[_MOST_NAMED:]:
         more = sum(map(len, beyond))
         words.append(f"{more} more (from line {beyond[0][0].place.line})")
-    are, them = (_ONE, _ITS) if len(found) == 1 else (_MANY, _THEIRS)
-    problems.add(found[0].place, "example-left", what=listed(tuple(words)), are=are, them=them)
+    number = _ONE if len(found) == 1 else _MANY
+    problems.add(found[0].place, "example-left", what=listed(tuple(words)), **number)
 
 
 def _called(group: Sequence[Left]) -> str:
@@ -95,7 +95,7 @@ def complain_of_invitations(text: str, path: str, problems: Problems) -> None:
     """Advice on each line of Markdown that only asks for the author's words."""
     for number, line in enumerate(text.split("\n"), 1):
         if line.startswith(_INVITES):
-            problems.add(Place(path, number), "example-left", what="the text", are=_ONE, them=_ITS)
+            problems.add(Place(path, number), "example-left", what="the text", **_ONE)
 
 
 def complain_of_example_remark(text: str, path: str, problems: Problems) -> None:

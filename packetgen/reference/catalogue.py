@@ -58,7 +58,7 @@ def words_of(code: str) -> str:
     """The line of a message with '…' where it names what it is about."""
     fault = FAULTS[code]
     line = f"{fault.wrong}; {fault.right}".replace("{{", "\0").replace("}}", "\1")
-    return re.sub(r"\{\w+\}", "…", line).replace("\0", "{").replace("\1", "}")
+    return re.sub(r"\{\w+\}( \{\w+\})*", "…", line).replace("\0", "{").replace("\1", "}")
 
 
 def explained(code: str, examples: Examples) -> str | None:

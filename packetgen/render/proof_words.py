@@ -8,6 +8,7 @@ from math import ceil
 
 from packetgen.diagnostics import Place, Problems
 from packetgen.model import Faces, Series
+from packetgen.nouns import counted
 from packetgen.reckon.figures import Figures
 from packetgen.render.cover_room import (
     MEASURED_PX,
@@ -84,7 +85,7 @@ def _complain_of_foot(
             long=ceil(long_mm),
             room=f"{_FOOT_WIDE_MM:g}",
             what=what,
-            letters=ceil(len(text) * (1 - _FOOT_WIDE_MM / long_mm)),
+            letters=counted(ceil(len(text) * (1 - _FOOT_WIDE_MM / long_mm)), "letter"),
         )
 
 
