@@ -43,6 +43,10 @@ _SECOND = {
 OF_FIGURES = (
     Case("a cloth that is too coarse for the thread", {CLOTH: ("count: 28", "count: 18")}),
     Case("a piece that is too small", {FINISH: TINY[FINISH].replace("outline: 0,0 100,0 100,100 0,100", "outline: 0,0 8,0 8,8 0,8").replace("border: 6 mm", "border: 1 mm").replace("pairs: 4", "pairs: 0")}),
+    Case(
+        "a count by which a design is larger than the wood",
+        {CHART: "\n".join(["rrbb" + "r" * 32, *["rk" + "." * 34] * 34, "rrbb" + "r" * 32]), CLOTH: ("count: 28", "count: 10")},
+    ),
     Case("a border in centimetres", {FINISH: ("border: 6 mm", "border: 48 mm")}),
     Case(
         "an inset that suits no card",

@@ -30,11 +30,13 @@ def test_a_count_that_is_a_slip_is_told_alone_where_designs_still_fit(tmp_path):
     assert "count-other" in told and not follow & set(told)
 
 
-def test_a_design_that_does_not_fit_by_it_sends_to_the_count(tmp_path):
+def test_where_a_design_does_not_fit_by_it_the_count_is_the_one_fault(tmp_path):
     coarse = TINY[CLOTH].replace("count: 28", "count: 10")
     told = lines(tmp_path / "named", {CLOTH: coarse})
-    (fault,) = [one for one in told if "does not hold it" in one]
-    assert fault.endswith("; first look at the cloth's count, cloths/hopsack-28.yaml:3:8")
+    assert [one for one in told if "count is 10" in one or "does not hold it" in one] == [
+        "cloths/hopsack-28.yaml:3:8: the count is 10, and the cloth is called 'Hopsack 28', and by that count "
+        "1 design does not fit the finishing piece; correct one of the two, unless the number in its name is another"
+    ]
     assert not [one for one in told if "is covered to" in one]
     unnamed = coarse.replace("Hopsack 28", "Hopsack")
     (fault,) = [
@@ -57,7 +59,7 @@ def test_where_the_author_says_that_the_count_is_right_all_is_told(tmp_path):
     assert [one for one in told if "is covered to" in one]
 
 
-def test_of_several_designs_that_do_not_fit_by_it_one_is_told_and_how_many_more(tmp_path):
+def test_of_several_designs_that_do_not_fit_by_it_the_number_is_told(tmp_path):
     ivy = {path.replace("fern", "ivy"): text for path, text in TINY.items() if FERN in path}
     ivy[PATTERN.replace("fern", "ivy")] = TINY[PATTERN].replace("Fern by the Tap", "Ivy Wall")
     changes = {
@@ -66,5 +68,6 @@ def test_of_several_designs_that_do_not_fit_by_it_one_is_told_and_how_many_more(
         SERIES: TINY[SERIES].replace("order: [fern]", "order: [fern, ivy]"),
         CLOTH: TINY[CLOTH].replace("count: 28", "count: 10"),
     }
-    (fault,) = [one for one in lines(tmp_path, changes) if "does not hold it" in one]
-    assert fault.endswith("cloths/hopsack-28.yaml:3:8 (so too 1 more design)")
+    told = lines(tmp_path, changes)
+    assert len([one for one in told if "by that count 2 designs do not fit" in one]) == 1
+    assert not [one for one in told if "does not hold it" in one]

@@ -340,6 +340,23 @@ def test_a_few_bare_rows_that_let_the_magnets_stand_apart_are_offered_and_then_l
         assert not bare_rows_to_spare([one], all_figures, of_two(HERON, one).finish)
 
 
+def test_the_edge_that_is_offered_leaves_wood_enough_round_the_design():
+    """By hand, on 14 count: 4 columns a side are needed, as above. The panel is as high as 68 rows, their border and 3 mm
+    of wood above and below, so of two rows a side; with three the wood looks pinched, and four do not fit."""
+    slim = pattern(*rows(20, 64), id="post", title="Post", cloths=(option(14),))
+    low = piece(200, 68 * 25.4 / 14 + 2 * 5 + 2 * 3, magnets=Magnets(4, 10.0, 2.0, 9.0))
+    (said,) = complaints(series(HERON, slim, finish=low))
+    assert said.endswith(
+        "; 'packetgen chart border post --left 4 --right 4 --top 2 --bottom 2' is enough"
+    )
+
+
+def test_what_draws_the_magnets_in_is_told_at_the_design_that_is_to_be_mended():
+    small = replace(MOTH, cloths=(replace(option(18), place=Place("series/moth/pattern.yaml", 6)),))
+    (said,) = complaints(of_two(HERON, small))
+    assert said.startswith("series/moth/pattern.yaml:6:1: advice: A Moth on Cloth 18 draws ")
+
+
 def test_bare_rows_that_only_another_design_s_bare_rows_need_are_told_together_with_those():
     """By hand, 14 count and 9 mm in: the post without its rows, of 28 columns, lets the magnets stand
     28 · 25.4 ÷ 14 + 10 - 18 = 42.8 mm apart. Of the pond with its rows, 70 stitches, that is less than half of 119;

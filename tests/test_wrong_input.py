@@ -77,6 +77,7 @@ FOUND_AFTER_LOADING = {
     "conversion-collides",
     "conversion-far",
     "does-not-fit",
+    "count-unfit",  # in test_doubted_count
     "border-broad",  # in test_fit
     "match-too-few",
     "symbols-alike",

@@ -42,6 +42,19 @@ _PLACELESS = (
     .replace(_PANEL, "outline: 5,5 125,5 125,115 5,115")
 )
 
+_GABLED = (
+    TINY[FINISH]
+    .replace(
+        "outline: 0,0 120,0 120,120 0,120\n    at: 0,0",
+        "outline: 0,40 60,0 120,40 120,160 0,160\n    at: 0,30",
+    )
+    .replace(
+        "paints:\n",
+        f"{rail('0,40 60,0 120,40 120,60 60,20 0,60', '0,0').replace('rail', 'roof')}paints:\n",
+    )
+    .replace(_PANEL, "outline: 10,20 110,20 110,120 10,120")
+)
+
 
 CASES = (
     Case(
@@ -161,7 +174,13 @@ CASES = (
     Case(
         "a corner of the panel beyond a slant of the wood",
         {FINISH: ("outline: 0,0 120,0 120,120 0,120", "outline: 60,0 120,0 120,120 0,120 0,60")},
-        "finishes/shelf/finish.yaml:4:12: the panel reaches beyond the wood, 42.43 mm at its corner 0,0; keep it within the parts, which stand from 0,0 to 120,120, or add the part that it lies on",
+        "finishes/shelf/finish.yaml:4:12: the panel reaches beyond the wood, which is 42.43 mm from its corner 0,0; keep each of its corners on a part, or add the part that it lies on",
+    ),
+    # By hand: the roof's slant from 0,40 to 60,0 is |400 + 1200 − 2400| / √5200 mm away from 10,20.
+    Case(
+        "a panel measured from the corner of a gable, which reaches below the roof",
+        {FINISH: _GABLED},
+        "finishes/shelf/finish.yaml:4:12: the panel reaches beyond the wood, which is 11.09 mm from its corner 10,20; keep each of its corners on a part, or write 10,50 110,50 110,150 10,150 if it is measured from the corner of 'back'",
     ),
     Case(
         "a panel beyond the wood, and a part without a place",

@@ -274,7 +274,8 @@ def _read(
     say_problems(problems, file.parent)
     if isinstance(source, Unexplained) and not set(source.stitches) <= set(dict(how.codes)):
         say(threads, err=True)
-        if line := codes_to_say(source.stitches):
+        headed = any(problem.code == "bring-headings" for problem in problems)
+        if line := codes_to_say(source.stitches, headed):
             say(line, err=True)
     if refused:
         raise _Refused("\n".join(refused))

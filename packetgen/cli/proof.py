@@ -143,7 +143,10 @@ def proof_command(
     if found.faults:
         _end_with(found.faults)
     counts = " Under --strict advice counts as faults." * (bool(found.advice) and not strict)
-    say(summary(found) + counts)
+    summed = summary(found)
+    if shown != found:
+        summed = f"Of everything: {summed[0].lower()}{summed[1:]}"
+    say(summed + counts)
     if elsewhere := found.advice - shown.advice:
         say(f"{counted(elsewhere, 'piece of advice')} elsewhere: packetgen proof shows all.")
     if build_folder is not None:

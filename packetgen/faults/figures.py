@@ -119,7 +119,7 @@ FIGURES: dict[str, Fault] = {
     ),
     "panel-beyond-wood": Fault(
         "the panel reaches beyond the wood, {much}",
-        "keep it within the parts, which stand from {first} to {last}, or {other}",
+        "{within}, or {other}",
     ),
     "part-over-panel": Fault(
         "{part} lies over the panel from {first} to {last} and hides {share} % of it",

@@ -9,6 +9,10 @@ VALUES: dict[str, Fault] = {
         "{hint}",
         Level.ADVICE,
     ),
+    "count-unfit": Fault(
+        "{count}, and by that count {designs} not fit the finishing piece",
+        "{hint}",
+    ),
     "tex-whole": Fault(
         "{tex} tex is much for one of {strands} strands",
         "write how fine one strand is; if that is the whole thread, {better}",

@@ -10,7 +10,7 @@ WHY_REVIEW: dict[str, Why] = {
         "Take the line out of laid_aside, or write it in the other file. Let about be words that stand in the advice.",
     ),
     "skein-little": Why(
-        "Hardly any thread of this colour is used, and a stitcher must buy a whole unit of it. Other patterns of the "
+        "Hardly any thread of this colour is used, a fiftieth of a unit or less, and a stitcher must buy a whole one. Other patterns of the "
         "series that are charted for this thread set count too: what they use of it is no waste. Where five colours or "
         "more and two thirds of those of a card are so, one line tells it of all.",
         "Take a colour that is bought anyway, or use more of it, here or in another pattern of the series. Where it is "

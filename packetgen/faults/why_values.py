@@ -9,6 +9,12 @@ WHY_VALUES: dict[str, Why] = {
         "forgotten.",
         "Look at the label, and correct the count or the name.",
     ),
+    "count-unfit": Why(
+        "Cloth mostly has its count in its name, and this one has another there. By the count that is written, a design "
+        "would come out larger than the finishing piece holds, so the count is probably the slip.",
+        "Look at the label, and correct the count or the name. Where both are right, take the other number out of the "
+        "name: you are told then how large the design is, and what would fit.",
+    ),
     "tex-whole": Why(
         "The field tex says how fine one strand is, and a strand of a thread that can be parted has 20 to 60 tex (from memory). The "
         "number of the whole thread makes every cloth look crowded.",

@@ -50,7 +50,7 @@ def chart_file(
         drawn = next((one for one in ("chart.csv", "chart.png") if one in found), "")
         bring = bring_words(folder.root, f"{path}/{drawn}", False) if drawn else ""
         problems.add(
-            Place(path),
+            Place(f"{path}/{found[-1]}"),
             "charts-several",
             found=listed(found, "and"),
             example=f"chart: {found[0]}",

@@ -7,6 +7,7 @@ from packetgen.load.placed_parts import (
     Hidden,
     beyond_wood,
     hidden,
+    lies_on,
     over_panel,
     standing_apart,
     turned_about,
@@ -189,18 +190,21 @@ def _look_at_panel(filled: Filled, parts: tuple[Part, ...], problems: Problems) 
     if beyond is None:
         _look_at_parts(filled, panel, parts, problems)
         return
+    corner = f"which is {_mm(beyond.most_mm)} from its corner {_point(beyond.at)}"
     sides = [
         f"{_mm(over)} {side}"
         for over, side in zip(beyond.sides_mm, _SIDES, strict=True)
         if round(over, 2) > 0
     ]
-    corner = f"{_mm(beyond.most_mm)} at its corner {_point(beyond.at)}"
+    bounds = f"from {_point(beyond.bounds[:2])} to {_point(beyond.bounds[2:])}"
+    within = f"keep it within the parts, which stand {bounds}"
+    if not sides:  # within the bounds of parts that are no rectangle
+        sides, within = [corner], "keep each of its corners on a part"
     problems.add(
         panel.place_of("outline"),
         "panel-beyond-wood",
-        much=listed(tuple(sides)) if sides else corner,
-        first=_point(beyond.bounds[:2]),
-        last=_point(beyond.bounds[2:]),
+        much=listed(tuple(sides)),
+        within=within,
         other=_from_own_corner(panel["outline"], parts) or _other_cure(filled),
     )
 
@@ -213,7 +217,7 @@ def _from_own_corner(panel: Outline, parts: tuple[Part, ...]) -> str:
         for part in parts
         if part.at_mm != (0, 0)
     ]
-    lies = [(part, outline) for part, outline in moved if beyond_wood(outline, (part,)) is None]
+    lies = [(part, outline) for part, outline in moved if lies_on(outline, part, parts)]
     if len(lies) != 1 or len(panel) > _SHOWN:
         return ""
     part, outline = lies[0]

@@ -3,7 +3,7 @@
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, replace
 
-from shapely import Point, Polygon, unary_union
+from shapely import Point, Polygon, box, unary_union
 from shapely.geometry.base import BaseGeometry
 
 from packetgen.model import Outline, Part
@@ -78,6 +78,12 @@ def beyond_wood(panel: Outline, parts: Iterable[Part]) -> Beyond | None:
     of = shape.bounds
     sides = (left - of[0], top - of[1], of[2] - right, of[3] - bottom)
     return Beyond(wood.bounds, sides, most_mm, at)
+
+
+def lies_on(panel: Outline, part: Part, parts: Iterable[Part]) -> bool:
+    """Whether a panel lies on the wood, and on no more of it than that part is wide and high."""
+    round_part = box(*_placed(part).bounds).buffer(_ROUNDED_MM)
+    return round_part.covers(Polygon(panel)) and beyond_wood(panel, parts) is None
 
 
 def over_panel(

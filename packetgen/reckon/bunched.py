@@ -1,5 +1,5 @@
-"""Small designs for whose cards the magnets of their series stand close together, and the bare rows round one
-that let them stand apart."""
+"""Small designs for whose cards the magnets of their series stand close together, and the bare edge round one
+that lets them stand apart."""
 
 from collections.abc import Sequence
 from dataclasses import replace
@@ -7,7 +7,7 @@ from dataclasses import replace
 from packetgen.model import FinishingPiece, Pattern
 from packetgen.model.extent import bare_margins
 from packetgen.reckon.figures import Figures, OnCloth, cards_on_panel
-from packetgen.reckon.fit import fit
+from packetgen.reckon.fit import Verdict, fit
 from packetgen.reckon.magnets import card_on_panel, plan_for_most
 from packetgen.reckon.mounting import mounting
 from packetgen.reckon.sizes import finished_size
@@ -61,22 +61,35 @@ def bare_rows_to_spare(
             return spare
 
 
-def bare_rows_enough(
+def bare_edge_enough(
     pattern: Pattern, all_figures: Sequence[Figures], piece: FinishingPiece
-) -> int | None:
-    """The fewest bare rows and columns on every side with which it draws in no magnets and fits wherever it
-    does without; None where no such number helps."""
-    for rows in range(1, _MOST_ROWS + 1):
-        larger = _resized(pattern, all_figures, piece, 2 * rows, 2 * rows)
-        if _fitting(larger) != _fitting(all_figures):
-            return None
-        if pattern.id not in draws_magnets_in(larger):
-            return rows
+) -> tuple[int, int] | None:
+    """The fewest bare columns at the left and at the right, and rows above and below, with which it draws in no
+    magnets, fits wherever it does without, and has no less wood round it than looks well: the same number of
+    both where that will do. None where no such numbers help."""
+
+    def with_edge(columns: int, rows: int) -> tuple[Figures, ...]:
+        return _resized(pattern, all_figures, piece, 2 * columns, 2 * rows)
+
+    def enough(larger: tuple[Figures, ...]) -> bool:
+        return pattern.id not in draws_magnets_in(larger)
+
+    alike = (n for n in range(1, _MOST_ROWS + 1) if enough(with_edge(n, n)))
+    if (most := next(alike, None)) is None:
+        return None
+    fewer = (edge for n in range(most - 1, -1, -1) for edge in ((n, most), (most, n)))
+    for edge in ((most, most), *fewer):
+        larger = with_edge(*edge)
+        if _fitting(larger) == _fitting(all_figures) and enough(larger):
+            return edge
     return None
 
 
-def _fitting(all_figures: Sequence[Figures]) -> int:
-    return sum(len(cards_on_panel(figure.cloths)) for figure in all_figures)
+def _fitting(all_figures: Sequence[Figures]) -> tuple[int, int]:
+    """On how many cloths designs fit, and on how many with wood enough round them."""
+    on_cloths = [on for figure in all_figures for on in figure.cloths]
+    roomy = sum(on.fit.verdict is Verdict.FITS for on in on_cloths)
+    return len(cards_on_panel(tuple(on_cloths))), roomy
 
 
 def _resized(

@@ -1,14 +1,13 @@
 """What is told of a cloth while its count may be a slip: that, and not all that follows from it."""
 
+from collections import Counter
 from collections.abc import Iterable, Iterator
-from dataclasses import replace
 
 from packetgen.diagnostics import Problem, Problems
 from packetgen.model import Cloth, ClothOption, Series
 from packetgen.nouns import counted
 
 _OF_THE_CLOTH = {"coverage-thin", "coverage-crowded", "beads-crowd", "cut-wastes", "fit-tight"}
-_FIRST = "first look at the cloth's count,"
 # Magnets stand where all designs have room for them, and thread is bought for the thirstiest cloth.
 _OF_ALL = {
     *("magnets-no-room", "magnets-none-room", "magnets-bunched"),
@@ -17,8 +16,12 @@ _OF_ALL = {
 
 
 def without_what_follows(told: Problems, all_series: Iterable[Series]) -> Problems:
-    """Without advice that a wrong count makes; of designs that do not fit by it, the count is what to look at."""
-    counts = {problem.place.path: problem for problem in told if problem.code == "count-other"}
+    """Without what a wrong count makes: where designs do not fit by it, the count is the fault."""
+    counts = {
+        problem.place.path: problem
+        for problem in told
+        if problem.code in ("count-other", "count-unfit")
+    }
     doubted = {
         option.place: (option.cloth, counts[f"cloths/{option.cloth.id}.yaml"])
         for option in _options(all_series)
@@ -28,17 +31,20 @@ def without_what_follows(told: Problems, all_series: Iterable[Series]) -> Proble
         return told
     cloths = [cloth for cloth, _ in doubted.values()]
     left = Problems()
-    unfit: dict[str, list[Problem]] = {}  # by the place of the count
+    unfit: Counter[Problem] = Counter()  # the count, and how many designs do not fit by it
     for problem in told:
-        if problem.right.startswith(_FIRST):  # a review looks at what a proof has told so
-            left.take((problem,))
-        elif problem.code == "does-not-fit" and problem.place in doubted:
-            unfit.setdefault(str(doubted[problem.place][1].place), []).append(problem)
+        if problem.code == "does-not-fit" and problem.place in doubted:
+            unfit[doubted[problem.place][1]] += 1
         elif not _follows(problem, doubted, cloths):
             left.take((problem,))
-    for count, (first, *others) in unfit.items():
-        more = f" (so too {counted(len(others), 'more design')})" if others else ""
-        left.take((replace(first, right=f"{_FIRST} {count}{more}"),))
+    told, left = left, Problems()
+    for problem in told:
+        if designs := unfit[problem]:
+            by_it = f"{counted(designs, 'design')} {'does' if designs == 1 else 'do'}"
+            facts = {"count": problem.wrong, "designs": by_it, "hint": problem.right}
+            left.add(problem.place, "count-unfit", **facts)
+        else:
+            left.take((problem,))
     return left
 
 

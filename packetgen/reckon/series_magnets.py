@@ -8,7 +8,7 @@ from math import ceil, floor
 from packetgen.diagnostics import Problems
 from packetgen.model import Magnets, Pattern, Series
 from packetgen.nouns import listed
-from packetgen.reckon.bunched import bare_rows_enough, largest, small_ones
+from packetgen.reckon.bunched import bare_edge_enough, largest, small_ones
 from packetgen.reckon.figures import Figures, OnCloth, cards_on_panel, figures
 from packetgen.reckon.fit import Verdict, room_for
 from packetgen.reckon.magnets import FEWEST, Card, MagnetPlan, in_common, magnet_plan, plan_for_most
@@ -178,7 +178,8 @@ class _Insets:
 def _complain_of_bunched(
     all_figures: tuple[Figures, ...], series: Series, problems: Problems
 ) -> None:
-    """On the cloth on which the card is largest, with the narrowest and the lowest card of all."""
+    """On the cloth on which the card is largest, with the narrowest and the lowest card of all: at the design
+    that is to be mended, where it is one."""
     for figure in all_figures:
         if not figure.bunched:
             continue
@@ -188,8 +189,9 @@ def _complain_of_bunched(
         if len(by) == 1:
             by = (f"{by[0]} on {small[0][1].option.cloth.name}",)
         others = any(of.id != figure.pattern.id for of, _ in small)
+        mended = small[0][1] if others and len({of.id for of, _ in small}) == 1 else worst
         problems.add(
-            worst.option.place,
+            mended.option.place,
             "magnets-bunched",
             title=f"{figure.pattern.title} on {worst.option.cloth.name}",
             inches=size_inches(apart.width_mm, apart.height_mm),
@@ -211,9 +213,17 @@ def _less_bunched(
     if len(by) > 1:
         return "make those larger, or lay this aside: see --explain"
     (pattern,) = by.values()
-    if rows := bare_rows_enough(pattern, all_figures, series.finish):
-        return f"'packetgen chart border {pattern.id} {rows}' is enough"
+    if edge := bare_edge_enough(pattern, all_figures, series.finish):
+        return f"'packetgen chart border {pattern.id} {_typed(*edge)}' is enough"
     return "make that one larger, or lay this aside: see --explain"
+
+
+def _typed(columns: int, rows: int) -> str:
+    """As `chart border` is told of them."""
+    if columns == rows:
+        return f"{rows}"
+    sides = ("left", columns), ("right", columns), ("top", rows), ("bottom", rows)
+    return " ".join(f"--{side} {number}" for side, number in sides if number)
 
 
 def _cards(all_figures: tuple[Figures, ...]) -> tuple[Card, ...]:

@@ -112,7 +112,7 @@ BY_FIELD: Mapping[str, Mapping[str, tuple[str, ...]]] = {
     },
     "cloths/<cloth>.yaml": {
         "name": ("card-of-one-name",),
-        "count": ("count-other", "count-rare"),
+        "count": ("count-other", "count-unfit", "count-rare"),
         "over": ("over-rare",),
         "price": ("price-dear", "currency-other"),
         "colours[].name": ("colour-twice",),
