@@ -159,6 +159,22 @@ def test_of_a_release_in_other_words_the_day_that_is_meant_is_offered_first(said
 
 
 @pytest.mark.parametrize(
+    ("said", "hint"),
+    [
+        ("14 March 2027", "write '14 March'"),
+        ("14.3.2027", "write '14 March'"),
+        ("second Sunday of March 2027", "write 'second Sunday of March'"),
+        ("1st Sunday in May, 2027", "write 'first Sunday of May'"),
+        ("Easter 2027", "write 'Easter'"),
+    ],
+)
+def test_of_a_day_of_one_year_the_same_of_every_year_is_offered(said, hint):
+    told = []
+    assert read_rule(said, lambda code, offset=0, **facts: told.append((code, facts))) is None
+    assert [(code, facts["hint"]) for code, facts in told] == [("rule-form", hint)]
+
+
+@pytest.mark.parametrize(
     ("said", "meant"),
     [
         ("January 6", "6 January"),

@@ -8,6 +8,8 @@ from pathlib import Path
 
 import numpy as np
 import pytest
+from hypothesis import given
+from hypothesis import strategies as st
 from PIL import Image, ImageChops, ImageStat
 
 from packetgen.digest import afresh
@@ -35,7 +37,8 @@ from packetgen.render.cover_room import picture_high_mm
 from packetgen.render.picture_bench import scene
 from packetgen.render.picture_cloth import weave_light
 from packetgen.render.pictures import cover_jpeg
-from packetgen.render.public_picture import bench, face, gathering, mounted_public
+from packetgen.render.public_picture import bench, close_box, face, gathering, mounted_public
+from packetgen.render.share_picture import PICTURE_PX
 from packetgen.render.stitched_picture import MARGIN_CELLS, picture_cells, stitched, stitched_layers
 from packetgen.units import MM_PER_INCH
 from tests.stitching import CLAY, HERE, MOSS, SAGE, SOOT, option, pattern, piece, thread_set
@@ -312,6 +315,29 @@ def test_a_gathering_shows_as_many_designs_as_there_are_up_to_three():
         )
         covered.append(ImageStat.Stat(changed.convert("L").point(lambda v: v > 25)).sum[0])
     assert covered[0] > 5000 and covered[1] > 5000 and covered[2] == covered[3] > 5000
+
+
+# --- close views ----------------------------------------------------------------------------------
+
+
+@given(
+    wide_mm=st.floats(40, 400),
+    high_mm=st.floats(40, 400),
+    share=st.floats(0.1, 1),
+    width_px=st.integers(600, 2000),
+    shape=st.sampled_from(sorted(PICTURE_PX.values())),
+)
+def test_a_close_view_lies_within_its_picture_on_every_piece(
+    wide_mm, high_mm, share, width_px, shape
+):
+    """Also where it takes all of the width or of the height, and not a hair more."""
+    hung_on = piece(wide_mm, high_mm)
+    columns, rows = (max(1, int(share * side * 14 / MM_PER_INCH)) for side in (wide_mm, high_mm))
+    one = figures(pattern(*["m" * columns] * rows), hung_on).cloths[0]
+    size = width_px, scene(hung_on, width_px).height_px
+    left, top, right, bottom = close_box(one, hung_on, size, shape)
+    assert 0 <= left < right <= size[0] and 0 <= top < bottom <= size[1]
+    assert (right - left) / (bottom - top) == pytest.approx(shape[0] / shape[1])
 
 
 # --- sameness -------------------------------------------------------------------------------------

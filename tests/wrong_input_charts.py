@@ -488,8 +488,11 @@ CASES = (
         "series/garden-year/fern/pattern.yaml:13:24: '1,1,4,1' is not a point; write a full stop before decimals, and one comma, for example 12,30.5",
     ),
     Case(
-        "a mark of the key with a capital that the chart has not",
-        {PATTERN: ("  b: {moss", "  B: {moss")},
+        "a mark of the key with a capital that the chart has not, beside its kept symbol",
+        {
+            PATTERN: ("  b: {moss", "  B: {moss"),
+            f"{FERN}/symbols.yaml": "symbols:\n  r: heart\n  k: disc\n  b: leaf-veined\n",
+        },
         "series/garden-year/fern/pattern.yaml:11:3: the mark 'B' is never used, and the chart has 'b' (2 stitches), which is not in the key; write 'b:' here, or put 'B' in the chart for it",
     ),
     Case(

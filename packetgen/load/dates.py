@@ -19,7 +19,7 @@ from packetgen.load.spoken_days import (
     meant_time,
     why_not,
 )
-from packetgen.load.spoken_rules import meant_rule
+from packetgen.load.spoken_rules import OF_YEAR, meant_rule
 from packetgen.load.sure import sure
 from packetgen.load.words import offer, said
 from packetgen.model import DateRule
@@ -115,10 +115,16 @@ def read_rule(text: str, report: Report) -> DateRule | None:
             return read(match, shown, text, report)
     if complain_of_impossible(text, report, "write it like '6 January' or 'second Sunday of May'"):
         return None
-    meant = meant_rule(shown)
+    meant = meant_rule(shown) or _without_year(shown)
     hint = f"write {said(meant)}" if meant else _nearest_rule(shown)
     report("rule-form", 0, said=said(text), hint=hint)
     return None
+
+
+def _without_year(shown: str) -> str:
+    """'Easter 2027' → 'Easter'; '' where that is no rule either."""
+    rest = OF_YEAR.sub("", shown)
+    return rest if any(form.fullmatch(rest) for form, _ in _FORMS) else ""
 
 
 def _easter(match: re.Match[str], shown: str, text: str, report: Report) -> DateRule | None:

@@ -33,6 +33,7 @@ from packetgen.load.values import Filled
 from packetgen.load.words import said
 from packetgen.load.worked import read_worked
 from packetgen.model import (
+    BARE,
     ClothOption,
     Counter,
     Designer,
@@ -94,8 +95,11 @@ def load_pattern(
     # Where a mark stands twice, one of the two may be meant for a mark that seems to be missing.
     told = key is not None and filled["key"] is not None and not filled.given["key"].repeated
     marks = sure(key).marks if told else None
-    kept = read_symbols(folder, path, None if marks is None else tuple(marks), problems)
     drawn, chart = _chart(folder, path, chart_name, key, sets, marks, problems)
+    # A mark that the key lacks and the chart has is told of the chart, and its symbol is not left over.
+    of_chart = sorted(set().union(*drawn.rows) - {BARE}) if drawn is not None else ()
+    known = None if marks is None else tuple(dict.fromkeys((*marks, *of_chart)))
+    kept = read_symbols(folder, path, known, problems)
     worked = read_worked(filled, around.library, marks, _marks_of(key), chart, problems)
     unused: frozenset[str] = frozenset()
     if drawn is not None and chart is not None and key is not None and marks is not None:

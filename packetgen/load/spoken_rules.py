@@ -2,7 +2,7 @@
 
 import re
 
-from packetgen.load.spoken_days import MONTH, MONTHS, NUMBER, WEEKDAYS, month_number
+from packetgen.load.spoken_days import MONTH, MONTHS, NUMBER, WEEKDAYS, month_number, spoken_day
 
 # Common knowledge of the western calendar, no source; those that move with Easter are counted from it.
 _FEASTS = {
@@ -34,6 +34,7 @@ _DAYS = (
 _WEEKS = re.compile(
     r"(?P<weeks>a|one|two|three|\d\d?)? ?weeks? (?P<rest>(?:before|after) .+)", re.IGNORECASE
 )
+OF_YEAR = re.compile(r",? (?:of )?(?:19|20)\d\d$")
 _IN_WORDS = {"": 1, "a": 1, "one": 1, "two": 2, "three": 3}
 
 
@@ -41,6 +42,9 @@ def meant_rule(text: str) -> str:
     """The day of every year that a text means, as a file has it: '2nd Sunday in May' → 'second Sunday of May';
     '' where it cannot be told. Whether there is such a day is not looked at."""
     text = " ".join(text.split())
+    if day := spoken_day(text):
+        return f"{day.day} {MONTHS[day.month - 1]}"
+    text = OF_YEAR.sub("", text)
     if found := _NTH.fullmatch(text):
         count = found["count"].casefold()
         weekday = next(day for day in WEEKDAYS if day[:3].casefold() == found["weekday"].casefold())

@@ -31,7 +31,7 @@ def read_symbols(
 ) -> Mapping[str, str]:
     """Mark → its kept shape, of the pattern in the folder `path`; empty where it has no such file.
 
-    `marks` are those of the key; None where nobody can tell.
+    `marks` are those of the key and of the chart; None where nobody can tell.
     """
     if SYMBOLS_FILE not in folder.files(path):
         return {}

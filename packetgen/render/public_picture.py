@@ -88,9 +88,11 @@ def close_box(
 def _within(
     middle: tuple[float, float], size: tuple[float, float], room: tuple[int, int]
 ) -> tuple[float, float, float, float]:
-    """A box of this size as near to `middle` as the room allows."""
-    left, top = (min(max(0, m - s / 2), r - s) for m, s, r in zip(middle, size, room))
-    return left, top, left + size[0], top + size[1]
+    """A box of this size, or as much of it as there is room for, as near to `middle` as that allows."""
+    # The dust of floating point can make a box that fills the room a little larger.
+    wide, high = (min(s, r) for s, r in zip(size, room))
+    left, top = (min(max(0, m - s / 2), r - s) for m, s, r in zip(middle, (wide, high), room))
+    return left, top, min(left + wide, room[0]), min(top + high, room[1])
 
 
 def gathering(
