@@ -14,6 +14,7 @@ from packetgen.faults import FAULTS, Level
 
 # Nobody reads more of a kind in one go: a slip that makes so many of them is mended in one place.
 MOST_ALIKE = 500
+_ALSO = 2  # further lines that one problem names
 MOST_OFFERED = 8  # names in one sentence
 MOST_MEANT = 3  # of them that are asked about
 
@@ -87,7 +88,8 @@ class Problems:
         self._found.update(found)
 
     def tell_once(self, code: str) -> None:
-        """Of problems of a kind that say the same in several lines, keep the first and say in how many they stand."""
+        """Of problems of a kind that say the same in several lines, keep the first, and say in how many they stand
+        and where else, if these are few."""
         alike: dict[tuple[str, str], list[Problem]] = {}
         for problem in self:
             if problem.code == code:
@@ -95,7 +97,10 @@ class Problems:
         for (wrong, _), (first, *others) in alike.items():
             if others:
                 self._found -= {first, *others}
-                self._found.add(replace(first, wrong=f"{wrong}, named on {len(others) + 1} lines"))
+                also = ", ".join(_seen_from(first.place, one.place) for one in others[:_ALSO])
+                where = f", named here and on {also}" if len(others) <= _ALSO else ""
+                number = f", named on {len(others) + 1} lines"
+                self._found.add(replace(first, wrong=f"{wrong}{where or number}"))
 
     def __iter__(self) -> Iterator[Problem]:
         return iter(sorted(self._found))
@@ -117,6 +122,12 @@ def added(before: Problems, after: Problems) -> tuple[Problem, ...]:
     """The errors of `after` that are of a kind of which their file had fewer in `before`."""
     more = Counter(map(_kind, after.errors)) - Counter(map(_kind, before.errors))
     return tuple(problem for problem in after.errors if _kind(problem) in more)
+
+
+def _seen_from(place: Place, other: Place) -> str:
+    """'line 24' of the same file, 'line 24 of moss/pattern.yaml' of another."""
+    line = f"line {other.line}"
+    return line if other.path == place.path else f"{line} of {'/'.join(other.path.split('/')[-2:])}"
 
 
 def _kind(problem: Problem) -> tuple[str, str]:

@@ -367,7 +367,10 @@ def test_remarks_on_lines_that_stay_are_kept_and_those_that_went_are_counted(des
     gone = [line for line in REMARKS.splitlines() if "#" in line and line not in text]
     assert gone == ["  # The stem.", *REMARKS.splitlines()[4:7]]
     old = pattern.with_name("_before-pattern.yaml").relative_to(desk)
-    assert f"Gone with what they spoke of: 4 lines of remarks, kept in {old}." in said
+    assert (
+        f"Gone with what they spoke of: 4 lines of remarks, kept in {old}; how-to-chart in the guide"
+        in said
+    )
     assert all(line in (desk / old).read_text() for line in gone)
 
 
@@ -908,6 +911,27 @@ def test_every_code_that_nobody_can_read_is_told_where_it_stands_first(desk):
         "./grid.csv:2:2: '#12345', which stands for 1 stitch, is no colour like '#6b503a' and no number or name of Moss Stranded; "
         "say with --code which thread it is [bring-code-unknown]",
     ]
+
+
+def test_of_a_sign_that_is_no_letter_bare_cloth_is_asked_too(desk):
+    (desk / "grid.txt").write_text("--\n-x\n")
+    sign, letter = wrong(desk, "grid.txt")[:2]
+    assert sign.endswith(
+        "; say with --code which thread it is, or --code -=. if it is bare cloth [bring-code-unknown]"
+    )
+    assert letter.endswith("; say with --code which thread it is [bring-code-unknown]")
+    run("grid.txt", "--threads", "moss", "--code", "-=.", "--code", "x=E2")
+
+
+def test_the_line_to_copy_names_the_headings_that_are_asked_about(desk):
+    body = "".join(f"{row},E2,K4,07,E2,{'E2' if row < 5 else 'oops'}\n" for row in range(1, 6))
+    (desk / "grid.csv").write_text(f",A,B,C,D,E\n{body}")
+    said = run("grid.csv", "--threads", "moss", code=1).stderr
+    assert (
+        "Say what each is, a full stop for bare cloth, and that the headings are none: --code oops=… --headings\n"
+        in said
+    )
+    run("grid.csv", "--threads", "moss", "--code", "oops=07", "--headings")
 
 
 def test_a_row_and_a_column_of_headings_are_told_once_each_and_other_faults_beside_them(desk):

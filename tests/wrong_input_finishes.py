@@ -42,6 +42,11 @@ _PLACELESS = (
     .replace(_PANEL, "outline: 5,5 125,5 125,115 5,115")
 )
 
+_SILL = (
+    TINY[FINISH]
+    .replace(_PANEL, "outline: 0,0 100,0 100,60 0,60")
+    .replace("paints:\n", f"{rail('0,0 120,0 120,10 0,10', '70,0')}paints:\n")
+)
 _GABLED = (
     TINY[FINISH]
     .replace(
@@ -186,6 +191,11 @@ CASES = (
         "a panel beyond the wood, and a part without a place",
         {FINISH: _PLACELESS},
         "finishes/shelf/finish.yaml:4:12: the panel reaches beyond the wood, 5 mm to the right; keep it within the parts, which stand from 0,0 to 120,120, or give 'back' its 'at'",
+    ),
+    Case(
+        "a sill with the two numbers of its place changed about",
+        {FINISH: _SILL},
+        "finishes/shelf/finish.yaml:19:9: advice: 'rail', at 70,0, lies over the panel from 70,0 to 100,10 and hides 5 % of it; write at: 0,70, or name the area under 'keep_out'",
     ),
     Case(
         "a rail across the panel",

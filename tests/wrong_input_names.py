@@ -195,6 +195,16 @@ CASES = (
         "threads/spool.yaml:1:7: advice: 'threads/moss.yaml' is called 'Moss Stranded' too, so a packet does not tell the two apart; give one of them another name",
     ),
     Case(
+        "a pattern folder with a new name that has a space",
+        {path: None for path in TINY if path.startswith(FERN)}
+        | {
+            path.replace("/fern/", "/The Fern/"): text
+            for path, text in TINY.items()
+            if path.startswith(FERN)
+        },
+        "series/garden-year/series.yaml:13:9: there is no pattern folder 'fern'; give the folder 'The Fern' that name, or call it 'the-fern' and write that here",
+    ),
+    Case(
         "a thread set misspelt in a key line",
         {PATTERN: ('r: {moss: E2, spool: "10"}', 'r: {moss: E2, spol: "10"}')},
         "series/garden-year/fern/pattern.yaml:9:17: 'spol' is no thread set and not part of a key line; did you mean 'spool'?",

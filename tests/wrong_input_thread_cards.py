@@ -15,6 +15,11 @@ def pace(numbers: str) -> dict[str, tuple[str, str]]:
 
 CASES = (
     Case(
+        "a colour's number and name changed about",
+        {MOSS: ("{number: E2, name: brick,", "{number: brick, name: '102',")},
+        "threads/moss.yaml:9:14: the number is 'brick' and the name '102', which look changed about; write number: '102', name: 'brick'",
+    ),
+    Case(
         "a thread with tex and size",
         {MOSS: ("tex: 25", "tex: 25\nsize: Ne 24")},
         "threads/moss.yaml:5:1: 'tex' and 'size' both stand in a thread card; keep one of the two",

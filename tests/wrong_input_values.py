@@ -574,7 +574,7 @@ CASES = (
                 "  - name: cap\n    outline: 0,0 120,0 120,10 0,10\n    at: 0,0\n    thickness: 6 mm\n    paint: sage\n    coats: 2\npaints:\n",
             )
         },
-        "finishes/shelf/finish.yaml:14:12: there is no paint 'sage', named on 2 lines; did you mean 'sages'?",
+        "finishes/shelf/finish.yaml:14:12: there is no paint 'sage', named here and on line 21; did you mean 'sages'?",
     ),
     Case(
         "a comma in place of a colon before a name",

@@ -279,7 +279,9 @@ def _drawing(
                 what=said(code),
                 number=counted(times[code], "stitch", "stitches"),
                 card=codes.card_name,
-                nearest=f"; did you mean {said(f'{near.number} {near.name}')}?" if near else "",
+                nearest=f"; did you mean {said(f'{near.number} {near.name}')}?"
+                if near
+                else _or_bare(code),
             )
             if len(unknown) > MOST_ALIKE:  # more of them are not shown
                 return Unexplained({}, frozenset(misgiven))
@@ -298,6 +300,12 @@ def _drawing(
     cells = np.array([[numbers[code] for code in row] for row in rows], np.int32)
     told = tuple(f"{said(code)} is bare cloth" for code in met if code in bare)
     return Drawing(cells, np.array(colours, np.uint8), wishes, told=told)
+
+
+def _or_bare(code: str) -> str:
+    """A sign like '-' is often bare cloth."""
+    sign = len(code) == 1 and not code.isalnum() and shown(code) == code
+    return f", or --code {shlex.quote(f'{code}=.')} if it is bare cloth" if sign else ""
 
 
 def _complain_of_given(

@@ -4,6 +4,10 @@ from packetgen.faults.fault import Fault, Level
 
 VALUES: dict[str, Fault] = {
     # single values
+    "number-for-name": Fault(
+        "the number is {number} and the name {name}, which look changed about",
+        "write number: {name}, name: {number}",
+    ),
     "count-other": Fault(
         "the count is {count}, and the cloth is called {name}",
         "{hint}",

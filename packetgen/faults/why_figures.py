@@ -148,7 +148,8 @@ WHY_FIGURES: dict[str, Why] = {
         "too. On a much larger card they then stand close together, less than half as far apart as on "
         "that card alone, and its corners may lift. Its packet says what holds them besides. Of bare rows round the small "
         "design, which keep them apart, nothing is said then.",
-        "Make the small design larger, on a coarser cloth or with bare rows round it, or give it a series and a "
+        "Make the small design larger, on a coarser cloth or with bare rows round it (they count in the size that is "
+        "told of it), or give it a series and a "
         "piece of its own; or lay the advice aside with laid_aside in pattern.yaml.",
     ),
     "title-twice": Why(

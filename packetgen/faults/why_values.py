@@ -4,6 +4,11 @@ from packetgen.faults.why import Why
 
 WHY_VALUES: dict[str, Why] = {
     # single values
+    "number-for-name": Why(
+        "Here the number of a colour has no figure, and its name no letter. In the kit list a stranger would look for a "
+        "number that no shop has.",
+        "Exchange the two. Where the maker gives his colours no numbers, use the name as both.",
+    ),
     "count-other": Why(
         "Cloth mostly has its count in its name, and all sizes come of the count: in a copied file it is easily "
         "forgotten.",

@@ -164,7 +164,7 @@ def _check_price(filled: Filled, shape: Group, problems: Problems) -> None:
 
 
 def _colours(filled: Filled, by: str, problems: Problems) -> Mapping[str, Colour] | None:
-    """The colours by number (or by name, for cloth); None where one number stands twice."""
+    """The colours by number (or by name, for cloth); None where one number stands twice, or for a name."""
     colours: dict[str, Colour] = {}
     lines: dict[str, int] = {}
     seen: dict[str, str] = {}  # each colour → what has it first
@@ -173,6 +173,11 @@ def _colours(filled: Filled, by: str, problems: Problems) -> Mapping[str, Colour
         if given.value is None or given.value[by] is None:
             continue
         key, place = given.value[by], given.value.place_of(by)
+        name = given.value["name"] or key
+        if by == "number" and not re.search(r"\d", key) and not re.search(r"[^\W\d_]", name):
+            problems.add(place, "number-for-name", number=said(key), name=said(name))
+            once = False
+            continue
         if key in lines:
             problems.add(place, "colour-twice", by=by, said=said(key), line=lines[key])
             once = False

@@ -5,6 +5,7 @@ from collections.abc import Sequence
 from packetgen.diagnostics import Place, Problems
 from packetgen.load.placed_parts import (
     Hidden,
+    better_turned,
     beyond_wood,
     hidden,
     lies_on,
@@ -252,10 +253,13 @@ def _look_at_parts(
     stand = [one.value for one in filled.each("parts")]
     all_over = over_panel(panel["outline"], kept_free, parts)
     for over in all_over:
+        facts = _place_of_part(stand[over.number])
+        if better_turned(panel["outline"], kept_free, parts, over.number):
+            facts["mend"] = f"write at: {_point(stand[over.number]['at'][::-1])}"
         problems.add(
             stand[over.number].place_of("at"),
             "part-over-panel",
-            **_place_of_part(stand[over.number]),
+            **facts,
             share=max(1, round(100 * over.share)),
             first=_point(over.bounds[:2]),
             last=_point(over.bounds[2:]),

@@ -107,6 +107,20 @@ def over_panel(
     )
 
 
+def better_turned(
+    panel: Outline, keep_outs: Sequence[Outline], parts: Sequence[Part], number: int
+) -> bool:
+    """Whether the part, with the two numbers of its place changed, touches another and lies over no panel."""
+    part = parts[number]
+    if part.at_mm[0] == part.at_mm[1]:
+        return False
+    turned = replace(part, at_mm=part.at_mm[::-1])
+    stand = [turned if at == number else one for at, one in enumerate(parts)]
+    others = [_placed(one) for one in parts if one is not part]
+    touches = bool(others) and _gap_mm(_placed(turned), others) <= _ROUNDED_MM
+    return touches and number not in {over.number for over in over_panel(panel, keep_outs, stand)}
+
+
 def hidden(parts: Sequence[Part]) -> Iterator[Hidden]:
     """The parts that lie wholly behind a single larger one although their front is painted: boards of one shape
     are put together to make a thicker one."""

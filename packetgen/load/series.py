@@ -149,6 +149,12 @@ def _order(
     # A slip in a name: the folder that is meant need not be told by a line of its own.
     meant = {name: near for name in missing if (near := nearest_of(name, tuple(left_out)))}
     meant = {name: near for name, near in meant.items() if nearest_of(near, missing) == name}
+    # A folder with a new name that no address can have: one slip too.
+    renamed = {
+        name: left_out[near]
+        for name, near in meant.items()
+        if left_out[near] != near and as_id(name) == name
+    }
     for given in filled.each("order"):
         if given.value is None:
             continue
@@ -164,6 +170,9 @@ def _order(
         if name not in folders:
             known = (meant[name],) if name in meant else [as_id(one) or one for one in folders]
             hint = offer(name, known)
+            if name in renamed:
+                again, better = said(renamed[name]), said(meant[name])
+                hint = f"give the folder {again} that name, or call it {better} and write that here"
             if hint.startswith("known here") and not left_out and (folder := as_id(name)):
                 hint = _to_be_drawn(name, folder)
             problems.add(given.place, "pattern-missing", name=said(name), hint=hint)
@@ -177,7 +186,7 @@ def _order(
                 else f"call the folder {said(better)} and add that to 'order' in {path}/series.yaml"
             )
             problems.add(place, "pattern-not-in-order", name=said(name), hint=hint)
-        elif name not in listed:
+        elif name not in listed and name not in renamed.values():
             valid_id(name, place, problems)
     return tuple(name for name in listed if name in folders)
 

@@ -214,7 +214,7 @@ def _less_bunched(
         return "make those larger, or lay this aside: see --explain"
     (pattern,) = by.values()
     if edge := bare_edge_enough(pattern, all_figures, series.finish):
-        return f"'packetgen chart border {pattern.id} {_typed(*edge)}' is enough"
+        return f"enough bare rows: 'packetgen chart border {pattern.id} {_typed(*edge)}'"
     return "make that one larger, or lay this aside: see --explain"
 
 

@@ -107,7 +107,7 @@ BY_FIELD: Mapping[str, Mapping[str, tuple[str, ...]]] = {
         "size": ("tex-whole",),
         "weight": ("weight-odd",),
         "price": ("price-dear", "currency-other"),
-        "colours[].number": ("colour-twice",),
+        "colours[].number": ("colour-twice", "number-for-name"),
         "colours[].hex": ("hex-twice",),
     },
     "cloths/<cloth>.yaml": {
@@ -121,7 +121,7 @@ BY_FIELD: Mapping[str, Mapping[str, tuple[str, ...]]] = {
     "beads/<card>.yaml": {
         "name": ("card-of-one-name",),
         "price": ("price-dear", "currency-other"),
-        "colours[].number": ("colour-twice",),
+        "colours[].number": ("colour-twice", "number-for-name"),
         "colours[].hex": ("hex-twice",),
     },
     "finishes/<piece>/finish.yaml": {
