@@ -274,7 +274,17 @@ def test_the_same_chart_strays_alike_in_every_release():
     """Two tellings of one chart, laid over one another, would tell more than either: whoever changes this
     number gives away more of every chart whose pictures are out already."""
     shown = other(designed("flowers")).pattern.grid.rows
-    assert sha256("\n".join(shown).encode()).hexdigest()[:16] == "dd35a26de36378bc"
+    assert sha256("\n".join(shown).encode()).hexdigest()[:16] == "3827aac39f40e97a"
+
+
+def test_a_design_that_fills_its_edges_is_shown_with_straight_ones():
+    """Crosses within the design are stitched and those of its border are bare; it tells no more for that."""
+    rows = ["".join("ms"[(x // 5 + y // 4) % 2] for x in range(60)) for y in range(45)]
+    made = other(figures(pattern(*rows), piece()))
+    shown = [row for row in made.pattern.grid.rows if set(row) != {BARE}]
+    assert {row.strip(BARE) for row in shown} == {row.replace(BARE, "") for row in shown}
+    assert len({(row.index(row.strip(BARE)), len(row.strip(BARE))) for row in shown}) == 1
+    assert made.told.at_once <= picture_retold.MOST_AT_ONCE
 
 
 def test_a_sparse_design_tells_no_more_than_may_be_guessed():

@@ -9,7 +9,7 @@ may read how it is used. How far places stray is measured: just so far that the 
 less than MOST_AT_ONCE and MOST_VOTED of the sold one. A design of few colours needs more than one of many.
 """
 
-from collections.abc import Iterator
+from collections.abc import Collection, Iterator, Sequence
 from dataclasses import dataclass, replace
 from functools import cache, cached_property, partial
 from itertools import islice, product
@@ -39,6 +39,7 @@ REACHES = (0.8, 0.95, 1.1, 1.3, 1.5, 1.75, 2.0, 2.4, 2.8, 3.3, 4.0, 5.0, 6.5)
 _TURNS = tuple(
     (turn, 1 + turn % 4 // 2, in_the_middle) for in_the_middle in (False, True) for turn in range(8)
 )
+_FILLED = 0.9  # share of an edge that makes it a straight one
 _CLOSE_UPS = (1.0, 0.9, 0.73, 0.61)  # shares of the close-up's width that pictures show
 _PIECE = 0.8  # length of a backstitch, in crosses of the other chart
 # How much of its cell a stitch colours; what is left is bare.
@@ -110,6 +111,7 @@ class _Design:
         self.middles = tuple(
             (np.arange(count) + 0.5) * side - border for side, count in zip(self.side, self.crosses)
         )
+        self.filled = _filled_edges(pattern.grid.rows)
         colours = _colours(pattern, on)
         self.marks = sorted(colours)
         self.apart = _apart(np.array([colours[mark] for mark in self.marks]))
@@ -168,7 +170,13 @@ class _Telling:
         nearest to all that speak there."""
         design = self._design
         looks = (
-            middles + reach * self._strays[..., axis]
+            _kept_behind(
+                design.filled[axis],
+                middles,
+                middles + reach * self._strays[..., axis],
+                design.side[axis] / 2,
+                design.size[axis],
+            )
             for axis, middles in enumerate((design.middles[0], design.middles[1][:, None]))
         )
         across, down = (
@@ -221,6 +229,29 @@ class _Telling:
         for _ in range(3):  # comes nearer each time, since neighbours stray alike
             here = wanted - reach * (self._wander.at(here) - self._aside)
         return map(tuple, ((here + self._design.border) / self._design.side + 1).tolist())
+
+
+def _filled_edges(rows: Sequence[str]) -> tuple[tuple[bool, bool], tuple[bool, bool]]:
+    """Whether the design fills its first and its last column, and its first and its last row."""
+
+    def filled(edge: Collection[str]) -> bool:
+        return sum(mark != BARE for mark in edge) >= _FILLED * len(edge)
+
+    columns = [[row[at] for row in rows] for at in (0, -1)]
+    return (filled(columns[0]), filled(columns[1])), (filled(rows[0]), filled(rows[-1]))
+
+
+def _kept_behind(
+    filled: tuple[bool, bool], middles: np.ndarray, looks: np.ndarray, half: float, cells: int
+) -> np.ndarray:
+    """Where crosses look along one axis: those within a filled edge of the design at what is within it, and those
+    beyond at what is beyond, or a straight edge would be shown ragged."""
+    if filled[0]:
+        looks = np.where(middles < 0, np.minimum(looks, -half), np.maximum(looks, half))
+    if filled[1]:
+        beyond = np.maximum(looks, cells + half)
+        looks = np.where(middles > cells, beyond, np.minimum(looks, cells - half))
+    return looks
 
 
 def _spans(middles: np.ndarray, side: float, cells: int) -> Iterator[tuple[np.ndarray, np.ndarray]]:
