@@ -39,6 +39,12 @@ def packet_files(*facts):
     return real(*facts)
 jobs.packet_files = packet_files
 """
+IN_A_JOB = """
+from packetgen.pipeline import jobs
+def packet_files(*facts):
+    raise ValueError("nobody foresaw this")
+jobs.packet_files = packet_files
+"""
 NO_MEMORY = UNFORESEEN.replace('KeyError("nobody foresaw this")', "MemoryError")
 
 
@@ -181,6 +187,17 @@ def test_with_a_log_it_is_written_down_there(desk):
     said = run("proof", "--log", "log.txt", folder=desk, code=2, **facts)
     assert said.stderr.endswith("What happened is written down in log.txt.\n")
     assert "nobody foresaw this" in (desk / "log.txt").read_text()
+
+
+@pytest.mark.slow
+@pytest.mark.parametrize("workers", [1, 2])
+def test_of_what_nobody_foresaw_of_a_pattern_its_name_is_said(last_good, near_the_root, workers):
+    edit(last_good, "Another one.\n")
+    facts = meddling(last_good / "x", IN_A_JOB) | {"TMPDIR": str(near_the_root)}
+    words = ("build", "--workers", workers, *OUT)
+    said = run(*words, folder=last_good, code=2, **facts).stderr.splitlines()
+    assert said[-3] == "This is a fault in packetgen, not in your files."
+    assert said[-2] in ("It came with garden-year/fern.", "It came with garden-year/ivy.")
 
 
 def test_too_little_memory_is_no_fault_of_the_program(desk):

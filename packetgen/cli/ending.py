@@ -54,6 +54,8 @@ def ended(run: Callable[[], object], log_path: Callable[[], Path | None]) -> int
             say("packetgen: this machine has not enough memory for that.", err=True)
         except Exception as error:
             say("This is a fault in packetgen, not in your files.", err=True)
+            for note in getattr(error, "__notes__", ()):
+                say(note, err=True)
             say(_where(error, log_path()), err=True)
     except OSError:  # nobody hears what is wrong
         _hush()

@@ -169,6 +169,9 @@ def _tried(job: PatternJob, keep: Keep, staging: Staging, heard: bool = False) -
             return Done(do(job, keep, staging), said=said())
         except (EngineComplaint, TemplateFault) as error:  # what else went wrong is told beside it
             return Done({}, error, said())
+        except Exception as error:
+            error.add_note(f"It came with {job.series.id}/{job.figures.pattern.id}.")
+            raise
 
 
 @contextmanager
