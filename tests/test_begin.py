@@ -31,6 +31,7 @@ from packetgen.load.shapes import FILES
 from packetgen.load.yaml_nodes import GroupNode, ListNode, Node, TextNode, read_nodes
 from packetgen.pipeline import proof, review
 from packetgen.pipeline.beginnings import found_in
+from packetgen.reckon.series_checks import complain_of_series
 from packetgen.reference.fields import entries
 from packetgen.render.templates import environment
 from packetgen.starting import LEAST, MOST
@@ -46,6 +47,7 @@ from packetgen.starting.files import (
 from packetgen.starting.names import folder_name, why_not
 from packetgen.starting.sprig import MARKS, sprig
 from packetgen.write.together import written_together
+from tests import stitching
 from tests.content_builder import CLOTH, FERN, PATTERN, SERIES, TINY, build
 from tests.demo_patterns import CONTENT
 from tests.test_look import font
@@ -1316,7 +1318,12 @@ def test_the_thread_card_says_that_its_colours_are_examples():
 
 def test_who_is_thanked_in_an_example_is_told_wherever_an_author_may_copy_it_from():
     pattern = next(text for path, text in BEGUN.items() if path.endswith("pattern.yaml"))
-    for example in (pattern, FAULTS["credit-missing"].right, *EXAMPLES_OF_CREDITS):
+    problems = Problems()
+    complain_of_series(
+        stitching.series(stitching.pattern("mm", model_stitcher="", finisher="")), problems
+    )
+    (line,) = (one.right for one in problems if one.code == "credit-missing")
+    for example in (pattern, line, *EXAMPLES_OF_CREDITS):
         assert EXAMPLE_PERSON in example
 
 

@@ -390,11 +390,28 @@ def test_the_list_at_the_head_of_a_chart_loses_a_colour_that_is_brought_in_no_mo
     assert any(line.endswith(" E2 brick") for line in head)
 
 
+def test_a_folder_of_its_own_is_written_anew_when_asked_and_keeps_what_was_there(desk):
+    words = ("grid.csv", "--threads", "moss", "--into", "new")
+    (desk / "grid.csv").write_text("E2,K4\n")
+    run(*words)
+    before = (desk / "new" / "chart.txt").read_text()
+    (desk / "grid.csv").write_text("E2,K4,E2\n")
+    assert "new/chart.txt is there already; --replace exchanges it" in run(*words, code=2).stderr
+    said = run(*words, "--replace").stdout
+    assert "Written: new/chart.txt\nThe old one is kept: new/_before-chart.txt\n" in said
+    assert (desk / "new" / "_before-chart.txt").read_text() == before
+    assert (desk / "new" / "chart.txt").read_text() != before
+    assert not (desk / "new" / "_before-key.yaml").exists(), "it is as it was"
+
+
 def test_a_chart_to_be_replaced_must_be_named(desk):
     (desk / "grid.csv").write_text("E2,K4\n")
     for more in ((), ("--threads", "moss")):
         said = run("grid.csv", "--replace", *more, code=2).stderr
-        assert "--replace is of a pattern's chart: say which, with --pattern NAME" in said
+        assert (
+            "--replace is of a chart that is there: say which, with --pattern NAME or --into"
+            in said
+        )
 
 
 def test_where_no_remark_has_gone_nothing_is_said_of_remarks(desk):

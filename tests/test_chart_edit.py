@@ -467,6 +467,7 @@ def test_instead_of_the_disk_other_files_are_read(tmp_path):
 
 
 MIRRORED = mirrored(pattern("rb").grid, left_right=True)
+UPSIDE_DOWN = mirrored(pattern("rb").grid, left_right=False)
 
 
 @pytest.mark.parametrize(
@@ -474,7 +475,8 @@ MIRRORED = mirrored(pattern("rb").grid, left_right=True)
     [
         ("Begin at the left edge.", "left"),
         ("On the right: three knots.", "right"),
-        ("The top three rows are worked last.", "top"),
+        ("The top three rows are worked last.", None),
+        ("Count the columns.", "columns"),
         ("The cloth is left bare there, and one knot is left out.", None),
         ("Stitch what you like.", None),
     ],
@@ -484,6 +486,12 @@ def test_a_line_that_speaks_of_a_side_is_one_to_look_at_after_mirroring(line, wo
     assert [found for _, found in told] == ([word] if word else [])
 
 
+def test_of_a_chart_upside_down_it_is_one_that_speaks_of_rows():
+    for line, words in (("The top three rows come last.", ["top"]), ("Begin at the left.", [])):
+        told = mentions("stitching.md", line, UPSIDE_DOWN, "Fern")
+        assert [found for _, found in told] == words
+
+
 def test_a_side_or_a_row_in_the_title_is_no_word_about_the_chart():
     head = "# A Row of Beans. Look at the left row."
     ((place, word),) = mentions("chart.txt", head, MIRRORED, "A Row of Beans")
@@ -491,6 +499,6 @@ def test_a_side_or_a_row_in_the_title_is_no_word_about_the_chart():
 
 
 def test_the_field_of_a_close_up_is_no_word_about_rows():
-    assert not list(mentions("pattern.yaml", "#    rows: |", MIRRORED, "Fern"))
-    ((place, word),) = mentions("pattern.yaml", "#  the rows above", MIRRORED, "Fern")
+    assert not list(mentions("pattern.yaml", "#    rows: |", UPSIDE_DOWN, "Fern"))
+    ((place, word),) = mentions("pattern.yaml", "#  the rows above", UPSIDE_DOWN, "Fern")
     assert (place.line, place.column, word) == (1, 8, "rows")

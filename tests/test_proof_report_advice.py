@@ -312,7 +312,7 @@ SAME = replace(option(14).cloth, id="same", name="Same")
 def _cut(*rows):
     """What is said of cutting for these rows on three cloths."""
     of = figures(pattern(*rows, cloths=(option(14), option(16), option(18))), piece(900, 900))
-    return said(lambda one, problems: complain_of_cloths(one, piece(900, 900), problems), of)
+    return said(lambda one, problems: complain_of_cloths(one, piece(900, 900), False, problems), of)
 
 
 def test_cloths_that_are_cut_wastefully_are_named_in_one_line():
@@ -327,7 +327,9 @@ def test_the_same_number_on_all_cloths_is_said_once():
         pattern(*("m" * 119,) * 119, cloths=(option(14), replace(option(14), cloth=SAME))),
         piece(900, 900),
     )
-    (line,) = said(lambda one, problems: complain_of_cloths(one, piece(900, 900), problems), of)
+    (line,) = said(
+        lambda one, problems: complain_of_cloths(one, piece(900, 900), False, problems), of
+    )
     assert "Cloth 14 and Same gives 1 piece; with 1 row less it would give 2" in line
 
 

@@ -192,7 +192,7 @@ def test_the_packet_says_hours_word_and_rule():
         "Reckon with 2 hours of stitching; 2 hours for a quick hand, 3 hours for a slow one" in page
     )
     assert "150 stitches an hour (200 and 100)" in page
-    assert RULE_SAID in page
+    assert f"The rule: a{RULE_SAID[1:]}" in page
     assert "where every stitch in a cell counts as one. Your own hour" in page
     assert "no fractional stitches, 0.0 % with no neighbour" in page
 

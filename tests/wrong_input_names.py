@@ -205,6 +205,16 @@ CASES = (
         "series/garden-year/series.yaml:13:9: there is no pattern folder 'fern'; give the folder 'The Fern' that name, or call it 'the-fern' and write that here",
     ),
     Case(
+        "the name of a card for that of its thread set",
+        {
+            "threads/reel.yaml": TINY["threads/spool.yaml"],
+            "threads/spool.yaml": None,
+            SERIES: ("card: spool", "card: reel"),
+            PATTERN: ('r: {moss: E2, spool: "10"}', 'r: {moss: E2, reel: "10"}'),
+        },
+        "series/garden-year/fern/pattern.yaml:9:17: 'reel' is no thread set and not part of a key line; it is the card of the thread set 'spool': write spool here",
+    ),
+    Case(
         "a thread set misspelt in a key line",
         {PATTERN: ('r: {moss: E2, spool: "10"}', 'r: {moss: E2, spol: "10"}')},
         "series/garden-year/fern/pattern.yaml:9:17: 'spol' is no thread set and not part of a key line; did you mean 'spool'?",

@@ -444,6 +444,31 @@ CASES = (
         "finishes/shelf/finish.yaml:4:12: an outline with 2 corners; give three or more",
     ),
     Case(
+        "a rectangle of two corners",
+        {FINISH: ("outline: 0,0 100,0 100,100 0,100", "outline: 2,4 100,90")},
+        "finishes/shelf/finish.yaml:4:12: an outline with 2 corners; give three or more; a rectangle from one to the other is 2,4 100,4 100,90 2,90",
+    ),
+    Case(
+        "magnets that are none, with what speaks of them",
+        {FINISH: ("magnets: {pairs: 4, diameter: 10 mm, thickness: 2 mm, inset: 15 mm}\n", "")},
+        "finishes/shelf/finish.yaml:25:12: advice: here stands 'small magnets', and this piece has no magnets; take that out; or add a line, for example magnets: {pairs: 4, diameter: 10 mm, thickness: 2 mm, inset: 15 mm}",
+    ),
+    Case(
+        "a word for no magnets",
+        {
+            FINISH: (
+                "magnets: {pairs: 4, diameter: 10 mm, thickness: 2 mm, inset: 15 mm}",
+                "magnets: none",
+            )
+        },
+        "finishes/shelf/finish.yaml:25:10: 'magnets' is 'none'; take this line away where there is none",
+    ),
+    Case(
+        "a revision on a day that may be two",
+        {PATTERN: ("date: 2026-11-25", "date: 6/3/2027")},
+        "series/garden-year/fern/pattern.yaml:27:12: '6/3/2027' is not a date; write 2027-03-06 for 6 March or 2027-06-03 for 3 June",
+    ),
+    Case(
         "an outline that crosses itself",
         {FINISH: ("outline: 0,0 100,0 100,100 0,100", "outline: 0,0 100,100 100,0 0,100")},
         "finishes/shelf/finish.yaml:4:12: the outline crosses itself: side 1 runs over side 3; give the corners in order round the shape",

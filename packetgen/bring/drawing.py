@@ -33,6 +33,7 @@ class Drawing:
     soft: bool = False  # whether its colours were read from soft edges or noise, and stray a little
     own: bool = False  # whether no shade of a soft edge is among its colours
     bare: tuple[str, ...] = ()  # colours of the file that became bare cloth
+    nearly_bare: int = 0  # squares of it that are stitched, and may be bare cloth
     told: tuple[str, ...] = ()  # what had to be decided while it was read
 
     @property

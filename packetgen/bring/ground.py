@@ -76,7 +76,7 @@ def with_bare(drawing: Drawing, bare: Sequence[str]) -> Drawing:
             + " ".join(f'--bare "{one}"' for one in _most_common(drawing, left))
         )
     left_over = _left(drawing, np.where(gone, 0, drawing.cells), told)
-    return replace(left_over, bare=tuple(bare))
+    return replace(left_over, bare=tuple(bare), nearly_bare=int(left.sum()))
 
 
 def trimmed(drawing: Drawing, trim: bool) -> Drawing:

@@ -34,12 +34,13 @@ def small_colours(
 ) -> tuple[Small, ...]:
     """Those that go first where fewer colours are asked for; none where a larger one would go before them.
 
-    `stitches` are those of each line of the key. Of a photograph nobody has drawn any colour.
+    `stitches` are those of each line of the key. Of a photograph nobody has drawn any colour; and of squares that
+    may be bare cloth it is told already what to do.
     """
     total = sum(number for _, number in stitches)
     few = {colour: number for colour, number in stitches if number <= _SHARE * total}
     found: list[Small] = []
-    if drawing.photograph or not few:
+    if drawing.photograph or not few or min(few.values()) <= drawing.nearly_bare:
         return ()
     left = {colour for colour, _ in stitches}
     for most in range(len(stitches) - 1, max(len(stitches) - 1 - _MOST_TOLD, 0), -1):

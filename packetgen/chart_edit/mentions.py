@@ -6,21 +6,30 @@ from collections.abc import Iterator
 from packetgen.chart_edit.change import Change
 from packetgen.diagnostics import Place
 
-_PLACES = r"columns?|rows?|corners?"
 # What is left out or left bare lies on no side.
-_SIDES = r"left(?! (?:as|bare|open|out|over)\b)|right|top|bottom|upper|lower"
+_ACROSS = r"columns?|left(?! (?:as|bare|open|out|over)\b)|right"
+_DOWN = r"rows?|top|bottom|upper|lower"
 _FIELD = r"(?!: [|>])"  # nor is the name of a field with a text below it such a word
-_COUNTED = re.compile(rf"\b(?:{_PLACES})\b{_FIELD}", re.IGNORECASE)
-_ANY = re.compile(rf"\b(?:{_PLACES}|{_SIDES})\b{_FIELD}", re.IGNORECASE)
+
+
+def _said(words: str) -> re.Pattern[str]:
+    return re.compile(rf"\b(?:corners?|{words})\b{_FIELD}", re.IGNORECASE)
+
+
+_COUNTED, _TURNED = _said("columns?|rows?"), _said(f"{_ACROSS}|{_DOWN}")
+_OF_ACROSS, _OF_DOWN = _said(_ACROSS), _said(_DOWN)
 # What of a line is prose: all of it in Markdown; elsewhere a remark, and the fields that describe.
 _PROSE = re.compile(r"#.*|^\s*(?:about|photo_alt):.*")
 
 
 def mentions(path: str, text: str, change: Change, title: str) -> Iterator[tuple[Place, str]]:
     """Each such word and where it stands, one a line; the pattern's `title` says nothing of the chart. Sides count
-    only where the chart is turned."""
-    turned = change.swapped or change.flipped_across or change.flipped_down
-    words = _ANY if turned else _COUNTED
+    only where the chart is turned, and those that change."""
+    words = _COUNTED
+    if change.swapped or (change.flipped_across and change.flipped_down):
+        words = _TURNED
+    elif change.flipped_across or change.flipped_down:
+        words = _OF_ACROSS if change.flipped_across else _OF_DOWN
     for number, line in enumerate(text.replace(title, " " * len(title)).split("\n"), 1):
         prose = None if path.endswith(".md") else _PROSE.search(line)
         if path.endswith(".md") or prose:

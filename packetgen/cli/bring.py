@@ -48,7 +48,7 @@ class _Refused(click.ClickException):
 @click.option(
     "--into",
     type=click.Path(file_okay=False, path_type=Path),
-    help="Write into this new folder instead.",
+    help="Write into this folder instead, which begins with it.",
 )
 @click.option("--replace", is_flag=True, help="Put it in the place of the chart that is there.")
 @click.option(
@@ -151,8 +151,10 @@ def bring_command(
             "one or the other; what of a photograph shall be bare cloth, make clear in an image editor, and "
             "save it as PNG, which --wide reads too"
         )
-    if replace and pattern_name is None:
-        raise click.UsageError("--replace is of a pattern's chart: say which, with --pattern NAME")
+    if replace and pattern_name is None and into is None:
+        raise click.UsageError(
+            "--replace is of a chart that is there: say which, with --pattern NAME or --into FOLDER"
+        )
     written = file.suffix.lower() in (".csv", ".txt")
     readable = file.suffix.lower() in _ENDINGS  # of any other kind that is told, and no option
     if (cell is not None and written) or (
@@ -165,7 +167,7 @@ def bring_command(
     explained, misspelt = said_codes(codes)
     how = Reading(cell, bare or None, trim, headings, explained)
     if look is None and not (replace and pattern):
-        refuse_what_is_there(content_folder, pattern, into)
+        refuse_what_is_there(content_folder, pattern, into, replace)
     card_file = f"{content_folder.as_posix()}/threads/{card.id}.yaml"
     source = _read(file, card, card_file, pattern, wide, how, misspelt)
     most = _PHOTO_COLOURS if source.drawing.photograph and colours is None else colours

@@ -23,7 +23,7 @@ _MOST_FILES = 3  # that are named; proof names all
 
 
 def refuse_what_is_there(
-    content_folder: Path, pattern: "PatternFolder | None", into: Path | None
+    content_folder: Path, pattern: "PatternFolder | None", into: Path | None, replace: bool
 ) -> None:
     """End the command where a chart stands already in the place of the new one."""
     from packetgen.pipeline.bringing import WouldReplace, complain_of_chart, complain_of_folder
@@ -32,18 +32,15 @@ def refuse_what_is_there(
         if pattern is not None:
             complain_of_chart(content_folder, pattern)
         elif into is not None:
-            complain_of_folder(into)
+            complain_of_folder(into, replace)
     except WouldReplace as error:
-        _there_already(error, pattern)
+        _there_already(error)
 
 
-def _there_already(error: Exception, pattern: "PatternFolder | None") -> NoReturn:
-    way = (
-        "--replace exchanges it and keeps the old one beside it"
-        if pattern
-        else "name a new folder with --into"
-    )
-    raise click.UsageError(f"{error} is there already; {way}") from error
+def _there_already(error: Exception) -> NoReturn:
+    raise click.UsageError(
+        f"{error} is there already; --replace exchanges it and keeps the old one beside it"
+    ) from error
 
 
 def planned_at(
@@ -60,9 +57,9 @@ def planned_at(
     try:
         if pattern is not None:
             return into_pattern(content_folder, pattern, found, replace)
-        return None if into is None else into_folder(content_folder, into, card, found)
+        return None if into is None else into_folder(content_folder, into, card, found, replace)
     except WouldReplace as error:
-        _there_already(error, pattern)
+        _there_already(error)
     except NotSound as error:
         say(
             "With the new chart and key there would be faults, in files as they would be:", err=True

@@ -152,8 +152,13 @@ FIGURES: dict[str, Fault] = {
         "{mend}, or write pairs: 0",
         Level.ADVICE,
     ),
+    "magnets-none": Fault(
+        "here stands {word}, and this piece has no magnets",
+        "take that out{more}; or add a line, for example magnets: {{pairs: 4, diameter: 10 mm, thickness: 2 mm, inset: 15 mm}}",
+        Level.ADVICE,
+    ),
     "magnets-bunched": Fault(
-        "{by} the shared magnets in, so only the middle {inches} ({centimetres}) of {title} is held",
+        "magnets within the card of {by} hold only the middle {inches} ({centimetres}) of {title}",
         "{mend}",
         Level.ADVICE,
     ),
@@ -183,11 +188,11 @@ FIGURES: dict[str, Fault] = {
     ),
     "credit-missing": Fault(
         "the credits do not say {who}",
-        "add a line, for example credits: {{{name}: Maud Fennimore}}",
+        "add a line, for example credits: {{{names}}}, or lay this aside while no model is stitched",
         Level.ADVICE,
     ),
     "photo-missing": Fault(
-        "there is no photograph of {title}, so a drawn picture is shown (of what is sold, in other stitches than the chart's)",
+        "there is no photograph of {title}, so one is drawn; where the chart is sold, in other stitches, so that nobody can copy it",
         "put a photo.jpg beside pattern.yaml when a model is stitched{needed}",
         Level.ADVICE,
     ),

@@ -45,7 +45,7 @@ REVIEW: dict[str, Fault] = {
     # how it looks when it is finished
     "fit-tight": _advice(
         "on {cloth} only {wood} mm of wood show {sides}, which looks pinched",
-        "{least} mm or more look well: offer a finer cloth, or {hint}",
+        "{least} mm or more look well: {other}, or {hint}",
     ),
     # texts, and whether they find room
     "not-sold": _advice(

@@ -187,7 +187,7 @@ VALUES: dict[str, Fault] = {
     "not-a-quarter": Fault(
         "{point} is not on a quarter of a stitch", "the nearest point that is: {better}"
     ),
-    "outline-short": Fault("an outline with {number} corners", "give three or more"),
+    "outline-short": Fault("an outline with {corners}", "give three or more{rectangle}"),
     "outline-crosses": Fault(
         "the outline crosses itself: side {first} runs over side {second}",
         "give the corners in order round the shape",

@@ -143,6 +143,11 @@ WHY_FIGURES: dict[str, Why] = {
         "All designs of a series have their magnets at the same places, and on this card they do not fit.",
         "Make inset smaller, the border wider, or take fewer magnets. Bare rows round the design make its card larger too.",
     ),
+    "magnets-none": Why(
+        "The piece has no magnets (no such line, or pairs: 0), and its cautions, its glue, its hardware or its steps speak "
+        "of them. Packet and page would print that.",
+        "Take out what speaks of them, or write which magnets the piece has.",
+    ),
     "magnets-bunched": Why(
         "One painted piece takes all designs of a series, so its magnets stand where they lie in the smallest card "
         "too. On a much larger card they then stand close together, less than half as far apart as on "
@@ -177,8 +182,8 @@ WHY_FIGURES: dict[str, Why] = {
         "Correct the year. If it is meant so, lay the advice aside.",
     ),
     "credit-missing": Why(
-        "The pattern does not say who stitched, finished, dyed or photographed, where others do.",
-        "Add the line to credits.",
+        "The pattern does not say who stitched the model and who finished it. Packet and page thank both by name.",
+        "Add the line to credits. While no model is stitched, lay the advice aside: nobody is to be thanked yet.",
     ),
     "photo-missing": Why(
         "There is no photograph of the stitched model, so a drawn picture stands in.",

@@ -15,6 +15,7 @@ from packetgen.load.spoken_days import (
     MONTHS,
     WEEKDAYS,
     complain_of_impossible,
+    either_day,
     meant_day,
     meant_time,
     why_not,
@@ -47,7 +48,7 @@ def read_day(text: str, report: Report) -> date | None:
     if not match:
         if complain_of_impossible(text, report, "write it like 2026-11-25"):
             return None
-        meant = meant_day(text)
+        meant = meant_day(text) or either_day(text)
         hint = f"write {meant}" if meant else "write year-month-day, for example 2026-11-25"
         report("day-form", 0, said=said(text), hint=hint)
         return None
@@ -74,6 +75,8 @@ def read_moment(text: str, report: Report) -> datetime | None:
         day_meant = meant_day(text) or date(2027, 1, 15)
         clock = meant_time(text) or "09:00"
         hint = f"write {day_meant}, or with hour and place {day_meant} {clock} Europe/London"
+        if either := either_day(text):
+            hint = f"write {either}"
         report("moment-form", 0, said=said(text), hint=hint)
         return None
     day = read_day(words[0], report)

@@ -14,6 +14,7 @@ from packetgen.load.sure import all_sure
 from packetgen.load.values import Filled
 from packetgen.load.words import said
 from packetgen.model import (
+    NO_MAGNETS,
     NO_TRIM,
     Coating,
     FinishingPiece,
@@ -26,8 +27,11 @@ from packetgen.model import (
     Part,
     Trim,
 )
+from packetgen.nouns import listed
 
 _GLUED = re.compile(r"(?<!no )(?<!without )\bglu(?:e|ed|ing)\b", re.IGNORECASE)
+_MAGNETS = re.compile(r"(?<!no )(?<!without )\b(?:small )?magnets?\b", re.IGNORECASE)
+_SHOWN = 4  # further lines that one advice names
 
 
 def load_finishes(folder: ContentFolder, problems: Problems) -> Mapping[str, FinishingPiece | None]:
@@ -45,6 +49,7 @@ def load_finishes(folder: ContentFolder, problems: Problems) -> Mapping[str, Fin
         paints = _paints(filled, problems)
         parts = _parts(filled, paints, problems)
         _complain_of_glue(filled, steps or "", f"{path}/steps.md", problems)
+        _complain_of_no_magnets(filled, steps or "", f"{path}/steps.md", problems)
         complain_of_piece(filled, None if None in parts else all_sure(parts), problems)
         if (
             named_well
@@ -60,11 +65,40 @@ def load_finishes(folder: ContentFolder, problems: Problems) -> Mapping[str, Fin
 def _complain_of_glue(filled: Filled, steps: str, path: str, problems: Problems) -> None:
     """Advice where the steps glue, and no glue stands among what is to buy."""
     said_at = _GLUED.search(steps)
-    if filled["glue"] or not said_at:
+    if not filled["glue"] and said_at:
+        problems.add(_place_in(steps, said_at, path), "glue-unlisted", word=said(said_at[0]))
+
+
+def _complain_of_no_magnets(filled: Filled, steps: str, path: str, problems: Problems) -> None:
+    """Advice where cautions, glue, hardware or steps speak of magnets, and the piece has none."""
+    magnets = filled["magnets"]
+    if magnets["pairs"] != 0 if magnets is not None else "magnets" in filled.given:
         return
-    before = steps[: said_at.start()]
-    place = Place(path, before.count("\n") + 1, said_at.start() - before.rfind("\n"))
-    problems.add(place, "glue-unlisted", word=said(said_at[0]))
+    texts = [(given.value, given.place) for given in filled.each("cautions")]
+    for group, name in (("glue", "for"), ("hardware", "name")):
+        texts += [
+            (given.value[name], given.value.place_of(name))
+            for given in filled.each(group)
+            if given.value is not None
+        ]
+    spoken = [(place, _MAGNETS.search(text)) for text, place in texts if text]
+    found = [(place, word[0]) for place, word in spoken if word]
+    found += [(_place_in(steps, word, path), word[0]) for word in _MAGNETS.finditer(steps)]
+    if not found:
+        return
+    place, word = found[0]
+    also = dict.fromkeys(_seen_from(place, other) for other, _ in found[1:])
+    more = f"; so too {listed(tuple(also)[:_SHOWN])}" if also else ""
+    problems.add(place, "magnets-none", word=said(word), more=more)
+
+
+def _seen_from(place: Place, other: Place) -> str:
+    return f"line {other.line}" if other.path == place.path else f"line {other.line} of steps.md"
+
+
+def _place_in(text: str, word: re.Match[str], path: str) -> Place:
+    before = text[: word.start()]
+    return Place(path, before.count("\n") + 1, word.start() - before.rfind("\n"))
 
 
 def _paints(filled: Filled, problems: Problems) -> dict[str, Paint | None]:
@@ -202,7 +236,9 @@ def _piece(
             magnets["thickness"],
             magnets["inset"],
             magnets["holds"],
-        ),
+        )
+        if magnets is not None
+        else NO_MAGNETS,
         hardware=tuple(
             Hardware(item.value["name"], item.value["pieces"], item.value["size"])
             for item in filled.each("hardware")
@@ -215,6 +251,6 @@ def _piece(
             for one in filled.each("glue")
         ),
         edge_place=broader_place(filled),
-        magnets_place=magnets.place_of("diameter"),
-        inset_place=magnets.place_of("inset"),
+        magnets_place=magnets.place_of("diameter") if magnets is not None else None,
+        inset_place=magnets.place_of("inset") if magnets is not None else None,
     )

@@ -15,6 +15,7 @@ from packetgen.load.strange_keys import (
     Sets,
     named_thread,
     renamed_set,
+    set_of_card,
     sets_of_another_card,
     with_name,
 )
@@ -192,7 +193,9 @@ class _KeyReader:
                 cards[name] = tuple(card for card, _ in needle)
         known = self._sets or {}
         strange = [name for name in filled.given if name not in known and name not in _FIELDS]
-        misspelt = {nearest_of(name, tuple(known)) for name in strange}
+        misspelt = {
+            set_of_card(name, self._sets) or nearest_of(name, tuple(known)) for name in strange
+        }
         left_out = tuple(name for name in self._sets or () if name not in filled.given)
         for name in left_out:
             if self._requests is not None and name not in self._requests and name not in misspelt:
@@ -239,6 +242,8 @@ class _KeyReader:
             self._not_offered.add(name)
             return
         hint = offer(name, [*sets, *_FIELDS])
+        if own := set_of_card(name, self._sets):
+            hint = f"it is the card of the thread set {said(own)}: write {own} here"
         if blend:
             hint = f"for a blend of the two write {blend}"
         self._problems.add(place, "key-name-unknown", name=said(name), hint=hint)

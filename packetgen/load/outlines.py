@@ -7,7 +7,7 @@ from shapely import Polygon, is_valid, is_valid_reason
 from packetgen.diagnostics import Report
 from packetgen.load.points import IN_MM, read_spots
 from packetgen.load.svg_path import is_path, path_corners
-from packetgen.load.words import said
+from packetgen.load.words import counted, said
 from packetgen.model import Outline
 from packetgen.units import plain
 
@@ -41,7 +41,10 @@ def read_outline(text: str, report: Report) -> Outline | None:
     if len(corners) > 1 and corners[0] == corners[-1]:
         corners.pop()  # closed by the author's own hand
     if len(corners) < 3:
-        report("outline-short", 0, number=len(corners))
+        two = len(corners) == 2 and all(a != b for a, b in zip(*corners))
+        rectangle = f"; a rectangle from one to the other is {_between(*corners)}" if two else ""
+        number = counted(len(corners), "corner")
+        report("outline-short", 0, corners=number, rectangle=rectangle)
     elif not path and len(corners) > MOST_CORNERS:
         report("list-long", 0, number=f"{len(corners)} corners", limit=MOST_CORNERS)
     elif any(abs(value) > FURTHEST_MM for corner in corners for value in corner):
@@ -51,6 +54,12 @@ def read_outline(text: str, report: Report) -> Outline | None:
     else:
         return tuple(corners)
     return None
+
+
+def _between(one: tuple[float, float], other: tuple[float, float]) -> str:
+    (left, top), (right, bottom) = one, other
+    corners = (left, top), (right, top), (right, bottom), (left, bottom)
+    return " ".join(f"{plain(x)},{plain(y)}" for x, y in corners)
 
 
 def _out_of_range(report: Report) -> None:

@@ -205,8 +205,7 @@ _MAGNETS = Group(
         Field(
             "pairs",
             Whole(0, 50),
-            "How many at least; a magnet on the wood and a washer in the stitching make a pair. "
-            "0 for none.",
+            "How many at least; a magnet on the wood and a washer in the stitching make a pair.",
             "4",
             required=False,
             default=4,
@@ -291,8 +290,9 @@ FINISH = Group(
         Field(
             "magnets",
             _MAGNETS,
-            "What holds the stitching to the wood.",
+            "What holds the stitching to the wood; without this line no magnets do.",
             "{pairs: 4, diameter: 10 mm, thickness: 2 mm, inset: 15 mm}",
+            required=False,
         ),
         Field(
             "hardware",

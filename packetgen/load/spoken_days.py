@@ -41,13 +41,23 @@ def _with_strokes(text: str) -> date | None:
     if not found:
         return None
     one, other, year = (int(number) for number in found.groups())
-    if (one > 12) == (other > 12):
+    if (one > 12) == (other > 12) and one != other:
         return None
     day, month = (one, other) if one > 12 else (other, one)
     try:
         return date(year, month, day)
     except ValueError:
         return None  # which is told for itself
+
+
+def either_day(text: str) -> str:
+    """Both days that '6/3/2027' may be, with what is to be written for each; '' of a text that may not be two."""
+    found = _STROKES.search(text)
+    one, other, year = (int(number) for number in found.groups()) if found else (0, 0, 0)
+    if not found or one == other or not (1 <= one <= 12 and 1 <= other <= 12):
+        return ""
+    days = date(year, other, one), date(year, one, other)
+    return " or ".join(f"{day} for {day.day} {MONTHS[day.month - 1]}" for day in days)
 
 
 def meant_day(text: str) -> date | None:

@@ -59,6 +59,17 @@ def sets_of_another_card(given: Given, sets: Sets, problems: Problems) -> Collec
     return found
 
 
+def set_of_card(name: str, sets: Sets) -> str:
+    """The one set whose thread card has that id or name; '' where there is none, or several."""
+    called = name.casefold()
+    of = [
+        set_name
+        for set_name, one in (sets or {}).items()
+        if one is not None and called in (one.card.id, one.card.name.casefold())
+    ]
+    return of[0] if len(of) == 1 else ""
+
+
 def with_name(line: Filled, renamed: tuple[str, str]) -> Filled:
     old, new = renamed
     return replace(

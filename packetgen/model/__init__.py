@@ -43,6 +43,7 @@ from packetgen.model.pattern import (
 )
 from packetgen.model.people import DateRule, Designer, Link, Occasion, Sells
 from packetgen.model.piece import (
+    NO_MAGNETS,
     NO_TRIM,
     PAINTED_FACES,
     Coating,
@@ -132,6 +133,7 @@ __all__ = [
     "ThreadCard",
     "ThreadSet",
     "ToCome",
+    "NO_MAGNETS",
     "NO_TRIM",
     "Trim",
     "Weave",

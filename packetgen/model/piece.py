@@ -92,6 +92,9 @@ class Magnets:
     holds_g: float | None = None  # what one carries on thick bare steel, from its label
 
 
+NO_MAGNETS = Magnets(0, 0.0, 0.0, 0.0)
+
+
 @dataclass(frozen=True)
 class Hardware:
     name: str

@@ -123,17 +123,20 @@ def complain_of_chart(content_folder: Path, into: PatternFolder) -> None:
             raise WouldReplace((folder / name).as_posix())
 
 
-def complain_of_folder(folder: Path) -> None:
-    """Raises WouldReplace where a new folder has one of the files already."""
-    for name in (CHART, KEY, UNFINISHED):
+def complain_of_folder(folder: Path, replace: bool) -> None:
+    """Raises WouldReplace where a folder has one of the files already, or a change in it is unfinished."""
+    for name in (UNFINISHED,) if replace else (CHART, KEY, UNFINISHED):
         if (folder / name).exists():
             raise WouldReplace((folder / name).as_posix())
 
 
-def into_folder(content_folder: Path, folder: Path, card: ThreadCard, found: Brought) -> Planned:
-    """The chart, and a key to put into a pattern.yaml, in a folder that has neither.
+def into_folder(
+    content_folder: Path, folder: Path, card: ThreadCard, found: Brought, replace: bool
+) -> Planned:
+    """The chart, and a key to put into a pattern.yaml, in a folder that has neither, or, with `replace`, keeps
+    them under other names.
 
-    Raises WouldReplace.
+    Raises WouldReplace, OSError.
     """
     set_name = set_name_of(content_folder, card)
     files = {
@@ -150,9 +153,14 @@ def into_folder(content_folder: Path, folder: Path, card: ThreadCard, found: Bro
             )
         ),
     }
-    complain_of_folder(folder)
+    complain_of_folder(folder, replace)
     data = {name: text.encode() for name, text in files.items()}
-    return Planned(folder, data, {}, Written(tuple(folder / name for name in files), ()))
+    data = {name: new for name, new in data.items() if _on_disk(folder / name) != new}
+    old = {name: was for name in data if (was := _on_disk(folder / name)) is not None}
+    kept = {kept_as(folder, name): was for name, was in old.items()}
+    added = {name: new for name, new in data.items() if name not in old}
+    paths = tuple(folder / name for name in data), tuple(folder / name for name in kept)
+    return Planned(folder, kept | added, {name: data[name] for name in old}, Written(*paths))
 
 
 def _files(content_folder: Path, into: PatternFolder, found: Brought) -> dict[str, bytes]:

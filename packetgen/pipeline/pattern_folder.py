@@ -159,10 +159,11 @@ def set_name_of(content_folder: Path, card: ThreadCard) -> str:
 
 def kept_as(content_folder: Path, path: str) -> str:
     """Under which path an old file is kept: beside its place, where nothing reads it and nothing is yet."""
-    folder, name = path.rpartition("/")[::2]
+    name = path.rpartition("/")[2]
+    folder = path.removesuffix(name)
     number = 1
     while True:
-        kept = f"{folder}/{_BEFORE}{f'-{number}' if number > 1 else ''}-{name}"
+        kept = f"{folder}{_BEFORE}{f'-{number}' if number > 1 else ''}-{name}"
         if not os.path.lexists(content_folder / kept):
             return kept
         number += 1

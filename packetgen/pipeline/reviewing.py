@@ -61,7 +61,8 @@ def _complain(each: Reckoned, problems: Problems) -> None:
         complain_of_alike(figures, problems)
         complain_of_one_name(figures, problems)
         complain_of_symbols(figures, problems)
-        complain_of_cloths(figures, each.series.finish, problems)
+        in_vain = figures.pattern.id in spare and not problems.errors
+        complain_of_cloths(figures, each.series.finish, in_vain, problems)
         if not problems.errors:  # beside a fault nobody can tell
             complain_of_bare_edges(figures.pattern, figures.pattern.id not in spare, problems)
         complain_of_story(figures.pattern, problems)

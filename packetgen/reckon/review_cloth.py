@@ -19,14 +19,19 @@ from packetgen.units import cut_size_centimetres, cut_size_inches
 MOST_OFF, MANY_PIECES = 4, 8
 
 
-def complain_of_cloths(figures: Figures, piece: FinishingPiece, problems: Problems) -> None:
+def complain_of_cloths(
+    figures: Figures, piece: FinishingPiece, spare: bool, problems: Problems
+) -> None:
     """Advice at each cloth on which little wood is left, and once for those on which a stitch or two less would
-    give more pieces from a fat quarter. Where bare edges are why, these are told already."""
+    give more pieces from a fat quarter. Where bare edges are why, these are told already, and where they are
+    `spare`, how to crop them."""
     broad = any(problem.code == "border-broad" for problem in problems)
-    for on in figures.cloths:
-        if on.fit.verdict is Verdict.TIGHT and not broad:
-            _tight(figures.pattern, on, piece, problems)
     bare = bare_edges(figures.pattern)
+    finer = any(on.fit.verdict is Verdict.FITS for on in figures.cloths)
+    for on in figures.cloths:
+        cropped = spare and _fits_without(bare, figures.pattern, on, piece)
+        if on.fit.verdict is Verdict.TIGHT and not broad and not cropped:
+            _tight(figures.pattern, on, piece, finer, problems)
     few = [
         on
         for on in figures.cloths
@@ -49,7 +54,15 @@ def _sides(on: OnCloth) -> Iterator[tuple[str, float]]:
     yield "below", on.fit.reveal_below_mm
 
 
-def _tight(pattern: Pattern, on: OnCloth, piece: FinishingPiece, problems: Problems) -> None:
+def _fits_without(off: Stitches, pattern: Pattern, on: OnCloth, piece: FinishingPiece) -> bool:
+    wide, high = pattern.grid.width - off[0], pattern.grid.height - off[1]
+    return fit(finished_size(wide, high, on.cell_mm), on.cell_mm, piece).verdict is Verdict.FITS
+
+
+def _tight(
+    pattern: Pattern, on: OnCloth, piece: FinishingPiece, finer: bool, problems: Problems
+) -> None:
+    """`finer` says whether it fits well on another cloth that is offered."""
     pinched = tuple(side for side, wood in _sides(on) if wood < TIGHT_MM)
     off = _off_to_fit(pattern, on, piece)
     problems.add(
@@ -59,6 +72,7 @@ def _tight(pattern: Pattern, on: OnCloth, piece: FinishingPiece, problems: Probl
         wood=f"{least_wood_mm(on):.1f}",
         sides=listed(pinched),
         least=f"{TIGHT_MM:g}",
+        other="leave this cloth out" if finer else "offer a finer cloth",
         hint=f"take {_said(off)} off" if off else "make the design smaller",
     )
 
@@ -71,8 +85,7 @@ def _off_to_fit(pattern: Pattern, on: OnCloth, piece: FinishingPiece) -> Stitche
         for columns, rows in ((less, 0), (0, less), (less, less)):
             if columns >= grid.width or rows >= grid.height:
                 continue
-            smaller = finished_size(grid.width - columns, grid.height - rows, cell)
-            if fit(smaller, cell, piece).verdict is Verdict.FITS:
+            if _fits_without((columns, rows), pattern, on, piece):
                 return columns, rows
     return None
 

@@ -104,7 +104,8 @@ def _credits(pattern: Pattern, problems: Problems) -> None:
     missing = [name for name in _ASKED if not getattr(pattern, name)]
     if missing:
         who = " and ".join(_ASKED[name] for name in missing)
-        problems.add(pattern.place, "credit-missing", who=who, name=missing[0])
+        names = ", ".join(f"{name}: Maud Fennimore" for name in missing)
+        problems.add(pattern.place, "credit-missing", who=who, names=names)
 
 
 def _series_release(series: Series, problems: Problems) -> None:

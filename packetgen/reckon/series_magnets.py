@@ -193,10 +193,10 @@ def _complain_of_bunched(
         problems.add(
             mended.option.place,
             "magnets-bunched",
-            title=f"{figure.pattern.title} on {worst.option.cloth.name}",
+            title=figure.pattern.title + f" on {worst.option.cloth.name}" * (mended is worst),
             inches=size_inches(apart.width_mm, apart.height_mm),
             centimetres=size_centimetres(apart.width_mm, apart.height_mm),
-            by=f"{listed(by)} {'draw' if len(by) > 1 else 'draws'}",
+            by=listed(by),
             mend=_less_bunched(small, others, all_figures, series),
         )
 
@@ -214,7 +214,8 @@ def _less_bunched(
         return "make those larger, or lay this aside: see --explain"
     (pattern,) = by.values()
     if edge := bare_edge_enough(pattern, all_figures, series.finish):
-        return f"enough bare rows: 'packetgen chart border {pattern.id} {_typed(*edge)}'"
+        bare = f"'packetgen chart border {pattern.id} {_typed(*edge)}'"
+        return f"add bare rows, which count as size: {bare}"
     return "make that one larger, or lay this aside: see --explain"
 
 

@@ -127,6 +127,9 @@ BY_FIELD: Mapping[str, Mapping[str, tuple[str, ...]]] = {
     "finishes/<piece>/finish.yaml": {
         "": ("paint-unused", "share-title-small"),
         "glue": ("glue-unlisted",),
+        "glue[].for": ("magnets-none",),
+        "hardware[].name": ("magnets-none",),
+        "cautions": ("magnets-none",),
         "parts[].name": (
             "name-twice",
             "part-over-panel",
