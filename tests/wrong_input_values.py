@@ -90,6 +90,11 @@ CASES = (
         "series/garden-year/fern/pattern.yaml:4:11: 'occasion' should be made of names with values, and is 'May Day'; write for example occasion: {name: May Day, on: 6 January}",
     ),
     Case(
+        "an occasion's day for all of it",
+        {PATTERN: ("{name: First warm day, on: second Sunday of May}", "second Sunday of May")},
+        "series/garden-year/fern/pattern.yaml:4:11: 'occasion' should be made of names with values, and is 'second Sunday of May'; write for example occasion: {name: Twelfth Night, on: second Sunday of May}",
+    ),
+    Case(
         "a key line with a bare number",
         {PATTERN: ('r: {moss: E2, spool: "10"}', "r: E2")},
         """series/garden-year/fern/pattern.yaml:9:6: 'r' should be made of names with values, and is 'E2'; write for example r: {moss: "E2"}""",

@@ -124,6 +124,10 @@ def read_rule(text: str, report: Report) -> DateRule | None:
     return None
 
 
+def is_rule(text: str) -> bool:
+    return read_rule(text, lambda *_, **__: None) is not None
+
+
 def _without_year(shown: str) -> str:
     """'Easter 2027' → 'Easter'; '' where that is no rule either."""
     rest = OF_YEAR.sub("", shown)

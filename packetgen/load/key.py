@@ -45,6 +45,7 @@ class Key:
     places: Mapping[str, Place]
     marks: Mapping[str, Stitch | None]
     sound: bool  # whether every line could be read
+    nameless: bool = False  # whether a line has a sign that cannot be a mark, such as a full stop
 
 
 def read_key(
@@ -60,6 +61,7 @@ def read_key(
     places: dict[str, Place] = {}
     worked: dict[str, Stitch | None] = {}
     meant: set[str] = set()
+    nameless = False
     sound = given.whole
     if not given.value and given.whole:
         problems.add(given.place, "key-empty")
@@ -75,6 +77,7 @@ def read_key(
     for key, line in given.value or ():
         if LOST in key.value or not _usable_mark(key.value, key.place, problems):
             meant.update(key.value if len(key.value) > 1 else "")
+            nameless |= len(key.value) == 1
             sound = False
             continue
         places[key.value] = key.place
@@ -91,7 +94,7 @@ def read_key(
     marks = worked | dict.fromkeys(sorted(meant - {BARE, LOST} - set(places)))
     if len(places) > len(SHAPE_NAMES):
         problems.add(given.place, "key-too-long", number=len(places), limit=len(SHAPE_NAMES))
-    return Key(tuple(lines), MappingProxyType(places), MappingProxyType(marks), sound)
+    return Key(tuple(lines), MappingProxyType(places), MappingProxyType(marks), sound, nameless)
 
 
 def check_strands(

@@ -92,8 +92,9 @@ def load_pattern(
         if "key" in filled.given
         else None
     )
-    # Where a mark stands twice, one of the two may be meant for a mark that seems to be missing.
+    # A mark that stands twice, or cannot be one, may be meant for a mark that seems to be missing.
     told = key is not None and filled["key"] is not None and not filled.given["key"].repeated
+    told = told and not sure(key).nameless
     marks = sure(key).marks if told else None
     drawn, chart = _chart(folder, path, chart_name, key, sets, marks, problems)
     # A mark that the key lacks and the chart has is told of the chart, and its symbol is not left over.

@@ -31,7 +31,7 @@ from packetgen.load.sure import sure
 from packetgen.load.text_lines import NAMED, plain, set_in, value_at
 from packetgen.load.words import said, shown, to_write
 
-_BARE_COLOUR = re.compile(r": +(?=#[0-9a-fA-F]{3})")
+_BARE_COLOUR = re.compile(r": +(?=(?P<colour>#[0-9a-fA-F]{3,6}))")
 # A name and its value with a bare colon between them; no web address, and no time of day.
 _NO_SPACE = re.compile(
     r"""(?P<before> *(?:- +)?)(?P<name>[A-Za-z][^\s:"'{}[\],]*(?=:[^\s:/])|[^\s:"'{}[\],](?=:[{["']))"""
@@ -199,7 +199,7 @@ def _bare_colour(start: Spot, here: Spot, lines: list[str]) -> Explained | None:
     for number in range(start[0], here[0] + 1):
         match = _BARE_COLOUR.search(lines[number - 1])
         if match:
-            colour = lines[number - 1][match.end() :][:7]
+            colour = match["colour"]
             return Explained("colour-unquoted", number, match.end() + 1, {"example": f'"{colour}"'})
     return None
 

@@ -8,6 +8,7 @@ from typing import Any
 from packetgen.diagnostics import Place, Problems, nearest_of
 from packetgen.load.between_braces import slip, two_measures
 from packetgen.load.cut_off import between_quotes
+from packetgen.load.dates import is_rule
 from packetgen.load.left_out import BULLETS
 from packetgen.load.merged_lists import parted
 from packetgen.load.remarks import complain_of_cut, lost_to_remark
@@ -23,6 +24,7 @@ from packetgen.load.schema import (
     Pair,
     Points,
     Reference,
+    Rule,
     Text,
     TextOr,
 )
@@ -179,6 +181,11 @@ def _with_first(kind: Group, node: Node, example: str) -> str:
     first = kind.fields[0]
     if not isinstance(node, TextNode) or not isinstance(first.kind, Reference | Text):
         return example
+    for field in kind.fields:  # what is a day is no name
+        if isinstance(field.kind, Rule) and is_rule(node.value):
+            return re.sub(
+                rf"\b{field.name}: [^,}}]+", f"{field.name}: {shown(node.value)}", example
+            )
     begun = f"{{{first.name}: {first.example}"
     return example.replace(begun, f"{{{first.name}: {shown(node.value)}")
 
