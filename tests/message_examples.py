@@ -138,6 +138,7 @@ _DRAWN = (
     _Drawn("design.csv", b"pot,rim\n", how=Reading(codes=(("pot=E2,rim", "K4"),))),
     _Drawn("design.csv", b"E2,rim\n", how=Reading(codes=(("K4", "rim"),))),
     _Drawn("design.csv", b"A,B,C,D,E\nE2,E2,K4,K4,E2\n"),
+    _Drawn("design.csv", b"rim,pot,rim\npot,pot,\n,,\nrim,K4,peat\npot,E2,brick\n"),
     _Drawn("design.csv", b"Robin,,,,,\n,A,B,C,D,E\n1,E2,E2,K4,K4,E2\n"),
     _Drawn("design.png", half_seen()[1]),
     _Drawn("design.png", drawn_freely()),

@@ -951,6 +951,37 @@ def test_the_line_to_copy_names_the_headings_that_are_asked_about(desk):
     run("grid.csv", "--threads", "moss", "--code", "oops=07", "--headings")
 
 
+LEGEND = "PK,PU,PK,PU\nPU,,,PK\n,,,\n{}PK,E2,brick,7\nPU,07,fern,\n"
+
+
+@pytest.mark.parametrize("head", ["", "code,number,name,\n"])
+def test_a_legend_below_a_table_is_asked_about_and_gives_the_threads_of_its_codes(desk, head):
+    (desk / "grid.csv").write_text(LEGEND.format(head))
+    last = 6 if head else 5
+    (line,) = wrong(desk, "grid.csv")
+    assert line == (
+        f"./grid.csv:4:1: rows 4 to {last} look like a legend ('PK', 'E2', …), and each field of a table is a stitch; "
+        "add --headings to leave it out and take its threads, or --no-headings where it is stitches [bring-legend]"
+    )
+    said = run("grid.csv", "--threads", "moss", "--headings").stdout
+    assert f"rows 4 to {last} are a legend and left out: PK is E2, PU is 07.\n" in said
+    assert said.startswith("4 × 2 stitches, 6 of them worked, in 2 colours\n")
+    whole = ("--no-headings", "--code", "PK=E2", "--code", "PU=07", "--code", "7=K4")
+    named = ("--code", "code=.", "--code", "number=.", "--code", "name=.") if head else ()
+    assert f"4 × {last} stitches" in run("grid.csv", "--threads", "moss", *whole, *named).stdout
+
+
+def test_an_author_s_own_word_on_a_code_goes_before_the_legend(desk):
+    (desk / "grid.csv").write_text(LEGEND.format(""))
+    said = run("grid.csv", "--threads", "moss", "--headings", "--code", "PU=K4").stdout
+    assert "E2 brick" in said and "K4 peat" in said and "07 fern" not in said
+
+
+def test_stitches_below_an_empty_row_are_no_legend(desk):
+    (desk / "grid.csv").write_text("E2,07,E2,07\nK4,,,E2\n,,,\nE2,07,K4,\n07,E2,K4,\n")
+    assert "4 × 5 stitches" in run("grid.csv", "--threads", "moss").stdout
+
+
 def test_a_row_and_a_column_of_headings_are_told_once_each_and_other_faults_beside_them(desk):
     """As a spreadsheet saves them: the letters of its columns, the numbers of its rows."""
     body = "".join(f"{row},E2,K4,07,E2,{'E2' if row < 5 else 'oops'}\n" for row in range(1, 6))

@@ -295,6 +295,15 @@ def test_a_build_tells_why_it_made_a_file(desk):
     assert why["site/fern/mounted-120.jpg"] == "as it was"
 
 
+def test_a_packet_that_is_set_anew_and_comes_out_as_it_was_is_told_as_that(desk):
+    """As after symbols were settled as the chart has them."""
+    desk.build()
+    runner = CliRunner().invoke(main, ["settle", "--content", str(desk.content)])
+    assert runner.exit_code == 0, runner.output
+    why = dict(reasons(desk.build()))
+    assert why["packets/garden-year/fern-a4.pdf"] == "set anew, and came out as it was"
+
+
 def test_advice_is_said_again_when_nothing_has_changed(desk):
     desk.write(f"{FERN}/stroy.md", "A slip in a name.\n")
     first, again = desk.build(), desk.build()

@@ -68,6 +68,8 @@ def test_an_oval_hoop_by_hand():
     """√2 · 6 + ¾ = 9.24, √2 · 4 + ¾ = 6.41: an oval of 10 × 7 in."""
     assert oval_hoop_in(DESIGN) == (10, 7)
     assert cut(hoop(DESIGN), "or oval, at least").said == ("10 × 7 in", "25.4 × 17.8 cm")
+    square = hoop(Size(100, 100))
+    assert cut(square, "or oval, at least").said == ("–",), "as wide as high it is a round one"
 
 
 def test_a_design_too_large_for_a_usual_hoop_is_told():

@@ -24,7 +24,7 @@ WELL = CALM | {
     PATTERN: TINY[PATTERN]
     .replace("credits: {", "photo_alt: A fern on a shelf.\ncredits: {finisher: Hazel Penn, ")
     .replace('[E2, "07"], spool: ["10", "14"]', '"07", spool: "14"'),
-    FINISH: ("pairs: 4", "pairs: 0"),
+    FINISH: TINY[FINISH].replace("pairs: 4", "pairs: 0").replace("small magnets, ", ""),
     PHOTO: picture([["#a04030"] * 1000] * 600, "JPEG"),
 }
 
@@ -82,7 +82,9 @@ def test_of_a_chapter_faults_come_first_then_advice_then_praise(tmp_path):
     """A design that does not fit, whose title stands twice: reckoned all the same."""
     small = TINY[FINISH].replace("0,0 100,0 100,100 0,100", "0,0 8,0 8,8 0,8")
     changes = {
-        FINISH: small.replace("border: 6 mm", "border: 1 mm").replace("pairs: 4", "pairs: 0")
+        FINISH: small.replace("border: 6 mm", "border: 1 mm")
+        .replace("pairs: 4", "pairs: 0")
+        .replace("small magnets, ", "")
     }
     found = review(proof(build(tmp_path / "content", changes)))
     tones = [line.tone for line in lines_of(found, "content", False)]

@@ -198,6 +198,16 @@ CASES = (
         "finishes/shelf/finish.yaml:19:9: advice: 'rail', at 70,0, lies over the panel from 70,0 to 100,10 and hides 5 % of it; write at: 0,70, or name the area under 'keep_out'",
     ),
     Case(
+        "how much paint a square metre takes, for how much a litre covers",
+        {FINISH: ("covers: 10 m2 per litre", "covers: 80 ml per m2")},
+        "finishes/shelf/finish.yaml:21:16: 'ml per m2' is not a unit for 'covers'; the other way round that is 12.5 m2 per litre",
+    ),
+    Case(
+        "a sill drawn in its place, and given the place besides",
+        also("0,120 120,120 120,130 0,130", "0,120"),
+        "finishes/shelf/finish.yaml:19:9: advice: 'rail', at 0,120, stands 120 mm away from the nearest other part; its outline begins there already: take 'at' away, so that the two touch",
+    ),
+    Case(
         "a rail across the panel",
         also("0,0 120,0 120,10 0,10", "0,50"),
         "finishes/shelf/finish.yaml:19:9: advice: 'rail', at 0,50, lies over the panel from 0,50 to 100,60 and hides 10 % of it; mend that, or name the area under 'keep_out'",

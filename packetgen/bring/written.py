@@ -14,6 +14,7 @@ from packetgen.bring.chart_text import first_line, remarks_of, rows_of
 from packetgen.bring.drawing import Drawing, Wish
 from packetgen.bring.headings import headings, rows_beside
 from packetgen.bring.key_text import KnownLine
+from packetgen.bring.legends import legend_below
 from packetgen.diagnostics import MOST_ALIKE, Place, Problems, nearest_of
 from packetgen.load.chart import LARGEST, blank_said
 from packetgen.load.headings import filled, without_headings
@@ -118,6 +119,19 @@ def read_table(
     def meaning(code: str) -> tuple[str, Wish] | None:
         return codes.listed(code) or codes.meaning(code) or codes.of_key(code)
 
+    told = []
+    legend = None
+    if headed is not False:
+        legend = legend_below([[one or BARE for one in row] for row in table], codes.is_thread)
+    if legend:
+        where = f"rows {legend.first + 1} to {legend.last + 1}"
+        words = ", ".join(map(said, legend.said[0]))
+        if headed is None:
+            place = Place(path, legend.first + 1)
+            problems.add(place, "bring-legend", where=where, what=f"{words}, …")
+        told.append(f"{where} are a legend and left out: {_taken(legend.said)}")
+        codes = replace(codes, given=(*legend.said, *codes.given))
+        table = table[: legend.first - 1]  # without the empty row between
     part = wide, high = filled(table)
     all_rows = [[field or BARE for field in fields] for fields in table]
     if headed is False or max(part) > LARGEST + 1:
@@ -129,8 +143,7 @@ def read_table(
     if headed:  # fewer fields that are counted through are enough where there are headings
         loosely = counted_headings(rows, ())
         across, down = max((across, down), loosely, key=lambda of: sum(map(bool, of)))
-        across = across if across or down else rows[0]
-    told = []
+        across = across if across or down or legend else rows[0]
     for place, where, words in _named(path, across, down):
         told.append(f"{where} ({words}) is headings and left out")
         if headed is None:
@@ -143,6 +156,12 @@ def read_table(
     if not isinstance(drawing, Drawing):
         return drawing
     return replace(drawing, told=(*told, *drawing.told))
+
+
+def _taken(legend: Sequence[tuple[str, str]]) -> str:
+    """'PK is 118, PU is 110, …'"""
+    words = [f"{code} is {thread}" for code, thread in legend[:_HEADINGS_SHOWN]]
+    return ", ".join([*words, *["…"] * (len(legend) > _HEADINGS_SHOWN)])
 
 
 def _complain_of_beside(rows: Sequence[Sequence[str]], path: str, problems: Problems) -> bool:

@@ -90,7 +90,7 @@ class _Refused(click.ClickException):
 @click.option(
     "--headings/--no-headings",
     default=None,
-    help="The first row or column of a table is headings and left out; or is stitches. "
+    help="The first row or column of a table is headings, or its end a legend, and left out; or is stitches. "
     "[default: what looks like headings is asked about]",
 )
 @click.option(
@@ -276,7 +276,7 @@ def _read(
     say_problems(problems, file.parent)
     if isinstance(source, Unexplained) and not set(source.stitches) <= set(dict(how.codes)):
         say(threads, err=True)
-        headed = any(problem.code == "bring-headings" for problem in problems)
+        headed = any(problem.code in ("bring-headings", "bring-legend") for problem in problems)
         if line := codes_to_say(source.stitches, headed):
             say(line, err=True)
     if refused:

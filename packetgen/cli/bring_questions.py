@@ -29,7 +29,8 @@ def answered(
 
     if not _on_terminal():
         return how
-    headings = [one.wrong for one in problems.errors if one.code == "bring-headings"]
+    asked = ("bring-headings", "bring-legend")
+    headings = [one.wrong for one in problems.errors if one.code in asked]
     if headings:
         where = listed(tuple(wrong.partition(", and each")[0] for wrong in headings))
         return replace(

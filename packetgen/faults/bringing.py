@@ -55,6 +55,10 @@ BRINGING: dict[str, Fault] = {
         "{where} looks like headings ({what}), and each field of a table is a stitch",
         "add --headings to leave it out, or --no-headings where it is stitches",
     ),
+    "bring-legend": Fault(
+        "{where} look like a legend ({what}), and each field of a table is a stitch",
+        "add --headings to leave it out and take its threads, or --no-headings where it is stitches",
+    ),
     "bring-beside": Fault(
         "{where} stands {side} a table whose rows or columns are counted, and may be {what}",
         "take it out, or add --no-headings where each field is a stitch",

@@ -54,6 +54,12 @@ WHY_BRINGING: dict[str, Why] = {
         "Spreadsheets often have a first row or column that names or counts the others. Here it would be stitched.",
         "Say which it is: with --headings it is left out, with --no-headings each of its fields is a stitch.",
     ),
+    "bring-legend": Why(
+        "Below the stitches, parted from them by an empty row, stand codes, each with its thread. Here they would be "
+        "stitched.",
+        "Say which it is: with --headings the legend is left out, and its codes are the threads that it names; with "
+        "--no-headings each of its fields is a stitch.",
+    ),
     "bring-beside": Why(
         "The name of a table above its headings, or sums below its last row, would be stitched as if it were "
         "part of the chart; and while it is there, the headings are not seen.",

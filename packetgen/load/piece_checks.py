@@ -282,7 +282,9 @@ def _look_at_parts(
     for far in apart:
         part = stand[far.number]
         facts = _place_of_part(part) | {"gap": _mm(far.gap_mm)}
-        if far.swapped:
+        if far.placed_twice:
+            facts["mend"] = "its outline begins there already: take 'at' away"
+        elif far.swapped:
             facts["mend"] = f"write at: {_point(part['at'][::-1])}"
         if len(far.together_with) == 1:
             other = stand[far.together_with[0]]["name"]

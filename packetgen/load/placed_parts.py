@@ -54,12 +54,13 @@ class Hidden:
 @dataclass(frozen=True)
 class Apart:
     """A part, by its number, that stands so far from all others but those that it hangs together with, and
-    whether it touches one with the two numbers of its place changed."""
+    whether it touches one with the two numbers of its place changed, or given only once."""
 
     number: int
     together_with: tuple[int, ...]
     gap_mm: float
     swapped: bool
+    placed_twice: bool  # its outline begins at its place already, and touches one there
 
 
 def beyond_wood(panel: Outline, parts: Iterable[Part]) -> Beyond | None:
@@ -158,7 +159,13 @@ def standing_apart(panel: Outline, parts: Sequence[Part]) -> Iterator[Apart]:
                 part = parts[group[0]]
                 turned = _placed(replace(part, at_mm=part.at_mm[::-1]))
                 swapped = len(group) == 1 and _gap_mm(turned, others) <= _ROUNDED_MM
-                yield Apart(group[0], group[1:], gap_mm, swapped)
+                by_itself = Polygon(part.outline)
+                twice = (
+                    len(group) == 1
+                    and by_itself.bounds[:2] == part.at_mm
+                    and _gap_mm(by_itself, others) <= _ROUNDED_MM
+                )
+                yield Apart(group[0], group[1:], gap_mm, swapped, twice)
 
 
 def turned_about(parts: Sequence[Part]) -> int | None:

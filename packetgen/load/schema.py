@@ -5,7 +5,7 @@ the same data check a file, make the reference page and make the JSON Schema.
 """
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 
 from packetgen.load.words import listed
 from packetgen.units import MM_PER_UNIT, plain
@@ -77,6 +77,8 @@ class Measure:
     units: Mapping[str, float]
     low: float
     high: float
+    # The other way round, as 'ml per m2' is of 'm2 per litre': what is divided by such a number.
+    turned: Mapping[str, float] = field(default_factory=dict)
 
     @property
     def words(self) -> str:
@@ -99,6 +101,12 @@ COVERAGE = Measure(
     {"m2 per litre": 1, "m² per litre": 1, "m2/l": 1, "m²/l": 1},
     0.1,
     50,
+    {
+        f"{volume}{per}{area}": litres
+        for volume, litres in (("ml", 1000.0), ("l", 1.0), ("litre", 1.0), ("litres", 1.0))
+        for per in (" per ", "/")
+        for area in ("m2", "m²", "square metre")
+    },
 )
 DURATION = Measure("a time", "h", {"h": 1, "min": 1 / 60, "days": 24, "day": 24}, 0, 240)
 VOLUME = Measure("a volume", "ml", {"ml": 1, "cl": 10, "l": 1000}, 1, 20000)

@@ -187,12 +187,10 @@ def _measure(kind: Measure, text: str, report: Report) -> float | None:
         report("unit-missing", better=said(f"{match[1]} {kind.unit}"))
         return None
     if unit not in kind.units:
-        report(
-            "unit-unknown",
-            text.rindex(match[2]),
-            unit=said(unit),
-            hint=offer(_SHORT_OF.get(unit.casefold(), unit), tuple(kind.units)),
-        )
+        hint = offer(_SHORT_OF.get(unit.casefold(), unit), tuple(kind.units))
+        if better := _turned(kind, match[1], unit):
+            hint = f"the other way round that is {better}"
+        report("unit-unknown", text.rindex(match[2]), unit=said(unit), hint=hint)
         return None
     try:
         value = parse_number(match[1]) * kind.units[unit]
@@ -207,6 +205,16 @@ def _measure(kind: Measure, text: str, report: Report) -> float | None:
         )
         return None
     return value
+
+
+def _turned(kind: Measure, number: str, unit: str) -> str:
+    """'100 ml per m2' → '10 m2 per litre'; '' where it cannot be turned."""
+    try:
+        value = parse_number(number)
+    except ValueError:
+        return ""
+    whole = kind.turned.get(unit.casefold())
+    return f"{plain(round(whole / value, 2))} {kind.unit}" if whole and value else ""
 
 
 def _yarn_size(kind: YarnSize, text: str, report: Report) -> float | None:

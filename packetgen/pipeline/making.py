@@ -110,7 +110,7 @@ class Making:
 
     def _add(self, job: PatternJob, done: Done) -> None:
         """What a job has made, or the fault that it met."""
-        made = "packet" if job.packet else "pictures"
+        made = "packet set" if job.packet else "pictures drawn"
         self._told.step(f"{job.figures.pattern.title}: {made}")
         self._outputs |= done.outputs
         if done.fault:

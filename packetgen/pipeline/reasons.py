@@ -11,11 +11,13 @@ TAKEN_AWAY = "it was taken away or changed in the build folder"
 
 
 def reasons(built: Built) -> Iterator[tuple[str, str]]:
-    """(path, 'as it was' or what has changed) of every file, then of those that are gone."""
+    """(path, 'as it was' or what has changed) of every file, then of those that are gone. A packet may be set anew and
+    come out to the byte as it was."""
     made = set(built.made)
     for path, output in sorted(built.outputs.items()):
         if path not in made:
-            yield path, "as it was"
+            same = path not in built.before or built.before[path].recipe == output.recipe
+            yield path, "as it was" if same else "set anew, and came out as it was"
         elif path not in built.before:
             yield path, "new"
         elif path in built.lost:

@@ -96,7 +96,7 @@ def hoop(finished: Size) -> Finish:
         "hoop",
         (
             Cut("Hoop, round", said=_round_said(round_hoop_in(finished))),
-            Cut("or oval, at least", said=_bought(wide, high)),
+            Cut("or oval, at least", said=_bought(wide, high) if wide != high else ("–",)),
             Cut("Cloth, a circle for the round hoop", across_mm=cloth),
             Cut("Felt for its back, a circle", across_mm=ring - 2 * FELT_INSET_MM),
             Cut("Strong thread to gather", length_mm=pi * cloth + GATHER_TAILS_MM),

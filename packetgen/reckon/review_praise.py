@@ -86,7 +86,8 @@ def _cloth(figures: Figures) -> Iterator[Praise]:
             f"A fat quarter of {on.option.cloth.name} gives {counted(pieces, 'piece')} for it, "
             f"and {_percent(share)} of the cloth is used."
         )
-        yield Praise(f"{counted(pieces, 'piece')} from {_percent(share)} of a fat quarter", words)
+        left = _percent(1 - share)
+        yield Praise(f"a fat quarter gives {pieces}, with {left} left over", words)
 
 
 def _alone(figures: Figures) -> Iterator[Praise]:
