@@ -971,6 +971,17 @@ def test_a_legend_below_a_table_is_asked_about_and_gives_the_threads_of_its_code
     assert f"4 × {last} stitches" in run("grid.csv", "--threads", "moss", *whole, *named).stdout
 
 
+def test_a_legend_at_the_right_of_a_table_gives_them_too(desk):
+    (desk / "grid.csv").write_text("PK,PU,PK,,code,thread\nPU,,PK,,PK,E2\nPK,,,,PU,07\n")
+    (line,) = wrong(desk, "grid.csv")
+    assert line.startswith(
+        "./grid.csv:1:1: the columns from 5 on look like a legend ('PK', 'E2', …)"
+    )
+    said = run("grid.csv", "--threads", "moss", "--headings").stdout
+    assert said.startswith("3 × 3 stitches, 6 of them worked, in 2 colours\n")
+    assert "the columns from 5 on are a legend and left out: PK is E2, PU is 07.\n" in said
+
+
 def test_an_author_s_own_word_on_a_code_goes_before_the_legend(desk):
     (desk / "grid.csv").write_text(LEGEND.format(""))
     said = run("grid.csv", "--threads", "moss", "--headings", "--code", "PU=K4").stdout

@@ -14,7 +14,7 @@ from packetgen.bring.chart_text import first_line, remarks_of, rows_of
 from packetgen.bring.drawing import Drawing, Wish
 from packetgen.bring.headings import headings, rows_beside
 from packetgen.bring.key_text import KnownLine
-from packetgen.bring.legends import legend_below
+from packetgen.bring.legends import legend_of
 from packetgen.diagnostics import MOST_ALIKE, Place, Problems, nearest_of
 from packetgen.load.chart import LARGEST, blank_said
 from packetgen.load.headings import filled, without_headings
@@ -120,18 +120,14 @@ def read_table(
         return codes.listed(code) or codes.meaning(code) or codes.of_key(code)
 
     told = []
-    legend = None
-    if headed is not False:
-        legend = legend_below([[one or BARE for one in row] for row in table], codes.is_thread)
+    legend = legend_of(table, codes.is_thread) if headed is not False else None
     if legend:
-        where = f"rows {legend.first + 1} to {legend.last + 1}"
-        words = ", ".join(map(said, legend.said[0]))
         if headed is None:
-            place = Place(path, legend.first + 1)
-            problems.add(place, "bring-legend", where=where, what=f"{words}, …")
-        told.append(f"{where} are a legend and left out: {_taken(legend.said)}")
+            what = ", ".join((*map(said, legend.said[0]), "…"))
+            problems.add(Place(path, legend.line), "bring-legend", where=legend.where, what=what)
+        told.append(f"{legend.where} are a legend and left out: {_taken(legend.said)}")
         codes = replace(codes, given=(*legend.said, *codes.given))
-        table = table[: legend.first - 1]  # without the empty row between
+        table = [list(row) for row in legend.stitches]
     part = wide, high = filled(table)
     all_rows = [[field or BARE for field in fields] for fields in table]
     if headed is False or max(part) > LARGEST + 1:

@@ -55,8 +55,8 @@ WHY_BRINGING: dict[str, Why] = {
         "Say which it is: with --headings it is left out, with --no-headings each of its fields is a stitch.",
     ),
     "bring-legend": Why(
-        "Below the stitches, parted from them by an empty row, stand codes, each with its thread. Here they would be "
-        "stitched.",
+        "Below the stitches, parted from them by an empty row, or at their right, by an empty column, stand codes, each with "
+        "its thread. Here they would be stitched.",
         "Say which it is: with --headings the legend is left out, and its codes are the threads that it names; with "
         "--no-headings each of its fields is a stitch.",
     ),
