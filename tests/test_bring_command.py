@@ -982,6 +982,37 @@ def test_a_legend_at_the_right_of_a_table_gives_them_too(desk):
     assert "the columns from 5 on are a legend and left out: PK is E2, PU is 07.\n" in said
 
 
+@pytest.mark.parametrize(
+    "text",
+    [
+        "-KL\nKL-\n\nK = E2 brick\nL = 07\n- = bare\n",
+        "K: E2\nL: fern\n-: .\n\n-KL\nKL-\n",
+        "-KL\nKL-\n\nLegend\nK  E2 brick\nL  07 fern\n-  none\n",
+    ],
+)
+def test_a_legend_below_or_above_a_grid_of_signs_gives_their_threads(desk, text):
+    (desk / "grid.txt").write_text(text)
+    said = run("grid.txt", "--threads", "moss").stdout
+    assert said.startswith("3 × 2 stitches, 4 of them worked, in 2 colours\n")
+    assert re.search(
+        r"lines \d to \d are a legend and left out: K is E2, L is (07|fern), - is", said
+    )
+    assert "K  E2 brick" in said and "L  07 fern" in said
+
+
+def test_a_title_above_a_grid_of_signs_is_kept_as_a_remark(desk):
+    (desk / "grid.txt").write_text("Jar of beans\n\nrr.\n.rr\n")
+    said = run("grid.txt", "--threads", "moss", "--code", "r=E2", "--into", "new").stdout
+    assert "line 1 is a title, and kept as a remark" in said and "3 × 2 stitches" in said
+    assert "# Jar of beans\n" in (desk / "new" / "chart.txt").read_text()
+
+
+def test_rows_of_signs_below_an_empty_line_are_no_legend(desk):
+    (desk / "grid.txt").write_text("KLK\nLKL\n\nK L\nL K\n")
+    said = run("grid.txt", "--threads", "moss", "--code", "K=E2", "--code", "L=07").stdout
+    assert "legend" not in said and "3 × 5 stitches" in said
+
+
 def test_an_author_s_own_word_on_a_code_goes_before_the_legend(desk):
     (desk / "grid.csv").write_text(LEGEND.format(""))
     said = run("grid.csv", "--threads", "moss", "--headings", "--code", "PU=K4").stdout

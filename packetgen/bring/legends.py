@@ -1,5 +1,6 @@
-"""A legend below a table or at its right: rows that say for each code of the stitches which thread it is."""
+"""A legend beside the stitches of a table or a grid: rows that say for each of their codes which thread it is."""
 
+import re
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 
@@ -8,6 +9,11 @@ _FIELDS = (
     2,
     5,
 )  # in a row: a code and its thread, and perhaps its name, its colour and how many stitches
+
+# 'K = 101 wet bark', 'K: 101', 'K  101 wet bark'.
+_OF_SIGN = re.compile(r"\s*(\S)(?:\s*(?P<says>[=:])\s*|\s+)(\S.*?)\s*")
+
+_LETTERS = 3  # of a title, at least
 
 Table = Sequence[Sequence[str]]  # '' is an empty field
 
@@ -59,3 +65,63 @@ def _said(
             return ()
         said[code] = thread
     return tuple(said.items()) if len(said) >= _LEAST else ()
+
+
+@dataclass(frozen=True)
+class SignLegend:
+    where: str
+    said: tuple[tuple[str, str], ...]  # signs, each with its thread, or a word for bare cloth
+    grid: tuple[str, ...]  # all lines, in which those of the legend are empty
+
+
+def legend_of_signs(lines: Sequence[str], is_thread: Callable[[str], bool]) -> SignLegend | None:
+    """The legend that an empty line parts from a grid of signs, below it or above."""
+    blocks = _blocks(lines)
+    for first, last in (blocks[-1], blocks[0]) if len(blocks) > 1 else ():
+        rest = [line for at, line in enumerate(lines) if not first <= at <= last]
+        worked = {sign for line in rest if not line.startswith("#") for sign in line}
+        if said := _said_of_signs(lines[first : last + 1], worked, is_thread):
+            grid = ("" if first <= at <= last else line for at, line in enumerate(lines))
+            return SignLegend(f"lines {first + 1} to {last + 1}", said, tuple(grid))
+    return None
+
+
+def _blocks(lines: Sequence[str]) -> list[tuple[int, int]]:
+    """First and last line, from 0, of what empty lines part; remarks are in none."""
+    blocks: list[tuple[int, int]] = []
+    for at, line in enumerate(lines):
+        if not line.strip() or line.startswith("#"):
+            continue
+        goes_on = blocks and blocks[-1][1] == at - 1
+        blocks = [*blocks[:-1], (blocks[-1][0], at)] if goes_on else [*blocks, (at, at)]
+    return blocks
+
+
+def _said_of_signs(
+    lines: Sequence[str], worked: set[str], is_thread: Callable[[str], bool]
+) -> tuple[tuple[str, str], ...]:
+    found = [_OF_SIGN.fullmatch(line) for line in lines]
+    if len(found) > 1 and not found[0]:
+        found = found[1:]  # its heading: 'Legend'
+    said: dict[str, str] = {}
+    for line in found:
+        words = (line[3], line[3].split()[0].strip(",;")) if line else ()
+        thread = next(filter(is_thread, words), None)
+        if line is None or thread is None or line[1] in said or line[1] not in worked:
+            return ()
+        said[line[1]] = thread
+    sure = len(said) >= _LEAST or any(line and line["says"] for line in found)
+    return tuple(said.items()) if sure else ()
+
+
+def title_above(lines: Sequence[str]) -> int | None:
+    """The number, from 0, of a line of words that an empty line parts from the grid of signs below it; most of its
+    letters are no signs of the grid."""
+    blocks = _blocks(lines)
+    if len(blocks) < 2 or blocks[0][0] != blocks[0][1]:
+        return None
+    number = blocks[0][0]
+    signs = {sign for line in lines[number + 1 :] for sign in line}
+    letters = [sign for sign in lines[number] if sign.isalpha()]
+    strange = sum(sign not in signs for sign in letters)
+    return number if len(letters) >= _LETTERS and 2 * strange > len(letters) else None

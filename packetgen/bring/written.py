@@ -14,7 +14,7 @@ from packetgen.bring.chart_text import first_line, remarks_of, rows_of
 from packetgen.bring.drawing import Drawing, Wish
 from packetgen.bring.headings import headings, rows_beside
 from packetgen.bring.key_text import KnownLine
-from packetgen.bring.legends import legend_of
+from packetgen.bring.legends import legend_of, legend_of_signs, title_above
 from packetgen.diagnostics import MOST_ALIKE, Place, Problems, nearest_of
 from packetgen.load.chart import LARGEST, blank_said
 from packetgen.load.headings import filled, without_headings
@@ -215,7 +215,17 @@ def read_signs(
     text: str, path: str, codes: Codes, problems: Problems
 ) -> Drawing | Unexplained | None:
     """A plain grid: one sign a stitch; '.' or a space is bare cloth. Remarks above it may say the thread of
-    a sign: '# w  C1 chalk white'."""
+    a sign: '# w  C1 chalk white', and so may lines that an empty one parts from it: 'w = C1'."""
+    told: tuple[str, ...] = ()
+    if found_legend := legend_of_signs(text.split("\n"), codes.is_thread):
+        told = (f"{found_legend.where} are a legend and left out: {_taken(found_legend.said)}",)
+        codes = replace(codes, given=(*found_legend.said, *codes.given))
+        text = "\n".join(found_legend.grid)
+    lines = text.split("\n")
+    if (number := title_above(lines)) is not None:
+        told += (f"line {number + 1} is a title, and kept as a remark",)
+        lines[number] = f"# {lines[number].strip()}"
+        text = "\n".join(lines)
     remarks = remarks_of(text)
     rows = [list(row.replace(" ", BARE)) for row in rows_of(text)]
     found = (_LEGEND.match(line) for line in remarks.split("\n"))
@@ -227,7 +237,9 @@ def read_signs(
         return codes.of_key(sign) or _with_mark(codes.meaning(legend.get(sign, sign)), sign)
 
     drawing = _drawing(rows, path, meaning, codes, problems, first_line(text))
-    return replace(drawing, remarks=remarks) if isinstance(drawing, Drawing) else drawing
+    if not isinstance(drawing, Drawing):
+        return drawing
+    return replace(drawing, remarks=remarks, told=(*told, *drawing.told))
 
 
 def _with_mark(found: tuple[str, Wish] | None, mark: str) -> tuple[str, Wish] | None:
