@@ -13,6 +13,10 @@ _FIELDS = (
 # 'K = 101 wet bark', 'K: 101', 'K  101 wet bark'.
 _OF_SIGN = re.compile(r"\s*(\S)(?:\s*(?P<says>[=:])\s*|\s+)(\S.*?)\s*")
 
+_LARGEST = (
+    2000  # rows and columns of a table in which a legend is looked for: twice those of a chart
+)
+_EMPTY = 4  # columns that may be between, the last of all
 _LETTERS = 3  # of a title, at least
 
 Table = Sequence[Sequence[str]]  # '' is an empty field
@@ -32,15 +36,18 @@ def legend_of(table: Table, is_thread: Callable[[str], bool]) -> Legend | None:
     Each row begins with a code that is stitched and that no other row has, goes on with what `is_thread` knows,
     and says something that no stitch does.
     """
+    wide = max(map(len, table), default=0)
+    if max(wide, len(table)) > _LARGEST:
+        return None
     filled = [number for number, row in enumerate(table) if any(row)]
     last = filled[-1] if filled else 0
     start = next((n + 1 for n in range(last, -1, -1) if not any(table[n])), 0)
     above, below = table[: max(start - 1, 0)], table[start : last + 1]
     if start and (said := _said(below, above, is_thread)):
         return Legend(f"rows {start + 1} to {last + 1}", start + 1, said, above)
-    wide = max(map(len, table), default=0)
-    empty = [n for n in range(wide) if not any(row[n] for row in table if n < len(row))]
-    for column in reversed(empty):
+    used = {column for row in table for column, field in enumerate(row) if field}
+    empty = [n for n in range(max(used, default=0)) if n not in used]
+    for column in empty[: -_EMPTY - 1 : -1]:
         beside = [row[column + 1 :] for row in table]
         there = [number for number, row in enumerate(beside) if any(row)]
         left = [row[:column] for row in table]
@@ -92,8 +99,10 @@ def _blocks(lines: Sequence[str]) -> list[tuple[int, int]]:
     for at, line in enumerate(lines):
         if not line.strip() or line.startswith("#"):
             continue
-        goes_on = blocks and blocks[-1][1] == at - 1
-        blocks = [*blocks[:-1], (blocks[-1][0], at)] if goes_on else [*blocks, (at, at)]
+        if blocks and blocks[-1][1] == at - 1:
+            blocks[-1] = blocks[-1][0], at
+        else:
+            blocks.append((at, at))
     return blocks
 
 
