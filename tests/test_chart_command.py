@@ -362,6 +362,14 @@ def test_words_that_name_sides_are_told_where_they_stand(tmp_path):
     assert f"{FERN}/stitching.md:3:26: 'row'" in said(content, "border", "fern", "1")
 
 
+def test_a_copy_of_a_chart_that_begins_with_its_title_begins_with_its_own(tmp_path):
+    rows = TINY[CHART].removeprefix("# A fern\n")
+    content = build(tmp_path / "content", {CHART: f"# Fern by the Tap: as it grew.\n{rows}"})
+    said(content, "turn", "fern", "90", "--to", "lying", "--title", "Lying Fern")
+    new = (content / "series/garden-year/lying/chart.txt").read_text("utf-8")
+    assert new.startswith("# Lying Fern: as it grew.\n")
+
+
 def test_a_copy_is_a_pattern_of_its_own_in_the_order_of_the_series(tmp_path):
     content = build(tmp_path / "content", {f"{FERN}/photo.png": picture([["#a04030"]])})
     before = everything(content)
@@ -384,6 +392,9 @@ def test_a_copy_is_a_pattern_of_its_own_in_the_order_of_the_series(tmp_path):
     ]
     assert (new / "chart.txt").read_text("utf-8") == "# A fern\nbbrr\n..kr\n"
     assert (new / "pattern.yaml").read_text("utf-8").startswith('title: "Fern \\"Right\\""\n')
+    assert told.startswith(
+        'A new pattern, Fern "Right", of 4 × 2 stitches.\nFern by the Tap stays as it was. Written:\n'
+    )
     assert "photo.png did not go along" in told
     assert "No fault" in CliRunner().invoke(main, ["proof", "--content", str(content)]).output
     there = said(content, "turn", "fern", "90", "--to", "fern-right", code=2)

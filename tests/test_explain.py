@@ -88,6 +88,11 @@ def asked(*words: str, code: int = 0) -> str:
     return result.output
 
 
+def test_a_message_of_changing_words_alone_is_called_by_its_code():
+    assert words_of("rows-broken") == "rows broken"
+    assert words_of("name-unknown") == "… is not part of …; …"
+
+
 def test_the_command_explains_a_code():
     assert asked("--explain", "name-unknown") == f"{explained('name-unknown', EXAMPLES)}\n"
 

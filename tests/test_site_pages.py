@@ -209,6 +209,7 @@ def test_a_teaser_tells_when_it_comes_out_and_leads_to_the_others():
     ways = links(one)
     assert {"../holly/index.html", "../sprig/index.html", "../designers.html#miriam"} <= set(ways)
     assert {"../feed.atom", "../calendar.ics"} <= set(ways) and "../rose/index.html" not in ways
+    assert "Also to come" in one.text and "Onions Lifting" in one.text
 
 
 # --- supplies -------------------------------------------------------------------------------------
@@ -304,8 +305,13 @@ def test_sizes_to_cut_are_those_of_mounting():
 def test_before_the_first_release_only_the_finishing_piece_is_on_the_list():
     one = page("supplies.html", as_of=BEFORE)
     assert "on 15 July 2027, 09:00" in one.text and "Bramble" in one.text
-    assert [value.partition("/")[0] for value in ticks(one)] == ["print-plain", "wood", "paint"]
-    assert "Mounting" not in one.text and "agnet" not in one.text
+    kinds = [value.partition("/")[0] for value in ticks(one)]
+    assert kinds == ["print-plain", "wood", "paint", "magnet"]
+    assert "Mounting" not in one.text
+    assert "at least 4 pieces" in one.text and "told with the first pattern" in one.text
+    piece = page("finishing-piece.html", as_of=BEFORE).text
+    assert "Magnets 4 or more, 0.39 in (1.0 cm) across" in piece
+    assert "at least" not in page("supplies.html", as_of=ONE_DAY).text
 
 
 # --- designers ------------------------------------------------------------------------------------

@@ -99,7 +99,11 @@ def _tell(edited: "Edited", content_folder: Path, to: "Copy | None") -> None:
     if not edited.written:
         say("Nothing has changed.")
         return
-    say(f"{edited.after.title}: {grid.width} × {grid.height} stitches now.")
+    if to is None:
+        say(f"{edited.after.title}: {grid.width} × {grid.height} stitches now.")
+    else:
+        say(f"A new pattern, {edited.after.title}, of {grid.width} × {grid.height} stitches.")
+        say(f"{edited.before.title} stays as it was. Written:")
     for path in edited.written:
         say(f"  {content_folder.as_posix()}/{path}")
     if edited.lost:

@@ -188,7 +188,7 @@ FIGURES: dict[str, Fault] = {
     ),
     "credit-missing": Fault(
         "the credits do not say {who}",
-        "add a line, for example credits: {{{names}}}, or lay this aside while no model is stitched",
+        "add a line, for example credits: {names}, or lay this aside while no model is stitched",
         Level.ADVICE,
     ),
     "photo-missing": Fault(

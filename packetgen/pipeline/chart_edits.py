@@ -107,7 +107,7 @@ def edit_chart(
     files = dict(new)
     if to is not None:
         wanted = replace(wanted, id=to.id, title=to.title, photo=None, photographer="")
-        files = _as_copy(content_folder, path, new, to)
+        files = _as_copy(content_folder, path, before, new, to)
     _check(content_folder, series_id, files, wanted)
     kept = {}
     if falling and to is None:
@@ -186,7 +186,7 @@ def _after(
 
 
 def _as_copy(
-    content_folder: Path, path: str, new: Mapping[str, bytes], to: Copy
+    content_folder: Path, path: str, before: Pattern, new: Mapping[str, bytes], to: Copy
 ) -> dict[str, bytes]:
     """Everything of the pattern under its new name, and the series with it in its order.
 
@@ -204,6 +204,10 @@ def _as_copy(
     own = f"{series}/{to.id}/pattern.yaml"
     text = _text(files[own])
     files[own] = _data(titled(text, _root(text, own), to.title), files[own])
+    chart = f"{series}/{to.id}/{before.grid.place.path.rpartition('/')[2]}"
+    begins = f"# {before.title}: ".encode()
+    if files.get(chart, b"").startswith(begins):  # as it was brought in
+        files[chart] = f"# {to.title}: ".encode() + files[chart].removeprefix(begins)
     order = f"{series}/series.yaml"
     data = (content_folder / order).read_bytes()
     text = _text(data)

@@ -234,4 +234,4 @@ def _contrast(series: Series) -> Iterator[Praise]:
 def _nothing_idle(series: Series, codes: Collection[str]) -> Iterator[Praise]:
     if not _FOR_NOTHING & set(codes):
         words = "Every thread set, designer and paint that it lists is used."
-        yield Praise("all that it lists is used", words)
+        yield Praise("no thread set, designer or paint left over", words)

@@ -105,7 +105,7 @@ def _credits(pattern: Pattern, problems: Problems) -> None:
     if missing:
         who = " and ".join(_ASKED[name] for name in missing)
         names = ", ".join(f"{name}: Maud Fennimore" for name in missing)
-        problems.add(pattern.place, "credit-missing", who=who, names=names)
+        problems.add(pattern.place, "credit-missing", who=who, names=f"{{{names}}}")
 
 
 def _series_release(series: Series, problems: Problems) -> None:

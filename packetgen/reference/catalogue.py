@@ -55,10 +55,12 @@ def as_json(examples: Examples) -> bytes:
 
 
 def words_of(code: str) -> str:
-    """The line of a message with '…' where it names what it is about."""
+    """The line of a message with '…' where it names what it is about; of one that is made of such words alone,
+    what its code says."""
     fault = FAULTS[code]
     line = f"{fault.wrong}; {fault.right}".replace("{{", "\0").replace("}}", "\1")
-    return re.sub(r"\{\w+\}( \{\w+\})*", "…", line).replace("\0", "{").replace("\1", "}")
+    said = re.sub(r"\{\w+\}( \{\w+\})*", "…", line).replace("\0", "{").replace("\1", "}")
+    return said if re.search(r"[a-z]", said) else code.replace("-", " ")
 
 
 def explained(code: str, examples: Examples) -> str | None:

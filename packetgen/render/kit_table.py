@@ -27,6 +27,7 @@ from packetgen.units import (
     metres,
     plain,
     size_centimetres,
+    size_inches,
 )
 
 _ROUNDED = (
@@ -157,7 +158,7 @@ def from_piece(kit: Kit, width_mm: float, height_mm: float) -> str:
     """How many pieces for each design, one design at a time, a piece of cloth of this size gives."""
     cloth = Size(width_mm, height_mm)
     rows = [
-        f"A piece of {cut_size_inches(width_mm, height_mm)} ({size_centimetres(width_mm, height_mm)}) gives, "
+        f"A piece of {size_inches(width_mm, height_mm)} ({size_centimetres(width_mm, height_mm)}) gives, "
         "of one design alone:"
     ]
     for design in kit.designs:

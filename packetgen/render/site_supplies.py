@@ -6,7 +6,7 @@ strand, numbers of stitches and "one skein will nearly do" are closer, and stay 
 """
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from itertools import groupby
 
 from packetgen.model import ThreadCard, ThreadSet
@@ -109,11 +109,10 @@ def supplies_view(standing: Standing, year: tuple[Figures, ...]) -> SuppliesView
         ),
         mounting=tuple(_finishing_tick(row) for row in rows if row.item in _MOUNTING and year),
         cuts=tuple(Cuts(one.figures.pattern.title, one.on.mounting) for one in chosen),
-        # How many magnets depends on the heaviest picture, so they are told with the first one.
         piece=tuple(
-            _finishing_tick(row)
+            _finishing_tick(row) if year or row.item != "magnet" else _magnets_at_least(row)
             for row in rows
-            if row.item not in _MOUNTING and (year or row.item != "magnet")
+            if row.item not in _MOUNTING
         ),
     )
 
@@ -195,6 +194,13 @@ def _bead_group(lines: Sequence[Beads]) -> Group:
     )
     about = f"{plain(card.size_mm)} mm, in packets of {counted(card.per_packet, 'bead')}"
     return Group(card.name, about, ticks)
+
+
+def _magnets_at_least(row: Row) -> Tick:
+    """How many they are depends on the heaviest picture."""
+    known = _finishing_tick(row)
+    more = "how many they are is told with the first pattern"
+    return replace(known, much=f"at least {known.much}", detail=f"{known.detail}; {more}")
 
 
 def _finishing_tick(row: Row) -> Tick:
