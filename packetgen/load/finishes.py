@@ -72,7 +72,9 @@ def _complain_of_glue(filled: Filled, steps: str, path: str, problems: Problems)
 def _complain_of_no_magnets(filled: Filled, steps: str, path: str, problems: Problems) -> None:
     """Advice where cautions, glue, hardware or steps speak of magnets, and the piece has none."""
     magnets = filled["magnets"]
-    if magnets["pairs"] != 0 if magnets is not None else "magnets" in filled.given:
+    if magnets is None and "magnets" in filled.given:  # what is wrong with them is told
+        return
+    if magnets is not None and magnets["pairs"] != 0:
         return
     texts = [(given.value, given.place) for given in filled.each("cautions")]
     for group, name in (("glue", "for"), ("hardware", "name")):
