@@ -266,7 +266,7 @@ def test_the_table_says_what_the_others_say(demo):
             for row in table.splitlines()
             if row.startswith(f"{line.colour.number} {line.colour.name} ")
         )
-        assert f" {line.units} " in row
+        assert f" {line.units}{'*' if line.warning else ' '} " in row
     for total in kit.totals:
         assert f"{total.amount} {total.currency}" in table
     assert "Dewdrop Glass" in table and "fat quarters: 18 × 22 in" in table

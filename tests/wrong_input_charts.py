@@ -165,7 +165,7 @@ CASES = (
     Case(
         "spaces for bare cloth, some of them at the ends of rows",
         {CHART: "rrbb\nrk\n rr\n   b\n  r\n", PATTERN: cut(PATTERN, "close_ups:", "credits:")},
-        "series/garden-year/fern/chart.txt:3:1: a space at column 1, row 3 (6 in all); write '.' for bare cloth, so many that each row is 4 long",
+        "series/garden-year/fern/chart.txt:3:1: a space at column 1, row 3 (and in 2 more rows); write '.' for bare cloth, so many that each row is 4 long",
     ),
     Case(
         "a tab before a row",
@@ -193,9 +193,14 @@ CASES = (
         "series/garden-year/fern/chart.txt:1:2: a space stands between any two marks of this chart; take those signs out: one character is one stitch",
     ),
     Case(
+        "spaces for bare cloth, and a row of nothing else",
+        {CHART: "rrbb\n    \n   b\n   r\nrk..\n", PATTERN: cut(PATTERN, "close_ups:", "credits:")},
+        "series/garden-year/fern/chart.txt:2:1: a space at column 1, row 2 (and in 2 more rows); write '.' for bare cloth, so many that each row is 4 long",
+    ),
+    Case(
         "spaces for bare cloth in every second column",
         {CHART: "r k b r\n r k b\n", PATTERN: cut(PATTERN, "close_ups:", "credits:")},
-        "series/garden-year/fern/chart.txt:1:2: a space at column 2, row 1 (6 in all); write '.' for bare cloth, so many that each row is 7 long",
+        "series/garden-year/fern/chart.txt:1:2: a space at column 2, row 1 (and in 1 more row); write '.' for bare cloth, so many that each row is 7 long",
     ),
     Case(
         "numbers before the rows",

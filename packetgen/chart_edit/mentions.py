@@ -16,7 +16,15 @@ def _said(words: str) -> re.Pattern[str]:
     return re.compile(rf"\b(?:corners?|{words})\b{_FIELD}", re.IGNORECASE)
 
 
-_COUNTED, _TURNED = _said("columns?|rows?"), _said(f"{_ACROSS}|{_DOWN}")
+# A column or a row that is counted: 'row 3', 'the last two columns'. Others are where they were.
+_ORDER = (
+    r"\d+(?:st|nd|rd|th)?|first|second|third|fourth|fifth|last|next|two|three|four|five|six|ten"
+)
+_COUNTED = re.compile(
+    rf"\b(?:(?:columns?|rows?)(?= \d)|(?:(?:{_ORDER}) )+(?:columns?|rows?))\b{_FIELD}",
+    re.IGNORECASE,
+)
+_TURNED = _said(f"{_ACROSS}|{_DOWN}")
 _OF_ACROSS, _OF_DOWN = _said(_ACROSS), _said(_DOWN)
 # What of a line is prose: all of it in Markdown; elsewhere a remark, and the fields that describe.
 _PROSE = re.compile(r"#.*|^\s*(?:about|photo_alt):.*")

@@ -155,18 +155,23 @@ def _complain_of_spaces(chart: Chart, usual: int, problems: Problems) -> tuple[i
         usual = without[1]  # the whole chart is spaced out or set in
     too_many = tuple(number for number in with_spaces if without[number] == usual)
     others = tuple(number for number in with_spaces if number not in too_many)
+    if others:  # a row of nothing else has lost its spaces
+        blank = {number for number, row in enumerate(chart.rows, 1) if not row}
+        others = tuple(sorted({*others, *blank}))
     for numbers in (too_many, others):
         if not numbers:
             continue
-        line, column = numbers[0], spaces[numbers[0]][0]
+        line, column = numbers[0], (spaces[numbers[0]] or [1])[0]
         times = sum(len(spaces[number]) for number in numbers)
         more = f" ({times} in all)" if times > 1 else ""
+        if numbers is others:  # those at the ends of rows are not counted
+            more = f" (and in {counted(len(numbers) - 1, 'more row')})" if numbers[1:] else ""
         them = "them" if times > 1 else "it"
         hint = f"take {them} away" if numbers is too_many else "write '.' for bare cloth"
         if numbers is others and any(len(chart.rows[number - 1]) < usual for number in others):
             hint += f", so many that each row is {usual} long"
         spot = f"column {column}, row {line}{more}"
-        what = blank_said(chart.rows[line - 1][column - 1])
+        what = blank_said(chart.rows[line - 1][column - 1 : column] or " ")
         problems.add(chart.place(line, column), "chart-space", what=what, spot=spot, hint=hint)
     return too_many
 

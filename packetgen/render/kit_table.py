@@ -79,16 +79,25 @@ def _called(line: Line) -> str:
     return f"{line.colour.number} {line.colour.name}"
 
 
-def _row(name: str, units: int | str, more: str, cost: Price | None, wide: int) -> str:
+def _row(
+    name: str, units: int | str, more: str, cost: Price | None, wide: int, star: str = ""
+) -> str:
     price = f"{cost.amount} {cost.currency}" if cost else ""
-    return f"{name:<{wide}}{units:>4}  {more:>16}{price:>14}".rstrip()
+    return f"{name:<{wide}}{units:>4}{star:<2}{more:>16}{price:>14}".rstrip()
 
 
 def _threads(lines: Sequence[Shared], wide: int) -> list[str]:
     card = lines[0].card
     rows = [f"{card.name:<{wide}}{'buy':>4}  {'strand, usually':>16}"]
     rows += [
-        _row(_called(line), line.units, metres(line.strand.usual_m), cost_of(line), wide)
+        _row(
+            _called(line),
+            line.units,
+            metres(line.strand.usual_m),
+            cost_of(line),
+            wide,
+            "*" if line.warning else "",
+        )
         for line in lines
     ]
     rows.append(f"{plural(card.sold_as) + ' in all':<{wide}}{sum(line.units for line in lines):>4}")

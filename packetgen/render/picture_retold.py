@@ -244,13 +244,17 @@ def _filled_edges(rows: Sequence[str]) -> tuple[tuple[bool, bool], tuple[bool, b
 def _kept_behind(
     filled: tuple[bool, bool], middles: np.ndarray, looks: np.ndarray, half: float, cells: int
 ) -> np.ndarray:
-    """Where crosses look along one axis: those within a filled edge of the design at what is within it, and those
-    beyond at what is beyond, or a straight edge would be shown ragged."""
+    """Where crosses look along one axis: those within a filled edge of the design at what is within it, those beyond
+    at what is beyond, and those along it at its last cell and the bare cloth next to it, which is less. A straight
+    edge would be shown ragged, and a thin frame be lost."""
     if filled[0]:
-        looks = np.where(middles < 0, np.minimum(looks, -half), np.maximum(looks, half))
+        within = np.where(middles < 2 * half, 1 - half, np.maximum(looks, half))
+        looks = np.where(middles < 0, np.minimum(looks, -half), within)
     if filled[1]:
-        beyond = np.maximum(looks, cells + half)
-        looks = np.where(middles > cells, beyond, np.minimum(looks, cells - half))
+        within = np.where(
+            middles > cells - 2 * half, cells - 1 + half, np.minimum(looks, cells - half)
+        )
+        looks = np.where(middles > cells, np.maximum(looks, cells + half), within)
     return looks
 
 
