@@ -118,6 +118,19 @@ def test_parts_with_the_same_blank_are_one_row_where_the_first_stands():
     assert found[0].blank.size == Size(25.4, 100.0)
 
 
+def test_the_corners_of_a_shaped_part_are_told_from_the_upper_left_of_its_box():
+    """So that it can be sawn: 0,40 of the gable is where its slope begins."""
+    lower = part("lower", (10.0, 60.0), (60.8, 50.0), (111.6, 60.0), (111.6, 90.0), (10.0, 90.0))
+    of = replace(piece(), parts=(GABLE, BOARD, lower))
+    gable, _, other = to_saw(of)
+    assert gable.corners_mm == ((0, 40), (50.8, 0), (101.6, 40))
+    assert other.corners_mm == ((0, 10), (50.8, 0), (101.6, 10), (101.6, 40), (0, 40))
+    assert gable.blank == other.blank, "though their boxes are the same they are no one row"
+    told = " ".join(re.sub("<[^>]*>", " ", html_of(GABLE)).replace("\u00a0", " ").split())
+    assert "Corners of gable, in mm across and down from the upper left of its box" in told
+    assert "0,40 · 50.8,0 · 101.6,40" in told
+
+
 def test_the_packet_has_the_sizes_to_saw_in_both_systems_before_the_steps():
     html = html_of(slat("left slat", pieces=2), slat("right slat"), GABLE)
     assert (

@@ -83,7 +83,7 @@ CASES = (
     Case(
         "a link without its name",
         designer("links: [{url: https://example.org/notes}]"),
-        f"{FILE}:12:13: 'name' is missing in a link; add a line, for example name: Her garden notes",
+        f"{FILE}:12:13: 'name' is missing in a link; add it within the braces, for example name: Her garden notes",
     ),
     Case(
         "a link that leads nowhere",

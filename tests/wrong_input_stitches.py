@@ -172,7 +172,7 @@ CASES = (
     Case(
         "a card without a number",
         {BRAID: GLIMMER, PATTERN: key_line('{moss: {card: glow}, spool: "10"}')},
-        "series/garden-year/fern/pattern.yaml:9:13: 'number' is missing in a thread of another card; add a line, for example number: G3",
+        "series/garden-year/fern/pattern.yaml:9:13: 'number' is missing in a thread of another card; add it within the braces, for example number: G3",
     ),
     Case(
         "two key lines with the same thread of another card",

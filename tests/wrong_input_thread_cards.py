@@ -82,7 +82,7 @@ CASES = (
     Case(
         "a pace without its quick hour",
         pace("{slow: 100, usual: 150}"),
-        "series/garden-year/series.yaml:5:7: 'quick' is missing in a pace; add a line, for example quick: 200",
+        "series/garden-year/series.yaml:5:7: 'quick' is missing in a pace; add it within the braces, for example quick: 200",
     ),
     Case(
         "the number of the whole thread for that of a strand",

@@ -200,7 +200,7 @@ def _without_frame(codes: np.ndarray) -> tuple[np.ndarray, str]:
         return codes, ""
     return (
         cut,
-        f", and with it {counted(lost[0], 'row')} and {counted(lost[1], 'column')} of its colour",
+        f", and so are {counted(lost[0], 'row')} and {counted(lost[1], 'column')} of the same colour at the chart's edges",
     )
 
 

@@ -193,7 +193,7 @@ FILES: dict[str, Fault] = {
         "points have commas, and between braces a comma ends a value",
         "put {quotes} round them: {example}",
     ),
-    "name-missing": Fault("{name} is missing in {what}", "add a line, for example {example}"),
+    "name-missing": Fault("{name} is missing in {what}", "{how}, for example {example}"),
     "text-goes-on": Fault(
         "{more} is no name, and seems to go on with the text of {name} above",
         "write {right} and below it the whole text, each line set in by 2 spaces",

@@ -33,6 +33,7 @@ def _check(notice: Filled, problems: Problems) -> None:
                     name=said(name),
                     what=f"a {needs.option}",
                     example=f"{name}: {examples[name]}",
+                    how="add a line",
                 )
 
 

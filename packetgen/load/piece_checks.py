@@ -150,7 +150,9 @@ def _look_at_thickness(filled: Filled, problems: Problems) -> None:
     for given in filled.each("parts"):
         thick_mm = given.value["thickness"] if given.value is not None else None
         outline = given.value["outline"] if given.value is not None else None
-        if thick_mm is not None and outline is not None and _is_upright(outline):
+        if outline is None:
+            continue  # it may lie flat
+        if thick_mm is not None and _is_upright(outline):
             thick_mm = min(thick_mm, *_extent(outline))  # a shelf's outline shows its edge
         if thick_mm is not None and thick_mm >= _THICK_MM:
             problems.add(

@@ -243,7 +243,7 @@ def _group(kind: Group, node: Node, called: str, example: str, problems: Problem
         problems.add(key.place, "name-unknown", name=said(key.value), what=kind.what, hint=hint)
         if hint.startswith("did you mean"):
             misspelt.update(name for name in fields if said(name) in hint)
-    whole = _complete(kind, node.place, given, misspelt, problems) and whole
+    whole = _complete(kind, node, given, misspelt, problems) and whole
     whole = whole and all(value.whole for value in given.values())
     return Given(Filled(given, node.place, whole), node.place, whole)
 
@@ -285,18 +285,23 @@ def _first_of_own(kind: Group, entries: tuple[Entry, ...]) -> str:
 
 
 def _complete(
-    kind: Group, place: Place, given: dict[str, Given], misspelt: set[str], problems: Problems
+    kind: Group, node: GroupNode, given: dict[str, Given], misspelt: set[str], problems: Problems
 ) -> bool:
     """Whether all names are there that must be; what is missing is reported, and `given` gets what is usual for
     the others. Names that are `misspelt` are not missed."""
     fields = {field.name: field for field in kind.fields}
+    place = node.place
+    facts = {
+        "what": kind.what,
+        "how": "add it within the braces" if _braced(node) else "add a line",
+    }
     complete = True
     for name, field in fields.items():
         if name in given or name in misspelt:
             continue
         if field.required:
             example = _example(field, name)
-            problems.add(place, "name-missing", name=said(name), what=kind.what, example=example)
+            problems.add(place, "name-missing", name=said(name), example=example, **facts)
             complete = False
         elif field.default is not None:
             given[name] = Given(field.default, place)
@@ -304,11 +309,15 @@ def _complete(
         there = [name for name in names if name in given]
         if not there and not misspelt.intersection(names):
             example = _example(fields[names[0]], names[0])
-            problems.add(
-                place, "name-missing", name=said(names[0]), what=kind.what, example=example
-            )
+            problems.add(place, "name-missing", name=said(names[0]), example=example, **facts)
         complete = complete and len(there) == 1
     return _apart(kind, given, problems) and complete
+
+
+def _braced(node: GroupNode) -> bool:
+    """Whether it stands between braces, of which the first is its place."""
+    first = node.entries[0][0].place if node.entries else node.place
+    return first.line == node.place.line and first.column > node.place.column
 
 
 def _apart(kind: Group, given: dict[str, Given], problems: Problems) -> bool:

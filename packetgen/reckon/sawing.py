@@ -2,12 +2,13 @@
 
 from dataclasses import dataclass
 
-from packetgen.model import FinishingPiece, Part
+from packetgen.model import FinishingPiece, Outline, Part
 from packetgen.reckon.outline import bounds, fills_its_box
 from packetgen.reckon.sizes import Size
 
 # Of a millimetre: what is left is the dust of floating point, which would part what is alike.
 _DIGITS = 6
+_MOST_CORNERS = 12  # that are told; a curve has many more
 
 
 @dataclass(frozen=True)
@@ -22,11 +23,12 @@ class Blank:
 
 @dataclass(frozen=True)
 class Alike:
-    """Parts that have the same blank."""
+    """Parts that are sawn alike."""
 
     names: tuple[str, ...]
     pieces: int  # of all of them together
     blank: Blank
+    corners_mm: Outline = ()  # of a shaped one, from the upper left of its blank, where they are few
 
 
 def blank(part: Part) -> Blank:
@@ -51,13 +53,24 @@ def sawn_mm2(part: Part) -> float:
 
 def to_saw(piece: FinishingPiece) -> tuple[Alike, ...]:
     """In the author's order, each where the first of its like stands."""
-    alike: dict[Blank, list[Part]] = {}
+    alike: dict[tuple[Blank, Outline], list[Part]] = {}
     for part in piece.parts:
-        alike.setdefault(blank(part), []).append(part)
+        of = blank(part)
+        alike.setdefault((of, _corners_mm(part) if of.shaped else ()), []).append(part)
     return tuple(
-        Alike(tuple(dict.fromkeys(p.name for p in parts)), sum(p.pieces for p in parts), of)
-        for of, parts in alike.items()
+        Alike(
+            names=tuple(dict.fromkeys(part.name for part in parts)),
+            pieces=sum(part.pieces for part in parts),
+            blank=of,
+            corners_mm=corners if len(corners) <= _MOST_CORNERS else (),
+        )
+        for (of, corners), parts in alike.items()
     )
+
+
+def _corners_mm(part: Part) -> Outline:
+    left, top, _, _ = bounds(part.outline)
+    return tuple((round(x - left, 1), round(y - top, 1)) for x, y in part.outline)
 
 
 def any_shaped(piece: FinishingPiece) -> bool:
