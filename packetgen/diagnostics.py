@@ -97,7 +97,7 @@ class Problems:
         for (wrong, _), (first, *others) in alike.items():
             if others:
                 self._found -= {first, *others}
-                also = ", ".join(_seen_from(first.place, one.place) for one in others[:_ALSO])
+                also = ", ".join(seen_from(first.place, one.place) for one in others[:_ALSO])
                 where = f", named here and on {also}" if len(others) <= _ALSO else ""
                 number = f", named on {len(others) + 1} lines"
                 self._found.add(replace(first, wrong=f"{wrong}{where or number}"))
@@ -124,7 +124,7 @@ def added(before: Problems, after: Problems) -> tuple[Problem, ...]:
     return tuple(problem for problem in after.errors if _kind(problem) in more)
 
 
-def _seen_from(place: Place, other: Place) -> str:
+def seen_from(place: Place, other: Place) -> str:
     """'line 24' of the same file, 'line 24 of moss/pattern.yaml' of another."""
     line = f"line {other.line}"
     return line if other.path == place.path else f"{line} of {'/'.join(other.path.split('/')[-2:])}"

@@ -1007,6 +1007,12 @@ def test_a_title_above_a_grid_of_signs_is_kept_as_a_remark(desk):
     assert "# Jar of beans\n" in (desk / "new" / "chart.txt").read_text()
 
 
+def test_a_row_of_a_colour_that_comes_nowhere_else_is_no_title(desk):
+    (desk / "grid.txt").write_text("kkk\n\nrr.\n.rr\n")
+    said = run("grid.txt", "--threads", "moss", "--code", "r=E2", "--code", "k=K4").stdout
+    assert "3 × 4 stitches, 7 of them worked, in 2 colours" in said and "title" not in said
+
+
 def test_rows_of_signs_below_an_empty_line_are_no_legend(desk):
     (desk / "grid.txt").write_text("KLK\nLKL\n\nK L\nL K\n")
     said = run("grid.txt", "--threads", "moss", "--code", "K=E2", "--code", "L=07").stdout

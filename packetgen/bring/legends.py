@@ -5,19 +5,14 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 
 _LEAST = 2  # rows
-_FIELDS = (
-    2,
-    5,
-)  # in a row: a code and its thread, and perhaps its name, its colour and how many stitches
-
+# Fields of a row: a code and its thread, and perhaps its name, its colour and how many stitches.
+_FIELDS = (2, 5)
 # 'K = 101 wet bark', 'K: 101', 'K  101 wet bark'.
 _OF_SIGN = re.compile(r"\s*(\S)(?:\s*(?P<says>[=:])\s*|\s+)(\S.*?)\s*")
-
-_LARGEST = (
-    2000  # rows and columns of a table in which a legend is looked for: twice those of a chart
-)
+# Rows and columns of a table in which a legend is looked for: twice those of a chart.
+_LARGEST = 2000
 _EMPTY = 4  # columns that may be between, the last of all
-_LETTERS = 3  # of a title, at least
+_LETTERS = 3  # that a title has beside the signs of the grid, at least
 
 Table = Sequence[Sequence[str]]  # '' is an empty field
 
@@ -131,6 +126,6 @@ def title_above(lines: Sequence[str]) -> int | None:
         return None
     number = blocks[0][0]
     signs = {sign for line in lines[number + 1 :] for sign in line}
-    letters = [sign for sign in lines[number] if sign.isalpha()]
-    strange = sum(sign not in signs for sign in letters)
-    return number if len(letters) >= _LETTERS and 2 * strange > len(letters) else None
+    letters = {sign for sign in lines[number] if sign.isalpha()}
+    strange = letters - signs  # a row of one or two colours that come nowhere else is no title
+    return number if len(strange) >= _LETTERS and 2 * len(strange) > len(letters) else None

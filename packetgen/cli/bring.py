@@ -48,7 +48,7 @@ class _Refused(click.ClickException):
 @click.option(
     "--into",
     type=click.Path(file_okay=False, path_type=Path),
-    help="Write into this folder instead, which begins with it.",
+    help="Write the chart and its key into this folder instead.",
 )
 @click.option("--replace", is_flag=True, help="Put it in the place of the chart that is there.")
 @click.option(

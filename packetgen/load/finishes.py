@@ -3,7 +3,7 @@
 import re
 from collections.abc import Mapping
 
-from packetgen.diagnostics import Place, Problems
+from packetgen.diagnostics import Place, Problems, seen_from
 from packetgen.load.documents import read_document, read_markdown
 from packetgen.load.files import ContentFolder, valid_id
 from packetgen.load.once import Once
@@ -89,13 +89,9 @@ def _complain_of_no_magnets(filled: Filled, steps: str, path: str, problems: Pro
     if not found:
         return
     place, word = found[0]
-    also = dict.fromkeys(_seen_from(place, other) for other, _ in found[1:])
+    also = dict.fromkeys(seen_from(place, other) for other, _ in found[1:])
     more = f"; so too {listed(tuple(also)[:_SHOWN])}" if also else ""
     problems.add(place, "magnets-none", word=said(word), more=more)
-
-
-def _seen_from(place: Place, other: Place) -> str:
-    return f"line {other.line}" if other.path == place.path else f"line {other.line} of steps.md"
 
 
 def _place_in(text: str, word: re.Match[str], path: str) -> Place:
