@@ -227,19 +227,22 @@ def test_what_is_offered_in_place_of_an_unknown_name_is_never_a_long_line():
         said += map(str, problems)
     assert len(said) == 4 and max(map(len, said)) <= 220
     assert f"did you mean '{long}'?" in said[0] and "linen-10, linen-11, " in said[1]
-    assert f"known in {long}.yaml: 0 between moss" in said[3] and "…, and 49 more" in said[3]
+    assert (
+        f"known in {long}.yaml: 0 b" in said[3]
+        and "…, and 49 more; or add it there" in said[3]
+    )
 
 
 def test_of_a_large_card_it_is_told_how_many_colours_are_not_named():
     card = {f"{n}": Colour(f"{n}", f"bed {n}", "#4f7942") for n in range(10, 40)}
     told = offered_of("zz", card, "threads/bed.yaml")
     named, _, more = told.removeprefix("known in threads/bed.yaml: ").rpartition(", and ")
-    assert len(named.split(", ")) + int(more.removesuffix(" more")) == 30
+    assert len(named.split(", ")) + int(more.removesuffix(" more; or add it there")) == 30
     assert named.startswith("10 bed 10, 11 bed 11, ")
     few = dict(list(card.items())[:3])
     assert (
         offered_of("zz", few, "threads/bed.yaml")
-        == "known in threads/bed.yaml: 10 bed 10, 11 bed 11, 12 bed 12"
+        == "known in threads/bed.yaml: 10 bed 10, 11 bed 11, 12 bed 12; or add it there"
     )
 
 

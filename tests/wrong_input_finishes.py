@@ -367,6 +367,18 @@ CASES = (
         "finishes/shelf/finish.yaml:4:12: the panel reaches beyond the wood, 88 mm to the right and 88 mm below; keep it within the parts, which stand from 0,0 to 12,12, or write 'back' in mm if its 12 × 12 mm are cm",
     ),
     Case(
+        "the middle board of three in centimetres",
+        {
+            FINISH: TINY[FINISH]
+            .replace("outline: 0,0 120,0 120,120 0,120", "outline: 0,0 12,0 12,12 0,12")
+            .replace(
+                "paints:\n",
+                f"{rail('0,0 120,0 120,9 0,9', '0,-9')}{rail('0,0 120,0 120,9 0,9', '0,120').replace('rail', 'shelf')}paints:\n",
+            )
+        },
+        "finishes/shelf/finish.yaml:10:14: advice: 'back' of 12 × 12 mm carries no panel and holds no parts together, and corners are in mm; if these are cm, write 0,0 120,0 120,120 0,120",
+    ),
+    Case(
         "an overlap in another unit",
         {FINISH: ("overlap: 20 mm", "overlap: 20 cm")},
         "finishes/shelf/finish.yaml:24:45: advice: an overlap of 200 mm is much for the two ends of a trim; look once more: should it be 20 mm?",

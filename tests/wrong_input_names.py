@@ -117,7 +117,7 @@ CASES = (
     Case(
         "a thread number that the card lacks",
         {PATTERN: ("r: {moss: E2,", "r: {moss: E3,")},
-        "series/garden-year/fern/pattern.yaml:9:13: Moss Stranded has no colour 'E3'; known in threads/moss.yaml: E2 brick, K4 peat, 07 fern",
+        "series/garden-year/fern/pattern.yaml:9:13: Moss Stranded has no colour 'E3'; known in threads/moss.yaml: E2 brick, K4 peat, 07 fern; or add it there",
     ),
     Case(
         "a colour's name where its number is due",
@@ -142,7 +142,7 @@ CASES = (
     Case(
         "a number and a name that are of two threads",
         {PATTERN: ("r: {moss: E2,", "r: {moss: E2 peat,")},
-        "series/garden-year/fern/pattern.yaml:9:13: Moss Stranded has no colour 'E2 peat'; known in threads/moss.yaml: E2 brick, K4 peat, 07 fern",
+        "series/garden-year/fern/pattern.yaml:9:13: Moss Stranded has no colour 'E2 peat'; known in threads/moss.yaml: E2 brick, K4 peat, 07 fern; or add it there",
     ),
     Case(
         "backstitch in an unknown mark",
@@ -411,6 +411,11 @@ CASES = (
             f"series/garden-year/fern/pattern.yaml:13:14: the mark '{said.strip(chr(34))}' is not in the key; write 'k', which has that thread",
         )
         for what, said in (("number", "K4"), ("name", "Peat"), ("number in another set", '"12"'))
+    ),
+    Case(
+        "a number that the card no longer has, whose colour the remark names",
+        {PATTERN: ('{moss: E2, spool: "10"}', '{moss: X9, spool: "10"}   # Peat')},
+        "series/garden-year/fern/pattern.yaml:9:13: Moss Stranded has no colour 'X9'; write 'K4', which has the name that your remark says, 'Peat'",
     ),
     Case(
         "the number of another colour than the remark names",

@@ -167,7 +167,7 @@ CASES = (
     Case(
         "a number that the other card lacks",
         {BRAID: GLIMMER, PATTERN: key_line('{moss: {card: glow, number: E2}, spool: "10"}')},
-        "series/garden-year/fern/pattern.yaml:9:34: Glow Braid has no colour 'E2'; known in threads/glow.yaml: G3 rime",
+        "series/garden-year/fern/pattern.yaml:9:34: Glow Braid has no colour 'E2'; known in threads/glow.yaml: G3 rime; or add it there",
     ),
     Case(
         "a card without a number",

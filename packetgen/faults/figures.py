@@ -85,6 +85,11 @@ FIGURES: dict[str, Fault] = {
         "if these are cm, write {better}",
         Level.ADVICE,
     ),
+    "part-in-cm": Fault(
+        "{part} of {size} carries no panel and holds no parts together, and corners are in mm",
+        "if these are cm, write {better}",
+        Level.ADVICE,
+    ),
     "part-placeless": Fault(
         "{part} has no 'at', so it stands at 0,0, while other parts say where they stand",
         "give it one; write at: 0,0 if that is right",

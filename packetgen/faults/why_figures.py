@@ -71,6 +71,12 @@ WHY_FIGURES: dict[str, Why] = {
         "centimetres.",
         "Write the corners in millimetres, as those of all parts.",
     ),
+    "part-in-cm": Why(
+        "The panel has no wood below it, though there are parts round it, and one small part would lie below all of it "
+        "and join the others if it were ten times as large: its corners may be in centimetres.",
+        "Write the corners in millimetres, as those of all parts; where it is as small as that, mend the places of "
+        "the parts, or lay the advice aside in series.yaml.",
+    ),
     "part-placeless": Why(
         "A part without an at stands at 0,0, which is right for the one that the others are measured from. Here it is "
         "another one, and its line may have been forgotten.",

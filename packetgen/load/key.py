@@ -9,6 +9,7 @@ from types import MappingProxyType
 
 from packetgen.diagnostics import Place, Problems, nearest_of
 from packetgen.load.cards import Cards
+from packetgen.load.key_remarks import names_in_remarks
 from packetgen.load.references import resolve
 from packetgen.load.shape_pattern import KEY_LINE
 from packetgen.load.strange_keys import (
@@ -54,9 +55,11 @@ def read_key(
     series_sets: Sets,
     requests: Requests,
     cards: Cards[ThreadCard],
+    text: str,
     problems: Problems,
 ) -> Key:
-    """The key, checked against the thread sets of the pattern (`sets`) and of its series."""
+    """The key, checked against the thread sets of the pattern (`sets`) and of its series; `text` is its file, of which
+    the remarks say what the colours are called."""
     lines: list[KeyLine] = []
     places: dict[str, Place] = {}
     worked: dict[str, Stitch | None] = {}
@@ -73,7 +76,8 @@ def read_key(
         )
         sound = False
     strange = sets_of_another_card(given, sets, problems)
-    reader = _KeyReader(sets, series_sets, requests, cards, strange, problems)
+    remarks = names_in_remarks(text, [key.place.line for key, _ in given.value or ()])
+    reader = _KeyReader(sets, series_sets, requests, cards, strange, remarks, problems)
     for key, line in given.value or ():
         if LOST in key.value or not _usable_mark(key.value, key.place, problems):
             meant.update(key.value if len(key.value) > 1 else "")
@@ -144,6 +148,7 @@ class _KeyReader:
         requests: Requests,
         cards: Cards[ThreadCard],
         passed_over: Collection[str],
+        remarks: Mapping[int, str],
         problems: Problems,
     ) -> None:
         self._sets = sets
@@ -155,6 +160,7 @@ class _KeyReader:
         self._stitched: dict[tuple[object, ...], str] = {}
         self._not_offered: set[str] = set()
         self._passed_over = passed_over  # sets of whose numbers all is told
+        self._remarks = remarks
         self._pinned: dict[str, str] = {}  # chart shape → the mark that has it first
 
     def line(self, mark: str, place: Place, filled: Filled) -> KeyLine | None:
@@ -312,7 +318,8 @@ class _KeyReader:
                 return None
         if one is None or not numbers:
             return None
-        found = [self._thread(number, one.card) for number in numbers]
+        remark = self._remarks.get(given.place.line, "") if len(numbers) == 1 else ""
+        found = [self._thread(number, one.card, remark) for number in numbers]
         needle = tuple(thread for thread in found if thread is not None)
         if len(needle) < len(found):
             return None
@@ -323,8 +330,10 @@ class _KeyReader:
             return None
         return needle
 
-    def _thread(self, given: Given, own: ThreadCard) -> tuple[ThreadCard, Colour] | None:
-        """A number of the set's own card, or a card with its number."""
+    def _thread(
+        self, given: Given, own: ThreadCard, remark: str
+    ) -> tuple[ThreadCard, Colour] | None:
+        """A number of the set's own card, or a card with its number; `remark` is what the line calls it, or ''."""
         card: ThreadCard | None = own
         number, place = given.value, given.place
         if isinstance(number, Filled):
@@ -337,15 +346,23 @@ class _KeyReader:
         both = _parted(number) if isinstance(number, str) and number not in card.colours else ()
         if len({*both} & {*card.colours}) == len(both) == 2:
             hint = f"for a blend of the two write [{shown(', '.join(both))}]"
-            facts = {"of": shown(card.name), "what": "colour", "name": said(number), "hint": hint}
-            self._problems.add(place, "colour-unknown", **facts)
+            self._unknown(card, number, place, hint)
             return None
         called = {colour.name.casefold(): number for number, colour in card.colours.items()}
+        meant = called.get(remark.casefold())
+        if meant and number is not None and number not in card.colours:
+            hint = f"write {said(meant)}, which has the name that your remark says, {said(remark)}"
+            self._unknown(card, number, place, hint)
+            return None
         file = f"threads/{card.id}.yaml"
         colour = resolve(
             number, place, card.colours, "colour", self._problems, called, card.name, file
         )
         return None if colour is None else (card, colour)
+
+    def _unknown(self, card: ThreadCard, number: str, place: Place, hint: str) -> None:
+        facts = {"of": shown(card.name), "what": "colour", "name": said(number), "hint": hint}
+        self._problems.add(place, "colour-unknown", **facts)
 
     def _once(
         self, mark: str, name: str, given: Given, stitch: str | None, strands: int | None

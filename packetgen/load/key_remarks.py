@@ -1,8 +1,9 @@
-"""The remark behind a key line that names another colour than the line's number: one of the two is a slip."""
+"""The remark behind a key line, which names its colour: where it names another than the line's number, one of the two
+is a slip."""
 
 import re
 from collections import Counter
-from collections.abc import Sequence
+from collections.abc import Collection, Mapping, Sequence
 
 from packetgen.diagnostics import Problems
 from packetgen.load.words import said
@@ -13,21 +14,25 @@ _REMARK = re.compile(r"[^#]*\}\s+#\s*(?P<name>[^(]{1,80}?)\s*(?:\(. in quotes: .
 _EXAMPLE = "example "  # what begin writes
 
 
+def names_in_remarks(text: str, on_lines: Collection[int]) -> Mapping[int, str]:
+    """By the numbers of the lines of the key what the remark behind each says, where the line has one mark."""
+    lines, alone = text.split("\n"), Counter(on_lines)
+    found = {line: _REMARK.fullmatch(lines[line - 1]) for line in on_lines if alone[line] == 1}
+    return {line: remark["name"] for line, remark in found.items() if remark}
+
+
 def complain_of_remarks(
     text: str, key: Sequence[KeyLine], sets: Sequence[ThreadSet], problems: Problems
 ) -> None:
     """Advice on each line of the key whose remark is the name of another colour on its card, or of one of the
     examples that its card no longer has."""
-    lines = text.split("\n")
-    alone = Counter(line.place.line for line in key)
+    remarks = names_in_remarks(text, [line.place.line for line in key])
     for line in key:
-        found = _REMARK.fullmatch(lines[line.place.line - 1])
-        if alone[line.place.line] > 1:
-            continue
+        remark = remarks.get(line.place.line)
         own = {one.name: one.number for colours in line.threads.values() for one in colours}
-        if not found or not own or found["name"].casefold() in map(str.casefold, own):
+        if not remark or not own or remark.casefold() in map(str.casefold, own):
             continue
-        asked, (name, number) = found["name"].casefold(), next(iter(own.items()))
+        asked, (name, number) = remark.casefold(), next(iter(own.items()))
         others = {
             colour.name.casefold(): colour.number
             for one in sets
@@ -40,7 +45,7 @@ def complain_of_remarks(
         problems.add(
             line.place,
             "key-remark-other",
-            remark=said(found["name"]),
+            remark=said(remark),
             number=said(number),
             name=said(name),
             meant=meant,

@@ -87,8 +87,9 @@ def load_pattern(
     cloths = _cloths(filled, around.library, problems)
     sets = _sets(filled, around.sets, problems)
     requests = _requests(filled, sets, problems)
+    text, cards = sure(folder.text(f"{path}/pattern.yaml")), around.library.threads
     key = (
-        read_key(filled.given["key"], sets, around.sets, requests, around.library.threads, problems)
+        read_key(filled.given["key"], sets, around.sets, requests, cards, text, problems)
         if "key" in filled.given
         else None
     )
@@ -113,8 +114,8 @@ def load_pattern(
     aside = read_laid_aside(filled, problems)
     if problems.hindering:  # nothing is put together that would be thrown away
         return None
-    text, in_order = folder.text(f"{path}/pattern.yaml"), all_sure(sure(sets).values())
-    complain_of_remarks(sure(text), sure(key).lines, in_order, problems)
+    in_order = all_sure(sure(sets).values())
+    complain_of_remarks(text, sure(key).lines, in_order, problems)
     return Pattern(
         id=name,
         title=filled["title"],

@@ -8,6 +8,7 @@ from packetgen.load.placed_parts import (
     better_turned,
     beyond_wood,
     hidden,
+    in_cm,
     lies_on,
     over_panel,
     standing_apart,
@@ -191,6 +192,9 @@ def _look_at_panel(filled: Filled, parts: tuple[Part, ...], problems: Problems) 
         return
     beyond = beyond_wood(panel["outline"], parts)
     if beyond is None:
+        if (small := in_cm(panel["outline"], parts)) is not None:
+            _part_in_cm([one.value for one in filled.each("parts")][small], problems)
+            return
         _look_at_parts(filled, panel, parts, problems)
         return
     corner = f"which is {_mm(beyond.most_mm)} from its corner {_point(beyond.at)}"
@@ -209,6 +213,16 @@ def _look_at_panel(filled: Filled, parts: tuple[Part, ...], problems: Problems) 
         much=listed(tuple(sides)),
         within=within,
         other=_from_own_corner(panel["outline"], parts) or _other_cure(filled),
+    )
+
+
+def _part_in_cm(part: Filled, problems: Problems) -> None:
+    problems.add(
+        part.place_of("outline"),
+        "part-in-cm",
+        part=said(part["name"]),
+        size=_size(_extent(part["outline"])),
+        better=_from_cm(part["outline"]),
     )
 
 

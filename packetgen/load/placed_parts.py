@@ -19,6 +19,8 @@ _EDGE_MM = 5
 _HUNG_MM, _LEAST_LONG_MM = 30, 5
 # A layer of wood carries the panel if it reaches below so much of it, and fills half.
 _REACHES, _FILLS = 0.9, 0.5
+# A board in centimetres lies below next to nothing of the panel, and no board is so many times larger.
+_NEXT_TO_NOTHING, _LARGE = 0.05, 3
 
 Bounds = tuple[float, float, float, float]  # left, top, right, bottom
 
@@ -85,6 +87,25 @@ def lies_on(panel: Outline, part: Part, parts: Iterable[Part]) -> bool:
     """Whether a panel lies on the wood, and on no more of it than that part is wide and high."""
     round_part = box(*_placed(part).bounds).buffer(_ROUNDED_MM)
     return round_part.covers(Polygon(panel)) and beyond_wood(panel, parts) is None
+
+
+def in_cm(panel: Outline, parts: Sequence[Part]) -> int | None:
+    """The number of the one part that would lie below all of the panel if its corners were in centimetres, and join
+    parts that hang apart without it."""
+    shape, placed = Polygon(panel), [_placed(part) for part in parts]
+    apart, most = len(_touching(placed)), _LARGE * max(_extent(shape))
+    found = []
+    for number, part in enumerate(parts):
+        tenfold = replace(part, outline=tuple((10 * x, 10 * y) for x, y in part.outline))
+        large = _placed(tenfold)
+        if (
+            placed[number].intersection(shape).area <= _NEXT_TO_NOTHING * shape.area
+            and large.buffer(_ROUNDED_MM).covers(shape)
+            and max(_extent(large)) <= most
+            and len(_touching([*placed[:number], large, *placed[number + 1 :]])) < apart
+        ):
+            found.append(number)
+    return found[0] if len(found) == 1 else None
 
 
 def over_panel(
@@ -199,6 +220,11 @@ def _touching(placed: Sequence[Polygon]) -> list[tuple[int, ...]]:
 
 def _gap_mm(one: BaseGeometry, others: Iterable[Polygon]) -> float:
     return min(one.distance(other) for other in others)
+
+
+def _extent(shape: Polygon) -> tuple[float, float]:
+    left, top, right, bottom = shape.bounds
+    return right - left, bottom - top
 
 
 def _placed(part: Part) -> Polygon:

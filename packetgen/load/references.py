@@ -20,7 +20,7 @@ _NEW = {
     "designer": "add {} to 'designers' in series.yaml",
 }
 _SIGNS = 3  # of a number that a slip can leave like itself
-_LONGEST_LIST = 96  # letters, where it is said too how many more there are
+_LONGEST_LIST = 79  # letters, where it is said too how many more there are
 _SHORT_OFFER = 80  # letters, where it is said too how to write a new one
 
 
@@ -81,9 +81,8 @@ def offered_of(name: str, known: Mapping[str, object], file: str) -> str:
     fit = range(MOST_OFFERED, 1, -1)
     number = next((one for one in fit if len(of_first(one)) <= _LONGEST_LIST), 1)
     more = len(colours) - number
-    return cut(of_first(number), longest=_LONGEST_LIST) + (
-        f", and {more:,} more" if more > 0 else ""
-    )
+    rest = f", and {more:,} more" if more > 0 else ""
+    return f"{cut(of_first(number), longest=_LONGEST_LIST)}{rest}; or add it there"
 
 
 def _with_its_name(text: str, known: Mapping[str, object]) -> str | None:

@@ -145,7 +145,7 @@ BY_FIELD: Mapping[str, Mapping[str, tuple[str, ...]]] = {
         "paints[].or_with.put_on_with": ("same-way-twice",),
         "panel.outline": ("panel-beyond-wood", "panel-in-cm"),
         "parts[].thickness": ("part-thick",),
-        "parts[].outline": ("part-slim",),
+        "parts[].outline": ("part-slim", "part-in-cm"),
         "border": ("border-fills-panel", "border-broad"),
         "trim.kind": ("trim-width", "trim-flat"),
         "trim.ratio": ("trim-flat",),
