@@ -168,7 +168,7 @@ def _make_editions(demo, folder: Path) -> None:
             if edition is not COLOUR
         }
         for ending, source in sources.items():
-            for name, data in papers(figure.pattern, ending, source, env).items():
+            for name, data in papers(f"{figure.pattern.id}{ending}", 1, source, env).items():
                 (folder / name).write_bytes(data)
 
 

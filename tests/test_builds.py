@@ -374,6 +374,17 @@ def test_a_series_in_which_nothing_changed_is_not_even_read(shelf, read, engine,
     assert tree(shelf.folder)["site/index.html"] == before["site/index.html"]
 
 
+def test_a_build_says_how_much_of_what_begin_wrote_still_stands(desk):
+    """What is laid aside is no more; what rests is not looked at."""
+    remark = "# EXAMPLE: the chart. Draw your own over it.\n"
+    desk.write(f"{FERN}/pattern.yaml", remark + TINY[f"{FERN}/pattern.yaml"])
+    assert desk.build().examples == 1
+    assert desk.build().examples == 0
+    aside = "laid_aside: [{advice: example-remark, because: it teaches}]\n"
+    desk.write(f"{FERN}/pattern.yaml", remark + TINY[f"{FERN}/pattern.yaml"] + aside)
+    assert desk.build().examples == 0
+
+
 def test_advice_on_series_at_rest_is_counted_and_that_on_the_others_said(shelf):
     """And nothing of it is an error, nor hinders one from being found."""
     winter = FERN.replace("garden-year", "winter-year")

@@ -11,7 +11,7 @@ from packetgen.pipeline import Order, foretold, packet_files, proof
 from packetgen.pipeline.packets import packet_paths
 from packetgen.pipeline.reasons import reasons
 from packetgen.render import pictures
-from tests.content_builder import CHART, CLOTH, FERN, MOSS, SERIES, TINY, picture
+from tests.content_builder import CHART, CLOTH, FERN, FINISH, MOSS, SERIES, TINY, picture
 from tests.content_builder import build as write_content
 from tests.running import OUT as OUT_DAY
 from tests.running import run
@@ -112,6 +112,18 @@ def test_an_edited_thread_card(desk, engine, wide_pictures):  # noqa: F811
     assert said["site/fern/mounted-480.jpg"] == "drawn anew, may change: threads/moss.yaml"
     # A page names its pictures by their width, and says their height, which is not known yet.
     assert said["site/fern/index.html"].endswith("may change: threads/moss.yaml")
+
+
+def test_an_edited_outline_of_a_shaped_part(tmp_path, engine, wide_pictures):  # noqa: F811
+    """Its templates are set anew; nothing is known of them before, and nothing of them is foretold after a story."""
+    shaped = TINY[FINISH].replace("120,120 0,120", "120,110 110,120 0,120")
+    desk, papers = Desk(tmp_path, {**TWO, FINISH: shaped}), "site/garden-year-parts-a4.pdf"
+    desk.build()
+    desk.write(f"{FERN}/story.md", "It grew behind the tap, and then before it.\n")
+    assert papers not in dict(compared(desk, engine, wide_pictures).lines)
+    desk.write(FINISH, shaped.replace("120,110 110,120", "120,105 105,120"))
+    said = dict(compared(desk, engine, wide_pictures).lines)
+    assert said[papers] == f"set anew, may change: {FINISH}"
 
 
 def test_an_edited_chart(desk, engine, wide_pictures):  # noqa: F811

@@ -294,7 +294,7 @@ def test_of_magnets_that_hold_the_middle_of_a_card_the_design_that_draws_them_th
     """By hand: the small card is 28 · 25.4 ÷ 18 + 10 = 49.5 by 32.6 mm; 9 mm in from each edge leave
     31.5 × 14.6 mm; on the large card alone, of 100.7 × 126.1 mm, they would stand 82.7 × 108.1 mm apart."""
     assert complaints(of_two(HERON, MOTH)) == [
-        "tests:1:1: advice: magnets within the card of A Moth on Cloth 18 hold only the middle 1.24 × 0.57 in "
+        "tests:1:1: advice: shared magnets in the card of A Moth on Cloth 18 hold only the middle 1.24 × 0.57 in "
         "(3.2 × 1.5 cm) of Heron at the Lock; make that one larger, or lay this aside: see --explain"
     ]
     assert FAULTS["magnets-bunched"].level is Level.ADVICE
@@ -311,7 +311,8 @@ def test_a_narrow_and_a_low_design_are_both_named():
     upright, across = narrow_and_low()
     said = [words for words in complaints(of_two(HERON, upright, across)) if "of Heron at" in words]
     assert (
-        len(said) == 1 and "advice: magnets within the card of Post and Hedge hold only" in said[0]
+        len(said) == 1
+        and "advice: shared magnets in the card of Post and Hedge hold only" in said[0]
     )
     assert said[0].endswith("; make those larger, or lay this aside: see --explain")
 
@@ -354,7 +355,7 @@ def test_what_draws_the_magnets_in_is_told_at_the_design_that_is_to_be_mended():
     small = replace(MOTH, cloths=(replace(option(18), place=Place("series/moth/pattern.yaml", 6)),))
     (said,) = complaints(of_two(HERON, small))
     assert said.startswith(
-        "series/moth/pattern.yaml:6:1: advice: magnets within the card of A Moth on Cloth 18 hold "
+        "series/moth/pattern.yaml:6:1: advice: shared magnets in the card of A Moth on Cloth 18 hold "
     )
 
 
@@ -380,7 +381,7 @@ def test_the_advice_stays_short_with_titles_as_authors_give_them():
 def test_a_design_can_draw_its_own_magnets_in_with_a_fine_cloth():
     of = pattern(*rows(50, 50), cloths=(option(14), option(40)))
     (said,) = complaints(of_two(of))
-    assert "advice: magnets within the card of A Sprig on Cloth 40 hold only" in said
+    assert "advice: shared magnets in the card of A Sprig on Cloth 40 hold only" in said
     assert said.endswith("; offer no cloth so fine, or leave bare rows round it")
 
 

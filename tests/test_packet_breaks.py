@@ -179,7 +179,7 @@ def running_pages(of: Pattern) -> dict[int, float]:
     """How far down each page with running text is filled, by its number; covers, charts and templates
     are none."""
     source = packet(series(of), figures(of, piece()), cover(), environment())
-    document = pdfium.PdfDocument(papers(of, "", source, environment())["sprig-letter.pdf"])
+    document = pdfium.PdfDocument(papers(of.id, 1, source, environment())["sprig-letter.pdf"])
     texts = [page.get_textpage().get_text_range() for page in document]
     running = [
         number

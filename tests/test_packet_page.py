@@ -44,7 +44,7 @@ def cover() -> bytes:
 
 def test_finishing_begins_below_the_notes_of_a_small_packet_and_the_piece_stands_beside_its_designs():
     """What to cut needs little room and comes first; the drawing is right of the designs, inside the margin."""
-    made = papers(SPRIG, "", source(cover=cover()), environment())
+    made = papers(SPRIG.id, 1, source(cover=cover()), environment())
     document = Document(made["sprig-a4.pdf"])
     (notes,) = (text for text in document.texts if "What to cut" in text)
     assert "Finishing" in notes and "French knot: wind" in notes

@@ -28,6 +28,7 @@ from packetgen.model import (
     Stitch,
 )
 from packetgen.pipeline import proof, public_files
+from packetgen.pipeline.public import SetPapers
 from packetgen.reckon.figures import figures
 from packetgen.reckon.sizes import Size, cell_mm
 from packetgen.reckon.standing import standing
@@ -507,9 +508,16 @@ def test_only_the_packets_of_patterns_that_are_out_are_set_for_the_site(tmp_path
         return {"fern-a4.pdf": b"%PDF"}
 
     day = datetime(2027, 1, 14, tzinfo=UTC)
-    before = public_files(checked, environment(), day, set_packet=set_packet)
+    before = public_files(
+        checked, environment(), day, set_papers=SetPapers(set_packet, lambda series: {})
+    )
     assert not asked and not [path for path in before if path.endswith(".pdf")]
-    after = public_files(checked, environment(), date(2027, 1, 20), set_packet=set_packet)
+    after = public_files(
+        checked,
+        environment(),
+        date(2027, 1, 20),
+        set_papers=SetPapers(set_packet, lambda series: {}),
+    )
     assert after["site/fern/fern-a4.pdf"] == b"%PDF"
     ((series, figure),) = asked
     assert [one.note for one in figure.pattern.revisions] == ["First issue."]

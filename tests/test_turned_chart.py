@@ -90,7 +90,7 @@ def turned(request):
     name, width, height = request.param
     figures, edition = sampler(width, height), EDITIONS[name]
     source = booklet(series(figures.pattern), figures, edition, environment())
-    files = papers(figures.pattern, "", source, environment())
+    files = papers(figures.pattern.id, 1, source, environment())
     by_paper = {path.removesuffix(".pdf").rpartition("-")[2]: data for path, data in files.items()}
     return figures, edition, {paper: Document(data) for paper, data in by_paper.items()}
 

@@ -227,10 +227,7 @@ def test_what_is_offered_in_place_of_an_unknown_name_is_never_a_long_line():
         said += map(str, problems)
     assert len(said) == 4 and max(map(len, said)) <= 220
     assert f"did you mean '{long}'?" in said[0] and "linen-10, linen-11, " in said[1]
-    assert (
-        f"known in {long}.yaml: 0 b" in said[3]
-        and "…, and 49 more; or add it there" in said[3]
-    )
+    assert f"known in {long}.yaml: 0 b" in said[3] and "…, and 49 more; or add it there" in said[3]
 
 
 def test_of_a_large_card_it_is_told_how_many_colours_are_not_named():

@@ -114,6 +114,10 @@ def build_command(
     _say_of_editions(built)
     _say_of_later(built)
     proof = f"packetgen proof{content_words(content_folder)}"
+    if built.examples:
+        left = counted(built.examples, "thing")
+        stand = "stands as it was" if built.examples == 1 else "stand as they were"
+        say(f"Of what begin wrote {left} still {stand}: {proof} names all.")
     say(f"{proof} tells more: what a buyer might complain of, and what is well done.")
 
 

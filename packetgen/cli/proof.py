@@ -230,13 +230,13 @@ def _say_foretold(
     found = _foretold(order, checked)
     of_day = [path for path, what in found.lines if what.endswith(f": {ANOTHER_DAY}")]
     summed = len(of_day) > 1
+    if found.lines and found.of_another_day and not summed:
+        say(_also_of_another_day(build_folder, found.built_as_of))
     for path, what in found.lines:
         if not summed or path not in of_day:
             say(f"{path}: {what}")
     if summed:
         say(_of_another_day(len(of_day), build_folder, found.built_as_of))
-    elif found.lines and found.of_another_day:
-        say(_also_of_another_day(build_folder, found.built_as_of))
     say(_summary(found))
 
 
@@ -251,7 +251,7 @@ def _of_another_day(files: int, build_folder: Path, day: date | None) -> str:
 def _also_of_another_day(build_folder: Path, day: date | None) -> str:
     there, same = _there_and_same(day)
     return (
-        f"'{build_folder}' {there}: some of these files may change, come or go for the day alone; "
+        f"'{build_folder}' {there}: some of the files below may change, come or go for the day alone; "
         f"type {same} to leave that out."
     )
 

@@ -163,7 +163,7 @@ FIGURES: dict[str, Fault] = {
         Level.ADVICE,
     ),
     "magnets-bunched": Fault(
-        "magnets within the card of {by} hold only the middle {inches} ({centimetres}) of {title}",
+        "shared magnets in the card of {by} hold only the middle {inches} ({centimetres}) of {title}",
         "{mend}",
         Level.ADVICE,
     ),

@@ -10,6 +10,7 @@ from packetgen.pipeline.order import NOBODY, Order, Told
 from packetgen.pipeline.stages import stages
 from packetgen.pipeline.survey import CONTENT, Survey, record_sign, series_of, survey
 from packetgen.pipeline.warming import warm
+from packetgen.reckon.laid_aside import parted
 from packetgen.record import MANIFEST, SIGNS, Output, SeriesRecord, as_json, signs_as_json
 
 
@@ -28,6 +29,7 @@ class Built:
     )  # paths in `before` at which the last build's file was no more
 
     series: Mapping[str, SeriesRecord] = field(default_factory=dict)
+    examples: int = 0  # of begin that stand in the files that were read as they were
 
     @property
     def sound(self) -> bool:
@@ -118,6 +120,7 @@ def _built(order: Order, told: Told) -> Built:
         found.inputs_changed,
         found.lost,
         series,
+        examples=len(parted(checked.examples, checked.asides).told),
     )
     ended(f"put in place: {counted(len(built.made), 'file')} made, {len(built.gone)} gone")
     return built

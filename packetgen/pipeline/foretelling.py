@@ -14,10 +14,10 @@ from packetgen.model import Series
 from packetgen.pipeline.jobs import PatternJob, environment_of
 from packetgen.pipeline.kept_on_disk import KeptOnDisk
 from packetgen.pipeline.order import Order
-from packetgen.pipeline.packets import cover_path, packet_paths
+from packetgen.pipeline.packets import cover_path, packet_paths, paper_names
 from packetgen.pipeline.plans import SCHEMA, Plan, paper_digest, with_first_read
 from packetgen.pipeline.proofs import Proof
-from packetgen.pipeline.public import list_files, series_files
+from packetgen.pipeline.public import SetPapers, list_files, series_files
 from packetgen.pipeline.reasons import TAKEN_AWAY, because
 from packetgen.pipeline.survey import Survey, survey
 from packetgen.reckon.figures import Figures
@@ -164,6 +164,7 @@ class _Foretelling:
         """All that is public, with blanks of that height where something would have to be drawn or set; and
         those blanks. Raises TemplateFault."""
         from packetgen.render.blank_picture import blank_picture
+        from packetgen.render.part_pages import parts_source, parts_stem
 
         env, blanks = environment_of(self._order.own_templates), set()
 
@@ -179,18 +180,25 @@ class _Foretelling:
             kept = self._plan.kept
             if all(path in self._kept and kept[path].recipe == recipe for path in sold.values()):
                 return {name: (self._last / path).read_bytes() for name, path in sold.items()}
-            papers = {}
-            for name in sold:
-                data = self._keep.found(paper_digest(recipe, name))
-                if data is None:
-                    data = _PAPER + name.encode() + bytes(height_px * 100_000)
-                    blanks.add(data)
-                papers[name] = data
-            return papers
+            return {name: paper(name, recipe) for name in sold}
+
+        def parts(series: Series) -> dict[str, bytes]:
+            source = parts_source(series, env)
+            if source is None:
+                return {}
+            recipe = self._plan.of_parts(source)
+            return {name: paper(name, recipe) for name in paper_names(parts_stem(series))}
+
+        def paper(name: str, recipe: str) -> bytes:
+            data = self._keep.found(paper_digest(recipe, name))
+            if data is None:
+                data = _PAPER + name.encode() + bytes(height_px * 100_000)
+                blanks.add(data)
+            return data
 
         files = {SCHEMA: schema_file()}
         for stands in self._plan.stands.values():
-            files |= series_files(stands, env, keep, packet, self._plan.several)
+            files |= series_files(stands, env, keep, SetPapers(packet, parts), self._plan.several)
         if self._plan.fills_list:
             files |= list_files(*self._plan.above(), env)
         return files, blanks

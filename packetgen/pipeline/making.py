@@ -10,9 +10,9 @@ from packetgen.pipeline.bench import Done, bench
 from packetgen.pipeline.jobs import PatternJob, environment_of, put
 from packetgen.pipeline.kept_on_disk import KeptOnDisk
 from packetgen.pipeline.order import Order, Told
-from packetgen.pipeline.packets import colour_papers
+from packetgen.pipeline.packets import colour_papers, paper_names, papers
 from packetgen.pipeline.plans import SCHEMA, Plan, paper_digest
-from packetgen.pipeline.public import list_files, series_files
+from packetgen.pipeline.public import SetPapers, list_files, series_files
 from packetgen.reckon.figures import Figures
 from packetgen.reckon.standing import Standing
 from packetgen.record import Output, SeriesRecord
@@ -158,6 +158,8 @@ class Making:
 
     def _public(self, stands: Standing) -> Outputs:
         """Site and share of one series, with the pictures that are there by now."""
+        from packetgen.render.part_pages import parts_source, parts_stem
+
         env, made = environment_of(self._order.own_templates), self._outputs
 
         def packet(series: Series, figures: Figures) -> dict[str, bytes]:
@@ -166,16 +168,30 @@ class Making:
             if all(path in made and made[path].recipe == recipe for path in sold.values()):
                 return {name: self._staging.read(path) for name, path in sold.items()}
             set_now = cache(lambda: colour_papers(seen.series, seen.figures, env, self._keep))
+            return self._kept(sold, recipe, set_now)
 
-            def one(name: str) -> bytes:
-                return self._keep(paper_digest(recipe, name), lambda: set_now()[name])
+        def parts(series: Series) -> dict[str, bytes]:
+            """The templates of the finishing piece's shaped parts; nothing where it has none."""
+            source, stem = parts_source(series, env), parts_stem(series)
+            if source is None:
+                return {}
+            set_now = cache(lambda: papers(stem, 1, source, env))
+            return self._kept(paper_names(stem), self._plan.of_parts(source), set_now)
 
-            return {name: one(name) for name in sold}
-
-        files = series_files(stands, env, self._keep, packet, self._plan.several)
+        files = series_files(stands, env, self._keep, SetPapers(packet, parts), self._plan.several)
         return {
             path: put(self._staging, path, data, stands.series.id) for path, data in files.items()
         }
+
+    def _kept(
+        self, names: Iterable[str], recipe: str, set_now: Callable[[], dict[str, bytes]]
+    ) -> dict[str, bytes]:
+        """Papers by name, set only where the last build has not the same."""
+
+        def one(name: str) -> bytes:
+            return self._keep(paper_digest(recipe, name), lambda: set_now()[name])
+
+        return {name: one(name) for name in names}
 
     def _record_of(self, stands: Standing) -> SeriesRecord:
         each = self._read[stands.series.id]

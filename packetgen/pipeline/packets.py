@@ -32,23 +32,25 @@ def packet_files(
 
     pattern = figure.pattern
     wanted = frozenset(pattern.editions) if editions is None else editions
-    sold = papers(pattern, "", packet(series, figure, cover_jpeg, env), env)
+    issue = len(pattern.revisions)
+    sold = papers(pattern.id, issue, packet(series, figure, cover_jpeg, env), env)
     for edition in EDITIONS.values():
         if edition.id in wanted and edition is not COLOUR:
-            sold |= papers(pattern, f"-{edition.id}", booklet(series, figure, edition, env), env)
+            stem = f"{pattern.id}-{edition.id}"
+            sold |= papers(stem, issue, booklet(series, figure, edition, env), env)
     if "written" in wanted:
-        sold |= papers(pattern, "-written", written_source(series, figure, env), env)
+        sold |= papers(f"{pattern.id}-written", issue, written_source(series, figure, env), env)
         sold[f"{pattern.id}-written.txt"] = as_text(written(pattern)).encode()
     files = under(f"packets/{series.id}", sold | {f"{pattern.id}.zip": zipped(sold)})
     files[f"ledger/{series.id}/{pattern.id}.json"] = ledger(series, figure, symbols_of(figure))
     return files
 
 
-def paper_names(pattern: Pattern) -> tuple[str, ...]:
-    """The files of a packet itself, one a paper."""
+def paper_names(stem: str) -> tuple[str, ...]:
+    """The files of a document, one a paper: of a packet itself, whose stem is the pattern's id."""
     from packetgen.render.pdf import PAPERS_MM
 
-    return tuple(f"{pattern.id}-{paper}.pdf" for paper in PAPERS_MM)
+    return tuple(f"{stem}-{paper}.pdf" for paper in PAPERS_MM)
 
 
 def cover_path(series: Series, pattern: Pattern) -> str:
@@ -83,18 +85,19 @@ def colour_papers(
     from packetgen.render.packet import packet
     from packetgen.render.pictures import cover_jpeg
 
-    return papers(figures.pattern, "", packet(series, figures, cover_jpeg(figures, keep), env), env)
+    pattern = figures.pattern
+    source = packet(series, figures, cover_jpeg(figures, keep), env)
+    return papers(pattern.id, len(pattern.revisions), source, env)
 
 
-def papers(
-    pattern: Pattern, ending: str, source: "PacketSource", env: "Environment"
-) -> dict[str, bytes]:
-    """A document for each of its papers, by file name. Raises EngineComplaint, in an author's words."""
+def papers(stem: str, issue: int, source: "PacketSource", env: "Environment") -> dict[str, bytes]:
+    """A document for each of its papers, by file name, which begins with the stem. Raises EngineComplaint, in an
+    author's words."""
     from packetgen.render.engine_words import sources, told
     from packetgen.render.pdf import PAPERS_MM, EngineComplaint, documents
 
     edition = source.edition
-    identifier = f"{pattern.id}{ending}/{len(pattern.revisions)}".encode()
+    identifier = f"{stem}/{issue}".encode()
     try:
         made = documents(
             source.html,
@@ -111,10 +114,7 @@ def papers(
         raise EngineComplaint(
             *(told(said, source.html, source.template, templates) for said in complaint.args)
         ) from complaint
-    return {
-        f"{pattern.id}{ending}{f'-{paper}' if paper else ''}.pdf": data
-        for paper, data in made.items()
-    }
+    return {f"{stem}{f'-{paper}' if paper else ''}.pdf": data for paper, data in made.items()}
 
 
 def under(folder: str, files: Mapping[str, bytes]) -> dict[str, bytes]:

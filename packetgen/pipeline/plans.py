@@ -3,6 +3,7 @@
 from collections.abc import Callable, Iterable
 from dataclasses import replace
 from itertools import chain
+from typing import TYPE_CHECKING
 
 from packetgen.digest import Digests, digest
 from packetgen.model import Listed, Series
@@ -16,6 +17,9 @@ from packetgen.reckon.figures import Figures
 from packetgen.reckon.standing import Standing, standing
 from packetgen.record import Output, Record
 from packetgen.render.ledger_schema import FILE_NAME
+
+if TYPE_CHECKING:
+    from packetgen.render.packet import PacketSource
 
 SCHEMA = f"ledger/{FILE_NAME}"
 
@@ -111,8 +115,12 @@ class Plan:
         """How the packet on a pattern's page is made: from what of the `series` as it stands; by file name
         the path of the one that is sold, which serves where it has the same recipe; and that recipe."""
         seen = as_packets_see(series, (figures,))[figures.pattern.id]
-        sold = {name: f"packets/{series.id}/{name}" for name in paper_names(figures.pattern)}
+        sold = {name: f"packets/{series.id}/{name}" for name in paper_names(figures.pattern.id)}
         return seen, sold, self._recipe(seen, Digests())
+
+    def of_parts(self, source: "PacketSource") -> str:
+        """A name for all that the templates of a finishing piece's parts are made from."""
+        return digest("parts", self._program, source)
 
     def above(self) -> tuple[Series, tuple[Listed, ...]]:
         """For the page above several series that is filled: the first of them, and what it says of each."""
@@ -198,5 +206,5 @@ def pattern_of(path: str, ids: Iterable[str]) -> str:
 
 
 def paper_digest(recipe: str, name: str) -> str:
-    """A name for one paper of a packet that is set for the site alone."""
+    """A name for one paper of what is set for the site alone."""
     return digest(recipe, name)

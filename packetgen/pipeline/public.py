@@ -1,6 +1,7 @@
 """What anybody may see: build/site and build/share. render, without the disk."""
 
 from collections.abc import Callable, Mapping
+from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from packetgen.digest import Keep, afresh
@@ -13,8 +14,14 @@ from packetgen.reckon.standing import AsOf, Standing, standing
 if TYPE_CHECKING:
     from packetgen.render.templates import Environment
 
-# Sets the packet of a pattern for a series as it stands: file name → bytes.
-SetPacket = Callable[[Series, Figures], Mapping[str, bytes]]
+
+@dataclass(frozen=True)
+class SetPapers:
+    """Sets what a site gives away on paper, by file name: the packet of a pattern for a series as it stands, and the
+    templates of the shaped parts of its finishing piece."""
+
+    packet: Callable[[Series, Figures], Mapping[str, bytes]]
+    parts: Callable[[Series], Mapping[str, bytes]]
 
 
 def public_files(
@@ -22,19 +29,19 @@ def public_files(
     env: "Environment",
     as_of: AsOf = None,
     keep: Keep = afresh,
-    set_packet: SetPacket | None = None,
+    set_papers: SetPapers | None = None,
 ) -> dict[str, bytes]:
     """All of build/site and build/share as they stand `as_of`, by path in the build folder.
 
     `env` is the templates' environment. Pictures are asked of `keep`, and the packets of patterns that
-    give theirs away of `set_packet`; without it their pages say that a build will add them. Raises
+    give theirs away, and the templates of parts, of `set_papers`; without it the pages say that a build will add them. Raises
     TemplateFault, and EngineComplaint where packets are set.
     """
     files: dict[str, bytes] = {}
     standings = tuple(standing(each.series, each.figures, as_of) for each in checked.reckoned)
     several = len(standings) > 1
     for stands in standings:
-        files |= series_files(stands, env, keep, set_packet, several)
+        files |= series_files(stands, env, keep, set_papers, several)
     if several:
         listed = tuple(Listed.of(stands.series) for stands in standings)
         files |= list_files(standings[0].series, listed, env)
@@ -42,7 +49,7 @@ def public_files(
 
 
 def series_files(
-    stands: Standing, env: "Environment", keep: Keep, set_packet: SetPacket | None, several: bool
+    stands: Standing, env: "Environment", keep: Keep, set_papers: SetPapers | None, several: bool
 ) -> dict[str, bytes]:
     """The public files of one series; `several` series have a folder each. Raises as `public_files` does."""
     from packetgen.render.pictures import site_pictures
@@ -51,8 +58,9 @@ def series_files(
 
     name = stands.series.id
     pictures = site_pictures(stands, keep)
-    packets = _packets_given(stands, set_packet) if set_packet else {}
-    site = site_files(stands, pictures, env, packets)
+    packets = _packets_given(stands, set_papers) if set_papers else {}
+    parts = set_papers.parts(stands.series) if set_papers else {}
+    site = site_files(stands, pictures, env, packets, parts)
     shared = share_files(stands, pictures, env)
     return under(f"site/{name}" if several else "site", site) | under(f"share/{name}", shared)
 
@@ -64,10 +72,10 @@ def list_files(first: Series, listed: tuple[Listed, ...], env: "Environment") ->
     return under("site", series_list_files(first, listed, env))
 
 
-def _packets_given(stands: Standing, set_packet: SetPacket) -> dict[str, Mapping[str, bytes]]:
+def _packets_given(stands: Standing, set_papers: SetPapers) -> dict[str, Mapping[str, bytes]]:
     """The packets that patterns which are out give away, by pattern id."""
     return {
-        figure.pattern.id: set_packet(stands.series, figure)
+        figure.pattern.id: set_papers.packet(stands.series, figure)
         for figure in stands.figures
         if "packet" in figure.pattern.given_away
     }

@@ -28,7 +28,12 @@ class Alike:
     names: tuple[str, ...]
     pieces: int  # of all of them together
     blank: Blank
-    corners_mm: Outline = ()  # of a shaped one, from the upper left of its blank, where they are few
+    outline_mm: Outline = ()  # of a shaped one, from the upper left of its blank
+
+    @property
+    def corners_mm(self) -> Outline:
+        """Of a shaped part, where they are few."""
+        return self.outline_mm if len(self.outline_mm) <= _MOST_CORNERS else ()
 
 
 def blank(part: Part) -> Blank:
@@ -56,19 +61,19 @@ def to_saw(piece: FinishingPiece) -> tuple[Alike, ...]:
     alike: dict[tuple[Blank, Outline], list[Part]] = {}
     for part in piece.parts:
         of = blank(part)
-        alike.setdefault((of, _corners_mm(part) if of.shaped else ()), []).append(part)
+        alike.setdefault((of, _outline_mm(part) if of.shaped else ()), []).append(part)
     return tuple(
         Alike(
             names=tuple(dict.fromkeys(part.name for part in parts)),
             pieces=sum(part.pieces for part in parts),
             blank=of,
-            corners_mm=corners if len(corners) <= _MOST_CORNERS else (),
+            outline_mm=outline,
         )
-        for (of, corners), parts in alike.items()
+        for (of, outline), parts in alike.items()
     )
 
 
-def _corners_mm(part: Part) -> Outline:
+def _outline_mm(part: Part) -> Outline:
     left, top, _, _ = bounds(part.outline)
     return tuple((round(x - left, 1), round(y - top, 1)) for x, y in part.outline)
 

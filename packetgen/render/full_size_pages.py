@@ -1,6 +1,6 @@
-"""The packet's full-size pages: the words that stand on each, and its drawing."""
+"""Full-size pages: the words that stand on each, and its drawing; and those of a packet."""
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass
 from math import ceil
 
@@ -20,6 +20,7 @@ from packetgen.units import centimetres, inches
 # A template that takes more pages is left out: nobody joins so many sheets to within a hair.
 MOST_PAGES = 9
 CHECK_NAME = "check-square.svg"
+Found = tuple[str, str, tuple[str, ...], str, Template]  # name, title, words, alt, template
 # What stands beside the check square in letters of the usual size, below its two lines on printing.
 _LETTERS_A_LINE, _LINES = 88, 7
 # Less than this is not printed.
@@ -48,10 +49,15 @@ class FullSize:
 
 def full_size(series: Series, figures: Figures) -> FullSize:
     """Card and wadding on every cloth of the pattern, then the magnets on the panel."""
+    return on_pages(_templates(series, figures))
+
+
+def on_pages(templates: Iterable[Found]) -> FullSize:
+    """Those templates on as many pages as each needs, with the words on the first of them."""
     pages: list[FullSizePage] = []
     assets: dict[str, bytes] = {}
     too_large = False
-    for name, title, words, alt, template in _templates(series, figures):
+    for name, title, words, alt, template in templates:
         parts = leaves(template)
         if len(parts) > MOST_PAGES:
             too_large = True
@@ -72,10 +78,9 @@ _JOINING = (
     "Lay the pages over each other so that crosses with the same small letter meet, and tape them "
     "together."
 )
-_Found = tuple[str, str, tuple[str, ...], str, Template]  # name, title, words, alt, template
 
 
-def _templates(series: Series, figures: Figures) -> Iterator[_Found]:
+def _templates(series: Series, figures: Figures) -> Iterator[Found]:
     piece, plan = series.finish, figures.magnets
     found = card_templates(figures, piece)
     for number, of in enumerate(found, 1):

@@ -168,6 +168,7 @@ def packet(series: Series, figures: Figures, cover_jpeg: bytes, env: Environment
         to_saw=to_saw(series.finish),
         shaped=any_shaped(series.finish),
         piece_address=in_full(series.address, PIECE_PAGE),
+        templates_follow=False,
         painting=painting(series.finish),
         other=other_finishes(figures),
         goes_up=before_its_day(series.goes_up_days),

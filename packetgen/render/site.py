@@ -47,6 +47,7 @@ from packetgen.render.sitemap import ROBOTS_FILE, SITEMAP_FILE, robots, search_f
 __all__ = ["series_list_files", "site_files"]
 
 _NO_PACKETS: Mapping[str, Mapping[str, bytes]] = MappingProxyType({})
+_NO_PARTS: Mapping[str, bytes] = MappingProxyType({})
 
 
 # What a page tells of, where that is more than itself.
@@ -68,17 +69,19 @@ def site_files(
     pictures: SitePictures,
     env: jinja2.Environment,
     packets: Mapping[str, Mapping[str, bytes]] = _NO_PACKETS,
+    parts: Mapping[str, bytes] = _NO_PARTS,
 ) -> dict[str, bytes]:
     """The whole site of one series as it stands: path in it, with forward slashes → contents of the file.
 
-    `packets` holds by pattern id the files of those that are given away, as far as they have been set.
+    `packets` holds by pattern id the files of those that are given away, and `parts` the templates of the finishing
+    piece's shaped parts, as far as they have been set.
     """
     series, release = standing.series, standing.series.release
     year = in_order(standing.figures, lambda one: one.pattern.occasion, release)
     given = {one.pattern.id: packets.get(one.pattern.id, {}) for one in year}
     patterns = tuple(pattern_view(one, series, pictures, given[one.pattern.id]) for one in year)
     view = series_view(standing, patterns, pictures)
-    piece = piece_view(series, year, pictures)
+    piece = piece_view(series, year, pictures, parts)
     pages = (
         *_pages_of_series(standing, view, piece, year),
         *_pages_of_patterns(series, year, patterns),
@@ -96,6 +99,7 @@ def site_files(
     return (
         made
         | given_away
+        | dict(parts)
         | {CALENDAR_FILE: calendar_file(series), FEED_FILE: feed(standing), TICKS_FILE: ticks(env)}
         | search_files(standing, made)
         | picture_files(pictures)

@@ -18,7 +18,7 @@ class Paper:
 
     name: str  # 'A4'
     file: str  # beside the page
-    size: str  # '1.2 MB'
+    size: str  # '1.2 MB', '48 kB'
 
 
 @dataclass(frozen=True)
@@ -39,11 +39,17 @@ def given(figures: Figures, packet: Mapping[str, bytes]) -> Given | None:
         chart=open_chart(figures) if chart else None,
         written=_WRITTEN if chart else "",
         packet="packet" in away,
-        papers=tuple(
-            Paper(_PAPERS[_paper(name)], name, f"{len(data) / 1e6:.1f} MB")
-            for name, data in packet.items()
-        ),
+        papers=papers_said(packet),
     )
+
+
+def papers_said(files: Mapping[str, bytes]) -> tuple[Paper, ...]:
+    """Of a document on each of its papers, by file name."""
+    return tuple(Paper(_PAPERS[_paper(name)], name, _size(data)) for name, data in files.items())
+
+
+def _size(data: bytes) -> str:
+    return f"{len(data) / 1e6:.1f} MB" if len(data) >= 1e5 else f"{len(data) / 1e3:.0f} kB"
 
 
 def given_files(figures: Figures, packet: Mapping[str, bytes]) -> dict[str, bytes]:

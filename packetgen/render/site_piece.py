@@ -1,5 +1,6 @@
 """What the page of the finishing piece shows."""
 
+from collections.abc import Mapping
 from dataclasses import dataclass
 
 from markupsafe import Markup
@@ -14,10 +15,11 @@ from packetgen.reckon.fit_table import FitTable, fit_table
 from packetgen.reckon.magnets import MagnetPlan
 from packetgen.reckon.mounting import Mounting
 from packetgen.reckon.precautions import precautions
-from packetgen.reckon.sawing import Blank, blank
+from packetgen.reckon.sawing import Blank, any_shaped, blank
 from packetgen.render.inline_drawing import inline
 from packetgen.render.painting import Painting, coating_said, painting
 from packetgen.render.room_left import Laid, cloth_said, laid_on_panel
+from packetgen.render.site_given import Paper, papers_said
 from packetgen.render.site_nav import PIECE_PAGE
 from packetgen.render.site_pictures import BENCH_STEM, Shown, SitePictures, shown
 from packetgen.render.site_text import prose_under
@@ -73,6 +75,8 @@ class PieceView:
     drawing: Markup  # SVG
     drawn_with: str  # '' while no pattern is out
     parts: tuple[PartRow, ...]
+    shaped: bool  # some of them
+    templates: tuple[Paper, ...]  # of those at full size; none before a build has set them
     painting: Painting
     glues: tuple[Glue, ...]
     laid: tuple[LaidView, ...]
@@ -92,8 +96,14 @@ class PieceView:
     cautions: tuple[CautionView, ...]
 
 
-def piece_view(series: Series, year: tuple[Figures, ...], pictures: SitePictures) -> PieceView:
-    """`year` holds the patterns as the calendar has them; the first one lies in the drawing."""
+def piece_view(
+    series: Series,
+    year: tuple[Figures, ...],
+    pictures: SitePictures,
+    templates: Mapping[str, bytes],
+) -> PieceView:
+    """`year` holds the patterns as the calendar has them; the first one lies in the drawing. `templates` are the
+    files of its shaped parts at full size."""
     piece, first = series.finish, year[0] if year else None
     return PieceView(
         name=piece.name,
@@ -103,6 +113,8 @@ def piece_view(series: Series, year: tuple[Figures, ...], pictures: SitePictures
         drawing=_drawing(piece, first),
         drawn_with=f"{first.pattern.title} on {first.cloths[0].option.cloth.name}" if first else "",
         parts=tuple(_part_row(part) for part in piece.parts),
+        shaped=any_shaped(piece),
+        templates=papers_said(templates),
         painting=painting(piece),
         glues=piece.glues,
         laid=tuple(_laid_view(figures, piece) for figures in year),

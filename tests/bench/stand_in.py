@@ -32,7 +32,7 @@ def _small(*_: object, **__: object) -> Image.Image:
 def _papers(series: object, figures: object, *_: object) -> dict[str, bytes]:
     """Bytes for every file of a packet, another for each."""
     of = figures.pattern.id
-    names = [f"packets/{series.id}/{name}" for name in packets.paper_names(figures.pattern)]
+    names = [f"packets/{series.id}/{name}" for name in packets.paper_names(figures.pattern.id)]
     names += [f"packets/{series.id}/{of}.zip", f"ledger/{series.id}/{of}.json"]
     return {name: hashlib.shake_128(name.encode()).digest(_PAPER_BYTES) for name in names}
 
