@@ -38,7 +38,7 @@ def test_where_a_design_does_not_fit_by_it_the_count_is_the_one_fault(tmp_path):
         "1 design does not fit the finishing piece; correct one of the two, unless the number in its name is another"
     ]
     assert not [one for one in told if "is covered to" in one]
-    unnamed = coarse.replace("Hopsack 28", "Hopsack")
+    unnamed = coarse.replace("Hopsack 28", "Hopsack").replace("over: 2", "over: 1")
     (fault,) = [
         one for one in lines(tmp_path / "unnamed", {CLOTH: unnamed}) if "does not hold it" in one
     ]

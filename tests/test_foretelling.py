@@ -299,7 +299,7 @@ def test_beside_other_changes_it_is_told_that_the_day_is_another_too(last_good):
     (last_good / "content" / FERN / "story.md").write_text("It grew on and on.\n")
     said = run("proof", "--against", "build", "--as-of", "2026-12-01", folder=last_good).stdout
     found = re.search(
-        r"^'build' shows what stands on \S+: some of these files may change, come or go for the day alone; "
+        r"^'build' shows what stands on \S+: some of the files below may change, come or go for the day alone; "
         r"type (--as-of \S+) to leave that out\.$",
         said,
         re.M,

@@ -145,7 +145,10 @@ def test_the_page_with_the_drawing_is_named_where_a_part_is_shaped_and_the_addre
     page = f'<a href="{address}/finishing-piece.html">{address}/finishing-piece.html</a>'
     assert page in section(html_of(GABLE, address=address))
     unknown = words(html_of(GABLE))
-    assert "its outline is in the drawing of the whole piece ." in unknown
+    assert (
+        "the drawing of the whole piece , and at full size, to print, on the page of the piece on the series' site."
+        in unknown
+    )
     plain = html_of(slat("slat"), address=address)
     assert "finishing-piece.html" not in plain and "shaped" not in words(plain)
     assert not any_shaped(piece(parts=(slat("slat"),)))

@@ -158,7 +158,7 @@ CASES = (
     Case(
         "a curve with a handle too few",
         panel("M 0,0 C 50,50 100,0 Z"),
-        "finishes/shelf/finish.yaml:4:18: after 'C' stand 4 numbers, and it takes 6; write 6 for each use of that letter",
+        "finishes/shelf/finish.yaml:4:18: after 'C' stand 4 numbers, and it takes 6 at a time; write 6: a lost number, comma or minus is the usual slip",
     ),
     Case(
         "a path with a hole in it",
@@ -365,6 +365,36 @@ CASES = (
         "the board in centimetres, and the panel in millimetres",
         {FINISH: ("outline: 0,0 120,0 120,120 0,120", "outline: 0,0 12,0 12,12 0,12")},
         "finishes/shelf/finish.yaml:4:12: the panel reaches beyond the wood, 88 mm to the right and 88 mm below; keep it within the parts, which stand from 0,0 to 12,12, or write 'back' in mm if its 12 × 12 mm are cm",
+    ),
+    Case(
+        "a board saved in pixels, 96 to the inch",
+        {FINISH: ("outline: 0,0 120,0 120,120 0,120", "outline: 0,0 453.5,0 453.5,453.5 0,453.5")},
+        "finishes/shelf/finish.yaml:10:14: advice: 'back' of 453.5 × 453.5 mm is more than three times as wide and as high as the panel of 100 × 100 mm; if these are pixels of a drawing, 96 to the inch, it is 120 × 120 mm: let the drawing count in mm",
+    ),
+    Case(
+        "a board saved in pixels that leaves the panel at a corner",
+        {
+            FINISH: (
+                "outline: 0,0 120,0 120,120 0,120",
+                "outline: 0,200 200,0 453.5,200 453.5,453.5 0,453.5",
+            )
+        },
+        "finishes/shelf/finish.yaml:4:12: the panel reaches beyond the wood, which is 141.42 mm from its corner 0,0; keep each of its corners on a part, or write 'back' in mm, 120 × 120 mm, if its 453.5 × 453.5 mm are px",
+    ),
+    Case(
+        "an outline copied with its name from a drawing file",
+        {FINISH: (_PANEL, """outline: d="m 0,0 h 100 v 100 h -100 z\"""")},
+        "finishes/shelf/finish.yaml:4:12: 'd=' is how a drawing file names the shape, and no part of it; take it and its quotes away, so that it begins: outline: m 0,0 h …",
+    ),
+    Case(
+        "corners copied with their name from a drawing file",
+        {FINISH: (_PANEL, """outline: <polygon points="0,0 100,0 100,100 0,100" />""")},
+        "finishes/shelf/finish.yaml:4:12: 'points=' is how a drawing file names the shape, and no part of it; take it and its quotes away, so that it begins: outline: 0,0 100,0 100,100 …",
+    ),
+    Case(
+        "a number lost in the second of two curves",
+        {FINISH: (_PANEL, "outline: M 0,0 C 0,40 0,60 0,100 40,100 60,100 100 L 100,0 Z")},
+        "finishes/shelf/finish.yaml:4:18: after 'C' stand 11 numbers, and it takes 6 at a time; write 6 or 12: a lost number, comma or minus is the usual slip",
     ),
     Case(
         "the middle board of three in centimetres",

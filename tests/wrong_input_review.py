@@ -102,6 +102,11 @@ CASES = (
         "series/garden-year/fern/story.md:3:1: advice: the text is still the example that begin wrote; put your own in its place, or take it out",
     ),
     review_case(
+        "a shaped part, and no address at which its template could be found",
+        {FINISH: ("120,120 0,120", "120,110 110,120 0,120")},
+        "series/garden-year/series.yaml:1:1: advice: 'back' is no rectangle, and without the site's address no packet says where its template at full size is; write it, for example address: https://example.org/garden-year, or send the templates along",
+    ),
+    review_case(
         "a pattern that is neither sold nor given away",
         {PATTERN: ("sold_at:\n  - {name: Alder's counter, url: https://example.org/by-fern}\n", "")},
         f"{KEY}:1:1: advice: nobody can buy this pattern, since no counter is named for it and it is not given away; add sold_at: [{{url: https://example.org/alder, name: My own counter}}], or given_away: [chart, packet]",

@@ -30,6 +30,16 @@ CASES = (
         "cloths/hopsack-28.yaml:3:8: advice: the count is 14, and the cloth is called 'Hopsack 28'; write count: 28, its threads; over: 2 says that a stitch covers 2 of them",
     ),
     Case(
+        "the stitches of an evenweave, whose name has no number, for its threads",
+        {
+            CLOTH: (
+                "name: Hopsack 28\nweave: evenweave\ncount: 28",
+                "name: Hopsack\nweave: evenweave\ncount: 14",
+            )
+        },
+        "cloths/hopsack-28.yaml:3:8: advice: evenweave with 14 threads to the inch, of which a stitch covers 2, is hardly woven; look once more: if it has 14 stitches to the inch, write count: 28",
+    ),
+    Case(
         "aida with the digits of its count turned round",
         {
             CLOTH: TINY[CLOTH].replace(

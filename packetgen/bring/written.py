@@ -26,6 +26,7 @@ from packetgen.reckon.colour import channels
 _HEX = re.compile(r"#([0-9a-f]{3}|[0-9a-f]{6})", re.IGNORECASE)
 BARE_WORDS = (BARE, "bare", "none")
 _HEADINGS_SHOWN = 3  # enough to know them by
+_LEGEND_SHOWN = 6
 _OPTIONS = 60  # letters, in a line that says more
 _LEGEND = re.compile(r"#\s+(\S)\s+(\S+)")
 
@@ -155,9 +156,10 @@ def read_table(
 
 
 def _taken(legend: Sequence[tuple[str, str]]) -> str:
-    """'PK is 118, PU is 110, …'"""
-    words = [f"{code} is {thread}" for code, thread in legend[:_HEADINGS_SHOWN]]
-    return ", ".join([*words, *["…"] * (len(legend) > _HEADINGS_SHOWN)])
+    """'PK is 118, PU is 110'; of a long one how many there are more."""
+    words = [f"{code} is {thread}" for code, thread in legend[:_LEGEND_SHOWN]]
+    more = len(legend) - len(words)
+    return ", ".join(words) + (f" and {more} more" if more else "")
 
 
 def _complain_of_beside(rows: Sequence[Sequence[str]], path: str, problems: Problems) -> bool:

@@ -164,10 +164,15 @@ def shift(name: str, right: int, down: int, lose: bool, **options: Any) -> None:
         name,
         "shifted",
         lambda one: shifted(one.grid, right, down),
-        lambda change: f"shift {name} --right {-right} --down {-down}",
+        lambda change: f"shift {name}{_moved_back(right, down)}",
         options,
         lose,
     )
+
+
+def _moved_back(right: int, down: int) -> str:
+    ways = ("right", -right), ("down", -down)
+    return "".join(f" --{way} {steps}" for way, steps in ways if steps)
 
 
 @click.command("border")

@@ -90,6 +90,11 @@ FIGURES: dict[str, Fault] = {
         "if these are cm, write {better}",
         Level.ADVICE,
     ),
+    "part-in-px": Fault(
+        "{part} of {size} is more than three times as wide and as high as the panel of {panel}",
+        "if these are pixels of a drawing, 96 to the inch, it is {better}: let the drawing count in mm",
+        Level.ADVICE,
+    ),
     "part-placeless": Fault(
         "{part} has no 'at', so it stands at 0,0, while other parts say where they stand",
         "give it one; write at: 0,0 if that is right",
@@ -163,7 +168,7 @@ FIGURES: dict[str, Fault] = {
         Level.ADVICE,
     ),
     "magnets-bunched": Fault(
-        "shared magnets in the card of {by} hold only the middle {inches} ({centimetres}) of {title}",
+        "designs share magnets; the card of {by} lets them hold only {inches} ({centimetres}) of {title}",
         "{mend}",
         Level.ADVICE,
     ),

@@ -52,6 +52,10 @@ REVIEW: dict[str, Fault] = {
         "nobody can buy this pattern, since no counter is named for it and it is not given away",
         "add sold_at: [{{url: {url}, name: My own counter}}], or given_away: [chart, packet]",
     ),
+    "templates-unaddressed": _advice(
+        "'{part}' is no rectangle, and without the site's address no packet says where its template at full size is",
+        "write it, for example address: https://example.org/{series}, or send the templates along",
+    ),
     "named-twice": _advice(
         "the sentence about {name} begins with her name, which is printed before it",
         "begin it with what she does, for example {example}",

@@ -37,8 +37,8 @@ VALUES: dict[str, Fault] = {
         Level.ADVICE,
     ),
     "count-rare": Fault(
-        "aida with {count} blocks to the inch is hardly woven",
-        "look once more: aida has 6 to 22, most often 14, 16 or 18; finer cloth has weave: evenweave",
+        "{woven} is hardly woven",
+        "look once more: {usual}",
         Level.ADVICE,
     ),
     "curly-quotes": Fault("{said} stands between curly quotes", "use straight ones: {straight}"),
@@ -201,8 +201,12 @@ VALUES: dict[str, Fault] = {
     ),
     "path-sign": Fault("{sign} is not part of a path", "{hint}"),
     "path-numbers": Fault(
-        "after {letter} stand {number} numbers, and it takes {takes}",
-        "write {takes} for each use of that letter",
+        "after {letter} stand {number} numbers, and it takes {takes} at a time",
+        "write {better}: a lost number, comma or minus is the usual slip",
+    ),
+    "outline-attribute": Fault(
+        "{name} is how a drawing file names the shape, and no part of it",
+        "take it and its quotes away, so that it begins: outline: {start}",
     ),
     "path-second": Fault(
         "a second shape begins here, and wood is sawn without holes",

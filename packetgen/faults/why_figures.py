@@ -77,6 +77,12 @@ WHY_FIGURES: dict[str, Why] = {
         "Write the corners in millimetres, as those of all parts; where it is as small as that, mend the places of "
         "the parts, or lay the advice aside in series.yaml.",
     ),
+    "part-in-px": Why(
+        "Drawing programs often count in pixels, of which 96 make an inch (CSS Values and Units, level 3), and write these "
+        "into what they save. One part is so much larger than the panel and the other parts that it may be such.",
+        "Set the drawing to millimetres, one unit a millimetre, and copy the shape anew; where the part is so large, lay "
+        "the advice aside in series.yaml.",
+    ),
     "part-placeless": Why(
         "A part without an at stands at 0,0, which is right for the one that the others are measured from. Here it is "
         "another one, and its line may have been forgotten.",

@@ -56,6 +56,12 @@ WHY_REVIEW: dict[str, Why] = {
         "The pattern's page tells where it can be bought, or that it costs nothing, and can tell neither.",
         "Name a counter in sold_at, or say in given_away what anybody may have.",
     ),
+    "templates-unaddressed": Why(
+        "A part with slopes or curves is sawn by its template, which a build puts beside the piece's page of the site. A "
+        "packet can name that page only where the series has an address.",
+        "Write 'address' in series.yaml; or put the two files SERIES-parts-a4.pdf and SERIES-parts-letter.pdf of "
+        "build/site with what you sell, and lay the advice aside in series.yaml.",
+    ),
     "named-twice": Why(
         "Packet and site print a designer's name and then the sentence about her, so her name stands there twice.",
         "Leave the name out of 'about' in series.yaml, as in 'Draws what grows by the door'.",

@@ -43,8 +43,11 @@ WHY_VALUES: dict[str, Why] = {
         "Write over: 1, or lay the advice aside in series.yaml.",
     ),
     "count-rare": Why(
-        "Aida is woven in blocks, from 6 to 22 to the inch (common practice, no source).",
-        "Write the count that stands on its label; where it counts threads and not blocks, it is an evenweave.",
+        "Aida is woven in blocks, from 6 to 22 to the inch (common practice, no source), and cloth of which a stitch covers "
+        "two threads or more has 18 threads to the inch and more (from memory): with fewer, the number is mostly that "
+        "of its stitches.",
+        "Write the count that stands on its label, which counts the threads; aida of threads and not blocks is an "
+        "evenweave.",
     ),
     "curly-quotes": Why(
         "Word processors turn quotes into curly ones, which mean nothing in YAML.",
@@ -290,8 +293,14 @@ WHY_VALUES: dict[str, Why] = {
         "Take it away, or write a letter that draws.",
     ),
     "path-numbers": Why(
-        "Each letter of a path takes a fixed number of numbers, and some are missing.",
-        "Count the numbers after that letter.",
+        "Each letter of a path takes a fixed number of numbers, or several times as many for several lines or curves "
+        "one after the other, and some are missing or too many.",
+        "Count the numbers after that letter: two make a point, and a comma or a minus parts them.",
+    ),
+    "outline-attribute": Why(
+        "The line was copied from a drawing file with the name before it. An outline is only what stands between the "
+        "quotes there.",
+        "Take the name, the equals sign and the quotes away; what is left is a path or corners.",
     ),
     "path-second": Why(
         "A second shape in one path would be a hole, and parts are sawn without holes.",

@@ -25,6 +25,8 @@ SHAPES: Mapping[str, Group] = MappingProxyType(
 _COUNTS = {6, 8, 10, 11, 14, 16, 18, 20, 22, 25, 27, 28, 30, 32, 36, 40}
 _FINEST_AIDA = 22  # blocks to the inch, and the coarsest below: common practice, no source
 _COARSEST_AIDA = 6
+# Of cloth of which a stitch covers two threads; below, the number is mostly that of its stitches: from memory.
+_COARSEST_OVER_TWO = 18
 # From what price of one skein or packet, and of a fat quarter of cloth, a decimal sign was forgotten most
 # likely, in currencies of which one buys about as much as a euro: our own choice.
 _DEAR, _DEAR_CLOTH = 60, 300
@@ -103,14 +105,13 @@ def _check_name(filled: Filled, path: str, called: dict[str, str], problems: Pro
 
 def _check_count(filled: Filled, problems: Problems) -> None:
     """Advice on a count that is another than the name's, as in a copied file, or that aida is not woven in."""
-    count = filled["count"]
+    count, over = filled["count"], filled["over"] or 1
     if count is None:
         return
     named = {*map(int, re.findall(r"(?<!\d)\d{1,2}(?!\d)", filled["name"] or ""))}
     others = sorted(named & _COUNTS)
     if count not in named and len(others) == 1:
         place = filled.place_of("count")
-        over = filled["over"] or 1
         aida = filled["weave"] == Weave.AIDA.value
         stitches = over > 1 and count * over == others[0] and not aida
         right = f"write count: {others[0]}, its threads; over: {over} says that a stitch covers {over} of them"
@@ -122,9 +123,16 @@ def _check_count(filled: Filled, problems: Problems) -> None:
         problems.add(place, "count-other", name=said(filled["name"]), count=plain(count), hint=hint)
         return
     if filled["weave"] != Weave.AIDA.value:
-        return
-    if not _COARSEST_AIDA <= count <= _FINEST_AIDA:
-        problems.add(filled.place_of("count"), "count-rare", count=plain(count))
+        if over > 1 and count < _COARSEST_OVER_TWO:
+            woven = f"{filled['weave']} with {plain(count)} threads to the inch, of which a stitch covers {over},"
+            usual = (
+                f"if it has {plain(count)} stitches to the inch, write count: {plain(count * over)}"
+            )
+            problems.add(filled.place_of("count"), "count-rare", woven=woven, usual=usual)
+    elif not _COARSEST_AIDA <= count <= _FINEST_AIDA:
+        woven = f"aida with {plain(count)} blocks to the inch"
+        usual = "aida has 6 to 22, most often 14, 16 or 18; finer cloth has weave: evenweave"
+        problems.add(filled.place_of("count"), "count-rare", woven=woven, usual=usual)
 
 
 def _check_over(filled: Filled, problems: Problems) -> None:

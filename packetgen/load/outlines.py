@@ -7,7 +7,7 @@ from shapely import Polygon, is_valid, is_valid_reason
 from packetgen.diagnostics import Report
 from packetgen.load.points import IN_MM, read_spots
 from packetgen.load.svg_path import is_path, path_corners
-from packetgen.load.words import counted, said
+from packetgen.load.words import counted, said, shown
 from packetgen.model import Outline
 from packetgen.units import plain
 
@@ -16,6 +16,10 @@ _SIZE = re.compile(
     r"\s*(\d{1,4}(?:\.\d)?)\s*(?:mm|cm)?\s*(?:x|×|by)\s*(\d{1,4}(?:\.\d)?)\s*(mm|cm)?\s*", re.ASCII
 )
 _IN_MM = {"mm": 1, "cm": 10}
+# How a drawing file begins what it says of a shape.
+_ATTRIBUTE = re.compile(
+    r"""\s*(?:<\w+\s[^>]*?\b)?(d|points)\s*=\s*["'](?P<shape>[^"']*)""", re.ASCII
+)
 MOST_CORNERS = 500  # that an author writes
 FURTHEST_MM = 5000
 
@@ -29,6 +33,10 @@ def read_outline(text: str, report: Report) -> Outline | None:
         wide, high = (plain(float(one) * _IN_MM[sides[3] or "mm"]) for one in sides.group(1, 2))
         hint = f"write its corners: 0,0 {wide},0 {wide},{high} 0,{high}"
         report("not-a-point", 0, point=said(text), hint=hint)
+        return None
+    if attribute := _ATTRIBUTE.match(text):
+        start = shown(" ".join(attribute["shape"].split()[:3]))
+        report("outline-attribute", 0, name=said(f"{attribute[1]}="), start=f"{start} …")
         return None
     path = is_path(text)
     try:

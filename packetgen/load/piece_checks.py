@@ -28,6 +28,8 @@ _LARGE = 3  # times the panel: no wood round it is larger in both. Our own choic
 _SHOWN = 4  # corners of an outline
 _LONG_OVERLAP_MM = 60  # of the two ends of a trim: our own choice
 _SLIM_MM = 3  # from side to side; a narrower piece of wood is hardly sawn: our own choice
+# A drawing program that counts in pixels has 96 to the inch (CSS Values and Units, level 3, 5.2).
+_MM_A_PX = 25.4 / 96
 _SIDES = ("to the left", "above", "to the right", "below")
 
 
@@ -192,6 +194,9 @@ def _look_at_panel(filled: Filled, parts: tuple[Part, ...], problems: Problems) 
         return
     beyond = beyond_wood(panel["outline"], parts)
     if beyond is None:
+        if (large := _in_px(filled)) is not None:
+            _part_in_px(large, panel, problems)
+            return
         if (small := in_cm(panel["outline"], parts)) is not None:
             _part_in_cm([one.value for one in filled.each("parts")][small], problems)
             return
@@ -214,6 +219,43 @@ def _look_at_panel(filled: Filled, parts: tuple[Part, ...], problems: Problems) 
         within=within,
         other=_from_own_corner(panel["outline"], parts) or _other_cure(filled),
     )
+
+
+def _in_px(filled: Filled) -> Filled | None:
+    """The one part that is much larger than the panel and all others, both ways, and would lie below the panel were
+    it counted in pixels."""
+    sides = _sides(filled["panel"])
+    parts = [(one.value, _extent(one.value["outline"])) for one in filled.each("parts")]
+    large = [
+        (part, extent)
+        for part, extent in parts
+        if all(
+            _LARGE * side < one and side <= one * _MM_A_PX <= _LARGE * side
+            for one, side in zip(extent, sides)
+        )
+    ]
+    if len(large) != 1:
+        return None
+    ((part, extent),) = large
+    others = [of for one, of in parts if one is not part]
+    small = all(2 * other < one for of in others for other, one in zip(of, extent))
+    return part if small else None
+
+
+def _part_in_px(part: Filled, panel: Filled, problems: Problems) -> None:
+    extent = _extent(part["outline"])
+    problems.add(
+        part.place_of("outline"),
+        "part-in-px",
+        part=said(part["name"]),
+        size=_size(extent),
+        panel=_size(_sides(panel)),
+        better=_size_of_px(extent),
+    )
+
+
+def _size_of_px(extent: tuple[float, float]) -> str:
+    return _size((round(extent[0] * _MM_A_PX, 1), round(extent[1] * _MM_A_PX, 1)))
 
 
 def _part_in_cm(part: Filled, problems: Problems) -> None:
@@ -242,10 +284,13 @@ def _from_own_corner(panel: Outline, parts: tuple[Part, ...]) -> str:
 
 
 def _other_cure(filled: Filled) -> str:
-    """A part that is much smaller than the panel may be in another unit; where some parts have a place and others
+    """A part that is much larger or smaller than the panel may be in another unit; where some parts have a place and others
     none, the first of these may be the one that is missed."""
     parts = [one.value for one in filled.each("parts")]
     sides = _sides(filled["panel"])
+    if (large := _in_px(filled)) is not None:
+        extent = _extent(large["outline"])
+        return f"write {said(large['name'])} in mm, {_size_of_px(extent)}, if its {_size(extent)} are px"
     for part in parts:
         extent = _extent(part["outline"])
         if all(one < side <= 10 * one for one, side in zip(extent, sides, strict=True)):

@@ -82,7 +82,7 @@ def _steps(text: str, report: Report) -> list[_Step] | None:
             report("path-second", at)
             return None
         begun, at = at, at + 1
-        first = True
+        first, read = True, 0
         while True:
             here = _past_gap(text, at)
             if not first and (kind == "Z" or not _NUMBER.match(text, here)):
@@ -90,14 +90,17 @@ def _steps(text: str, report: Report) -> list[_Step] | None:
                 break
             numbers, at = _numbers(text, here, kind)
             if len(numbers) < _TAKES[kind]:
+                takes = _TAKES[kind]
                 report(
                     "path-numbers",
                     begun,
                     letter=said(letter),
-                    takes=_TAKES[kind],
-                    number=len(numbers),
+                    takes=takes,
+                    number=read + len(numbers),
+                    better=f"{read} or {read + takes}" if read else f"{takes}",
                 )
                 return None
+            read += len(numbers)
             # Points that follow a first M without a letter are straight lines.
             follows = {"M": "L", "m": "l"}.get(letter, letter)
             steps.append(_Step(letter if first else follows, numbers, begun))

@@ -10,7 +10,6 @@ from packetgen.pipeline.order import NOBODY, Order, Told
 from packetgen.pipeline.stages import stages
 from packetgen.pipeline.survey import CONTENT, Survey, record_sign, series_of, survey
 from packetgen.pipeline.warming import warm
-from packetgen.reckon.laid_aside import parted
 from packetgen.record import MANIFEST, SIGNS, Output, SeriesRecord, as_json, signs_as_json
 
 
@@ -81,6 +80,7 @@ def _built(order: Order, told: Told) -> Built:
     from packetgen.pipeline.making import Making, NotMade
     from packetgen.pipeline.plans import Plan, with_first_read
     from packetgen.pipeline.proofs import proof, with_photos_told
+    from packetgen.reckon.laid_aside import parted
     from packetgen.write import next_build
 
     checked = proof(order.content, found.to_read)

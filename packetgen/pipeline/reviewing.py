@@ -17,6 +17,7 @@ from packetgen.reckon.review_texts import (
     complain_of_names,
     complain_of_photo,
     complain_of_story,
+    complain_of_unaddressed,
     complain_of_unsold,
 )
 from packetgen.render.photo_told import complain_of_photo_told
@@ -29,17 +30,19 @@ def review(checked: Proof) -> Review:
     ended = stages()
     problems = Problems()
     problems.take((*checked.problems, *checked.examples, *checked.aside))
+    begun = {problem.place.path for problem in checked.examples}
     for each in checked.reckoned:
         _complain(each, problems)
+        if each.series.finish.place.path not in begun:  # it will be another piece
+            complain_of_unaddressed(each.series, problems)
     all_series = [each.series for each in checked.reckoned]
     left = parted(problems, checked.asides)
     told = without_what_follows(left.told, all_series)
     # Where a pattern is still the example, advice on the whole series may come again with her own.
-    examples = [problem.place.path for problem in checked.examples]
     unfinished = {
         series.id
         for series in all_series
-        if any(path.startswith(f"{folder_of(series.place.path)}/") for path in examples)
+        if any(path.startswith(f"{folder_of(series.place.path)}/") for path in begun)
     }
     complain_of_idle(all_series, left.aside, told, unfinished)
     chapters = review_of(

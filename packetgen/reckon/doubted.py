@@ -20,7 +20,7 @@ def without_what_follows(told: Problems, all_series: Iterable[Series]) -> Proble
     counts = {
         problem.place.path: problem
         for problem in told
-        if problem.code in ("count-other", "count-unfit")
+        if problem.code in ("count-other", "count-rare", "count-unfit")
     }
     doubted = {
         option.place: (option.cloth, counts[f"cloths/{option.cloth.id}.yaml"])

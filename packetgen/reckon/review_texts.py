@@ -1,4 +1,4 @@
-"""Advice on what stands beside the chart: the story, the photograph on the cover, and where it is sold."""
+"""Advice on what stands beside the chart: the story, the photograph on the cover, and where what is found."""
 
 import re
 from math import ceil
@@ -7,6 +7,7 @@ from packetgen.diagnostics import Place, Problems
 from packetgen.model import Pattern, Series
 from packetgen.nouns import counted
 from packetgen.reckon.cover import filling_mm_a_px, px_per_inch
+from packetgen.reckon.sawing import any_shaped, blank
 from packetgen.units import MM_PER_INCH
 
 # Words of a story: fewer are a caption, more than these fill a page of the packet. Our own choice.
@@ -70,6 +71,14 @@ def complain_of_unsold(pattern: Pattern, problems: Problems) -> None:
         return
     url = pattern.designer.shop or "https://example.org/counter"
     problems.add(pattern.place, "not-sold", url=url)
+
+
+def complain_of_unaddressed(series: Series, problems: Problems) -> None:
+    """Advice where packets cannot name the page on which the templates of shaped parts are."""
+    if series.address or not any_shaped(series.finish):
+        return
+    shaped = next(part.name for part in series.finish.parts if blank(part).shaped)
+    problems.add(series.place, "templates-unaddressed", part=shaped, series=series.id)
 
 
 def _folder(pattern: Pattern) -> str:

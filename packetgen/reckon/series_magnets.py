@@ -215,7 +215,7 @@ def _less_bunched(
     (pattern,) = by.values()
     if edge := bare_edge_enough(pattern, all_figures, series.finish):
         bare = f"'packetgen chart border {pattern.id} {_typed(*edge)}'"
-        return f"add bare rows, which count as size: {bare}"
+        return f"enlarge it by bare rows: {bare}"
     return "make that one larger, or lay this aside: see --explain"
 
 

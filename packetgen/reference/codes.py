@@ -73,7 +73,7 @@ _BY_KIND: Mapping[type, tuple[str, ...]] = {
     DaysBefore: ("days-before-form", "unit-missing", "unit-unknown", "out-of-range"),
     OutlineOf: (
         *_POINTS, "out-of-range", "outline-short", "outline-crosses", "outline-touches", "outline-flat",
-        "path-start", "path-sign", "path-numbers", "path-second",
+        "path-start", "path-sign", "path-numbers", "path-second", "outline-attribute",
     ),
     Pair: ("not-a-point",),
     Cell: ("not-a-stitch",),
