@@ -39,6 +39,11 @@ REACHES = (0.8, 0.95, 1.1, 1.3, 1.5, 1.75, 2.0, 2.4, 2.8, 3.3, 4.0, 5.0, 6.5)
 _TURNS = tuple(
     (turn, 1 + turn % 4 // 2, in_the_middle) for in_the_middle in (False, True) for turn in range(8)
 )
+# Of the nine cells round and with one of a thin line so many are alike. With fewer it is a speck, and as loud as such
+# a line at its least: louder it would fill all crosses that touch it, and a few pebbles the whole bed.
+_THIN, _AS_A_LINE = 3, 3.0
+# So much further places may stray where specks are no louder than that.
+_FURTHER = 1.5
 _FILLED = 0.9  # share of an edge that makes it a straight one
 _CLOSE_UPS = (1.0, 0.9, 0.73, 0.61)  # shares of the close-up's width that pictures show
 _PIECE = 0.8  # length of a backstitch, in crosses of the other chart
@@ -58,14 +63,25 @@ class Retold:
 
 def retold(pattern: Pattern, on: OnCloth, border_mm: float) -> Retold:
     """The other chart, with as little straying as the limits allow, or else with the most; of two that stray
-    alike the one that stays on its card."""
+    alike the one that stays on its card. One in which specks are small is taken where it strays not much further."""
     border = border_mm / on.cell_mm
     design, detail = _Design(pattern, on, border), Detail(pattern.grid.rows, border)
-    speakers = cache(design.speakers)
+    found, _ = _least_strayed(design, detail, REACHES, specks=True)
+    near = tuple(reach for reach in REACHES if reach <= _FURTHER * found.reach_cells)
+    with_small, within = _least_strayed(design, detail, near, specks=False)
+    return with_small if within and design.is_on_card(with_small.pattern.grid.rows) else found
+
+
+def _least_strayed(
+    design: "_Design", detail: Detail, reaches: Sequence[float], specks: bool
+) -> tuple[Retold, bool]:
+    """With as little of the `reaches` as the limits allow, or else with the most; and whether it is within them.
+    `specks` says whether they are as loud as they are thin."""
+    speakers = cache(lambda loud: design.speakers(loud, specks))
     telling_of = cache(
         lambda turn, loud, in_the_middle: _Telling(design, turn, speakers(loud), in_the_middle)
     )
-    for reach in REACHES:
+    for reach in reaches:
         over_the_edge: Retold | None = None
         for turn in _TURNS:
             telling = telling_of(*turn)
@@ -79,11 +95,11 @@ def retold(pattern: Pattern, on: OnCloth, border_mm: float) -> Retold:
                 _little(detail.told(rows, partial(view.shows, share=share))) for share in _CLOSE_UPS
             ):
                 if design.is_on_card(rows):
-                    return Retold(made, told, reach)
+                    return Retold(made, told, reach), True
                 over_the_edge = over_the_edge or Retold(made, told, reach)
         if over_the_edge:
-            return over_the_edge
-    return Retold(telling.pattern(rows, reach), told, reach)
+            return over_the_edge, True
+    return Retold(telling.pattern(rows, reach), told, reach), False
 
 
 def _little(told: Told) -> bool:
@@ -129,10 +145,11 @@ class _Design:
         outermost = {*rows[0], *rows[-1], *(row[0] for row in rows), *(row[-1] for row in rows)}
         return outermost == {BARE} or self.border < max(self.side)
 
-    def speakers(self, loud: int) -> np.ndarray:
+    def speakers(self, loud: int, specks: bool) -> np.ndarray:
         """How loudly each mark speaks in every cell, rows × columns × marks, with a bare cell all round.
 
-        What is thin has more weight, or it would be lost: `loud` says how much more.
+        What is thin has more weight, or it would be lost: `loud` says how much more, and `specks`
+        whether what is no line has as much.
         """
         number = {mark: at for at, mark in enumerate(self.marks)}
         there = signs(self.pattern.grid.rows)
@@ -151,7 +168,10 @@ class _Design:
         share[..., number[BARE]] += np.maximum(0, 1 - share.sum(axis=-1))
         speaking = np.zeros((rows + 2, columns + 2, len(self.marks)))
         speaking[..., number[BARE]] = 1
-        speaking[1:-1, 1:-1] = share * ((9 / alike) ** loud)[..., None]
+        louder = (9 / alike) ** loud
+        if not specks:
+            louder = np.where(alike < _THIN, _AS_A_LINE, louder)
+        speaking[1:-1, 1:-1] = share * louder[..., None]
         return speaking
 
 
