@@ -285,8 +285,8 @@ def test_what_only_the_day_makes_other_is_one_line_with_the_day_to_type(last_goo
     assert "another day\n" not in said
     (line,) = (one for one in said.splitlines() if "files would be made anew" in one)
     found = re.fullmatch(
-        r"\d+ files would be made anew for another day and nothing else: 'build' shows what stands on "
-        r"(\S+); type --as-of (\S+) to leave that out\.",
+        r"\d+ files would be made anew, come or go for another day and nothing else: 'build' was made for another "
+        r"day, with what stands on (\S+); type --as-of (\S+) to leave that out\.",
         line,
     )
     assert found and found[1] == found[2]
@@ -299,8 +299,8 @@ def test_beside_other_changes_it_is_told_that_the_day_is_another_too(last_good):
     (last_good / "content" / FERN / "story.md").write_text("It grew on and on.\n")
     said = run("proof", "--against", "build", "--as-of", "2026-12-01", folder=last_good).stdout
     found = re.search(
-        r"^'build' shows what stands on \S+: some of the files below may change, come or go for the day alone; "
-        r"type (--as-of \S+) to leave that out\.$",
+        r"^'build' was made for another day, with what stands on \S+: some of the files below may change, come or go "
+        r"for the day alone; type (--as-of \S+) to leave that out\.$",
         said,
         re.M,
     )

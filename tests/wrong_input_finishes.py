@@ -397,6 +397,36 @@ CASES = (
         "finishes/shelf/finish.yaml:4:18: after 'C' stand 11 numbers, and it takes 6 at a time; write 6 or 12: a lost number, comma or minus is the usual slip",
     ),
     Case(
+        "fold and wadding that changed places",
+        {
+            FINISH: (
+                "fold_over: 20 mm\nwadding_inset: 1 mm",
+                "fold_over: 1 mm\nwadding_inset: 20 mm",
+            )
+        },
+        "finishes/shelf/finish.yaml:6:12: advice: 1 mm of cloth behind the card can hardly be laced or glued; it and 'wadding_inset', 20 mm, seem to have changed places",
+    ),
+    Case(
+        "a fold in another unit",
+        {FINISH: ("fold_over: 20 mm", "fold_over: 2 mm")},
+        "finishes/shelf/finish.yaml:6:12: advice: 2 mm of cloth behind the card can hardly be laced or glued; look once more: 20 to 40 mm are usual; should it be 20 mm?",
+    ),
+    Case(
+        "wadding in another unit",
+        {FINISH: ("wadding_inset: 1 mm", "wadding_inset: 15 mm")},
+        "finishes/shelf/finish.yaml:7:16: advice: wadding 15 mm smaller than its card on every side leaves a step below the stitching; look once more: 1 or 2 mm are usual; should it be 1.5 mm?",
+    ),
+    Case(
+        "a copied part of which only the name was changed",
+        {
+            FINISH: (
+                "paints:\n",
+                "  - {name: second back, outline: '0,0 120,0 120,120 0,120', at: '0,0', thickness: 6 mm, paint: sage, coats: 2}\npaints:\n",
+            )
+        },
+        "finishes/shelf/finish.yaml:17:65: advice: 'second back' is as large as 'back' and at the same place, so one of the two is not seen; give it its own 'at'; if both make one board, write one part, thickness: 12 mm",
+    ),
+    Case(
         "the middle board of three in centimetres",
         {
             FINISH: TINY[FINISH]

@@ -30,6 +30,11 @@ CASES = (
         "cloths/hopsack-28.yaml:3:8: advice: the count is 14, and the cloth is called 'Hopsack 28'; write count: 28, its threads; over: 2 says that a stitch covers 2 of them",
     ),
     Case(
+        "the strands that go into the needle on the thread card",
+        {MOSS: ("strands: 6", "strands: 2")},
+        "series/garden-year/series.yaml:6:39: advice: by its card 'Moss Stranded' parts into 2 strands, and all of them go into the needle; if it parts into more, as most stranded cotton into 6, mend 'strands' in threads/moss.yaml",
+    ),
+    Case(
         "the stitches of an evenweave, whose name has no number, for its threads",
         {
             CLOTH: (

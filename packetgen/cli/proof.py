@@ -228,7 +228,10 @@ def _say_foretold(
         as_of=as_of or datetime.now(UTC),
     )
     found = _foretold(order, checked)
-    of_day = [path for path, what in found.lines if what.endswith(f": {ANOTHER_DAY}")]
+    anew = [what for _, what in found.lines if ": " in what]
+    # Where nothing else has changed, what comes or goes does so for the day too.
+    alone = bool(anew) and all(what.endswith(f": {ANOTHER_DAY}") for what in anew)
+    of_day = [path for path, what in found.lines if alone or what.endswith(f": {ANOTHER_DAY}")]
     summed = len(of_day) > 1
     if found.lines and found.of_another_day and not summed:
         say(_also_of_another_day(build_folder, found.built_as_of))
@@ -236,14 +239,15 @@ def _say_foretold(
         if not summed or path not in of_day:
             say(f"{path}: {what}")
     if summed:
-        say(_of_another_day(len(of_day), build_folder, found.built_as_of))
+        what = "made anew, come or go" if len(of_day) > len(anew) else "made anew"
+        say(_of_another_day(len(of_day), what, build_folder, found.built_as_of))
     say(_summary(found))
 
 
-def _of_another_day(files: int, build_folder: Path, day: date | None) -> str:
+def _of_another_day(files: int, what: str, build_folder: Path, day: date | None) -> str:
     there, same = _there_and_same(day)
     return (
-        f"{files} files would be made anew for another day and nothing else: '{build_folder}' {there}; "
+        f"{files} files would be {what} for another day and nothing else: '{build_folder}' {there}; "
         f"type {same} to leave that out."
     )
 
@@ -259,7 +263,7 @@ def _also_of_another_day(build_folder: Path, day: date | None) -> str:
 def _there_and_same(day: date | None) -> tuple[str, str]:
     if day is None:
         return "was made for another day", "the same --as-of"
-    return f"shows what stands on {day}", f"--as-of {day}"
+    return f"was made for another day, with what stands on {day}", f"--as-of {day}"
 
 
 def _need_build(build_folder: Path | None, of_build: bool) -> None:

@@ -105,6 +105,21 @@ FIGURES: dict[str, Fault] = {
         "look once more: should it be {better}?",
         Level.ADVICE,
     ),
+    "part-doubled": Fault(
+        "{part} is as large as {other} and at the same place, so one of the two is not seen",
+        "give it its own 'at'; if both make one board, write one part, thickness: {thick}",
+        Level.ADVICE,
+    ),
+    "fold-scant": Fault(
+        "{fold} of cloth behind the card can hardly be laced or glued",
+        "{mend}",
+        Level.ADVICE,
+    ),
+    "wadding-small": Fault(
+        "wadding {inset} smaller than its card on every side leaves a step below the stitching",
+        "look once more: 1 or 2 mm are usual; should it be {better}?",
+        Level.ADVICE,
+    ),
     "part-thick": Fault(
         "a board of {thick} is hardly sold so thick",
         "look once more: should it be {better}?",
@@ -168,7 +183,7 @@ FIGURES: dict[str, Fault] = {
         Level.ADVICE,
     ),
     "magnets-bunched": Fault(
-        "designs share magnets; the card of {by} lets them hold only {inches} ({centimetres}) of {title}",
+        "on {title} the magnets stand only {inches} ({centimetres}) apart, since {by} {hang} by them too",
         "{mend}",
         Level.ADVICE,
     ),

@@ -22,7 +22,7 @@ REVIEW: dict[str, Fault] = {
         "a fat quarter of {cloths} gives {pieces}", "with {off} less it would give {more}"
     ),
     "edges-bare": _advice(
-        "nothing is worked on {where} of this chart, and they count in its size",
+        "nothing is worked on {where} of this chart, {why}",
         "{mend}",
     ),
     # what she takes for something else

@@ -204,6 +204,11 @@ VALUES: dict[str, Fault] = {
         "after {letter} stand {number} numbers, and it takes {takes} at a time",
         "write {better}: a lost number, comma or minus is the usual slip",
     ),
+    "strands-all": Fault(
+        "by its card {card} parts into {strands} strands, and all of them go into the needle",
+        "if it parts into more, as most stranded cotton into 6, mend 'strands' in {file}",
+        Level.ADVICE,
+    ),
     "outline-attribute": Fault(
         "{name} is how a drawing file names the shape, and no part of it",
         "take it and its quotes away, so that it begins: outline: {start}",

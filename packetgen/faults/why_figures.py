@@ -92,6 +92,22 @@ WHY_FIGURES: dict[str, Why] = {
         "Two ends of a trim overlap by a finger's width or two (common practice, no source), and each design buys it.",
         "Correct the length; or lay the advice aside in series.yaml.",
     ),
+    "fold-scant": Why(
+        "The cloth is cut by fold_over larger than the card on every side, and what is folded over is laced or glued to "
+        "its back: less than 8 mm hardly can be (our own choice; 20 to 40 mm are usual, from memory).",
+        "Write the length in millimetres; or lay the advice aside in series.yaml.",
+    ),
+    "wadding-small": Why(
+        "The wadding is cut by wadding_inset smaller than the card on every side. More than 10 mm (our own choice) leave the "
+        "stitching hollow at its edges.",
+        "Write the length in millimetres; or lay the advice aside in series.yaml.",
+    ),
+    "part-doubled": Why(
+        "Two painted parts of one shape stand at the same place, so one of them is not seen, and board and paint are "
+        "counted for both. Mostly the place of a copied part was not changed.",
+        "Give one of them its own 'at'. Where the two are glued to make a thicker board, write one part of that "
+        "thickness, or lay the advice aside in series.yaml.",
+    ),
     "part-thick": Why(
         "Boards for craft work are sold to 30 mm or so (from memory); mostly a measure was written in centimetres "
         "that was meant in millimetres.",

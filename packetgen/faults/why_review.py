@@ -28,8 +28,9 @@ WHY_REVIEW: dict[str, Why] = {
     "edges-bare": Why(
         "The size of a design is that of its chart. Bare rows and columns at its edges make the finished size, the "
         "fit and the cloth to cut larger than the stitching; a fat quarter may give fewer pieces for them.",
-        "Take them off with packetgen chart crop, or, where room is meant to be there, lay the advice aside with "
-        "laid_aside in pattern.yaml.",
+        "Take them off with packetgen chart crop. Where the magnets of a series need so large a card, they stay, and "
+        "packetgen chart shift brings the design to the middle. Where room is meant to be there, lay the advice aside "
+        "with laid_aside in pattern.yaml.",
     ),
     "colours-alike": Why(
         "Two colours of one card are so near that they are mixed up in the hand and hardly seen on the cloth.",

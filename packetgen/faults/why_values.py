@@ -297,6 +297,12 @@ WHY_VALUES: dict[str, Why] = {
         "one after the other, and some are missing or too many.",
         "Count the numbers after that letter: two make a point, and a comma or a minus parts them.",
     ),
+    "strands-all": Why(
+        "On a thread card 'strands' says into how many the thread parts, and in a thread set how many of them go into the "
+        "needle. Both have the same number, and a skein then gives much less than it may. Most "
+        "stranded cotton parts into 6 (common practice, no source).",
+        "Look at the label, and write on the card what the thread parts into; or lay the advice aside in series.yaml.",
+    ),
     "outline-attribute": Why(
         "The line was copied from a drawing file with the name before it. An outline is only what stands between the "
         "quotes there.",

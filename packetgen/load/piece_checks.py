@@ -7,6 +7,7 @@ from packetgen.load.placed_parts import (
     Hidden,
     better_turned,
     beyond_wood,
+    doubled,
     hidden,
     in_cm,
     lies_on,
@@ -26,6 +27,8 @@ _THICK_MM = 40  # boards for craft work are sold to 30 mm or so: from memory
 _LEAST_PANEL_MM = 40  # from side to side; hardly a panel is smaller: our own choice
 _LARGE = 3  # times the panel: no wood round it is larger in both. Our own choice
 _SHOWN = 4  # corners of an outline
+# Of cloth that is laced or glued behind the card, and what wadding is smaller by, seen beside the card: our own choice.
+_SCANT_FOLD_MM, _LARGE_STEP_MM = 8, 10
 _LONG_OVERLAP_MM = 60  # of the two ends of a trim: our own choice
 _SLIM_MM = 3  # from side to side; a narrower piece of wood is hardly sawn: our own choice
 # A drawing program that counts in pixels has 96 to the inch (CSS Values and Units, level 3, 5.2).
@@ -36,6 +39,7 @@ _SIDES = ("to the left", "above", "to the right", "below")
 def complain_of_piece(filled: Filled, parts: tuple[Part, ...] | None, problems: Problems) -> None:
     """Its trim, its magnets, its border, and, where all `parts` could be read, how they stand."""
     _look_at_trim(filled["trim"], problems)
+    _look_at_mounting(filled, problems)
     _look_at_thickness(filled, problems)
     _look_at_slim_parts(filled, problems)
     if _panel_in_cm(filled, problems):
@@ -60,6 +64,24 @@ def _look_at_trim(trim: Filled | None, problems: Problems) -> None:
         told = f"is {plain(ratio)} times as long" if ratio > 1 else "is just as long"
         told = told if given else "has no 'ratio'"
         problems.add(trim.place_of("ratio" if given else "kind"), "trim-flat", ratio=told)
+
+
+def _look_at_mounting(filled: Filled, problems: Problems) -> None:
+    """Advice on a fold too small to be laced, and on wadding much smaller than its card: in one line where the two
+    changed places."""
+    fold_mm, inset_mm = filled["fold_over"], filled["wadding_inset"]
+    scant = fold_mm is not None and fold_mm < _SCANT_FOLD_MM
+    large = inset_mm is not None and inset_mm > _LARGE_STEP_MM
+    if scant:
+        tenfold = f"should it be {_mm(10 * fold_mm)}?"
+        mend = "look once more: 20 to 40 mm are usual" + f"; {tenfold}" * (fold_mm >= 1.5)
+        if large:
+            mend = f"it and 'wadding_inset', {_mm(inset_mm)}, seem to have changed places"
+        problems.add(filled.place_of("fold_over"), "fold-scant", fold=_mm(fold_mm), mend=mend)
+    elif large:
+        better = _mm(inset_mm / 10)
+        place = filled.place_of("wadding_inset")
+        problems.add(place, "wadding-small", inset=_mm(inset_mm), better=better)
 
 
 def _look_at_magnets(magnets: Filled | None, panel: Filled | None, problems: Problems) -> None:
@@ -329,6 +351,17 @@ def _look_at_parts(
     wrong = {over.number for over in all_over}
     unseen = [one for one in hidden(parts) if not wrong & {one.number, one.behind}]
     _look_at_hidden(stand, unseen, problems)
+    for copy, first in doubled(parts):
+        if parts[copy].name == parts[first].name:
+            continue  # told of the name
+        thick_mm = parts[copy].thickness_mm + parts[first].thickness_mm
+        problems.add(
+            stand[copy].place_of("at" if _has_place(stand[copy]) else "name"),
+            "part-doubled",
+            part=said(stand[copy]["name"]),
+            other=said(stand[first]["name"]),
+            thick=_mm(thick_mm),
+        )
     _look_at_placeless(stand, wrong | {one.number for one in unseen}, problems)
     apart = tuple(standing_apart(panel["outline"], parts))
     if not apart and (number := turned_about(parts)) is not None:

@@ -161,6 +161,23 @@ def hidden(parts: Sequence[Part]) -> Iterator[Hidden]:
                 yield Hidden(number, front)
 
 
+def doubled(parts: Sequence[Part]) -> Iterator[tuple[int, int]]:
+    """The parts, by number, that are seen from the front and as large as an earlier such one at the same place, and
+    that one."""
+    placed = [_placed(part) for part in parts]
+    for number, part in enumerate(parts):
+        same = (
+            earlier
+            for earlier in range(number)
+            if part.seen
+            and parts[earlier].seen
+            and placed[number].symmetric_difference(placed[earlier]).area
+            <= _ROUNDED_MM * placed[number].length / 2
+        )
+        if (first := next(same, None)) is not None:
+            yield number, first
+
+
 def standing_apart(panel: Outline, parts: Sequence[Part]) -> Iterator[Apart]:
     """The parts that neither touch another nor lie at the panel, and likewise those that touch only one another,
     beyond gaps that may be meant: what stands below or above others may be hung up, what stands beside them may

@@ -24,6 +24,7 @@ from packetgen.load.words import offer, said, shown
 from packetgen.model import Pace, Series, ThreadSet, ToCome
 from packetgen.units import plain
 
+_FEW_STRANDS = 4  # of a whole thread: stranded cotton has 6 (common practice, no source)
 _STRANDS = ("strands", "backstitch_strands", "knot_strands", "daisy_strands")
 
 
@@ -216,6 +217,13 @@ def _thread_sets(
         card = resolve(one["card"], one.place_of("card"), library.threads, "thread card", problems)
         for field in _STRANDS:
             check_strands(one[field], one.place_of(field), card, problems)
+        if card is not None and 1 < card.strands == one["strands"] <= _FEW_STRANDS:
+            facts = {
+                "card": said(card.name),
+                "strands": card.strands,
+                "file": f"threads/{card.id}.yaml",
+            }
+            problems.add(one.place_of("strands"), "strands-all", **facts)
         if name is None:
             continue
         if name in reserved:

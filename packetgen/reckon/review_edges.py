@@ -28,6 +28,7 @@ def complain_of_bare_edges(pattern: Pattern, as_large: bool, problems: Problems)
     size = f"{grid.width - bare[0]} × {grid.height - bare[1]}"
     how = f"'packetgen chart crop {pattern.id}' makes it"
     how = how if name.endswith(".txt") else f"take them out of {name}"
+    why = "and they count in its size"
     mend = f"a chart without them is {size}; {how}"
     if as_large:
         # Half a stitch from the middle is the middle.
@@ -37,6 +38,11 @@ def complain_of_bare_edges(pattern: Pattern, as_large: bool, problems: Problems)
             return
         how = f"'packetgen chart shift {pattern.id} {moved}' brings it to the middle"
         mend = how if name.endswith(".txt") else "bring it to the middle"
+        why = "which the magnets need, and the design is out of the middle"
     problems.add(
-        grid.place, "edges-bare", where=listed(tuple(filter(None, (rows, columns)))), mend=mend
+        grid.place,
+        "edges-bare",
+        where=listed(tuple(filter(None, (rows, columns)))),
+        why=why,
+        mend=mend,
     )
