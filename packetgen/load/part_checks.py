@@ -1,0 +1,260 @@
+"""What is wrong with how the parts of a finishing piece stand, below its panel and together."""
+
+from collections.abc import Sequence
+
+from packetgen.diagnostics import Problems
+from packetgen.load.piece_words import (
+    SHOWN,
+    extent_of,
+    from_cm,
+    mm_said,
+    point_said,
+    sides_of,
+    size_said,
+)
+from packetgen.load.placed_parts import (
+    Hidden,
+    better_turned,
+    beyond_wood,
+    doubled,
+    hidden,
+    in_cm,
+    lies_on,
+    over_panel,
+    standing_apart,
+    turned_about,
+)
+from packetgen.load.values import Filled
+from packetgen.load.words import counted, said
+from packetgen.model import Outline, Part
+from packetgen.nouns import listed
+
+_LARGE = 3  # times the panel: no wood round it is larger in both. Our own choice
+# A drawing program that counts in pixels has 96 to the inch (CSS Values and Units, level 3, 5.2).
+_MM_A_PX = 25.4 / 96
+_SIDES = ("to the left", "above", "to the right", "below")
+
+
+def complain_of_places(filled: Filled, parts: tuple[Part, ...], problems: Problems) -> None:
+    """Whether there is wood below it, and none before it."""
+    panel = filled["panel"]
+    if panel is None or panel["outline"] is None or not parts:
+        return
+    beyond = beyond_wood(panel["outline"], parts)
+    if beyond is None:
+        if (large := _in_px(filled)) is not None:
+            _part_in_px(large, panel, problems)
+            return
+        if (small := in_cm(panel["outline"], parts)) is not None:
+            _part_in_cm([one.value for one in filled.each("parts")][small], problems)
+            return
+        _look_at_parts(filled, panel, parts, problems)
+        return
+    corner = f"which is {mm_said(beyond.most_mm)} from its corner {point_said(beyond.at)}"
+    sides = [
+        f"{mm_said(over)} {side}"
+        for over, side in zip(beyond.sides_mm, _SIDES, strict=True)
+        if round(over, 2) > 0
+    ]
+    bounds = f"from {point_said(beyond.bounds[:2])} to {point_said(beyond.bounds[2:])}"
+    within = f"keep it within the parts, which stand {bounds}"
+    if not sides:  # within the bounds of parts that are no rectangle
+        sides, within = [corner], "keep each of its corners on a part"
+    problems.add(
+        panel.place_of("outline"),
+        "panel-beyond-wood",
+        much=listed(tuple(sides)),
+        within=within,
+        other=_from_own_corner(panel["outline"], parts) or _other_cure(filled),
+    )
+
+
+def _in_px(filled: Filled) -> Filled | None:
+    """The one part that is much larger than the panel and all others, both ways, and would lie below the panel were
+    it counted in pixels."""
+    sides = sides_of(filled["panel"])
+    parts = [(one.value, extent_of(one.value["outline"])) for one in filled.each("parts")]
+    large = [
+        (part, extent)
+        for part, extent in parts
+        if all(
+            _LARGE * side < one and side <= one * _MM_A_PX <= _LARGE * side
+            for one, side in zip(extent, sides)
+        )
+    ]
+    if len(large) != 1:
+        return None
+    ((part, extent),) = large
+    others = [of for one, of in parts if one is not part]
+    small = all(2 * other < one for of in others for other, one in zip(of, extent))
+    return part if small else None
+
+
+def _part_in_px(part: Filled, panel: Filled, problems: Problems) -> None:
+    extent = extent_of(part["outline"])
+    problems.add(
+        part.place_of("outline"),
+        "part-in-px",
+        part=said(part["name"]),
+        size=size_said(extent),
+        panel=size_said(sides_of(panel)),
+        better=_size_of_px(extent),
+    )
+
+
+def _size_of_px(extent: tuple[float, float]) -> str:
+    return size_said((round(extent[0] * _MM_A_PX, 1), round(extent[1] * _MM_A_PX, 1)))
+
+
+def _part_in_cm(part: Filled, problems: Problems) -> None:
+    problems.add(
+        part.place_of("outline"),
+        "part-in-cm",
+        part=said(part["name"]),
+        size=size_said(extent_of(part["outline"])),
+        better=from_cm(part["outline"]),
+    )
+
+
+def _from_own_corner(panel: Outline, parts: tuple[Part, ...]) -> str:
+    """The panel's corners in the drawing of the whole, where they seem to be those on the one part that it lies on,
+    measured from that part's own 0,0."""
+    moved = [
+        (part, tuple((x + part.at_mm[0], y + part.at_mm[1]) for x, y in panel))
+        for part in parts
+        if part.at_mm != (0, 0)
+    ]
+    lies = [(part, outline) for part, outline in moved if lies_on(outline, part, parts)]
+    if len(lies) != 1 or len(panel) > SHOWN:
+        return ""
+    part, outline = lies[0]
+    return f"write {' '.join(map(point_said, outline))} if it is measured from the corner of {said(part.name)}"
+
+
+def _other_cure(filled: Filled) -> str:
+    """A part that is much larger or smaller than the panel may be in another unit; where some parts have a place and others
+    none, the first of these may be the one that is missed."""
+    parts = [one.value for one in filled.each("parts")]
+    sides = sides_of(filled["panel"])
+    if (large := _in_px(filled)) is not None:
+        extent = extent_of(large["outline"])
+        return f"write {said(large['name'])} in mm, {_size_of_px(extent)}, if its {size_said(extent)} are px"
+    for part in parts:
+        extent = extent_of(part["outline"])
+        if all(one < side <= 10 * one for one, side in zip(extent, sides, strict=True)):
+            if 10 * max(extent) <= _LARGE * max(sides):
+                return f"write {said(part['name'])} in mm if its {size_said(extent)} are cm"
+    placeless = [part for part in parts if not _has_place(part)]
+    if not placeless or len(placeless) == len(parts):
+        return "add the part that it lies on"
+    return f"give {said(placeless[0]['name'])} its 'at'"
+
+
+def _has_place(part: Filled) -> bool:
+    return part.given["at"].name_place is not None  # else it is the default
+
+
+def _look_at_parts(
+    filled: Filled, panel: Filled, parts: tuple[Part, ...], problems: Problems
+) -> None:
+    """Whether each stands where the others leave it room, told at its 'at'."""
+    kept_free = [area.value["outline"] for area in panel.each("keep_out") if area.whole]
+    stand = [one.value for one in filled.each("parts")]
+    all_over = over_panel(panel["outline"], kept_free, parts)
+    for over in all_over:
+        facts = _place_of_part(stand[over.number])
+        if better_turned(panel["outline"], kept_free, parts, over.number):
+            facts["mend"] = f"write at: {point_said(stand[over.number]['at'][::-1])}"
+        problems.add(
+            stand[over.number].place_of("at"),
+            "part-over-panel",
+            **facts,
+            share=max(1, round(100 * over.share)),
+            first=point_said(over.bounds[:2]),
+            last=point_said(over.bounds[2:]),
+        )
+    # What stands in a wrong place may hide others, or be hidden, only there.
+    wrong = {over.number for over in all_over}
+    unseen = [one for one in hidden(parts) if not wrong & {one.number, one.behind}]
+    _look_at_hidden(stand, unseen, problems)
+    for copy, first in doubled(parts):
+        if parts[copy].name == parts[first].name:
+            continue  # told of the name
+        thick_mm = parts[copy].thickness_mm + parts[first].thickness_mm
+        problems.add(
+            stand[copy].place_of("at" if _has_place(stand[copy]) else "name"),
+            "part-doubled",
+            part=said(stand[copy]["name"]),
+            other=said(stand[first]["name"]),
+            thick=mm_said(thick_mm),
+        )
+    _look_at_placeless(stand, wrong | {one.number for one in unseen}, problems)
+    apart = tuple(standing_apart(panel["outline"], parts))
+    if not apart and (number := turned_about(parts)) is not None:
+        at = stand[number]["at"]
+        problems.add(
+            stand[number].place_of("at"),
+            "part-turned",
+            part=said(stand[number]["name"]),
+            at=point_said(at),
+            better=point_said(at[::-1]),
+        )
+    for far in apart:
+        part = stand[far.number]
+        facts = _place_of_part(part) | {"gap": mm_said(far.gap_mm)}
+        if far.placed_twice:
+            facts["mend"] = "its outline begins there already: take 'at' away"
+        elif far.swapped:
+            facts["mend"] = f"write at: {point_said(part['at'][::-1])}"
+        if len(far.together_with) == 1:
+            other = stand[far.together_with[0]]["name"]
+            facts["part"] = f"{facts['part']} with {said(other)}, which it touches,"
+        elif far.together_with:
+            parts_more = counted(len(far.together_with), "part")
+            facts["part"] = f"{facts['part']} with {parts_more} that it hangs together with,"
+        problems.add(part.place_of("at"), "part-apart", **facts)
+
+
+def _look_at_placeless(stand: Sequence[Filled], told: set[int], problems: Problems) -> None:
+    """Advice on the one part that has no place while others have, unless it is the first, from which they may be
+    measured, or something is told of it."""
+    placeless = [number for number, part in enumerate(stand) if not _has_place(part)]
+    later = [number for number in placeless if number]
+    if len(later) == 1 and len(placeless) < len(stand) and later[0] not in told:
+        part = stand[later[0]]
+        problems.add(part.place_of("name"), "part-placeless", part=said(part["name"]))
+
+
+def _look_at_hidden(
+    stand: Sequence[Filled], all_hidden: Sequence[Hidden], problems: Problems
+) -> None:
+    """A part that hides several is told of itself: it is the one that is listed in a wrong place."""
+    for front in dict.fromkeys(one.behind for one in all_hidden):
+        behind = [stand[one.number] for one in all_hidden if one.behind == front]
+        if len(behind) > 1:
+            problems.add(
+                stand[front].place_of("name"),
+                "part-hides",
+                part=said(stand[front]["name"]),
+                number=len(behind),
+                first=said(behind[0]["name"]),
+            )
+            continue
+        lost = _place_of_part(behind[0]) if not _has_place(behind[0]) else None
+        problems.add(
+            behind[0].place_of("name"),
+            "part-hidden",
+            part=lost["part"] if lost else said(behind[0]["name"]),
+            front=said(stand[front]["name"]),
+            mend=f"{lost['mend']}, or " if lost else "",
+        )
+
+
+def _place_of_part(part: Filled) -> dict[str, object]:
+    """What is said of the place of a part, and how it gets another."""
+    if not _has_place(part):
+        return {
+            "part": f"{said(part['name'])}, at 0,0 since it has no 'at',",
+            "mend": "give it one",
+        }
+    return {"part": f"{said(part['name'])}, at {point_said(part['at'])},", "mend": "mend that"}

@@ -1,0 +1,41 @@
+"""How sizes, lengths and points of a finishing piece are said to its author."""
+
+from collections.abc import Sequence
+
+from packetgen.load.values import Filled
+from packetgen.model import Outline
+from packetgen.units import plain
+
+SHOWN = 4  # corners of an outline
+
+
+def sides_of(panel: Filled) -> tuple[float, float]:
+    """Width and height of what has an outline, mm."""
+    return extent_of(panel["outline"])
+
+
+def extent_of(outline: Outline) -> tuple[float, float]:
+    """Its width and height, mm."""
+    wide, high = (max(side) - min(side) for side in zip(*outline))
+    return wide, high
+
+
+def size_said(sides: tuple[float, float]) -> str:
+    """'120 × 110 mm'."""
+    return f"{plain(round(sides[0], 2))} × {mm_said(sides[1])}"
+
+
+def from_cm(outline: Outline) -> str:
+    """The first corners in mm, as they are if the author's are cm."""
+    corners = " ".join(point_said((10 * x, 10 * y)) for x, y in outline[:SHOWN])
+    return corners + " …" * (len(outline) > SHOWN)
+
+
+def point_said(xy: Sequence[float]) -> str:
+    """'12,30.5', as it is written."""
+    return ",".join(plain(round(one, 2)) for one in xy)
+
+
+def mm_said(length_mm: float) -> str:
+    """'12.5 mm'."""
+    return f"{plain(round(length_mm, 2))} mm"
