@@ -61,6 +61,14 @@ OF_FIGURES = (
         {SERIES: ("order: [fern]", "order: [fern, fern-two]"), **_SECOND},
     ),
     Case("a pattern that is here and to come", {SERIES: ("title: Onions", "title: Fern by the Tap")}),
+    Case(
+        "a release moved behind the days of all designs",
+        {
+            SERIES: TINY[SERIES]
+            .replace("release: 2027-01-15", "release: 2027-06-15")
+            .replace("on: last Monday of August", "on: 1 April")
+        },
+    ),
     Case("a design for a month that has begun", {SERIES: ("on: last Monday of August", "on: in January")}),
     Case("a pattern for the day of one to come", {SERIES: ("on: last Monday of August", "on: second Sunday of May")}),
     Case("a series out before its revision", {SERIES: ("release: 2027-01-15", "release: 2026-01-15")}),
@@ -139,6 +147,7 @@ _DRAWN = (
     _Drawn("design.csv", b"E2,rim\n", how=Reading(codes=(("K4", "rim"),))),
     _Drawn("design.csv", b"A,B,C,D,E\nE2,E2,K4,K4,E2\n"),
     _Drawn("design.csv", b"rim,pot,rim\npot,pot,\n,,\nrim,K4,peat\npot,E2,brick\n"),
+    _Drawn("design.csv", b",A,B,C,D,E,,\n1,E2,E2,K4,K4,E2,,to wash\n2,E2,E2,K4,K4,E2,,\n"),
     _Drawn("design.csv", b"Robin,,,,,\n,A,B,C,D,E\n1,E2,E2,K4,K4,E2\n"),
     _Drawn("design.png", half_seen()[1]),
     _Drawn("design.png", drawn_freely()),

@@ -945,7 +945,7 @@ def test_the_line_to_copy_names_the_headings_that_are_asked_about(desk):
     (desk / "grid.csv").write_text(f",A,B,C,D,E\n{body}")
     said = run("grid.csv", "--threads", "moss", code=1).stderr
     assert (
-        "Say what each is, a full stop for bare cloth, and that the headings are none: --code oops=… --headings\n"
+        "Say what each is, a full stop for bare cloth, with --headings for the headings: --code oops=… --headings\n"
         in said
     )
     run("grid.csv", "--threads", "moss", "--code", "oops=07", "--headings")
@@ -1134,6 +1134,19 @@ def test_without_headings_empty_columns_and_rows_are_bare_cloth(desk):
     (desk / "grid.csv").write_text("E2,K4,,\n,E2,,\n,,,\n")
     run("grid.csv", "--threads", "moss", "--into", "new")
     assert rows(desk / "new" / "chart.txt") == ["bp..", ".b..", "...."]
+
+
+@pytest.mark.parametrize("asked", [(), ("--headings",)])
+def test_a_note_in_the_margin_of_counted_columns_is_the_one_thing_told(desk, asked):
+    """And not that headings are no colours; the empty columns between do not count."""
+    first, *others = SHEET.splitlines()
+    others[1] += '"flower here, 3 April",'
+    (desk / "grid.csv").write_text("\n".join((first, *others)) + "\n")
+    result = run("grid.csv", "--threads", "moss", *asked, "--into", "new", code=1)
+    assert [line for line in result.output.splitlines() if "[bring-" in line] == [
+        "./grid.csv:3:8: 'flower here, 3 April' stands beyond the headings, which end at 'E'; take it out, or let the "
+        "headings go as far, or add --no-headings where each field is a stitch [bring-beyond]"
+    ]
 
 
 BESIDE = "a table whose rows or columns are counted, and may be"

@@ -10,6 +10,7 @@ from hypothesis import strategies as st
 from packetgen.diagnostics import Place, Problems
 from packetgen.faults import FAULTS, Level
 from packetgen.model import KeepOut, Magnets
+from packetgen.pipeline import Proof, Reckoned, review
 from packetgen.reckon.bunched import bare_rows_to_spare, draws_magnets_in
 from packetgen.reckon.figures import figures
 from packetgen.reckon.magnets import Card, magnet_plan, pairs_for, plan_for_most
@@ -523,3 +524,18 @@ def test_a_design_that_does_not_fit_the_panel_is_told_once_by_its_fit():
     whole = series(pattern(*rows(60, 60)), pattern(*rows(300, 8), id="wide"), finish=finish)
     assert complaints(whole) == []
     assert len(series_figures(whole)[0].magnets.spots) == 4
+
+
+def test_bare_rows_are_not_complained_of_while_others_are_asked_for():
+    """Which of them the magnets need can be told only when the small design has its own."""
+    pond = pattern(*framed(50, 50, 10), id="pond", title="A Pond", cloths=(option(14),))
+
+    def told(of) -> set[str]:
+        all_figures, problems = series_figures(of), Problems()
+        complain_of_magnets(all_figures, of, problems)
+        found = review(Proof((Reckoned(of, all_figures),), problems))
+        return {problem.code for chapter in found.chapters for problem in chapter.problems}
+
+    assert "edges-bare" in told(of_two(HERON, pond))
+    with_moth = told(of_two(HERON, pond, MOTH))
+    assert "magnets-bunched" in with_moth and "edges-bare" not in with_moth

@@ -48,6 +48,8 @@ def test_two_patterns_of_one_title_are_an_error_capitals_or_not():
 def test_a_pattern_that_is_here_is_no_longer_to_come():
     here = replace(series(finished()), to_come=(ToCome("A sprig", DESIGNER, finished().occasion),))
     assert "A sprig is listed as still to come" in found(here)["to-come-here"]
+    other = replace(here, to_come=tuple(replace(one, title="The Sprig") for one in here.to_come))
+    assert "The Sprig is listed as still to come" in found(other)["to-come-here"]
 
 
 def test_two_designs_for_one_day_are_told_at_the_second():
@@ -91,6 +93,30 @@ def test_a_month_that_has_begun_before_the_release_waits_a_year_and_that_is_told
     assert waits in told and bool(told) == bool(waits)
     first_up = swaps(of)[0].turns[0].day
     assert not told or f"first hangs in {whole} {first_up.year}" in told
+
+
+@pytest.mark.parametrize(
+    ("release", "behind"),
+    [
+        (
+            date(2027, 5, 15),
+            "after the days of its designs, the last on 2027-05-09; the first hangs on 2028-03-01",
+        ),
+        (date(2027, 5, 9), ""),  # it hangs on the day
+        (date(2027, 12, 1), ""),  # spring is near again
+        (date(2026, 10, 1), ""),  # long after the last spring, and long before the next
+    ],
+)
+def test_a_release_that_was_moved_behind_the_days_of_all_designs_is_told(release, behind):
+    """Both would hang for the first time in the year after."""
+    rules = DateRule("1 March", fixed=(3, 1)), DateRule("second Sunday of May", nth=(2, 6, 5))
+    spring, may = (
+        finished(id=f"design-{n}", title=f"Design {n}", occasion=Occasion("Day", rule))
+        for n, rule in enumerate(rules)
+    )
+    released = datetime(release.year, release.month, release.day, tzinfo=UTC)
+    told = found(replace(series(spring, may), release=released)).get("release-behind", "")
+    assert behind in told and bool(told) == bool(behind)
 
 
 def test_a_designer_without_a_pattern_is_told():

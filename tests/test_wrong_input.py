@@ -94,6 +94,7 @@ FOUND_AFTER_LOADING = {
     "to-come-here",
     "day-shared",
     "occasion-begun",
+    "release-behind",
     "release-early",
     "release-far",
     "credit-missing",

@@ -220,7 +220,7 @@ CASES = (
     Case(
         "a rail with a digit too many in its place",
         also("0,0 120,0 120,10 0,10", "-10,1420"),
-        "finishes/shelf/finish.yaml:19:9: advice: 'rail', at -10,1420, stands 1300 mm away from the nearest other part; mend that, so that the two touch",
+        "finishes/shelf/finish.yaml:19:9: advice: 'rail', at -10,1420, stands 1300 mm away from the nearest other part; mend that, so that the two touch, as at -10,120",
     ),
     Case(
         "two rails that touch only one another",
@@ -239,7 +239,7 @@ CASES = (
     Case(
         "a knob with its two numbers the other way round",
         also("0,0 18,0 18,18 0,18", "149,61"),
-        "finishes/shelf/finish.yaml:19:9: advice: 'rail', at 149,61, stands 29 mm away from the nearest other part; mend that, so that the two touch",
+        "finishes/shelf/finish.yaml:19:9: advice: 'rail', at 149,61, stands 29 mm away from the nearest other part; mend that, so that the two touch, as at 120,61",
     ),
     Case(
         "a rail that is listed before what it lies on",
@@ -395,6 +395,11 @@ CASES = (
         "a number lost in the second of two curves",
         {FINISH: (_PANEL, "outline: M 0,0 C 0,40 0,60 0,100 40,100 60,100 100 L 100,0 Z")},
         "finishes/shelf/finish.yaml:4:18: after 'C' stand 11 numbers, and it takes 6 at a time; write 6 or 12: a lost number, comma or minus is the usual slip",
+    ),
+    Case(
+        "a board made lower, and not the place of the shelf below it",
+        also("0,0 120,0 120,8 0,8", "0,144"),
+        "finishes/shelf/finish.yaml:19:9: advice: 'rail', at 0,144, stands 24 mm away from the nearest other part; mend that, so that the two touch, as at 0,120",
     ),
     Case(
         "fold and wadding that changed places",

@@ -49,6 +49,18 @@ def rows_beside(rows: Sequence[Sequence[str]]) -> tuple[int, int]:
     return max(product(tops, ends), key=lambda one: (counted(one), -sum(one)))
 
 
+def counted_columns(rows: Sequence[Sequence[str]]) -> int:
+    """How many columns the first row counts, with the corner, where it ends before the table does; else 0."""
+    first = rows[0] if rows else ()
+    last = max((n for n, field in enumerate(first, 1) if field != BARE), default=0)
+    there = first[:last]
+    counts = any(
+        len(part) >= _LEAST and BARE not in part and counted_through(part)
+        for part in (there, there[1:])
+    )
+    return last if counts and last < len(first) else 0
+
+
 def _few(row: Sequence[str], wide: int) -> bool:
     """A name, perhaps with a day or a number."""
     return sum(field != BARE for field in row) <= min(2, wide - 1)

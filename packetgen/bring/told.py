@@ -63,7 +63,7 @@ def codes_to_say(codes: Iterable[str], headed: bool) -> str:
     """A line to copy, with all codes that somebody has to explain, and with the headings where these are asked
     about too; '' where it could not be copied."""
     said = [f"--code {shlex.quote(code)}=…" for code in codes if shown(code) == code]
-    also, last = (", and that the headings are none", " --headings") if headed else ("", "")
+    also, last = (", with --headings for the headings", " --headings") if headed else ("", "")
     return (
         f"Say what each is, a full stop for bare cloth{also}: {' '.join(said)}{last}"
         if 0 < len(said) <= MOST_ASKED

@@ -12,7 +12,7 @@ import numpy as np
 
 from packetgen.bring.chart_text import first_line, remarks_of, rows_of
 from packetgen.bring.drawing import Drawing, Wish
-from packetgen.bring.headings import headings, rows_beside
+from packetgen.bring.headings import counted_columns, headings, rows_beside
 from packetgen.bring.key_text import KnownLine
 from packetgen.bring.legends import legend_of, legend_of_signs, title_above
 from packetgen.diagnostics import MOST_ALIKE, Place, Problems, nearest_of
@@ -134,7 +134,7 @@ def read_table(
     if headed is False or max(part) > LARGEST + 1:
         return _drawing(all_rows, path, meaning, codes, problems)
     rows = [row[:wide] for row in all_rows[:high]]
-    if _complain_of_beside(rows, path, problems):
+    if _complain_of_beside(rows, path, problems) or _complain_of_beyond(rows, path, problems):
         return None
     across, down = headings(rows, lambda field: meaning(field) is not None, codes.own)
     if headed:  # fewer fields that are counted through are enough where there are headings
@@ -174,6 +174,25 @@ def _complain_of_beside(rows: Sequence[Sequence[str]], path: str, problems: Prob
         may_be = what if words else "no row of the chart"
         problems.add(Place(path, number), "bring-beside", where=where, side=side, what=may_be)
     return bool(found)
+
+
+def _complain_of_beyond(rows: Sequence[Sequence[str]], path: str, problems: Problems) -> bool:
+    """Report what stands to the right of headings that count the columns and end before it; whether there is any."""
+    last = counted_columns(rows)
+    found = [
+        (number, column, field)
+        for number, row in enumerate(rows, 1)
+        for column, field in enumerate(row[last:], last + 1)
+        if field != BARE
+    ]
+    for number, column, field in found if last else ():
+        problems.add(
+            Place(path, number, column),
+            "bring-beyond",
+            what=said(field),
+            last=said(rows[0][last - 1]),
+        )
+    return bool(found and last)
 
 
 def _beyond(table: Sequence[Sequence[str]], wide: int | None, high: int | None) -> Iterator[str]:

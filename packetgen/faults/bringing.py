@@ -59,6 +59,10 @@ BRINGING: dict[str, Fault] = {
         "{where} look like a legend ({what}), and each field of a table is a stitch",
         "add --headings to leave it out and take its threads, or --no-headings where it is stitches",
     ),
+    "bring-beyond": Fault(
+        "{what} stands beyond the headings, which end at {last}",
+        "take it out, or let the headings go as far, or add --no-headings where each field is a stitch",
+    ),
     "bring-beside": Fault(
         "{where} stands {side} a table whose rows or columns are counted, and may be {what}",
         "take it out, or add --no-headings where each field is a stitch",

@@ -168,7 +168,7 @@ FIGURES: dict[str, Fault] = {
     ),
     "part-apart": Fault(
         "{part} stands {gap} away from the nearest other part",
-        "{mend}, so that the two touch",
+        "{mend}, so that the two touch{near}",
         Level.ADVICE,
     ),
     "magnets-no-room": Fault(
@@ -190,6 +190,11 @@ FIGURES: dict[str, Fault] = {
     # a series as a whole (found by reckon)
     "title-twice": Fault(
         "'{title}' is also the title of another pattern ({other})", "give one of the two another"
+    ),
+    "release-behind": Fault(
+        "the series is released on {release}, after the days of its designs, the last on {last}; the first hangs on {first}",
+        "release it before those days, or mend each occasion's 'on'",
+        Level.ADVICE,
     ),
     "day-shared": Fault(
         "{title} is for the same day as {other} ({said}), so the swap calendar hangs both at once",

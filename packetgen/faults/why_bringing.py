@@ -60,6 +60,11 @@ WHY_BRINGING: dict[str, Why] = {
         "Say which it is: with --headings the legend is left out, and its codes are the threads that it names; with "
         "--no-headings each of its fields is a stitch.",
     ),
+    "bring-beyond": Why(
+        "The first row of the table counts its columns, and stops before the table does: what stands farther to the right "
+        "may be a note in the margin, or the last stitches of rows whose headings were not filled in.",
+        "Take the note out, or count the columns to the last stitch.",
+    ),
     "bring-beside": Why(
         "The name of a table above its headings, or sums below its last row, would be stitched as if it were "
         "part of the chart; and while it is there, the headings are not seen.",

@@ -189,6 +189,12 @@ WHY_FIGURES: dict[str, Why] = {
         "Two patterns have the same title, so readers and shops would take one for the other.",
         "Give one of them another.",
     ),
+    "release-behind": Why(
+        "No design hangs within four months of the release (our own choice), and days of designs are just over by then: "
+        "pages and swap calendar show them for the next year. Mostly the release was moved and the occasions were not, or "
+        "the other way round.",
+        "Move one of the two; or lay the advice aside in series.yaml where the series is meant for the next year.",
+    ),
     "day-shared": Why(
         "Two designs of a series have the same day in their occasions. In the swap calendar they go up and come "
         "down together, and a finishing piece shows one design at a time.",

@@ -50,7 +50,7 @@ def load_finishes(folder: ContentFolder, problems: Problems) -> Mapping[str, Fin
         parts = _parts(filled, paints, problems)
         _complain_of_glue(filled, steps or "", f"{path}/steps.md", problems)
         _complain_of_no_magnets(filled, steps or "", f"{path}/steps.md", problems)
-        complain_of_piece(filled, None if None in parts else all_sure(parts), problems)
+        complain_of_piece(filled, None if None in parts else all_sure(parts), steps or "", problems)
         if (
             named_well
             and filled.whole

@@ -1,5 +1,6 @@
 """What is wrong with how the parts of a finishing piece stand, below its panel and together."""
 
+import re
 from collections.abc import Sequence
 
 from packetgen.diagnostics import Problems
@@ -32,11 +33,19 @@ from packetgen.nouns import listed
 _LARGE = 3  # times the panel: no wood round it is larger in both. Our own choice
 # A drawing program that counts in pixels has 96 to the inch (CSS Values and Units, level 3, 5.2).
 _MM_A_PX = 25.4 / 96
+# What a part hangs by, in the hardware or the steps.
+_HUNG = re.compile(
+    r"\b(?:hang|hung|cord|string|twine|rope|wire|chain|ribbon|tape|hook|ring|loop|hinge|eye|lace|thong|leather|dowel|peg)",
+    re.IGNORECASE,
+)
 _SIDES = ("to the left", "above", "to the right", "below")
 
 
-def complain_of_places(filled: Filled, parts: tuple[Part, ...], problems: Problems) -> None:
-    """Whether there is wood below it, and none before it."""
+def complain_of_places(
+    filled: Filled, parts: tuple[Part, ...], texts: str, problems: Problems
+) -> None:
+    """Whether there is wood below the panel and none before it, and whether the parts touch; `texts` may tell that one
+    is hung up."""
     panel = filled["panel"]
     if panel is None or panel["outline"] is None or not parts:
         return
@@ -48,7 +57,8 @@ def complain_of_places(filled: Filled, parts: tuple[Part, ...], problems: Proble
         if (small := in_cm(panel["outline"], parts)) is not None:
             _part_in_cm([one.value for one in filled.each("parts")][small], problems)
             return
-        _look_at_parts(filled, panel, parts, problems)
+        hung = bool(_HUNG.search(texts))
+        _look_at_parts(filled, panel, parts, hung, problems)
         return
     corner = f"which is {mm_said(beyond.most_mm)} from its corner {point_said(beyond.at)}"
     sides = [
@@ -155,7 +165,7 @@ def _has_place(part: Filled) -> bool:
 
 
 def _look_at_parts(
-    filled: Filled, panel: Filled, parts: tuple[Part, ...], problems: Problems
+    filled: Filled, panel: Filled, parts: tuple[Part, ...], hung: bool, problems: Problems
 ) -> None:
     """Whether each stands where the others leave it room, told at its 'at'."""
     kept_free = [area.value["outline"] for area in panel.each("keep_out") if area.whole]
@@ -189,8 +199,11 @@ def _look_at_parts(
             thick=mm_said(thick_mm),
         )
     _look_at_placeless(stand, wrong | {one.number for one in unseen}, problems)
-    apart = tuple(standing_apart(panel["outline"], parts))
-    if not apart and (number := turned_about(parts)) is not None:
+    apart = tuple(standing_apart(panel["outline"], parts, hung=True))
+    number = turned_about(parts) if not apart else None
+    if not apart and number is None:
+        apart = tuple(standing_apart(panel["outline"], parts, hung))
+    if number is not None:
         at = stand[number]["at"]
         problems.add(
             stand[number].place_of("at"),
@@ -201,11 +214,14 @@ def _look_at_parts(
         )
     for far in apart:
         part = stand[far.number]
-        facts = _place_of_part(part) | {"gap": mm_said(far.gap_mm)}
+        facts = _place_of_part(part) | {"gap": mm_said(far.gap_mm), "near": ""}
         if far.placed_twice:
             facts["mend"] = "its outline begins there already: take 'at' away"
         elif far.swapped:
             facts["mend"] = f"write at: {point_said(part['at'][::-1])}"
+        elif far.nearer_mm:
+            near = [at + by for at, by in zip(part["at"], far.nearer_mm, strict=True)]
+            facts["near"] = f", as at {point_said(near)}"
         if len(far.together_with) == 1:
             other = stand[far.together_with[0]]["name"]
             facts["part"] = f"{facts['part']} with {said(other)}, which it touches,"

@@ -18,7 +18,9 @@ _LONG_OVERLAP_MM = 60  # of the two ends of a trim: our own choice
 _SLIM_MM = 3  # from side to side; a narrower piece of wood is hardly sawn: our own choice
 
 
-def complain_of_piece(filled: Filled, parts: tuple[Part, ...] | None, problems: Problems) -> None:
+def complain_of_piece(
+    filled: Filled, parts: tuple[Part, ...] | None, steps: str, problems: Problems
+) -> None:
     """Its trim, its magnets, its border, and, where all `parts` could be read, how they stand."""
     _look_at_trim(filled["trim"], problems)
     _look_at_mounting(filled, problems)
@@ -29,7 +31,9 @@ def complain_of_piece(filled: Filled, parts: tuple[Part, ...] | None, problems: 
     _look_at_magnets(filled["magnets"], filled["panel"], problems)
     _look_at_border(filled, problems)
     if parts is not None:
-        complain_of_places(filled, parts, problems)
+        named = [one.value["name"] or "" for one in filled.each("hardware") if one.value]
+        texts = " ".join([filled["about"] or "", *named, steps])
+        complain_of_places(filled, parts, texts, problems)
 
 
 def _look_at_trim(trim: Filled | None, problems: Problems) -> None:

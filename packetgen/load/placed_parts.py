@@ -4,6 +4,7 @@ from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, replace
 
 from shapely import Point, Polygon, box, unary_union
+from shapely.affinity import translate
 from shapely.geometry.base import BaseGeometry
 
 from packetgen.model import Outline, Part
@@ -63,6 +64,7 @@ class Apart:
     gap_mm: float
     swapped: bool
     placed_twice: bool  # its outline begins at its place already, and touches one there
+    nearer_mm: tuple[float, float] | None  # how far it must be moved to touch another
 
 
 def beyond_wood(panel: Outline, parts: Iterable[Part]) -> Beyond | None:
@@ -178,10 +180,10 @@ def doubled(parts: Sequence[Part]) -> Iterator[tuple[int, int]]:
             yield number, first
 
 
-def standing_apart(panel: Outline, parts: Sequence[Part]) -> Iterator[Apart]:
+def standing_apart(panel: Outline, parts: Sequence[Part], hung: bool) -> Iterator[Apart]:
     """The parts that neither touch another nor lie at the panel, and likewise those that touch only one another,
-    beyond gaps that may be meant: what stands below or above others may be hung up, what stands beside them may
-    not."""
+    beyond gaps that may be meant: where anything is `hung` up, that is what stands below or above others; what
+    stands beside them is not."""
     placed = [_placed(part) for part in parts]
     shape = Polygon(panel)
     groups = _touching(placed)
@@ -191,7 +193,9 @@ def standing_apart(panel: Outline, parts: Sequence[Part]) -> Iterator[Apart]:
         if not one.intersects(shape):
             gap_mm = _gap_mm(one, others)
             left, top, right, bottom = one.bounds
-            hangs = any(left < other.bounds[2] and other.bounds[0] < right for other in others)
+            hangs = hung and any(
+                left < other.bounds[2] and other.bounds[0] < right for other in others
+            )
             long = max(right - left, bottom - top) if hangs else 0
             if gap_mm > min(_HUNG_MM, max(_LEAST_LONG_MM, long)):
                 part = parts[group[0]]
@@ -203,7 +207,21 @@ def standing_apart(panel: Outline, parts: Sequence[Part]) -> Iterator[Apart]:
                     and by_itself.bounds[:2] == part.at_mm
                     and _gap_mm(by_itself, others) <= _ROUNDED_MM
                 )
-                yield Apart(group[0], group[1:], gap_mm, swapped, twice)
+                nearer = _nearer(one, others, gap_mm) if len(group) == 1 else None
+                yield Apart(group[0], group[1:], gap_mm, swapped, twice, nearer)
+
+
+def _nearer(
+    one: BaseGeometry, others: Sequence[Polygon], gap_mm: float
+) -> tuple[float, float] | None:
+    """How far it must be moved across and down so that it touches another and lies on none, if it is straight up, down
+    or aside."""
+    for across, down in ((0.0, -gap_mm), (0.0, gap_mm), (-gap_mm, 0.0), (gap_mm, 0.0)):
+        moved = translate(one, across, down)
+        lies = sum(moved.intersection(other).area for other in others)
+        if _gap_mm(moved, others) <= _ROUNDED_MM and lies <= _ROUNDED_MM * moved.length:
+            return across, down
+    return None
 
 
 def turned_about(parts: Sequence[Part]) -> int | None:

@@ -32,7 +32,12 @@ def review(checked: Proof) -> Review:
     problems.take((*checked.problems, *checked.examples, *checked.aside))
     begun = {problem.place.path for problem in checked.examples}
     for each in checked.reckoned:
-        _complain(each, problems)
+        folder = f"{folder_of(each.series.place.path)}/"
+        bunched = any(
+            problem.code == "magnets-bunched" and problem.place.path.startswith(folder)
+            for problem in checked.problems
+        )
+        _complain(each, bunched, problems)
         if each.series.finish.place.path not in begun:  # it will be another piece
             complain_of_unaddressed(each.series, problems)
     all_series = [each.series for each in checked.reckoned]
@@ -55,7 +60,9 @@ def review(checked: Proof) -> Review:
     return chapters
 
 
-def _complain(each: Reckoned, problems: Problems) -> None:
+def _complain(each: Reckoned, bunched: bool, problems: Problems) -> None:
+    """`bunched` says whether bare rows are asked for that hold magnets apart: which others are needed then, nobody
+    can tell."""
     complain_of_little(each.figures, problems)
     bordered = [one.pattern for one in each.figures if any(bare_edges(one.pattern))]
     spare = bare_rows_to_spare(bordered, each.figures, each.series.finish)
@@ -66,7 +73,7 @@ def _complain(each: Reckoned, problems: Problems) -> None:
         complain_of_symbols(figures, problems)
         in_vain = figures.pattern.id in spare and not problems.errors
         complain_of_cloths(figures, each.series.finish, in_vain, problems)
-        if not problems.errors:  # beside a fault nobody can tell
+        if not problems.errors and not bunched:  # beside a fault nobody can tell either
             complain_of_bare_edges(figures.pattern, figures.pattern.id not in spare, problems)
         complain_of_story(figures.pattern, problems)
         if not complain_of_photo_told(figures.pattern, problems):

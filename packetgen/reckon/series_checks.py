@@ -3,18 +3,20 @@
 Whether every design fits the finishing piece is `reckon.figures.complain`'s.
 """
 
+import re
 from dataclasses import replace
 from datetime import date, timedelta
 
 from packetgen.diagnostics import Place, Problems
 from packetgen.model import DateRule, Pattern, Revision, Series, ToCome
 from packetgen.reckon.alt_text import model_alt
-from packetgen.reckon.calendar import begun, in_words
+from packetgen.reckon.calendar import begun, coming, day_of, in_words
 from packetgen.reckon.small import only_hinted_at
 
 # A name in the credits → how a sentence asks for it.
 _ASKED = {"model_stitcher": "who stitched the model", "finisher": "who finished it"}
 
+_NEAR = timedelta(days=120)  # our own choice
 _FAR = timedelta(days=2 * 365 + 1)  # from the day on which all is ready to the release
 
 
@@ -23,6 +25,7 @@ def complain_of_series(series: Series, problems: Problems) -> None:
     _titles(series, problems)
     _days(series, problems)
     _begun(series, problems)
+    _all_over(series, problems)
     _unused(series, problems)
     _series_release(series, problems)
     for pattern in series.patterns:
@@ -38,9 +41,14 @@ def _titles(series: Series, problems: Problems) -> None:
         other = first.setdefault(pattern.title.casefold(), pattern)
         if other is not pattern:
             problems.add(pattern.place, "title-twice", title=pattern.title, other=other.id)
-    for coming in series.to_come:
-        if coming.title.casefold() in first:
-            problems.add(coming.place or series.place, "to-come-here", title=coming.title)
+    here = set(map(_without_article, first))
+    for one in series.to_come:
+        if _without_article(one.title) in here:
+            problems.add(one.place or series.place, "to-come-here", title=one.title)
+
+
+def _without_article(title: str) -> str:
+    return re.sub(r"^(?:a|an|the)\s+", "", title.casefold())
 
 
 def _days(series: Series, problems: Problems) -> None:
@@ -71,6 +79,34 @@ def _begun(series: Series, problems: Problems) -> None:
                 release=release,
                 next=in_words(one.occasion.rule, since.replace(year=since.year + 1)),
             )
+
+
+def _all_over(series: Series, problems: Problems) -> None:
+    """A release just behind the days of its designs, which all wait for the next year then: one was moved, mostly."""
+    release = series.release.date()
+    designs: tuple[Pattern | ToCome, ...] = (*series.patterns, *series.to_come)
+    days = [
+        (one.title, day_of(one.occasion.rule, release.year, series.release.tzinfo), one)
+        for one in designs
+    ]
+    over = [day for _, day, _ in days if release - _NEAR <= day < release]
+    _, first = min(
+        (coming(one.occasion.rule, release, 1, series.release.tzinfo)[0] for _, _, one in days),
+        key=lambda one: one[1],
+        default=(0, release),
+    )
+    if (
+        over
+        and first - release > _NEAR
+        and not any(begun(one.occasion.rule, release) for *_, one in days)
+    ):
+        problems.add(
+            series.release_place or series.place,
+            "release-behind",
+            release=release,
+            last=max(over),
+            first=first,
+        )
 
 
 def _unused(series: Series, problems: Problems) -> None:

@@ -25,7 +25,7 @@ _SERIES: Mapping[str, tuple[str, ...]] = {
         "share-title-small",
     ),
     "address": ("templates-unaddressed",),
-    "release": ("release-far",),
+    "release": ("release-far", "release-behind"),
     "order": ("name-twice", "pattern-missing"),
     "thread_sets[].name": ("name-reserved", "name-twice", "thread-set-unused"),
     "thread_sets[].strands": ("strands-all", *_STRANDS),
