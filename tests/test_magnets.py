@@ -530,12 +530,15 @@ def test_bare_rows_are_not_complained_of_while_others_are_asked_for():
     """Which of them the magnets need can be told only when the small design has its own."""
     pond = pattern(*framed(50, 50, 10), id="pond", title="A Pond", cloths=(option(14),))
 
-    def told(of) -> set[str]:
+    small = replace(option(18), place=Place("series/hedge/moth/pattern.yaml"))
+
+    def told(*patterns) -> set[str]:
+        of = replace(of_two(*patterns), place=Place("series/hedge/series.yaml"))
         all_figures, problems = series_figures(of), Problems()
         complain_of_magnets(all_figures, of, problems)
         found = review(Proof((Reckoned(of, all_figures),), problems))
         return {problem.code for chapter in found.chapters for problem in chapter.problems}
 
-    assert "edges-bare" in told(of_two(HERON, pond))
-    with_moth = told(of_two(HERON, pond, MOTH))
+    assert "edges-bare" in told(HERON, pond)
+    with_moth = told(HERON, pond, replace(MOTH, cloths=(small,)))
     assert "magnets-bunched" in with_moth and "edges-bare" not in with_moth
