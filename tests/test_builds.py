@@ -12,7 +12,7 @@ from click.testing import CliRunner
 
 from packetgen.cli import main
 from packetgen.load.series import load_series
-from packetgen.pipeline import Order, build
+from packetgen.pipeline import Order, build, foretold, proof
 from packetgen.pipeline.reasons import reasons
 from packetgen.record import MANIFEST, SIGNS
 from packetgen.render import pdf, pictures
@@ -383,6 +383,31 @@ def test_a_build_says_how_much_of_what_begin_wrote_still_stands(desk):
     aside = "laid_aside: [{advice: example-remark, because: it teaches}]\n"
     desk.write(f"{FERN}/pattern.yaml", remark + TINY[f"{FERN}/pattern.yaml"] + aside)
     assert desk.build().examples == 0
+
+
+def test_a_pattern_that_is_out_and_stitched_otherwise_needs_a_revision(desk):
+    """Else two packets that differ are sold as one revision. Nothing of the kind before it is out, nor where a story
+    or a price has changed."""
+
+    def built(**more) -> list[str]:
+        return [pattern.id for pattern in desk.build(**more).unrevised]
+
+    early = date(2026, 12, 1)
+    assert built(as_of=early) == []
+    desk.write(CHART, "rrbb\nrr..\n")
+    assert built(as_of=early) == []
+    assert built() == []  # it comes out as it is
+    desk.write(f"{FERN}/story.md", "It grew on.\n")
+    assert built() == []
+    desk.write(CHART, "rrrb\nrr..\n")
+    order = Order(content=desk.content, build=desk.folder, as_of=OUT)
+    assert [of.id for of in foretold(order, proof(desk.content)).unrevised] == ["fern"]
+    assert built() == ["fern"]
+    assert built() == []
+    again = "  - {date: 2027-01-20, note: Four stitches above.}\n"
+    desk.write(CHART, "rrbb\nrr..\n")
+    desk.write(PATTERN, TINY[PATTERN].replace("First issue.}\n", "First issue.}\n" + again))
+    assert built() == []
 
 
 def test_advice_on_series_at_rest_is_counted_and_that_on_the_others_said(shelf):

@@ -21,6 +21,7 @@ from packetgen.cli.common import (
     wanted_ids,
 )
 from packetgen.cli.ending import STOPPED, stop
+from packetgen.cli.reissuing import say_of_unrevised
 from packetgen.cli.saying import say
 from packetgen.edition_names import EDITION_NAMES
 from packetgen.nouns import counted
@@ -111,6 +112,7 @@ def build_command(
         nothing_written(len(built.problems.errors) + len(built.faults))
     _say_why(built, why)
     say(_summary(built, build_folder))
+    say_of_unrevised(built.unrevised, build_folder, content_folder)
     _say_of_editions(built)
     _say_of_later(built)
     proof = f"packetgen proof{content_words(content_folder)}"

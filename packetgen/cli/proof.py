@@ -19,6 +19,7 @@ from packetgen.cli.common import (
     wanted_ids,
 )
 from packetgen.cli.ending import CONTENT_WRONG
+from packetgen.cli.reissuing import say_of_unrevised
 from packetgen.cli.saying import say
 from packetgen.nouns import counted, listed
 
@@ -241,6 +242,7 @@ def _say_foretold(
     if summed:
         what = "made anew, come or go" if len(of_day) > len(anew) else "made anew"
         say(_of_another_day(len(of_day), what, build_folder, found.built_as_of))
+    say_of_unrevised(found.unrevised, build_folder, content_folder)
     say(_summary(found))
 
 

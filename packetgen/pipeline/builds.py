@@ -3,6 +3,7 @@
 from collections.abc import Mapping
 from dataclasses import dataclass, field, replace
 from functools import cached_property, partial
+from typing import TYPE_CHECKING
 
 from packetgen.diagnostics import Problems
 from packetgen.nouns import counted
@@ -11,6 +12,9 @@ from packetgen.pipeline.stages import stages
 from packetgen.pipeline.survey import CONTENT, Survey, record_sign, series_of, survey
 from packetgen.pipeline.warming import warm
 from packetgen.record import MANIFEST, SIGNS, Output, SeriesRecord, as_json, signs_as_json
+
+if TYPE_CHECKING:
+    from packetgen.model import Pattern
 
 
 @dataclass(frozen=True)
@@ -28,6 +32,9 @@ class Built:
     )  # paths in `before` at which the last build's file was no more
 
     series: Mapping[str, SeriesRecord] = field(default_factory=dict)
+    unrevised: tuple[
+        "Pattern", ...
+    ] = ()  # of what is out, and stitched otherwise than in the last build
     examples: int = 0  # of begin that stand in the files that were read as they were
 
     @property
@@ -80,6 +87,7 @@ def _built(order: Order, told: Told) -> Built:
     from packetgen.pipeline.making import Making, NotMade
     from packetgen.pipeline.plans import Plan, with_first_read
     from packetgen.pipeline.proofs import proof, with_photos_told
+    from packetgen.pipeline.reissued import unrevised
     from packetgen.reckon.laid_aside import parted
     from packetgen.write import next_build
 
@@ -97,8 +105,18 @@ def _built(order: Order, told: Told) -> Built:
         with next_build(order.build, told.wait) as staging:
             if record_sign(order.build) != found.sign:
                 raise _Overtaken
-            making = Making(order, Plan(order, found, checked), staging, told, ended)
+            plan = Plan(order, found, checked)
+            making = Making(order, plan, staging, told, ended)
             series, outputs = making.all_files()
+
+            def ledger_now(path: str) -> bytes | None:
+                same = (
+                    path not in outputs or outputs[path].sha256 == found.last.outputs[path].sha256
+                )
+                return None if same else staging.read(path)
+
+            needy = unrevised(plan.stands.values(), found.last.outputs, staging.last, ledger_now)
+            unsaid = tuple(needy)
             said = tuple(problem.printed for problem in checked.problems)
             record = replace(
                 found.now,
@@ -120,6 +138,7 @@ def _built(order: Order, told: Told) -> Built:
         found.inputs_changed,
         found.lost,
         series,
+        unrevised=unsaid,
         examples=len(parted(checked.examples, checked.asides).told),
     )
     ended(f"put in place: {counted(len(built.made), 'file')} made, {len(built.gone)} gone")

@@ -10,15 +10,16 @@ from datetime import date, datetime, timedelta
 from functools import partial
 from hashlib import sha256
 
-from packetgen.model import Series
+from packetgen.model import Pattern, Series
 from packetgen.pipeline.jobs import PatternJob, environment_of
 from packetgen.pipeline.kept_on_disk import KeptOnDisk
 from packetgen.pipeline.order import Order
-from packetgen.pipeline.packets import cover_path, packet_paths, paper_names
+from packetgen.pipeline.packets import cover_path, ledger_path, packet_paths, paper_names
 from packetgen.pipeline.plans import SCHEMA, Plan, paper_digest, with_first_read
 from packetgen.pipeline.proofs import Proof
 from packetgen.pipeline.public import SetPapers, list_files, series_files
 from packetgen.pipeline.reasons import TAKEN_AWAY, because
+from packetgen.pipeline.reissued import unrevised
 from packetgen.pipeline.survey import Survey, survey
 from packetgen.reckon.figures import Figures
 from packetgen.record import Output, Record
@@ -46,6 +47,7 @@ class Foretold:
     pages_of: int = 0  # series whose pages would be filled
     # A day that gives the site that is there; None where no one day does.
     built_as_of: date | None = None
+    unrevised: tuple[Pattern, ...] = ()  # of what is out, and stitched otherwise than in the build
     of_another_day: bool = (
         False  # the site that is there stands otherwise at the time that is told of
     )
@@ -120,6 +122,7 @@ class _Foretelling:
             pictures=sum(not blank.startswith(_PAPER) for blank in blanks),
             pages_of=len(self._plan.stands),
             built_as_of=_day_of(self._found.last),
+            unrevised=self._unrevised(),
             of_another_day=not all(
                 one.still_stands(self._order.as_of) for one in self._found.last.series.values()
             ),
@@ -139,6 +142,25 @@ class _Foretelling:
             if job.packet:
                 known = path in self._plan.kept and self._keep.has(cover_name(job.figures))
                 (self._kept if known else self._to_set).add(path)
+
+    def _unrevised(self) -> tuple[Pattern, ...]:
+        from packetgen.render.ledger import ledger
+        from packetgen.render.packet import symbols_of
+
+        to_set = {
+            ledger_path(job.series.id, job.figures.pattern.id): job
+            for job in self._to_do
+            if job.packet
+        }
+
+        def ledger_now(path: str) -> bytes | None:
+            if path not in to_set:
+                return None
+            job = to_set[path]
+            return ledger(job.series, job.figures, symbols_of(job.figures))
+
+        before = self._found.last.outputs
+        return tuple(unrevised(self._plan.stands.values(), before, self._last, ledger_now))
 
     def _why(self, path: str) -> str:
         one = self._found.last.outputs[path]

@@ -42,7 +42,7 @@ def packet_files(
         sold |= papers(f"{pattern.id}-written", issue, written_source(series, figure, env), env)
         sold[f"{pattern.id}-written.txt"] = as_text(written(pattern)).encode()
     files = under(f"packets/{series.id}", sold | {f"{pattern.id}.zip": zipped(sold)})
-    files[f"ledger/{series.id}/{pattern.id}.json"] = ledger(series, figure, symbols_of(figure))
+    files[ledger_path(series.id, pattern.id)] = ledger(series, figure, symbols_of(figure))
     return files
 
 
@@ -51,6 +51,11 @@ def paper_names(stem: str) -> tuple[str, ...]:
     from packetgen.render.pdf import PAPERS_MM
 
     return tuple(f"{stem}-{paper}.pdf" for paper in PAPERS_MM)
+
+
+def ledger_path(series_id: str, pattern_id: str) -> str:
+    """Where the ledger of a pattern stands, in the build folder."""
+    return f"ledger/{series_id}/{pattern_id}.json"
 
 
 def cover_path(series: Series, pattern: Pattern) -> str:
@@ -75,7 +80,7 @@ def packet_paths(
         endings += [f"-written-{paper}.pdf" for paper in PAPERS_MM]
         endings.append("-written.txt")
     sold = (f"packets/{series.id}/{pattern.id}{ending}" for ending in (*endings, ".zip"))
-    return *sold, f"ledger/{series.id}/{pattern.id}.json"
+    return *sold, ledger_path(series.id, pattern.id)
 
 
 def colour_papers(
