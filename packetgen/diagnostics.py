@@ -6,7 +6,7 @@ A problem is data until the command line prints it. Its words come from the one 
 
 import re
 from collections import Counter
-from collections.abc import Callable, Iterable, Iterator
+from collections.abc import Callable, Collection, Iterable, Iterator
 from dataclasses import dataclass, replace
 from difflib import get_close_matches
 
@@ -86,6 +86,12 @@ class Problems:
     def take(self, found: Iterable[Problem]) -> None:
         """Record problems that were found elsewhere."""
         self._found.update(found)
+
+    def leave_out(self, codes: Collection[str], paths: Collection[str]) -> None:
+        """Forget the problems of those kinds in those files, which something else explains."""
+        self._found = {
+            one for one in self._found if not (one.code in codes and one.place.path in paths)
+        }
 
     def tell_once(self, code: str) -> None:
         """Of problems of a kind that say the same in several lines, keep the first, and say in how many they stand

@@ -34,7 +34,45 @@ def next_to_fern(old: str, new: str) -> dict[str, Change]:
     return {**files, f"{IVY}/pattern.yaml": TINY[PATTERN].replace(old, new)}
 
 
+# A second pattern with marks of its own.
+_OF_IVY = "# Ivy\nxxyy\nxz..\n"
+_OTHER_MARKS = {
+    "  r: {": "  x: {",
+    "  k: {": "  z: {",
+    "  b: {": "  y: {",
+    "colour: k": "colour: z",
+    "colour: r": "colour: x",
+    "k..k": "z..z",
+    "kk..": "zz..",
+    "Fern by the Tap": "Ivy on the Wall",
+    "A fern uncurls": "Ivy climbs",
+}
+_IVY_PATTERN = TINY[PATTERN]
+for _mark, _other in _OTHER_MARKS.items():
+    _IVY_PATTERN = _IVY_PATTERN.replace(_mark, _other)
+_TWO: dict[str, Change] = {
+    **AND_IVY,
+    f"{IVY}/pattern.yaml": _IVY_PATTERN,
+    f"{IVY}/chart.txt": _OF_IVY,
+    f"{IVY}/story.md": "It climbs.\n",
+    f"{IVY}/stitching.md": "Upwards.\n",
+}
+
 CASES = (
+    Case(
+        "the charts of two patterns that changed places",
+        {**_TWO, CHART: _OF_IVY, f"{IVY}/chart.txt": TINY[CHART]},
+        "series/garden-year/fern/chart.txt:1:1: this chart has marks that its key lacks, and all of them are in the key of 'ivy'; put each back into its own folder",
+    ),
+    Case(
+        "a chart in the folder of another pattern",
+        {
+            name: text
+            for name, text in {**_TWO, CHART: _OF_IVY}.items()
+            if name != f"{IVY}/chart.txt"
+        },
+        "series/garden-year/fern/chart.txt:1:1: this chart has marks that its key lacks, and all of them are in the key of 'ivy'; move it into that folder",
+    ),
     Case(
         "an entry of a list that is set in one space too deep",
         {SERIES: ("order: [fern]", "order:\n  - fern\n   - ivy")},

@@ -121,6 +121,10 @@ PATTERNS: dict[str, Fault] = {
         "the mark {mark} is never used, and the chart has {other}{times}, which is not in the key",
         "write {right} here, or put {mark} in the chart for it",
     ),
+    "chart-of-another": Fault(
+        "this chart has marks that its key lacks, and all of them are in the key of {other}",
+        "{mend}",
+    ),
     "chart-mark-unknown": Fault("the mark {mark} at {spot} is not in the key", "{hint}"),
     "chart-parted": Fault(
         "a {sign} stands between any two marks of this chart",

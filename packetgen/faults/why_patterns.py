@@ -168,6 +168,11 @@ WHY_PATTERNS: dict[str, Why] = {
         "and one of the two was mistyped.",
         "Give both the same sign. Capitals and small letters are two marks.",
     ),
+    "chart-of-another": Why(
+        "The marks of this chart.txt do not agree with the key beside it, and do with that of another pattern of the series, "
+        "whose own chart is missing, or has the marks of this key. A chart was put into the wrong folder.",
+        "Move the charts; the first line of one that was brought in says whose it is.",
+    ),
     "chart-mark-unknown": Why(
         "The chart has a mark that no key line explains. Capitals and small letters are two marks.",
         "Correct the mark, or add a key line.",

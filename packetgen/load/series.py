@@ -6,6 +6,7 @@ from packetgen.load.copies import complain_of_copies
 from packetgen.load.cut_off import between_quotes
 from packetgen.load.designers import read_designers
 from packetgen.load.documents import read_document, read_markdown
+from packetgen.load.exchanged import tell_exchanged
 from packetgen.load.files import ContentFolder, as_id, valid_id
 from packetgen.load.key import check_strands
 from packetgen.load.laid_aside import read_laid_aside
@@ -57,6 +58,7 @@ def load_series(
     patterns = tuple(
         load_pattern(folder, f"{path}/{pattern}", surroundings, problems) for pattern in order
     )
+    tell_exchanged(folder, path, order, problems)
     to_come = tuple(
         (
             one.value,
