@@ -35,7 +35,7 @@ _LARGE = 3  # times the panel: no wood round it is larger in both. Our own choic
 _MM_A_PX = 25.4 / 96
 # What a part hangs by, in the hardware or the steps.
 _HUNG = re.compile(
-    r"\b(?:hang|hung|cord|string|twine|rope|wire|chain|ribbon|tape|hook|ring|loop|hinge|eye|lace|thong|leather|dowel|peg)",
+    r"\b(?:cord|string|twine|rope|wire|chain|ribbon|hook|ring|loop|hinge|eyelet|screw eye|lace|thong|leather)",
     re.IGNORECASE,
 )
 _SIDES = ("to the left", "above", "to the right", "below")
