@@ -71,3 +71,15 @@ def test_of_several_designs_that_do_not_fit_by_it_the_number_is_told(tmp_path):
     told = lines(tmp_path, changes)
     assert len([one for one in told if "by that count 2 designs do not fit" in one]) == 1
     assert not [one for one in told if "does not hold it" in one]
+
+
+def test_all_strands_of_a_thread_in_the_needle_are_told_once_and_not_of_every_cloth(tmp_path):
+    """Nor is anything laid aside called idle that the slip has hidden."""
+    aside = "laid_aside:\n  - {advice: skein-little, because: it is a skein}\n"
+    changes = {
+        SERIES: TINY[SERIES].replace("card: moss, strands: 2", "card: moss, strands: 6"),
+        PATTERN: TINY[PATTERN] + aside,
+    }
+    told = codes(tmp_path / "told", changes)
+    assert "strands-all" in told and "laid-aside-idle" not in told
+    assert not [one for one in lines(tmp_path / "lines", changes) if "6 strands of Moss" in one]

@@ -43,6 +43,14 @@ CASES = (
         f"series/garden-year/Fern:1:1: {_CAPITALS}",
     ),
     Case(
+        "a pattern's folder copied in a file manager, with a new title",
+        {
+            f"{FERN} copy/{name}": TINY[f"{FERN}/{name}"].replace("Fern by the Tap", "Ivy Wall")
+            for name in ("pattern.yaml", "chart.txt", "story.md", "stitching.md")
+        },
+        "series/garden-year/fern copy:1:1: advice: 'fern copy' is not in the series' order, so it is left out; call the folder 'ivy-wall' and add that to 'order' in series/garden-year/series.yaml, or begin the folder's name with '_'",
+    ),
+    Case(
         "a folder with spaces and another name in the order",
         fern_called("By the Tap", "fern"),
         "series/garden-year/By the Tap:1:1: advice: 'By the Tap' is not in the series' order, so it is left out; call the folder 'by-the-tap' and add that to 'order' in series/garden-year/series.yaml, or begin the folder's name with '_'",

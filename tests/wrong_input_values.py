@@ -604,7 +604,7 @@ CASES = (
         "aida over two",
         {
             CLOTH: ("weave: evenweave\ncount: 28", "weave: aida\ncount: 14"),
-            SERIES: ("strands: 2", "strands: 6"),
+            SERIES: ("strands: 2", "strands: 5"),
         },
         "cloths/hopsack-28.yaml:3:8: advice: the count is 14, and the cloth is called 'Hopsack 28'; correct one of the two, unless the number in its name is another",
         "cloths/hopsack-28.yaml:4:7: advice: with over: 2 each stitch covers 2 blocks of this aida, and so is much larger than usual; aida is worked with over: 1; where one pattern wants it otherwise, write over in that pattern's cloth choice",

@@ -183,7 +183,7 @@ FIGURES: dict[str, Fault] = {
         Level.ADVICE,
     ),
     "magnets-bunched": Fault(
-        "on {title} the magnets stand only {inches} ({centimetres}) apart, since {by} {hang} by them too",
+        "{by} {are} so small that on {title} the shared magnets stand only {inches} ({centimetres}) apart",
         "{mend}",
         Level.ADVICE,
     ),

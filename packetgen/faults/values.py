@@ -206,7 +206,7 @@ VALUES: dict[str, Fault] = {
     ),
     "strands-all": Fault(
         "by its card {card} parts into {strands} strands, and all of them go into the needle",
-        "if it parts into more, as most stranded cotton into 6, mend 'strands' in {file}",
+        "{mend}",
         Level.ADVICE,
     ),
     "outline-attribute": Fault(

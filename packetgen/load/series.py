@@ -20,12 +20,13 @@ from packetgen.load.references import resolve
 from packetgen.load.shape_pattern import KEY_LINE
 from packetgen.load.shape_series import SERIES
 from packetgen.load.sure import all_sure, sure
+from packetgen.load.titles import title_in
 from packetgen.load.values import Filled
 from packetgen.load.words import offer, said, shown
 from packetgen.model import Pace, Series, ThreadSet, ToCome
 from packetgen.units import plain
 
-_FEW_STRANDS = 4  # of a whole thread: stranded cotton has 6 (common practice, no source)
+_FEW_STRANDS = 4  # of a whole thread: most stranded cotton has 6 (common practice, no source)
 _STRANDS = ("strands", "backstitch_strands", "knot_strands", "daisy_strands")
 
 
@@ -54,7 +55,7 @@ def load_series(
     finish = resolve(
         filled["finish"], filled.place_of("finish"), library.finishes, "finishing piece", problems
     )
-    order = _order(filled, path, folders, folder.moved_names(), problems)
+    order = _order(filled, path, folder, folders, problems)
     patterns = tuple(
         load_pattern(folder, f"{path}/{pattern}", surroundings, problems) for pattern in order
     )
@@ -134,13 +135,14 @@ def _pace(filled: Filled, problems: Problems) -> Pace:
 def _order(
     filled: Filled,
     path: str,
+    folder: ContentFolder,
     folders: tuple[str, ...],
-    elsewhere: frozenset[str],
     problems: Problems,
 ) -> tuple[str, ...]:
     """The pattern folders to load, in the author's order;
-    all there are where she gave none that can be read. Nothing is said of those that lie `elsewhere`.
+    all there are where she gave none that can be read. Nothing is said of those that lie elsewhere.
     """
+    elsewhere = folder.moved_names()
     if filled["order"] is None:
         return folders
     listed: list[str] = []
@@ -176,13 +178,18 @@ def _order(
             if name in renamed:
                 again, better = said(renamed[name]), said(meant[name])
                 hint = f"give the folder {again} that name, or call it {better} and write that here"
-            if hint.startswith("known here") and not left_out and (folder := as_id(name)):
-                hint = _to_be_drawn(name, folder)
+            if hint.startswith("known here") and not left_out and (as_folder := as_id(name)):
+                hint = _to_be_drawn(name, as_folder)
             problems.add(given.place, "pattern-missing", name=said(name), hint=hint)
         listed.append(name)
     for better, name in left_out.items():
         place = Place(f"{path}/{name}")
         if name not in listed and better not in meant.values():
+            # 'fern copy', as a file manager calls it: a copy has another title by and by.
+            if better != name and any(better.startswith(f"{one}-") for one in folders):
+                title = title_in(folder, f"{path}/{name}", f"{path}/{name}/pattern.yaml")
+                by_title = as_id(title)
+                better = by_title if by_title and by_title not in folders else better
             hint = (
                 f"add it to 'order' in {path}/series.yaml"
                 if better == name
@@ -219,12 +226,13 @@ def _thread_sets(
         card = resolve(one["card"], one.place_of("card"), library.threads, "thread card", problems)
         for field in _STRANDS:
             check_strands(one[field], one.place_of(field), card, problems)
-        if card is not None and 1 < card.strands == one["strands"] <= _FEW_STRANDS:
-            facts = {
-                "card": said(card.name),
-                "strands": card.strands,
-                "file": f"threads/{card.id}.yaml",
-            }
+        if card is not None and 1 < card.strands == one["strands"]:
+            mend = (
+                f"if it parts into more, as most stranded cotton into 6, mend 'strands' in threads/{card.id}.yaml"
+                if card.strands <= _FEW_STRANDS
+                else "write how many a stitch is worked with, 2 on most cloth"
+            )
+            facts = {"card": said(card.name), "strands": card.strands, "mend": mend}
             problems.add(one.place_of("strands"), "strands-all", **facts)
         if name is None:
             continue

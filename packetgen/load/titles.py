@@ -21,9 +21,14 @@ def titles_in(root: Path, instead: Mapping[str, bytes] | None = None) -> dict[st
             f"{series}/{name}": f"{series}/{name}/pattern.yaml" for name in folder.folders(series)
         }
         for path, file in paths.items():
-            there = file.rpartition("/")[2] in folder.files(path)
-            lines = ((there and folder.text(file)) or "").split("\n")
-            said = next(filter(None, (_TITLE.fullmatch(plain(line)) for line in lines)), None)
-            if said:
-                found[path] = said[1].strip("\"'")
+            if title := title_in(folder, path, file):
+                found[path] = title
     return found
+
+
+def title_in(folder: ContentFolder, path: str, file: str) -> str:
+    """What a line of the `file` in the folder `path` says; '' where none does."""
+    there = file.rpartition("/")[2] in folder.files(path)
+    lines = ((there and folder.text(file)) or "").split("\n")
+    said = next(filter(None, (_TITLE.fullmatch(plain(line)) for line in lines)), None)
+    return said[1].strip("\"'") if said else ""

@@ -27,6 +27,7 @@ def without_what_follows(told: Problems, all_series: Iterable[Series]) -> Proble
         for option in _options(all_series)
         if f"cloths/{option.cloth.id}.yaml" in counts
     }
+    told = _without_crowded(told, all_series)
     if not doubted:
         return told
     cloths = [cloth for cloth, _ in doubted.values()]
@@ -44,6 +45,24 @@ def without_what_follows(told: Problems, all_series: Iterable[Series]) -> Proble
             facts = {"count": problem.wrong, "designs": by_it, "hint": problem.right}
             left.add(problem.place, "count-unfit", **facts)
         else:
+            left.take((problem,))
+    return left
+
+
+def _without_crowded(told: Problems, all_series: Iterable[Series]) -> Problems:
+    """Without the crowded cloths of a thread set of which all strands are in the needle: that is told of the set."""
+    places = {problem.place.path for problem in told if problem.code == "strands-all"}
+    crowding = tuple(
+        f"with {of}{one.strands} strands of {one.card.name} "
+        for series in all_series
+        if series.place.path in places
+        for one in series.thread_sets
+        if 1 < one.card.strands == one.strands
+        for of in ("", "a blend of ")
+    )
+    left = Problems()
+    for problem in told:
+        if not (problem.code == "coverage-crowded" and problem.wrong.startswith(crowding)):
             left.take((problem,))
     return left
 

@@ -197,7 +197,7 @@ def _complain_of_bunched(
             inches=size_inches(apart.width_mm, apart.height_mm),
             centimetres=size_centimetres(apart.width_mm, apart.height_mm),
             by=listed(by),
-            hang="hangs" if len(by) == 1 else "hang",
+            are="is" if len(by) == 1 else "are",
             mend=_less_bunched(small, others, all_figures, series),
         )
 
@@ -216,7 +216,7 @@ def _less_bunched(
     (pattern,) = by.values()
     if edge := bare_edge_enough(pattern, all_figures, series.finish):
         bare = f"'packetgen chart border {pattern.id} {_typed(*edge)}'"
-        return f"enlarge that by bare rows: {bare}"
+        return f"enlarge it by bare rows: {bare}"
     return "make that one larger, or lay this aside: see --explain"
 
 
