@@ -47,6 +47,13 @@ OF_FIGURES = (
         "a count by which a design is larger than the wood",
         {CHART: "\n".join(["rrbb" + "r" * 32, *["rk" + "." * 34] * 34, "rrbb" + "r" * 32]), CLOTH: ("count: 28", "count: 10")},
     ),
+    Case(
+        "width and overlap of the trim that changed places",
+        {
+            FINISH: ("trim: {kind: gathered, ratio: 1.5, overlap: 20 mm}", "trim: {kind: round, overlap: 3 mm, width: 20 mm}"),
+            CHART: "\n".join(["rkbb" + "r" * 26, "rk.." + "r" * 26, *["r" * 30] * 8]),
+        },
+    ),
     Case("a border in centimetres", {FINISH: ("border: 6 mm", "border: 48 mm")}),
     Case(
         "an inset that suits no card",

@@ -218,6 +218,17 @@ def test_what_is_no_ground_is_not_told_as_one(desk, cells, why):
     assert "most of the border" not in run("design.png", "--threads", "moss"), why
 
 
+def test_white_paper_between_a_hedge_and_the_earth_is_told_as_a_ground(desk):
+    """It is not most of the border, and a design may well reach two edges; of another colour nothing is said."""
+    hedge, earth = [[LEAF] * 12] * 6, [[PEAT] * 12] * 6
+    for sky, told in ((WHITE, True), ("#8fb4c9", False)):
+        (desk / "design.png").write_bytes(picture([*hedge, *[[sky] * 12] * 8, *earth]))
+        said = joined(run("design.png", "--threads", "drawn"))
+        words = f"{WHITE} is much of the border and 96 of 240 stitches; if it is bare cloth, add"
+        assert (words in said) is told
+        assert ("of the border" in said) is told
+
+
 def test_threads_that_a_file_names_are_meant():
     colours = np.array([(255, 255, 255), (160, 64, 48)], np.uint8)
     cells = np.array([[1, 1, 1], [1, 2, 1], [1, 1, 1]], np.int32)

@@ -3,7 +3,7 @@
 from pathlib import Path
 
 from packetgen.pipeline import proof, review
-from tests.content_builder import CLOTH, FERN, PATTERN, SERIES, TINY, build
+from tests.content_builder import CHART, CLOTH, FERN, FINISH, PATTERN, SERIES, TINY, build
 
 LARGE = {
     f"{FERN}/chart.txt": "\n".join(["rrbb" + "r" * 32, *["rk" + "." * 34] * 34, "rrbb" + "r" * 32])
@@ -83,3 +83,20 @@ def test_all_strands_of_a_thread_in_the_needle_are_told_once_and_not_of_every_cl
     told = codes(tmp_path / "told", changes)
     assert "strands-all" in told and "laid-aside-idle" not in told
     assert not [one for one in lines(tmp_path / "lines", changes) if "6 strands of Moss" in one]
+
+
+def test_designs_that_do_not_fit_by_a_trim_changed_about_are_told_at_the_trim(tmp_path):
+    """30 stitches of 14 to the inch are 54.4 mm: with 6 mm of card and 20 of trim on both sides they are too wide for
+    100 mm, and would have room with 3."""
+    wide = {
+        FINISH: TINY[FINISH].replace(
+            "trim: {kind: gathered, ratio: 1.5, overlap: 20 mm}",
+            "trim: {kind: round, overlap: 3 mm, width: 20 mm}",
+        ),
+        CHART: "\n".join(["rkbb" + "r" * 26, "rk.." + "r" * 26, *["r" * 30] * 8]),
+    }
+    told = lines(tmp_path, wide)
+    assert [one for one in told if "fit" in one or "does not hold it" in one] == [
+        "finishes/shelf/finish.yaml:24:43: the trim is 20 mm wide, and its ends overlap by no more than 3 mm, and with "
+        "that width the designs do not fit the finishing piece; look once more: did 'width' and 'overlap' change places?"
+    ]

@@ -402,6 +402,16 @@ CASES = (
         "finishes/shelf/finish.yaml:19:9: advice: 'rail', at 0,144, stands 24 mm away from the nearest other part; mend that, so that the two touch, as at 0,120",
     ),
     Case(
+        "width and overlap of the trim that changed places",
+        {
+            FINISH: (
+                "trim: {kind: gathered, ratio: 1.5, overlap: 20 mm}",
+                "trim: {kind: round, overlap: 3 mm, width: 20 mm}",
+            )
+        },
+        "finishes/shelf/finish.yaml:24:43: advice: the trim is 20 mm wide, and its ends overlap by no more than 3 mm; look once more: did 'width' and 'overlap' change places?",
+    ),
+    Case(
         "fold and wadding that changed places",
         {
             FINISH: (

@@ -16,6 +16,11 @@ from packetgen.nouns import at_the_ends
 # visible side by side.
 _SAME, _NEAR, _TOLD = 1.0, 3.0, 5.0
 _OF_BORDER, _OF_ALL = 0.6, 0.25  # shares that a ground has at the least
+_WHITE, _WHITE_OF_BORDER, _WHITE_OF_ALL = (
+    ("#ffffff",),
+    0.2,
+    0.2,
+)  # and that white paper has, as behind a drawing
 _MOST_OFFERED = 3
 _DIGITS = 9  # what is left is the dust of floating point, by which a colour may differ from itself
 
@@ -27,9 +32,11 @@ class Ground:
     hex: str
     stitches: int  # that are worked in it
     of: int
+    most: bool  # of the border, and not only much
 
     def in_words(self) -> str:
-        return f"{self.hex} is most of the border and {self.stitches:,} of {self.of:,} stitches"
+        share = "most" if self.most else "much"
+        return f"{self.hex} is {share} of the border and {self.stitches:,} of {self.of:,} stitches"
 
 
 def ground_of(drawing: Drawing) -> Ground | None:
@@ -39,15 +46,28 @@ def ground_of(drawing: Drawing) -> Ground | None:
         (drawing.cells[0], drawing.cells[-1], drawing.cells[:, 0], drawing.cells[:, -1])
     )
     number = int(np.bincount(border).argmax())
+    if not drawing.cells.all() or len(drawing.colours) == 1:
+        return None
+    around = _around(drawing, border, number, _OF_BORDER, _OF_ALL)
+    white = int(_apart(drawing, _WHITE)[1:].argmin()) + 1
+    if around or _apart(drawing, _WHITE)[white] > _SAME:
+        return around
+    return _around(drawing, border, white, _WHITE_OF_BORDER, _WHITE_OF_ALL)
+
+
+def _around(
+    drawing: Drawing, border: np.ndarray, number: int, of_border: float, of_all: float
+) -> Ground | None:
+    """That colour of the drawing, where it has such shares and the file does not say what it is."""
     wish = drawing.wishes.get(number)
-    if not drawing.cells.all() or (wish and (wish.mark or not wish.coloured)):
+    if wish and (wish.mark or not wish.coloured):
         return None
     named = hex_of(drawing.colours[number - 1])
     near = _apart(drawing, (named,)) <= (_NEAR if drawing.soft or drawing.photograph else 0)
     around, stitches = float(near[border].mean()), int(near[drawing.cells].sum())
-    if len(drawing.colours) == 1 or around < _OF_BORDER or stitches < _OF_ALL * drawing.cells.size:
+    if around < of_border or stitches < of_all * drawing.cells.size:
         return None
-    return Ground(named, stitches, drawing.cells.size)
+    return Ground(named, stitches, drawing.cells.size, around >= _OF_BORDER)
 
 
 def with_bare(drawing: Drawing, bare: Sequence[str]) -> Drawing:

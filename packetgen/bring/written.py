@@ -6,6 +6,7 @@ import shlex
 from collections import Counter
 from collections.abc import Callable, Collection, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
+from difflib import SequenceMatcher
 from functools import cached_property
 
 import numpy as np
@@ -27,6 +28,7 @@ _HEX = re.compile(r"#([0-9a-f]{3}|[0-9a-f]{6})", re.IGNORECASE)
 BARE_WORDS = (BARE, "bare", "none")
 _HEADINGS_SHOWN = 3  # enough to know them by
 _LEGEND_SHOWN = 6
+_LIKE = 0.7  # of a code and a colour's name that may be meant by it
 _OPTIONS = 60  # letters, in a line that says more
 _LEGEND = re.compile(r"#\s+(\S)\s+(\S+)")
 
@@ -79,7 +81,12 @@ class Codes:
         """The thread whose number or name is nearly the code; None where none is."""
         by_word = {word: one for one in self.card for word in (one.number, one.name)}
         near = nearest_of(code, tuple(by_word))
-        return None if near is None else by_word[near]
+        # 'shell' is like 'holly' in its letters, and means another thing.
+        far = near is None or (
+            {*code.casefold().split()}.isdisjoint(near.casefold().split())
+            and SequenceMatcher(None, code.casefold(), near.casefold()).ratio() < _LIKE
+        )
+        return None if far or near is None else by_word[near]
 
     def listed(self, code: str) -> tuple[str, Wish] | None:
         """The same where the author has said it for this code."""

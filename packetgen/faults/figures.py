@@ -110,6 +110,15 @@ FIGURES: dict[str, Fault] = {
         "give it its own 'at'; if both make one board, write one part, thickness: {thick}",
         Level.ADVICE,
     ),
+    "trim-turned": Fault(
+        "the trim is {width} wide, and its ends overlap by no more than {overlap}",
+        "look once more: did 'width' and 'overlap' change places?",
+        Level.ADVICE,
+    ),
+    "trim-unfit": Fault(
+        "{trim}, and with that width {designs} not fit the finishing piece",
+        "{hint}",
+    ),
     "fold-scant": Fault(
         "{fold} of cloth behind the card can hardly be laced or glued",
         "{mend}",
@@ -208,7 +217,7 @@ FIGURES: dict[str, Fault] = {
     ),
     "release-early": Fault(
         "the pattern is released on {release}{by}, and its last revision is of {revision}",
-        "let the release be later, unless this corrects a pattern that is out",
+        "let the release be later, or date the first issue {release} or before, unless this corrects a pattern that is out",
         Level.ADVICE,
     ),
     "release-far": Fault(

@@ -92,6 +92,18 @@ WHY_FIGURES: dict[str, Why] = {
         "Two ends of a trim overlap by a finger's width or two (common practice, no source), and each design buys it.",
         "Correct the length; or lay the advice aside in series.yaml.",
     ),
+    "trim-turned": Why(
+        "The two ends of a trim overlap by a finger's width or so (common practice, no source), and few trims are wider than "
+        "that. The two measures may have changed places: the width goes round every card and takes of the panel, the overlap "
+        "only of the length to buy.",
+        "Write each at its own name; or lay the advice aside in series.yaml.",
+    ),
+    "trim-unfit": Why(
+        "The trim goes round every card, and so wide as it is written here designs are larger than the panel. Its overlap is "
+        "small beside it: the two measures may have changed places.",
+        "Look once more at width and overlap of the trim; where both are right, lay 'trim-turned' aside in series.yaml, "
+        "and the designs are told.",
+    ),
     "fold-scant": Why(
         "The cloth is cut by fold_over larger than the card on every side, and what is folded over is laced or glued to "
         "its back: less than 8 mm hardly can be (our own choice; 20 to 40 mm are usual, from memory).",
@@ -208,7 +220,8 @@ WHY_FIGURES: dict[str, Why] = {
     ),
     "release-early": Why(
         "A pattern was revised after the day on which the series comes out.",
-        "Set the release later, unless the revision corrects a pattern that is out.",
+        "Set the release later, or date the first issue on its day or before, unless the revision corrects a pattern that "
+        "is out.",
     ),
     "release-far": Why(
         "The day of release lies more than two years after the last revision, by which the packet is ready: mostly two "

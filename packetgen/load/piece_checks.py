@@ -14,6 +14,8 @@ _THICK_MM = 40  # boards for craft work are sold to 30 mm or so: from memory
 _LEAST_PANEL_MM = 40  # from side to side; hardly a panel is smaller: our own choice
 # Of cloth that is laced or glued behind the card, and what wadding is smaller by, seen beside the card: our own choice.
 _SCANT_FOLD_MM, _LARGE_STEP_MM = 8, 10
+# Ends of a trim that overlap by so little, of one that is so wide, were changed about with its width: our own choice.
+_SCANT_OVERLAP_MM, _WIDE_TRIM_MM = 8, 12
 _LONG_OVERLAP_MM = 60  # of the two ends of a trim: our own choice
 _SLIM_MM = 3  # from side to side; a narrower piece of wood is hardly sawn: our own choice
 
@@ -44,6 +46,10 @@ def _look_at_trim(trim: Filled | None, problems: Problems) -> None:
     if (trim["overlap"] or 0.0) > _LONG_OVERLAP_MM:
         long, better = mm_said(trim["overlap"]), mm_said(trim["overlap"] / 10)
         problems.add(trim.place_of("overlap"), "overlap-long", long=long, better=better)
+    width_mm, overlap_mm = trim["width"] or 0.0, trim["overlap"]
+    if width_mm >= _WIDE_TRIM_MM and overlap_mm is not None and overlap_mm < _SCANT_OVERLAP_MM:
+        facts = {"width": mm_said(width_mm), "overlap": mm_said(overlap_mm)}
+        problems.add(trim.place_of("width"), "trim-turned", **facts)
     ratio = trim["ratio"]
     if trim["kind"] == "gathered" and ratio < _LEAST_GATHERED:
         given = trim.given["ratio"].name_place is not None

@@ -3,7 +3,7 @@
 from collections import Counter
 from collections.abc import Iterable, Iterator
 
-from packetgen.diagnostics import Problem, Problems
+from packetgen.diagnostics import Place, Problem, Problems
 from packetgen.model import Cloth, ClothOption, Series
 from packetgen.nouns import counted
 
@@ -22,28 +22,41 @@ def without_what_follows(told: Problems, all_series: Iterable[Series]) -> Proble
         for problem in told
         if problem.code in ("count-other", "count-rare", "count-unfit")
     }
-    doubted = {
-        option.place: (option.cloth, counts[f"cloths/{option.cloth.id}.yaml"])
-        for option in _options(all_series)
-        if f"cloths/{option.cloth.id}.yaml" in counts
-    }
+    trims = {problem.place.path: problem for problem in told if problem.code == "trim-turned"}
+    doubted: dict[Place, tuple[Cloth | None, Problem]] = {}
+    for series, option in _options(all_series):
+        cloth, finish = f"cloths/{option.cloth.id}.yaml", f"finishes/{series.finish.id}/finish.yaml"
+        if cloth in counts:
+            doubted[option.place] = option.cloth, counts[cloth]
+        elif finish in trims:
+            doubted[option.place] = None, trims[finish]
     told = _without_crowded(told, all_series)
     if not doubted:
         return told
-    cloths = [cloth for cloth, _ in doubted.values()]
+    cloths = [cloth for cloth, _ in doubted.values() if cloth]
+    of_cloths = {place for place, (cloth, _) in doubted.items() if cloth}
     left = Problems()
+    none_fits: set[Problem] = set()
     unfit: Counter[Problem] = Counter()  # the count, and how many designs do not fit by it
     for problem in told:
         if problem.code == "does-not-fit" and problem.place in doubted:
             unfit[doubted[problem.place][1]] += 1
-        elif not _follows(problem, doubted, cloths):
+        elif problem.code == "border-broad" and problem.place.path in trims:
+            none_fits.add(trims[problem.place.path])
+        elif not (
+            _follows(problem, of_cloths, cloths)
+            or (problem.code == "fit-tight" and problem.place in doubted)
+        ):
             left.take((problem,))
     told, left = left, Problems()
     for problem in told:
-        if designs := unfit[problem]:
+        designs = unfit[problem]
+        if designs or problem in none_fits:
             by_it = f"{counted(designs, 'design')} {'does' if designs == 1 else 'do'}"
-            facts = {"count": problem.wrong, "designs": by_it, "hint": problem.right}
-            left.add(problem.place, "count-unfit", **facts)
+            by_it = "the designs do" if problem in none_fits else by_it
+            what = "trim" if problem.code == "trim-turned" else "count"
+            facts = {what: problem.wrong, "designs": by_it, "hint": problem.right}
+            left.add(problem.place, f"{what}-unfit", **facts)
         else:
             left.take((problem,))
     return left
@@ -67,9 +80,12 @@ def _without_crowded(told: Problems, all_series: Iterable[Series]) -> Problems:
     return left
 
 
-def _options(all_series: Iterable[Series]) -> Iterator[ClothOption]:
+def _options(all_series: Iterable[Series]) -> Iterator[tuple[Series, ClothOption]]:
     return (
-        option for series in all_series for pattern in series.patterns for option in pattern.cloths
+        (series, option)
+        for series in all_series
+        for pattern in series.patterns
+        for option in pattern.cloths
     )
 
 

@@ -99,6 +99,8 @@ def _alone(figures: Figures) -> Iterator[Praise]:
 
 def _colours(figures: Figures, codes: Collection[str]) -> Iterator[Praise]:
     near = nearest_colours(figures)
+    if "colours-alike" in codes:
+        return
     if near and near.difference > CLOSE:
         eyes = f" to eyes with {near.eyes}" if near.eyes else ""
         words = (

@@ -154,7 +154,7 @@ BY_FIELD: Mapping[str, Mapping[str, tuple[str, ...]]] = {
         "trim.kind": ("trim-width", "trim-flat"),
         "trim.ratio": ("trim-flat",),
         "trim.overlap": ("overlap-long",),
-        "trim.width": ("border-fills-panel", "border-broad"),
+        "trim.width": ("border-fills-panel", "border-broad", "trim-turned", "trim-unfit"),
         "magnets.diameter": ("magnets-none-room",),
         "magnets.inset": ("magnet-over-edge", "inset-far", "magnets-none-room"),
     },
