@@ -154,6 +154,7 @@ _DRAWN = (
     _Drawn("design.csv", b"E2,rim\n", how=Reading(codes=(("K4", "rim"),))),
     _Drawn("design.csv", b"A,B,C,D,E\nE2,E2,K4,K4,E2\n"),
     _Drawn("design.csv", b"rim,pot,rim\npot,pot,\n,,\nrim,K4,peat\npot,E2,brick\n"),
+    _Drawn("design.txt", b"kkbb\nkb..\n\nk = K4\nb = E2\n. = sky\n"),
     _Drawn("design.csv", b",A,B,C,D,E,,\n1,E2,E2,K4,K4,E2,,to wash\n2,E2,E2,K4,K4,E2,,\n"),
     _Drawn("design.csv", b"Robin,,,,,\n,A,B,C,D,E\n1,E2,E2,K4,K4,E2\n"),
     _Drawn("design.png", half_seen()[1]),

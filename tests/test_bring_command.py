@@ -1149,6 +1149,21 @@ def test_a_note_in_the_margin_of_counted_columns_is_the_one_thing_told(desk, ask
     ]
 
 
+def test_a_word_of_a_legend_that_is_no_thread_is_the_one_thing_told(desk):
+    grid = "-K-L\nKL-K\n\nK = K4\nL = fern\n- = {}\n"
+    (desk / "grid.txt").write_text(grid.format("sky"))
+    told = run("grid.txt", "--threads", "moss", "--into", "new", code=1).output
+    assert [line for line in told.splitlines() if "[bring-" in line] == [
+        "./grid.txt:6:1: lines 4 to 6 look like a legend, and 'sky' is no number or name of Moss Stranded; write its "
+        "thread, or - = bare where it is bare cloth [bring-legend-word]"
+    ]
+    for word in ("cloth", "bare cloth", "."):
+        (desk / "grid.txt").write_text(grid.format(word))
+        said = run("grid.txt", "--threads", "moss", "--into", f"new-{len(word)}").output
+        assert "K is K4, L is fern, - is bare cloth.\n" in said
+        assert rows(desk / f"new-{len(word)}" / "chart.txt")[0][0] == "."
+
+
 BESIDE = "a table whose rows or columns are counted, and may be"
 TAKE = "take it out, or add --no-headings where each field is a stitch [bring-beside]"
 
@@ -1235,9 +1250,14 @@ def test_faults_below_headings_are_told_where_they_stand(desk):
 def test_options_of_another_kind_of_file_are_refused(desk):
     (desk / "design.png").write_bytes(picture([[BRICK]]))
     (desk / "grid.csv").write_text("E2\n")
-    for words in (("design.png", "--headings"), ("grid.csv", "--cell", "4")):
-        said = run(*words, "--threads", "moss", code=2).stderr
-        assert "--cell is for pictures, and --headings for tables (.csv)" in said
+    for words, why in (
+        (("design.png", "--headings"), "--headings is for tables (.csv);"),
+        (("grid.csv", "--cell", "4"), "--cell is for pictures, in which a stitch is some pixels wide"),
+    ):
+        said = " ".join(run(*words, "--threads", "moss", code=2).stderr.split())
+        assert why in said
+            "--cell is for pictures, in which" in said or "--headings is for tables (.csv);" in said
+        )
 
 
 def test_numbered_columns_are_headings_before_any_code_is_explained(desk):

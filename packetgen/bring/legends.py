@@ -88,6 +88,33 @@ def legend_of_signs(lines: Sequence[str], is_thread: Callable[[str], bool]) -> S
     return None
 
 
+@dataclass(frozen=True)
+class Strange:
+    """What a legend of signs says that is no thread."""
+
+    where: str
+    line: int
+    sign: str
+    word: str
+
+
+def strange_in_legend(lines: Sequence[str], is_thread: Callable[[str], bool]) -> Strange | None:
+    """The first word that is none in what is a legend but for one line, or for few; None where there is no such."""
+    blocks = _blocks(lines)
+    for first, last in (blocks[-1], blocks[0]) if len(blocks) > 1 else ():
+        found = [(at, _OF_SIGN.fullmatch(lines[at])) for at in range(first, last + 1)]
+        signs = [(at, line[1], line[3]) for at, line in found if line and line["says"]]
+        strange = [one for one in signs if not is_thread(one[2]) and not is_thread(_first(one[2]))]
+        if len(signs) == len(found) and strange and 2 * len(strange) < len(signs):
+            at, sign, word = strange[0]
+            return Strange(f"lines {first + 1} to {last + 1}", at + 1, sign, word)
+    return None
+
+
+def _first(words: str) -> str:
+    return words.split()[0].strip(",;")
+
+
 def _blocks(lines: Sequence[str]) -> list[tuple[int, int]]:
     """First and last line, from 0, of what empty lines part; remarks are in none."""
     blocks: list[tuple[int, int]] = []
@@ -109,7 +136,7 @@ def _said_of_signs(
         found = found[1:]  # its heading: 'Legend'
     said: dict[str, str] = {}
     for line in found:
-        words = (line[3], line[3].split()[0].strip(",;")) if line else ()
+        words = (line[3], _first(line[3])) if line else ()
         thread = next(filter(is_thread, words), None)
         if line is None or thread is None or line[1] in said or line[1] not in worked:
             return ()

@@ -15,7 +15,7 @@ from packetgen.bring.chart_text import first_line, remarks_of, rows_of
 from packetgen.bring.drawing import Drawing, Wish
 from packetgen.bring.headings import counted_columns, headings, rows_beside
 from packetgen.bring.key_text import KnownLine
-from packetgen.bring.legends import legend_of, legend_of_signs, title_above
+from packetgen.bring.legends import legend_of, legend_of_signs, strange_in_legend, title_above
 from packetgen.diagnostics import MOST_ALIKE, Place, Problems, nearest_of
 from packetgen.load.chart import LARGEST, blank_said
 from packetgen.load.headings import filled, without_headings
@@ -25,7 +25,10 @@ from packetgen.model import BARE, Colour, Stitch
 from packetgen.reckon.colour import channels
 
 _HEX = re.compile(r"#([0-9a-f]{3}|[0-9a-f]{6})", re.IGNORECASE)
-BARE_WORDS = (BARE, "bare", "none")
+BARE_WORDS = (
+    *(BARE, "bare", "none", "nothing", "empty", "blank"),
+    *("cloth", "bare cloth", "fabric", "background", "ground"),
+)
 _HEADINGS_SHOWN = 3  # enough to know them by
 _LEGEND_SHOWN = 6
 _LIKE = 0.7  # of a code and a colour's name that may be meant by it
@@ -164,7 +167,8 @@ def read_table(
 
 def _taken(legend: Sequence[tuple[str, str]]) -> str:
     """'PK is 118, PU is 110'; of a long one how many there are more."""
-    words = [f"{code} is {thread}" for code, thread in legend[:_LEGEND_SHOWN]]
+    named = [(code, "bare cloth" if one.casefold() in BARE_WORDS else one) for code, one in legend]
+    words = [f"{code} is {thread}" for code, thread in named[:_LEGEND_SHOWN]]
     more = len(legend) - len(words)
     return ", ".join(words) + (f" and {more} more" if more else "")
 
@@ -249,6 +253,12 @@ def read_signs(
         told = (f"{found_legend.where} are a legend and left out: {_taken(found_legend.said)}",)
         codes = replace(codes, given=(*found_legend.said, *codes.given))
         text = "\n".join(found_legend.grid)
+    elif strange := strange_in_legend(text.split("\n"), codes.is_thread):
+        facts = {"where": strange.where, "what": said(strange.word), "card": shown(codes.card_name)}
+        problems.add(
+            Place(path, strange.line), "bring-legend-word", **facts, sign=shown(strange.sign)
+        )
+        return None
     lines = text.split("\n")
     if (number := title_above(lines)) is not None:
         told += (f"line {number + 1} is a title, and kept as a remark",)

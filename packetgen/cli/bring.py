@@ -157,10 +157,13 @@ def bring_command(
         )
     written = file.suffix.lower() in (".csv", ".txt")
     readable = file.suffix.lower() in _ENDINGS  # of any other kind that is told, and no option
-    if (cell is not None and written) or (
-        headings is not None and file.suffix.lower() != ".csv" and readable
-    ):
-        raise click.UsageError("--cell is for pictures, and --headings for tables (.csv)")
+    if cell is not None and written:
+        raise click.UsageError("--cell is for pictures, in which a stitch is some pixels wide")
+    if headings is not None and file.suffix.lower() != ".csv" and readable:
+        raise click.UsageError(
+            "--headings is for tables (.csv); beside a grid of signs (.txt) a legend that an empty line parts from it is "
+            "found by itself"
+        )
     if codes and not written and readable:
         raise click.UsageError("--code is for tables and grids: a picture has colours and no codes")
     pattern, card = _where(content_folder, pattern_name, threads, drop_lines)

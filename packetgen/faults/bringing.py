@@ -59,6 +59,10 @@ BRINGING: dict[str, Fault] = {
         "{where} look like a legend ({what}), and each field of a table is a stitch",
         "add --headings to leave it out and take its threads, or --no-headings where it is stitches",
     ),
+    "bring-legend-word": Fault(
+        "{where} look like a legend, and {what} is no number or name of {card}",
+        "write its thread, or {sign} = bare where it is bare cloth",
+    ),
     "bring-beyond": Fault(
         "{what} stands beyond the headings, which end at {last}",
         "take it out, or let the headings go as far, or add --no-headings where each field is a stitch",

@@ -60,6 +60,11 @@ WHY_BRINGING: dict[str, Why] = {
         "Say which it is: with --headings the legend is left out, and its codes are the threads that it names; with "
         "--no-headings each of its fields is a stitch.",
     ),
+    "bring-legend-word": Why(
+        "Below or above the grid of signs stands a line for each of them, as 'K = 101', and one of these lines names "
+        "nothing that the card has.",
+        "Write the number or the name of a colour of the card; a sign for bare cloth is 'bare'.",
+    ),
     "bring-beyond": Why(
         "The first row of the table counts its columns, and stops before the table does: what stands farther to the right "
         "may be a note in the margin, or the last stitches of rows whose headings were not filled in.",

@@ -13,6 +13,7 @@ _OF_ALL = {
     *("magnets-no-room", "magnets-none-room", "magnets-bunched"),
     *("skein-short", "skein-little"),
 }
+_OF_SKEINS = {"skein-short", "skein-little"}
 
 
 def without_what_follows(told: Problems, all_series: Iterable[Series]) -> Problems:
@@ -63,7 +64,8 @@ def without_what_follows(told: Problems, all_series: Iterable[Series]) -> Proble
 
 
 def _without_crowded(told: Problems, all_series: Iterable[Series]) -> Problems:
-    """Without the crowded cloths of a thread set of which all strands are in the needle: that is told of the set."""
+    """Without the crowded cloths of a thread set of which all strands are in the needle, and without what skeins do not
+    reach for then: that is told of the set."""
     places = {problem.place.path for problem in told if problem.code == "strands-all"}
     crowding = tuple(
         f"with {of}{one.strands} strands of {one.card.name} "
@@ -75,7 +77,8 @@ def _without_crowded(told: Problems, all_series: Iterable[Series]) -> Problems:
     )
     left = Problems()
     for problem in told:
-        if not (problem.code == "coverage-crowded" and problem.wrong.startswith(crowding)):
+        follows = problem.code == "coverage-crowded" and problem.wrong.startswith(crowding)
+        if not follows and not (crowding and problem.code in _OF_SKEINS):
             left.take((problem,))
     return left
 

@@ -87,7 +87,10 @@ def _cloth(figures: Figures) -> Iterator[Praise]:
             f"and {_percent(share)} of the cloth is used."
         )
         left = _percent(1 - share)
-        yield Praise(f"a fat quarter gives {pieces}, with {left} left over", words)
+        many = counted(pieces, "piece")
+        yield Praise(
+            f"a fat quarter of {on.option.cloth.name} gives {many}, with {left} left over", words
+        )
 
 
 def _alone(figures: Figures) -> Iterator[Praise]:
