@@ -1252,12 +1252,13 @@ def test_options_of_another_kind_of_file_are_refused(desk):
     (desk / "grid.csv").write_text("E2\n")
     for words, why in (
         (("design.png", "--headings"), "--headings is for tables (.csv);"),
-        (("grid.csv", "--cell", "4"), "--cell is for pictures, in which a stitch is some pixels wide"),
+        (
+            ("grid.csv", "--cell", "4"),
+            "--cell is for pictures, in which a stitch is some pixels wide",
+        ),
     ):
         said = " ".join(run(*words, "--threads", "moss", code=2).stderr.split())
         assert why in said
-            "--cell is for pictures, in which" in said or "--headings is for tables (.csv);" in said
-        )
 
 
 def test_numbered_columns_are_headings_before_any_code_is_explained(desk):
