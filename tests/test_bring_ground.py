@@ -229,6 +229,15 @@ def test_white_paper_between_a_hedge_and_the_earth_is_told_as_a_ground(desk):
         assert ("of the border" in said) is told
 
 
+def test_white_paper_beside_a_large_design_on_the_earth_is_told_as_a_ground(desk):
+    """Most of the border, though less than a quarter of the whole."""
+    sky = [[WHITE] * 2 + [LEAF] * 16 + [WHITE] * 2] * 14
+    rows = [[WHITE] * 20] * 2 + sky + [[PEAT] * 20] * 6
+    (desk / "design.png").write_bytes(picture(rows))
+    said = joined(run("design.png", "--threads", "drawn"))
+    assert f"{WHITE} is most of the border and 96 of 440 stitches; if it is bare cloth, add" in said
+
+
 def test_threads_that_a_file_names_are_meant():
     colours = np.array([(255, 255, 255), (160, 64, 48)], np.uint8)
     cells = np.array([[1, 1, 1], [1, 2, 1], [1, 1, 1]], np.int32)

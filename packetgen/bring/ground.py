@@ -16,11 +16,8 @@ from packetgen.nouns import at_the_ends
 # visible side by side.
 _SAME, _NEAR, _TOLD = 1.0, 3.0, 5.0
 _OF_BORDER, _OF_ALL = 0.6, 0.25  # shares that a ground has at the least
-_WHITE, _WHITE_OF_BORDER, _WHITE_OF_ALL = (
-    ("#ffffff",),
-    0.2,
-    0.2,
-)  # and that white paper has, as behind a drawing
+# And that white paper has, as behind a drawing: where it is two squares wide, since a frame is none.
+_WHITE, _WHITE_OF_BORDER, _WHITE_OF_ALL = ("#ffffff",), 0.2, 0.1
 _MOST_OFFERED = 3
 _DIGITS = 9  # what is left is the dust of floating point, by which a colour may differ from itself
 
@@ -48,26 +45,28 @@ def ground_of(drawing: Drawing) -> Ground | None:
     number = int(np.bincount(border).argmax())
     if not drawing.cells.all() or len(drawing.colours) == 1:
         return None
-    around = _around(drawing, border, number, _OF_BORDER, _OF_ALL)
+    around = _around(drawing, border, number)
     white = int(_apart(drawing, _WHITE)[1:].argmin()) + 1
     if around or _apart(drawing, _WHITE)[white] > _SAME:
         return around
-    return _around(drawing, border, white, _WHITE_OF_BORDER, _WHITE_OF_ALL)
+    return _around(drawing, border, white, paper=True)
 
 
 def _around(
-    drawing: Drawing, border: np.ndarray, number: int, of_border: float, of_all: float
+    drawing: Drawing, border: np.ndarray, number: int, paper: bool = False
 ) -> Ground | None:
-    """That colour of the drawing, where it has such shares and the file does not say what it is."""
+    """That colour of the drawing, where it has the shares of a ground, or of `paper`, and the file does not say what
+    it is."""
     wish = drawing.wishes.get(number)
     if wish and (wish.mark or not wish.coloured):
         return None
     named = hex_of(drawing.colours[number - 1])
     near = _apart(drawing, (named,)) <= (_NEAR if drawing.soft or drawing.photograph else 0)
-    around, stitches = float(near[border].mean()), int(near[drawing.cells].sum())
-    if around < of_border or stitches < of_all * drawing.cells.size:
+    around, there = float(near[border].mean()), near[drawing.cells]
+    wide, least = (_in_squares(there), _WHITE_OF_ALL) if paper else (there, _OF_ALL)
+    if around < (_WHITE_OF_BORDER if paper else _OF_BORDER) or wide.mean() < least:
         return None
-    return Ground(named, stitches, drawing.cells.size, around >= _OF_BORDER)
+    return Ground(named, int(there.sum()), drawing.cells.size, around >= _OF_BORDER)
 
 
 def with_bare(drawing: Drawing, bare: Sequence[str]) -> Drawing:

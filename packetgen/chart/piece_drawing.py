@@ -54,6 +54,8 @@ def piece_drawing(
         shape.update({"stroke-linejoin": "round"})
         drawing.add(shape)
     if fit and finished:
+        # A light line below, or the dark one would be lost on dark paint.
+        drawing.add(drawing.polygon(piece.panel).fill("none").stroke("#ffffff", width=1.1))
         _add_panel(drawing, piece, "none")
         _add_card(drawing, piece, fit, finished, _LINEN)
         _add_size(drawing, fit, finished, piece.border_mm, type_mm)
