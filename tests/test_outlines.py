@@ -260,7 +260,7 @@ def test_a_part_is_hidden_where_a_larger_one_before_it_covers_all_of_its_painted
 
 def test_a_part_stands_apart_when_it_touches_none_and_is_not_at_the_panel():
     def apart(*parts: Part) -> list[tuple[int, float]]:
-        return [(one.number, one.gap_mm) for one in standing_apart(PANEL, parts)]
+        return [(one.number, one.gap_mm) for one in standing_apart(PANEL, parts, hung=True)]
 
     foot = "0,0 10,0 10,10 0,10"
     assert apart(BACK, board(foot, (0, 100)), board(foot, (90, 101))) == []
@@ -274,16 +274,18 @@ def test_a_part_stands_apart_when_it_touches_none_and_is_not_at_the_panel():
     assert apart(BACK, board(rod, (105, 0))) == []
     assert apart(BACK, board(rod, (114, 0))) == [(1, 14)]  # nothing hangs beside
     assert apart(BACK) == []
+    fast = standing_apart(PANEL, [BACK, board(rod, (0, 124))], hung=False)  # by glue and screws
+    assert [(one.gap_mm, one.nearer_mm) for one in fast] == [(24, (0, -24))]
 
 
 def test_parts_that_touch_only_one_another_stand_apart_together():
     """By hand: two boards of 10 mm, one beside the other, 40 mm beside the back, which is 100 wide."""
     foot = "0,0 10,0 10,10 0,10"
-    found = standing_apart(PANEL, [BACK, board(foot, (140, 0)), board(foot, (150, 0))])
+    found = standing_apart(PANEL, [BACK, board(foot, (140, 0)), board(foot, (150, 0))], hung=True)
     assert [(one.number, one.together_with, one.gap_mm) for one in found] == [(1, (2,), 40)]
     reaching = [board(foot, (100 + 10 * n, 0)) for n in range(5)]
-    assert list(standing_apart(PANEL, [BACK, *reaching])) == []
-    alone = standing_apart(PANEL, [board(foot, (140, 0)), BACK, board(foot, (-200, 0))])
+    assert list(standing_apart(PANEL, [BACK, *reaching], hung=True)) == []
+    alone = standing_apart(PANEL, [board(foot, (140, 0)), BACK, board(foot, (-200, 0))], hung=True)
     assert [(one.number, one.together_with) for one in alone] == [(0, ()), (2, ())]
 
 
@@ -308,7 +310,10 @@ def test_a_part_that_touches_with_the_two_numbers_of_its_place_changed_is_known(
     tall, rail = board("0,0 60,0 60,100 0,100"), "0,0 44,0 44,8 0,8"
 
     def apart(at: tuple[float, float]) -> list[tuple[float, bool]]:
-        return [(one.gap_mm, one.swapped) for one in standing_apart(PANEL, [tall, board(rail, at)])]
+        return [
+            (one.gap_mm, one.swapped)
+            for one in standing_apart(PANEL, [tall, board(rail, at)], hung=True)
+        ]
 
     assert apart((8, 100)) == []
     assert apart((100, 8)) == [(40, True)]
