@@ -1298,7 +1298,7 @@ def test_examples_of_one_group_are_told_together():
     text = (
         "title: One piece\ncredits: {dyer: Maud Fennimore, finisher: Maud Fennimore}\n"
         "photo_alt: Three stitches in a plain brown frame.\n"
-        "sold_at:\n  - {name: My own counter, url: https://example.org/wren}\n"
+        "sold_at:\n  - {name: Name of the shop, url: https://example.org/wren}\n"
         "links:\n  - {name: Her garden notes}\n  - {name: Her garden notes}\nstudio: Example Studio\n"
     )
     problems = Problems()

@@ -74,10 +74,20 @@ def test_two_designs_for_one_day_are_told_at_the_second():
 @pytest.mark.parametrize(
     "whole, first, release, waits",
     [
-        ("March", (3, 1), date(2027, 3, 5), "all of March 2027, which has begun on 2027-03-05"),
+        (
+            "March",
+            (3, 1),
+            date(2027, 3, 5),
+            "all of March 2027, which has begun already when the series is out on 2027-03-05",
+        ),
         ("March", (3, 1), date(2027, 3, 1), ""),
         ("March", (3, 1), date(2027, 4, 1), ""),
-        ("winter", (12, 1), date(2027, 2, 28), "all of winter 2026, which has begun on 2027-02-28"),
+        (
+            "winter",
+            (12, 1),
+            date(2027, 2, 28),
+            "all of winter 2026, which has begun already when the series is out on 2027-02-28",
+        ),
         ("winter", (12, 1), date(2027, 3, 1), ""),
         ("", (3, 1), date(2027, 3, 5), ""),
     ],

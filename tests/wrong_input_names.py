@@ -51,6 +51,11 @@ CASES = (
         "series/garden-year/fern copy:1:1: advice: 'fern copy' is not in the series' order, so it is left out; call the folder 'ivy-wall' and add that to 'order' in series/garden-year/series.yaml, or begin the folder's name with '_'",
     ),
     Case(
+        "cloth and colour that changed places",
+        {PATTERN: ("{cloth: hopsack-28, colour: frost}", "{cloth: frost, colour: hopsack-28}")},
+        "series/garden-year/fern/pattern.yaml:6:13: cloth and colour changed places; write cloth: hopsack-28, colour: frost",
+    ),
+    Case(
         "a folder with spaces and another name in the order",
         fern_called("By the Tap", "fern"),
         "series/garden-year/By the Tap:1:1: advice: 'By the Tap' is not in the series' order, so it is left out; call the folder 'by-the-tap' and add that to 'order' in series/garden-year/series.yaml, or begin the folder's name with '_'",

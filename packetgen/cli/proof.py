@@ -155,7 +155,7 @@ def proof_command(
     if strict and found.advice:
         say(
             f"--strict: {counted(found.advice, 'piece of advice')} to act on. What shall stay as it is, lay "
-            "aside with your reason, under 'laid_aside' in the pattern.yaml that a line names, else in series.yaml."
+            "aside with your reason under 'laid_aside': of a pattern in its pattern.yaml, of the series alone in series.yaml."
         )
         raise SystemExit(CONTENT_WRONG)
 

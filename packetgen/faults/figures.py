@@ -192,7 +192,7 @@ FIGURES: dict[str, Fault] = {
         Level.ADVICE,
     ),
     "magnets-bunched": Fault(
-        "{by} {are} so small that on {title} the shared magnets stand only {inches} ({centimetres}) apart",
+        "{by} {are} so small that on {title} the magnets hold only the middle {inches} ({centimetres})",
         "{mend}",
         Level.ADVICE,
     ),
@@ -211,8 +211,8 @@ FIGURES: dict[str, Fault] = {
         Level.ADVICE,
     ),
     "occasion-begun": Fault(
-        "{title} is for all of {whole}, which has begun on {release} when the series is out, so it first hangs in {next}",
-        "if it should hang in this year, write a day of it after that one",
+        "{title} is for all of {whole}, which has begun already when the series is out on {release}, so it first hangs in {next}",
+        "if it should hang in this year, write a day of it that is later than the release",
         Level.ADVICE,
     ),
     "release-early": Fault(

@@ -121,6 +121,10 @@ PATTERNS: dict[str, Fault] = {
         "the mark {mark} is never used, and the chart has {other}{times}, which is not in the key",
         "write {right} here, or put {mark} in the chart for it",
     ),
+    "cloth-colour-turned": Fault(
+        "cloth and colour changed places",
+        "write {right}",
+    ),
     "chart-of-another": Fault(
         "this chart has marks that its key lacks, and all of them are in the key of {other}",
         "{mend}",

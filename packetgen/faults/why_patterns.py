@@ -168,6 +168,10 @@ WHY_PATTERNS: dict[str, Why] = {
         "and one of the two was mistyped.",
         "Give both the same sign. Capitals and small letters are two marks.",
     ),
+    "cloth-colour-turned": Why(
+        "What stands as the colour is a cloth, and what stands as the cloth is none.",
+        "Write the name of the cloth's file at cloth, and one of its colours at colour.",
+    ),
     "chart-of-another": Why(
         "The marks of this chart.txt do not agree with the key beside it, and do with that of another pattern of the series, "
         "whose own chart is missing, or has the marks of this key. A chart was put into the wrong folder.",

@@ -25,7 +25,7 @@ _OFFERED = {
         "A green sprig with red berries in a plain brown frame.",
         "Three stitches in a plain brown frame.",
     },
-    "name": {"My own counter", "Her garden notes"},
+    "name": {"Name of the shop", "Her garden notes"},
     "url": {"https://example.org/counter", "https://example.org/notes"},
     "shop": {"https://example.org/counter"},
     "address": {"https://almanac.example.org/"},

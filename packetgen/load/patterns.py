@@ -30,7 +30,7 @@ from packetgen.load.strange_keys import Sets
 from packetgen.load.sure import all_sure, sure
 from packetgen.load.symbols_file import read_symbols, with_kept
 from packetgen.load.values import Filled
-from packetgen.load.words import said
+from packetgen.load.words import said, shown
 from packetgen.load.worked import read_worked
 from packetgen.model import (
     BARE,
@@ -252,6 +252,10 @@ def _cloths(filled: Filled, library: Library, problems: Problems) -> tuple[Cloth
     for given in filled.each("cloths"):
         one = given.value
         if one is None:
+            continue
+        if one["cloth"] not in library.cloths and one["colour"] in library.cloths:
+            right = f"cloth: {shown(one['colour'])}, colour: {shown(one['cloth'] or '')}"
+            problems.add(one.place_of("cloth"), "cloth-colour-turned", right=right)
             continue
         cloth = resolve(one["cloth"], one.place_of("cloth"), library.cloths, "cloth", problems)
         if cloth is None:

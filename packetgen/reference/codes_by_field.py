@@ -59,6 +59,7 @@ _PATTERN: Mapping[str, tuple[str, ...]] = {
         "name-twice", "coverage-thin", "coverage-crowded", "beads-crowd", "does-not-fit",
         "magnets-no-room", "magnets-bunched", "fit-tight", "cut-wastes", "over-rare",
     ),
+    "cloths[].cloth": ("cloth-colour-turned",),
     "cloths[].colour": ("colour-unknown",),
     "thread_sets": ("name-twice",),
     "matched": ("matched-model", "matched-round", "match-too-few"),
