@@ -19,7 +19,9 @@ BEYOND: tuple[tuple[str, tuple[str, ...]], ...] = (
     ),
     (
         "what other files have: cards, cloths, colours, designers, thread sets.",
-        ("reference-unknown", "colour-unknown", "set-not-offered", "key-name-unknown"),
+        (
+            "reference-unknown", "colour-unknown", "cloth-colour-turned", "set-not-offered", "key-name-unknown",
+        ),
     ),
     (
         "names or numbers given twice among the entries of a list.",
