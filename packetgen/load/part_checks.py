@@ -14,6 +14,7 @@ from packetgen.load.piece_words import (
     size_said,
 )
 from packetgen.load.placed_parts import (
+    LARGE,
     Hidden,
     better_turned,
     beyond_wood,
@@ -30,7 +31,6 @@ from packetgen.load.words import counted, said
 from packetgen.model import Outline, Part
 from packetgen.nouns import listed
 
-_LARGE = 3  # times the panel: no wood round it is larger in both. Our own choice
 # A drawing program that counts in pixels has 96 to the inch (CSS Values and Units, level 3, 5.2).
 _MM_A_PX = 25.4 / 96
 # What a part hangs by, in the hardware or the steps.
@@ -88,7 +88,7 @@ def _in_px(filled: Filled) -> Filled | None:
         (part, extent)
         for part, extent in parts
         if all(
-            _LARGE * side < one and side <= one * _MM_A_PX <= _LARGE * side
+            LARGE * side < one and side <= one * _MM_A_PX <= LARGE * side
             for one, side in zip(extent, sides)
         )
     ]
@@ -152,7 +152,7 @@ def _other_cure(filled: Filled) -> str:
     for part in parts:
         extent = extent_of(part["outline"])
         if all(one < side <= 10 * one for one, side in zip(extent, sides, strict=True)):
-            if 10 * max(extent) <= _LARGE * max(sides):
+            if 10 * max(extent) <= LARGE * max(sides):
                 return f"write {said(part['name'])} in mm if its {size_said(extent)} are cm"
     placeless = [part for part in parts if not _has_place(part)]
     if not placeless or len(placeless) == len(parts):

@@ -20,8 +20,8 @@ _EDGE_MM = 5
 _HUNG_MM, _LEAST_LONG_MM = 30, 5
 # A layer of wood carries the panel if it reaches below so much of it, and fills half.
 _REACHES, _FILLS = 0.9, 0.5
-# A board in centimetres lies below next to nothing of the panel, and no board is so many times larger.
-_NEXT_TO_NOTHING, _LARGE = 0.05, 3
+_NEXT_TO_NOTHING = 0.05  # of the panel, that a board in centimetres lies below
+LARGE = 3  # times the panel: no wood round it is larger in both
 
 Bounds = tuple[float, float, float, float]  # left, top, right, bottom
 
@@ -95,7 +95,7 @@ def in_cm(panel: Outline, parts: Sequence[Part]) -> int | None:
     """The number of the one part that would lie below all of the panel if its corners were in centimetres, and join
     parts that hang apart without it."""
     shape, placed = Polygon(panel), [_placed(part) for part in parts]
-    apart, most = len(_touching(placed)), _LARGE * max(_extent(shape))
+    apart, most = len(_touching(placed)), LARGE * max(_extent(shape))
     found = []
     for number, part in enumerate(parts):
         tenfold = replace(part, outline=tuple((10 * x, 10 * y) for x, y in part.outline))
