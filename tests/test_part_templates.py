@@ -6,7 +6,7 @@ from dataclasses import replace
 from functools import cache
 
 import pytest
-from hypothesis import given
+from hypothesis import example, given
 from hypothesis import strategies as st
 from pypdf import PdfReader
 from shapely import Polygon
@@ -97,6 +97,7 @@ _TRIANGLES = st.tuples(_SIDES, _SIDES).map(
 
 
 @given(st.lists(_TRIANGLES, max_size=40))
+@example([((0.0, 1.0), (93.0, 0.0), (186.0, 1.0)), ((0.0, 1.0), (0.5, 0.0), (1.0, 1.0))])
 def test_every_shape_lies_on_one_template_at_its_size_and_none_on_another(outlines):
     parts = tuple(part(f"part {number}", outline) for number, outline in enumerate(outlines))
     finish = piece(parts=(BOARD, *parts))

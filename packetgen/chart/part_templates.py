@@ -79,18 +79,25 @@ def _sheets(parts: Sequence[tuple[int, Alike]]) -> Iterator[tuple[_Row, ...]]:
 
 def _together(rows: tuple[_Row, ...]) -> PartTemplate:
     placed = [(row.top_mm, *one) for row in rows for one in row.parts]
+    right_mm = max(row.wide_mm for row in rows)
     return PartTemplate(
         tuple(sorted(((number, part) for _, number, part, _ in placed), key=lambda one: one[0])),
         Template(
             tuple(Loop(_moved(part.outline_mm, left, top)) for top, _, part, left in placed),
             (),
             tuple(
-                Note((left, top - 1.2), str(number))
+                _number(str(number), left, top, right_mm)
                 for top, number, _, left in placed
                 if len(placed) > 1
             ),
         ),
     )
+
+
+def _number(words: str, left_mm: float, top_mm: float, right_mm: float) -> Note:
+    """Over a part narrower than its number it ends with the sheet's parts at the latest."""
+    width_mm = Note((0, 0), words).width_mm
+    return Note((min(left_mm, right_mm - width_mm), top_mm - 1.2), words)
 
 
 def _moved(outline: Outline, across_mm: float, down_mm: float) -> Outline:
