@@ -271,6 +271,44 @@ def test_a_file_kept_from_the_last_build_does_not_change_with_the_next(tmp_path)
     assert tree(build) == {"packets/a.pdf": b"2", "packets/b.pdf": b"1"}
 
 
+INTERRUPTED = """
+import sys
+from itertools import count
+from pathlib import Path
+from packetgen.write import next_build
+
+def interrupted_at(number):
+    lines = count(1)
+    def trace(frame, event, _):
+        if not any(name in frame.f_code.co_filename for name in ("write/staging.py", "/filelock/")):
+            return None
+        if event == "line" and next(lines) == number:
+            raise KeyboardInterrupt
+        return trace
+    return trace
+
+for number in count(1):
+    sys.settrace(interrupted_at(number))
+    try:
+        with next_build(Path("build")):
+            sys.settrace(None)
+            break
+    except KeyboardInterrupt:
+        sys.settrace(None)
+    print(number, *Path().iterdir())
+"""
+
+
+def test_ctrl_c_while_a_first_build_makes_its_folder_leaves_nothing(tmp_path):
+    """At each line, of the lock's library too, until there is something to write into."""
+    code = [sys.executable, "-c", INTERRUPTED]
+    said = subprocess.run(
+        code, cwd=tmp_path, capture_output=True, text=True, timeout=60, check=True
+    )
+    lines = said.stdout.splitlines()
+    assert lines == [str(number) for number in range(1, len(lines) + 1)] and len(lines) > 20
+
+
 @pytest.mark.parametrize("path", ["../a", "site/../../a", "/a", "", "C:/a", "site\\..\\a"])
 def test_no_path_leads_out_of_the_build_folder(tmp_path, path):
     with pytest.raises(ValueError), next_build(tmp_path / "build") as coming:

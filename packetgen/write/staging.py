@@ -123,8 +123,10 @@ def _locked(path: Path, wait: Callable[[], None]) -> Iterator[None]:
         yield
     finally:
         if os.name == "posix":  # elsewhere an open file cannot be removed
-            if lock.is_locked:  # not where the end came while another build was waited for
-                path.unlink(missing_ok=True)
+            with suppress(OSError):  # another build holds it
+                if not lock.is_locked:  # the end may have come before it was
+                    lock.acquire(timeout=0)
+                path.unlink()
             with suppress(OSError):  # another build has begun in it
                 path.parent.rmdir()
         lock.release()
