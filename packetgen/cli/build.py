@@ -187,7 +187,8 @@ def _summary(built: "Built", build_folder: Path) -> str:
     made, there = len(built.made), len(built.outputs)
     said = f"{counted(made, 'file')} made, {counted(there - made, 'file')} left as they were"
     if not made and not built.gone:
-        said = f"Nothing has changed: {counted(there, 'file')} left as they were"
+        what = "All came out as it was" if built.inputs_changed else "Nothing has changed"
+        said = f"{what}: {counted(there, 'file')} left as they were"
     return f"{said}. Open {build_folder / 'site' / 'index.html'} to look."
 
 

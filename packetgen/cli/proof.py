@@ -219,7 +219,6 @@ def _say_foretold(
     checked: "Proof",
 ) -> None:
     from packetgen.pipeline import Order
-    from packetgen.pipeline.reasons import ANOTHER_DAY
 
     order = Order(
         content=content_folder,
@@ -229,43 +228,27 @@ def _say_foretold(
         as_of=as_of or datetime.now(UTC),
     )
     found = _foretold(order, checked)
-    anew = [what for _, what in found.lines if ": " in what]
-    # Where nothing else has changed, what comes or goes does so for the day too.
-    alone = bool(anew) and all(what.endswith(f": {ANOTHER_DAY}") for what in anew)
-    of_day = [path for path, what in found.lines if alone or what.endswith(f": {ANOTHER_DAY}")]
-    summed = len(of_day) > 1
-    if found.lines and found.of_another_day and not summed:
-        say(_also_of_another_day(build_folder, found.built_as_of))
+    if found.lines and found.of_another_day and found.built_as_of is None:
+        say(
+            f"'{build_folder}' was made for another day: some of the files below may change, come or go for the day "
+            "alone; type the same --as-of to leave that out."
+        )
     for path, what in found.lines:
-        if not summed or path not in of_day:
+        if path not in found.for_the_day:
             say(f"{path}: {what}")
-    if summed:
-        what = "made anew, come or go" if len(of_day) > len(anew) else "made anew"
-        say(_of_another_day(len(of_day), what, build_folder, found.built_as_of))
+    if found.for_the_day:
+        say(_of_another_day(len(found.for_the_day), build_folder, found.built_as_of))
     say_of_unrevised(found.unrevised, build_folder, content_folder)
     say(_summary(found))
 
 
-def _of_another_day(files: int, what: str, build_folder: Path, day: date | None) -> str:
-    there, same = _there_and_same(day)
+def _of_another_day(files: int, build_folder: Path, day: date | None) -> str:
+    stands = f", with what stands on {day}" if day else ""
+    same = f"--as-of {day}" if day else "the same --as-of"
     return (
-        f"{files} files would be {what} for another day and nothing else: '{build_folder}' {there}; "
-        f"type {same} to leave that out."
+        f"{counted(files, 'file')} would be made anew, come or go for another day and nothing else: '{build_folder}' "
+        f"was made for another day{stands}; type {same} to leave that out."
     )
-
-
-def _also_of_another_day(build_folder: Path, day: date | None) -> str:
-    there, same = _there_and_same(day)
-    return (
-        f"'{build_folder}' {there}: some of the files below may change, come or go for the day alone; "
-        f"type {same} to leave that out."
-    )
-
-
-def _there_and_same(day: date | None) -> tuple[str, str]:
-    if day is None:
-        return "was made for another day", "the same --as-of"
-    return f"was made for another day, with what stands on {day}", f"--as-of {day}"
 
 
 def _need_build(build_folder: Path | None, of_build: bool) -> None:

@@ -4,8 +4,9 @@ Pages are filled in memory, so of them it is known whether they would come out a
 that would be set and a picture that would be drawn it is not: the work alone could tell.
 """
 
+from collections import Counter
 from collections.abc import Callable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import date, datetime, timedelta
 from functools import partial
 from hashlib import sha256
@@ -18,7 +19,7 @@ from packetgen.pipeline.packets import cover_path, ledger_path, packet_paths, pa
 from packetgen.pipeline.plans import SCHEMA, Plan, paper_digest, with_first_read
 from packetgen.pipeline.proofs import Proof
 from packetgen.pipeline.public import SetPapers, list_files, series_files
-from packetgen.pipeline.reasons import TAKEN_AWAY, because
+from packetgen.pipeline.reasons import ANOTHER_DAY, TAKEN_AWAY, because
 from packetgen.pipeline.reissued import unrevised
 from packetgen.pipeline.survey import Survey, survey
 from packetgen.reckon.figures import Figures
@@ -51,6 +52,7 @@ class Foretold:
     of_another_day: bool = (
         False  # the site that is there stands otherwise at the time that is told of
     )
+    for_the_day: frozenset[str] = frozenset()  # of `lines`, those that the day alone makes other
 
     @property
     def work(self) -> bool:
@@ -67,7 +69,16 @@ def foretold(order: Order, checked: Proof) -> Foretold:
     if found.nothing_to_do:
         return Foretold(left=len(found.last.outputs))
     found = with_first_read(found, _read(found, checked))
-    return _Foretelling(order, found, _read(found, checked)).all()
+    told = _Foretelling(order, found, _read(found, checked)).all()
+    if not told.of_another_day:
+        return told
+    if told.built_as_of is None:
+        by_reason = (path for path, what in told.lines if what.endswith(f": {ANOTHER_DAY}"))
+        return replace(told, for_the_day=frozenset(by_reason))
+    on_its_day = {
+        path for path, _ in foretold(replace(order, as_of=told.built_as_of), checked).lines
+    }
+    return replace(told, for_the_day=frozenset(path for path, _ in told.lines) - on_its_day)
 
 
 def _read(found: Survey, checked: Proof) -> Proof:
@@ -95,7 +106,7 @@ class _Foretelling:
         again = self._filled(_HEIGHTS_PX[1])[0] if blanks else filled
         before = self._found.last.outputs
         lines: list[tuple[str, str]] = []
-        counts = dict.fromkeys(("new", "made_anew", "may_change", "gone", "left"), 0)
+        counts = Counter[str]()
         for path in sorted({*self._kept, *self._to_set, *filled, *before}):
             of_work = "" if path not in filled else _work_on(filled[path], again.get(path), blanks)
             if path in self._kept:
@@ -118,6 +129,11 @@ class _Foretelling:
                 lines.append((path, words))
         return Foretold(
             tuple(lines),
+            new=counts["new"],
+            made_anew=counts["made_anew"],
+            may_change=counts["may_change"],
+            gone=counts["gone"],
+            left=counts["left"],
             packets=sum(job.packet for job in self._to_do),
             pictures=sum(not blank.startswith(_PAPER) for blank in blanks),
             pages_of=len(self._plan.stands),
@@ -126,7 +142,6 @@ class _Foretelling:
             of_another_day=not all(
                 one.still_stands(self._order.as_of) for one in self._found.last.series.values()
             ),
-            **counts,
         )
 
     def _paths_of(self, job: PatternJob) -> tuple[str, ...]:
