@@ -50,7 +50,7 @@ def read_outline(text: str, report: Report) -> Outline | None:
         corners.pop()  # closed by the author's own hand
     if len(corners) < 3:
         two = len(corners) == 2 and all(a != b for a, b in zip(*corners))
-        rectangle = f"; a rectangle from one to the other is {_between(*corners)}" if two else ""
+        rectangle = _rectangles(*corners) if two else ""
         number = counted(len(corners), "corner")
         report("outline-short", 0, corners=number, rectangle=rectangle)
     elif not path and len(corners) > MOST_CORNERS:
@@ -62,6 +62,16 @@ def read_outline(text: str, report: Report) -> Outline | None:
     else:
         return tuple(corners)
     return None
+
+
+def _rectangles(one: tuple[float, float], other: tuple[float, float]) -> str:
+    """What two numbers twice may mean: two corners, or a corner and a size."""
+    told = f"; a rectangle from one to the other is {_between(one, other)}"
+    if one == (0, 0) or min(other) <= 0:
+        return told
+    size = f"{plain(other[0])} × {plain(other[1])} mm"
+    end = one[0] + other[0], one[1] + other[1]
+    return f"{told}, one of {size} from the first {_between(one, end)}"
 
 
 def _between(one: tuple[float, float], other: tuple[float, float]) -> str:
