@@ -7,8 +7,8 @@ and of designs that are brought in.
 from dataclasses import dataclass
 from pathlib import Path
 
+from packetgen.bring.codes import Codes
 from packetgen.bring.reading import Reading, read_design
-from packetgen.bring.written import Codes
 from packetgen.diagnostics import Place, Problems
 from packetgen.faults.review import REVIEW
 from packetgen.load.files import ContentFolder

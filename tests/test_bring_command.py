@@ -17,7 +17,7 @@ from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 from PIL import Image
 
-from packetgen.bring.written import Codes
+from packetgen.bring.codes import Codes
 from packetgen.cli import main
 from packetgen.model import Colour
 from packetgen.pipeline import proof

@@ -5,12 +5,13 @@ from pathlib import PurePath
 
 import numpy as np
 
+from packetgen.bring.codes import Codes
 from packetgen.bring.drawing import Drawing
 from packetgen.bring.ground import Ground, ground_of, stitched_part, trimmed, with_bare
 from packetgen.bring.photograph import drawing_of, reduced
 from packetgen.bring.picture import Pixels, read_pixels
 from packetgen.bring.pixel_chart import read_chart
-from packetgen.bring.written import Codes, Unexplained, read_signs, read_table
+from packetgen.bring.written import Unexplained, read_signs, read_table
 from packetgen.diagnostics import Place, Problems
 from packetgen.load.chart import LARGEST
 from packetgen.load.files import ContentFolder

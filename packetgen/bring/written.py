@@ -4,100 +4,28 @@ import csv
 import re
 import shlex
 from collections import Counter
-from collections.abc import Callable, Collection, Iterator, Mapping, Sequence
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
-from difflib import SequenceMatcher
-from functools import cached_property
 
 import numpy as np
 
 from packetgen.bring.chart_text import first_line, remarks_of, rows_of
+from packetgen.bring.codes import BARE_WORDS, Codes, is_colour
 from packetgen.bring.drawing import Drawing, Wish
+from packetgen.bring.given_codes import complain_of_given
 from packetgen.bring.headings import counted_columns, headings, rows_beside
-from packetgen.bring.key_text import KnownLine
 from packetgen.bring.legends import legend_of, legend_of_signs, strange_in_legend, title_above
-from packetgen.diagnostics import MOST_ALIKE, Place, Problems, nearest_of
+from packetgen.diagnostics import MOST_ALIKE, Place, Problems
 from packetgen.load.chart import LARGEST, blank_said
 from packetgen.load.headings import filled, without_headings
 from packetgen.load.headings import headings as counted_headings
 from packetgen.load.words import LOST, counted, offer, said, shown
-from packetgen.model import BARE, Colour, Stitch
+from packetgen.model import BARE, Stitch
 from packetgen.reckon.colour import channels
 
-_HEX = re.compile(r"#([0-9a-f]{3}|[0-9a-f]{6})", re.IGNORECASE)
-BARE_WORDS = (
-    *(BARE, "bare", "none", "nothing", "empty", "blank"),
-    *("cloth", "bare cloth", "fabric", "background", "ground"),
-)
 _HEADINGS_SHOWN = 3  # enough to know them by
 _LEGEND_SHOWN = 6
-_LIKE = 0.7  # of a code and a colour's name that may be meant by it
-_OPTIONS = 60  # letters, in a line that says more
 _LEGEND = re.compile(r"#\s+(\S)\s+(\S+)")
-
-
-@dataclass(frozen=True)
-class Codes:
-    """What a code in a file may stand for: numbers and names of the card, the author's own list, and the
-    lines that the pattern's key has."""
-
-    card: Sequence[Colour]
-    given: Sequence[
-        tuple[str, str]
-    ] = ()  # codes, each with a number or name of the card, or a colour
-    known: Sequence[KnownLine] = ()
-    card_name: str = "the card"
-
-    @cached_property
-    def own(self) -> Mapping[str, str]:
-        """What the author says of each code; where she says several things, the last."""
-        return dict(self.given)
-
-    def meaning(self, code: str) -> tuple[str, Wish] | None:
-        """(colour, wish) of a code as it stands in a table or in the author's list."""
-        if _HEX.fullmatch(code):
-            return _whole_hex(code), Wish()
-        for colour in self.card:
-            if code in (colour.number, colour.name):
-                return colour.hex, Wish(number=colour.number, coloured=False)
-        folded = [
-            one
-            for one in self.card
-            if code.casefold() in (one.number.casefold(), one.name.casefold())
-        ]
-        if len(folded) == 1:
-            return folded[0].hex, Wish(number=folded[0].number, coloured=False)
-        return None
-
-    def of_key(self, code: str) -> tuple[str, Wish] | None:
-        """The same where it is a mark of the key."""
-        for line in self.known:
-            if line.mark == code:
-                return line.hex, Wish(code, stitch=line.stitch, coloured=False)
-        return None
-
-    def is_bare(self, meant: str) -> bool:
-        """Whether that is no thread, but says that a code stands for bare cloth."""
-        return meant.casefold() in BARE_WORDS and self.meaning(meant) is None
-
-    def nearest(self, code: str) -> Colour | None:
-        """The thread whose number or name is nearly the code; None where none is."""
-        by_word = {word: one for one in self.card for word in (one.number, one.name)}
-        near = nearest_of(code, tuple(by_word))
-        # 'shell' is like 'holly' in its letters, and means another thing.
-        far = near is None or (
-            {*code.casefold().split()}.isdisjoint(near.casefold().split())
-            and SequenceMatcher(None, code.casefold(), near.casefold()).ratio() < _LIKE
-        )
-        return None if far or near is None else by_word[near]
-
-    def listed(self, code: str) -> tuple[str, Wish] | None:
-        """The same where the author has said it for this code."""
-        return self.meaning(self.own[code]) if code in self.own else None
-
-    def is_thread(self, said: str) -> bool:
-        """Whether that can be said of a code: it is a thread, a colour or bare cloth."""
-        return self.meaning(said) is not None or self.is_bare(said)
 
 
 @dataclass(frozen=True)
@@ -314,7 +242,7 @@ def _drawing(
     if not times:
         problems.add(Place(path), "bring-all-bare")
         return None
-    misgiven = dict(_complain_of_given(codes, met, path, problems))
+    misgiven = dict(complain_of_given(codes, met, path, problems))
     named = {code for parts in misgiven.values() for code, _ in parts}
     numbers, colours, wishes = {BARE: 0}, [], {}
     unknown: dict[str, int] = {}
@@ -356,7 +284,7 @@ def _drawing(
         wishes[len(colours)] = replace(found[1], code=code)
     for code in codes.own:
         if code not in met and (code, codes.own[code]) not in misgiven:
-            known = tuple(one for one in met if not _HEX.fullmatch(one))
+            known = tuple(one for one in met if not is_colour(one))
             problems.add(
                 Place(path), "bring-code-unused", what=said(code), nearest=offer(code, known)
             )
@@ -371,47 +299,3 @@ def _or_bare(code: str) -> str:
     """A sign like '-' is often bare cloth."""
     sign = len(code) == 1 and not code.isalnum() and shown(code) == code
     return f", or --code {shlex.quote(f'{code}=.')} if it is bare cloth" if sign else ""
-
-
-def _complain_of_given(
-    codes: Codes, met: Collection[str], path: str, problems: Problems
-) -> Iterator[tuple[tuple[str, str], tuple[tuple[str, str], ...]]]:
-    """Report what is said of several codes at once, or of a thread instead of a code; each with the codes that
-    are meant. `met` are the codes of the file."""
-    for code, meant in dict.fromkeys(codes.given):
-        if code in met:
-            continue
-        what = shown(f"{code}={meant}")
-        if meant in met and codes.is_thread(code) and not codes.is_thread(meant):
-            turned = ((meant, code),)
-            problems.add(Place(path), "bring-code-turned", what=what, words=_options(turned))
-            yield (code, meant), turned
-        elif parts := _said_together(code, meant):
-            problems.add(Place(path), "bring-codes-together", what=what, words=_options(parts))
-            yield (code, meant), parts
-
-
-def _said_together(code: str, meant: str) -> tuple[tuple[str, str], ...]:
-    """The codes, each with what it is, of which one option says several: 'a=1,b=2' or 'a=1 b=2', parted at its
-    last '='. None where it looks like one code, or could not be typed."""
-    whole = f"{code}={meant}"
-    if not whole.isprintable():
-        return ()
-    for between in (r"[,;]", r"\s+"):
-        parts = [part.partition("=") for part in re.split(between, whole)]
-        each = tuple((one.strip(), said.strip()) for one, _, said in parts)
-        if len(each) > 1 and all(one and said and "=" not in said for one, said in each):
-            return each
-    return ()
-
-
-def _options(parts: Sequence[tuple[str, str]]) -> str:
-    """An option for each, as they are typed; the first of them where they are too long for a line."""
-    words = [f"--code {shlex.quote(f'{code}={meant}')}" for code, meant in parts]
-    fit = next((n for n in range(len(words), 1, -1) if len(" ".join(words[:n])) <= _OPTIONS), 1)
-    return " ".join(words[:fit]) + " …" * (fit < len(words))
-
-
-def _whole_hex(code: str) -> str:
-    digits = code[1:].lower()
-    return "#" + (digits if len(digits) == 6 else "".join(digit * 2 for digit in digits))

@@ -247,9 +247,10 @@ def _read(
     how: "Reading",
     misspelt: tuple[str, ...],
 ) -> "Source":
+    from packetgen.bring.codes import Codes
     from packetgen.bring.reading import Source, read_design
     from packetgen.bring.told import codes_to_say, threads_known
-    from packetgen.bring.written import Codes, Unexplained
+    from packetgen.bring.written import Unexplained
     from packetgen.diagnostics import Problems
     from packetgen.load.files import ContentFolder
 

@@ -11,8 +11,9 @@ from packetgen.cli.yes_or_no import yes_or_no
 from packetgen.nouns import listed
 
 if TYPE_CHECKING:
+    from packetgen.bring.codes import Codes
     from packetgen.bring.reading import Reading, Source
-    from packetgen.bring.written import Codes, Unexplained
+    from packetgen.bring.written import Unexplained
     from packetgen.diagnostics import Problems
     from packetgen.model import Colour
 
