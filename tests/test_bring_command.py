@@ -1025,20 +1025,31 @@ def test_an_author_s_own_word_on_a_code_goes_before_the_legend(desk):
     assert "E2 brick" in said and "K4 peat" in said and "07 fern" not in said
 
 
+def test_headings_and_a_legend_are_one_line_since_one_option_leaves_both_out(desk):
+    body = "".join(f"{row},PK,PU,PK,,PU\n" for row in range(1, 6))
+    (desk / "grid.csv").write_text(f",A,B,C,D,E\n{body}\n,PK,E2\n,PU,07\n")
+    (line,) = wrong(desk, "grid.csv")
+    assert line == (
+        "./grid.csv:1:1: row 1 ('A', 'B', 'C', …) and column 1 ('1', '2', '3', …) look like headings, and rows 8 to 9 "
+        "('PK', 'E2', …) like a legend, and each field of a table is a stitch; add --headings to leave them out, or "
+        "--no-headings where they are stitches [bring-headings]"
+    )
+    said = run("grid.csv", "--threads", "moss", "--headings").stdout
+    assert said.startswith("5 × 5 stitches, 20 of them worked, in 2 colours\n")
+
+
 def test_stitches_below_an_empty_row_are_no_legend(desk):
     (desk / "grid.csv").write_text("E2,07,E2,07\nK4,,,E2\n,,,\nE2,07,K4,\n07,E2,K4,\n")
     assert "4 × 5 stitches" in run("grid.csv", "--threads", "moss").stdout
 
 
-def test_a_row_and_a_column_of_headings_are_told_once_each_and_other_faults_beside_them(desk):
+def test_a_row_and_a_column_of_headings_are_told_in_one_line_and_other_faults_beside_them(desk):
     """As a spreadsheet saves them: the letters of its columns, the numbers of its rows."""
     body = "".join(f"{row},E2,K4,07,E2,{'E2' if row < 5 else 'oops'}\n" for row in range(1, 6))
     (desk / "grid.csv").write_text(f",A,B,C,D,E\n{body}")
     assert wrong(desk, "grid.csv") == [
-        "./grid.csv:1:1: row 1 looks like headings ('A', 'B', 'C', …), and each field of a table is a stitch; "
-        "add --headings to leave it out, or --no-headings where it is stitches [bring-headings]",
-        "./grid.csv:2:1: column 1 looks like headings ('1', '2', '3', …), and each field of a table is a stitch; "
-        "add --headings to leave it out, or --no-headings where it is stitches [bring-headings]",
+        "./grid.csv:1:1: row 1 ('A', 'B', 'C', …) and column 1 ('1', '2', '3', …) look like headings, and each field of a "
+        "table is a stitch; add --headings to leave them out, or --no-headings where they are stitches [bring-headings]",
         "./grid.csv:6:6: 'oops', which stands for 1 stitch, is no colour like '#6b503a' and no number or name of Moss Stranded; "
         "say with --code which thread it is [bring-code-unknown]",
     ]
@@ -1053,7 +1064,7 @@ def test_columns_that_are_counted_are_headings_even_where_a_number_is_a_colour(d
     if first == "{},1":  # 1 twice: nothing is counted so
         assert all("[bring-code-unknown]" in one for one in faults)
     else:
-        assert len(faults) == 1 and "row 1 looks like headings" in faults[0]
+        assert len(faults) == 1 and "row 1 (" in faults[0] and "looks like headings" in faults[0]
 
 
 HEADED = {
@@ -1098,9 +1109,9 @@ def test_what_counts_rows_or_columns_is_told_in_one_line_and_left_out_when_its_a
     (desk / "grid.csv").write_text(table)
     asked = ("grid.csv", "--threads", "five", *(("--code", "x=1") if "x" in table else ()))
     lines = run(*asked, code=1).stderr.splitlines()
-    assert len(lines) == len(where) + 1, "nothing else is told of it"
-    assert all(f" {one} looks like headings (" in line for one, line in zip(where, lines))
-    assert all("add --headings to leave it out, or --no-headings" in line for line in lines[:-1])
+    assert len(lines) == 2, "nothing else is told of it"
+    assert all(f"{one} (" in lines[0] for one in where) and " like headings, and each" in lines[0]
+    assert re.search("add --headings to leave (it|them) out, or --no-headings", lines[0])
     said = run(*asked, "--headings", "--into", "new").stdout
     assert all(f"{one} (" in said and "is headings and left out" in said for one in where)
     assert rows(desk / "new" / "chart.txt") == chart
@@ -1119,10 +1130,7 @@ def test_what_is_empty_beyond_headings_is_told_and_left_out_with_them(desk, end,
     (desk / "grid.csv").write_text(SHEET + end)
     asked = ("grid.csv", "--threads", "five", "--code", "x=1")
     lines = run(*asked, code=1).stderr.splitlines()
-    assert [line.split(" looks")[0].split(" ")[-2:] for line in lines[:-1]] == [
-        ["row", "1"],
-        ["column", "1"],
-    ]
+    assert len(lines) == 2 and "row 1 (" in lines[0] and "column 1 (" in lines[0]
     said = " ".join(run(*asked, "--headings", "--into", "new").stdout.split())
     also = " and 2 empty rows at the end" if also == "s" else also
     assert f"2 empty columns at the right{also}, beyond the headings, left out." in said
@@ -1233,7 +1241,7 @@ def test_on_a_terminal_headings_are_asked_for(desk, monkeypatch, answer, chart):
     (desk / "grid.csv").write_text("A,B,C,D,E\nE2,E2,E2,E2,E2\n")
     words = ["bring", "grid.csv", "--threads", "moss", "--into", "new"]
     result = CliRunner().invoke(main, words, input=f"{answer}\n")
-    assert "Row 1 looks like headings ('A', 'B', 'C', …). Leave out [Y/n]: " in result.output
+    assert "Row 1 ('A', 'B', 'C', …) looks like headings. Leave out [Y/n]: " in result.output
     if chart:
         assert result.exit_code == 0 and rows(desk / "new" / "chart.txt") == chart
     else:
@@ -1266,7 +1274,7 @@ def test_numbered_columns_are_headings_before_any_code_is_explained(desk):
     counted = ",".join(map(str, range(1, 21)))
     (desk / "grid.csv").write_text(f"{counted}\n{','.join(['duck', 'reed'] * 10)}\n")
     headings, *codes = wrong(desk, "grid.csv")
-    assert "row 1 looks like headings ('1', '2', '3', …)" in headings
+    assert "row 1 ('1', '2', '3', …) looks like headings, and each" in headings
     assert [one.split("'")[1] for one in codes] == ["duck", "reed"]
 
 

@@ -14,13 +14,20 @@ from packetgen.bring.codes import BARE_WORDS, Codes, is_colour
 from packetgen.bring.drawing import Drawing, Wish
 from packetgen.bring.given_codes import complain_of_given
 from packetgen.bring.headings import counted_columns, headings, rows_beside
-from packetgen.bring.legends import legend_of, legend_of_signs, strange_in_legend, title_above
+from packetgen.bring.legends import (
+    Legend,
+    legend_of,
+    legend_of_signs,
+    strange_in_legend,
+    title_above,
+)
 from packetgen.diagnostics import MOST_ALIKE, Place, Problems
 from packetgen.load.chart import LARGEST, blank_said
 from packetgen.load.headings import filled, without_headings
 from packetgen.load.headings import headings as counted_headings
 from packetgen.load.words import LOST, counted, offer, said, shown
 from packetgen.model import BARE, Stitch
+from packetgen.nouns import listed
 from packetgen.reckon.colour import channels
 
 _HEADINGS_SHOWN = 3  # enough to know them by
@@ -61,9 +68,6 @@ def read_table(
     told = []
     legend = legend_of(table, codes.is_thread) if headed is not False else None
     if legend:
-        if headed is None:
-            what = ", ".join((*map(said, legend.said[0]), "…"))
-            problems.add(Place(path, legend.line), "bring-legend", where=legend.where, what=what)
         told.append(f"{legend.where} are a legend and left out: {_taken(legend.said)}")
         codes = replace(codes, given=(*legend.said, *codes.given))
         table = [list(row) for row in legend.stitches]
@@ -73,16 +77,18 @@ def read_table(
         return _drawing(all_rows, path, meaning, codes, problems)
     rows = [row[:wide] for row in all_rows[:high]]
     if _complain_of_beside(rows, path, problems) or _complain_of_beyond(rows, path, problems):
+        if headed is None:
+            _complain_of_what_to_leave_out((), legend, path, problems)
         return None
     across, down = headings(rows, lambda field: meaning(field) is not None, codes.own)
     if headed:  # fewer fields that are counted through are enough where there are headings
         loosely = counted_headings(rows, ())
         across, down = max((across, down), loosely, key=lambda of: sum(map(bool, of)))
         across = across if across or down or legend else rows[0]
-    for place, where, words in _named(path, across, down):
-        told.append(f"{where} ({words}) is headings and left out")
-        if headed is None:
-            problems.add(place, "bring-headings", where=where, what=words)
+    named = tuple(_named(across, down))
+    told += [f"{one} is headings and left out" for one in named]
+    if headed is None:
+        _complain_of_what_to_leave_out(named, legend, path, problems)
     top, left = int(bool(across)), int(bool(down))
     rows = without_headings(all_rows, part, bool(across), bool(down))
     told += _beyond(table, wide if across else None, high if down else None)
@@ -157,18 +163,30 @@ def _shorter(rows: Sequence[Sequence[str]], top: int) -> Iterator[str]:
         )
 
 
-def _named(
-    path: str, across: Sequence[str], down: Sequence[str]
-) -> Iterator[tuple[Place, str, str]]:
-    """Where headings stand, what that is called, and the first of them."""
-    for place, where, fields in (
-        (Place(path), "row 1", across),
-        (Place(path, 1 + bool(across)), "column 1", down),
-    ):
+def _named(across: Sequence[str], down: Sequence[str]) -> Iterator[str]:
+    """Where headings stand, with the first of them."""
+    for where, fields in (("row 1", across), ("column 1", down)):
         words = [said(field) for field in fields if field != BARE]
         if words:
             more = ["…"] * (len(words) > _HEADINGS_SHOWN)
-            yield place, where, ", ".join(words[:_HEADINGS_SHOWN] + more)
+            yield f"{where} ({', '.join(words[:_HEADINGS_SHOWN] + more)})"
+
+
+def _complain_of_what_to_leave_out(
+    headings: tuple[str, ...], legend: Legend | None, path: str, problems: Problems
+) -> None:
+    """One line for all that one option leaves out."""
+    of_legend = ", ".join((*map(said, legend.said[0]), "…")) if legend else ""
+    if headings:
+        looks = "looks" if len(headings) == 1 else "look"
+        what = f"{listed(headings)} {looks} like headings"
+        what += f", and {legend.where} ({of_legend}) like a legend" if legend else ""
+        one = not legend and len(headings) == 1
+        them, are = ("it", "it is") if one else ("them", "they are")
+        problems.add(Place(path), "bring-headings", what=what, them=them, are=are)
+    elif legend:
+        place = Place(path, legend.line)
+        problems.add(place, "bring-legend", where=legend.where, what=of_legend)
 
 
 def read_signs(

@@ -52,8 +52,8 @@ BRINGING: dict[str, Fault] = {
         Level.ADVICE,
     ),
     "bring-headings": Fault(
-        "{where} looks like headings ({what}), and each field of a table is a stitch",
-        "add --headings to leave it out, or --no-headings where it is stitches",
+        "{what}, and each field of a table is a stitch",
+        "add --headings to leave {them} out, or --no-headings where {are} stitches",
     ),
     "bring-legend": Fault(
         "{where} look like a legend ({what}), and each field of a table is a stitch",

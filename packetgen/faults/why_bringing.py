@@ -52,7 +52,8 @@ WHY_BRINGING: dict[str, Why] = {
     ),
     "bring-headings": Why(
         "Spreadsheets often have a first row or column that names or counts the others. Here it would be stitched.",
-        "Say which it is: with --headings it is left out, with --no-headings each of its fields is a stitch.",
+        "Say which it is: with --headings it is left out, with --no-headings each of its fields is a stitch. Threads of "
+        "a legend beside the stitches are taken with --headings.",
     ),
     "bring-legend": Why(
         "Below the stitches, parted from them by an empty row, or at their right, by an empty column, stand codes, each with "
