@@ -107,6 +107,10 @@ OF_FIGURES = (
             f"{FERN}-two/chart.txt": "rrbb" + "r" * 20 + "\nrk.." + "r" * 20 + "\n" + ("rkb" * 8 + "\n") * 22,
         },
     ),
+    Case(
+        "a colour of a trim that is not there",
+        {FINISH: ("trim: {kind: gathered, ratio: 1.5, overlap: 20 mm}\n", ""), PATTERN: ("credits:", 'trim_hex: "#7d9b76"\ncredits:')},
+    ),
     Case("a change that was cut off", {f"_next/{PATTERN}": "title: Fern by the Butt\n"}),
 )  # fmt: skip
 

@@ -2,6 +2,7 @@
 
 import subprocess
 import sys
+from colorsys import rgb_to_hsv
 from dataclasses import replace
 from io import BytesIO
 from pathlib import Path
@@ -293,6 +294,23 @@ def test_a_design_hangs_where_the_panel_has_room_for_it():
     start, end = scene(finish, 600).px(0, 0)[0], scene(finish, 600).px(100, 0)[0]
     trim_and_shadow = 8 * scene(finish, 600).px_per_mm
     assert start < left and right < end + trim_and_shadow
+
+
+def test_the_trim_of_a_drawn_picture_has_the_colour_that_its_author_gives():
+    """Light and shade lie over it, so its hue is compared."""
+    trimmed = piece(trim=Trim("straight", 1, 20))
+    rows = ["m" * 40] * 40
+
+    def at_the_edge(**more):
+        of = figures(pattern(*rows, **more), trimmed)
+        at, card = of.cloths[0].fit.at_mm, of.cloths[0].fit.card
+        x, y = scene(trimmed, 600).px(at[0] - 1.2, at[1] + card.height_mm / 2)
+        return rgb_to_hsv(*public(of, trimmed).getpixel((round(x), round(y))))[0]
+
+    assert at_the_edge(trim_hex="#2040d0") == pytest.approx(
+        rgb_to_hsv(0x20, 0x40, 0xD0)[0], abs=0.04
+    )
+    assert abs(at_the_edge() - at_the_edge(trim_hex="#2040d0")) > 0.2
 
 
 @pytest.mark.parametrize("kind", ["gathered", "straight", "round"])

@@ -9,7 +9,17 @@ import pytest
 
 from packetgen.diagnostics import Place, Problems
 from packetgen.faults import FAULTS, Level
-from packetgen.model import DateRule, Designer, Occasion, Paint, Photo, Revision, Sells, ToCome
+from packetgen.model import (
+    NO_TRIM,
+    DateRule,
+    Designer,
+    Occasion,
+    Paint,
+    Photo,
+    Revision,
+    Sells,
+    ToCome,
+)
 from packetgen.pipeline import proof, review
 from packetgen.pipeline.proofs import with_photos_told
 from packetgen.reckon.series_checks import complain_of_series
@@ -34,6 +44,13 @@ def finished(**more):
 
 def test_a_series_that_lacks_nothing_is_not_complained_of():
     assert found(series(finished())) == {}
+
+
+def test_a_trim_that_has_a_colour_needs_a_piece_with_a_trim():
+    coloured = series(finished(trim_hex="#7d9b76"))
+    assert found(coloured) == {}
+    bare = found(replace(coloured, finish=replace(coloured.finish, trim=NO_TRIM)))
+    assert list(bare) == ["trim-idle"] and "trim_hex is the colour of a trim" in bare["trim-idle"]
 
 
 def test_two_patterns_of_one_title_are_an_error_capitals_or_not():

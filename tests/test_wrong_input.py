@@ -101,6 +101,7 @@ FOUND_AFTER_LOADING = {
     "credit-missing",
     "photo-missing",
     "alt-missing",
+    "trim-idle",
     "designer-idle",
     "thread-set-unused",
     "paint-unused",

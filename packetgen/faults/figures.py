@@ -240,6 +240,11 @@ FIGURES: dict[str, Fault] = {
         "the picture will be described as: '{alt}'",
         Level.ADVICE,
     ),
+    "trim-idle": Fault(
+        "trim_hex is the colour of a trim, and {piece} has none",
+        "take the line out, or give the piece a trim in its finish.yaml",
+        Level.ADVICE,
+    ),
     "designer-idle": Fault(
         "{name} is listed, and no pattern here or to come is by that designer",
         "take the entry out, or name {id} in a pattern",

@@ -240,6 +240,10 @@ WHY_FIGURES: dict[str, Why] = {
         "Who does not see the picture hears a text, and none is given.",
         "Write photo_alt: what the picture shows, in a sentence.",
     ),
+    "trim-idle": Why(
+        "In pictures that are drawn a design has a trim round it where its finishing piece has one, and trim_hex colours it.",
+        "Take trim_hex out, or say in finish.yaml what runs round the mounted stitching.",
+    ),
     "designer-idle": Why(
         "A designer is listed and has no pattern in the series, here or to come.",
         "Take the entry out, or name her in a pattern.",

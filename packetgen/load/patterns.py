@@ -139,6 +139,7 @@ def load_pattern(
         dyer=_credit(filled, "dyer"),
         photographer=photographer,
         photo_awaited=photo_awaited,
+        trim_hex=filled["trim_hex"],
         photo_alt=filled["photo_alt"],
         release=filled["release"],
         release_place=filled.place_of("release") if filled["release"] else None,

@@ -6,6 +6,7 @@ from packetgen.load.schema import (
     Day,
     Field,
     Group,
+    Hex,
     ListOf,
     MapOf,
     Moment,
@@ -236,6 +237,14 @@ PATTERN = Group(
         ),
         _optional_list(
             "close_ups", _CLOSE_UP, "Windows with fractional stitches.", "- {at: 12,30, rows: ...}"
+        ),
+        Field(
+            "trim_hex",
+            Hex(),
+            "The colour of the trim round it in pictures that are drawn; of its strongest colour when left out.",
+            '"#7d9b76"',
+            required=False,
+            default="",
         ),
         Field(
             "photo_alt",

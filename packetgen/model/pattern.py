@@ -139,6 +139,7 @@ class Pattern:
     photo_awaited: bool = field(
         default=False, compare=False
     )  # told: its photographer is named, or a picture lies there
+    trim_hex: str = ""  # in pictures; '' for one that goes with the design
     photo_alt: str = ""  # what the picture shows, in the author's words
     release: datetime | None = None  # where it is not that of the series
     release_place: Place | None = field(default=None, compare=False)

@@ -134,6 +134,8 @@ def _picture(pattern: Pattern, series: Series, problems: Problems) -> None:
         problems.add(pattern.place, "photo-missing", title=pattern.title, needed=needed)
     if not pattern.photo_alt:
         problems.add(pattern.place, "alt-missing", alt=model_alt(pattern, series.finish))
+    if pattern.trim_hex and not series.finish.trim.kind:
+        problems.add(pattern.place, "trim-idle", piece=series.finish.name)
 
 
 def _credits(pattern: Pattern, problems: Problems) -> None:

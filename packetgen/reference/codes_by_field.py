@@ -54,6 +54,7 @@ _PATTERN: Mapping[str, tuple[str, ...]] = {
         "chart-copied", "texts-copied", "foot-long", "share-title-small",
     ),
     "title": ("title-twice",),
+    "trim_hex": ("trim-idle",),
     "occasion.on": ("day-shared", "occasion-begun"),
     "cloths": (
         "name-twice", "coverage-thin", "coverage-crowded", "beads-crowd", "does-not-fit",

@@ -211,7 +211,8 @@ def _drawn_from(figures: Figures, piece: FinishingPiece) -> tuple[object, ...]:
     if pattern.photo:
         return (pattern.photo,)
     shown = "chart" in pattern.given_away
-    return (*_stitched_from(figures), on.fit, piece.trim, shown, _of_piece(piece))
+    trim = piece.trim, pattern.trim_hex
+    return (*_stitched_from(figures), on.fit, trim, shown, _of_piece(piece))
 
 
 def _stitched_from(figures: Figures) -> tuple[object, ...]:

@@ -53,7 +53,7 @@ def face(figures: Figures, piece: FinishingPiece) -> Face:
         shown = bordered(pattern, round(piece.border_mm / on.cell_mm))
     else:
         shown = retold(pattern, on, piece.border_mm).pattern
-    return Face(shown, on, _trim_colour(pattern, on))
+    return Face(shown, on, pattern.trim_hex or _trim_colour(pattern, on))
 
 
 def bench(piece: FinishingPiece, width_px: int, height_px: int | None = None) -> Image.Image:
