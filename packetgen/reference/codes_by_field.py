@@ -50,7 +50,7 @@ _SERIES: Mapping[str, tuple[str, ...]] = {
 
 _PATTERN: Mapping[str, tuple[str, ...]] = {
     "": (
-        "credit-missing", "photo-missing", "alt-missing", "letters-missing", "cover-full",
+        "credit-missing", "photo-missing", "alt-missing", "trim-idle", "letters-missing", "cover-full",
         "chart-copied", "texts-copied", "foot-long", "share-title-small",
     ),
     "title": ("title-twice",),
