@@ -532,19 +532,55 @@ def test_a_design_that_does_not_fit_the_panel_is_told_once_by_its_fit():
     assert len(series_figures(whole)[0].magnets.spots) == 4
 
 
-def test_bare_rows_are_not_complained_of_while_others_are_asked_for():
-    """Which of them the magnets need can be told only when the small design has its own."""
-    pond = pattern(*framed(50, 50, 10), id="pond", title="A Pond", cloths=(option(14),))
+def test_bare_rows_of_a_large_design_go_before_those_that_a_small_one_needs():
+    """How many these are, is another number without the large one's."""
+    pond = in_hedge(pattern(*framed(50, 50, 10), id="pond", title="A Pond", cloths=(option(14),)))
+    moth = in_hedge(replace(MOTH, cloths=(option(18),)))
+    cropped = in_hedge(pattern(*rows(50, 50), id="pond", title="A Pond", cloths=(option(14),)))
+    assert "packetgen chart crop pond" in reviewed(HERON, pond)["edges-bare"]
+    with_moth = reviewed(HERON, pond, moth)
+    assert "packetgen chart crop pond" in with_moth["edges-bare"]
+    assert "magnets-bunched" not in with_moth
+    then = reviewed(HERON, cropped, moth)
+    assert "magnets-bunched" in then and "edges-bare" not in then
 
-    small = replace(option(18), place=Place("series/hedge/moth/pattern.yaml"))
 
-    def told(*patterns) -> set[str]:
-        of = replace(of_two(*patterns), place=Place("series/hedge/series.yaml"))
-        all_figures, problems = series_figures(of), Problems()
-        complain_of_magnets(all_figures, of, problems)
-        found = review(Proof((Reckoned(of, all_figures),), problems))
-        return {problem.code for chapter in found.chapters for problem in chapter.problems}
+def test_bare_rows_of_a_small_design_are_not_complained_of_while_it_needs_others():
+    small = pattern(*framed(24, 24, 2), id="moth", title="A Moth", cloths=(option(14),))
+    told = reviewed(HERON, in_hedge(small))
+    assert "magnets-bunched" in told and "edges-bare" not in told
 
-    assert "edges-bare" in told(HERON, pond)
-    with_moth = told(HERON, pond, replace(MOTH, cloths=(small,)))
-    assert "magnets-bunched" in with_moth and "edges-bare" not in with_moth
+
+def test_the_bare_rows_that_are_asked_for_bring_a_design_to_the_middle():
+    """By hand: 4 are bare above and none below, so of twice 4 two go above and six below."""
+
+    def moth(*chart):
+        return in_hedge(pattern(*chart, id="moth", title="A Moth", cloths=(option(14),)))
+
+    body = rows(28, 24)
+    asked = reviewed(HERON, moth(*framed_by(body, 0, 0, 4, 0)))["magnets-bunched"]
+    assert "'packetgen chart border moth --left 4 --right 4 --top 2 --bottom 6'" in asked
+    mended = reviewed(HERON, moth(*framed_by(body, 4, 4, 4 + 2, 6)))
+    assert not {"magnets-bunched", "edges-bare"} & set(mended)
+
+
+def framed_by(body, left: int, right: int, top: int, bottom: int) -> list[str]:
+    wide = left + len(body[0]) + right
+    sides = ["." * left + row + "." * right for row in body]
+    return ["." * wide] * top + sides + ["." * wide] * bottom
+
+
+def in_hedge(of):
+    """A pattern in a folder of its own, so that it can be told which one is spoken of."""
+    folder = f"series/hedge/{of.id}"
+    cloths = tuple(replace(one, place=Place(f"{folder}/pattern.yaml")) for one in of.cloths)
+    return replace(of, cloths=cloths, grid=replace(of.grid, place=Place(f"{folder}/chart.txt")))
+
+
+def reviewed(*patterns) -> dict[str, str]:
+    """Code → its line."""
+    of = replace(of_two(*patterns), place=Place("series/hedge/series.yaml"))
+    all_figures, problems = series_figures(of), Problems()
+    complain_of_magnets(all_figures, of, problems)
+    found = review(Proof((Reckoned(of, all_figures),), problems))
+    return {one.code: str(one) for chapter in found.chapters for one in chapter.problems}

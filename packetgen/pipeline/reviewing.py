@@ -4,7 +4,7 @@ from packetgen.chart.review_symbols import complain_of_symbols, praise_of_symbol
 from packetgen.diagnostics import Problems
 from packetgen.pipeline.proofs import Proof, Reckoned
 from packetgen.pipeline.stages import stages
-from packetgen.reckon.bunched import bare_rows_to_spare
+from packetgen.reckon.bunched import bare_rows_to_spare, draws_magnets_in
 from packetgen.reckon.doubted import without_what_follows
 from packetgen.reckon.laid_aside import complain_of_idle, parted, reasons
 from packetgen.reckon.review import Praised, Review, folder_of, pattern_folder, review_of
@@ -45,7 +45,7 @@ def review(checked: Proof) -> Review:
             complain_of_unaddressed(each.series, problems)
     all_series = [each.series for each in checked.reckoned]
     left = parted(problems, checked.asides)
-    told = without_what_follows(left.told, all_series)
+    told = _bare_edges_first(without_what_follows(left.told, all_series))
     # Where a pattern is still the example, advice on the whole series may come again with her own.
     slips = {problem.place.path for problem in told if problem.code in _SLIPS}
     unfinished = {
@@ -64,12 +64,26 @@ def review(checked: Proof) -> Review:
     return chapters
 
 
+def _bare_edges_first(told: Problems) -> Problems:
+    """Without the bare rows that are asked for to hold magnets apart, where others go first: how many, is known then."""
+    series = {folder_of(folder_of(one.place.path)) for one in told if one.code == "edges-bare"}
+    left = Problems()
+    for one in told:
+        if one.code != "magnets-bunched" or folder_of(folder_of(one.place.path)) not in series:
+            left.take((one,))
+    return left
+
+
 def _complain(each: Reckoned, bunched: bool, problems: Problems) -> None:
-    """`bunched` says whether bare rows are asked for that hold magnets apart: which others are needed then, nobody
-    can tell."""
+    """`bunched` says whether bare rows are asked for that hold magnets apart: which others of the small designs are
+    needed then, nobody can tell."""
     complain_of_little(each.figures, problems)
     bordered = [one.pattern for one in each.figures if any(bare_edges(one.pattern))]
     spare = bare_rows_to_spare(bordered, each.figures, each.series.finish)
+    small = draws_magnets_in(each.figures) if bunched else frozenset()
+    without_small = tuple(one for one in each.figures if one.pattern.id not in small)
+    others = [pattern for pattern in bordered if pattern.id not in small]
+    spare_anyhow = bare_rows_to_spare(others, without_small, each.series.finish)
     for figures in each.figures:
         complain_of_short(figures, problems)
         complain_of_alike(figures, problems)
@@ -77,8 +91,10 @@ def _complain(each: Reckoned, bunched: bool, problems: Problems) -> None:
         complain_of_symbols(figures, problems)
         in_vain = figures.pattern.id in spare and not problems.errors
         complain_of_cloths(figures, each.series.finish, in_vain, problems)
-        if not problems.errors and not bunched:  # beside a fault nobody can tell either
-            complain_of_bare_edges(figures.pattern, figures.pattern.id not in spare, problems)
+        unsure = bunched and figures.pattern.id not in spare_anyhow
+        if not problems.errors and not unsure:  # beside a fault nobody can tell either
+            needed = figures.pattern.id not in spare
+            complain_of_bare_edges(figures.pattern, needed, problems)
         complain_of_story(figures.pattern, problems)
         if not complain_of_photo_told(figures.pattern, problems):
             complain_of_photo(figures.pattern, problems)

@@ -7,6 +7,7 @@ from math import ceil, floor
 
 from packetgen.diagnostics import Problems
 from packetgen.model import Magnets, Pattern, Series
+from packetgen.model.extent import bare_margins
 from packetgen.nouns import listed
 from packetgen.reckon.bunched import bare_edge_enough, largest, small_ones
 from packetgen.reckon.figures import Figures, OnCloth, cards_on_panel, figures
@@ -215,17 +216,25 @@ def _less_bunched(
         return "make those larger, or lay this aside: see --explain"
     (pattern,) = by.values()
     if edge := bare_edge_enough(pattern, all_figures, series.finish):
-        bare = f"'packetgen chart border {pattern.id} {_typed(*edge)}'"
+        bare = f"'packetgen chart border {pattern.id} {_typed(pattern, *edge)}'"
         return f"enlarge it by bare rows: {bare}"
     return "make that one larger, or lay this aside: see --explain"
 
 
-def _typed(columns: int, rows: int) -> str:
-    """As `chart border` is told of them."""
-    if columns == rows:
-        return f"{rows}"
-    sides = ("left", columns), ("right", columns), ("top", rows), ("bottom", rows)
-    return " ".join(f"--{side} {number}" for side, number in sides if number)
+def _typed(pattern: Pattern, columns: int, rows: int) -> str:
+    """As `chart border` is told of so many on either side, or of as many in all that bring the design to the middle."""
+    left, right, top, bottom = bare_margins(pattern)
+    sides = (*_evened(left, right, columns), *_evened(top, bottom, rows))
+    if len(set(sides)) == 1:
+        return f"{sides[0]}"
+    named = zip(("left", "right", "top", "bottom"), sides, strict=True)
+    return " ".join(f"--{side} {number}" for side, number in named if number)
+
+
+def _evened(before: int, after: int, each: int) -> tuple[int, int]:
+    """Twice `each`, parted so that what is bare on either side comes as near to the same as it can."""
+    first = min(max(each + (after - before) // 2, 0), 2 * each)
+    return first, 2 * each - first
 
 
 def _cards(all_figures: tuple[Figures, ...]) -> tuple[Card, ...]:
