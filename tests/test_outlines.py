@@ -12,6 +12,7 @@ from shapely import LineString, Point, Polygon, hausdorff_distance
 
 from packetgen.load.outlines import read_outline
 from packetgen.load.placed_parts import (
+    beside_middle,
     beyond_wood,
     hidden,
     over_panel,
@@ -287,6 +288,28 @@ def test_parts_that_touch_only_one_another_stand_apart_together():
     assert list(standing_apart(PANEL, [BACK, *reaching], hung=True)) == []
     alone = standing_apart(PANEL, [board(foot, (140, 0)), BACK, board(foot, (-200, 0))], hung=True)
     assert [(one.number, one.together_with) for one in alone] == [(0, ()), (2, ())]
+
+
+@pytest.mark.parametrize(
+    ("panel", "at", "found"),
+    [
+        ("20,20 120,20 120,120 20,120", (20, 0), (0, -20.0)),  # 20 from the board's own corner
+        ("40,20 140,20 140,120 40,120", (20, 0), None),  # in the middle
+        ("30,20 130,20 130,120 30,120", (20, 0), None),  # nor from its corner
+        ("20,20 120,20 120,120 20,120", (0, 10), None),  # from either corner as far to the left
+    ],
+)
+def test_a_panel_measured_from_the_corner_of_its_board_lies_beside_its_middle(panel, at, found):
+    wood = replace(BACK, outline=outline("0,0 140,0 140,140 0,140"), at_mm=at)
+    assert beside_middle(outline(panel), [wood]) == found
+
+
+def test_a_panel_in_the_middle_of_the_whole_piece_is_meant():
+    """The board stands at 20,0, and an ear of 20 mm beside it makes the whole reach from 0 to 160."""
+    wood = replace(BACK, outline=outline("0,0 140,0 140,140 0,140"), at_mm=(20, 0))
+    ear = replace(BACK, outline=outline("0,0 20,0 20,20 0,20"), at_mm=(0, 0))
+    panel = outline("30,20 130,20 130,120 30,120")
+    assert beside_middle(panel, [wood, ear]) is None
 
 
 def test_a_main_board_turned_about_is_known_where_then_all_parts_hang_together():

@@ -127,7 +127,8 @@ def test_a_month_that_has_begun_before_the_release_waits_a_year_and_that_is_told
     [
         (
             date(2027, 5, 15),
-            "after the days of its designs, the last on 2027-05-09; the first hangs on 2028-03-01",
+            "over by then for that year, the last 2027-05-09; release it before those days, or mend each occasion's 'on'; as "
+            "it is, the first design hangs on 2028-03-01",
         ),
         (date(2027, 5, 9), ""),  # it hangs on the day
         (date(2027, 12, 1), ""),  # spring is near again

@@ -63,6 +63,18 @@ _GABLED = (
 
 CASES = (
     Case(
+        "a panel measured from the corner of a board that stands elsewhere",
+        {
+            FINISH: TINY[FINISH]
+            .replace(
+                "outline: 0,0 120,0 120,120 0,120\n    at: 0,0",
+                "outline: 0,0 140,0 140,140 0,140\n    at: 20,0",
+            )
+            .replace(_PANEL, "outline: 20,20 120,20 120,120 20,120")
+        },
+        "finishes/shelf/finish.yaml:4:12: advice: the panel lies 20 mm to the left of the middle of 'back'; write 40,20 140,20 140,120 40,120 if it was measured from that part's own corner: corners are those in the drawing of the whole",
+    ),
+    Case(
         "an outline that comes back on itself",
         panel("0,0 100,0 100,100 50,0 0,100"),
         "finishes/shelf/finish.yaml:4:12: the outline meets itself near 50.0,0.0; let its sides run round one shape without touching each other",

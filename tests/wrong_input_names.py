@@ -339,6 +339,26 @@ CASES = (
         "series/garden-year/fern/pattern.yaml:10:13: 'k' and 'r' are stitched alike in 'moss', both with 'E2'; use one mark for both, or change one of them",
     ),
     Case(
+        "a line of the key copied with its number",
+        {
+            PATTERN: (
+                'r: {moss: E2, spool: "10"}\n  k: {moss: K4, spool: "12"}',
+                'r: {moss: E2, spool: "10"}   # brick\n  k: {moss: E2, spool: "12"}   # peat',
+            )
+        },
+        "series/garden-year/fern/pattern.yaml:10:13: 'k' and 'r' are stitched alike in 'moss', both with 'E2'; write 'K4' for 'k', as its remark says, 'peat'",
+    ),
+    Case(
+        "a line of the key copied with its number over an earlier one",
+        {
+            PATTERN: (
+                'r: {moss: E2, spool: "10"}\n  k: {moss: K4, spool: "12"}',
+                'r: {moss: K4, spool: "10"}   # brick\n  k: {moss: K4, spool: "12"}   # peat',
+            )
+        },
+        "series/garden-year/fern/pattern.yaml:10:13: 'k' and 'r' are stitched alike in 'moss', both with 'K4'; write 'E2' for 'r', as its remark says, 'brick'",
+    ),
+    Case(
         "two blends of the same two colours",
         {
             PATTERN: (BLEND, BLEND + '  c: {moss: ["07", E2], spool: "14"}\n'),

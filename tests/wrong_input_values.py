@@ -459,6 +459,11 @@ CASES = (
         "series/garden-year/fern/pattern.yaml:4:38: '300 days before Easter' is too far from Easter; stay within 150 days, or name the day itself",
     ),
     Case(
+        "linen over one thread for over two",
+        {CLOTH: ("over: 2", "over: 1")},
+        "cloths/hopsack-28.yaml:4:7: advice: with over: 1 each stitch covers a single thread of 28 to the inch, and so is much smaller than usual; evenweave so fine is worked with over: 2; where one pattern wants it otherwise, write over in that pattern's cloth choice",
+    ),
+    Case(
         "an outline of two corners",
         {FINISH: ("outline: 0,0 100,0 100,100 0,100", "outline: 0,0 100,0")},
         "finishes/shelf/finish.yaml:4:12: an outline with 2 corners; give three or more",

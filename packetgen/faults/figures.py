@@ -155,6 +155,11 @@ FIGURES: dict[str, Fault] = {
         "the panel reaches beyond the wood, {much}",
         "{within}, or {other}",
     ),
+    "panel-beside-middle": Fault(
+        "the panel lies {much} to the {side} of the middle of {part}",
+        "{mend} if it was measured from that part's own corner: corners are those in the drawing of the whole",
+        Level.ADVICE,
+    ),
     "part-over-panel": Fault(
         "{part} lies over the panel from {first} to {last} and hides {share} % of it",
         "{mend}, or name the area under 'keep_out'",
@@ -201,8 +206,8 @@ FIGURES: dict[str, Fault] = {
         "'{title}' is also the title of another pattern ({other})", "give one of the two another"
     ),
     "release-behind": Fault(
-        "the series is released on {release}, after the days of its designs, the last on {last}; the first hangs on {first}",
-        "release it before those days, or mend each occasion's 'on'",
+        "the release is {release}, and the days of the designs are over by then for that year, the last {last}",
+        "release it before those days, or mend each occasion's 'on'; as it is, the first design hangs on {first}",
         Level.ADVICE,
     ),
     "day-shared": Fault(

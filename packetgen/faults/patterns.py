@@ -76,7 +76,7 @@ PATTERNS: dict[str, Fault] = {
     ),
     "key-lines-alike": Fault(
         "{mark} and {other} are stitched alike in {set}, both with {numbers}",
-        "use one mark for both, or change one of them",
+        "{mend}",
     ),
     "symbol-twice": Fault(
         "{mark} and {other} both ask for the chart shape {symbol}", "give each mark its own"
@@ -235,11 +235,13 @@ PATTERNS: dict[str, Fault] = {
     # what was copied with a folder
     "chart-copied": Fault(
         "chart and key are the very same as those of {other}",
-        "draw this pattern's own, or bring it in with packetgen bring",
+        "draw one of the two anew, or bring it in with packetgen bring",
         Level.ADVICE,
     ),
     "texts-copied": Fault(
-        "{what} {are} of {other}, word for word", "write what is so of this pattern", Level.ADVICE
+        "{what} {are} of {other}, word for word",
+        "write for each of the two what is so of it",
+        Level.ADVICE,
     ),
     # texts, photographs and dates
     "photos-two": Fault("there are two photographs", "keep photo.jpg or photo.png"),

@@ -36,6 +36,11 @@ VALUES: dict[str, Fault] = {
         "aida is worked with over: 1; {hint}",
         Level.ADVICE,
     ),
+    "over-single": Fault(
+        "with over: 1 each stitch covers a single thread of {count} to the inch, and so is much smaller than usual",
+        "{weave} so fine is worked with over: 2; where one pattern wants it otherwise, write over in that pattern's cloth choice",
+        Level.ADVICE,
+    ),
     "count-rare": Fault(
         "{woven} is hardly woven",
         "look once more: {usual}",

@@ -149,6 +149,11 @@ WHY_FIGURES: dict[str, Why] = {
         "panel lies there is no part, so the stitched piece would hang over the edge.",
         "Make the panel smaller, or the parts larger. Gaps between parts, and what they enclose, may lie below it.",
     ),
+    "panel-beside-middle": Why(
+        "The panel is not in the middle of the board below it, and would be if its corners were counted from the corner of "
+        "that board, which itself stands elsewhere by its at. All designs, magnets and pictures would hang beside the middle.",
+        "Count the corners in the drawing of the whole; or lay the advice aside where the panel is meant to be there.",
+    ),
     "part-over-panel": Why(
         "Parts are listed from the back to the front, and this one stands, where its at says, before the wood that "
         "carries the panel: what is mounted there would be hidden. A part without an at stands at 0,0. What lies over "

@@ -42,6 +42,12 @@ WHY_VALUES: dict[str, Why] = {
         "evenweave, and mostly comes from the file of one.",
         "Write over: 1, or lay the advice aside in series.yaml.",
     ),
+    "over-single": Why(
+        "Linen and evenweave of 25 threads to the inch and more are mostly worked over two threads (common practice, no "
+        "source), so that a single one is mostly a slip, and all patterns on the cloth come out half as large.",
+        "Write over: 2, or lay the advice aside in series.yaml. Where it is meant for one pattern, write over: 1 in that "
+        "pattern's cloth choice.",
+    ),
     "count-rare": Why(
         "Aida is woven in blocks, from 6 to 22 to the inch (common practice, no source), and cloth of which a stitch covers "
         "two threads or more has 18 threads to the inch and more (from memory): with fewer, the number is mostly that "

@@ -27,6 +27,9 @@ _FINEST_AIDA = 22  # blocks to the inch, and the coarsest below: common practice
 _COARSEST_AIDA = 6
 # Of cloth of which a stitch covers two threads; below, the number is mostly that of its stitches: from memory.
 _COARSEST_OVER_TWO = 18
+_FINE_OVER_ONE = (
+    25  # threads to the inch, of which a stitch mostly covers two: common practice, no source
+)
 # From what price of one skein or packet, and of a fat quarter of cloth, a decimal sign was forgotten most
 # likely, in currencies of which one buys about as much as a euro: our own choice.
 _DEAR, _DEAR_CLOTH = 60, 300
@@ -136,10 +139,14 @@ def _check_count(filled: Filled, problems: Problems) -> None:
 
 
 def _check_over(filled: Filled, problems: Problems) -> None:
-    """Advice on aida of which a stitch covers several blocks."""
-    if filled["weave"] == Weave.AIDA.value and (filled["over"] or 1) > 1:
-        hint = "where one pattern wants it otherwise, write over in that pattern's cloth choice"
-        problems.add(filled.place_of("over"), "over-rare", over=filled["over"], hint=hint)
+    """Advice on aida of which a stitch covers several blocks, and on fine cloth of which it covers a single thread."""
+    if filled["weave"] == Weave.AIDA.value:
+        if (filled["over"] or 1) > 1:
+            hint = "where one pattern wants it otherwise, write over in that pattern's cloth choice"
+            problems.add(filled.place_of("over"), "over-rare", over=filled["over"], hint=hint)
+    elif filled["over"] == 1 and (filled["count"] or 0) >= _FINE_OVER_ONE:
+        place, count = filled.place_of("over"), plain(filled["count"])
+        problems.add(place, "over-single", count=count, weave=filled["weave"])
 
 
 def _check_tex(filled: Filled, problems: Problems) -> None:

@@ -156,8 +156,8 @@ class _KeyReader:
         self._cards = cards
         self._series_sets = series_sets
         self._problems = problems
-        # What a line stitches → the mark that does so first.
-        self._stitched: dict[tuple[object, ...], str] = {}
+        # What a line stitches → the mark that does so first, and its line in the file.
+        self._stitched: dict[tuple[object, ...], tuple[str, int]] = {}
         self._not_offered: set[str] = set()
         self._passed_over = passed_over  # sets of whose numbers all is told
         self._remarks = remarks
@@ -374,9 +374,11 @@ class _KeyReader:
         names = sorted(name for name in found if name is not None)
         if not names or len(names) < len(found):
             return
-        same = self._stitched.setdefault((name, *names, stitch, strands), mark)
+        here = mark, given.place.line
+        same, line = self._stitched.setdefault((name, *names, stitch, strands), here)
         if same != mark:
             both = listed((number for _, number in names), "and")
+            slips = (self._by_remark(*one, name, names) for one in (here, (same, line)))
             self._problems.add(
                 given.place,
                 "key-lines-alike",
@@ -384,7 +386,23 @@ class _KeyReader:
                 other=said(same),
                 numbers=both,
                 set=said(name),
+                mend=next(filter(None, slips), "use one mark for both, or change one of them"),
             )
+
+    def _by_remark(
+        self, mark: str, line: int, name: str, numbers: Collection[tuple[str, str]]
+    ) -> str:
+        """What to write for a mark whose line's remark names another colour than its number; '' where it names none."""
+        own, remark = (self._sets or {}).get(name), self._remarks.get(line, "").casefold()
+        if own is None or not remark or len(numbers) > 1:
+            return ""
+        called = {one.name.casefold(): one for one in own.card.colours.values()}
+        meant = called.get(remark)
+        if meant is None or ("", meant.number) in numbers:
+            return ""
+        return (
+            f"write {said(meant.number)} for {said(mark)}, as its remark says, {said(meant.name)}"
+        )
 
 
 def _parted(number: str) -> tuple[str, ...]:

@@ -16,6 +16,7 @@ from packetgen.load.piece_words import (
 from packetgen.load.placed_parts import (
     LARGE,
     Hidden,
+    beside_middle,
     better_turned,
     beyond_wood,
     doubled,
@@ -57,6 +58,7 @@ def complain_of_places(
         if (small := in_cm(panel["outline"], parts)) is not None:
             _part_in_cm([one.value for one in filled.each("parts")][small], problems)
             return
+        _look_at_middle(panel, parts, problems)
         hung = bool(_HUNG.search(texts))
         _look_at_parts(filled, panel, parts, hung, problems)
         return
@@ -76,6 +78,25 @@ def complain_of_places(
         much=listed(tuple(sides)),
         within=within,
         other=_from_own_corner(panel["outline"], parts) or _other_cure(filled),
+    )
+
+
+def _look_at_middle(panel: Filled, parts: tuple[Part, ...], problems: Problems) -> None:
+    """Advice on a panel that was measured from the corner of the board it lies on, and is on wood all the same."""
+    if (found := beside_middle(panel["outline"], parts)) is None:
+        return
+    number, beside_mm = found
+    part, outline = parts[number], panel["outline"]
+    moved = [(x + part.at_mm[0], y + part.at_mm[1]) for x, y in outline]
+    corners = " ".join(map(point_said, moved))
+    few = len(outline) <= SHOWN
+    problems.add(
+        panel.place_of("outline"),
+        "panel-beside-middle",
+        part=said(part.name),
+        much=mm_said(abs(beside_mm)),
+        side="left" if beside_mm < 0 else "right",
+        mend=f"write {corners}" if few else f"add {point_said(part.at_mm)} to each of its corners",
     )
 
 

@@ -20,6 +20,7 @@ _EDGE_MM = 5
 _HUNG_MM, _LEAST_LONG_MM = 30, 5
 # A layer of wood carries the panel if it reaches below so much of it, and fills half.
 _REACHES, _FILLS = 0.9, 0.5
+_MIDDLE_MM = 1  # a panel so near to the middle of its board is in it
 _NEXT_TO_NOTHING = 0.05  # of the panel, that a board in centimetres lies below
 LARGE = 3  # times the panel: no wood round it is larger in both
 
@@ -89,6 +90,25 @@ def lies_on(panel: Outline, part: Part, parts: Iterable[Part]) -> bool:
     """Whether a panel lies on the wood, and on no more of it than that part is wide and high."""
     round_part = box(*_placed(part).bounds).buffer(_ROUNDED_MM)
     return round_part.covers(Polygon(panel)) and beyond_wood(panel, parts) is None
+
+
+def beside_middle(panel: Outline, parts: Sequence[Part]) -> tuple[int, float] | None:
+    """The number of the one part on which a panel lies beside its middle, and in its middle if its corners are counted
+    from the part's own 0,0; and how far beside it, mm, to the left or to the right (positive)."""
+    middle = _middle(Polygon(panel))
+    if abs(middle - _middle(unary_union([_placed(part) for part in parts]))) <= _MIDDLE_MM:
+        return None
+    found = []
+    for number, part in enumerate(parts):
+        (across, down), own = part.at_mm, _middle(_placed(part))
+        moved = tuple((x + across, y + down) for x, y in panel)
+        if (
+            abs(middle - own) > _MIDDLE_MM >= abs(middle + across - own)
+            and lies_on(panel, part, parts)
+            and lies_on(moved, part, parts)
+        ):
+            found.append((number, middle - own))
+    return found[0] if len(found) == 1 else None
 
 
 def in_cm(panel: Outline, parts: Sequence[Part]) -> int | None:
@@ -255,6 +275,11 @@ def _touching(placed: Sequence[Polygon]) -> list[tuple[int, ...]]:
 
 def _gap_mm(one: BaseGeometry, others: Iterable[Polygon]) -> float:
     return min(one.distance(other) for other in others)
+
+
+def _middle(shape: BaseGeometry) -> float:
+    left, _, right, _ = shape.bounds
+    return float(left + right) / 2
 
 
 def _extent(shape: Polygon) -> tuple[float, float]:

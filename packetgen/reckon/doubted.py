@@ -21,7 +21,7 @@ def without_what_follows(told: Problems, all_series: Iterable[Series]) -> Proble
     counts = {
         problem.place.path: problem
         for problem in told
-        if problem.code in ("count-other", "count-rare", "count-unfit")
+        if problem.code in ("count-other", "count-rare", "count-unfit", "over-single")
     }
     trims = {problem.place.path: problem for problem in told if problem.code == "trim-turned"}
     doubted: dict[Place, tuple[Cloth | None, Problem]] = {}

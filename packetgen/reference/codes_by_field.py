@@ -116,7 +116,7 @@ BY_FIELD: Mapping[str, Mapping[str, tuple[str, ...]]] = {
     "cloths/<cloth>.yaml": {
         "name": ("card-of-one-name",),
         "count": ("count-other", "count-unfit", "count-rare"),
-        "over": ("over-rare",),
+        "over": ("over-rare", "over-single"),
         "price": ("price-dear", "currency-other"),
         "colours[].name": ("colour-twice",),
         "colours[].hex": ("hex-twice",),
@@ -149,7 +149,7 @@ BY_FIELD: Mapping[str, Mapping[str, tuple[str, ...]]] = {
         "parts[].painted[].paint": ("coat-twice",),
         "paints[].name": ("name-twice",),
         "paints[].or_with.put_on_with": ("same-way-twice",),
-        "panel.outline": ("panel-beyond-wood", "panel-in-cm"),
+        "panel.outline": ("panel-beyond-wood", "panel-beside-middle", "panel-in-cm"),
         "parts[].thickness": ("part-thick",),
         "parts[].outline": ("part-slim", "part-in-cm", "part-in-px"),
         "border": ("border-fills-panel", "border-broad"),
