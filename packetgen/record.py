@@ -2,7 +2,8 @@
 
 It stands as manifest.json in the build folder, so that anybody can check the files against it, and the
 next build knows what need not be made again. One of another version is as good as none. It holds nothing
-of the machine or of the hour; what the disk said of the inputs stands beside it, hidden.
+of the machine or of the hour, nor of builds before: what the disk said of the inputs, and how patterns were stitched
+when their revisions were first built, stands beside it, hidden.
 """
 
 import json
@@ -15,7 +16,7 @@ from zoneinfo import ZoneInfo
 from packetgen.load.inputs import Seen
 from packetgen.reckon.moments import AsOf, moment_of
 
-MANIFEST, SIGNS = "manifest.json", ".signs.json"
+MANIFEST, SIGNS, ISSUED = "manifest.json", ".signs.json", ".issued.json"
 _FORM = 1  # of this file; raised whenever its meaning changes
 _AS_JSON = json.JSONEncoder(check_circular=False).encode  # nothing in a record holds itself
 _TEXT = encode_basestring_ascii  # the same for a text, and much sooner
@@ -60,6 +61,17 @@ class SeriesRecord:
 
 
 @dataclass(frozen=True)
+class Issued:
+    """Of a pattern that is out: how it was stitched when its revision was first built, and how it is now, as digests."""
+
+    title: str
+    revision: int
+    place: str  # of the revision's day, as it is printed
+    first: str
+    now: str
+
+
+@dataclass(frozen=True)
 class Record:
     """`inputs` holds every file of the content, the templates and the program by its path."""
 
@@ -71,6 +83,12 @@ class Record:
     drawn: Mapping[str, str] = field(
         default_factory=dict
     )  # digest of a picture → an output that is it
+    issued: Mapping[str, Issued] = field(default_factory=dict)  # by the path of its ledger
+
+
+def unrevised(issued: Mapping[str, Issued]) -> tuple[Issued, ...]:
+    """Those that need a revision and have none."""
+    return tuple(one for _, one in sorted(issued.items()) if one.first != one.now)
 
 
 def as_json(record: Record) -> bytes:
@@ -93,6 +111,11 @@ def signs_as_json(record: Record) -> bytes:
     return json.dumps(signs, indent=0).encode()
 
 
+def issued_as_json(record: Record) -> bytes:
+    """How patterns were stitched when their revisions were first built, as the text of its file."""
+    return json.dumps({path: vars(one) for path, one in record.issued.items()}, indent=0).encode()
+
+
 def _entry(value: "Seen | SeriesRecord | Output | str") -> str:
     if isinstance(value, Output):  # of which there are tens of thousands
         name, series, recipe = map(_TEXT, (value.sha256, value.series, value.recipe))
@@ -105,10 +128,10 @@ def _entry(value: "Seen | SeriesRecord | Output | str") -> str:
     return _TEXT(value) if isinstance(value, str) else _AS_JSON(vars(value))
 
 
-def from_json(data: bytes, signs_data: bytes = b"{}") -> Record | None:
-    """The record in a file; None where it is another version's, or no record at all."""
+def from_json(data: bytes, signs_data: bytes = b"{}", issued_data: bytes = b"{}") -> Record | None:
+    """The record in its files; None where it is another version's, or no record at all."""
     try:
-        read, signs = json.loads(data), json.loads(signs_data)
+        read, signs, issued = map(json.loads, (data, signs_data, issued_data))
         if read["form"] != _FORM:
             return None
         return Record(
@@ -121,6 +144,7 @@ def from_json(data: bytes, signs_data: bytes = b"{}") -> Record | None:
             },
             {key: Output(**one) for key, one in read["outputs"].items()},
             dict(read["drawn"]),
+            {key: Issued(**one) for key, one in issued.items()},
         )
     except (ValueError, KeyError, TypeError, AttributeError):
         return None

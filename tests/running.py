@@ -9,7 +9,7 @@ import sys
 from contextlib import suppress
 from pathlib import Path
 
-from packetgen.record import MANIFEST, SIGNS
+from packetgen.record import ISSUED, MANIFEST, SIGNS
 
 ROOT = Path(__file__).parent.parent
 PACKETGEN = (sys.executable, "-m", "packetgen")
@@ -81,7 +81,7 @@ def _as_named(there: dict[str, bytes]) -> bool:
     """Whether the files are those that their manifest names, and with those contents."""
     if not {MANIFEST, SIGNS} <= set(there):
         return False
-    there = {path: data for path, data in there.items() if path != SIGNS}
+    there = {path: data for path, data in there.items() if path not in (SIGNS, ISSUED)}
     named = json.loads(there.pop(MANIFEST))["outputs"]
     found = {path: hashlib.sha256(data).hexdigest() for path, data in there.items()}
     return bool(found) and found == {path: one["sha256"] for path, one in named.items()}

@@ -14,7 +14,7 @@ from packetgen.cli import main
 from packetgen.load.series import load_series
 from packetgen.pipeline import Order, build, foretold, proof
 from packetgen.pipeline.reasons import reasons
-from packetgen.record import MANIFEST, SIGNS
+from packetgen.record import ISSUED, MANIFEST, SIGNS
 from packetgen.render import pdf, pictures
 from tests.content_builder import CHART, CLOTH, FERN, MOSS, PATTERN, SERIES, TINY
 from tests.content_builder import build as write_content
@@ -26,7 +26,8 @@ OUT = date(2027, 1, 15)
 def tree(folder: Path) -> dict[str, bytes]:
     """All files of a build but for what the disk says of its inputs."""
     files = whole_tree(folder)
-    files.pop(SIGNS, None)
+    for name in (SIGNS, ISSUED):
+        files.pop(name, None)
     return files
 
 
@@ -390,7 +391,7 @@ def test_a_pattern_that_is_out_and_stitched_otherwise_needs_a_revision(desk):
     or a price has changed."""
 
     def built(**more) -> list[str]:
-        return [pattern.id for pattern in desk.build(**more).unrevised]
+        return [pattern.title for pattern in desk.build(**more).unrevised]
 
     early = date(2026, 12, 1)
     assert built(as_of=early) == []
@@ -401,13 +402,29 @@ def test_a_pattern_that_is_out_and_stitched_otherwise_needs_a_revision(desk):
     assert built() == []
     desk.write(CHART, "rrrb\nrr..\n")
     order = Order(content=desk.content, build=desk.folder, as_of=OUT)
-    assert [of.id for of in foretold(order, proof(desk.content)).unrevised] == ["fern"]
-    assert built() == ["fern"]
-    assert built() == []
-    again = "  - {date: 2027-01-20, note: Four stitches above.}\n"
+
+    def foretold_of() -> list[str]:
+        return [of.title for of in foretold(order, proof(desk.content)).unrevised]
+
+    fern = ["Fern by the Tap"]
+    assert foretold_of() == fern
+    assert built() == fern
+    assert built() == foretold_of() == fern, "it is told until it is mended, though nothing is made"
+    desk.write(f"{FERN}/story.md", "It grew on and on.\n")
+    assert foretold_of() == fern
+    assert built() == fern
+    assert built(afresh=True) == fern
     desk.write(CHART, "rrbb\nrr..\n")
+    assert built() == [], "it is stitched as it was"
+    desk.write(CHART, "rrrb\nrr..\n")
+    assert built() == fern
+    again = "  - {date: 2027-01-15, note: Four stitches above.}\n"
     desk.write(PATTERN, TINY[PATTERN].replace("First issue.}\n", "First issue.}\n" + again))
+    assert foretold_of() == []
     assert built() == []
+    assert built(as_of=early) == []
+    desk.write(CHART, "rrbb\nrr..\n")
+    assert built(as_of=early) == [], "what is not out may be mended without a word"
 
 
 def test_advice_on_series_at_rest_is_counted_and_that_on_the_others_said(shelf):

@@ -280,6 +280,29 @@ def test_the_command_tells_and_the_build_does(last_good):
 
 
 @pytest.mark.slow
+def test_a_correction_without_a_revision_is_told_where_it_belongs_until_it_has_one(last_good):
+    chart, pattern = (last_good / "content" / FERN / name for name in ("chart.txt", "pattern.yaml"))
+    chart.write_text("rrrb\nrr..\n")
+    line = (
+        rf"^content/{FERN}/pattern\.yaml:\d+:\d+: Fern by the Tap is stitched otherwise than revision 1 was when it was "
+        r"first built into 'build'; where its packet is sold already, add a line under 'revisions', for example (- \{date: "
+        r"2027-02-01, note: .*\})$"
+    )
+    against = ("proof", "--against", "build", "--strict", *OUT_DAY)
+    assert re.search(line, run(*against, folder=last_good, code=1).stdout, re.M)
+    assert re.search(line, run("build", *OUT_DAY, folder=last_good).stdout, re.M)
+    again = run("build", *OUT_DAY, folder=last_good).stdout
+    assert "Nothing has changed" in again
+    told = re.search(line, again, re.M)
+    said = run(*against, folder=last_good, code=1).stdout
+    assert re.search(line, said, re.M)
+    assert "--strict: 1 pattern without the revision that buyers need to be told of." in said
+    text = pattern.read_text()
+    pattern.write_text(re.sub(r"(revisions:\n(?: .*\n)+)", rf"\1  {told[1]}\n", text))
+    assert "first built" not in run("build", *OUT_DAY, folder=last_good).stdout
+
+
+@pytest.mark.slow
 def test_what_only_the_day_makes_other_is_one_line_with_the_day_to_type(last_good):
     said = run("proof", "--against", "build", "--as-of", "2026-12-01", folder=last_good).stdout
     assert "another day\n" not in said

@@ -7,7 +7,16 @@ from datetime import UTC, date, datetime
 import pytest
 
 from packetgen.load.inputs import Seen
-from packetgen.record import Output, Record, SeriesRecord, as_json, from_json, signs_as_json
+from packetgen.record import (
+    Issued,
+    Output,
+    Record,
+    SeriesRecord,
+    as_json,
+    from_json,
+    issued_as_json,
+    signs_as_json,
+)
 
 HEDGE = SeriesRecord(
     "The Hedge Year",
@@ -30,11 +39,14 @@ MADE = Record(
         "packets/hedge-year/sprig-a4.pdf": Output("e5", 9, "hedge-year", "f6"),
     },
     drawn={"a7": "site/sprig/mounted-480.jpg"},
+    issued={
+        "ledger/hedge-year/sprig.json": Issued("Sprig", 2, "sprig/pattern.yaml:9:3", "b8", "c9")
+    },
 )
 
 
 def test_a_record_comes_back_as_it_was_written():
-    assert from_json(as_json(MADE), signs_as_json(MADE)) == MADE
+    assert from_json(as_json(MADE), signs_as_json(MADE), issued_as_json(MADE)) == MADE
     assert from_json(as_json(Record("x"))) == Record("x")
 
 
@@ -63,6 +75,11 @@ def test_a_record_is_sorted_and_has_a_line_for_each_file():
 )
 def test_a_record_of_another_version_or_a_broken_one_is_as_good_as_none(data):
     assert from_json(data) is None
+
+
+@pytest.mark.parametrize("data", [b"{", b"[1]", b'{"ledger/a/b.json": {"title": "B"}}'])
+def test_neither_is_one_beside_which_it_is_not_told_how_patterns_were_stitched(data):
+    assert from_json(as_json(MADE), signs_as_json(MADE), data) is None
 
 
 def test_the_record_holds_what_sha256_needs_to_check_a_build():

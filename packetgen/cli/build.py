@@ -112,7 +112,7 @@ def build_command(
         nothing_written(len(built.problems.errors) + len(built.faults))
     _say_why(built, why)
     say(_summary(built, build_folder))
-    say_of_unrevised(built.unrevised, build_folder, content_folder)
+    say_of_unrevised(built.unrevised, build_folder, content_folder, as_of or date.today())
     _say_of_editions(built)
     _say_of_later(built)
     proof = f"packetgen proof{content_words(content_folder)}"

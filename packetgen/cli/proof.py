@@ -150,13 +150,20 @@ def proof_command(
     say(summed + counts)
     if elsewhere := found.advice - shown.advice:
         say(f"{counted(elsewhere, 'piece of advice')} elsewhere: packetgen proof shows all.")
+    unsaid = 0
     if build_folder is not None:
-        _say_foretold(content_folder, build_folder, own_templates, editions, as_of, checked)
+        unsaid = _say_foretold(
+            content_folder, build_folder, own_templates, editions, as_of, checked
+        )
     if strict and found.advice:
         say(
             f"--strict: {counted(found.advice, 'piece of advice')} to act on. What shall stay as it is, lay "
             "aside with your reason under 'laid_aside': of a pattern in its pattern.yaml, of the series alone in series.yaml."
         )
+    if strict and unsaid:
+        without = counted(unsaid, "pattern")
+        say(f"--strict: {without} without the revision that buyers need to be told of.")
+    if strict and (found.advice or unsaid):
         raise SystemExit(CONTENT_WRONG)
 
 
@@ -217,7 +224,8 @@ def _say_foretold(
     editions: tuple[str, ...],
     as_of: date | None,
     checked: "Proof",
-) -> None:
+) -> int:
+    """What a build would do; how many patterns need a revision and have none."""
     from packetgen.pipeline import Order
 
     order = Order(
@@ -238,8 +246,9 @@ def _say_foretold(
             say(f"{path}: {what}")
     if found.for_the_day:
         say(_of_another_day(len(found.for_the_day), build_folder, found.built_as_of))
-    say_of_unrevised(found.unrevised, build_folder, content_folder)
+    say_of_unrevised(found.unrevised, build_folder, content_folder, as_of or date.today())
     say(_summary(found))
+    return len(found.unrevised)
 
 
 def _of_another_day(files: int, build_folder: Path, day: date | None) -> str:

@@ -1,22 +1,23 @@
 """What is said of patterns that need a revision and have none."""
 
 from collections.abc import Iterable
+from datetime import date
 from pathlib import Path
 from typing import TYPE_CHECKING
 
 from packetgen.cli.saying import say
 
 if TYPE_CHECKING:
-    from packetgen.model import Pattern
+    from packetgen.record import Issued
 
 
 def say_of_unrevised(
-    patterns: "Iterable[Pattern]", build_folder: Path, content_folder: Path
+    patterns: "Iterable[Issued]", build_folder: Path, content_folder: Path, today: date
 ) -> None:
     """A line for each: buyers would hold two packets of one revision that differ."""
-    for pattern in patterns:
-        file = (content_folder / pattern.place.path).as_posix()
+    for one in patterns:
         say(
-            f"{pattern.title} is stitched otherwise than the last build in '{build_folder}' had it, and is revision "
-            f"{len(pattern.revisions)} as before: where its packet is sold already, add a line under 'revisions' in {file}."
+            f"{content_folder.as_posix()}/{one.place}: {one.title} is stitched otherwise than revision {one.revision} was "
+            f"when it was first built into '{build_folder}'; where its packet is sold already, add a line under "
+            f"'revisions', for example - {{date: {today}, note: Two stitches mended.}}"
         )

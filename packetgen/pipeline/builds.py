@@ -3,7 +3,6 @@
 from collections.abc import Mapping
 from dataclasses import dataclass, field, replace
 from functools import cached_property, partial
-from typing import TYPE_CHECKING
 
 from packetgen.diagnostics import Problems
 from packetgen.nouns import counted
@@ -11,10 +10,18 @@ from packetgen.pipeline.order import NOBODY, Order, Told
 from packetgen.pipeline.stages import stages
 from packetgen.pipeline.survey import CONTENT, Survey, record_sign, series_of, survey
 from packetgen.pipeline.warming import warm
-from packetgen.record import MANIFEST, SIGNS, Output, SeriesRecord, as_json, signs_as_json
-
-if TYPE_CHECKING:
-    from packetgen.model import Pattern
+from packetgen.record import (
+    ISSUED,
+    MANIFEST,
+    SIGNS,
+    Issued,
+    Output,
+    SeriesRecord,
+    as_json,
+    issued_as_json,
+    signs_as_json,
+    unrevised,
+)
 
 
 @dataclass(frozen=True)
@@ -32,9 +39,7 @@ class Built:
     )  # paths in `before` at which the last build's file was no more
 
     series: Mapping[str, SeriesRecord] = field(default_factory=dict)
-    unrevised: tuple[
-        "Pattern", ...
-    ] = ()  # of what is out, and stitched otherwise than in the last build
+    unrevised: tuple[Issued, ...] = ()  # stitched otherwise than their revision was
     examples: int = 0  # of begin that stand in the files that were read as they were
 
     @property
@@ -81,13 +86,21 @@ def _built(order: Order, told: Told) -> Built:
     ended(said_of(found))
     if found.nothing_to_do:
         last = found.last
-        return Built(Problems(), last.advice, (), last.outputs, last.outputs, series=last.series)
+        return Built(
+            Problems(),
+            last.advice,
+            (),
+            last.outputs,
+            last.outputs,
+            series=last.series,
+            unrevised=unrevised(last.issued),
+        )
     warm(order.workers)
     # Loaded only here: a build with nothing to do needs none of it.
     from packetgen.pipeline.making import Making, NotMade
     from packetgen.pipeline.plans import Plan, with_first_read
     from packetgen.pipeline.proofs import proof, with_photos_told
-    from packetgen.pipeline.reissued import unrevised
+    from packetgen.pipeline.reissued import issued
     from packetgen.reckon.laid_aside import parted
     from packetgen.write import next_build
 
@@ -109,14 +122,18 @@ def _built(order: Order, told: Told) -> Built:
             making = Making(order, plan, staging, told, ended)
             series, outputs = making.all_files()
 
-            def ledger_now(path: str) -> bytes | None:
-                same = (
-                    path not in outputs or outputs[path].sha256 == found.last.outputs[path].sha256
-                )
-                return None if same else staging.read(path)
+            def ledger_changed(path: str) -> bool:
+                return path not in plan.last.outputs or plan.last.outputs[path] != outputs.get(path)
 
-            needy = unrevised(plan.stands.values(), found.last.outputs, staging.last, ledger_now)
-            unsaid = tuple(needy)
+            def ledger_at(path: str) -> bytes | None:
+                return staging.read(path) if path in outputs else None
+
+            kept = issued(plan.stands.values(), plan.last.issued, ledger_changed, ledger_at)
+            kept |= {
+                path: one
+                for path, one in plan.last.issued.items()
+                if path in outputs and outputs[path].series in plan.resting
+            }
             said = tuple(problem.printed for problem in checked.problems)
             record = replace(
                 found.now,
@@ -124,9 +141,11 @@ def _built(order: Order, told: Told) -> Built:
                 series=series,
                 outputs=outputs,
                 drawn=making.drawn(outputs),
+                issued=kept,
             )
             staging.write(MANIFEST, as_json(record))
             staging.write(SIGNS, signs_as_json(record))
+            staging.write(ISSUED, issued_as_json(record))
     except NotMade as error:
         return Built(problems, advice, error.faults)
     built = Built(
@@ -138,7 +157,7 @@ def _built(order: Order, told: Told) -> Built:
         found.inputs_changed,
         found.lost,
         series,
-        unrevised=unsaid,
+        unrevised=unrevised(kept),
         examples=len(parted(checked.examples, checked.asides).told),
     )
     ended(f"put in place: {counted(len(built.made), 'file')} made, {len(built.gone)} gone")

@@ -11,7 +11,7 @@ from datetime import date, datetime, timedelta
 from functools import partial
 from hashlib import sha256
 
-from packetgen.model import Pattern, Series
+from packetgen.model import Series
 from packetgen.pipeline.jobs import PatternJob, environment_of
 from packetgen.pipeline.kept_on_disk import KeptOnDisk
 from packetgen.pipeline.order import Order
@@ -20,10 +20,10 @@ from packetgen.pipeline.plans import SCHEMA, Plan, paper_digest, with_first_read
 from packetgen.pipeline.proofs import Proof
 from packetgen.pipeline.public import SetPapers, list_files, series_files
 from packetgen.pipeline.reasons import ANOTHER_DAY, TAKEN_AWAY, because
-from packetgen.pipeline.reissued import unrevised
+from packetgen.pipeline.reissued import issued
 from packetgen.pipeline.survey import Survey, survey
 from packetgen.reckon.figures import Figures
-from packetgen.record import Output, Record
+from packetgen.record import Issued, Output, Record, unrevised
 from packetgen.render.ledger_schema import schema_file
 
 _HEIGHTS_PX = (
@@ -48,7 +48,7 @@ class Foretold:
     pages_of: int = 0  # series whose pages would be filled
     # A day that gives the site that is there; None where no one day does.
     built_as_of: date | None = None
-    unrevised: tuple[Pattern, ...] = ()  # of what is out, and stitched otherwise than in the build
+    unrevised: tuple[Issued, ...] = ()  # stitched otherwise than their revision was
     of_another_day: bool = (
         False  # the site that is there stands otherwise at the time that is told of
     )
@@ -67,7 +67,7 @@ def foretold(order: Order, checked: Proof) -> Foretold:
     """
     found = survey(order)
     if found.nothing_to_do:
-        return Foretold(left=len(found.last.outputs))
+        return Foretold(left=len(found.last.outputs), unrevised=unrevised(found.last.issued))
     found = with_first_read(found, _read(found, checked))
     told = _Foretelling(order, found, _read(found, checked)).all()
     if not told.of_another_day:
@@ -158,7 +158,7 @@ class _Foretelling:
                 known = path in self._plan.kept and self._keep.has(cover_name(job.figures))
                 (self._kept if known else self._to_set).add(path)
 
-    def _unrevised(self) -> tuple[Pattern, ...]:
+    def _unrevised(self) -> tuple[Issued, ...]:
         from packetgen.render.ledger import ledger
         from packetgen.render.packet import symbols_of
 
@@ -168,14 +168,22 @@ class _Foretelling:
             if job.packet
         }
 
-        def ledger_now(path: str) -> bytes | None:
-            if path not in to_set:
-                return None
-            job = to_set[path]
-            return ledger(job.series, job.figures, symbols_of(job.figures))
+        def ledger_at(path: str) -> bytes | None:
+            if path in to_set:
+                job = to_set[path]
+                return ledger(job.series, job.figures, symbols_of(job.figures))
+            there = self._last / path
+            return there.read_bytes() if there.is_file() else None
 
-        before = self._found.last.outputs
-        return tuple(unrevised(self._plan.stands.values(), before, self._last, ledger_now))
+        kept = issued(
+            self._plan.stands.values(), self._found.last.issued, to_set.__contains__, ledger_at
+        )
+        resting = {
+            path: one
+            for path, one in self._found.last.issued.items()
+            if path in self._kept and self._found.last.outputs[path].series in self._found.resting
+        }
+        return unrevised(kept | resting)
 
     def _why(self, path: str) -> str:
         one = self._found.last.outputs[path]

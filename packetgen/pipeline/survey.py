@@ -10,7 +10,7 @@ from packetgen.digest import digest
 from packetgen.load.inputs import Seen, changed, seen_files
 from packetgen.pipeline.order import Order
 from packetgen.program import PACKAGE, libraries, project_templates
-from packetgen.record import MANIFEST, SIGNS, Record, from_json
+from packetgen.record import ISSUED, MANIFEST, SIGNS, Record, from_json
 
 # What the paths of inputs begin with.
 CONTENT, PROGRAM, TEMPLATES, OWN = "content/", "packetgen/", "templates/", "own templates/"
@@ -51,7 +51,9 @@ def survey(order: Order, soon: Callable[[], None] = lambda: None) -> Survey:
     `soon` is called as early as it is known that there is something to do.
     """
     sign = record_sign(order.build)
-    last = Record("") if order.afresh else last_record(order.build)
+    last = last_record(order.build)
+    if order.afresh:
+        last = Record("", issued=last.issued)  # what is out stays out
     now = Record(
         digest(libraries(), order.editions is None, order.editions or ()),
         inputs=_inputs(order, last.inputs),
@@ -66,10 +68,10 @@ def survey(order: Order, soon: Callable[[], None] = lambda: None) -> Survey:
 def last_record(build_folder: Path) -> Record:
     """What the last build wrote down; an empty record where there is none that can be believed."""
     try:
-        data, signs = ((build_folder / name).read_bytes() for name in (MANIFEST, SIGNS))
+        files = [(build_folder / name).read_bytes() for name in (MANIFEST, SIGNS, ISSUED)]
     except OSError:
         return Record("")
-    return from_json(data, signs) or Record("")
+    return from_json(*files) or Record("")
 
 
 def record_sign(build_folder: Path) -> str:
