@@ -269,8 +269,9 @@ def test_the_command_tells_and_the_build_does(last_good):
     assert "A build would change nothing: " in run(*against, folder=last_good).stdout
     (last_good / "content" / FERN / "story.md").write_text("It grew on.\n")
     said = run(*against, folder=last_good).stdout
-    assert f"site/fern/index.html: made anew: {FERN}/story.md\n" in said
-    assert f"packets/garden-year/fern-a4.pdf: set anew, may change: {FERN}/story.md\n" in said
+    assert f"\nFor {FERN}/story.md:\n  " in said, "many files are told together"
+    assert "\n  site/fern/index.html: made anew\n" in said
+    assert "\n  packets/garden-year/fern-a4.pdf: set anew, may change\n" in said
     assert "A build would set 1 packet and fill the pages of 1 series. Its files: " in said
     assert (
         "site/fern/index.html: made anew"
@@ -327,7 +328,7 @@ def test_beside_other_changes_those_of_the_day_alone_are_counted_and_not_told_on
     again = run("proof", "--against", "build", *found[1].split(), folder=last_good).stdout
     assert "for another day" not in again
     told, told_again = (
-        {line.split(": ")[0] for line in text.splitlines() if ".html: " in line}
+        {line.split(": ")[0].strip() for line in text.splitlines() if ".html: " in line}
         for text in (said, again)
     )
     assert told <= told_again and {"site/fern/index.html"} <= told

@@ -2,6 +2,8 @@
 
 import os
 import sys
+from collections import Counter
+from collections.abc import Iterator, Sequence
 from datetime import UTC, date, datetime
 from pathlib import Path
 from typing import TYPE_CHECKING, NoReturn
@@ -41,6 +43,9 @@ def _explain(ctx: click.Context, param: click.Parameter, code: str | None) -> No
         raise click.UsageError(f"there is no message with the code {code!r}; {nearest_code(code)}")
     say(said)
     ctx.exit()
+
+
+_TOGETHER = 4  # files that would change for one reason
 
 
 @click.command("proof")
@@ -241,14 +246,24 @@ def _say_foretold(
             f"'{build_folder}' was made for another day: some of the files below may change, come or go for the day "
             "alone; type the same --as-of to leave that out."
         )
-    for path, what in found.lines:
-        if path not in found.for_the_day:
-            say(f"{path}: {what}")
+    for line in _by_reason([one for one in found.lines if one[0] not in found.for_the_day]):
+        say(line)
     if found.for_the_day:
         say(_of_another_day(len(found.for_the_day), build_folder, found.built_as_of))
     say_of_unrevised(found.unrevised, build_folder, content_folder, as_of or date.today())
     say(_summary(found))
     return len(found.unrevised)
+
+
+def _by_reason(lines: Sequence[tuple[str, str]]) -> Iterator[str]:
+    """A line for each file, and those of one reason together below it where they are many."""
+    parts = [(path, *what.partition(": ")[::2]) for path, what in lines]
+    times = Counter(why for _, _, why in parts if why)
+    many = [why for why in times if times[why] >= _TOGETHER]
+    yield from (f"{path}: {what}" for path, what in lines if what.partition(": ")[2] not in many)
+    for why in many:
+        yield f"For {why}:"
+        yield from (f"  {path}: {what}" for path, what, of in parts if of == why)
 
 
 def _of_another_day(files: int, build_folder: Path, day: date | None) -> str:
