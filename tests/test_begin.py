@@ -1343,7 +1343,8 @@ def test_on_a_real_terminal_it_asks(tmp_path):
     child, terminal = pty.fork()
     if child == 0:  # pragma: no cover
         os.chdir(tmp_path)
-        os.execv(sys.executable, [sys.executable, "-m", "packetgen", "begin"])
+        environment = os.environ | {"TMPDIR": str(tmp_path)}
+        os.execve(sys.executable, [sys.executable, "-m", "packetgen", "begin"], environment)
     os.write(terminal, b"Along the Path\nWren Alder\n\nBean Poles\n\n20\n20\ny\n")
     said = b""
     while True:
@@ -1353,7 +1354,8 @@ def test_on_a_real_terminal_it_asks(tmp_path):
             break
         if not read:
             break
-    assert os.waitstatus_to_exitcode(os.waitpid(child, 0)[1]) == 0, said.decode()
+    code = os.waitstatus_to_exitcode(os.waitpid(child, 0)[1])
+    assert code == 0, "\n".join([said.decode(), *map(Path.read_text, tmp_path.glob("*.txt"))])
     assert b"The title of your series [Along the Garden Path]: " in said
     assert faults(tmp_path / "content") == []
 

@@ -237,3 +237,15 @@ def test_a_fraction_is_bought_for_with_its_colour():
 def test_two_of_a_kind_are_both_and_more_are_all_of_them():
     assert all_of(2, "cloth") == "both cloths"
     assert all_of(4, "berry") == "all 4 berries"
+
+
+def test_rows_come_by_the_order_of_the_card_whatever_that_of_the_key():
+    """As the threads hang in a shop. A card's own come before those of another."""
+    soot, moss = key_line("s", SOOT), key_line("m", MOSS)
+    glow = key_line("g", RIME, of=BRAID)
+    for key in ((glow, soot, moss), (moss, glow, soot)):
+        of = replace(pattern("smg"), key=key)
+        (table,) = buy_tables(figures(of, piece()))
+        *own, last = [row.colour.number for row in table.rows]
+        numbers = list(table.set.card.colours)
+        assert own == sorted(own, key=numbers.index) and len(own) == 2 and last == "G1"

@@ -295,8 +295,8 @@ def test_of_magnets_that_hold_the_middle_of_a_card_the_design_that_draws_them_th
     """By hand: the small card is 28 · 25.4 ÷ 18 + 10 = 49.5 by 32.6 mm; 9 mm in from each edge leave
     31.5 × 14.6 mm; on the large card alone, of 100.7 × 126.1 mm, they would stand 82.7 × 108.1 mm apart."""
     assert complaints(of_two(HERON, MOTH)) == [
-        "tests:1:1: advice: A Moth on Cloth 18 is so small that on Heron at the Lock the magnets hold only the middle "
-        "1.24 × 0.57 in (3.2 × 1.5 cm); make that one larger, or lay this aside: see --explain"
+        "tests:1:1: advice: the small card of A Moth on Cloth 18 lets the shared magnets hold only the middle "
+        "1.24 × 0.57 in (3.2 × 1.5 cm) of Heron at the Lock; make that one larger, or see --explain"
     ]
     assert FAULTS["magnets-bunched"].level is Level.ADVICE
 
@@ -310,12 +310,12 @@ def narrow_and_low(narrow="Post", low="Hedge"):
 
 def test_a_narrow_and_a_low_design_are_both_named():
     upright, across = narrow_and_low()
-    said = [words for words in complaints(of_two(HERON, upright, across)) if "on Heron at" in words]
+    said = [words for words in complaints(of_two(HERON, upright, across)) if "of Heron at" in words]
     assert (
         len(said) == 1
-        and "advice: Post and Hedge are so small that on Heron at the Lock" in said[0]
+        and "advice: the small cards of Post and Hedge let the shared magnets" in said[0]
     )
-    assert said[0].endswith("; make those larger, or lay this aside: see --explain")
+    assert said[0].endswith("; make those larger, or see --explain")
 
 
 def test_nobody_is_told_to_cut_bare_rows_off_a_design_that_draws_the_magnets_in():
@@ -330,7 +330,7 @@ def test_a_few_bare_rows_that_let_the_magnets_stand_apart_are_offered_and_then_l
     more on either side are enough, and three are not."""
     slim = pattern(*rows(20, 64), id="post", title="Post", cloths=(option(14),))
     (said,) = complaints(of_two(HERON, slim))
-    assert said.endswith("; enlarge it by bare rows: 'packetgen chart border post 4'")
+    assert said.endswith("; add bare rows: 'packetgen chart border post 4'")
     bordered = [
         pattern(*framed(20, 64, bare), id="post", title="Post", cloths=(option(14),))
         for bare in (3, 4)
@@ -348,7 +348,7 @@ def test_the_edge_that_is_offered_leaves_wood_enough_round_the_design():
     low = piece(200, 68 * 25.4 / 14 + 2 * 5 + 2 * 3, magnets=Magnets(4, 10.0, 2.0, 9.0))
     (said,) = complaints(series(HERON, slim, finish=low))
     assert said.endswith(
-        "; enlarge it by bare rows: 'packetgen chart border post --left 4 --right 4 --top 2 --bottom 2'"
+        "; add bare rows: 'packetgen chart border post --left 4 --right 4 --top 2 --bottom 2'"
     )
 
 
@@ -356,7 +356,7 @@ def test_what_draws_the_magnets_in_is_told_at_the_design_that_is_to_be_mended():
     small = replace(MOTH, cloths=(replace(option(18), place=Place("series/moth/pattern.yaml", 6)),))
     (said,) = complaints(of_two(HERON, small))
     assert said.startswith(
-        "series/moth/pattern.yaml:6:1: advice: A Moth on Cloth 18 is so small that on Heron at "
+        "series/moth/pattern.yaml:6:1: advice: the small card of A Moth on Cloth 18 lets "
     )
 
 
@@ -383,9 +383,10 @@ def test_a_design_can_draw_its_own_magnets_in_with_a_fine_cloth():
     of = pattern(*rows(50, 50), cloths=(option(14), option(40)))
     (said,) = complaints(of_two(of))
     assert (
-        "A Sprig on Cloth 40 is so small that on A Sprig on Cloth 14 the magnets hold only the middle 0.94 × 0.94 in"
+        "the small card of A Sprig on Cloth 40 lets the shared magnets hold only the middle 0.94 ×"
         in said
     )
+    assert " of A Sprig on Cloth 14; " in said
     assert said.endswith("; offer no cloth so fine, or leave bare rows round it")
 
 
@@ -540,6 +541,8 @@ def test_bare_rows_of_a_large_design_go_before_those_that_a_small_one_needs():
     assert "packetgen chart crop pond" in reviewed(HERON, pond)["edges-bare"]
     with_moth = reviewed(HERON, pond, moth)
     assert "packetgen chart crop pond" in with_moth["edges-bare"]
+    assert "; what the magnets need of smaller designs is told then" in with_moth["edges-bare"]
+    assert "what the magnets need" not in reviewed(HERON, pond)["edges-bare"]
     assert "magnets-bunched" not in with_moth
     then = reviewed(HERON, cropped, moth)
     assert "magnets-bunched" in then and "edges-bare" not in then

@@ -444,7 +444,10 @@ def test_a_pattern_s_page_and_the_calendar_say_the_same_day_of_hanging():
     files = site_of(late)
     assert "First goes up on 29 April 2027 : swap calendar" in Page(files["sprig/index.html"]).text
     assert "29 April 2027 A Sprig" in Page(files["index.html"]).text
-    assert "None goes up before the release, nor before the day" in Page(files["index.html"]).text
+    assert (
+        "None goes up before the release, and each waits until the day"
+        in Page(files["index.html"]).text
+    )
 
 
 def test_a_month_is_printed_without_a_day_and_stands_where_it_comes_after_the_release():

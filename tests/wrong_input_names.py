@@ -339,6 +339,11 @@ CASES = (
         "series/garden-year/fern/pattern.yaml:10:13: 'k' and 'r' are stitched alike in 'moss', both with 'E2'; use one mark for both, or change one of them",
     ),
     Case(
+        "an old number in the notes",
+        {f"{FERN}/stitching.md": "Begin in the middle.\n\nPeat (K5) hides well.\n"},
+        "series/garden-year/fern/stitching.md:3:7: advice: here stands 'Peat (K5)', and 'peat' is 'K4' on Moss Stranded; write 'K4', or take the number out",
+    ),
+    Case(
         "a line of the key copied with its number",
         {
             PATTERN: (

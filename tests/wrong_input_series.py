@@ -208,8 +208,8 @@ CASES = (
     Case(
         "a pattern copied for the next, with a title of its own",
         {**next_to_fern("title: Fern by the Tap", "title: Ivy by the Tap"), **AND_IVY},
-        "series/garden-year/ivy/pattern.yaml:1:1: advice: chart and key are the very same as those of 'Fern by the Tap'; draw this pattern's own, or bring it in with packetgen bring",
-        "series/garden-year/ivy/pattern.yaml:1:1: advice: 'about', 'story.md' and 'stitching.md' are those of 'Fern by the Tap', word for word; write what is so of this pattern",
+        "series/garden-year/ivy/pattern.yaml:1:1: advice: chart and key are the very same as those of 'Fern by the Tap'; draw one of the two anew, or bring it in with packetgen bring",
+        "series/garden-year/ivy/pattern.yaml:1:1: advice: 'about', 'story.md' and 'stitching.md' are those of 'Fern by the Tap', word for word; write for each of the two what is so of it",
     ),
     Case(
         "a pattern copied for the next, of which only the story was forgotten",
@@ -218,7 +218,7 @@ CASES = (
             **AND_IVY,
             f"{IVY}/chart.txt": TINY[CHART].replace("rrbb", "rbbb", 1),
         },
-        "series/garden-year/ivy/pattern.yaml:1:1: advice: 'story.md' and 'stitching.md' are those of 'Fern by the Tap', word for word; write what is so of this pattern",
+        "series/garden-year/ivy/pattern.yaml:1:1: advice: 'story.md', 'stitching.md' and 'occasion' are those of 'Fern by the Tap', word for word; write for each of the two what is so of it",
     ),
     Case(
         "one design in two ranges of colours",
@@ -227,7 +227,7 @@ CASES = (
             **AND_IVY,
             f"{IVY}/story.md": "An ivy.\n",
         },
-        "series/garden-year/ivy/pattern.yaml:1:1: advice: 'about' and 'stitching.md' are those of 'Fern by the Tap', word for word; write what is so of this pattern",
+        "series/garden-year/ivy/pattern.yaml:1:1: advice: 'about', 'stitching.md' and 'occasion' are those of 'Fern by the Tap', word for word; write for each of the two what is so of it",
     ),
     Case(
         "an order without its commas",

@@ -461,7 +461,7 @@ CASES = (
     Case(
         "linen over one thread for over two",
         {CLOTH: ("over: 2", "over: 1")},
-        "cloths/hopsack-28.yaml:4:7: advice: with over: 1 each stitch covers a single thread of 28 to the inch, and so is much smaller than usual; evenweave so fine is worked with over: 2; where one pattern wants it otherwise, write over in that pattern's cloth choice",
+        "cloths/hopsack-28.yaml:4:7: advice: with over: 1 each stitch covers a single thread of 28 to the inch, and so is much smaller than usual; evenweave so fine has over: 2; where one pattern wants it otherwise, write over in that pattern's cloth choice",
     ),
     Case(
         "an outline of two corners",

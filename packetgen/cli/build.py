@@ -187,7 +187,9 @@ def _summary(built: "Built", build_folder: Path) -> str:
     made, there = len(built.made), len(built.outputs)
     said = f"{counted(made, 'file')} made, {counted(there - made, 'file')} left as they were"
     if not made and not built.gone:
-        what = "All came out as it was" if built.inputs_changed else "Nothing has changed"
+        what = (
+            "All came out the same, to the byte" if built.inputs_changed else "Nothing has changed"
+        )
         said = f"{what}: {counted(there, 'file')} left as they were"
     return f"{said}. Open {build_folder / 'site' / 'index.html'} to look."
 

@@ -316,7 +316,8 @@ def _summary(found: "Foretold") -> str:
         (found.left, f"{found.left} as they are"),
     )
     todo = listed(_those_there(work)) or "make nothing"
-    return f"A build would {todo}. Its files: {', '.join(_those_there(files))}."
+    of_day = " With those of the day" if found.for_the_day else " Its files"
+    return f"A build would {todo}.{of_day}: {', '.join(_those_there(files))}."
 
 
 def _those_there(said: tuple[tuple[int, str], ...]) -> tuple[str, ...]:

@@ -197,7 +197,7 @@ FIGURES: dict[str, Fault] = {
         Level.ADVICE,
     ),
     "magnets-bunched": Fault(
-        "{by} {are} so small that on {title} the magnets hold only the middle {inches} ({centimetres})",
+        "the small {cards} of {by} {let} the shared magnets hold only the middle {inches} ({centimetres}) of {title}",
         "{mend}",
         Level.ADVICE,
     ),

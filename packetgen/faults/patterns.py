@@ -238,6 +238,11 @@ PATTERNS: dict[str, Fault] = {
         "draw one of the two anew, or bring it in with packetgen bring",
         Level.ADVICE,
     ),
+    "number-told-other": Fault(
+        "here stands {told}, and {name} is {number} on {card}",
+        "write {number}, or take the number out",
+        Level.ADVICE,
+    ),
     "texts-copied": Fault(
         "{what} {are} of {other}, word for word",
         "write for each of the two what is so of it",

@@ -38,7 +38,7 @@ VALUES: dict[str, Fault] = {
     ),
     "over-single": Fault(
         "with over: 1 each stitch covers a single thread of {count} to the inch, and so is much smaller than usual",
-        "{weave} so fine is worked with over: 2; where one pattern wants it otherwise, write over in that pattern's cloth choice",
+        "{weave} so fine has over: 2; where one pattern wants it otherwise, write over in that pattern's cloth choice",
         Level.ADVICE,
     ),
     "count-rare": Fault(

@@ -318,6 +318,11 @@ WHY_PATTERNS: dict[str, Why] = {
         "Draw the new chart, or bring it in. A second set of colours for one design is a thread set of its own, not a "
         "pattern.",
     ),
+    "number-told-other": Why(
+        "A text of yours names a colour with its number, and on no thread card of the pattern that colour has this number: "
+        "it may have been renumbered since. Stitchers read it beside the key.",
+        "Write the number that the card has, or leave it out: names are enough beside the key.",
+    ),
     "texts-copied": Why(
         "The sentence about the pattern, the words for those who do not see its picture, or its story are the same as "
         "those of another pattern of the series. A reader who sees both takes one for a mistake.",

@@ -30,9 +30,16 @@ def complain_of_copies(patterns: Sequence[Pattern], examples: Problems, problems
         for title, names in alike.items():
             if names == [_STITCHING]:
                 continue  # designs of one series may well be stitched alike
+            if title == pattern.title and _same_day(pattern, title, patterns):
+                names.append("occasion")  # told by itself once they are called otherwise
             are = "is that" if len(names) == 1 else "are those"
             what = listed(names, "and")
             problems.add(pattern.place, "texts-copied", what=what, are=are, other=said(title))
+
+
+def _same_day(pattern: Pattern, title: str, patterns: Sequence[Pattern]) -> bool:
+    days = [one.occasion.rule for one in patterns if one.title == title and one is not pattern]
+    return pattern.occasion.rule in days
 
 
 def _drawn(pattern: Pattern) -> object:

@@ -29,6 +29,7 @@ from packetgen.load.shape_pattern import PATTERN
 from packetgen.load.strange_keys import Sets
 from packetgen.load.sure import all_sure, sure
 from packetgen.load.symbols_file import read_symbols, with_kept
+from packetgen.load.told_numbers import complain_of_told_numbers
 from packetgen.load.values import Filled
 from packetgen.load.words import said, shown
 from packetgen.load.worked import read_worked
@@ -116,6 +117,11 @@ def load_pattern(
         return None
     in_order = all_sure(sure(sets).values())
     complain_of_remarks(text, sure(key).lines, in_order, problems)
+    set_cards = [one.card for one in in_order]
+    for file in ("story.md", "stitching.md", sure(chart_name)):
+        complain_of_told_numbers(
+            folder.text(f"{path}/{file}") or "", f"{path}/{file}", set_cards, problems
+        )
     return Pattern(
         id=name,
         title=filled["title"],

@@ -55,7 +55,7 @@ def buy_tables(figures: Figures) -> tuple[BuyTable, ...]:
     """The tables of one pattern, the model's thread set first."""
     tables = []
     for index, thread_set in enumerate(figures.pattern.thread_sets):
-        columns = [on.needs[index][1] for on in figures.cloths]
+        columns = [_as_on_cards(on.needs[index][1], thread_set.card) for on in figures.cloths]
         rows = tuple(BuyRow(cells[0].card, cells[0].colour, cells) for cells in zip(*columns))
         tables.append(
             BuyTable(
@@ -67,6 +67,17 @@ def buy_tables(figures: Figures) -> tuple[BuyTable, ...]:
             )
         )
     return tuple(tables)
+
+
+def _as_on_cards(needs: tuple[Need, ...], own: ThreadCard) -> tuple[Need, ...]:
+    """Those of the set's own card first, and of each card in its own order: a shop has its threads by number."""
+    cards = {own.id: own} | {need.card.id: need.card for need in needs}
+    at = {
+        (name, number): (nth, place)
+        for nth, (name, card) in enumerate(cards.items())
+        for place, number in enumerate(card.colours)
+    }
+    return tuple(sorted(needs, key=lambda need: at[need.card.id, need.colour.number]))
 
 
 def _totals(columns: list[tuple[Need, ...]]) -> tuple[Total, ...]:

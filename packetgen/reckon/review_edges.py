@@ -15,9 +15,12 @@ def bare_edges(pattern: Pattern) -> tuple[int, int]:
     return (left + right, top + bottom) if max(left, right, top, bottom) > MEANT else (0, 0)
 
 
-def complain_of_bare_edges(pattern: Pattern, as_large: bool, problems: Problems) -> None:
+def complain_of_bare_edges(
+    pattern: Pattern, as_large: bool, magnets_wait: bool, problems: Problems
+) -> None:
     """They count in the finished size, in the fit and in the cloth to cut. A design that has to stay `as_large`, as
-    one whose card the magnets need, may be out of the middle by them."""
+    one whose card the magnets need, may be out of the middle by them. `magnets_wait` says whether it is told only then
+    what magnets need of smaller designs."""
     grid, bare = pattern.grid, bare_edges(pattern)
     if not any(bare):
         return
@@ -39,6 +42,7 @@ def complain_of_bare_edges(pattern: Pattern, as_large: bool, problems: Problems)
         how = f"'packetgen chart shift {pattern.id} {moved}' brings it to the middle"
         mend = how if name.endswith(".txt") else "bring it to the middle"
         why = "which the magnets need, and the design is out of the middle"
+    mend += "; what the magnets need of smaller designs is told then" * magnets_wait
     problems.add(
         grid.place,
         "edges-bare",

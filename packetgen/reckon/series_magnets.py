@@ -198,7 +198,8 @@ def _complain_of_bunched(
             inches=size_inches(apart.width_mm, apart.height_mm),
             centimetres=size_centimetres(apart.width_mm, apart.height_mm),
             by=listed(by),
-            are="is" if len(by) == 1 else "are",
+            cards="card" if len(by) == 1 else "cards",
+            let="lets" if len(by) == 1 else "let",
             mend=_less_bunched(small, others, all_figures, series),
         )
 
@@ -213,12 +214,12 @@ def _less_bunched(
         return "offer no cloth so fine, or leave bare rows round it"
     by = {of.id: of for of, _ in small}
     if len(by) > 1:
-        return "make those larger, or lay this aside: see --explain"
+        return "make those larger, or see --explain"
     (pattern,) = by.values()
     if edge := bare_edge_enough(pattern, all_figures, series.finish):
         bare = f"'packetgen chart border {pattern.id} {_typed(pattern, *edge)}'"
-        return f"enlarge it by bare rows: {bare}"
-    return "make that one larger, or lay this aside: see --explain"
+        return f"add bare rows: {bare}"
+    return "make that one larger, or see --explain"
 
 
 def _typed(pattern: Pattern, columns: int, rows: int) -> str:

@@ -1,0 +1,82 @@
+"""Numbers of colours in an author's texts: where a colour's name stands beside another number than its card has, the
+number is old, mostly."""
+
+import re
+from collections.abc import Iterator, Mapping, Sequence
+from functools import lru_cache
+
+from packetgen.diagnostics import Place, Problems
+from packetgen.load.words import said, shown
+from packetgen.model import ThreadCard
+
+_NUMBER = r"[A-Za-z]{0,2}\d{1,5}[A-Za-z]?"
+# What stands before a name and counts something is shorter: '12 green stitches'. Our own choice.
+_COUNTS = re.compile(r"\d{1,2}")
+
+
+def complain_of_told_numbers(
+    text: str, path: str, cards: Sequence[ThreadCard], problems: Problems
+) -> None:
+    """Advice on 'Wet plank (119)' and '119 wet plank' where no card has that number for that name. Of a chart only the
+    list at its head is looked at."""
+    found = tuple(_told(text, path.endswith(".txt"), cards))
+    known = _numbers_of(cards) if found else {}
+    for place, number, one in found:
+        name = one["name"].casefold()
+        of = known.get(name, [])
+        alike = [(own, card) for own, card in of if _form(own) == _form(number)]
+        if alike and number.casefold() not in (own.casefold() for own, _ in of):
+            own, card = alike[0]
+            problems.add(
+                Place(path, *place),
+                "number-told-other",
+                told=said(" ".join(one[0].split()).removeprefix("# ")),
+                name=said(name),
+                number=said(own),
+                card=shown(card.name),
+            )
+
+
+def _told(
+    text: str, chart: bool, cards: Sequence[ThreadCard]
+) -> Iterator[tuple[tuple[int, int], str, re.Match[str]]]:
+    """Line and column of each number that stands beside a name, the number, and both."""
+    for row, line in enumerate(text.split("\n"), 1):
+        if not re.search(r"^#.*\d" if chart else r"\d", line):
+            continue
+        names = {colour.name.casefold() for card in cards for colour in card.colours.values()}
+        of_line, beside = _sought(tuple(sorted(names, key=lambda name: (-len(name), name))))
+        whole = of_line.fullmatch(line)
+        for one in (whole,) if chart and whole else () if chart else beside.finditer(line):
+            side = "before" if chart or not one["after"] else "after"
+            number = one[side]
+            if number and (chart or side == "after" or not _COUNTS.fullmatch(number)):
+                yield (row, one.start(side) + 1), number, one
+
+
+@lru_cache(maxsize=8)
+def _sought(names: tuple[str, ...]) -> tuple[re.Pattern[str], re.Pattern[str]]:
+    """A line of the list at a chart's head, and a name in a sentence with what may be its number; the longest name
+    first."""
+    any_of = "|".join(map(re.escape, names)) or r"(?!)"
+    before, name = rf"(?P<before>{_NUMBER})\s+", rf"(?P<name>{any_of})"
+    return (
+        re.compile(rf"#\s+\S\s+{before}{name}\s*", re.IGNORECASE),
+        re.compile(
+            rf"(?<![\w#])(?:{before})?{name}\b(?:\s*\((?P<after>{_NUMBER})\))?", re.IGNORECASE
+        ),
+    )
+
+
+def _numbers_of(cards: Sequence[ThreadCard]) -> Mapping[str, list[tuple[str, ThreadCard]]]:
+    """By the names of colours the numbers that cards have for them."""
+    found: dict[str, list[tuple[str, ThreadCard]]] = {}
+    for card in cards:
+        for colour in card.colours.values():
+            found.setdefault(colour.name.casefold(), []).append((colour.number, card))
+    return found
+
+
+def _form(number: str) -> str:
+    """'A9' of 'E2': what has another form than any number of the card may count years or skeins."""
+    return re.sub(r"[A-Za-z]", "A", re.sub(r"\d", "9", number))

@@ -1,0 +1,65 @@
+"""Numbers of colours that an author's texts tell."""
+
+import pytest
+
+from packetgen.diagnostics import Problems
+from packetgen.load.told_numbers import complain_of_told_numbers
+from packetgen.model import Colour
+from tests.stitching import thread_set
+
+CARD = thread_set().card
+
+
+def card(**numbers):
+    """A card with these names, of which '_' is a space, and their numbers."""
+    colours = {no: Colour(no, name.replace("_", " "), "#808080") for name, no in numbers.items()}
+    return type(CARD)(**(vars(CARD) | {"colours": colours}))
+
+
+FLOSS = card(wet_plank="219", hedge="141", moss="07", brick="E2", plank="300")
+
+
+def told(text: str, path: str = "fern/stitching.md") -> list[str]:
+    problems = Problems()
+    complain_of_told_numbers(text, path, [FLOSS], problems)
+    return [f"{one.place.line}:{one.place.column} {one.wrong}" for one in problems]
+
+
+def test_a_number_that_the_card_no_longer_has_for_that_name_is_told_where_it_stands():
+    (line,) = told("Look closely.\nWet plank (119) and hedge (141) are alike to some.\n")
+    assert line.startswith("2:12 here stands 'Wet plank (119)', and 'wet plank' is '219' on ")
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Wet plank (219) and hedge (141).",
+        "219 wet plank, 300 plank",
+        "12 moss stitches, then 3 hedge stitches and 40 brick ones",  # are counted
+        "hedge (2)",
+        "In 2024 hedge and moss grew.",  # another form than any number has
+        "Use hedgerow 119.",
+    ],
+)
+def test_other_figures_beside_a_name_are_let_be(text):
+    assert told(text) == []
+
+
+@pytest.mark.parametrize(
+    ("text", "number"),
+    [
+        ("119 wet plank", "'219'"),
+        ("C2 brick", "'E2'"),
+        ("moss (08)", "'07'"),
+        ("141 plank", "'300'"),
+    ],
+)
+def test_it_is_told_before_the_name_and_behind_it(text, number):
+    (line,) = told(text)
+    assert f"is {number} on" in line
+
+
+def test_of_a_chart_only_the_list_at_its_head_is_read():
+    chart = "# w  119 wet plank\n# m  07 moss\n# k  8 moss\n# 119 wet plank was here\nww\n"
+    (line,) = told(chart, "fern/chart.txt")
+    assert line.startswith("1:6 here stands 'w 119 wet plank'")
