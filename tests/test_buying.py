@@ -8,7 +8,7 @@ from hypothesis import strategies as st
 
 from packetgen.model import Colour, Fraction, KeyLine, Stitch
 from packetgen.nouns import all_of, counted, plural
-from packetgen.reckon.buying import buy_tables, shared_needs
+from packetgen.reckon.buying import buy_tables, by_number, shared_needs
 from packetgen.reckon.figures import beads_with_spares, figures
 from packetgen.reckon.thread import Lengths, Need, units_to_buy, warning
 from packetgen.render.templates import environment
@@ -239,13 +239,18 @@ def test_two_of_a_kind_are_both_and_more_are_all_of_them():
     assert all_of(4, "berry") == "all 4 berries"
 
 
-def test_rows_come_by_the_order_of_the_card_whatever_that_of_the_key():
+def test_rows_come_by_number_whatever_the_order_of_the_key():
     """As the threads hang in a shop. A card's own come before those of another."""
     soot, moss = key_line("s", SOOT), key_line("m", MOSS)
     glow = key_line("g", RIME, of=BRAID)
     for key in ((glow, soot, moss), (moss, glow, soot)):
         of = replace(pattern("smg"), key=key)
         (table,) = buy_tables(figures(of, piece()))
-        *own, last = [row.colour.number for row in table.rows]
-        numbers = list(table.set.card.colours)
-        assert own == sorted(own, key=numbers.index) and len(own) == 2 and last == "G1"
+        numbers = [row.colour.number for row in table.rows]
+        assert numbers == [*sorted((SOOT.number, MOSS.number)), "G1"]
+
+
+def test_numbers_of_colours_are_sorted_as_they_count():
+    assert sorted(["E10", "07", "310", "E2", "9", "B5200"], key=by_number) == [
+        *("07", "9", "310", "B5200", "E2", "E10"),
+    ]

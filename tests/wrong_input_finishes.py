@@ -63,6 +63,22 @@ _GABLED = (
 
 CASES = (
     Case(
+        "a panel measured from the corner of a board below an arch",
+        {
+            FINISH: TINY[FINISH]
+            .replace(
+                "outline: 0,0 120,0 120,120 0,120\n    at: 0,0",
+                "outline: 0,0 120,0 120,120 0,120\n    at: 0,40",
+            )
+            .replace(
+                "paints:\n",
+                f"{rail('0,40 0,0 120,0 120,40 110,40 110,10 10,10 10,40', '0,0').replace('rail', 'arch')}paints:\n",
+            )
+            .replace(_PANEL, "outline: 10,20 110,20 110,110 10,110")
+        },
+        "finishes/shelf/finish.yaml:4:12: advice: below 22 % of the panel there is no wood; write 10,60 110,60 110,150 10,150 if it was measured from the corner of 'back': corners are those in the drawing of the whole",
+    ),
+    Case(
         "a panel measured from the corner of a board that stands elsewhere",
         {
             FINISH: TINY[FINISH]
@@ -72,7 +88,7 @@ CASES = (
             )
             .replace(_PANEL, "outline: 20,20 120,20 120,120 20,120")
         },
-        "finishes/shelf/finish.yaml:4:12: advice: the panel lies 20 mm to the left of the middle of 'back'; write 40,20 140,20 140,120 40,120 if it was measured from that part's own corner: corners are those in the drawing of the whole",
+        "finishes/shelf/finish.yaml:4:12: advice: the panel lies 20 mm to the left of the middle of 'back'; write 40,20 140,20 140,120 40,120 if it was measured from that part's corner: corners are those in the drawing of the whole",
     ),
     Case(
         "an outline that comes back on itself",

@@ -157,7 +157,12 @@ FIGURES: dict[str, Fault] = {
     ),
     "panel-beside-middle": Fault(
         "the panel lies {much} to the {side} of the middle of {part}",
-        "{mend} if it was measured from that part's own corner: corners are those in the drawing of the whole",
+        "{mend} if it was measured from that part's corner: corners are those in the drawing of the whole",
+        Level.ADVICE,
+    ),
+    "panel-over-gap": Fault(
+        "below {share} % of the panel there is no wood",
+        "{mend} if it was measured from the corner of {part}: corners are those in the drawing of the whole",
         Level.ADVICE,
     ),
     "part-over-panel": Fault(
@@ -197,7 +202,7 @@ FIGURES: dict[str, Fault] = {
         Level.ADVICE,
     ),
     "magnets-bunched": Fault(
-        "the small {cards} of {by} {let} the shared magnets hold only the middle {inches} ({centimetres}) of {title}",
+        "magnets must suit the small {cards} of {by} too, so {title} is held only in its middle, {inches} ({centimetres})",
         "{mend}",
         Level.ADVICE,
     ),

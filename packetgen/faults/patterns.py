@@ -238,6 +238,9 @@ PATTERNS: dict[str, Fault] = {
         "draw one of the two anew, or bring it in with packetgen bring",
         Level.ADVICE,
     ),
+    "counter-of-another": Fault(
+        "this is the very address of {other}", "write that of this pattern", Level.ADVICE
+    ),
     "number-told-other": Fault(
         "here stands {told}, and {name} is {number} on {card}",
         "write {number}, or take the number out",

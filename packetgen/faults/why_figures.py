@@ -154,6 +154,11 @@ WHY_FIGURES: dict[str, Why] = {
         "that board, which itself stands elsewhere by its at. All designs, magnets and pictures would hang beside the middle.",
         "Count the corners in the drawing of the whole; or lay the advice aside where the panel is meant to be there.",
     ),
+    "panel-over-gap": Why(
+        "Part of the panel lies between parts, where nothing is, and all of it would lie on one board if its corners were "
+        "counted from the corner of that board, which itself stands elsewhere by its at.",
+        "Count the corners in the drawing of the whole; or lay the advice aside where the gap is meant to be there.",
+    ),
     "part-over-panel": Why(
         "Parts are listed from the back to the front, and this one stands, where its at says, before the wood that "
         "carries the panel: what is mounted there would be hidden. A part without an at stands at 0,0. What lies over "

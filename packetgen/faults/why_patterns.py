@@ -318,6 +318,11 @@ WHY_PATTERNS: dict[str, Why] = {
         "Draw the new chart, or bring it in. A second set of colours for one design is a thread set of its own, not a "
         "pattern.",
     ),
+    "counter-of-another": Why(
+        "Two patterns are sold at one address, which has a word of the other's title in it: in a copied file it is easily "
+        "forgotten, and buyers come to the wrong pattern.",
+        "Write the address of this pattern, or lay the advice aside where both are on that page.",
+    ),
     "number-told-other": Why(
         "A text of yours names a colour with its number, and on no thread card of the pattern that colour has this number: "
         "it may have been renumbered since. Stitchers read it beside the key.",

@@ -1,6 +1,8 @@
 """What a pattern still has of the one whose folder its own was copied from."""
 
+import re
 from collections.abc import Sequence
+from urllib.parse import urlsplit
 
 from packetgen.diagnostics import Problems
 from packetgen.load.examples import is_example, is_example_chart
@@ -8,6 +10,7 @@ from packetgen.load.words import listed, said
 from packetgen.model import Pattern
 
 _STITCHING = "stitching.md"
+_IN_MANY = {"the", "and", "for", "from", "with", "pattern", "patterns"}  # titles and addresses
 
 
 def complain_of_copies(patterns: Sequence[Pattern], examples: Problems, problems: Problems) -> None:
@@ -35,6 +38,27 @@ def complain_of_copies(patterns: Sequence[Pattern], examples: Problems, problems
             are = "is that" if len(names) == 1 else "are those"
             what = listed(names, "and")
             problems.add(pattern.place, "texts-copied", what=what, are=are, other=said(title))
+
+
+def complain_of_counters(patterns: Sequence[Pattern], problems: Problems) -> None:
+    """Advice on the address of a shop that is another pattern's too, and has a word of that one's title and none of this
+    one's."""
+    sold_there: dict[str, list[Pattern]] = {}
+    for pattern in patterns:
+        for counter in pattern.sold_at:
+            sold_there.setdefault(counter.url, []).append(pattern)
+    for pattern in patterns:
+        own = _words(pattern.title)
+        for counter in pattern.sold_at:
+            said_there = _words(urlsplit(counter.url).path)
+            meant = (one for one in sold_there[counter.url] if said_there & _words(one.title))
+            other = next(meant, None)
+            if other and counter.place and not said_there & own:
+                problems.add(counter.place, "counter-of-another", other=said(other.title))
+
+
+def _words(text: str) -> set[str]:
+    return set(re.findall(r"[^\W\d_]{3,}", text.casefold())) - _IN_MANY
 
 
 def _same_day(pattern: Pattern, title: str, patterns: Sequence[Pattern]) -> bool:

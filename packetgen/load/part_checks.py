@@ -23,6 +23,7 @@ from packetgen.load.placed_parts import (
     hidden,
     in_cm,
     lies_on,
+    over_gap,
     over_panel,
     standing_apart,
     turned_about,
@@ -82,22 +83,28 @@ def complain_of_places(
 
 
 def _look_at_middle(panel: Filled, parts: tuple[Part, ...], problems: Problems) -> None:
-    """Advice on a panel that was measured from the corner of the board it lies on, and is on wood all the same."""
-    if (found := beside_middle(panel["outline"], parts)) is None:
-        return
-    number, beside_mm = found
-    part, outline = parts[number], panel["outline"]
-    moved = [(x + part.at_mm[0], y + part.at_mm[1]) for x, y in outline]
-    corners = " ".join(map(point_said, moved))
-    few = len(outline) <= SHOWN
-    problems.add(
-        panel.place_of("outline"),
-        "panel-beside-middle",
-        part=said(part.name),
-        much=mm_said(abs(beside_mm)),
-        side="left" if beside_mm < 0 else "right",
-        mend=f"write {corners}" if few else f"add {point_said(part.at_mm)} to each of its corners",
-    )
+    """Advice on a panel that was measured from the corner of the board it lies on, and is on wood, or between parts, all
+    the same."""
+    outline = panel["outline"]
+    if gap := over_gap(outline, parts):
+        part, share = parts[gap[0]], max(1, round(100 * gap[1]))
+        facts = {"share": share, "mend": _moved(outline, part)}
+        problems.add(panel.place_of("outline"), "panel-over-gap", part=said(part.name), **facts)
+    elif beside := beside_middle(outline, parts):
+        part, much = parts[beside[0]], mm_said(abs(beside[1]))
+        side = "left" if beside[1] < 0 else "right"
+        facts = {"much": much, "side": side, "mend": _moved(outline, part)}
+        problems.add(
+            panel.place_of("outline"), "panel-beside-middle", part=said(part.name), **facts
+        )
+
+
+def _moved(outline: Outline, part: Part) -> str:
+    """What to write for an outline that was measured from the part's own corner."""
+    if len(outline) > SHOWN:
+        return f"add {point_said(part.at_mm)} to each of its corners"
+    corners = ((x + part.at_mm[0], y + part.at_mm[1]) for x, y in outline)
+    return f"write {' '.join(map(point_said, corners))}"
 
 
 def _in_px(filled: Filled) -> Filled | None:

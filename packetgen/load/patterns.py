@@ -117,11 +117,12 @@ def load_pattern(
         return None
     in_order = all_sure(sure(sets).values())
     complain_of_remarks(text, sure(key).lines, in_order, problems)
-    set_cards = [one.card for one in in_order]
-    for file in ("story.md", "stitching.md", sure(chart_name)):
-        complain_of_told_numbers(
-            folder.text(f"{path}/{file}") or "", f"{path}/{file}", set_cards, problems
-        )
+    texts = {"story.md": sure(story), "stitching.md": sure(notes)}
+    if sure(chart_name).endswith(".txt"):
+        texts[sure(chart_name)] = sure(folder.text(f"{path}/{chart_name}"))
+    for file, words in texts.items():
+        set_cards = [one.card for one in in_order]
+        complain_of_told_numbers(words, f"{path}/{file}", set_cards, problems)
     return Pattern(
         id=name,
         title=filled["title"],
@@ -152,7 +153,8 @@ def load_pattern(
         given_away=tuple(dict.fromkeys(one.value for one in filled.each("given_away"))),
         laid_aside=aside,
         sold_at=tuple(
-            Counter(one.value["name"], one.value["url"]) for one in filled.each("sold_at")
+            Counter(one.value["name"], one.value["url"], one.value.place_of("url"))
+            for one in filled.each("sold_at")
         ),
         revisions=revisions,
         story_markdown=sure(story),

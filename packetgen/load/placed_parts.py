@@ -20,6 +20,7 @@ _EDGE_MM = 5
 _HUNG_MM, _LEAST_LONG_MM = 30, 5
 # A layer of wood carries the panel if it reaches below so much of it, and fills half.
 _REACHES, _FILLS = 0.9, 0.5
+_GAP = 0.02  # of a panel; less without wood below it is a groove
 _MIDDLE_MM = 1  # a panel so near to the middle of its board is in it
 _NEXT_TO_NOTHING = 0.05  # of the panel, that a board in centimetres lies below
 LARGE = 3  # times the panel: no wood round it is larger in both
@@ -109,6 +110,22 @@ def beside_middle(panel: Outline, parts: Sequence[Part]) -> tuple[int, float] | 
         ):
             found.append((number, middle - own))
     return found[0] if len(found) == 1 else None
+
+
+def over_gap(panel: Outline, parts: Sequence[Part]) -> tuple[int, float] | None:
+    """The number of the one part that all of a panel lies on if its corners are counted from the part's own 0,0, where
+    as it is there is no wood below a share of it; and that share."""
+    shape = Polygon(panel)
+    bare = shape.difference(unary_union([_placed(part) for part in parts])).area / shape.area
+    if bare < _GAP:
+        return None
+    found = [
+        number
+        for number, part in enumerate(parts)
+        if part.at_mm != (0, 0)
+        and _placed(part).buffer(_ROUNDED_MM).covers(translate(shape, *part.at_mm))
+    ]
+    return (found[0], bare) if len(found) == 1 else None
 
 
 def in_cm(panel: Outline, parts: Sequence[Part]) -> int | None:

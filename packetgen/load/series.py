@@ -2,7 +2,7 @@
 
 from packetgen.diagnostics import Place, Problems, nearest_of
 from packetgen.load.assumptions import read_assumptions
-from packetgen.load.copies import complain_of_copies
+from packetgen.load.copies import complain_of_copies, complain_of_counters
 from packetgen.load.cut_off import between_quotes
 from packetgen.load.designers import read_designers
 from packetgen.load.documents import read_document, read_markdown
@@ -93,6 +93,7 @@ def load_series(
     )
     here = all_sure(patterns)
     complain_of_copies(here, folder.for_review, problems)
+    complain_of_counters(here, problems)
     titles = (filled["title"], *(one.title for one in here), *(one.title for one in coming))
     advise_on_letters(look, titles, filled.place_of("look"), problems)
     return Series(

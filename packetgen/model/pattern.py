@@ -89,6 +89,7 @@ class Counter:
 
     name: str
     url: str
+    place: Place | None = field(default=None, compare=False)  # of the address
 
 
 @dataclass(frozen=True)

@@ -94,7 +94,7 @@ def _complain(each: Reckoned, bunched: bool, problems: Problems) -> None:
         unsure = bunched and figures.pattern.id not in spare_anyhow
         if not problems.errors and not unsure:  # beside a fault nobody can tell either
             needed = figures.pattern.id not in spare
-            complain_of_bare_edges(figures.pattern, needed, bunched, problems)
+            complain_of_bare_edges(figures.pattern, needed, problems, bunched)
         complain_of_story(figures.pattern, problems)
         if not complain_of_photo_told(figures.pattern, problems):
             complain_of_photo(figures.pattern, problems)

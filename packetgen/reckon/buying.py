@@ -3,6 +3,7 @@
 A set's table may have colours of another card too, a braid for example: each row names its own.
 """
 
+import re
 from collections.abc import Iterable
 from dataclasses import dataclass
 
@@ -70,14 +71,18 @@ def buy_tables(figures: Figures) -> tuple[BuyTable, ...]:
 
 
 def _as_on_cards(needs: tuple[Need, ...], own: ThreadCard) -> tuple[Need, ...]:
-    """Those of the set's own card first, and of each card in its own order: a shop has its threads by number."""
-    cards = {own.id: own} | {need.card.id: need.card for need in needs}
-    at = {
-        (name, number): (nth, place)
-        for nth, (name, card) in enumerate(cards.items())
-        for place, number in enumerate(card.colours)
-    }
-    return tuple(sorted(needs, key=lambda need: at[need.card.id, need.colour.number]))
+    """Those of the set's own card first, and of each card by number, as a shop has its threads."""
+    cards = list(dict.fromkeys((own.id, *(need.card.id for need in needs))))
+    return tuple(
+        sorted(needs, key=lambda need: (cards.index(need.card.id), by_number(need.colour.number)))
+    )
+
+
+def by_number(number: str) -> tuple[tuple[str, int], ...]:
+    """What to sort the numbers of colours by: '9' before '10', 'E2' before 'E10'."""
+    return tuple(
+        (letters, int(digits or 0)) for letters, digits in re.findall(r"(\D*)(\d*)", number)
+    )
 
 
 def _totals(columns: list[tuple[Need, ...]]) -> tuple[Total, ...]:
@@ -116,7 +121,7 @@ class Shared:
 
 
 def shared_needs(lists: tuple[tuple[Need, ...], ...]) -> tuple[Shared, ...]:
-    """One list for several patterns, card by card in the cards' order: the generous figures are summed
+    """One list for several patterns, card by card, each by number: the generous figures are summed
     before they are rounded up, so what is left of a unit in one design serves the next. It is never
     short of what all of them take generously, and never more than they would take one by one."""
     cards: dict[str, ThreadCard] = {}
@@ -130,7 +135,7 @@ def shared_needs(lists: tuple[tuple[Need, ...], ...]) -> tuple[Shared, ...]:
     return tuple(
         _shared(card, colour, strand[key], apart[key])
         for card in cards.values()
-        for number, colour in card.colours.items()
+        for number, colour in sorted(card.colours.items(), key=lambda one: by_number(one[0]))
         if (key := (card.id, number)) in strand
     )
 

@@ -8,10 +8,11 @@ from packetgen.model import Cloth, ClothOption, Series
 from packetgen.nouns import counted
 
 _OF_THE_CLOTH = {"coverage-thin", "coverage-crowded", "beads-crowd", "cut-wastes", "fit-tight"}
-# Magnets stand where all designs have room for them, and thread is bought for the thirstiest cloth.
+# Magnets stand where all designs have room for them, which bare rows may give, and thread is bought for the
+# thirstiest cloth.
 _OF_ALL = {
     *("magnets-no-room", "magnets-none-room", "magnets-bunched"),
-    *("skein-short", "skein-little"),
+    *("skein-short", "skein-little", "edges-bare"),
 }
 _OF_SKEINS = {"skein-short", "skein-little"}
 

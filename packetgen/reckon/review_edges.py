@@ -16,7 +16,7 @@ def bare_edges(pattern: Pattern) -> tuple[int, int]:
 
 
 def complain_of_bare_edges(
-    pattern: Pattern, as_large: bool, magnets_wait: bool, problems: Problems
+    pattern: Pattern, as_large: bool, problems: Problems, magnets_wait: bool = False
 ) -> None:
     """They count in the finished size, in the fit and in the cloth to cut. A design that has to stay `as_large`, as
     one whose card the magnets need, may be out of the middle by them. `magnets_wait` says whether it is told only then
@@ -42,7 +42,10 @@ def complain_of_bare_edges(
         how = f"'packetgen chart shift {pattern.id} {moved}' brings it to the middle"
         mend = how if name.endswith(".txt") else "bring it to the middle"
         why = "which the magnets need, and the design is out of the middle"
-    mend += "; what the magnets need of smaller designs is told then" * magnets_wait
+    mend += (
+        "; whether smaller designs then need rows for the magnets, the next proof says"
+        * magnets_wait
+    )
     problems.add(
         grid.place,
         "edges-bare",

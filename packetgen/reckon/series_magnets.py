@@ -199,7 +199,6 @@ def _complain_of_bunched(
             centimetres=size_centimetres(apart.width_mm, apart.height_mm),
             by=listed(by),
             cards="card" if len(by) == 1 else "cards",
-            let="lets" if len(by) == 1 else "let",
             mend=_less_bunched(small, others, all_figures, series),
         )
 
