@@ -123,7 +123,9 @@ def message_examples(folder: Path) -> dict[str, Example]:
         for problem in proof(root).problems:
             place = problem.place
             line = as_usual(problem.printed, root)
-            example = Example(place.path, written_at(case, place), line)
+            # What else is told of a case, of the whole file, is not told of what was written there.
+            of_it = not case.lines or as_usual(str(problem), root) in case.lines
+            example = Example(place.path, written_at(case, place) if of_it else "", line)
             last = found.get(problem.code)
             if last is None or (example.written and not last.written):
                 found[problem.code] = example

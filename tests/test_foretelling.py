@@ -285,9 +285,9 @@ def test_a_correction_without_a_revision_is_told_where_it_belongs_until_it_has_o
     chart, pattern = (last_good / "content" / FERN / name for name in ("chart.txt", "pattern.yaml"))
     chart.write_text("rrrb\nrr..\n")
     line = (
-        rf"^content/{FERN}/pattern\.yaml:\d+:\d+: Fern by the Tap is stitched otherwise than revision 1 was when it was "
-        r"first built into 'build'; where its packet is sold already, add a line under 'revisions', for example (- \{date: "
-        r"2027-02-01, note: .*\})$"
+        rf"^content/{FERN}/pattern\.yaml:\d+:\d+: Fern by the Tap has another chart, key or lines than revision 1 when it "
+        r"was first built into 'build'; where its packet is sold already, add a line under 'revisions', for example "
+        r"(- \{date: 2027-02-01, note: .*\}), and else nothing$"
     )
     against = ("proof", "--against", "build", "--strict", *OUT_DAY)
     assert re.search(line, run(*against, folder=last_good, code=1).stdout, re.M)
@@ -309,7 +309,7 @@ def test_what_only_the_day_makes_other_is_one_line_with_the_day_to_type(last_goo
     assert "another day\n" not in said
     (line,) = (one for one in said.splitlines() if "files would be made anew" in one)
     found = re.fullmatch(
-        r"\d+ files would be made anew, come or go for another day and nothing else: 'build' was made for another "
+        r"But for the day nothing has changed: \d+ files would be made anew, come or go for another day and nothing else: 'build' was made for another "
         r"day, with what stands on (\S+); type --as-of (\S+) to leave that out\.",
         line,
     )

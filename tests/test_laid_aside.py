@@ -200,7 +200,7 @@ def lines(found) -> list[str]:
 
 def test_one_line_of_a_kind_is_laid_aside_by_what_it_is_about(tmp_path):
     before = lines(review(proof(folder(tmp_path / "before"))))
-    (earth,) = (line for line in before if "of K4 peat cost a whole skein" in line)
+    (earth,) = (line for line in before if "of K4 peat would take a whole skein" in line)
     found = review(proof(folder(tmp_path / "after", ONE)))
     assert lines(found) == [line for line in before if line != earth]
     reported = [line.text for line in lines_of(found, "content", with_places=False)]
@@ -210,7 +210,7 @@ def test_one_line_of_a_kind_is_laid_aside_by_what_it_is_about(tmp_path):
 @pytest.mark.parametrize("about", ["k4", "K4 PEAT", "peat", "pattern.yaml"])
 def test_words_of_the_line_or_of_its_file_are_enough(tmp_path, about):
     found = review(proof(folder(tmp_path, ONE.replace("K4 peat", about))))
-    assert not any("of K4 peat cost a whole skein" in line for line in lines(found))
+    assert not any("of K4 peat would take a whole skein" in line for line in lines(found))
     assert "laid-aside-idle" not in told(found)
 
 
@@ -219,7 +219,7 @@ def test_what_is_about_nothing_here_is_told(tmp_path, about):
     found = review(proof(folder(tmp_path, ONE.replace("K4 peat", f'"{about}"'))))
     (line,) = (line for line in lines(found) if "is laid aside" in line)
     assert f"'skein-little about {about}' is laid aside, and there is no such advice here" in line
-    assert any("of K4 peat cost a whole skein" in line for line in lines(found))
+    assert any("of K4 peat would take a whole skein" in line for line in lines(found))
 
 
 @pytest.mark.parametrize(
@@ -312,13 +312,13 @@ def of_five(tmp_path: Path, entry: str = "", length: str = "8 m") -> tuple[list[
         MOSS: FIVE_COLOURS[MOSS].replace("8 m", length),
     }
     found = lines(review(proof(build(tmp_path, FIVE_COLOURS | changes))))
-    little = [line for line in found if "Moss Stranded" in line and "cost a whole skein" in line]
+    little = [line for line in found if "Moss Stranded" in line and "would take a whole skein" in line]
     return little, [line for line in found if "is laid aside" in line]
 
 
 def test_nearly_all_colours_of_a_card_are_told_of_in_one_line(tmp_path):
     (line,), _ = of_five(tmp_path / "all")
-    assert "5 of 5 colours of Moss Stranded cost a whole skein of 8 m each" in line
+    assert "5 of 5 colours of Moss Stranded would take a whole skein of 8 m each" in line
     few, _ = of_five(tmp_path / "few", length="5 m")  # the backstitch takes more than that
     assert len(few) == 4 and not any(" of 5 colours" in line for line in few)
 

@@ -87,7 +87,9 @@ def test_a_colour_is_hardly_used_below_a_fiftieth_of_a_unit():
     strand = {need.colour.number: need.strand.generous_m for need in of.cloths[0].needs[0][1]}
     assert strand["C1"] < 0.96 < strand["T1"]
     (line,) = said(complain_of_little, (of,))
-    assert line.startswith("tests:1:1: advice: 1 stitch of C1 soot cost a whole skein, for 0.2 m")
+    assert line.startswith(
+        "tests:1:1: advice: 1 stitch of C1 soot would take a whole skein, for 0.2 m"
+    )
 
 
 def test_a_skein_that_another_pattern_of_the_series_uses_is_not_wasted():

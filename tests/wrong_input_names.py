@@ -48,7 +48,7 @@ CASES = (
             f"{FERN} copy/{name}": TINY[f"{FERN}/{name}"].replace("Fern by the Tap", "Ivy Wall")
             for name in ("pattern.yaml", "chart.txt", "story.md", "stitching.md")
         },
-        "series/garden-year/fern copy:1:1: advice: 'fern copy' is not in the series' order, so it is left out; call the folder 'ivy-wall' and add that to 'order' in series/garden-year/series.yaml, or begin the folder's name with '_'",
+        "series/garden-year/series.yaml:13:8: advice: the folder 'fern copy' is not in the series' order, so it is left out; call it 'ivy-wall' and add that here, or let the folder's name begin with '_'",
     ),
     Case(
         "cloth and colour that changed places",
@@ -58,7 +58,7 @@ CASES = (
     Case(
         "a folder with spaces and another name in the order",
         fern_called("By the Tap", "fern"),
-        "series/garden-year/By the Tap:1:1: advice: 'By the Tap' is not in the series' order, so it is left out; call the folder 'by-the-tap' and add that to 'order' in series/garden-year/series.yaml, or begin the folder's name with '_'",
+        "series/garden-year/series.yaml:13:8: advice: the folder 'By the Tap' is not in the series' order, so it is left out; call it 'by-the-tap' and add that here, or let the folder's name begin with '_'",
         "series/garden-year/series.yaml:13:9: there is no pattern folder 'fern'; known here: by-the-tap",
     ),
     Case(
@@ -266,7 +266,7 @@ CASES = (
     Case(
         "a pattern folder that is not in the order",
         {f"{FERN}-two/pattern.yaml": "title: Draft\n"},
-        "series/garden-year/fern-two:1:1: advice: 'fern-two' is not in the series' order, so it is left out; add it to 'order' in series/garden-year/series.yaml, or begin the folder's name with '_'",
+        "series/garden-year/series.yaml:13:8: advice: the folder 'fern-two' is not in the series' order, so it is left out; add it here, or let the folder's name begin with '_'",
     ),
     Case(
         "a key without lines",
@@ -337,6 +337,14 @@ CASES = (
         "two marks stitched alike",
         {PATTERN: ("k: {moss: K4", "k: {moss: E2")},
         "series/garden-year/fern/pattern.yaml:10:13: 'k' and 'r' are stitched alike in 'moss', both with 'E2'; use one mark for both, or change one of them",
+    ),
+    Case(
+        "a line in a thread that the key lacks, by its number",
+        {
+            PATTERN: ("{colour: k, path", '{colour: "08", path'),
+            MOSS: ("colours:\n", 'colours:\n  - {number: "08", name: slate, hex: "#50565e"}\n'),
+        },
+        "series/garden-year/fern/pattern.yaml:13:14: the mark '08' is not in the key; for the thread 08 slate add a line to the key, such as z: {moss: \"08\"}, and write z here",
     ),
     Case(
         "an old number in the notes",

@@ -79,17 +79,17 @@ CASES = (
     review_case(
         "a whole skein for a stitch or two",
         {MOSS: TINY[MOSS].replace("length: 8 m", "length: 3 m")},
-        f"{KEY}:11:3: advice: 2 stitches of 07 fern cost a whole skein, for 0.1 m of strand; no other Moss Stranded of the key would do for it: use more of it, or none",
+        f"{KEY}:11:3: advice: 2 stitches of 07 fern would take a whole skein, for 0.1 m of strand; no other Moss Stranded of the key would do for it: use more of it, or none",
     ),
     review_case(
         "a skein that is told ten times as long as it is",
         FIVE_COLOURS,
-        f"{KEY}:1:1: advice: 5 of 5 colours of Moss Stranded cost a whole skein of 8 m each, for 0.6 m or less of strand; if a skein is that long, take fewer colours, or lay this aside in pattern.yaml; else mend its length in threads/moss.yaml",
+        f"{KEY}:1:1: advice: 5 of 5 colours of Moss Stranded would take a whole skein of 8 m each, for 0.6 m or less of strand; if a skein is that long, take fewer colours, or lay this aside in pattern.yaml; else mend its length in threads/moss.yaml",
     ),
     review_case(
         "a whole skein for a stitch or two, with a near colour in the key",
         {MOSS: TINY[MOSS].replace("length: 8 m", "length: 3 m").replace("#6b503a", "#4d7038")},
-        f"{KEY}:11:3: advice: 2 stitches of 07 fern cost a whole skein, for 0.1 m of strand; K4 peat is the nearest in the key (visible, 3.4) and would save 1 skein",
+        f"{KEY}:11:3: advice: 2 stitches of 07 fern would take a whole skein, for 0.1 m of strand; K4 peat is the nearest in the key (visible, 3.4) and would save 1 skein",
     ),
     review_case(
         "rows and columns at the edges on which nothing is worked",

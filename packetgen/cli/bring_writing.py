@@ -98,7 +98,7 @@ def carry_out(planned: "Planned", pattern_name: str | None, content_folder: Path
         old = next(path for path in written.kept if path.name.endswith("pattern.yaml"))
         say(
             f"Gone with the old key: {counted(written.remarks, 'line of remarks')} that spoke of it, kept in {old}; "
-            "how-to-chart in the guide tells the same of half stitches, blends and close-ups."
+            "how-to-chart in the guide tells the same of half stitches, blends, long stitches, daisies and close-ups."
         )
     if written.lines:
         say(

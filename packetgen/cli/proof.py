@@ -249,7 +249,8 @@ def _say_foretold(
     for line in _by_reason([one for one in found.lines if one[0] not in found.for_the_day]):
         say(line)
     if found.for_the_day:
-        say(_of_another_day(len(found.for_the_day), build_folder, found.built_as_of))
+        alone = len(found.for_the_day) == len(found.lines)
+        say(_of_another_day(len(found.for_the_day), alone, build_folder, found.built_as_of))
     say_of_unrevised(found.unrevised, build_folder, content_folder, as_of or date.today())
     say(_summary(found))
     return len(found.unrevised)
@@ -266,10 +267,10 @@ def _by_reason(lines: Sequence[tuple[str, str]]) -> Iterator[str]:
         yield from (f"  {path}: {what}" for path, what, of in parts if of == why)
 
 
-def _of_another_day(files: int, build_folder: Path, day: date | None) -> str:
+def _of_another_day(files: int, alone: bool, build_folder: Path, day: date | None) -> str:
     stands = f", with what stands on {day}" if day else ""
     same = f"--as-of {day}" if day else "the same --as-of"
-    return (
+    return ("But for the day nothing has changed: " if alone else "") + (
         f"{counted(files, 'file')} would be made anew, come or go for another day and nothing else: '{build_folder}' "
         f"was made for another day{stands}; type {same} to leave that out."
     )

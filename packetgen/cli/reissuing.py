@@ -17,7 +17,7 @@ def say_of_unrevised(
     """A line for each: buyers would hold two packets of one revision that differ."""
     for one in patterns:
         say(
-            f"{content_folder.as_posix()}/{one.place}: {one.title} is stitched otherwise than revision {one.revision} was "
-            f"when it was first built into '{build_folder}'; where its packet is sold already, add a line under "
-            f"'revisions', for example - {{date: {today}, note: Two stitches mended.}}"
+            f"{content_folder.as_posix()}/{one.place}: {one.title} has another chart, key or lines than revision "
+            f"{one.revision} when it was first built into '{build_folder}'; where its packet is sold already, add a line "
+            f"under 'revisions', for example - {{date: {today}, note: What has changed.}}, and else nothing"
         )

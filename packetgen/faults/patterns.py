@@ -10,8 +10,8 @@ PATTERNS: dict[str, Fault] = {
     ),
     "pattern-missing": Fault("there is no pattern folder {name}", "{hint}"),
     "pattern-not-in-order": Fault(
-        "{name} is not in the series' order, so it is left out",
-        "{hint}, or begin the folder's name with '_'",
+        "the folder {name} is not in the series' order, so it is left out",
+        "{hint}, or let the folder's name begin with '_'",
         Level.ADVICE,
     ),
     "closes-early": Fault(

@@ -13,7 +13,7 @@ REVIEW: dict[str, Fault] = {
         "'{kind}' is laid aside, and there is no such advice here", "{hint}"
     ),
     # what a stitcher buys
-    "skein-little": _advice("{what} cost a whole {unit}, for {strand} of strand", "{hint}"),
+    "skein-little": _advice("{what} would take a whole {unit}, for {strand} of strand", "{hint}"),
     "skein-short": _advice(
         "on {cloths} {units} of {colour} will not quite do: {more} must be bought",
         "{share} % less of it would do with {units}",

@@ -26,6 +26,7 @@ from packetgen.load.once import Once
 from packetgen.load.photos import FILES, photo_hints, photo_in, photographer_in
 from packetgen.load.references import resolve
 from packetgen.load.shape_pattern import PATTERN
+from packetgen.load.stitches import Threads
 from packetgen.load.strange_keys import Sets
 from packetgen.load.sure import all_sure, sure
 from packetgen.load.symbols_file import read_symbols, with_kept
@@ -36,6 +37,7 @@ from packetgen.load.worked import read_worked
 from packetgen.model import (
     BARE,
     ClothOption,
+    Colour,
     Counter,
     Designer,
     KeyLine,
@@ -103,7 +105,7 @@ def load_pattern(
     of_chart = sorted(set().union(*drawn.rows) - {BARE}) if drawn is not None else ()
     known = None if marks is None else tuple(dict.fromkeys((*marks, *of_chart)))
     kept = read_symbols(folder, path, known, problems)
-    worked = read_worked(filled, around.library, marks, _marks_of(key), chart, problems)
+    worked = read_worked(filled, around.library, marks, _threads_of(key, sets), chart, problems)
     unused: frozenset[str] = frozenset()
     if drawn is not None and chart is not None and key is not None and marks is not None:
         if marks:
@@ -170,14 +172,19 @@ def _used(key: Key, unused: frozenset[str]) -> tuple[KeyLine, ...]:
     return tuple(line for line in key.lines if line.mark not in unused) or key.lines
 
 
-def _marks_of(key: Key | None) -> dict[str, str]:
-    """The marks by the numbers and names of their threads; not of blends."""
-    found: dict[str, str] = {}
+def _threads_of(key: Key | None, sets: Mapping[str, ThreadSet | None] | None) -> Threads:
+    """What the numbers and names of threads stand for; of blends nothing."""
+    marks: dict[str, str] = {}
     for line in key.lines if key is not None else ():
         for colours in line.threads.values():
             for word in (colours[0].number, colours[0].name) if len(colours) == 1 else ():
-                found.setdefault(word.casefold(), line.mark)
-    return found
+                marks.setdefault(word.casefold(), line.mark)
+    on_cards: dict[str, tuple[str, Colour]] = {}
+    for name, one in (sets or {}).items():
+        for colour in one.card.colours.values() if one is not None else ():
+            for word in (colour.number, colour.name):
+                on_cards.setdefault(word.casefold(), (name, colour))
+    return Threads(marks, on_cards)
 
 
 def _check_given(filled: Filled, problems: Problems) -> None:

@@ -191,12 +191,10 @@ def _order(
                 title = title_in(folder, f"{path}/{name}", f"{path}/{name}/pattern.yaml")
                 by_title = as_id(title)
                 better = by_title if by_title and by_title not in folders else better
-            hint = (
-                f"add it to 'order' in {path}/series.yaml"
-                if better == name
-                else f"call the folder {said(better)} and add that to 'order' in {path}/series.yaml"
+            hint = "add it here" if better == name else f"call it {said(better)} and add that here"
+            problems.add(
+                filled.place_of("order"), "pattern-not-in-order", name=said(name), hint=hint
             )
-            problems.add(place, "pattern-not-in-order", name=said(name), hint=hint)
         elif name not in listed and name not in renamed.values():
             valid_id(name, place, problems)
     return tuple(name for name in listed if name in folders)

@@ -219,7 +219,7 @@ PATTERN = Group(
         Field(
             "key",
             MapOf(KEY_LINE, "key lines", "{larkmoss: E2}"),
-            "One line for each mark of the chart: a sign that can be seen, but not '.' or '#'.",
+            "One line for each mark of the chart, and of lines and knots in further colours: a sign that can be seen, but not '.' or '#'.",
             "{r: {larkmoss: E2}}",
         ),
         _optional_list(

@@ -1,6 +1,7 @@
 """Lines, lazy daisies, French knots and beads: everything that lies on corner coordinates."""
 
 from collections.abc import Collection, Mapping
+from dataclasses import dataclass
 from itertools import pairwise
 
 from packetgen.diagnostics import Place, Problems
@@ -9,13 +10,35 @@ from packetgen.load.chart import Chart
 from packetgen.load.points import Spot
 from packetgen.load.references import resolve
 from packetgen.load.values import Filled
-from packetgen.load.words import counted, offer, said
-from packetgen.model import Bead, BeadCard, Daisy, Knot, Line
+from packetgen.load.words import counted, offer, said, shown
+from packetgen.model import Bead, BeadCard, Colour, Daisy, Knot, Line
 from packetgen.units import plain
 
 _LONGEST_TURNED = 60  # letters of points in a message
-# The number or the name of a thread, in small letters → the mark of the key that stands for it.
-Threads = Mapping[str, str]
+_FREE_MARKS = "zyxwvutsrqponmlkjihgfedcba"
+
+
+@dataclass(frozen=True)
+class Threads:
+    """By numbers and names of threads, in small letters: the mark of the key that stands for each, and the thread set and
+    colour of each that is on a card."""
+
+    marks: Mapping[str, str]
+    on_cards: Mapping[str, tuple[str, Colour]]
+
+    def instead_of(self, word: str, marks: Collection[str]) -> str:
+        """What to write for a word that is none of the `marks` of the key."""
+        if meant := self.marks.get(word.casefold()):
+            return f"write {said(meant)}, which has that thread"
+        if (found := self.on_cards.get(word.casefold())) is None:
+            return offer(word, marks)
+        name, colour = found
+        mark = next((one for one in _FREE_MARKS if one not in marks), "?")
+        line = f'{mark}: {{{name}: "{shown(colour.number)}"}}'
+        thread = shown(f"{colour.number} {colour.name}")
+        return (
+            f"for the thread {thread} add a line to the key, such as {line}, and write {mark} here"
+        )
 
 
 def read_line(
@@ -112,8 +135,7 @@ def _mark(
     mark: str | None = filled["colour"]
     if mark is not None and marks is not None and mark not in marks:
         place: Place = filled.place_of("colour")
-        meant = threads.get(mark.casefold())
-        hint = f"write {said(meant)}, which has that thread" if meant else offer(mark, marks)
+        hint = threads.instead_of(mark, marks)
         problems.add(place, "mark-unknown", mark=said(mark), hint=hint)
     return mark
 

@@ -19,14 +19,13 @@ _COLOURS = ("paper", "shade", "ink", "heading", "accent", "quiet", "rule")
 _SERIES: Mapping[str, tuple[str, ...]] = {
     "": (
         "series-missing",
-        "pattern-not-in-order",
         "to-come-here",
         "foot-long",
         "share-title-small",
     ),
     "address": ("templates-unaddressed",),
     "release": ("release-far", "release-behind"),
-    "order": ("name-twice", "pattern-missing"),
+    "order": ("name-twice", "pattern-missing", "pattern-not-in-order"),
     "thread_sets[].name": ("name-reserved", "name-twice", "thread-set-unused"),
     "thread_sets[].strands": ("strands-all", *_STRANDS),
     "thread_sets[].backstitch_strands": _STRANDS,
