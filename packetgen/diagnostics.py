@@ -106,6 +106,8 @@ class Problems:
                 also = ", ".join(seen_from(first.place, one.place) for one in others[:_ALSO])
                 where = f", named here and on {also}" if len(others) <= _ALSO else ""
                 number = f", named on {len(others) + 1} lines"
+                files = len({one.place.path for one in (first, *others)})
+                number += f" of {files} files" if files > 1 else ""
                 self._found.add(replace(first, wrong=f"{wrong}{where or number}"))
 
     def __iter__(self) -> Iterator[Problem]:

@@ -312,9 +312,13 @@ def test_lines_of_which_one_is_the_authors_own_stay_and_are_told(run, old, new):
     if old == "path: ":
         old = re.search(r'path: "[^"]*"', text)[0]
     pattern.write_text(text.replace(old, new, 1), "utf-8")
-    Path("mine.txt").write_text("lfbs" * 10 + "\n" + ("lfbs" * 10 + "\n") * 39, "utf-8")
+    Path("mine.txt").write_text("lfbs" * 10 + "\n" + ("lfbs" * 10 + "\n") * 38, "utf-8")
     said = run("mine.txt", "--pattern", "bean-poles", "--replace", command="bring")
     assert "What lay on the old chart stays on the new one: backstitch, " in said
+    assert (
+        "The old chart was 40 × 40 stitches, and the numbers of what lies on it stay"
+        in " ".join(said.split())
+    )
     assert "Gone with the example" not in said
     assert "\nbackstitch:" in pattern.read_text("utf-8")
 

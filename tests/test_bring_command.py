@@ -1866,6 +1866,7 @@ def test_a_stitch_that_was_changed_in_another_program_is_changed_in_the_chart(de
     assert rows(desk / "content" / CHART) == ["rrbb", "rr.."]
     assert (desk / "content" / PATTERN).read_text() == TINY[PATTERN]
     assert "stays on the new one: backstitch, french_knots, beads, close_ups" in said
+    assert "The old chart was" not in said, "it is as large"
 
 
 def test_a_picture_has_the_name_of_its_pattern_and_bounds(desk):

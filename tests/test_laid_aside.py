@@ -312,7 +312,9 @@ def of_five(tmp_path: Path, entry: str = "", length: str = "8 m") -> tuple[list[
         MOSS: FIVE_COLOURS[MOSS].replace("8 m", length),
     }
     found = lines(review(proof(build(tmp_path, FIVE_COLOURS | changes))))
-    little = [line for line in found if "Moss Stranded" in line and "would take a whole skein" in line]
+    little = [
+        line for line in found if "Moss Stranded" in line and "would take a whole skein" in line
+    ]
     return little, [line for line in found if "is laid aside" in line]
 
 

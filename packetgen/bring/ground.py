@@ -18,6 +18,7 @@ _SAME, _NEAR, _TOLD = 1.0, 3.0, 5.0
 _OF_BORDER, _OF_ALL = 0.6, 0.25  # shares that a ground has at the least
 # And that white paper has, as behind a drawing: where it is two squares wide, since a frame is none.
 _WHITE, _WHITE_OF_BORDER, _WHITE_OF_ALL = ("#ffffff",), 0.2, 0.1
+_WHITE_FRAMED = 1 / 3  # of all, where a frame or a scene goes round it: our own choice
 _MOST_OFFERED = 3
 _DIGITS = 9  # what is left is the dust of floating point, by which a colour may differ from itself
 
@@ -30,15 +31,18 @@ class Ground:
     stitches: int  # that are worked in it
     of: int
     most: bool  # of the border, and not only much
+    framed: bool = False  # it is hardly of the border
 
     def in_words(self) -> str:
+        if self.framed:
+            return f"{self.hex}, within what is drawn round it, is {self.stitches:,} of {self.of:,} stitches"
         share = "most" if self.most else "much"
         return f"{self.hex} is {share} of the border and {self.stitches:,} of {self.of:,} stitches"
 
 
 def ground_of(drawing: Drawing) -> Ground | None:
-    """The colour around the design: most of the border, and much of the whole. None where there is none, where
-    some of the cloth is bare already, or where the file says what each colour is."""
+    """The colour around the design: most of the border, and much of the whole; or white paper within a frame. None
+    where there is none, where some of the cloth is bare already, or where the file says what each colour is."""
     border = np.concatenate(
         (drawing.cells[0], drawing.cells[-1], drawing.cells[:, 0], drawing.cells[:, -1])
     )
@@ -49,7 +53,19 @@ def ground_of(drawing: Drawing) -> Ground | None:
     white = int(_apart(drawing, _WHITE)[1:].argmin()) + 1
     if around or _apart(drawing, _WHITE)[white] > _SAME:
         return around
-    return _around(drawing, border, white, paper=True)
+    return _around(drawing, border, white, paper=True) or _framed(drawing, white)
+
+
+def _framed(drawing: Drawing, white: int) -> Ground | None:
+    """White that is much of the whole, wherever it lies, and of which the file does not say what it is."""
+    wish = drawing.wishes.get(white)
+    if wish and (wish.mark or not wish.coloured):
+        return None
+    there = drawing.cells == white
+    if _in_squares(there).mean() < _WHITE_FRAMED:
+        return None
+    named = hex_of(drawing.colours[white - 1])
+    return Ground(named, int(there.sum()), drawing.cells.size, most=False, framed=True)
 
 
 def _around(

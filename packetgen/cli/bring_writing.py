@@ -105,6 +105,11 @@ def carry_out(planned: "Planned", pattern_name: str | None, content_folder: Path
             f"What lay on the old chart stays on the new one: {', '.join(written.lines)}; "
             "--drop-lines takes it away."
         )
+        if any(written.was):
+            say(
+                f"The old chart was {written.was[0]} × {written.was[1]} stitches, and the numbers of what lies on it stay as "
+                "they were: look whether all of it still lies right."
+            )
     if written.faults:
         say("It is written; before it can be built, this is to mend:", err=True)
         say_problems(written.faults, content_folder)

@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from pathlib import Path
 
 from packetgen.bring.brought import Brought, Entry
-from packetgen.bring.chart_text import chart_text, legend, relisted, remarks_of
+from packetgen.bring.chart_text import chart_text, legend, relisted, remarks_of, rows_of
 from packetgen.bring.key_text import (
     entry,
     key_line,
@@ -56,6 +56,7 @@ class Written:
     charts_left: tuple[Path, ...] = ()  # others that are no longer read, where it has
     example: tuple[str, ...] = ()  # what lay on the example's chart, and went with it
     remarks: int = 0  # lines of remarks in pattern.yaml that went with what they spoke of
+    was: tuple[int, int] = (0, 0)  # width and height of the old chart, where they were others
 
 
 @dataclass(frozen=True)
@@ -111,8 +112,19 @@ def into_pattern(
             left,
             into.example,
             _remarks(f"{into.path}/{PATTERN}", old, files),
+            _other_size(old, found),
         ),
     )
+
+
+def _other_size(old: Mapping[str, bytes], found: Brought) -> tuple[int, int]:
+    """Width and height of the old chart; 0, 0 where they are those of the new one or cannot be told."""
+    for path, data in old.items():
+        if path.endswith(".txt"):
+            rows = rows_of(data.decode("utf-8-sig", "replace"))
+            size = max(map(len, rows), default=0), len(rows)
+            return size if size != (len(found.rows[0]), len(found.rows)) else (0, 0)
+    return 0, 0
 
 
 def complain_of_chart(content_folder: Path, into: PatternFolder) -> None:
