@@ -313,7 +313,7 @@ def test_a_picture_is_described_in_the_author_s_words_and_else_from_facts():
         model_alt(replace(SPRIG, photo_alt="A sprig in a frame."), piece) == "A sprig in a frame."
     )
     assert model_alt(SPRIG, piece) == (
-        "A Sprig, stitched on Cloth 14 in white, mounted on card and hung on The Board. "
+        "A Sprig, stitched on Cloth 14 in white, mounted on card and shown on The Board. "
         "A sprig of something green."
     )
 

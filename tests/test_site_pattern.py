@@ -94,13 +94,13 @@ def test_the_picture_is_said_to_hang_as_its_card_allows():
     """A card of 45 × 31 mm has no room for magnets 18 mm in from its edges; nor does an author who wants none
     read of any."""
     large, small = ["m" * 60] * 60, ["m" * 20] * 12
-    assert "hangs by magnets on The Board" in text_of(page_of(stitching.pattern(*large)))
+    assert "is held by magnets on The Board" in text_of(page_of(stitching.pattern(*large)))
     said = text_of(page_of(stitching.pattern(*small)))
     assert "is shown on The Board . It is too small for magnets there" in said
-    assert "hangs by magnets" not in said
+    assert "is held by magnets" not in said
     both = stitching.option(14), stitching.option(60, 1)
     said = text_of(page_of(stitching.pattern(*large, cloths=both)))
-    assert "hangs by magnets on The Board . On Cloth 60 it is too small for them" in said
+    assert "is held by magnets on The Board . On Cloth 60 it is too small for them" in said
 
 
 def test_one_time_serves_both_paces_where_they_are_the_same():

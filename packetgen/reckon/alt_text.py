@@ -18,7 +18,7 @@ def model_alt(pattern: Pattern, piece: FinishingPiece) -> str:
     on = pattern.cloths[0]
     cloth = f"{on.cloth.name} in {on.colour.name}"
     return _short(
-        f"{pattern.title}, stitched on {cloth}, mounted on card and hung on {piece.name}.",
+        f"{pattern.title}, stitched on {cloth}, mounted on card and shown on {piece.name}.",
         pattern.about,
     )
 

@@ -61,7 +61,7 @@ class ClothsView:
 
     each: tuple[ClothView, ...]
     sizes: Markup
-    held: str  # 'hangs by magnets on'
+    held: str  # 'is held by magnets on'
     without_magnets: str  # a sentence on what has no room for them, or ''
 
     @property
@@ -79,7 +79,7 @@ def cloths_view(figures: Figures, piece: FinishingPiece) -> ClothsView:
         _cloth_view(on, laid, letters[_per_inch(on)], on is figures.cloths[0])
         for on, laid in zip(figures.cloths, laid_on_panel(figures, piece))
     )
-    held = "hangs by magnets on" if figures.by_magnets else "is shown on"
+    held = "is held by magnets on" if figures.by_magnets else "is shown on"
     return ClothsView(
         each, inline(size_drawing(sizes), sizes_said(sizes)), held, _without_magnets(figures)
     )
