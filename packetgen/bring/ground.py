@@ -58,11 +58,8 @@ def ground_of(drawing: Drawing) -> Ground | None:
 
 def _framed(drawing: Drawing, white: int) -> Ground | None:
     """White that is much of the whole, wherever it lies, and of which the file does not say what it is."""
-    wish = drawing.wishes.get(white)
-    if wish and (wish.mark or not wish.coloured):
-        return None
     there = drawing.cells == white
-    if _in_squares(there).mean() < _WHITE_FRAMED:
+    if _explained(drawing, white) or _in_squares(there).mean() < _WHITE_FRAMED:
         return None
     named = hex_of(drawing.colours[white - 1])
     return Ground(named, int(there.sum()), drawing.cells.size, most=False, framed=True)
@@ -73,8 +70,7 @@ def _around(
 ) -> Ground | None:
     """That colour of the drawing, where it has the shares of a ground, or of `paper`, and the file does not say what
     it is."""
-    wish = drawing.wishes.get(number)
-    if wish and (wish.mark or not wish.coloured):
+    if _explained(drawing, number):
         return None
     named = hex_of(drawing.colours[number - 1])
     near = _apart(drawing, (named,)) <= (_NEAR if drawing.soft or drawing.photograph else 0)
@@ -83,6 +79,12 @@ def _around(
     if around < (_WHITE_OF_BORDER if paper else _OF_BORDER) or wide.mean() < least:
         return None
     return Ground(named, int(there.sum()), drawing.cells.size, around >= _OF_BORDER)
+
+
+def _explained(drawing: Drawing, number: int) -> bool:
+    """Whether the file says what that colour is."""
+    wish = drawing.wishes.get(number)
+    return wish is not None and bool(wish.mark or not wish.coloured)
 
 
 def with_bare(drawing: Drawing, bare: Sequence[str]) -> Drawing:

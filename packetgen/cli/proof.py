@@ -61,7 +61,11 @@ _TOGETHER = 4  # files that would change for one reason
     help="Also write the whole review as one page, with a picture of each design: for yourself, "
     "not for publishing.",
 )
-@click.option("--strict", is_flag=True, help="For a release: advice counts as faults.")
+@click.option(
+    "--strict",
+    is_flag=True,
+    help="For a release: advice counts as faults, and with --against a revision that is missing.",
+)
 @click.option(
     "--against",
     "build_folder",

@@ -18,6 +18,7 @@ def complain_of_copies(patterns: Sequence[Pattern], examples: Problems, problems
     wrote is told of for itself, in `examples`."""
     of_rows: dict[tuple[str, ...], list[Pattern]] = {}
     of_text: dict[tuple[str, str], Pattern] = {}
+    of_id = {pattern.id: pattern for pattern in patterns}
     for pattern in patterns:
         folder = pattern.place.path.rpartition("/")[0]
         if not is_example_chart(folder, examples):
@@ -29,15 +30,17 @@ def complain_of_copies(patterns: Sequence[Pattern], examples: Problems, problems
         for name, text in _texts(pattern):
             other = of_text.setdefault((name, " ".join(text.split())), pattern)
             if other is not pattern:
-                alike.setdefault(other.title, []).append(name)
-        for title, names in alike.items():
+                alike.setdefault(other.id, []).append(name)
+        for other_id, names in alike.items():
             if names == [_STITCHING]:
                 continue  # designs of one series may well be stitched alike
-            if title == pattern.title and _same_day(pattern, title, patterns):
+            other = of_id[other_id]
+            same_day = other.occasion.rule == pattern.occasion.rule
+            if other.title == pattern.title and same_day:
                 names.append("occasion")  # told by itself once they are called otherwise
             are = "is that" if len(names) == 1 else "are those"
             what = listed(names, "and")
-            problems.add(pattern.place, "texts-copied", what=what, are=are, other=said(title))
+            problems.add(pattern.place, "texts-copied", what=what, are=are, other=said(other.title))
 
 
 def complain_of_counters(patterns: Sequence[Pattern], problems: Problems) -> None:
@@ -59,11 +62,6 @@ def complain_of_counters(patterns: Sequence[Pattern], problems: Problems) -> Non
 
 def _words(text: str) -> set[str]:
     return set(re.findall(r"[^\W\d_]{3,}", text.casefold())) - _IN_MANY
-
-
-def _same_day(pattern: Pattern, title: str, patterns: Sequence[Pattern]) -> bool:
-    days = [one.occasion.rule for one in patterns if one.title == title and one is not pattern]
-    return pattern.occasion.rule in days
 
 
 def _drawn(pattern: Pattern) -> object:

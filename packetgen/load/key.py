@@ -9,7 +9,7 @@ from types import MappingProxyType
 
 from packetgen.diagnostics import Place, Problems, nearest_of
 from packetgen.load.cards import Cards
-from packetgen.load.key_remarks import names_in_remarks
+from packetgen.load.key_remarks import colour_named, names_in_remarks
 from packetgen.load.references import resolve
 from packetgen.load.shape_pattern import KEY_LINE
 from packetgen.load.strange_keys import (
@@ -349,9 +349,10 @@ class _KeyReader:
             self._unknown(card, number, place, hint)
             return None
         called = {colour.name.casefold(): number for number, colour in card.colours.items()}
-        meant = called.get(remark.casefold())
+        meant = colour_named(remark, card)
         if meant and number is not None and number not in card.colours:
-            hint = f"write {said(meant)}, which has the name that your remark says, {said(remark)}"
+            own_number = said(meant.number)
+            hint = f"write {own_number}, which has the name that your remark says, {said(remark)}"
             self._unknown(card, number, place, hint)
             return None
         file = f"threads/{card.id}.yaml"
@@ -393,12 +394,9 @@ class _KeyReader:
         self, mark: str, line: int, name: str, numbers: Collection[tuple[str, str]]
     ) -> str:
         """What to write for a mark whose line's remark names another colour than its number; '' where it names none."""
-        own, remark = (self._sets or {}).get(name), self._remarks.get(line, "").casefold()
-        if own is None or not remark or len(numbers) > 1:
-            return ""
-        called = {one.name.casefold(): one for one in own.card.colours.values()}
-        meant = called.get(remark)
-        if meant is None or ("", meant.number) in numbers:
+        own = (self._sets or {}).get(name)
+        meant = colour_named(self._remarks.get(line, ""), own.card) if own is not None else None
+        if meant is None or len(numbers) > 1 or ("", meant.number) in numbers:
             return ""
         return (
             f"write {said(meant.number)} for {said(mark)}, as its remark says, {said(meant.name)}"

@@ -7,7 +7,7 @@ from collections.abc import Collection, Mapping, Sequence
 
 from packetgen.diagnostics import Problems
 from packetgen.load.words import said
-from packetgen.model import KeyLine, ThreadSet
+from packetgen.model import Colour, KeyLine, ThreadCard, ThreadSet
 
 # What bring says behind a letter that stands in quotes is no part of the name.
 _REMARK = re.compile(r"[^#]*\}\s+#\s*(?P<name>[^(]{1,80}?)\s*(?:\(. in quotes: .*)?")
@@ -19,6 +19,12 @@ def names_in_remarks(text: str, on_lines: Collection[int]) -> Mapping[int, str]:
     lines, alone = text.split("\n"), Counter(on_lines)
     found = {line: _REMARK.fullmatch(lines[line - 1]) for line in on_lines if alone[line] == 1}
     return {line: remark["name"] for line, remark in found.items() if remark}
+
+
+def colour_named(remark: str, card: ThreadCard) -> Colour | None:
+    """The colour that a remark names, capitals or not."""
+    asked = remark.casefold()
+    return next((one for one in card.colours.values() if one.name.casefold() == asked), None)
 
 
 def complain_of_remarks(

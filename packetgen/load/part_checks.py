@@ -162,11 +162,11 @@ def _from_own_corner(panel: Outline, parts: tuple[Part, ...]) -> str:
         for part in parts
         if part.at_mm != (0, 0)
     ]
-    lies = [(part, outline) for part, outline in moved if lies_on(outline, part, parts)]
-    if len(lies) != 1 or len(panel) > SHOWN:
+    lies = [part for part, outline in moved if lies_on(outline, part, parts)]
+    if len(lies) != 1:
         return ""
-    part, outline = lies[0]
-    return f"write {' '.join(map(point_said, outline))} if it is measured from the corner of {said(part.name)}"
+    (part,) = lies
+    return f"{_moved(panel, part)} if it is measured from the corner of {said(part.name)}"
 
 
 def _other_cure(filled: Filled) -> str:

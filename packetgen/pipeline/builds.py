@@ -128,12 +128,9 @@ def _built(order: Order, told: Told) -> Built:
             def ledger_at(path: str) -> bytes | None:
                 return staging.read(path) if path in outputs else None
 
-            kept = issued(plan.stands.values(), plan.last.issued, ledger_changed, ledger_at)
-            kept |= {
-                path: one
-                for path, one in plan.last.issued.items()
-                if path in outputs and outputs[path].series in plan.resting
-            }
+            kept = issued(
+                plan.stands.values(), plan.last.issued, plan.resting, ledger_changed, ledger_at
+            )
             said = tuple(problem.printed for problem in checked.problems)
             record = replace(
                 found.now,

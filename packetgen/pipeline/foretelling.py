@@ -175,15 +175,9 @@ class _Foretelling:
             there = self._last / path
             return there.read_bytes() if there.is_file() else None
 
-        kept = issued(
-            self._plan.stands.values(), self._found.last.issued, to_set.__contains__, ledger_at
-        )
-        resting = {
-            path: one
-            for path, one in self._found.last.issued.items()
-            if path in self._kept and self._found.last.outputs[path].series in self._found.resting
-        }
-        return unrevised(kept | resting)
+        last, resting = self._found.last.issued, self._found.resting
+        all_stand = self._plan.stands.values()
+        return unrevised(issued(all_stand, last, resting, to_set.__contains__, ledger_at))
 
     def _why(self, path: str) -> str:
         one = self._found.last.outputs[path]

@@ -1,7 +1,7 @@
 """Patterns that are out, and stitched otherwise than when their revision was first built, with no revision that says so."""
 
 import json
-from collections.abc import Callable, Iterable, Mapping
+from collections.abc import Callable, Collection, Iterable, Mapping
 
 from packetgen.digest import digest
 from packetgen.model import Pattern
@@ -16,13 +16,15 @@ _STITCHED = ("chart", "key", "fractions", "lines", "knots", "daisies", "beads")
 def issued(
     all_stand: Iterable[Standing],
     before: Mapping[str, Issued],
+    resting: Collection[str],
     changed: Callable[[str], bool],
     ledger_at: Callable[[str], bytes | None],
 ) -> dict[str, Issued]:
-    """By the path of its ledger what is kept of each pattern that is out, after what was kept of it `before`.
+    """By the path of its ledger what is kept of each pattern that is out, after what was kept of it `before`; all that was
+    of the `resting` series, by id.
     `changed` says whether the ledger at a path is another than it was, and `ledger_at` gives it as it is; None
     where there is none."""
-    found: dict[str, Issued] = {}
+    found = {path: one for path, one in before.items() if path.split("/")[1] in resting}
     for stands in all_stand:
         for pattern in (figures.pattern for figures in stands.figures):
             path = ledger_path(stands.series.id, pattern.id)
