@@ -158,6 +158,7 @@ _DRAWN = (
     _Drawn("design.csv", b"E2,rim\n", how=Reading(codes=(("rim", "K4"), ("rmi", "K4")))),
     _Drawn("design.csv", b"pot,rim\n", how=Reading(codes=(("pot=E2,rim", "K4"),))),
     _Drawn("design.csv", b"E2,rim\n", how=Reading(codes=(("K4", "rim"),))),
+    _Drawn("design.csv", b"E2,8,8\n"),
     _Drawn("design.csv", b"A,B,C,D,E\nE2,E2,K4,K4,E2\n"),
     _Drawn("design.csv", b"rim,pot,rim\npot,pot,\n,,\nrim,K4,peat\npot,E2,brick\n"),
     _Drawn("design.txt", b"kkbb\nkb..\n\nk = K4\nb = E2\n. = sky\n"),
@@ -177,7 +178,11 @@ _DRAWN = (
 
 def _of_bringing(folder: Path) -> dict[str, Example]:
     """Examples of what is told of designs that are brought in; of a table what stood in it."""
-    card = (Colour("E2", "brick", "#a04030"), Colour("K4", "peat", "#6b503a"))
+    card = (
+        Colour("E2", "brick", "#a04030"),
+        Colour("K4", "peat", "#6b503a"),
+        Colour("08", "moss", "#4f7942"),
+    )
     found: dict[str, Example] = {}
     for number, drawn in enumerate(_DRAWN):
         problems = Problems()

@@ -1323,6 +1323,58 @@ def test_below_the_codes_stand_the_threads_of_the_card_and_one_line_to_copy(desk
     assert rows(desk / "new/chart.txt") == ["pfb", "pbf"]
 
 
+NOUGHTS = """\
+name: Nought Stranded
+material: cotton
+strands: 6
+tex: 25
+sold_as: skein
+length: 8 m
+dyed: plain
+colours:
+  - {number: "070", name: rust, hex: "#a0452a"}
+  - {number: "085", name: moss, hex: "#4a6b3a"}
+  - {number: "007", name: fern, hex: "#7ea35d"}
+  - {number: "009", name: loam, hex: "#4a3628"}
+  - {number: "101", name: sky, hex: "#9cc4d8"}
+"""
+
+
+def test_numbers_robbed_of_their_noughts_by_a_spreadsheet_are_one_line_and_one_to_copy(desk):
+    (desk / "content/threads/nought.yaml").write_text(NOUGHTS)
+    (desk / "grid.csv").write_text("70,85,101\n7,9,\n")
+    line, _, offered, last = run("grid.csv", "--threads", "nought", code=1).stderr.splitlines()
+    assert line == (
+        "./grid.csv:1:1: '70', '85', '7' and '9' are numbers of Nought Stranded without the noughts before them; add "
+        "--code 70=070 --code 85=085 --code 7=007 --code 9=009, or keep the noughts in the table: a spreadsheet does so "
+        "in cells of text [bring-noughts]"
+    )
+    filled = "--code 70=070 --code 85=085 --code 7=007 --code 9=009"
+    assert offered == (
+        f"Say what each is, a full stop for bare cloth (what is filled in is a guess): {filled}"
+    )
+    assert last == "1 thing to mend; nothing was written."
+    said = run("grid.csv", "--threads", "nought", *filled.split()).stdout
+    assert set(re.findall(r"^.  (\d{3}) ", said, re.M)) == {"070", "085", "007", "009", "101"}
+
+
+def test_a_number_with_and_without_noughts_on_one_card_is_what_it_says(desk):
+    """Nothing is wrong with 70 where the card has it; and 7 stands for nothing where both 07 and 007 might be meant."""
+    more = '  - {number: "70", name: ash, hex: "#888888"}\n  - {number: "07", name: dew, hex: "#ccddee"}\n'
+    (desk / "content/threads/nought.yaml").write_text(NOUGHTS + more)
+    (desk / "grid.csv").write_text("70,7\n")
+    line, *_ = run("grid.csv", "--threads", "nought", code=1).stderr.splitlines()
+    assert line.startswith("./grid.csv:1:2: '7', which stands for 1 stitch, ")
+
+
+def test_the_line_to_copy_has_the_likely_threads_filled_in(desk):
+    (desk / "grid.csv").write_text("brik,xx\nferm,E2\n")
+    offered = run("grid.csv", "--threads", "moss", code=1).stderr.splitlines()[-2]
+    assert offered.endswith(
+        "(what is filled in is a guess): --code brik=E2 --code xx=… --code ferm=07"
+    )
+
+
 def test_of_a_large_card_as_many_threads_are_told_as_a_few_lines_hold(desk):
     card = FIVE[: FIVE.index("  - ")] + "".join(
         f'  - {{number: "{n}", name: bed of row {n}, hex: "#{n:06x}"}}\n' for n in range(100, 300)

@@ -107,10 +107,28 @@ def test_the_first_page_of_help_names_the_commands(run):
         ),
         (["mirror", "fern"], "there is no command 'mirror'; write packetgen chart mirror\n"),
         (["xyzzy"], "there is no command 'xyzzy'; known here: begin, bring, "),
+        (
+            ["chart", "mirror"],
+            "say which pattern: packetgen chart mirror NAME left-right|top-bottom",
+        ),
+        (
+            ["chart", "turn", "robin"],
+            "say 90 or 180 or 270: packetgen chart turn NAME 90|180|270\n",
+        ),
+        (["bring"], "say which file: packetgen bring FILE\n"),
+        (["match", "moss"], "say to which thread card: packetgen match FROM TO"),
     ],
 )
 def test_a_misspelt_command_or_option_is_answered_with_the_nearest(run, words, told):
     assert told in run(*words, code=2).stderr
+
+
+def test_a_command_without_the_name_that_it_needs_tells_which_there_are(run, tmp_path):
+    build(tmp_path)
+    said = run("chart", "alone", "--content", tmp_path, code=2).stderr
+    assert said.endswith("Error: say which pattern: packetgen chart alone NAME; known here: fern\n")
+    said = run("match", "--content", tmp_path, code=2).stderr
+    assert said.endswith("packetgen match FROM TO; known here: moss, spool\n")
 
 
 @pytest.mark.parametrize("command", ["begin", "proof", "build", "preview", "settle", "kit"])

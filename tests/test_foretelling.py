@@ -1,13 +1,14 @@
 """`proof --against` says what the build that follows really does."""
 
 import re
-from datetime import date
+from datetime import date, timedelta
 
 import pytest
 from PIL import Image
 
 from packetgen.edition_names import EDITION_NAMES
 from packetgen.pipeline import Order, foretold, packet_files, proof
+from packetgen.pipeline.foretelling import Days
 from packetgen.pipeline.packets import packet_paths
 from packetgen.pipeline.reasons import reasons
 from packetgen.render import pictures
@@ -161,12 +162,15 @@ def test_another_day(desk, engine, wide_pictures):  # noqa: F811
 
 
 def test_the_day_of_the_build_that_is_there_is_known(desk):
-    """A day that gives its site: the first one, or the last where it has been so for ever."""
+    """All the days that give its site, and one of them to type."""
     desk.build()
-    assert foretold_at(desk, as_of=date(2026, 12, 1)).built_as_of == date(2027, 1, 15)
+    shown = foretold_at(desk, as_of=date(2026, 12, 1)).shown
+    assert shown == Days(date(2027, 1, 15), None) and shown.one == date(2027, 1, 15)
     desk.build(as_of=date(2026, 12, 1))
-    day = foretold_at(desk).built_as_of
-    assert day and not foretold_at(desk, as_of=day).lines
+    shown = foretold_at(desk).shown
+    assert shown == Days(None, date(2027, 1, 14)) and shown.one == date(2027, 1, 14)
+    assert not foretold_at(desk, as_of=shown.one).lines
+    assert foretold_at(desk, as_of=shown.one + timedelta(days=1)).lines
 
 
 @pytest.mark.parametrize(
@@ -309,8 +313,8 @@ def test_what_only_the_day_makes_other_is_one_line_with_the_day_to_type(last_goo
     assert "another day\n" not in said
     (line,) = (one for one in said.splitlines() if "files would be made anew" in one)
     found = re.fullmatch(
-        r"But for the day nothing has changed: \d+ files would be made anew, come or go for another day and nothing else: 'build' was made for another "
-        r"day, with what stands on (\S+); type --as-of (\S+) to leave that out\.",
+        r"But for the day nothing has changed: \d+ files would be made anew, come or go for another day and nothing else: 'build' was made for "
+        r"a day from (\S+) on, all of which show the same; type --as-of (\S+) to leave that out\.",
         line,
     )
     assert found and found[1] == found[2]

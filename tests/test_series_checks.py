@@ -47,10 +47,13 @@ def test_a_series_that_lacks_nothing_is_not_complained_of():
 
 
 def test_a_trim_that_has_a_colour_needs_a_piece_with_a_trim():
-    coloured = series(finished(trim_hex="#7d9b76"))
+    coloured = series(finished(trim_hex="#7d9b76", trim_place=Place("fern/pattern.yaml", 9, 3)))
     assert found(coloured) == {}
     bare = found(replace(coloured, finish=replace(coloured.finish, trim=NO_TRIM)))
-    assert list(bare) == ["trim-idle"] and "trim_hex is the colour of a trim" in bare["trim-idle"]
+    assert list(bare) == ["trim-idle"]
+    assert bare["trim-idle"].startswith(
+        "fern/pattern.yaml:9:3: advice: trim_hex is the colour of a trim"
+    )
 
 
 def test_two_patterns_of_one_title_are_an_error_capitals_or_not():

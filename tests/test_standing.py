@@ -129,11 +129,12 @@ def test_a_pattern_that_is_out_keeps_its_first_issue_whatever_its_date():
 @pytest.mark.parametrize(
     ("as_of", "until"),
     [
-        (date(2027, 6, 1), datetime(2027, 7, 1, tzinfo=LONDON)),  # a revision's day begins
-        (date(2027, 7, 14), datetime(2027, 7, 15, tzinfo=LONDON)),  # a notice's day
+        # A notice's day; the first issue's is earlier, and nothing comes out on it.
+        (date(2027, 6, 1), datetime(2027, 7, 15, tzinfo=LONDON)),
+        (date(2027, 7, 14), datetime(2027, 7, 15, tzinfo=LONDON)),
         (datetime(2027, 7, 15, 8, 0), RELEASE),
         (date(2027, 7, 15), datetime(2027, 7, 16, tzinfo=LONDON)),
-        (date(2027, 7, 20), datetime(2027, 8, 1, tzinfo=LONDON)),
+        (date(2027, 7, 20), datetime(2027, 8, 1, tzinfo=LONDON)),  # a correction's day begins
         (date(2027, 8, 1), RELEASE + timedelta(days=30)),
         (date(2027, 8, 14), None),
         (None, None),
@@ -144,3 +145,16 @@ def test_a_series_stands_until_something_more_comes_out(as_of, until):
     if until:
         assert seen(until).since == until
         assert seen(until) != seen(until - timedelta(microseconds=1))
+
+
+@pytest.mark.parametrize(
+    ("before_release", "until"),
+    [("teaser", RELEASE), ("title", RELEASE), ("all", datetime(2027, 7, 5, tzinfo=LONDON))],
+)
+def test_a_correction_before_the_release_comes_out_with_its_pattern_unless_all_is_shown(
+    before_release, until
+):
+    mended = replace(MOSS, revisions=(*MOSS.revisions[:1], Revision(date(2027, 7, 5), "Mended.")))
+    early = replace(YEAR, patterns=(mended,), notices=(), before_release=before_release)
+    before = date(2027, 7, 1)
+    assert standing(early, (figures(mended, piece()),), before).until == until

@@ -422,6 +422,7 @@ MAY_BE_LEFT_OUT = {
     "price",
     "release",
     "release_place",
+    "trim_place",
     "shop",
     "address",
     "corner",

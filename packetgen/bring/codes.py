@@ -63,8 +63,16 @@ class Codes:
         """Whether that is no thread, but says that a code stands for bare cloth."""
         return meant.casefold() in BARE_WORDS and self.meaning(meant) is None
 
+    def without_noughts(self, code: str) -> Colour | None:
+        """The thread of whose number only the noughts before it are missing, as a spreadsheet leaves it: 70 for
+        070; None where there is none, or several."""
+        found = [one for one in self.card if one.number.lstrip("0") == code != one.number]
+        return found[0] if len(found) == 1 and code.isdecimal() else None
+
     def nearest(self, code: str) -> Colour | None:
         """The thread whose number or name is nearly the code; None where none is."""
+        if numbered := self.without_noughts(code):
+            return numbered
         by_word = {word: one for one in self.card for word in (one.number, one.name)}
         near = nearest_of(code, tuple(by_word))
         # 'shell' is like 'holly' in its letters, and means another thing.

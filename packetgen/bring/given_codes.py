@@ -22,10 +22,10 @@ def complain_of_given(
         what = shown(f"{code}={meant}")
         if meant in met and codes.is_thread(code) and not codes.is_thread(meant):
             turned = ((meant, code),)
-            problems.add(Place(path), "bring-code-turned", what=what, words=_options(turned))
+            problems.add(Place(path), "bring-code-turned", what=what, words=options(turned))
             yield (code, meant), turned
         elif parts := _said_together(code, meant):
-            problems.add(Place(path), "bring-codes-together", what=what, words=_options(parts))
+            problems.add(Place(path), "bring-codes-together", what=what, words=options(parts))
             yield (code, meant), parts
 
 
@@ -43,8 +43,8 @@ def _said_together(code: str, meant: str) -> tuple[tuple[str, str], ...]:
     return ()
 
 
-def _options(parts: Sequence[tuple[str, str]]) -> str:
-    """An option for each, as they are typed; the first of them where they are too long for a line."""
+def options(parts: Sequence[tuple[str, str]]) -> str:
+    """A --code for each, as they are typed; the first of them where they are too long for a line."""
     words = [f"--code {shlex.quote(f'{code}={meant}')}" for code, meant in parts]
     fit = next((n for n in range(len(words), 1, -1) if len(" ".join(words[:n])) <= _OPTIONS), 1)
     return " ".join(words[:fit]) + " …" * (fit < len(words))

@@ -8,6 +8,7 @@ from textwrap import wrap
 
 from packetgen.bring.brought import TIDY_HINTS, Brought, Entry
 from packetgen.bring.choosing import Merge
+from packetgen.bring.codes import Codes
 from packetgen.bring.drawing import Drawing, hex_of
 from packetgen.bring.ground import Ground
 from packetgen.bring.together import Together
@@ -59,11 +60,19 @@ def threads_known(card_name: str, card: Sequence[Colour], card_file: str) -> str
     return "\n".join(_said(f"{card_name} has: {', '.join(fit)}{more}."))
 
 
-def codes_to_say(codes: Iterable[str], headed: bool) -> str:
-    """A line to copy, with all codes that somebody has to explain, and with the headings where these are asked
-    about too; '' where it could not be copied."""
-    said = [f"--code {shlex.quote(code)}=…" for code in codes if shown(code) == code]
+def codes_to_say(unknown: Iterable[str], headed: bool, codes: Codes) -> str:
+    """A line to copy, with all codes that somebody has to explain, each with the thread that it is likely to be,
+    and with the headings where these are asked about too; '' where it could not be copied."""
+    taken: set[str] = set()  # another code hardly means a thread that is guessed already
+    said = []
+    for code in unknown:
+        near = codes.nearest(code)
+        guess = near.number if near and near.number not in taken else ""
+        taken.add(guess)
+        if shown(code) == code:
+            said.append(f"--code {shlex.quote(code)}={shlex.quote(guess) if guess else '…'}")
     also, last = (", with --headings for the headings", " --headings") if headed else ("", "")
+    also += " (what is filled in is a guess)" if taken - {""} else ""
     return (
         f"Say what each is, a full stop for bare cloth{also}: {' '.join(said)}{last}"
         if 0 < len(said) <= MOST_ASKED

@@ -12,7 +12,7 @@ import numpy as np
 from packetgen.bring.chart_text import first_line, remarks_of, rows_of
 from packetgen.bring.codes import BARE_WORDS, Codes, is_colour
 from packetgen.bring.drawing import Drawing, Wish
-from packetgen.bring.given_codes import complain_of_given
+from packetgen.bring.given_codes import complain_of_given, options
 from packetgen.bring.headings import counted_columns, headings, rows_beside
 from packetgen.bring.legends import (
     Legend,
@@ -32,6 +32,7 @@ from packetgen.reckon.colour import channels
 
 _HEADINGS_SHOWN = 3  # enough to know them by
 _LEGEND_SHOWN = 6
+_NOUGHTS_SHOWN = 4  # numbers
 _LEGEND = re.compile(r"#\s+(\S)\s+(\S+)")
 
 
@@ -264,6 +265,7 @@ def _drawing(
     named = {code for parts in misgiven.values() for code, _ in parts}
     numbers, colours, wishes = {BARE: 0}, [], {}
     unknown: dict[str, int] = {}
+    robbed = _robbed([one for one in times if one not in named and meaning(one) is None], codes)
     spoilt = False
     for code in times:  # in the order in which they come
         found = meaning(code)
@@ -283,6 +285,8 @@ def _drawing(
             unknown[code] = times[code]
             if code in codes.own:
                 continue  # what is said of it cannot be: told where it is said
+            if code in robbed:
+                continue
             near = codes.nearest(code)
             problems.add(
                 first[code],
@@ -300,6 +304,7 @@ def _drawing(
         colours.append(channels(found[0]))
         numbers[code] = len(colours)
         wishes[len(colours)] = replace(found[1], code=code)
+    _complain_of_noughts(robbed, first, codes, problems)
     for code in codes.own:
         if code not in met and (code, codes.own[code]) not in misgiven:
             known = tuple(one for one in met if not is_colour(one))
@@ -311,6 +316,32 @@ def _drawing(
     cells = np.array([[numbers[code] for code in row] for row in rows], np.int32)
     told = tuple(f"{said(code)} is bare cloth" for code in met if code in bare)
     return Drawing(cells, np.array(colours, np.uint8), wishes, told=told)
+
+
+def _robbed(unknown: Sequence[str], codes: Codes) -> dict[str, str]:
+    """The codes that a spreadsheet robbed of the noughts before them, each with its number on the card; none where
+    other numbers mean nothing either."""
+    numbers = [code for code in unknown if code.isdecimal() and code not in codes.own]
+    found = {code: one.number for code in numbers if (one := codes.without_noughts(code))}
+    return found if len(found) == len(numbers) else {}
+
+
+def _complain_of_noughts(
+    robbed: Mapping[str, str], first: Mapping[str, Place], codes: Codes, problems: Problems
+) -> None:
+    """One line for all numbers that a spreadsheet robbed of their noughts: it is one slip."""
+    if robbed:
+        more = len(robbed) - _NOUGHTS_SHOWN
+        words = [*map(said, robbed)][:_NOUGHTS_SHOWN] + [f"{more} more"] * (more > 0)
+        one = len(robbed) == 1
+        problems.add(
+            first[next(iter(robbed))],
+            "bring-noughts",
+            what=f"{listed(tuple(words))} {'is a number' if one else 'are numbers'}",
+            card=codes.card_name,
+            them="it" if one else "them",
+            words=options(tuple(robbed.items())),
+        )
 
 
 def _or_bare(code: str) -> str:

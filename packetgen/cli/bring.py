@@ -281,7 +281,7 @@ def _read(
     if isinstance(source, Unexplained) and not set(source.stitches) <= set(dict(how.codes)):
         say(threads, err=True)
         headed = any(problem.code in ("bring-headings", "bring-legend") for problem in problems)
-        if line := codes_to_say(source.stitches, headed):
+        if line := codes_to_say(source.stitches, headed, codes):
             say(line, err=True)
     if refused:
         raise _Refused("\n".join(refused))

@@ -37,7 +37,7 @@ def answered(
         return replace(
             how, headings=yes_or_no(f"{where[:1].upper()}{where[1:]}. Leave out", usually=True)
         )
-    of_codes = all(one.code == "bring-code-unknown" for one in problems.errors)
+    of_codes = {one.code for one in problems.errors} <= {"bring-code-unknown", "bring-noughts"}
     if isinstance(source, Unexplained) and source.stitches and of_codes:
         return replace(how, codes=(*how.codes, *_explained(source, codes, threads)))
     if source is None or isinstance(source, Unexplained) or source.ground is None:

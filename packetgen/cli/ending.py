@@ -11,6 +11,7 @@ from typing import NoReturn
 import click
 
 from packetgen.cli.elsewhere import offered
+from packetgen.cli.not_given import asked_for
 from packetgen.cli.saying import say
 
 CONTENT_WRONG, MACHINE_WRONG, STOPPED = 1, 2, 130
@@ -39,6 +40,8 @@ def ended(run: Callable[[], object], log_path: Callable[[], Path | None]) -> int
             return end.code if isinstance(end.code, int) else 0
         except click.NoSuchOption as error:
             offered(error).show()
+        except click.MissingParameter as error:
+            asked_for(error).show()
         except click.ClickException as error:
             error.show()
         except (click.Abort, KeyboardInterrupt):

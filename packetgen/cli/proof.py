@@ -27,6 +27,7 @@ from packetgen.nouns import counted, listed
 
 if TYPE_CHECKING:
     from packetgen.pipeline import Foretold, Order, Proof
+    from packetgen.pipeline.foretelling import Days
     from packetgen.reckon.review import Review
 
 
@@ -245,7 +246,7 @@ def _say_foretold(
         as_of=as_of or datetime.now(UTC),
     )
     found = _foretold(order, checked)
-    if found.lines and found.of_another_day and found.built_as_of is None:
+    if found.lines and found.of_another_day and found.shown is None:
         say(
             f"'{build_folder}' was made for another day: some of the files below may change, come or go for the day "
             "alone; type the same --as-of to leave that out."
@@ -254,7 +255,7 @@ def _say_foretold(
         say(line)
     if found.for_the_day:
         alone = len(found.for_the_day) == len(found.lines)
-        say(_of_another_day(len(found.for_the_day), alone, build_folder, found.built_as_of))
+        say(_of_another_day(len(found.for_the_day), alone, build_folder, found.shown))
     say_of_unrevised(found.unrevised, build_folder, content_folder, as_of or date.today())
     say(_summary(found))
     return len(found.unrevised)
@@ -271,13 +272,19 @@ def _by_reason(lines: Sequence[tuple[str, str]]) -> Iterator[str]:
         yield from (f"  {path}: {what}" for path, what, of in parts if of == why)
 
 
-def _of_another_day(files: int, alone: bool, build_folder: Path, day: date | None) -> str:
-    stands = f", with what stands on {day}" if day else ""
-    same = f"--as-of {day}" if day else "the same --as-of"
+def _of_another_day(files: int, alone: bool, build_folder: Path, shown: "Days | None") -> str:
+    made = f"a day {_span(shown)}, all of which show the same" if shown else "another day"
+    same = f"--as-of {shown.one}" if shown else "the same --as-of"
     return ("But for the day nothing has changed: " if alone else "") + (
         f"{counted(files, 'file')} would be made anew, come or go for another day and nothing else: '{build_folder}' "
-        f"was made for another day{stands}; type {same} to leave that out."
+        f"was made for {made}; type {same} to leave that out."
     )
+
+
+def _span(days: "Days") -> str:
+    if days.last is None:
+        return f"from {days.first} on"
+    return f"not after {days.last}" if days.first is None else f"from {days.first} to {days.last}"
 
 
 def _need_build(build_folder: Path | None, of_build: bool) -> None:

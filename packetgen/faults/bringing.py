@@ -75,6 +75,10 @@ BRINGING: dict[str, Fault] = {
         "{what}, which stands for {number}, is no colour like '#6b503a' and no number or name of {card}",
         "say with --code which thread it is{nearest}",
     ),
+    "bring-noughts": Fault(
+        "{what} of {card} without the noughts before {them}",
+        "add {words}, or keep the noughts in the table: a spreadsheet does so in cells of text",
+    ),
     "bring-codes-together": Fault(
         "--code {what} is of several codes",
         "each has a --code of its own: {words}",

@@ -81,6 +81,12 @@ WHY_BRINGING: dict[str, Why] = {
         "Say which thread it is: below the faults stand the threads of the card, and what to add to the command. "
         "On a terminal you are asked instead.",
     ),
+    "bring-noughts": Why(
+        "A spreadsheet takes 070 for the number 70 and leaves out the nought. The card has no 70, and has 070; or "
+        "your codes are numbers of your own, and other threads are meant.",
+        "If they are threads of the card, add to the command what stands below the faults, or set the cells to text in "
+        "the spreadsheet and type the numbers again. If not, say with --code which thread each is.",
+    ),
     "bring-codes-together": Why(
         "One --code says what one code is. No stitch of the file has the code that this one would be, and it looks "
         "like several of them, set in a row.",

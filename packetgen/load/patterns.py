@@ -152,6 +152,7 @@ def load_pattern(
         photo_alt=filled["photo_alt"],
         release=filled["release"],
         release_place=filled.place_of("release") if filled["release"] else None,
+        trim_place=filled.place_of("trim_hex") if filled["trim_hex"] else None,
         given_away=tuple(dict.fromkeys(one.value for one in filled.each("given_away"))),
         laid_aside=aside,
         sold_at=tuple(

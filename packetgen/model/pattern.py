@@ -144,5 +144,6 @@ class Pattern:
     photo_alt: str = ""  # what the picture shows, in the author's words
     release: datetime | None = None  # where it is not that of the series
     release_place: Place | None = field(default=None, compare=False)
+    trim_place: Place | None = field(default=None, compare=False)  # of trim_hex
     given_away: tuple[str, ...] = ()  # of GIVEN_AWAY; nothing of a pattern that is sold
     laid_aside: tuple[LaidAside, ...] = field(default=(), compare=False)

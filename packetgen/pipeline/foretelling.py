@@ -34,6 +34,21 @@ _PAPER = b"%PDF of "  # begins a blank in the place of a paper
 
 
 @dataclass(frozen=True)
+class Days:
+    """From the first to the last; None where there is no such end. One of both is there."""
+
+    first: date | None
+    last: date | None
+
+    @property
+    def one(self) -> date:
+        """One of them, to be typed."""
+        day = self.first or self.last
+        assert day is not None
+        return day
+
+
+@dataclass(frozen=True)
 class Foretold:
     """`lines` has (path, what would become of it) of every file that would not surely stay as it is."""
 
@@ -46,8 +61,7 @@ class Foretold:
     packets: int = 0  # to be set
     pictures: int = 0  # to be drawn
     pages_of: int = 0  # series whose pages would be filled
-    # A day that gives the site that is there; None where no one day does.
-    built_as_of: date | None = None
+    shown: Days | None = None  # those that give the site that is there; None where no one day does
     unrevised: tuple[Issued, ...] = ()  # stitched otherwise than their revision was
     of_another_day: bool = (
         False  # the site that is there stands otherwise at the time that is told of
@@ -72,12 +86,10 @@ def foretold(order: Order, checked: Proof) -> Foretold:
     told = _Foretelling(order, found, _read(found, checked)).all()
     if not told.of_another_day:
         return told
-    if told.built_as_of is None:
+    if told.shown is None:
         by_reason = (path for path, what in told.lines if what.endswith(f": {ANOTHER_DAY}"))
         return replace(told, for_the_day=frozenset(by_reason))
-    on_its_day = {
-        path for path, _ in foretold(replace(order, as_of=told.built_as_of), checked).lines
-    }
+    on_its_day = {path for path, _ in foretold(replace(order, as_of=told.shown.one), checked).lines}
     return replace(told, for_the_day=frozenset(path for path, _ in told.lines) - on_its_day)
 
 
@@ -137,7 +149,7 @@ class _Foretelling:
             packets=sum(job.packet for job in self._to_do),
             pictures=sum(not blank.startswith(_PAPER) for blank in blanks),
             pages_of=len(self._plan.stands),
-            built_as_of=_day_of(self._found.last),
+            shown=_days_of(self._found.last),
             unrevised=self._unrevised(),
             of_another_day=not all(
                 one.still_stands(self._order.as_of) for one in self._found.last.series.values()
@@ -243,16 +255,17 @@ class _Foretelling:
         return files, blanks
 
 
-def _day_of(last: Record) -> date | None:
-    """The first day on which all series stand as they do in that build, or else the last one."""
+def _days_of(last: Record) -> Days | None:
+    """The days on which all series stand as they do in that build."""
     shown = tuple(last.series.values())
-    first = (one.stands_from for one in shown if one.stands_from)
-    end = (one.stands_until for one in shown if one.stands_until)
-    days = [
-        *(datetime.fromisoformat(moment).date() for moment in first),
-        *(datetime.fromisoformat(moment).date() - timedelta(days=1) for moment in end),
-    ]
-    return next((day for day in sorted(days) if all(one.still_stands(day) for one in shown)), None)
+    begun = [datetime.fromisoformat(one.stands_from).date() for one in shown if one.stands_from]
+    ended = [datetime.fromisoformat(one.stands_until).date() for one in shown if one.stands_until]
+    first = max(begun, default=None)
+    end = min(ended, default=None)  # a bare day is taken at its very end
+    days = Days(first, end and end - timedelta(days=1))
+    if not begun + ended or not all(one.still_stands(days.one) for one in shown):
+        return None
+    return days
 
 
 def _work_on(data: bytes, again: bytes | None, blanks: set[bytes]) -> str:

@@ -135,7 +135,8 @@ def _picture(pattern: Pattern, series: Series, problems: Problems) -> None:
     if not pattern.photo_alt:
         problems.add(pattern.place, "alt-missing", alt=model_alt(pattern, series.finish))
     if pattern.trim_hex and not series.finish.trim.kind:
-        problems.add(pattern.place, "trim-idle", piece=series.finish.name)
+        place = pattern.trim_place or pattern.place
+        problems.add(place, "trim-idle", piece=series.finish.name)
 
 
 def _credits(pattern: Pattern, problems: Problems) -> None:

@@ -74,13 +74,15 @@ def release_of(pattern: Pattern, series: Series) -> datetime:
 
 
 def _moments(series: Series) -> Iterator[datetime]:
-    """Every moment at which something of the series comes out."""
+    """Every moment at which something of the series comes out. A first issue comes out with its pattern, and so does a
+    later one of before that day."""
     zone = series.release.tzinfo
-    days = [notice.on for notice in series.notices]
+    yield from (datetime.combine(notice.on, time.min, zone) for notice in series.notices)
     for pattern in series.patterns:
-        yield release_of(pattern, series)
-        days += [revision.on for revision in pattern.revisions]
-    yield from (datetime.combine(day, time.min, zone) for day in days)
+        out = release_of(pattern, series)
+        yield out
+        later = (datetime.combine(one.on, time.min, zone) for one in pattern.revisions[1:])
+        yield from (day for day in later if series.before_release == "all" or day > out)
 
 
 def _issued(pattern: Pattern, today: date) -> Pattern:
