@@ -104,5 +104,5 @@ def test_a_key_without_colours_shows_knots_by_the_symbol_that_they_carry_on_the_
         html = booklet(series(figures.pattern), figures, edition, environment()).html
         (page,) = pages_of(figures, edition)
         signs = [dot.sign for dot in page.sheet.dots if dot.sign]
-        assert re.findall(r'<span class="knot signed">(.)</span>', html) == signs
+        assert re.findall(r'<span class="knot">(.)</span>', html) == signs
         assert len(signs) == (name == "black-and-white")

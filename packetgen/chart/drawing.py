@@ -6,10 +6,11 @@ import svgwrite
 from svgwrite.container import Group
 
 from packetgen.chart.paintbox import INK
-from packetgen.chart.sheet import ARROW_ROOM, FRACTION_SHARE, Sheet, Stroke
+from packetgen.chart.sheet import ARROW_ROOM, FRACTION_SHARE, Dot, Sheet, Stroke
 from packetgen.chart.tiling import Tile
 
 GRID_COLOUR, TEN_COLOUR = "#8a8a86", "#2c2c2a"
+KNOT_GROUND = "#c2c2bb"  # in the key, where a knot's white ring would not be seen on paper
 GRID_WIDTH, TEN_WIDTH, EDGE_WIDTH = 0.04, 0.11, 0.16
 REPEAT_SHADE = 0.16  # how much black lies over what is shown again
 FRAME_WIDTH = 0.35
@@ -57,6 +58,18 @@ def line_sample(colour: str, dash: tuple[float, ...], width: float) -> str:
     drawing = svgwrite.Drawing(size=(6, 1), debug=False)
     drawing.viewbox(0, 0, 6, 1)
     _add_stroke(drawing, drawing, Stroke(((0.2, 0.5), (5.8, 0.5)), colour, width, dash))
+    return drawing.tostring()
+
+
+def knot_sample(knot: Dot) -> str:
+    """A knot for a key in colour, as it lies on the chart: where cells meet."""
+    drawing = svgwrite.Drawing(size=(1, 1), debug=False)
+    drawing.viewbox(0, 0, 1, 1)
+    drawing.add(drawing.rect((0, 0), (1, 1), fill=KNOT_GROUND))
+    cross = drawing.path(d="M0 .5h1M.5 0v1").fill("none")
+    drawing.add(cross.stroke(GRID_COLOUR, width=GRID_WIDTH))
+    ring = drawing.circle(knot.at, knot.radius, fill=knot.fill)
+    drawing.add(ring.stroke(knot.edge, width=knot.edge_width))
     return drawing.tostring()
 
 

@@ -5,12 +5,12 @@ Operators are those of ISO 32000-1, annex A.
 """
 
 from collections.abc import Iterable, Iterator, Mapping
-from dataclasses import replace
 
 from packetgen.chart.drawing import (
     EDGE_WIDTH,
     GRID_COLOUR,
     GRID_WIDTH,
+    KNOT_GROUND,
     TEN_COLOUR,
     TEN_WIDTH,
 )
@@ -228,10 +228,10 @@ def _entry(entry: KeyEntry, page: ChartPage) -> Iterator[str]:
         )
     if row.knots:
         yield f"q {box:.4f} 0 0 {box:.4f} {entry.x_mm + size * knot_em(row):.3f} {y:.3f} cm"
-        knot = knot_dot((0.5, 0.5), row.mark, look)
-        if look.coloured:  # on white paper a pale thread is seen by its edge
-            knot = replace(knot, radius=0.42, edge=INK, edge_width=0.15 / box)
-        yield from _dot(knot)
+        if look.coloured:  # where cells meet, as on the chart
+            yield f"{_ink(KNOT_GROUND)} 0 0 1 1 re f"
+            yield f"{_ink(GRID_COLOUR, 'RG')} {GRID_WIDTH} w [] 0 d 0 .5 m 1 .5 l .5 0 m .5 1 l S"
+        yield from _dot(knot_dot((0.5, 0.5), row.mark, look))
         yield "Q"
     x = entry.x_mm + size * text_em(row)
     for index, line in enumerate(entry.lines):

@@ -5,8 +5,9 @@ from dataclasses import dataclass
 from markupsafe import Markup
 
 from packetgen.chart.assignment import shapes_for
+from packetgen.chart.drawing import knot_sample
 from packetgen.chart.page_chart import page_chart, symbol_id
-from packetgen.chart.sheet import look_of
+from packetgen.chart.sheet import Look, knot_dot, look_of
 from packetgen.chart.symbols import code_point
 from packetgen.reckon.figures import Figures
 from packetgen.render.inline_drawing import inline
@@ -15,10 +16,12 @@ from packetgen.render.key import KeyRow, key_rows
 
 @dataclass(frozen=True)
 class OpenRow:
-    """A line of the key; `symbol` is the id of its shape in the chart, '' where it has no cells."""
+    """A line of the key; `symbol` is the id of its shape in the chart, '' where it has no cells, and `knot` an SVG, ''
+    where it has none."""
 
     row: KeyRow
     symbol: str
+    knot: Markup
 
     @property
     def has_line(self) -> bool:
@@ -44,8 +47,13 @@ def open_chart(figures: Figures) -> OpenChart:
     return OpenChart(
         drawing=inline(page_chart(pattern, shapes), alt),
         rows=tuple(
-            OpenRow(row, symbol_id(shapes[row.mark]) if row.symbol else "")
+            OpenRow(row, symbol_id(shapes[row.mark]) if row.symbol else "", _knot(row, look))
             for row in key_rows(figures, look)
         ),
         sets=tuple(thread_set.card.name for thread_set in pattern.thread_sets),
     )
+
+
+def _knot(row: KeyRow, look: Look) -> Markup:
+    drawn = knot_sample(knot_dot((0.5, 0.5), row.mark, look)) if row.knots else ""
+    return inline(drawn, "a knot")

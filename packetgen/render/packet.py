@@ -10,11 +10,11 @@ from jinja2 import Environment
 from packetgen.cautions import CAUTIONS
 from packetgen.chart.assignment import symbols_for
 from packetgen.chart.diagrams import diagram
-from packetgen.chart.drawing import line_sample, overview
+from packetgen.chart.drawing import knot_sample, line_sample, overview
 from packetgen.chart.editions import COLOUR, Edition
 from packetgen.chart.paint_timeline import paint_timeline
 from packetgen.chart.piece_drawing import piece_drawing
-from packetgen.chart.sheet import LINE_WIDTH, Manner, look_of, sheet, whole_tile
+from packetgen.chart.sheet import LINE_WIDTH, Manner, knot_dot, look_of, sheet, whole_tile
 from packetgen.model import Pattern, Series, Stitch
 from packetgen.nouns import listed
 from packetgen.reckon.buying import buy_tables
@@ -218,6 +218,12 @@ class _Chart:
             name: line_sample(self.look.lines[mark], self.look.dashes[mark], LINE_WIDTH).encode()
             for mark, name in samples.items()
         }
+        knots = {row.mark: f"knot-{ord(row.mark):x}.svg" for row in self.rows if row.knots}
+        if self.look.coloured:
+            self.assets |= {
+                name: knot_sample(knot_dot((0.5, 0.5), mark, self.look)).encode()
+                for mark, name in knots.items()
+            }
         self.facts: dict[str, object] = {
             "rows": self.rows,
             "blended": any(len(of.colours) > 1 for row in self.rows for of in row.threads),
@@ -225,6 +231,7 @@ class _Chart:
             "coloured": self.look.coloured,
             "conversions": edition is COLOUR and len(figures.pattern.thread_sets) > 1,
             "samples": {row.mark: samples.get(row.mark, "") for row in self.rows},
+            "knots": knots,
             "chart": [(page, alternative(page)) for page in self.pages],
             "chart_alt": CHART_ALT,
         }
