@@ -11,6 +11,7 @@ from packetgen.render.chart_pages import ChartPage, alternative, chart_pages
 from packetgen.render.key import key_rows
 from packetgen.render.look_style import packet_style
 from packetgen.render.packet import symbols_of
+from packetgen.render.page_key import page_lines
 from packetgen.render.pdf import PAPERS_MM, documents
 from packetgen.render.templates import environment, fill
 from tests.stitching import piece
@@ -31,7 +32,7 @@ def symbols(of: Figures) -> Mapping[str, str]:
 def pages_of(of: Figures) -> tuple[ChartPage, ...]:
     """The pages in colour, laid out and not yet painted."""
     look = look_of(of.pattern, symbols_of(of), EDITION.manner)
-    return chart_pages(of.pattern, look, key_rows(of, look), EDITION)
+    return chart_pages(of.pattern, look, page_lines(key_rows(of, look), of.beads, look), EDITION)
 
 
 def chart_pdfs(

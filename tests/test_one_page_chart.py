@@ -7,11 +7,11 @@ import pytest
 
 from packetgen.chart.editions import EDITIONS
 from packetgen.diagnostics import Place
-from packetgen.model import Knot
-from packetgen.render.chart_pages import NUMBER_MM
+from packetgen.model import Bead, BeadCard, Colour, Knot
+from packetgen.render.chart_pages import NUMBER_MM, alternative
 from packetgen.render.chart_paint import painted
 from packetgen.render.packet import booklet
-from packetgen.render.page_key import SYMBOL_EM, has_sample, text_em
+from packetgen.render.page_key import SYMBOL_EM, text_em
 from packetgen.render.templates import environment
 from tests.chart_only import reckoned
 from tests.many_colours import MARKS, many_coloured, wheel
@@ -84,12 +84,12 @@ def test_the_key_of_a_page_shows_the_knots_of_a_colour_and_leaves_them_room(name
     plain = many_coloured(rows, wheel(4))
     knots = tuple(Knot(mark, (5.5, 5.5), Place("")) for mark in (in_cells, knots_alone))
     (page,) = pages_of(reckoned(replace(plain, knots=knots)), edition)
-    knotted = [entry for entry in page.key if entry.row.knots]
-    assert [entry.row.mark for entry in knotted] == [in_cells, knots_alone]
-    assert [has_sample(entry.row) for entry in knotted] == [False, False]
-    assert [text_em(entry.row) for entry in knotted] == [2 * SYMBOL_EM, SYMBOL_EM]
+    knotted = [entry for entry in page.key if entry.line.has_knot]
+    assert [entry.line.mark for entry in knotted] == [in_cells, knots_alone]
+    assert [entry.line.has_line for entry in knotted] == [False, False]
+    assert [text_em(entry.line) for entry in knotted] == [2 * SYMBOL_EM, SYMBOL_EM]
     (bare,) = pages_of(reckoned(plain), edition)
-    assert not any(entry.row.knots for entry in bare.key)
+    assert not any(entry.line.has_knot for entry in bare.key)
     circles = painted(page, {}).count(b" c ") - painted(bare, {}).count(b" c ")
     assert circles == 4 * (len(page.sheet.dots) + len(knotted)), "four curves each"
 
@@ -106,3 +106,24 @@ def test_a_key_without_colours_shows_knots_by_the_symbol_that_they_carry_on_the_
         signs = [dot.sign for dot in page.sheet.dots if dot.sign]
         assert re.findall(r'<span class="knot">(.)</span>', html) == signs
         assert len(signs) == (name == "black-and-white")
+
+
+@pytest.mark.parametrize("name", ["colour", "black-and-white"])
+def test_the_key_of_a_page_shows_the_beads_that_lie_on_it_as_the_chart_shows_them(name):
+    """On the first page of two one kind, on the other both; each in words, and for who cannot see the page."""
+    edition = EDITIONS[name]
+    plain = many_coloured(tuple(MARKS[0] * 90 for _ in range(60)), wheel(1))
+    frost, dew = (BeadCard(id, id.title(), 2, 100, {}) for id in ("frost", "dew"))
+    clear, red = Colour("03", "clear", "#dde8ee"), Colour("07", "red", "#aa2030")
+    places = ((frost, clear, (3.5, 3.5)), (frost, clear, (80.5, 3.5)), (dew, red, (80.5, 9.5)))
+    beads = tuple(Bead(card, colour, at, Place("")) for card, colour, at in places)
+    pages = pages_of(reckoned(replace(plain, beads=beads)), edition)
+    told = [[entry.line.words for entry in page.key if entry.line.bead] for page in pages]
+    assert told == [["bead 03 clear"], ["bead 03 clear", "bead 07 red"]]
+    for page in pages:
+        drawn = {(dot.fill, dot.radius, dot.sign) for dot in page.sheet.dots}
+        of_key = {(dot.fill, dot.radius, dot.sign) for one in page.key for dot in one.line.dots}
+        assert drawn == of_key
+        assert all(entry.line.words in alternative(page) for entry in page.key)
+    plainly = pages_of(reckoned(plain), edition)
+    assert not any(entry.line.dots for page in plainly for entry in page.key)

@@ -14,6 +14,7 @@ from packetgen.model import BARE
 from packetgen.render.chart_pages import chart_pages
 from packetgen.render.key import key_rows
 from packetgen.render.packet import symbols_of
+from packetgen.render.page_key import page_lines
 from tests.bench.regions import SIZES, chart
 from tests.chart_only import chart_pdfs, reckoned, symbols
 from tests.many_colours import MARKS, many_coloured, wheel
@@ -101,13 +102,15 @@ def test_in_every_edition_cells_are_large_enough_and_the_page_holds_all(rows, na
     """Cells no smaller than the edition promises; grid and key inside the page; no stitch left out."""
     edition, figures = EDITIONS[name], reckoned(pattern_of(rows))
     look = look_of(figures.pattern, symbols_of(figures), edition.manner)
-    pages = chart_pages(figures.pattern, look, key_rows(figures, look), edition)
+    pages = chart_pages(
+        figures.pattern, look, page_lines(key_rows(figures, look), figures.beads, look), edition
+    )
     assert stitches_of([page.sheet.tile for page in pages]) == everywhere_once(
         len(rows[0]), len(rows)
     )
     for page in pages:
         tile = page.sheet.tile
-        told = {entry.row.mark for entry in page.key} | {row.mark for row in page.key_beyond}
+        told = {one.mark for one in (*(entry.line for entry in page.key), *page.key_beyond)}
         assert told == page.sheet.marks | page.sheet.line_marks
         assert edition.least_cell_mm <= page.cell_mm <= edition.largest_cell_mm
         assert page.grid_left_mm > 0

@@ -9,6 +9,7 @@ from packetgen.render.chart_layout import NUMBERS_WIDE_MM
 from packetgen.render.chart_pages import chart_pages
 from packetgen.render.key import key_rows
 from packetgen.render.packet import booklet, symbols_of
+from packetgen.render.page_key import page_lines
 from packetgen.render.templates import environment
 from tests.chart_only import reckoned, symbols
 from tests.many_colours import MARKS, many_coloured, wheel
@@ -46,7 +47,9 @@ def sampler(width: int, height: int, colours: int = 12):
 
 def pages_of(figures, edition):
     look = look_of(figures.pattern, symbols_of(figures), edition.manner)
-    return chart_pages(figures.pattern, look, key_rows(figures, look), edition)
+    return chart_pages(
+        figures.pattern, look, page_lines(key_rows(figures, look), figures.beads, look), edition
+    )
 
 
 @pytest.mark.parametrize(("name", "width", "height"), TURNED)

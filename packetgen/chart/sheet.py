@@ -107,6 +107,7 @@ class Sheet:
     dots: tuple[Dot, ...]
     marks: frozenset[str]  # key marks that the page shows in its cells
     line_marks: frozenset[str]  # and those of its lines and knots
+    beads: frozenset[tuple[str, str]]  # card and number of those that lie on it
 
     @property
     def left(self) -> int:
@@ -166,6 +167,7 @@ def sheet(pattern: Pattern, tile: Tile, look: Look) -> Sheet:
         for f in fractions
     )
     strokes, dots, line_marks = _on_top(pattern, tile, look)
+    bead_dots, beads = _beads(pattern, tile, look)
     return Sheet(
         tile=tile,
         runs=runs,
@@ -177,10 +179,11 @@ def sheet(pattern: Pattern, tile: Tile, look: Look) -> Sheet:
         ),
         small_symbols=tuple(_small_symbol(f, look) for f in fractions),
         strokes=strokes,
-        dots=dots,
+        dots=dots + bead_dots,
         marks=frozenset(mark for row in rows for mark in set(row) if mark != BARE)
         | frozenset(f.mark for f in fractions),
         line_marks=line_marks,
+        beads=beads,
     )
 
 
@@ -255,7 +258,7 @@ def _arrows(pattern: Pattern, tile: Tile) -> tuple[Outline, ...]:
 def _on_top(
     pattern: Pattern, tile: Tile, look: Look
 ) -> tuple[tuple[Stroke, ...], tuple[Dot, ...], frozenset[str]]:
-    """Lines with a white edge so that they are seen on any tint, then knots, then beads."""
+    """Lines with a white edge so that they are seen on any tint, then knots."""
     strokes: list[Stroke] = []
     dots: list[Dot] = []
     marks: set[str] = set()
@@ -274,17 +277,22 @@ def _on_top(
         if _touches((knot.at,), tile):
             dots.append(knot_dot((knot.at[0] - 1, knot.at[1] - 1), knot.mark, look))
             marks.add(knot.mark)
+    return tuple(strokes), tuple(dots), frozenset(marks)
+
+
+def _beads(
+    pattern: Pattern, tile: Tile, look: Look
+) -> tuple[tuple[Dot, ...], frozenset[tuple[str, str]]]:
+    """The beads on a page, and which they are."""
+    dots: list[Dot] = []
+    there: set[tuple[str, str]] = set()
     numbers: dict[tuple[str, str], int] = {}
     for bead in pattern.beads:
-        number = numbers.setdefault((bead.card.id, bead.colour.number), len(numbers) + 1)
+        number = numbers.setdefault(bead.kind, len(numbers) + 1)
         if _touches((bead.at,), tile):
-            at = (bead.at[0] - 1, bead.at[1] - 1)
-            if look.coloured:
-                dots.append(Dot(at, _BEAD_RADIUS, bead.colour.hex, INK, 0.1))
-                dots.append(Dot(at, _BEAD_RADIUS / 4, PAPER, PAPER, 0))
-            else:
-                dots.append(Dot(at, _SIGNED_RADIUS, PAPER, INK, 0.14, str(number)))
-    return tuple(strokes), tuple(dots), frozenset(marks)
+            dots += bead_dots((bead.at[0] - 1, bead.at[1] - 1), bead.colour.hex, number, look)
+            there.add(bead.kind)
+    return tuple(dots), frozenset(there)
 
 
 def _with_halo(points: Outline, mark: str, width: float, look: Look) -> Iterable[Stroke]:
@@ -299,6 +307,14 @@ def knot_dot(middle: Point, mark: str, look: Look) -> Dot:
     if look.coloured:
         return Dot(middle, _KNOT_RADIUS, look.lines[mark], PAPER, HALO)
     return Dot(middle, _SIGNED_RADIUS, PAPER, INK, 0.08, look.symbols[mark])
+
+
+def bead_dots(middle: Point, hex: str, number: int, look: Look) -> tuple[Dot, ...]:
+    """A bead as the chart shows it, and so its key; `number` is told where colour cannot tell."""
+    if look.coloured:
+        hole = Dot(middle, _BEAD_RADIUS / 4, PAPER, PAPER, 0)
+        return Dot(middle, _BEAD_RADIUS, hex, INK, 0.1), hole
+    return (Dot(middle, _SIGNED_RADIUS, PAPER, INK, 0.14, str(number)),)
 
 
 def _touches(points: Outline, tile: Tile) -> bool:

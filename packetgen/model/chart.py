@@ -100,3 +100,8 @@ class Bead:
     colour: Colour
     at: Point
     place: Place = field(compare=False)
+
+    @property
+    def kind(self) -> tuple[str, str]:
+        """Its card and its number there."""
+        return self.card.id, self.colour.number

@@ -192,7 +192,7 @@ def beads_with_spares(sewn: int) -> int:
 def _bead_needs(pattern: Pattern, assumptions: Assumptions) -> tuple[BeadNeed, ...]:
     groups: dict[tuple[str, str], list[Bead]] = {}
     for bead in pattern.beads:
-        groups.setdefault((bead.card.id, bead.colour.number), []).append(bead)
+        groups.setdefault(bead.kind, []).append(bead)
     result = []
     for beads in groups.values():
         total = beads_with_spares(len(beads))

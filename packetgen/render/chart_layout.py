@@ -12,8 +12,7 @@ from packetgen.chart.editions import Edition
 from packetgen.chart.sheet import ARROW_ROOM, whole_tile
 from packetgen.chart.tiling import MOST_COLUMNS, MOST_ROWS, Tile, tiles
 from packetgen.model import BARE, Pattern
-from packetgen.render.key import KeyRow
-from packetgen.render.page_key import KeyColumns
+from packetgen.render.page_key import KeyColumns, PageLine
 
 NOTE_MM, NUMBERS_WIDE_MM = 4.0, 7.0  # a line of notes or numbers; the widest row number
 MAP_MM = 14.0
@@ -58,13 +57,13 @@ class Layout:
         return self.grid_top_mm if self.key_beside else self.foot_mm(tile) + self.key_below_mm
 
 
-def layout_of(pattern: Pattern, rows: tuple[KeyRow, ...], edition: Edition) -> Layout:
+def layout_of(pattern: Pattern, told: tuple[PageLine, ...], edition: Edition) -> Layout:
     """One page where it holds the whole chart, upright or, if only that does, turned; else several."""
     high, wide = sorted(edition.page_mm, reverse=True)
     return (
-        _whole(pattern, rows, edition, (wide, high))
-        or _whole(pattern, rows, edition, (high, wide))
-        or _cut(pattern, rows, edition)
+        _whole(pattern, told, edition, (wide, high))
+        or _whole(pattern, told, edition, (high, wide))
+        or _cut(pattern, told, edition)
     )
 
 
@@ -83,15 +82,15 @@ def _largest_cell_mm(edition: Edition, wide: float, high: float, tile: Tile) -> 
     )
 
 
-def _on(pattern: Pattern, tile: Tile, rows: tuple[KeyRow, ...]) -> Iterator[KeyRow]:
-    """The key lines whose cells stand on a page; those of lines and knots stand on all of them."""
+def _on(pattern: Pattern, tile: Tile, told: tuple[PageLine, ...]) -> Iterator[PageLine]:
+    """What of the key has its cells on a page; lines, knots and beads are taken to be on all of them."""
     marks = {line.mark for line in pattern.lines} | {knot.mark for knot in pattern.knots}
     marks |= {fraction.mark for fraction in pattern.fractions}
     marks |= {daisy.mark for daisy in pattern.daisies}
     columns = slice(tile.columns.shown_first - 1, tile.columns.last)
     shown = pattern.grid.rows[tile.rows.shown_first - 1 : tile.rows.last]
     marks = marks.union(*(row[columns] for row in shown)) - {BARE}
-    return (row for row in rows if row.mark in marks)
+    return (one for one in told if one.mark in marks or one.bead)
 
 
 # --- on one page ------------------------------------------------------------------------------------
@@ -99,7 +98,7 @@ def _on(pattern: Pattern, tile: Tile, rows: tuple[KeyRow, ...]) -> Iterator[KeyR
 
 def _whole(
     pattern: Pattern,
-    rows: tuple[KeyRow, ...],
+    told: tuple[PageLine, ...],
     edition: Edition,
     page_mm: tuple[float, float],
 ) -> Layout | None:
@@ -110,7 +109,7 @@ def _whole(
     most = (MOST_COLUMNS, MOST_ROWS) if upright else (MOST_ROWS, MOST_COLUMNS)
     if tile.columns.shown > most[0] or tile.rows.shown > most[1]:
         return None
-    layouts = _one_page(tile, tuple(_on(pattern, tile, rows)), edition, page_mm)
+    layouts = _one_page(tile, tuple(_on(pattern, tile, told)), edition, page_mm)
     largest = max(layouts, key=_cell_mm, default=None)
     return largest if largest and largest.cell_mm >= edition.least_cell_mm else None
 
@@ -120,7 +119,7 @@ def _cell_mm(layout: Layout) -> float:
 
 
 def _one_page(
-    tile: Tile, rows: tuple[KeyRow, ...], edition: Edition, page_mm: tuple[float, float]
+    tile: Tile, told: tuple[PageLine, ...], edition: Edition, page_mm: tuple[float, float]
 ) -> Iterator[Layout]:
     """With the key below the grid in the edition's columns or in one more, and beside it in one column or
     more. No chart page is next to this one: it needs neither notes nor a map."""
@@ -136,7 +135,7 @@ def _one_page(
     for key in keys:
         is_beside = key.left_mm > 0
         grid_room = key.left_mm if is_beside else wide
-        key_high = key.high_mm(rows)
+        key_high = key.high_mm(told)
         grid_high = high - 2 * NOTE_MM - _SCALE_MM - _HAIR_MM - (0 if is_beside else key_high)
         layout = Layout(
             turned=page_mm[0] > page_mm[1],
@@ -165,7 +164,7 @@ def _used_mm(layout: Layout, tile: Tile, key_high_mm: float) -> float:
 # --- on several upright pages -----------------------------------------------------------------------
 
 
-def _cut(pattern: Pattern, rows: tuple[KeyRow, ...], edition: Edition) -> Layout:
+def _cut(pattern: Pattern, told: tuple[PageLine, ...], edition: Edition) -> Layout:
     """The fewest pages on which no cell is too small and each page's own key has room.
 
     The grid keeps _LEAST_GRID_MM whatever the key asks for.
@@ -180,7 +179,7 @@ def _cut(pattern: Pattern, rows: tuple[KeyRow, ...], edition: Edition) -> Layout
     while True:
         most_rows = floor((grid_high - room) / edition.least_cell_mm - 2 * ARROW_ROOM)
         parts = tiles(pattern.grid.width, pattern.grid.height, most_columns, most_rows)
-        needed = max(key.high_mm(_on(pattern, tile, rows)) for tile in parts)
+        needed = max(key.high_mm(_on(pattern, tile, told)) for tile in parts)
         if needed <= room or room == most_room:
             break
         room = min(room + key.line_mm, most_room)

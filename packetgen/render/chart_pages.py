@@ -11,8 +11,7 @@ from packetgen.chart.sheet import ARROW_ROOM, Look, Sheet, sheet
 from packetgen.chart.tiling import Span, Tile
 from packetgen.model import Pattern
 from packetgen.render.chart_layout import MAP_MM, NOTE_MM, NUMBERS_WIDE_MM, layout_of
-from packetgen.render.key import KeyRow
-from packetgen.render.page_key import KeyEntry
+from packetgen.render.page_key import KeyEntry, PageLine
 
 NUMBER_MM = 2.6  # height of the type of numbers and notes
 SCALE_MM = 50.0
@@ -52,7 +51,7 @@ class ChartPage:
     page_map: tuple[MapBox, ...]
     scale_at_mm: tuple[float, float]
     key: tuple[KeyEntry, ...]
-    key_beyond: tuple[KeyRow, ...]  # what finds no room below the grid: it has a page of its own
+    key_beyond: tuple[PageLine, ...]  # what finds no room below the grid: it has a page of its own
     width_mm: float  # of the box
     height_mm: float
     turned: bool  # whether its page lies on its side
@@ -63,10 +62,10 @@ class ChartPage:
 
 
 def chart_pages(
-    pattern: Pattern, look: Look, rows: tuple[KeyRow, ...], edition: Edition
+    pattern: Pattern, look: Look, told: tuple[PageLine, ...], edition: Edition
 ) -> tuple[ChartPage, ...]:
     """The pages in order. One cell size serves all of them."""
-    layout = layout_of(pattern, rows, edition)
+    layout = layout_of(pattern, told, edition)
     cell, top = layout.cell_mm, layout.grid_top_mm
     pages = []
     for tile in layout.tiles:
@@ -74,7 +73,8 @@ def chart_pages(
         left, foot = layout.grid_left_mm(tile), layout.foot_mm(tile)
         page_map = tuple(_page_map(layout.tiles, tile, foot))
         scale_left = max((b.x_mm + b.width_mm for b in page_map), default=0) + 6
-        shown = tuple(row for row in rows if row.mark in drawn.marks | drawn.line_marks)
+        marks = drawn.marks | drawn.line_marks
+        shown = tuple(one for one in told if one.mark in marks or one.bead in drawn.beads)
         entries = tuple(layout.key.entries(shown, layout.key_top_mm(tile), layout.height_mm))
         pages.append(
             ChartPage(
@@ -162,10 +162,7 @@ def _page_map(layout: tuple[Tile, ...], here: Tile, top: float) -> Iterator[MapB
 def alternative(page: ChartPage) -> str:
     """The words of a chart page for who cannot see it; begins as `render.pdf` expects."""
     tile = page.sheet.tile
-    rows = (*(entry.row for entry in page.key), *page.key_beyond)
-    names = ", ".join(
-        f"{'+'.join(c.number for c in row.threads[0].colours)} {row.name}" for row in rows
-    )
+    names = ", ".join(one.words for one in (*(entry.line for entry in page.key), *page.key_beyond))
     return (
         f"Chart page {tile.number} of {page.of}: columns {tile.columns.first} to {tile.columns.last}, "
         f"rows {tile.rows.first} to {tile.rows.last}. On it: {names or 'bare cloth'}."

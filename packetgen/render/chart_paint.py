@@ -15,10 +15,10 @@ from packetgen.chart.drawing import (
     TEN_WIDTH,
 )
 from packetgen.chart.paintbox import INK, PAPER
-from packetgen.chart.sheet import FRACTION_SHARE, LINE_WIDTH, Dot, Sheet, Stroke, knot_dot
+from packetgen.chart.sheet import FRACTION_SHARE, LINE_WIDTH, Dot, Sheet, Stroke
 from packetgen.reckon.colour import channels
 from packetgen.render.chart_pages import NUMBER_MM, SCALE_MM, ChartPage, Label
-from packetgen.render.page_key import LINE_EM, SYMBOL_EM, KeyEntry, has_sample, knot_em, text_em
+from packetgen.render.page_key import LINE_EM, SYMBOL_EM, KeyEntry, dot_em, text_em
 from packetgen.render.text_face import TEXT_FACE, Face, face
 
 # Face file → the name by which the page's resources know it.
@@ -209,30 +209,31 @@ def _foot(page: ChartPage) -> Iterator[str]:
 
 
 def _entry(entry: KeyEntry, page: ChartPage) -> Iterator[str]:
-    row, size = entry.row, page.edition.key_text_mm
+    one, size = entry.line, page.edition.key_text_mm
     look = page.look
     x, y = entry.x_mm, entry.y_mm
     box = size * 1.3
-    if row.symbol:
-        yield f"{_ink(look.cells[row.mark])} {_ink(INK, 'RG')} 0.15 w [] 0 d"
+    if one.symbol:
+        yield f"{_ink(look.cells[one.mark])} {_ink(INK, 'RG')} 0.15 w [] 0 d"
         yield f"{x:.3f} {y:.3f} {box:.3f} {box:.3f} re B"
-        yield from _text(row.symbol, x, y + box, box)
+        yield from _text(one.symbol, x, y + box, box)
         x += size * SYMBOL_EM
-    if has_sample(row):
+    if one.has_line:
         thick = LINE_WIDTH * page.cell_mm
-        dash = tuple(part * page.cell_mm for part in look.dashes[row.mark])
+        dash = tuple(part * page.cell_mm for part in look.dashes[one.mark])
         middle = y + box / 2
         end = x + size * (LINE_EM - 0.5)
         yield from _stroke(
-            Stroke(((x + 0.3, middle), (end, middle)), look.lines[row.mark], thick, dash)
+            Stroke(((x + 0.3, middle), (end, middle)), look.lines[one.mark], thick, dash)
         )
-    if row.knots:
-        yield f"q {box:.4f} 0 0 {box:.4f} {entry.x_mm + size * knot_em(row):.3f} {y:.3f} cm"
-        if look.coloured:  # where cells meet, as on the chart
+    if one.dots:
+        yield f"q {box:.4f} 0 0 {box:.4f} {entry.x_mm + size * dot_em(one):.3f} {y:.3f} cm"
+        if one.has_knot and look.coloured:  # where cells meet, as on the chart
             yield f"{_ink(KNOT_GROUND)} 0 0 1 1 re f"
             yield f"{_ink(GRID_COLOUR, 'RG')} {GRID_WIDTH} w [] 0 d 0 .5 m 1 .5 l .5 0 m .5 1 l S"
-        yield from _dot(knot_dot((0.5, 0.5), row.mark, look))
+        for dot in one.dots:
+            yield from _dot(dot)
         yield "Q"
-    x = entry.x_mm + size * text_em(row)
-    for index, line in enumerate(entry.lines):
+    x = entry.x_mm + size * text_em(one)
+    for index, line in enumerate(entry.text):
         yield from _text(line, x, y + size * (1.0 + 1.15 * index), size)

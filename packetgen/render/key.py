@@ -84,6 +84,11 @@ class KeyRow:
     def knots(self) -> int:
         return sum(one.count for one in self.kinds if one.kind == "knot")
 
+    @property
+    def draws_lines(self) -> bool:
+        """Whether a sample of its line belongs in the key."""
+        return any(one.kind in ("backstitch", "long", "daisy") for one in self.kinds)
+
 
 def fits_a_page(rows: Sequence[KeyRow]) -> bool:
     """Whether the key table stands whole on one page of the packet, with its heading and its notes."""

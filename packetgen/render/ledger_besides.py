@@ -32,11 +32,7 @@ def bead_entries(figures: Figures) -> Iterator[Entry]:
     for need in figures.beads:
         card, colour = need.sample.card, need.sample.colour
         of: Of = {"card": card.id, "colour": colour.number}
-        beads = tuple(
-            bead
-            for bead in figures.pattern.beads
-            if (bead.card.id, bead.colour.number) == (card.id, colour.number)
-        )
+        beads = tuple(bead for bead in figures.pattern.beads if bead.kind == need.sample.kind)
         at = [bead.at for bead in beads]
         yield Entry("beads sewn", of, need.sewn, "beads", "places", {"at": at})
         inputs: Of = {"sewn": need.sewn, "share": SPARE_BEADS, "fewest": FEWEST_SPARE_BEADS}

@@ -23,10 +23,6 @@ class OpenRow:
     symbol: str
     knot: Markup
 
-    @property
-    def has_line(self) -> bool:
-        return any(kind.kind in ("backstitch", "long", "daisy") for kind in self.row.kinds)
-
 
 @dataclass(frozen=True)
 class OpenChart:

@@ -42,7 +42,7 @@ from packetgen.render.key import fits_a_page, key_rows, matched_notes
 from packetgen.render.look_style import packet_style
 from packetgen.render.magnet_table import magnet_table
 from packetgen.render.other_finishes import other_finishes
-from packetgen.render.page_key import has_sample
+from packetgen.render.page_key import page_lines
 from packetgen.render.painting import painting
 from packetgen.render.pdf_charts import CHART_ALT
 from packetgen.render.people import sells_said, studio_said
@@ -211,9 +211,10 @@ class _Chart:
         self.symbols = symbols_of(figures)
         self.look = look_of(figures.pattern, self.symbols, edition.manner)
         self.rows = key_rows(figures, self.look)
-        self.pages = chart_pages(figures.pattern, self.look, self.rows, edition)
+        told = page_lines(self.rows, figures.beads, self.look)
+        self.pages = chart_pages(figures.pattern, self.look, told, edition)
         self.by_anchor = {page.anchor: page for page in self.pages}
-        samples = {row.mark: f"line-{ord(row.mark):x}.svg" for row in self.rows if has_sample(row)}
+        samples = {row.mark: f"line-{ord(row.mark):x}.svg" for row in self.rows if row.draws_lines}
         self.assets: dict[str, bytes] = {"blank.svg": _BLANK} | {
             name: line_sample(self.look.lines[mark], self.look.dashes[mark], LINE_WIDTH).encode()
             for mark, name in samples.items()

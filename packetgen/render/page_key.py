@@ -1,20 +1,64 @@
 """A chart page's own key: what its entries say, how high they are, where they stand."""
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from functools import cache
 
+from packetgen.chart.sheet import Dot, Look, bead_dots, knot_dot
+from packetgen.reckon.figures import BeadNeed
 from packetgen.render.key import KeyRow
 from packetgen.render.text_face import TEXT_FACE, broken, face
 
-# In ems: the box of a symbol or of a knot and the sample of a line, each with its space.
+# In ems: the box of a symbol, of a knot or bead, and the sample of a line, each with its space.
 SYMBOL_EM, LINE_EM = 1.9, 2.6
 
 
 @dataclass(frozen=True)
+class PageLine:
+    """A thread of the design, or a bead on it, as a page's key tells it."""
+
+    words: str  # '88 mid berry'
+    mark: str = ""  # in the pattern's key; '' of a bead
+    symbol: str = ""  # '' without stitches in cells
+    has_line: bool = False
+    dots: tuple[Dot, ...] = ()  # its knot, or the bead, in the middle of a square of 1
+    bead: tuple[str, str] | None = None  # its card and its number there
+
+    @property
+    def has_knot(self) -> bool:
+        return bool(self.dots) and self.bead is None
+
+
+def page_lines(
+    rows: Sequence[KeyRow], beads: Sequence[BeadNeed], look: Look
+) -> tuple[PageLine, ...]:
+    """All that a chart's pages may have to explain, in the order of the key."""
+    middle = (0.5, 0.5)
+    threads = (
+        PageLine(
+            f"{'+'.join(colour.number for colour in row.threads[0].colours)} {row.name}",
+            row.mark,
+            row.symbol,
+            row.draws_lines,
+            (knot_dot(middle, row.mark, look),) if row.knots else (),
+        )
+        for row in rows
+    )
+    of_beads = (
+        PageLine(
+            f"bead {need.sample.colour.number} {need.sample.colour.name}",
+            dots=bead_dots(middle, need.sample.colour.hex, number, look),
+            bead=need.sample.kind,
+        )
+        for number, need in enumerate(beads, 1)
+    )
+    return (*threads, *of_beads)
+
+
+@dataclass(frozen=True)
 class KeyEntry:
-    row: KeyRow
-    lines: tuple[str, ...]
+    line: PageLine
+    text: tuple[str, ...]  # its words, line by line
     x_mm: float
     y_mm: float  # upper edge
 
@@ -33,46 +77,40 @@ class KeyColumns:
         """What an entry of one line takes, with the space below it."""
         return self.text_mm * 1.75
 
-    def high_mm(self, rows: Iterable[KeyRow]) -> float:
+    def high_mm(self, told: Iterable[PageLine]) -> float:
         """Entries fill the columns row by row; a row is as high as its highest entry."""
-        heights = [self._entry_mm(row) for row in rows]
+        heights = [self._entry_mm(one) for one in told]
         return sum(
             max(heights[first : first + self.count]) for first in range(0, len(heights), self.count)
         )
 
-    def entries(self, rows: tuple[KeyRow, ...], top: float, bottom: float) -> Iterator[KeyEntry]:
+    def entries(self, told: tuple[PageLine, ...], top: float, bottom: float) -> Iterator[KeyEntry]:
         """The entries that stand above `bottom`, both in mm of the page's box."""
-        for first in range(0, len(rows), self.count):
-            together = rows[first : first + self.count]
-            highest = max(self._entry_mm(row) for row in together)
+        for first in range(0, len(told), self.count):
+            together = told[first : first + self.count]
+            highest = max(self._entry_mm(one) for one in together)
             if top + highest > bottom:
                 return
-            for column, row in enumerate(together):
-                yield KeyEntry(row, self._lines(row), self.left_mm + column * self.wide_mm, top)
+            for column, one in enumerate(together):
+                yield KeyEntry(one, self._text(one), self.left_mm + column * self.wide_mm, top)
             top += highest
 
-    def _entry_mm(self, row: KeyRow) -> float:
-        return (len(self._lines(row)) - 1) * self.text_mm * 1.15 + self.line_mm
+    def _entry_mm(self, one: PageLine) -> float:
+        return (len(self._text(one)) - 1) * self.text_mm * 1.15 + self.line_mm
 
-    def _lines(self, row: KeyRow) -> tuple[str, ...]:
-        numbers = "+".join(colour.number for colour in row.threads[0].colours)
-        room = self.wide_mm - (text_em(row) + 0.4) * self.text_mm
-        return _broken(f"{numbers} {row.name}", self.text_mm, room)
-
-
-def has_sample(row: KeyRow) -> bool:
-    """Whether a key line draws lines, of which the key shows a sample."""
-    return any(one.kind in ("backstitch", "long", "daisy") for one in row.kinds)
+    def _text(self, one: PageLine) -> tuple[str, ...]:
+        room = self.wide_mm - (text_em(one) + 0.4) * self.text_mm
+        return _broken(one.words, self.text_mm, room)
 
 
-def knot_em(row: KeyRow) -> float:
-    """Where the knot of an entry stands, after its symbol and its line, in ems from its left edge."""
-    return (SYMBOL_EM if row.symbol else 0) + (LINE_EM if has_sample(row) else 0)
+def dot_em(one: PageLine) -> float:
+    """Where the knot or bead of an entry stands, after its symbol and its line, in ems from its left edge."""
+    return (SYMBOL_EM if one.symbol else 0) + (LINE_EM if one.has_line else 0)
 
 
-def text_em(row: KeyRow) -> float:
+def text_em(one: PageLine) -> float:
     """Where the words of an entry begin, in ems from its left edge."""
-    return knot_em(row) + (SYMBOL_EM if row.knots else 0)
+    return dot_em(one) + (SYMBOL_EM if one.dots else 0)
 
 
 @cache

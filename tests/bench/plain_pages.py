@@ -75,9 +75,9 @@ def _page(page: ChartPage) -> Plain:
         "scale_at": [x0 + page.scale_at_mm[0], y0 + page.scale_at_mm[1]],
         "key": [
             [
-                entry.row.symbol,
-                page.look.cells[entry.row.mark],
-                entry.lines,
+                entry.line.symbol,
+                page.look.cells[entry.line.mark],
+                entry.text,
                 x0 + entry.x_mm,
                 y0 + entry.y_mm,
             ]
