@@ -166,6 +166,27 @@ def test_a_new_series_is_advised_only_of_what_its_author_has_not_given_yet(run):
     }
 
 
+def test_nothing_is_advised_of_an_example_s_stitches_before_its_author_has_brought_her_own(run):
+    """The small sprig would use little of its skeins, and draws in the magnets of a large design that is no example."""
+    run(*NEW, "--wide", 50, "--high", 64)
+    run("--pattern", "Leeks", "--wide", 30, "--high", 24)
+
+    def is_no_example(name: str) -> None:
+        chart = Path("content", PATH, name, "chart.txt")
+        chart.write_text(chart.read_text("utf-8").partition("\n")[2], "utf-8")
+
+    def told(name: str) -> set[str]:
+        found = proof(Path("content"))
+        all_told = (*found.problems, *(p for c in review(found).chapters for p in c.problems))
+        return {one.code for one in all_told if f"/{name}/" in one.place.path}
+
+    is_no_example("bean-poles")
+    assert "skein-little" in told("bean-poles")
+    assert not {"skein-little", "magnets-bunched"} & told("leeks")
+    is_no_example("leeks")
+    assert {"skein-little", "magnets-bunched"} <= told("leeks")
+
+
 def test_the_examples_of_one_file_are_told_in_one_line(run):
     run(*NEW)
     (said,) = (

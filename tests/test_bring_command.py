@@ -368,7 +368,7 @@ def test_remarks_on_lines_that_stay_are_kept_and_those_that_went_are_counted(des
     assert gone == ["  # The stem.", *REMARKS.splitlines()[4:7]]
     old = pattern.with_name("_before-pattern.yaml").relative_to(desk)
     assert (
-        f"Gone with the old key: 4 lines of remarks that spoke of it, kept in {old}; how-to-chart"
+        f"With the old key went 4 lines of remarks that explained it, kept in {old}; how-to-chart"
         in said
     )
     assert all(line in (desk / old).read_text() for line in gone)

@@ -14,7 +14,7 @@ from packetgen.reckon.review import SHARED, folder_of, review_of
 from packetgen.render.proof_report import Tone, lines_of
 from packetgen.render.terminal import Depth
 from tests.content_builder import CHART, FERN, FINISH, MOSS, PATTERN, SERIES, TINY, build, picture
-from tests.test_builds import TWO
+from tests.test_builds import IVY, TWO
 from tests.test_loading import loaded
 from tests.wrong_input_review import CALM
 
@@ -143,6 +143,13 @@ def test_colour_comes_only_where_a_terminal_shows_some(content):
     assert all("\x1b" not in line.shown(Depth.NONE) for line in lines)
     coloured = {line.tone for line in lines if line.shown(Depth.EVERY) != line.text}
     assert coloured == {Tone.HEADING, Tone.ADVICE, Tone.PRAISE}
+
+
+def test_two_patterns_of_one_title_as_of_a_copied_folder_are_told_apart_by_their_folders(tmp_path):
+    content = build(tmp_path / "content", CALM | TWO | {f"{IVY}/pattern.yaml": TINY[PATTERN]})
+    lines = run("--content", content, code=1).stdout.splitlines()
+    headings = [line.partition(",")[0] for line in lines if " stand alone" in line]
+    assert headings == ["Fern by the Tap (fern)", "Fern by the Tap (ivy)"]
 
 
 # --- of one pattern ---------------------------------------------------------------------------------

@@ -492,6 +492,19 @@ CASES = (
         "series/garden-year/fern/pattern.yaml:9:13: none of the 3 numbers that the key has for 'moss' is a colour of Moss Stranded; write that card's own; or bring your drawing in, which writes a new key: packetgen bring FILE --pattern NAME --replace",
     ),
     Case(
+        "a card with numbers of its own, one of which looks like one of the key",
+        {
+            MOSS: TINY[MOSS]
+            .replace("number: E2", "number: E3x")
+            .replace("number: K4", "number: '070'")
+            .replace('number: "07"', "number: '072'")
+            .replace("name: brick", "name: tile")
+            .replace("name: peat", "name: soil")
+            .replace("name: fern", "name: frond")
+        },
+        "series/garden-year/fern/pattern.yaml:9:13: none of the 3 numbers that the key has for 'moss' is a colour of Moss Stranded; write that card's own; or bring your drawing in, which writes a new key: packetgen bring FILE --pattern NAME --replace",
+    ),
+    Case(
         "a thread set renamed where the sets are listed, and not in the key",
         {
             SERIES: ("{name: moss, card: moss", "{name: stranded, card: moss"),

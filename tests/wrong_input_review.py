@@ -198,12 +198,12 @@ CASES = (
             f"{FERN}/photo.jpg": photo(900, 900),
         },
         f"{KEY}:1:1: advice: the title takes 4 lines of the cover, and leaves 108 mm for the picture; shorten it to about 81 letters",
-        f"{KEY}:1:1: advice: 'A Fern that Uncurls behi…' at the foot of each page is 168 mm long, and has 150 mm; shorten the title by about 14 letters",
+        f"{KEY}:1:1: advice: 'A Fern that Uncurls behi…' at the foot of each page is 168 mm long, and has 159 mm; shorten the title by about 7 letters",
     ),
     review_case(
         "a licence that runs on",
         {SERIES: ("licence: For your own stitching.", f"licence: For your own {_WORDY}.")},
-        "series/garden-year/series.yaml:1:1: advice: '© 2026 Wren Alder. For y…' at the foot of each page is 171 mm long, and has 150 mm; shorten the first sentence of 'licence' by about 17 letters",
+        "series/garden-year/series.yaml:1:1: advice: '© 2026 Wren Alder. For y…' at the foot of each page is 171 mm long, and has 159 mm; shorten the first sentence of 'licence' by about 10 letters",
     ),
     review_case(
         "a title of one word without an end",

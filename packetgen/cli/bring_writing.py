@@ -97,8 +97,8 @@ def carry_out(planned: "Planned", pattern_name: str | None, content_folder: Path
     if written.remarks:
         old = next(path for path in written.kept if path.name.endswith("pattern.yaml"))
         say(
-            f"Gone with the old key: {counted(written.remarks, 'line of remarks')} that spoke of it, kept in {old}; "
-            "how-to-chart in the guide tells the same of half stitches, blends, long stitches, daisies and close-ups."
+            f"With the old key went {counted(written.remarks, 'line of remarks')} that explained it, kept in {old}; "
+            "how-to-chart in the guide tells the same."
         )
     if written.lines:
         say(

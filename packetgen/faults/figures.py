@@ -202,7 +202,7 @@ FIGURES: dict[str, Fault] = {
         Level.ADVICE,
     ),
     "magnets-bunched": Fault(
-        "magnets must suit the small {cards} of {by} too, so {title} is held only in its middle, {inches} ({centimetres})",
+        "the magnets of {title} stand only {inches} ({centimetres}) apart: they must suit the small {cards} of {by} too",
         "{mend}",
         Level.ADVICE,
     ),

@@ -5,7 +5,7 @@ from collections.abc import Sequence
 from urllib.parse import urlsplit
 
 from packetgen.diagnostics import Problems
-from packetgen.load.examples import is_example, is_example_chart
+from packetgen.load.examples import example_charts, is_example
 from packetgen.load.words import listed, said
 from packetgen.model import Pattern
 
@@ -19,9 +19,9 @@ def complain_of_copies(patterns: Sequence[Pattern], examples: Problems, problems
     of_rows: dict[tuple[str, ...], list[Pattern]] = {}
     of_text: dict[tuple[str, str], Pattern] = {}
     of_id = {pattern.id: pattern for pattern in patterns}
+    begun = example_charts(examples)
     for pattern in patterns:
-        folder = pattern.place.path.rpartition("/")[0]
-        if not is_example_chart(folder, examples):
+        if pattern.place.path.rpartition("/")[0] not in begun:
             before = of_rows.setdefault(pattern.grid.rows, [])
             if same := [one for one in before if _drawn(one) == _drawn(pattern)]:
                 problems.add(pattern.place, "chart-copied", other=said(same[0].title))

@@ -6,10 +6,10 @@ of the files only offer is known word for word. Numbers, outlines and charts can
 it, and asks to be taken out with them.
 """
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 
-from packetgen.diagnostics import Place, Problems
+from packetgen.diagnostics import Place, Problem, Problems
 from packetgen.load.words import said
 from packetgen.load.yaml_nodes import ListNode, Node, TextNode
 from packetgen.nouns import listed
@@ -111,13 +111,12 @@ def is_invitation(text: str) -> bool:
     return text.startswith(_INVITES)
 
 
-def is_example_chart(folder: str, told: Problems) -> bool:
-    """Whether a chart in that folder was told to be the example still."""
-    return any(
-        one.code == "example-remark"
-        and one.place.path.rpartition("/")[0] == folder
-        and not one.place.path.endswith(".yaml")
+def example_charts(told: Iterable[Problem]) -> frozenset[str]:
+    """The folders whose chart was told to be the example still."""
+    return frozenset(
+        one.place.path.rpartition("/")[0]
         for one in told
+        if one.code == "example-remark" and not one.place.path.endswith(".yaml")
     )
 
 

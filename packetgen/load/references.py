@@ -65,7 +65,7 @@ def resolve(
 def offered_of(name: str, known: Mapping[str, object], file: str) -> str:
     """The colour that is nearly called `name`; else those of the card, the nearest first, with how many there
     are more, and its file."""
-    near = _nearest_number(name, known)
+    near = nearest_number(name, known)
     if near is not None:
         colour = _name_of(near, known)
         return f"did you mean {said(near)}{f' ({shown(colour)})' if colour else ''}?"
@@ -92,7 +92,7 @@ def _with_its_name(text: str, known: Mapping[str, object]) -> str | None:
     return next((one for one, colour in named.items() if words == _bare(one + colour)), None)
 
 
-def _nearest_number(name: str, known: Mapping[str, object]) -> str | None:
+def nearest_number(name: str, known: Mapping[str, object]) -> str | None:
     """What begins with a number that there is, or is alike but for noughts and hyphens, or is as long and one
     slip away. Numbers that only share a few figures have nothing to do with one another; nor can it be told
     which is meant where several are one slip away. What has no figures is a name, and may be spelt alike."""

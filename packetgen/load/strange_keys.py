@@ -3,7 +3,8 @@
 from collections.abc import Collection, Mapping
 from dataclasses import replace
 
-from packetgen.diagnostics import Problems, nearest_of
+from packetgen.diagnostics import Problems
+from packetgen.load.references import nearest_number
 from packetgen.load.shape_pattern import KEY_LINE
 from packetgen.load.values import Filled, Given
 from packetgen.load.words import said, shown
@@ -32,7 +33,7 @@ def renamed_set(given: Given, sets: Sets, series_sets: Sets) -> tuple[str, str] 
 
 
 def sets_of_another_card(given: Given, sets: Sets, problems: Problems) -> Collection[str]:
-    """The sets of which no number of several lines is on their card, nor like one that is: told once for all."""
+    """The sets of which no number of several lines is on their card, nor most like one that is: told once for all."""
     lines = [line.value for _, line in given.value or () if line.value is not None]
     found: list[str] = []
     for name, one in (sets or {}).items():
@@ -46,11 +47,9 @@ def sets_of_another_card(given: Given, sets: Sets, problems: Problems) -> Collec
             continue
         colours = one.card.colours
         called = {colour.name.casefold() for colour in colours.values()}
-        if any(
-            number in colours
-            or number.casefold() in called
-            or nearest_of(number, tuple(colours)) is not None
-            for number in places
+        near = sum(nearest_number(number, colours) is not None for number in places)
+        if 2 * near > len(places) or any(
+            number in colours or number.casefold() in called for number in places
         ):
             continue
         found.append(name)

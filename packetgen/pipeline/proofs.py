@@ -8,6 +8,7 @@ from packetgen.chart.vision_check import complain_of_likeness
 from packetgen.diagnostics import Problem, Problems
 from packetgen.load.asides import asides_in
 from packetgen.load.content import load_content
+from packetgen.load.examples import example_charts
 from packetgen.load.titles import titles_in
 from packetgen.model import LaidAside, Series, ThreadCard
 from packetgen.nouns import counted
@@ -16,7 +17,7 @@ from packetgen.reckon.bead_fit import complain_of_beads
 from packetgen.reckon.contrast import complain_of_contrast
 from packetgen.reckon.conversions import complain_of_conversions
 from packetgen.reckon.coverage import complain_of_coverage
-from packetgen.reckon.doubted import without_what_follows
+from packetgen.reckon.doubted import without_examples, without_what_follows
 from packetgen.reckon.figures import Figures, complain
 from packetgen.reckon.isolated import complain_of_isolated
 from packetgen.reckon.laid_aside import asides_of, parted
@@ -88,6 +89,7 @@ def proof(
     asides = asides_of(content.series)
     left = parted(problems, asides)
     told = without_what_follows(left.told, content.series)
+    told = without_examples(told, example_charts(content.examples))
     errors = len(problems.errors)
     ended(f"checked: {counted(errors, 'thing')} to mend, {len(told) - errors} to think of")
     return Proof(reckoned, told, content.thread_cards, content.examples, left.aside, asides)

@@ -2,10 +2,11 @@
 
 from packetgen.chart.review_symbols import complain_of_symbols, praise_of_symbols
 from packetgen.diagnostics import Problems
+from packetgen.load.examples import example_charts
 from packetgen.pipeline.proofs import Proof, Reckoned
 from packetgen.pipeline.stages import stages
 from packetgen.reckon.bunched import bare_rows_to_spare, draws_magnets_in
-from packetgen.reckon.doubted import without_what_follows
+from packetgen.reckon.doubted import without_examples, without_what_follows
 from packetgen.reckon.laid_aside import complain_of_idle, parted, reasons
 from packetgen.reckon.review import Praised, Review, folder_of, pattern_folder, review_of
 from packetgen.reckon.review_buying import complain_of_little, complain_of_short
@@ -45,7 +46,8 @@ def review(checked: Proof) -> Review:
             complain_of_unaddressed(each.series, problems)
     all_series = [each.series for each in checked.reckoned]
     left = parted(problems, checked.asides)
-    told = _bare_edges_first(without_what_follows(left.told, all_series))
+    told = without_what_follows(left.told, all_series)
+    told = _bare_edges_first(without_examples(told, example_charts(checked.examples)))
     # Where a pattern is still the example, advice on the whole series may come again with her own.
     slips = {problem.place.path for problem in told if problem.code in _SLIPS}
     unfinished = {

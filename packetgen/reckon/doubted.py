@@ -1,7 +1,7 @@
-"""What is told of a cloth while its count may be a slip: that, and not all that follows from it."""
+"""What waits while something else is told: of a cloth whose count may be a slip, of a chart that is an example still."""
 
 from collections import Counter
-from collections.abc import Iterable, Iterator
+from collections.abc import Collection, Iterable, Iterator
 
 from packetgen.diagnostics import Place, Problem, Problems
 from packetgen.model import Cloth, ClothOption, Series
@@ -15,6 +15,18 @@ _OF_ALL = {
     *("skein-short", "skein-little", "edges-bare"),
 }
 _OF_SKEINS = {"skein-short", "skein-little"}
+_OF_THE_CHART = {
+    *_OF_SKEINS,
+    *("edges-bare", "cut-wastes", "fit-tight", "colours-alike", "colours-alike-to-some"),
+    *(
+        "symbols-alike",
+        "symbols-alike-in-grey",
+        "alone-counted",
+        "coverage-thin",
+        "coverage-crowded",
+    ),
+    *("conversion-collides", "conversion-far"),
+}
 
 
 def without_what_follows(told: Problems, all_series: Iterable[Series]) -> Problems:
@@ -60,6 +72,20 @@ def without_what_follows(told: Problems, all_series: Iterable[Series]) -> Proble
             facts = {what: problem.wrong, "designs": by_it, "hint": problem.right}
             left.add(problem.place, f"{what}-unfit", **facts)
         else:
+            left.take((problem,))
+    return left
+
+
+def without_examples(told: Problems, charts: Collection[str]) -> Problems:
+    """Without advice on charts that are examples still, by their folders, and on magnets that such a one draws in: all
+    of it is another with her own."""
+    series = {folder.rpartition("/")[0] for folder in charts}
+    left = Problems()
+    for problem in told:
+        folder = problem.place.path.rpartition("/")[0]
+        of_chart = problem.code in _OF_THE_CHART and folder in charts
+        of_magnets = problem.code == "magnets-bunched" and folder.rpartition("/")[0] in series
+        if not of_chart and not of_magnets:
             left.take((problem,))
     return left
 

@@ -1,7 +1,8 @@
 """An editor's review: what was found of a whole folder, pattern by pattern, and what is well done."""
 
-from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import dataclass, field
+from collections import Counter
+from collections.abc import Iterable, Iterator, Mapping, Sequence
+from dataclasses import dataclass, field, replace
 
 from packetgen.diagnostics import Problem
 from packetgen.faults import Level
@@ -136,7 +137,16 @@ def review_of(
     if shared.problems:
         first = any(one.code not in _EXAMPLES for one in shared.problems)
         told.insert(0 if first else len(told), shared)
-    return Review(tuple(told))
+    return Review(tuple(_told_apart(told)))
+
+
+def _told_apart(chapters: Sequence[Chapter]) -> Iterator[Chapter]:
+    """Those of one title, as of a copied pattern, with their folders."""
+    titles = Counter(one.title for one in chapters)
+    for one in chapters:
+        name = one.folder.rpartition("/")[2]
+        alike = titles[one.title] > 1 and name != one.title
+        yield replace(one, title=f"{one.title} ({name})") if alike else one
 
 
 def pattern_folder(pattern: Pattern) -> str:

@@ -88,7 +88,7 @@ def _row(
 
 def _threads(lines: Sequence[Shared], wide: int) -> list[str]:
     card = lines[0].card
-    rows = [f"{card.name:<{wide}}{'buy':>4}  {'strand, usually':>16}"]
+    rows = [f"{card.name:<{wide}}{'buy':>4}  {'single strand':>16}"]
     rows += [
         _row(
             _called(line),
@@ -101,6 +101,9 @@ def _threads(lines: Sequence[Shared], wide: int) -> list[str]:
         for line in lines
     ]
     rows.append(f"{plural(card.sold_as) + ' in all':<{wide}}{sum(line.units for line in lines):>4}")
+    of = f" of {metres(card.length_m)} and {card.strands} strands" if card.strands > 1 else ""
+    holds = metres(card.strands * card.length_m)
+    rows.append(f"So much of it is used usually; a {card.sold_as}{of} holds {holds}.")
     return rows + _saved(lines)
 
 
