@@ -24,6 +24,8 @@ def asked_for(error: click.MissingParameter) -> click.UsageError:
     command = " ".join((path_of(ctx), *words))
     if isinstance(param.type, click.Choice):
         return click.UsageError(f"say {' or '.join(param.type.choices)}: {command}", ctx)
+    if _word(param) not in _WHAT:
+        return error
     what, lying = _WHAT[_word(param)]
     return click.UsageError(f"say {what}: {command}{_to_choose_from(lying, ctx.params)}", ctx)
 

@@ -263,7 +263,7 @@ def _days_of(last: Record) -> Days | None:
     first = max(begun, default=None)
     end = min(ended, default=None)  # a bare day is taken at its very end
     days = Days(first, end and end - timedelta(days=1))
-    if not begun + ended or not all(one.still_stands(days.one) for one in shown):
+    if not (begun or ended) or not all(one.still_stands(days.one) for one in shown):
         return None
     return days
 

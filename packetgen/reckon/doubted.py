@@ -17,15 +17,9 @@ _OF_ALL = {
 _OF_SKEINS = {"skein-short", "skein-little"}
 _OF_THE_CHART = {
     *_OF_SKEINS,
-    *("edges-bare", "cut-wastes", "fit-tight", "colours-alike", "colours-alike-to-some"),
-    *(
-        "symbols-alike",
-        "symbols-alike-in-grey",
-        "alone-counted",
-        "coverage-thin",
-        "coverage-crowded",
-    ),
-    *("conversion-collides", "conversion-far"),
+    *("edges-bare", "cut-wastes", "fit-tight", "alone-counted"),
+    *("colours-alike", "colours-alike-to-some", "symbols-alike", "symbols-alike-in-grey"),
+    *("coverage-thin", "coverage-crowded", "conversion-collides", "conversion-far"),
 }
 
 
