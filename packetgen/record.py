@@ -69,6 +69,7 @@ class Issued:
     place: str  # of the revision's day, as it is printed
     first: str
     now: str
+    ahead: bool = False  # made for a day that was not there yet: nobody has had it for certain
 
 
 @dataclass(frozen=True)

@@ -107,7 +107,7 @@ designers:
   - id: alder
     name: Wren Alder
     about: Draws what grows by the door.
-    shop: https://example.org/alder
+    shop: https://alder.example/alder
 order: [fern]
 to_come:
   - {title: Onions, designer: alder, occasion: {name: Harvest, on: last Monday of August}}
@@ -141,7 +141,7 @@ close_ups:
       kk..
 credits: {model_stitcher: Hazel Penn}
 sold_at:
-  - {name: Alder's counter, url: https://example.org/by-fern}
+  - {name: Alder's counter, url: https://alder.example/by-fern}
 revisions:
   - {date: 2026-11-25, note: First issue.}
 """,

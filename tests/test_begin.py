@@ -1316,14 +1316,22 @@ def test_the_line_that_is_handed_out_for_a_counter_is_told_as_an_example():
         "https://example.org/counter",
     )
     assert is_example("name", name) and is_example("url", url)
-    assert not is_example("url", "https://example.org/counter/fern")
+
+
+def test_an_address_at_the_host_of_the_examples_is_one_however_its_rest_was_changed():
+    """RFC 2606: nobody can have example.org."""
+    for address in ("https://trellis.example.org/", "https://example.org/yard-door"):
+        assert all(is_example(field, address) for field in ("url", "shop", "address"))
+    for address in ("https://counterexample.org/", "https://fern.example/", "https://[1", "a"):
+        assert not is_example("url", address)
+    assert not is_example("about", "https://example.org/yard-door")
 
 
 def test_examples_of_one_group_are_told_together():
     text = (
         "title: One piece\ncredits: {dyer: Maud Fennimore, finisher: Maud Fennimore}\n"
         "photo_alt: Three stitches in a plain brown frame.\n"
-        "sold_at:\n  - {name: Name of the shop, url: https://example.org/wren}\n"
+        "sold_at:\n  - {name: Name of the shop, url: https://wren.example/}\n"
         "links:\n  - {name: Her garden notes}\n  - {name: Her garden notes}\nstudio: Example Studio\n"
     )
     problems = Problems()

@@ -1921,6 +1921,14 @@ def test_a_stitch_that_was_changed_in_another_program_is_changed_in_the_chart(de
     assert "The old chart was" not in said, "it is as large"
 
 
+def test_a_chart_of_another_size_is_told_with_the_size_that_is_gone(desk):
+    """With it went perhaps the bare rows that were added since."""
+    (desk / "design.png").write_bytes(picture([[LEAF, BRICK]]))
+    said = run("design.png", "--pattern", "fern", "--replace", "--drop-lines").stdout
+    assert "\nThe old chart was 4 × 2 stitches.\n" in said
+    assert "The old chart was" not in run("design.png", "--pattern", "fern", "--replace").stdout
+
+
 def test_a_picture_has_the_name_of_its_pattern_and_bounds(desk):
     assert "4 × 2 stitches in fern.png" in chart_picture("fern")
     assert Image.open(BytesIO((desk / "fern.png").read_bytes())).size == (4, 2)

@@ -4,6 +4,7 @@ import json
 import os
 import re
 import shutil
+from dataclasses import replace
 from datetime import date, datetime
 from pathlib import Path
 
@@ -391,7 +392,9 @@ def test_a_pattern_that_is_out_and_stitched_otherwise_needs_a_revision(desk):
     or a price has changed."""
 
     def built(**more) -> list[str]:
-        return [pattern.title for pattern in desk.build(**more).unrevised]
+        found = desk.build(**more)
+        assert found.sound
+        return [pattern.title for pattern in found.unrevised]
 
     early = date(2026, 12, 1)
     assert built(as_of=early) == []
@@ -425,6 +428,35 @@ def test_a_pattern_that_is_out_and_stitched_otherwise_needs_a_revision(desk):
     assert built(as_of=early) == []
     desk.write(CHART, "rrbb\nrr..\n")
     assert built(as_of=early) == [], "what is not out may be mended without a word"
+
+
+def test_a_build_for_a_day_to_come_is_no_first_one_of_its_revision(desk):
+    """It is made to look at; what is mended then needs no word, and is kept as the first when the day is there."""
+
+    def built(chart: str, **more) -> list[str]:
+        desk.write(CHART, chart)
+        found = desk.build(**more)
+        assert found.sound
+        return [pattern.title for pattern in found.unrevised]
+
+    first, second, third = "rrbb\nrr..\n", "rrrb\nrr..\n", "rbrb\nrr..\n"
+    assert built(first, ahead=True) == built(second, ahead=True) == []
+    assert built(third) == []
+    assert built(second, ahead=True) == [], "it is no release"
+    assert built(second) == ["Fern by the Tap"]
+    assert built(third, ahead=True) == built(third) == []
+    assert built(first) == ["Fern by the Tap"]
+
+
+def test_the_first_build_on_the_day_itself_counts_also_where_it_makes_nothing_new(desk):
+    desk.build(ahead=True)
+    assert not desk.build().made
+    desk.write(CHART, "rrrb\nrr..\n")
+    order = Order(content=desk.content, build=desk.folder, as_of=OUT)
+    checked = proof(desk.content)
+    assert not foretold(replace(order, ahead=True), checked).unrevised
+    assert len(foretold(order, checked).unrevised) == 1
+    assert len(desk.build().unrevised) == 1
 
 
 def test_advice_on_series_at_rest_is_counted_and_that_on_the_others_said(shelf):

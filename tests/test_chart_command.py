@@ -229,6 +229,8 @@ def test_two_colours_that_are_nearly_one_are_found_with_what_one_would_save():
     text = alike_list([pair], of.pattern.thread_sets[0], 3.0)
     assert "same to the eye, 0.4; as one colour they would save 1 skein" in text
     assert not alike(of, of.pattern.thread_sets[0], 0.1)
+    asked = replace(pair, difference=9.3)
+    assert "\n   told apart, 9.3; " in alike_list([asked], of.pattern.thread_sets[0], 12)
 
 
 def test_what_one_colour_would_take_is_what_the_figures_say_of_one():

@@ -269,8 +269,8 @@ def test_the_table_says_what_the_others_say(demo):
         assert f" {line.units}{'*' if line.warning else ' '} " in row
     for total in kit.totals:
         assert f"{total.amount} {total.currency}" in table
-    assert "So much of it is used usually; a skein of 8.0 m and 6 strands holds 48.0 m.\n" in table
-    assert "So much of it is used usually; a reel holds 11.0 m.\n" in table
+    assert "Usual lengths; a skein of 8.0 m and 6 strands holds 48.0 m of single strand.\n" in table
+    assert "Usual lengths; a reel holds 11.0 m of single strand.\n" in table
     assert "Dewdrop Glass" in table and "fat quarters: 18 × 22 in" in table
     assert max(map(len, table.splitlines())) <= 80
 

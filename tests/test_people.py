@@ -61,7 +61,7 @@ def credits_page(of) -> str:
     ],
 )
 def test_how_a_designer_sells_is_read_in_the_new_words_and_the_old(said, means, tmp_path):
-    changes = {SERIES: ("    shop: https://example.org/alder", f"    sells: {said}")}
+    changes = {SERIES: ("    shop: https://alder.example/alder", f"    sells: {said}")}
     content, problems = load_content(build(tmp_path, changes))
     assert not list(problems)
     assert content.series[0].designers[0].sells is means
@@ -73,7 +73,7 @@ def test_links_studio_and_credits_are_read(tmp_path):
     )
     credits = "{dyer: Madder Moss, photographer: Flint Hale}\nphoto_alt: A fern in a frame."
     changes = {
-        SERIES: ("    shop: https://example.org/alder", more),
+        SERIES: ("    shop: https://alder.example/alder", more),
         PATTERN: ("{model_stitcher: Hazel Penn}", credits),
         f"{FERN}/photo.jpg": picture([["#a04030"]], "JPEG"),
     }

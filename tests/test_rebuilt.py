@@ -136,7 +136,7 @@ EDITS = (
     # people
     edit("what one designer says of herself", SERIES, "Draws what climbs", "Draws all that climbs", {GARDEN_IVY}),
     edit("a designer's name", SERIES, "Corin Bellwether", "Corin Wether", GARDEN, {GARDEN_FERN}),
-    edit("a designer's shop", SERIES, "shop: https://example.org/alder", "shop: https://example.org/wren", {GARDEN_FERN}, {GARDEN_FERN}),
+    edit("a designer's shop", SERIES, "shop: https://alder.example/alder", "shop: https://example.org/wren", {GARDEN_FERN}, {GARDEN_FERN}),
     edit("title to come", SERIES, "title: Onions", "title: Shallots", GARDEN),
     # one design's own files
     edit("story", f"{FERN}/story.md", "grew", "stood", {GARDEN_FERN}),

@@ -492,7 +492,7 @@ def test_a_page_shows_no_chart_that_its_author_has_not_opened(away):
 
 def test_only_the_packets_of_patterns_that_are_out_are_set_for_the_site(tmp_path, quick_pictures):
     """For a series as it stands: without the revision that is dated later."""
-    away = "sold_at:\n  - {name: Alder's counter, url: https://example.org/by-fern}\n"
+    away = "sold_at:\n  - {name: Alder's counter, url: https://alder.example/by-fern}\n"
     text = (build(tmp_path / "as-sold") / PATTERN).read_text(encoding="utf-8")
     assert away in text
     text = (

@@ -49,7 +49,7 @@ CASES = (
     Case(
         "two charts for one pattern",
         {f"{FERN}/chart.csv": "r,r\n"},
-        "series/garden-year/fern/chart.csv:1:1: there are several charts here: 'chart.txt' and 'chart.csv'; keep one, or write chart: chart.txt in pattern.yaml, or bring 'chart.csv' in: packetgen bring content/series/garden-year/fern/chart.csv --pattern fern --replace",
+        "series/garden-year/fern/chart.csv:1:1: several charts: 'chart.txt' and 'chart.csv'; keep one, or write chart: chart.txt in pattern.yaml, or bring the CSV in (codes are asked): packetgen bring content/series/garden-year/fern/chart.csv --pattern fern --replace",
     ),
     Case(
         "a chart without rows",
@@ -654,7 +654,7 @@ CASES = (
     Case(
         "a picture of the chart beside the chart",
         {f"{FERN}/chart.png": ENLARGED},
-        f"{FERN}/chart.png:1:1: there are several charts here: 'chart.txt' and 'chart.png'; keep one, or write chart: chart.txt in pattern.yaml, or bring 'chart.png' in: packetgen bring content/{FERN}/chart.png --pattern fern --replace",
+        f"{FERN}/chart.png:1:1: several charts: 'chart.txt' and 'chart.png'; keep one, or write chart: chart.txt in pattern.yaml, or bring the PNG in: packetgen bring content/{FERN}/chart.png --pattern fern --replace",
     ),
     Case(
         "points with hyphens between them and no spaces",

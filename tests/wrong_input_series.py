@@ -9,7 +9,7 @@ from tests.content_builder import CHART, FERN, PATTERN, SERIES, TINY, Change
 from tests.wrong_input_case import Case
 
 FILE = "series/garden-year/series.yaml"
-SHOP = "    shop: https://example.org/alder"
+SHOP = "    shop: https://alder.example/alder"
 NOTICE = "  - {date: 2026-11-20, title: Linen, text: The linen is back.}"
 
 

@@ -279,22 +279,22 @@ CASES = (
     ),
     Case(
         "a web address without https",
-        {SERIES: ("https://example.org/alder", "example.org/alder")},
-        "series/garden-year/series.yaml:12:11: 'example.org/alder' is not a web address; write https://example.org/alder",
+        {SERIES: ("https://alder.example/alder", "alder.example/alder")},
+        "series/garden-year/series.yaml:12:11: 'alder.example/alder' is not a web address; write https://alder.example/alder",
     ),
     Case(
         "a link that would run a program",
-        {PATTERN: ("url: https://example.org/by-fern", "url: javascript:alert(1)")},
+        {PATTERN: ("url: https://alder.example/by-fern", "url: javascript:alert(1)")},
         "series/garden-year/fern/pattern.yaml:25:34: a link may not start with 'javascript:'; use an address that starts with https://",
     ),
     Case(
         "a web address with a space",
-        {SERIES: ("https://example.org/alder", "https://example org/alder")},
+        {SERIES: ("https://alder.example/alder", "https://example org/alder")},
         "series/garden-year/series.yaml:12:11: 'https://example org/alder' is not a web address; take the spaces out of it",
     ),
     Case(
         "a mail address for a shop",
-        {SERIES: ("https://example.org/alder", "mailto:wren@example.org")},
+        {SERIES: ("https://alder.example/alder", "mailto:wren@example.org")},
         "series/garden-year/series.yaml:12:11: a link may not start with 'mailto:'; use an address that starts with https://",
     ),
     Case(
@@ -599,7 +599,7 @@ CASES = (
         "a word for no counter",
         {
             PATTERN: (
-                "sold_at:\n  - {name: Alder's counter, url: https://example.org/by-fern}\n",
+                "sold_at:\n  - {name: Alder's counter, url: https://alder.example/by-fern}\n",
                 "sold_at: none\n",
             )
         },

@@ -100,6 +100,9 @@ def carry_out(planned: "Planned", pattern_name: str | None, content_folder: Path
             f"With the old key went {counted(written.remarks, 'line of remarks')} that explained it, kept in {old}; "
             "how-to-chart in the guide tells the same."
         )
+    old_size = f"The old chart was {written.was[0]} × {written.was[1]} stitches"
+    if any(written.was) and not written.lines and not written.example:
+        say(f"{old_size}.")
     if written.lines:
         say(
             f"What lay on the old chart stays on the new one: {', '.join(written.lines)}; "
@@ -107,7 +110,7 @@ def carry_out(planned: "Planned", pattern_name: str | None, content_folder: Path
         )
         if any(written.was):
             say(
-                f"The old chart was {written.was[0]} × {written.was[1]} stitches, and the numbers of what lies on it stay as "
+                f"{old_size}, and the numbers of what lies on it stay as "
                 "they were: look whether all of it still lies right."
             )
     if written.faults:

@@ -2,6 +2,7 @@
 
 import gc
 import os
+from collections.abc import Sequence
 from datetime import UTC, date, datetime
 from pathlib import Path
 from typing import TYPE_CHECKING
@@ -13,6 +14,7 @@ from packetgen.cli.common import (
     as_of_option,
     content_option,
     editions_option,
+    is_ahead,
     need_outside,
     nothing_written,
     say_problems,
@@ -24,7 +26,7 @@ from packetgen.cli.ending import STOPPED, stop
 from packetgen.cli.reissuing import say_of_unrevised
 from packetgen.cli.saying import say
 from packetgen.edition_names import EDITION_NAMES
-from packetgen.nouns import counted
+from packetgen.nouns import counted, listed
 from packetgen.offered import content_words
 
 if TYPE_CHECKING:
@@ -98,6 +100,7 @@ def build_command(
         own_templates=templates_of(content_folder, own_templates),
         editions=tuple(sorted(set(editions))) or None,
         as_of=as_of or datetime.now(UTC),
+        ahead=is_ahead(as_of),
         afresh=afresh,
         workers=workers or os.cpu_count() or 1,
         choose=(lambda checked: wanted_ids(names, checked)) if names else None,
@@ -113,7 +116,7 @@ def build_command(
     _say_why(built, why)
     say(_summary(built, build_folder))
     say_of_unrevised(built.unrevised, build_folder, content_folder, as_of or date.today())
-    _say_of_editions(built)
+    _say_of_editions(built, editions)
     _say_of_later(built)
     proof = f"packetgen proof{content_words(content_folder)}"
     if built.examples:
@@ -194,8 +197,14 @@ def _summary(built: "Built", build_folder: Path) -> str:
     return f"{said}. Open {build_folder / 'site' / 'index.html'} to look."
 
 
-def _say_of_editions(built: "Built") -> None:
-    """That packets are gone which this build was not asked for: they may have been made on purpose."""
+def _say_of_editions(built: "Built", asked: Sequence[str]) -> None:
+    """That packets are gone which this build was not asked for: they may have been made on purpose; and that those that it
+    was asked for stay until then."""
+    if asked:
+        say(
+            f"{listed(tuple(dict.fromkeys(asked)))}: made since --edition asks for it. A build that does not takes it away "
+            "again, unless pattern.yaml lists it under editions."
+        )
     sold = [path.removesuffix(".zip") for path in built.outputs if path.endswith(".zip")]
     beginnings = tuple(f"{path}-{name}" for path in sold for name in EDITION_NAMES)
     gone = [path for path in built.gone if path.startswith(beginnings)]

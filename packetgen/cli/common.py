@@ -182,6 +182,13 @@ class Day(OfAny):
             self.fail(_no_day(str(value)), param, ctx)
 
 
+def is_ahead(as_of: date | None) -> bool:
+    """Whether that day or moment, as Day gives it, is not there yet by the clock of this machine."""
+    if isinstance(as_of, datetime):
+        return as_of > datetime.now(as_of.tzinfo)
+    return as_of is not None and as_of > date.today()
+
+
 def _no_day(given: str) -> str:
     from packetgen.load.spoken_days import spoken_day
 

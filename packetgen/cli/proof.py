@@ -14,6 +14,7 @@ from packetgen.cli.common import (
     as_of_option,
     content_option,
     editions_option,
+    is_ahead,
     need_outside,
     nothing_written,
     templates_of,
@@ -244,6 +245,7 @@ def _say_foretold(
         own_templates=templates_of(content_folder, own_templates),
         editions=tuple(sorted(set(editions))) or None,
         as_of=as_of or datetime.now(UTC),
+        ahead=is_ahead(as_of),
     )
     found = _foretold(order, checked)
     if found.lines and found.of_another_day and found.shown is None:

@@ -19,5 +19,5 @@ def say_of_unrevised(
         say(
             f"{content_folder.as_posix()}/{one.place}: {one.title} has another chart, key or lines than revision "
             f"{one.revision} when it was first built into '{build_folder}'; where its packet is sold already, add a line "
-            f"under 'revisions', for example - {{date: {today}, note: What has changed.}}, and else nothing"
+            f"under 'revisions', for example - {{date: {today}, note: What has changed.}}; where not, nothing is to do"
         )

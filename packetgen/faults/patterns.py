@@ -102,7 +102,7 @@ PATTERNS: dict[str, Fault] = {
         "{hint}",
     ),
     "charts-several": Fault(
-        "there are several charts here: {found}",
+        "several charts: {found}",
         "keep one, or write {example} in pattern.yaml{bring}",
     ),
     "chart-empty": Fault(

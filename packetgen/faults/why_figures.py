@@ -201,8 +201,8 @@ WHY_FIGURES: dict[str, Why] = {
     "magnets-bunched": Why(
         "One painted piece takes all designs of a series, so its magnets stand where they lie in the smallest card "
         "too. On a much larger card they then stand close together, less than half as far apart as on "
-        "that card alone, in its middle, and its corners may lift. Its packet says what holds them besides. Of bare rows round the small "
-        "design, which keep them apart, nothing is said then.",
+        "that card alone, in its middle, and its corners may lift. Its packet says what holds them besides. Once the small "
+        "design has bare rows round it that keep the magnets apart, nobody is told to crop them.",
         "Make the small design larger, on a coarser cloth or with bare rows round it (they count in the size that is "
         "told of it), or give it a series and a "
         "piece of its own; or lay the advice aside with laid_aside in pattern.yaml.",

@@ -134,7 +134,8 @@ WHY_PATTERNS: dict[str, Why] = {
     ),
     "charts-several": Why(
         "The folder has several charts and the pattern does not say which is meant.",
-        "Keep one, or name it with chart.",
+        "Keep one, or name it with chart. A table or a picture that is to take the chart's place is brought in; of a table "
+        "you are asked for each code that is no mark of the key and no thread, or told what to add to the command.",
     ),
     "chart-empty": Why(
         "The chart has no rows.",

@@ -8,6 +8,7 @@ it, and asks to be taken out with them.
 
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
+from urllib.parse import urlsplit
 
 from packetgen.diagnostics import Place, Problem, Problems
 from packetgen.load.words import said
@@ -32,6 +33,7 @@ _OFFERED = {
     "title": {"Onions on a String", "The first pattern is ready", "One piece"},
     "text": {"It is charted, checked and stitched.", "We draw lots."},
 }
+_ADDRESSES = ("address", "shop", "url")
 _REMARK = "# EXAMPLE: "  # how such a remark begins
 _MOST_NAMED = 4  # in one line
 _ONE = {"are": "is still the example", "it": "it", "its": "its"}
@@ -128,5 +130,14 @@ def without_example_remark(text: str) -> str:
 def is_example(field: str, text: str) -> bool:
     """Whether what stands in that field is an example of ours."""
     named = field in _NAMES and text.casefold().startswith(_EXAMPLE)
-    offered = text in _OFFERED.get(field, ())
+    offered = text in _OFFERED.get(field, ()) or (field in _ADDRESSES and _at_no_host(text))
     return named or offered or is_invitation(text) or text == EXAMPLE_PERSON
+
+
+def _at_no_host(address: str) -> bool:
+    """Whether it leads to the name that our examples have, which nobody may own (RFC 2606)."""
+    try:
+        host = urlsplit(address).hostname or ""
+    except ValueError:  # no address at all: told elsewhere
+        return False
+    return f".{host}".endswith(".example.org")

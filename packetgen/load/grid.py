@@ -49,12 +49,13 @@ def chart_file(
     elif len(found) > 1:
         drawn = next((one for one in ("chart.csv", "chart.png") if one in found), "")
         bring = bring_words(folder.root, f"{path}/{drawn}", False) if drawn else ""
+        asks = " (codes are asked)" if drawn == "chart.csv" else ""
         problems.add(
             Place(f"{path}/{found[-1]}"),
             "charts-several",
             found=listed(found, "and"),
             example=f"chart: {found[0]}",
-            bring=f", or bring {said(drawn)} in: {bring}" if bring else "",
+            bring=f", or bring the {drawn[-3:].upper()} in{asks}: {bring}" if bring else "",
         )
     return found[0] if len(found) == 1 else None
 

@@ -93,7 +93,7 @@ def _built(order: Order, told: Told) -> Built:
             last.outputs,
             last.outputs,
             series=last.series,
-            unrevised=unrevised(last.issued),
+            unrevised=() if order.ahead else unrevised(last.issued),
         )
     warm(order.workers)
     # Loaded only here: a build with nothing to do needs none of it.
@@ -129,7 +129,12 @@ def _built(order: Order, told: Told) -> Built:
                 return staging.read(path) if path in outputs else None
 
             kept = issued(
-                plan.stands.values(), plan.last.issued, plan.resting, ledger_changed, ledger_at
+                plan.stands.values(),
+                plan.last.issued,
+                plan.resting,
+                ledger_changed,
+                ledger_at,
+                order.ahead,
             )
             said = tuple(problem.printed for problem in checked.problems)
             record = replace(
@@ -154,7 +159,7 @@ def _built(order: Order, told: Told) -> Built:
         found.inputs_changed,
         found.lost,
         series,
-        unrevised=unrevised(kept),
+        unrevised=() if order.ahead else unrevised(kept),
         examples=len(parted(checked.examples, checked.asides).told),
     )
     ended(f"put in place: {counted(len(built.made), 'file')} made, {len(built.gone)} gone")

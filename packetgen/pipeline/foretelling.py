@@ -81,7 +81,8 @@ def foretold(order: Order, checked: Proof) -> Foretold:
     """
     found = survey(order)
     if found.nothing_to_do:
-        return Foretold(left=len(found.last.outputs), unrevised=unrevised(found.last.issued))
+        out = () if order.ahead else unrevised(found.last.issued)
+        return Foretold(left=len(found.last.outputs), unrevised=out)
     found = with_first_read(found, _read(found, checked))
     told = _Foretelling(order, found, _read(found, checked)).all()
     if not told.of_another_day:
@@ -171,6 +172,8 @@ class _Foretelling:
                 (self._kept if known else self._to_set).add(path)
 
     def _unrevised(self) -> tuple[Issued, ...]:
+        if self._order.ahead:
+            return ()
         from packetgen.render.ledger import ledger
         from packetgen.render.packet import symbols_of
 

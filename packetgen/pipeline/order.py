@@ -29,6 +29,7 @@ class Order:
     own_templates: Path | None = None
     editions: tuple[str, ...] | None = None  # instead of the patterns' own choice
     as_of: AsOf = None  # what the site shows
+    ahead: bool = False  # as it will be shown one day: nobody has what is made
     afresh: bool = False  # take nothing over from the last build
     workers: int = 1
     # Ids of the patterns whose packets may be made anew, of what was found; None for all of them.

@@ -2,6 +2,7 @@
 
 import json
 from collections.abc import Callable, Collection, Iterable, Mapping
+from dataclasses import replace
 
 from packetgen.digest import digest
 from packetgen.model import Pattern
@@ -19,11 +20,12 @@ def issued(
     resting: Collection[str],
     changed: Callable[[str], bool],
     ledger_at: Callable[[str], bytes | None],
+    ahead: bool = False,
 ) -> dict[str, Issued]:
     """By the path of its ledger what is kept of each pattern that is out, after what was kept of it `before`; all that was
     of the `resting` series, by id.
     `changed` says whether the ledger at a path is another than it was, and `ledger_at` gives it as it is; None
-    where there is none."""
+    where there is none. With `ahead` nobody has yet what is made, so it counts as no first one."""
     found = {path: one for path, one in before.items() if path.split("/")[1] in resting}
     for stands in all_stand:
         for pattern in (figures.pattern for figures in stands.figures):
@@ -31,14 +33,19 @@ def issued(
             last = before.get(path)
             now = last.now if last and not changed(path) else _stitched(ledger_at(path))
             if now:
-                same_revision = last and last.revision == len(pattern.revisions)
-                found[path] = _issued(pattern, last.first if last and same_revision else now, now)
+                found[path] = _issued(pattern, last, now, ahead)
     return found
 
 
-def _issued(pattern: Pattern, first: str, now: str) -> Issued:
+def _issued(pattern: Pattern, last: Issued | None, now: str, ahead: bool) -> Issued:
+    if last and last.ahead:
+        last = None
+    if last and ahead:
+        return replace(last, now=now)
+    revision = len(pattern.revisions)
+    first = last.first if last and last.revision == revision else now
     place = pattern.revisions[-1].place or pattern.place
-    return Issued(pattern.title, len(pattern.revisions), f"{place}", first, now)
+    return Issued(pattern.title, revision, f"{place}", first, now, ahead)
 
 
 def _stitched(ledger: bytes | None) -> str:

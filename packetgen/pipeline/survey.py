@@ -136,6 +136,8 @@ def _resting(
     if there != set(last.series) or "" in lost_of:
         touched.add(min(there, default=""))  # the page above them all has the look of the first one
     touched |= lost_of
+    if not order.ahead:
+        touched |= {path.split("/")[1] for path, one in last.issued.items() if one.ahead}
     touched |= {
         name for name, one in last.series.items() if one.behind or not one.still_stands(order.as_of)
     }

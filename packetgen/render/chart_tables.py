@@ -6,7 +6,7 @@ from textwrap import wrap
 from packetgen.model import KeyLine, Pattern, ThreadSet
 from packetgen.nouns import counted
 from packetgen.reckon.alike import Alike, Use
-from packetgen.reckon.colour import in_words
+from packetgen.reckon.colour import FAR, in_words
 from packetgen.reckon.colour_counts import ColourCount, colour_counts
 from packetgen.reckon.figures import Figures
 from packetgen.reckon.isolated import isolated_cells
@@ -123,9 +123,14 @@ def alike_list(pairs: Sequence[Alike], thread_set: ThreadSet, limit: float) -> s
     for pair in pairs:
         lines.append(
             f"{_used(pair.one)}\n{_used(pair.other)}\n"
-            f"   {in_words(pair.difference)}, {pair.difference:.1f}; {_saved(pair)}"
+            f"   {_apart(pair.difference)}, {pair.difference:.1f}; {_saved(pair)}"
         )
     return "\n".join(lines)
+
+
+def _apart(difference: float) -> str:
+    """In words that suit a list of colours that are alike, also where somebody asks for those that are not."""
+    return "told apart" if difference > FAR else in_words(difference)
 
 
 def _used(use: Use) -> str:

@@ -103,7 +103,7 @@ def _threads(lines: Sequence[Shared], wide: int) -> list[str]:
     rows.append(f"{plural(card.sold_as) + ' in all':<{wide}}{sum(line.units for line in lines):>4}")
     of = f" of {metres(card.length_m)} and {card.strands} strands" if card.strands > 1 else ""
     holds = metres(card.strands * card.length_m)
-    rows.append(f"So much of it is used usually; a {card.sold_as}{of} holds {holds}.")
+    rows.append(f"Usual lengths; a {card.sold_as}{of} holds {holds} of single strand.")
     return rows + _saved(lines)
 
 

@@ -115,17 +115,17 @@ CASES: tuple[Case, ...] = (
     ),
     told(
         "a shop that is a script",
-        {SERIES: ("https://example.org/alder", "javascript:alert(1)")},
+        {SERIES: ("https://alder.example/alder", "javascript:alert(1)")},
         f"address-scheme {SERIES}",
     ),
     told(
         "a shop that is a file",
-        {SERIES: ("https://example.org/alder", "file:///etc/passwd")},
+        {SERIES: ("https://alder.example/alder", "file:///etc/passwd")},
         f"address-scheme {SERIES}",
     ),
     told(
         "a counter that is data",
-        {PATTERN: ("https://example.org/by-fern", '"data:text/html,x"')},
+        {PATTERN: ("https://alder.example/by-fern", '"data:text/html,x"')},
         f"address-scheme {PATTERN}",
     ),
     told(
