@@ -47,6 +47,7 @@ from packetgen.render.templates import environment
 from packetgen.units import cut_centimetres, cut_inches, inches
 from packetgen.yarn_numbers import read_yarn_number
 from tests.stitching import piece
+from tests.test_review_unseen import told as unseen_on_white
 from tests.test_turned_chart import pages_of as chart_pages_of
 from tests.test_turned_chart import sampler
 
@@ -254,6 +255,14 @@ def _difference() -> tuple[str, ...]:
     return (f"are {apart:.2f} apart, which is {colour.in_words(apart)}",)
 
 
+def _on_the_cloth() -> tuple[str, ...]:
+    beside = ("mmt",) * 5  # five of fourteen sides
+    seen, unseen = ((*beside, below) for below in ("tt.", "t.."))
+    assert unseen_on_white(*unseen) and not unseen_on_white(*seen)
+    assert 2 * (2 + 5) == 14
+    return ("2 × 5 stitches has 14 sides", "along 7 of them it shows, and with 6 it does not")
+
+
 def _conversion() -> tuple[str, ...]:
     model = Colour("1", "ash", "#808080"), Colour("2", "fog", "#868686")
     card = Colour("a", "slate", "#848484"), Colour("b", "lead", "#707070")
@@ -321,6 +330,7 @@ EXAMPLES = {
     "The swap calendar": lambda: (f"goes up on {(date(2027, 5, 9) - timedelta(7)).day} May",),
     "How many pages a chart takes": _chart_on_pages,
     "The difference of two colours": _difference,
+    "What shows on the cloth": _on_the_cloth,
     "A conversion": _conversion,
     "What can be read": lambda: (f"at {colour.contrast('#767676', '#ffffff'):.2f}:1",),
 }  # fmt: skip

@@ -488,6 +488,16 @@ CASES = (
         "series/garden-year/fern/pattern.yaml:13:24: '2,5;1,5' is not a point; write a full stop before decimals, and one comma, for example 12,30.5",
     ),
     Case(
+        "decimal commas in all points of knots",
+        {PATTERN: ('at: "2.5,2.5 3,3"', 'at: "2,5,2,5 3,3 3,2,25 2,5,1"')},
+        "series/garden-year/fern/pattern.yaml:15:22: '2,5,2,5' is not a point; write a full stop before decimals, and one comma: 2.5,2.5 3,3 3,2.25 2.5,1",
+    ),
+    Case(
+        "a decimal comma that may stand in either number",
+        {PATTERN: ('at: "2.5,2.5 3,3"', 'at: "2,5,5 3,3"')},
+        "series/garden-year/fern/pattern.yaml:15:22: '2,5,5' is not a point; write a full stop before decimals, and one comma, for example 12,30.5",
+    ),
+    Case(
         "numbers that may be points or decimals",
         {PATTERN: ("1,1 4,1 4,2.5", "1,1,4,1")},
         "series/garden-year/fern/pattern.yaml:13:24: '1,1,4,1' is not a point; write a full stop before decimals, and one comma, for example 12,30.5",

@@ -11,7 +11,18 @@ from io import BytesIO
 
 from PIL import Image, ImageFilter
 
-from tests.content_builder import CHART, FERN, FINISH, MOSS, PATTERN, SERIES, TINY, Change, picture
+from tests.content_builder import (
+    CHART,
+    CLOTH,
+    FERN,
+    FINISH,
+    MOSS,
+    PATTERN,
+    SERIES,
+    TINY,
+    Change,
+    picture,
+)
 from tests.wrong_input_case import Case
 
 _WORDY = "stitching and for that of your friends and neighbours, in any number that your own two hands can make"
@@ -199,6 +210,11 @@ CASES = (
         },
         f"{KEY}:1:1: advice: the title takes 4 lines of the cover, and leaves 108 mm for the picture; shorten it to about 81 letters",
         f"{KEY}:1:1: advice: 'A Fern that Uncurls behi…' at the foot of each page is 168 mm long, and has 159 mm; shorten the title by about 7 letters",
+    ),
+    review_case(
+        "a thread of the cloth's own colour",
+        {CLOTH: ('name: frost, hex: "#f2f2ee"', 'name: frost, hex: "#a24231"'), CHART: "rrbb.rrrrrr\nrr...rrrrrr\n"},
+        f"{FERN}/pattern.yaml:6:5: advice: 16 stitches of E2 brick hardly show on Hopsack 28 in frost: they are nearly of that colour, and most of their edge lies on bare cloth; offer a cloth of another colour, or outline them",
     ),
     review_case(
         "a licence that runs on",

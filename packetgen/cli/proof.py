@@ -275,11 +275,11 @@ def _by_reason(lines: Sequence[tuple[str, str]]) -> Iterator[str]:
 
 
 def _of_another_day(files: int, alone: bool, build_folder: Path, shown: "Days | None") -> str:
-    made = f"a day {_span(shown)}, all of which show the same" if shown else "another day"
-    same = f"--as-of {shown.one}" if shown else "the same --as-of"
-    return ("But for the day nothing has changed: " if alone else "") + (
-        f"{counted(files, 'file')} would be made anew, come or go for another day and nothing else: '{build_folder}' "
-        f"was made for {made}; type {same} to leave that out."
+    made = f"shows what stands {_span(shown)}, and this compares it with" if shown else "is of"
+    return (
+        f"{'Nothing of yours has changed. ' * alone}'{build_folder}' {made} another day: {counted(files, 'file')} would be "
+        "made anew, come or go for the day alone. To compare the same day, add "
+        f"{f'--as-of {shown.one}' if shown else 'the same --as-of'}."
     )
 
 

@@ -26,6 +26,11 @@ REVIEW: dict[str, Fault] = {
         "{mend}",
     ),
     # what she takes for something else
+    "thread-unseen": _advice(
+        "{stitches} stitches of {colour} hardly show on {cloths}: they are nearly of that colour, and most of their edge "
+        "lies on bare cloth",
+        "offer a cloth of another colour, or outline them",
+    ),
     "colours-alike": _advice(
         "{one} and {other} are taken for each other ({words}, {apart})",
         "move them apart, or make them one{saves}",

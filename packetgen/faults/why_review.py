@@ -32,6 +32,13 @@ WHY_REVIEW: dict[str, Why] = {
         "packetgen chart shift brings the design to the middle. Where room is meant to be there, lay the advice aside "
         "with laid_aside in pattern.yaml.",
     ),
+    "thread-unseen": Why(
+        "A thread of nearly the cloth's colour (up to 6 by CIEDE2000, as colours are on a screen) is seen by what lies "
+        "round it. Where more than half of that is bare cloth, and no line is drawn there, the patch is lost in it, in every "
+        "picture too.",
+        "Offer the cloth in another colour, take a darker thread, or draw backstitch round the patch. Where white on white "
+        "is what you want, lay the advice aside with laid_aside in pattern.yaml.",
+    ),
     "colours-alike": Why(
         "Two colours of one card are so near that they are mixed up in the hand and hardly seen on the cloth.",
         "Take a lighter or a darker one, or use one of the two for both.",

@@ -1,6 +1,7 @@
 """Points: 'x,y x,y' with a space between points and none inside."""
 
 import re
+from collections.abc import Sequence
 from dataclasses import dataclass
 
 from packetgen.diagnostics import Report
@@ -32,6 +33,17 @@ _MEANT = tuple(
 _ALL_COMMAS = re.compile(rf"{_N},{_N}(?:,{_N},{_N}){{2,}},?", re.ASCII)  # of corners
 _BETWEEN = re.compile(r"\d[-–—]\d", re.ASCII)  # a hyphen that belongs to no number
 _TWO = re.compile(rf"({_N})\s+({_N})", re.ASCII)
+_QUARTERS = "0|00|25|5|50|75"
+# Points with a comma before the quarters of both numbers, of the first or of the second.
+_X, _Y = r"(?P<x>-?\d{1,6})", r"(?P<y>-?\d{1,6})"
+_COMMAS = tuple(
+    re.compile(way, re.ASCII)
+    for way in (
+        rf"{_X},(?P<X>{_QUARTERS}),{_Y},(?P<Y>{_QUARTERS})",
+        rf"{_X},(?P<X>{_QUARTERS}),{_Y}(?P<Y>)",
+        rf"{_X}(?P<X>),{_Y},(?P<Y>{_QUARTERS})",
+    )
+)
 # '2,5;3,25' may be one point with decimal commas.
 _DECIMAL_COMMAS = re.compile(r"\s*(?:\d+,(?:5|25|75)\s*[;|,]?\s*)+", re.ASCII)
 
@@ -71,6 +83,22 @@ def read_points(text: str, at_most: int, report: Report) -> tuple[Spot, ...] | N
     return None if uneven else spots
 
 
+def _with_full_stops(words: Sequence[tuple[int, str]]) -> str:
+    """Points whose decimals, all quarters of a stitch, have a comma before them: '9,5,4 4,2,25' → '9.5,4 4,2.25'; ''
+    where that of one cannot be told."""
+    points = []
+    for _, word in words:
+        if _PAIR.fullmatch(word):
+            points.append(word)
+            continue
+        ways = [way for way in (form.fullmatch(word) for form in _COMMAS) if way]
+        if len(ways) != 1:
+            return ""
+        x, more_x, y, more_y = ways[0].group("x", "X", "y", "Y")
+        points.append(f"{x}{more_x and f'.{more_x}'},{y}{more_y and f'.{more_y}'}")
+    return " ".join(points)
+
+
 def read_cell(text: str, report: Report) -> tuple[int, int] | None:
     """'12,30' as column and row of one stitch."""
     if not re.fullmatch(r"\d{1,5},\d{1,5}", text.strip(), re.ASCII):
@@ -105,11 +133,14 @@ def read_spots(text: str, report: Report, how: str, example: str) -> tuple[Spot,
         else:
             wrong.append((offset, word))
     right = _meant(text, how) if wrong else ""
-    once = right or not spots or (how == IN_MM and _UNIT.search(text))
+    stops = _with_full_stops(words) if wrong and how != IN_MM else ""
+    once = right or stops or not spots or (how == IN_MM and _UNIT.search(text))
     for offset, word in wrong[:1] if once else wrong:
         hint = _written(how, example)
         if right:
             hint = f"write a comma in each point and a space between two: {shown(right)}"
+        elif stops:
+            hint = f"write a full stop before decimals, and one comma: {shown(stops)}"
         elif word.strip(",").count(",") > 1:
             hint = f"write a full stop before decimals, and one comma, for example {example}"
         report("not-a-point", offset, point=said(word), hint=hint)

@@ -21,6 +21,7 @@ from packetgen.reckon.review_texts import (
     complain_of_unaddressed,
     complain_of_unsold,
 )
+from packetgen.reckon.review_unseen import complain_of_unseen
 from packetgen.render.photo_told import complain_of_photo_told
 from packetgen.render.proof_words import complain_of_words
 from packetgen.starting.left_over import complain_of_example_lines
@@ -90,6 +91,7 @@ def _complain(each: Reckoned, bunched: bool, problems: Problems) -> None:
         complain_of_short(figures, problems)
         complain_of_alike(figures, problems)
         complain_of_one_name(figures, problems)
+        complain_of_unseen(figures.pattern, problems)
         complain_of_symbols(figures, problems)
         in_vain = figures.pattern.id in spare and not problems.errors
         complain_of_cloths(figures, each.series.finish, in_vain, problems)

@@ -102,7 +102,7 @@ def _alone(figures: Figures) -> Iterator[Praise]:
 
 def _colours(figures: Figures, codes: Collection[str]) -> Iterator[Praise]:
     near = nearest_colours(figures)
-    if "colours-alike" in codes:
+    if not {"colours-alike", "thread-unseen"}.isdisjoint(codes):
         return
     if near and near.difference > CLOSE:
         eyes = f" to eyes with {near.eyes}" if near.eyes else ""

@@ -57,7 +57,7 @@ _PATTERN: Mapping[str, tuple[str, ...]] = {
     "occasion.on": ("day-shared", "occasion-begun"),
     "cloths": (
         "name-twice", "coverage-thin", "coverage-crowded", "beads-crowd", "does-not-fit",
-        "magnets-no-room", "magnets-bunched", "fit-tight", "cut-wastes", "over-rare",
+        "magnets-no-room", "magnets-bunched", "fit-tight", "cut-wastes", "over-rare", "thread-unseen",
     ),
     "cloths[].cloth": ("cloth-colour-turned",),
     "cloths[].colour": ("colour-unknown",),

@@ -1,0 +1,79 @@
+"""Advice on stitches that hardly show, since their thread is nearly of the cloth's colour."""
+
+from collections.abc import Collection, Iterator
+
+from packetgen.diagnostics import Problems
+from packetgen.model import BARE, Colour, Pattern
+from packetgen.nouns import counted
+from packetgen.reckon.colour import FAR, difference, lab
+
+# Fewer stitches are a glint; and a patch is told from the cloth by half of its edge: both our own choice.
+FEWEST, EDGE = 10, 0.5
+
+_Spot = tuple[int, int]  # in half stitches, from the chart's upper left corner
+
+
+def complain_of_unseen(pattern: Pattern, problems: Problems) -> None:
+    """Advice, at the first of the cloths, on each thread of the model's card that shows neither by its colour nor by
+    what lies round it. Another card's thread shows by its sheen, and is passed over."""
+    outlined = frozenset(_near_lines(pattern))
+    for colour, marks in _marks_of(pattern).items():
+        near = [
+            one for one in pattern.cloths if difference(lab(colour.hex), lab(one.colour.hex)) <= FAR
+        ]
+        stitches = sum(row.count(mark) for row in pattern.grid.rows for mark in marks)
+        if not near or stitches < FEWEST:
+            continue
+        bare = tuple(_edge(pattern, marks, outlined))
+        if sum(bare) <= EDGE * len(bare):
+            continue
+        more = f" and {counted(len(near) - 1, 'more cloth')}" if len(near) > 1 else ""
+        problems.add(
+            near[0].place,
+            "thread-unseen",
+            stitches=f"{stitches:,}",
+            colour=f"{colour.number} {colour.name}",
+            cloths=f"{near[0].cloth.name} in {near[0].colour.name}{more}",
+        )
+
+
+def _marks_of(pattern: Pattern) -> dict[Colour, set[str]]:
+    """The marks of each colour of the model's card that is worked alone."""
+    model = pattern.thread_sets[0]
+    found: dict[Colour, set[str]] = {}
+    for line in pattern.key:
+        threads, cards = line.threads[model.id], line.cards_in(model)
+        if len(threads) == 1 and cards[0].id == model.card.id:
+            found.setdefault(threads[0], set()).add(line.mark)
+    return found
+
+
+def _edge(pattern: Pattern, marks: Collection[str], outlined: Collection[_Spot]) -> Iterator[bool]:
+    """For each side of a stitch beyond which another colour begins, whether bare cloth lies there and no line on it."""
+    rows = pattern.grid.rows
+    high, wide = len(rows), len(rows[0])
+    worked = {(one.column - 1, one.row - 1) for one in pattern.fractions}
+    for y, row in enumerate(rows):
+        for x, mark in enumerate(row):
+            if mark not in marks:
+                continue
+            for right, down in ((1, 0), (-1, 0), (0, 1), (0, -1)):
+                at = x + right, y + down
+                inside = 0 <= at[0] < wide and 0 <= at[1] < high
+                beyond = rows[at[1]][at[0]] if inside else BARE
+                if beyond not in marks:
+                    middle = 2 * x + 1 + right, 2 * y + 1 + down
+                    yield beyond == BARE and at not in worked and middle not in outlined
+
+
+def _near_lines(pattern: Pattern) -> Iterator[_Spot]:
+    """All within half a stitch of a backstitch or a long stitch."""
+    for line in pattern.lines:
+        for (x, y), (to_x, to_y) in zip(line.points, line.points[1:]):
+            steps = max(1, round(2 * max(abs(to_x - x), abs(to_y - y))))
+            for step in range(steps + 1):
+                across = round(2 * (x - 1 + (to_x - x) * step / steps))
+                down = round(2 * (y - 1 + (to_y - y) * step / steps))
+                for right in (-1, 0, 1):
+                    for below in (-1, 0, 1):
+                        yield across + right, down + below
