@@ -60,6 +60,7 @@ DOORS = {
         "cli.guide",
         "cli.kit",
         "cli.match",
+        "cli.not_given",
         "cli.one_pattern",
         "cli.preview",
         "cli.proof",
