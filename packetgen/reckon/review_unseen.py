@@ -16,7 +16,7 @@ _Spot = tuple[int, int]  # in half stitches, from the chart's upper left corner
 def complain_of_unseen(pattern: Pattern, problems: Problems) -> None:
     """Advice, at the first of the cloths, on each thread of the model's card that shows neither by its colour nor by
     what lies round it. Another card's thread shows by its sheen, and is passed over."""
-    outlined = frozenset(_near_lines(pattern))
+    outlined: Collection[_Spot] | None = None
     for colour, marks in _marks_of(pattern).items():
         near = [
             one for one in pattern.cloths if difference(lab(colour.hex), lab(one.colour.hex)) <= FAR
@@ -24,6 +24,8 @@ def complain_of_unseen(pattern: Pattern, problems: Problems) -> None:
         stitches = sum(row.count(mark) for row in pattern.grid.rows for mark in marks)
         if not near or stitches < FEWEST:
             continue
+        if outlined is None:
+            outlined = frozenset(_near_lines(pattern))
         bare = tuple(_edge(pattern, marks, outlined))
         if sum(bare) <= EDGE * len(bare):
             continue
