@@ -6,11 +6,12 @@ A problem is data until the command line prints it. Its words come from the one 
 
 import re
 from collections import Counter
-from collections.abc import Callable, Collection, Iterable, Iterator
+from collections.abc import Callable, Collection, Iterable, Iterator, Sequence
 from dataclasses import dataclass, replace
 from difflib import get_close_matches
 
 from packetgen.faults import FAULTS, Level
+from packetgen.nouns import listed
 
 # Nobody reads more of a kind in one go: a slip that makes so many of them is mended in one place.
 MOST_ALIKE = 500
@@ -103,8 +104,8 @@ class Problems:
         for (wrong, _), (first, *others) in alike.items():
             if others:
                 self._found -= {first, *others}
-                also = ", ".join(seen_from(first.place, one.place) for one in others[:_ALSO])
-                where = f", named here and on {also}" if len(others) <= _ALSO else ""
+                where = f", named here and {_on_lines(first.place, [one.place for one in others])}"
+                where = where if len(others) <= _ALSO else ""
                 number = f", named on {len(others) + 1} lines"
                 files = len({one.place.path for one in (first, *others)})
                 number += f" of {files} files" if files > 1 else ""
@@ -136,6 +137,13 @@ def seen_from(place: Place, other: Place) -> str:
     """'line 24' of the same file, 'line 24 of moss/pattern.yaml' of another."""
     line = f"line {other.line}"
     return line if other.path == place.path else f"{line} of {'/'.join(other.path.split('/')[-2:])}"
+
+
+def _on_lines(place: Place, others: Sequence[Place]) -> str:
+    """'on line 24', 'on lines 24 and 30' of the same file; of others each with its file."""
+    if len(others) > 1 and all(one.path == place.path for one in others):
+        return f"on lines {listed(tuple(str(one.line) for one in others))}"
+    return f"on {listed(tuple(seen_from(place, one) for one in others))}"
 
 
 def _kind(problem: Problem) -> tuple[str, str]:

@@ -651,7 +651,7 @@ def test_a_size_that_does_not_fit_is_told_and_nothing_is_written(run, tmp_path):
     before = all_files(content)
     said = " ".join(run("--pattern", "Ferns", "--wide", "200", "--high", "20", code=2).split())
     assert (
-        "A design of 200 × 20 stitches does not fit; The Shelf has room for 48 × 48: let it be smaller, or make "
+        "A design of 200 × 20 stitches does not fit; The Shelf has room for 48 × 48 stitches: let it be smaller, or make "
         "panel and parts of the piece larger in content/finishes/shelf/finish.yaml; nothing was written"
     ) in said
     assert all_files(content) == before
@@ -667,7 +667,9 @@ def test_of_several_cloths_the_coarsest_is_named_on_which_the_design_has_no_room
     }
     build(tmp_path / "content", changes)
     said = " ".join(run("--pattern", "Ferns", "--wide", "50", "--high", "20", code=2).split())
-    assert "The Shelf has room for 48 × 48 on Hopsack 28, the coarsest cloth: let it" in said
+    assert (
+        "The Shelf has room for 48 × 48 stitches on Hopsack 28, the coarsest cloth: let it" in said
+    )
 
 
 def test_the_room_is_told_where_the_size_is_asked_and_a_size_that_does_not_fit_is_asked_again(
@@ -675,7 +677,8 @@ def test_the_room_is_told_where_the_size_is_asked_and_a_size_that_does_not_fit_i
 ):
     content = build(tmp_path / "content")
     said = asked("Ferns", "20", "49", "48", "48")
-    assert said.count("or an example shall be; The Shelf has room for 48 × 48 [") == 2
+    assert said.count("\nThe Shelf has room for 48 × 48 stitches.\n") == 1
+    assert said.count("How many stitches wide your drawing is, or an example shall be [") == 2
     assert "A design of 20 × 49 stitches does not fit" in said
     assert "in content/finishes/shelf/finish.yaml.\n" in said
     ferns = found_in(content).series[0].patterns[-1].grid

@@ -493,6 +493,14 @@ CASES = (
         "series/garden-year/fern/pattern.yaml:15:22: '2,5,2,5' is not a point; write a full stop before decimals, and one comma: 2.5,2.5 3,3 3,2.25 2.5,1",
     ),
     Case(
+        "a decimal comma in a knot's place, which reads as two knots on bare cloth",
+        {
+            CHART: "rrbb........\nrk..........\n" + "............\n" * 4,
+            PATTERN: ('at: "2.5,2.5 3,3"', 'at: "1,5 2,5"'),
+        },
+        "series/garden-year/fern/pattern.yaml:15:22: advice: these 2 points are on no stitch; if their commas are those of decimals, write 1.5,2.5, which is on stitches",
+    ),
+    Case(
         "a decimal comma that may stand in either number",
         {PATTERN: ('at: "2.5,2.5 3,3"', 'at: "2,5,5 3,3"')},
         "series/garden-year/fern/pattern.yaml:15:22: '2,5,5' is not a point; write a full stop before decimals, and one comma, for example 12,30.5",

@@ -45,12 +45,12 @@ CASES = (
     Case(
         "a file with another ending",
         {PATTERN: None, f"{FERN}/pattern.yml": TINY[PATTERN]},
-        "series/garden-year/fern/pattern.yaml:1:1: there is no file 'pattern.yaml' here; call 'pattern.yml' 'pattern.yaml'",
+        "series/garden-year/fern/pattern.yaml:1:1: there is no file 'pattern.yaml' here; rename 'pattern.yml' to 'pattern.yaml'",
     ),
     Case(
         "a file with a capital letter in its name",
         {PATTERN: None, f"{FERN}/Pattern.yaml": TINY[PATTERN]},
-        "series/garden-year/fern/pattern.yaml:1:1: there is no file 'pattern.yaml' here; call 'Pattern.yaml' 'pattern.yaml'",
+        "series/garden-year/fern/pattern.yaml:1:1: there is no file 'pattern.yaml' here; rename 'Pattern.yaml' to 'pattern.yaml'",
     ),
     Case(
         "a pattern without its story",
@@ -1130,7 +1130,7 @@ CASES = (
     Case(
         "a story that was saved as plain text",
         {f"{FERN}/story.md": None, f"{FERN}/story.txt": "It grew."},
-        f"{FERN}/story.md:1:1: there is no file 'story.md' here; call 'story.txt' 'story.md'",
+        f"{FERN}/story.md:1:1: there is no file 'story.md' here; rename 'story.txt' to 'story.md'",
     ),
     Case(
         "a licence that goes on in a line with a colon",

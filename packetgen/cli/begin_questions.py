@@ -180,14 +180,16 @@ def size_for(
         most = room_in(series, usual)
         cloth = coarsest(series)
         on = f" on {cloth}, the coarsest cloth" if cloth else ""
-        room = f"; {series.finish.name} has room for {most[0]} × {most[1]}{on}"
+        room = f"{series.finish.name} has room for {most[0]} × {most[1]} stitches{on}"
+        if given.asks and not (given.wide and given.high):
+            say(f"{room}.")
     while True:
-        wide = given.or_asked(given.wide, f"{_WIDE}{room}", STITCHES, usual[0])
+        wide = given.or_asked(given.wide, _WIDE, STITCHES, usual[0])
         high = given.or_asked(given.high, _HIGH, STITCHES, usual[1])
         if series is None or has_room_for((wide, high), series):
             return wide, high
         file = (given.content / series.finish.place.path).as_posix()
-        wrong = f"A design of {wide} × {high} stitches does not fit{room}"
+        wrong = f"A design of {wide} × {high} stitches does not fit; {room}"
         right = f"let it be smaller, or make panel and parts of the piece larger in {file}"
         if not given.asks or (given.wide and given.high):
             raise click.UsageError(f"{wrong}: {right}; nothing was written")

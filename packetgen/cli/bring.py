@@ -1,5 +1,6 @@
 """`packetgen bring`"""
 
+import shlex
 from pathlib import Path
 from typing import TYPE_CHECKING, NoReturn
 
@@ -19,6 +20,7 @@ from packetgen.cli.common import (
 )
 from packetgen.cli.ending import MACHINE_WRONG
 from packetgen.cli.saying import say
+from packetgen.offered import content_words
 
 if TYPE_CHECKING:
     from packetgen.bring.brought import Brought
@@ -225,17 +227,21 @@ def _where(
             return None, card_of(content_folder, threads)
         pattern = pattern_folder(content_folder, name, threads, drop_lines, found)
     except NotThere as error:
-        _not_there(error)
+        _not_there(error, content_folder)
     if pattern is None:
         say_problems(found.errors, content_folder)
         nothing_written(len(found.errors))
     return pattern, pattern.card
 
 
-def _not_there(error: "NotThere") -> NoReturn:
+def _not_there(error: "NotThere", content_folder: Path) -> NoReturn:
     from packetgen.diagnostics import nearest
 
-    raise click.UsageError(f"{error}; {nearest(error.name, error.known)}") from error
+    begin = ""
+    if error.what == "pattern":
+        title = shlex.quote(error.name.replace("-", " ").title())
+        begin = f"; a new one is begun first: packetgen begin --pattern {title}{content_words(content_folder)}"
+    raise click.UsageError(f"{error}; {nearest(error.name, error.known)}{begin}") from error
 
 
 def _read(

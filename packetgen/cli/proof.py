@@ -253,11 +253,11 @@ def _say_foretold(
             f"'{build_folder}' was made for another day: some of the files below may change, come or go for the day "
             "alone; type the same --as-of to leave that out."
         )
-    for line in _by_reason([one for one in found.lines if one[0] not in found.for_the_day]):
-        say(line)
     if found.for_the_day:
         alone = len(found.for_the_day) == len(found.lines)
         say(_of_another_day(len(found.for_the_day), alone, build_folder, found.shown))
+    for line in _by_reason([one for one in found.lines if one[0] not in found.for_the_day]):
+        say(line)
     say_of_unrevised(found.unrevised, build_folder, content_folder, as_of or date.today())
     say(_summary(found))
     return len(found.unrevised)

@@ -190,6 +190,11 @@ PATTERNS: dict[str, Fault] = {
     "point-outside": Fault(
         "the point {point}{more} is outside the chart of {size} stitches", "{hint}"
     ),
+    "points-on-bare": Fault(
+        "these {number} points are on no stitch",
+        "if their commas are those of decimals, write {meant}, {on}",
+        Level.ADVICE,
+    ),
     # close-ups
     "close-up-rows": Fault(
         "this close-up has {number} of characters",

@@ -270,6 +270,12 @@ WHY_PATTERNS: dict[str, Why] = {
         "The point lies beyond the edge of the chart.",
         "Columns and rows count from 1 at the top left; the far edge is one more than their number.",
     ),
+    "points-on-bare": Why(
+        "Each of these points has 5, 25 or 75 behind its comma and lies on bare cloth. Read as decimals, two by two, all of "
+        "them lie on stitches: mostly a comma was written for the full stop of a decimal.",
+        "Write a full stop before decimals, and a comma between column and row. If bare cloth is meant, lay the advice aside "
+        "with laid_aside in pattern.yaml.",
+    ),
     # close-ups
     "close-up-rows": Why(
         "Each stitch is two characters by two, so the rows of a close-up come in pairs.",

@@ -135,7 +135,7 @@ class ContentFolder:
             hint = saved
         elif close:
             self.spoken_of.add(f"{folder}/{close[0]}")
-            hint = f"call {said(close[0])} {said(name)}"
+            hint = f"rename {said(close[0])} to {said(name)}"
         elif beside is not None:
             self.spoken_of.add(f"{beside}/{name}")
             hint = f"move it here from the folder {said(beside)}"

@@ -7,6 +7,7 @@ from itertools import pairwise
 from packetgen.diagnostics import Place, Problems
 from packetgen.load.cards import Cards
 from packetgen.load.chart import Chart
+from packetgen.load.point_commas import complain_of_commas
 from packetgen.load.points import Spot
 from packetgen.load.references import resolve
 from packetgen.load.values import Filled
@@ -64,6 +65,7 @@ def read_line(
         if (before.x, before.y) == (after.x, after.y):
             problems.add(place.at(after.offset), "point-twice", point=said(after.said))
     _inside(spots, filled, "path", chart, problems)
+    complain_of_commas(spots, filled.given["path"], chart, 2, problems)
     return Line(mark or "", tuple((spot.x, spot.y) for spot in spots), long, filled.place)
 
 
@@ -102,6 +104,7 @@ def read_knots(
     mark = _mark(filled, marks, threads, problems)
     spots = filled["at"] or ()
     _inside(spots, filled, "at", chart, problems)
+    complain_of_commas(spots, filled.given["at"], chart, 1, problems)
     return tuple(
         Knot(mark or "", (spot.x, spot.y), filled.given["at"].at(spot.offset)) for spot in spots
     )
@@ -122,6 +125,7 @@ def read_beads(
         )
     spots = filled["at"] or ()
     _inside(spots, filled, "at", chart, problems)
+    complain_of_commas(spots, filled.given["at"], chart, 1, problems)
     if card is None or colour is None:
         return ()
     return tuple(

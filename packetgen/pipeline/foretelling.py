@@ -30,6 +30,7 @@ _HEIGHTS_PX = (
     11,
     13,
 )  # of the blanks in two fillings: what is the same in both does not depend on them
+_COMES_OR_GOES = ("new", "gone")
 _PAPER = b"%PDF of "  # begins a blank in the place of a paper
 
 
@@ -90,8 +91,13 @@ def foretold(order: Order, checked: Proof) -> Foretold:
     if told.shown is None:
         by_reason = (path for path, what in told.lines if what.endswith(f": {ANOTHER_DAY}"))
         return replace(told, for_the_day=frozenset(by_reason))
-    on_its_day = {path for path, _ in foretold(replace(order, as_of=told.shown.one), checked).lines}
-    return replace(told, for_the_day=frozenset(path for path, _ in told.lines) - on_its_day)
+    on_its_day = dict(foretold(replace(order, as_of=told.shown.one), checked).lines)
+    for_the_day = (
+        path
+        for path, what in told.lines
+        if path not in on_its_day or (what in _COMES_OR_GOES and on_its_day[path] != what)
+    )
+    return replace(told, for_the_day=frozenset(for_the_day))
 
 
 def _read(found: Survey, checked: Proof) -> Proof:

@@ -33,7 +33,7 @@ class NotThere(Exception):
 
     def __init__(self, what: str, name: str, known: Sequence[str]) -> None:
         super().__init__(f"there is no {what} called {name!r}")
-        self.name = name
+        self.what, self.name = what, name
         self.known = tuple(known)
 
 

@@ -131,7 +131,9 @@ def _thread(figures: Figures) -> Iterator[Praise]:
         )
         words = f"One of each colour is enough on every cloth, with so much or more to spare: {listed(tuple(said))}."
         least = min(spare for _, spare in enough)
-        yield Praise(f"one of each colour is enough, {_percent(least)} to spare", words)
+        yield Praise(
+            f"one of each colour is enough, {_percent(least)} to spare of the most used", words
+        )
 
 
 def _spare(figures: Figures, thread_set: ThreadSet) -> float:

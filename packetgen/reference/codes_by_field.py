@@ -7,6 +7,7 @@ from collections.abc import Mapping
 
 _MARK = ("mark-unknown",)
 _CHART = ("point-outside",)
+_PLACED = (*_CHART, "points-on-bare")
 _FACE = (
     "file-missing", "outside-folder", "font-kind", "font-unreadable", "font-embedding", "font-print-only",
     "font-heavy",
@@ -77,15 +78,15 @@ _PATTERN: Mapping[str, tuple[str, ...]] = {
     "key.<name>.strands": ("reference-unknown", "braid-strands", *_STRANDS),
     "key.<name>.symbol": ("symbol-twice",),
     "backstitch[].colour": _MARK,
-    "backstitch[].path": ("path-short", "point-twice", *_CHART),
+    "backstitch[].path": ("path-short", "point-twice", *_PLACED),
     "long_stitch[].colour": _MARK,
-    "long_stitch[].path": ("path-short", "point-twice", "long-stitch-bends", *_CHART),
+    "long_stitch[].path": ("path-short", "point-twice", "long-stitch-bends", *_PLACED),
     "lazy_daisies[].colour": _MARK,
     "lazy_daisies[].path": ("daisy-points", "daisy-flat", *_CHART),
     "french_knots[].colour": _MARK,
-    "french_knots[].at": _CHART,
+    "french_knots[].at": _PLACED,
     "beads[].number": ("colour-unknown",),
-    "beads[].at": _CHART,
+    "beads[].at": _PLACED,
     "close_ups[].at": ("close-up-outside",),
     "laid_aside[].advice": _ASIDE,
     "laid_aside[].about": _ASIDE,
