@@ -1962,3 +1962,14 @@ def test_a_chart_that_is_named_outside_its_folder_is_not_written_there(desk):
     run("design.png", "--pattern", "fern", "--replace", "--drop-lines")
     assert rows(desk / "content" / FERN / "../chart.txt") == ["rrbb", "rk.."]
     assert rows(desk / "content" / CHART) == ["f"] and proof(desk / "content").reckoned
+
+
+def test_a_pattern_that_is_not_begun_yet_is_told_with_the_command_that_begins_it(desk):
+    (desk / "design.png").write_bytes(picture([[LEAF]]))
+    said = run("design.png", "--pattern", "leaf-mould-in-november", "--replace", code=2).stderr
+    assert said.endswith(
+        "Error: there is no pattern called 'leaf-mould-in-november'; known here: fern; a new one is begun first: packetgen "
+        "begin --pattern 'Leaf Mould In November'\n"
+    )
+    missing = run("design.png", "--threads", "mos", code=2).stderr
+    assert missing.endswith("there is no thread card called 'mos'; did you mean 'moss'?\n")

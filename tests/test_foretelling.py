@@ -328,6 +328,15 @@ def test_what_only_the_day_makes_other_is_one_line_with_the_day_to_type(last_goo
     assert "A build would change nothing: " in again
 
 
+def test_what_goes_for_the_day_alone_is_not_told_for_a_change_that_would_make_it_anew(desk):
+    desk.build()
+    desk.write(CHART, "rrrb\nrr..\n")
+    found = foretold_at(desk, as_of=date(2026, 12, 1))
+    gone = {path for path, what in found.lines if what == "gone"}
+    assert "site/fern/mounted-1200.jpg" in gone and gone <= found.for_the_day
+    assert "packets/garden-year/fern-a4.pdf" not in found.for_the_day
+
+
 @pytest.mark.slow
 def test_beside_other_changes_those_of_the_day_alone_are_counted_and_not_told_one_by_one(last_good):
     """A file is not said to change for the story that would come out as it is on the day of its build."""
