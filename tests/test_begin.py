@@ -289,10 +289,15 @@ def test_where_the_examples_line_and_knot_went_it_is_still_shown_how_they_are_wr
         below,
     )
     assert faults(Path("content")) == [] and lines_left() == []
-    live = re.sub(r"^#(backstitch:|french_knots:)\n#(  - )", r"\1\n\2", text, flags=re.MULTILINE)
-    assert live.count("\nbackstitch:\n  - ") == live.count("\nfrench_knots:\n  - ") == 1
-    pattern.write_text(live, "utf-8")
-    assert faults(Path("content")) == [] and lines_left() == []
+    names = ["backstitch", "french_knots", "long_stitch", "lazy_daisies"]
+    names += ["close_ups"] * ("." in rows and rows[-2] != ":")
+    for name in names:
+        block = re.search(rf"^#{name}:\n(?:#  .*\n)+", text, re.MULTILINE)[0]
+        text = text.replace(block, re.sub("^#", "", block, flags=re.MULTILINE))
+        pattern.write_text(text, "utf-8")
+        assert faults(Path("content")) == [] and lines_left() == [], name
+    for name in names:
+        assert text.count(f"\n{name}:\n  - ") == 1
 
 
 def test_what_is_offered_of_lines_follows_the_key_and_is_offered_once(run):
@@ -310,8 +315,10 @@ def test_what_is_offered_of_lines_follows_the_key_and_is_offered_once(run):
         )
         run(*words, command="bring")
         text = pattern.read_text("utf-8")
-        assert text.count("#backstitch:") == text.count("#french_knots:") == 1
-        assert text.count(f"#  - {{colour: {sign}, ") == 2
+        for name in ("backstitch", "french_knots", "long_stitch", "lazy_daisies"):
+            assert text.count(f"#{name}:") == 1
+        assert "close_ups" not in text, "no square is bare"
+        assert text.count(f"#  - {{colour: {sign}, ") == 4
         assert "nothing had to be written" in run(*words, command="bring")
         assert "pattern.yaml:" not in run("bean-poles", "left-right", command="chart mirror")
 

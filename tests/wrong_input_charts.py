@@ -95,7 +95,7 @@ CASES = (
     Case(
         "spaces for full stops, and fewer of them",
         {CHART: "# A fern\nrrbb\nr k\nrkkk\n"},
-        f"{CHART}:3:2: a space at column 2, row 2; write '.' for bare cloth, so many that each row is 4 long",
+        f"{CHART}:3:2: a space at column 2, row 2; write '.' for bare cloth, 2 in all: each row is 4 long",
     ),
     Case(
         "a row that lacks a stitch in its middle",

@@ -461,7 +461,7 @@ CASES = (
     Case(
         "a number that the card no longer has, whose colour the remark names",
         {PATTERN: ('{moss: E2, spool: "10"}', '{moss: X9, spool: "10"}   # Peat')},
-        "series/garden-year/fern/pattern.yaml:9:13: Moss Stranded has no colour 'X9'; write 'K4', which has the name that your remark says, 'Peat'",
+        "series/garden-year/fern/pattern.yaml:9:13: Moss Stranded has no colour 'X9'; write 'K4', which has the name that your remark says, 'Peat', or mend its number on the card",
     ),
     Case(
         "the number of another colour than the remark names",
@@ -490,6 +490,17 @@ CASES = (
             .replace("name: fern", "name: frond")
         },
         "series/garden-year/fern/pattern.yaml:9:13: none of the 3 numbers that the key has for 'moss' is a colour of Moss Stranded; write that card's own; or bring your drawing in, which writes a new key: packetgen bring FILE --pattern NAME --replace",
+    ),
+    Case(
+        "a colour with a new number on the card, told at once in the key and in the chart's list",
+        {
+            MOSS: ("number: E2", "number: E9"),
+            PATTERN: ('r: {moss: E2, spool: "10"}', 'r: {moss: E2, spool: "10"}   # brick'),
+            CHART: "# A fern\n# r  E2 brick\nrrbb\nrk..\n",
+        },
+        "series/garden-year/fern/chart.txt:2:6: advice: here stands 'r E2 brick', and 'brick' is 'E9' on Moss Stranded; write 'E9', or take the number out",
+        "series/garden-year/fern/pattern.yaml:9:13: Moss Stranded has no colour 'E2'; write 'E9', which has the name that your remark says, 'brick', or mend its number on the card",
+        "series/garden-year/fern/pattern.yaml:11:14: Moss Stranded has no colour 'E2'; known in threads/moss.yaml: E9 brick, K4 peat, 07 fern; or add it there",
     ),
     Case(
         "a card with numbers of its own, one of which looks like one of the key",

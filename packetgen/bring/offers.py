@@ -34,29 +34,25 @@ def without_offers(lines: Sequence[str], gone: Collection[str]) -> list[str]:
 def with_lines_offered(
     before: str, after: str, rows: Sequence[str], marks: Sequence[str], quoted: Callable[[str], str]
 ) -> str:
-    """The file `after` with an offer of a backstitch and a knot below the remark that says how they are placed,
-    where the file had them or such an offer `before` and has neither any longer. They lie on the first stitch
-    of `rows`, in one of `marks`, each of which stands `quoted` in YAML."""
+    """The file `after` with offers of backstitch, a knot, long stitch, a daisy and a close-up below the remark that says
+    how such are placed: of those that the file had, or offered, `before` and neither has nor offers any longer. They lie
+    on the first stitch of `rows`, a close-up on the first bare square, in one of `marks`, each of which stands `quoted`
+    in YAML."""
     lines = after.split("\n")
     at = next((n for n, line in enumerate(lines) if line.startswith(PLACED[0])), None)
-    first = _first_stitch(rows)
+    first = _first(rows, lambda one: one != BARE)
     if at is None or first is None or not marks:
         return after
     x, y = first
     seen = [one for one in marks if one != rows[y - 1][x - 1]] or marks
-    mark = quoted(next((one for one in seen if one.isalnum()), seen[0]))
-    offers = {
-        "backstitch": (
-            "# A line of backstitch, from where a stitch begins to where another does.",
-            f'#  - {{colour: {mark}, path: "{x},{y} {x + 1},{y + 1}"}}',
-        ),
-        "french_knots": (
-            "# A French knot, in the middle of a stitch.",
-            f'#  - {{colour: {mark}, at: "{x}.5,{y}.5"}}',
-        ),
-    }
-    gone = [name for name in offers if _shows(before, name) and not _shows(after, name)]
-    new = [line for name in gone for line in (offers[name][0], f"#{name}:", offers[name][1])]
+    mark = next((one for one in seen if one.isalnum()), seen[0])
+    offers = _offers(quoted(mark), x, y) | _close_up(mark, _first(rows, BARE.__eq__))
+    new = [
+        line
+        for name, (words, entry) in offers.items()
+        if _shows(before, name) and not _shows(after, name)
+        for line in (*words, f"#{name}:", *entry)
+    ]
     if not new:
         return after
     end = at + 1 + lines[at + 1].startswith(PLACED[1])
@@ -66,17 +62,61 @@ def with_lines_offered(
     return "\n".join((*head, "", *new, *rest))
 
 
+_Offer = tuple[tuple[str, ...], tuple[str, ...]]  # its words, and the lines below its name
+
+
+def _offers(mark: str, x: int, y: int) -> dict[str, _Offer]:
+    """What lies on the stitch at column `x` and row `y`."""
+    across = f'path: "{x},{y} {x + 1},{y + 1}"'
+    return {
+        "backstitch": (
+            ("# A line of backstitch, from where a stitch begins to where another does.",),
+            (f"#  - {{colour: {mark}, {across}}}",),
+        ),
+        "french_knots": (
+            ("# A French knot, in the middle of a stitch.",),
+            (f'#  - {{colour: {mark}, at: "{x}.5,{y}.5"}}',),
+        ),
+        "long_stitch": (
+            ("# Single stitches over several squares.",),
+            (f"#  - {{colour: {mark}, {across}}}",),
+        ),
+        "lazy_daisies": (
+            ("# A lazy daisy, from the base of its loop to its tip.",),
+            (f"#  - {{colour: {mark}, {across}}}",),
+        ),
+    }
+
+
+def _close_up(mark: str, bare: tuple[int, int] | None) -> dict[str, _Offer]:
+    """A three-quarter stitch at a bare square; none where there is no such square, or a line cannot begin so."""
+    if bare is None or not mark.isalnum():
+        return {}
+    return {
+        "close_ups": (
+            (
+                "# Fractional stitches: two characters by two for each stitch, on squares that the chart leaves bare. This",
+                "# is a three-quarter stitch.",
+            ),
+            (
+                f"#  - at: {bare[0]},{bare[1]}",
+                "#    rows: |",
+                f"#      {mark}{mark}",
+                f"#      {mark}.",
+            ),
+        )
+    }
+
+
 def _shows(text: str, name: str) -> bool:
     """Whether the field stands in a pattern.yaml, or as an offer."""
     return re.search(rf"^#?{name}:", text, re.MULTILINE) is not None
 
 
-def _first_stitch(rows: Sequence[str]) -> tuple[int, int] | None:
-    """Column and row, from 1."""
-    stitches = (
-        (x, y) for y, row in enumerate(rows, 1) for x, one in enumerate(row, 1) if one != BARE
-    )
-    return next(stitches, None)
+def _first(rows: Sequence[str], wanted: Callable[[str], bool]) -> tuple[int, int] | None:
+    """Column and row, from 1, of the first square that is wanted."""
+    found = ((x, y) for y, row in enumerate(rows, 1) for x, one in enumerate(row, 1) if wanted(one))
+    return next(found, None)
 
 
 def _parts(lines: Sequence[str]) -> Iterator[list[str]]:

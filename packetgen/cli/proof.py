@@ -259,7 +259,8 @@ def _say_foretold(
     for line in _by_reason([one for one in found.lines if one[0] not in found.for_the_day]):
         say(line)
     say_of_unrevised(found.unrevised, build_folder, content_folder, as_of or date.today())
-    say(_summary(found))
+    if not found.lines or len(found.for_the_day) < len(found.lines):
+        say(_summary(found))
     return len(found.unrevised)
 
 

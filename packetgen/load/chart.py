@@ -170,6 +170,11 @@ def _complain_of_spaces(chart: Chart, usual: int, problems: Problems) -> tuple[i
         hint = f"take {them} away" if numbers is too_many else "write '.' for bare cloth"
         if numbers is others and any(len(chart.rows[number - 1]) < usual for number in others):
             hint += f", so many that each row is {usual} long"
+        if numbers is others and numbers == (line,) and times > 1:
+            more = f" (and in {counted(times - 1, 'more column')})"
+        missing = usual - len(chart.rows[line - 1])
+        if numbers is others and numbers == (line,) and missing > 0:
+            hint = f"write '.' for bare cloth, {times + missing} in all: each row is {usual} long"
         spot = f"column {column}, row {line}{more}"
         what = blank_said(chart.rows[line - 1][column - 1 : column] or " ")
         problems.add(chart.place(line, column), "chart-space", what=what, spot=spot, hint=hint)

@@ -55,7 +55,8 @@ def load_content(
         if only is None or name in only
     )
     folder.tell_unread()
-    problems.tell_once("reference-unknown")
+    for code in ("reference-unknown", "colour-unknown"):
+        problems.tell_once(code)
     if problems.hindering:
         return None, problems
     threads = {card_id: sure(card) for card_id, card in library.threads.items()}

@@ -115,16 +115,17 @@ def load_pattern(
     _check_given(filled, problems)
     photographer, photo_awaited = photographer_in(folder, path, filled, problems)
     aside = read_laid_aside(filled, problems)
+    texts = {"story.md": story, "stitching.md": notes}
+    if chart_name and chart_name.endswith(".txt"):
+        texts[chart_name] = folder.text(f"{path}/{chart_name}")
+    on_cards = [one.card for one in (sets or {}).values() if one is not None]
+    for file, words in texts.items():
+        if words is not None:
+            complain_of_told_numbers(words, f"{path}/{file}", on_cards, problems)
     if problems.hindering:  # nothing is put together that would be thrown away
         return None
     in_order = all_sure(sure(sets).values())
     complain_of_remarks(text, sure(key).lines, in_order, problems)
-    texts = {"story.md": sure(story), "stitching.md": sure(notes)}
-    if sure(chart_name).endswith(".txt"):
-        texts[sure(chart_name)] = sure(folder.text(f"{path}/{chart_name}"))
-    for file, words in texts.items():
-        set_cards = [one.card for one in in_order]
-        complain_of_told_numbers(words, f"{path}/{file}", set_cards, problems)
     return Pattern(
         id=name,
         title=filled["title"],
