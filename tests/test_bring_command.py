@@ -1395,7 +1395,7 @@ def test_on_a_terminal_each_code_is_asked_for_once(desk, monkeypatch):
     monkeypatch.setattr("packetgen.cli.bring_questions._on_terminal", lambda: True)
     (desk / "grid.csv").write_text("y1,o1,ferm,z\ny1,E2,,\n")
     words = ["bring", "grid.csv", "--threads", "moss", "--into", "new"]
-    result = CliRunner().invoke(main, words, input="K4\nbrik\nbrick\n\n#6b503b\n")
+    result = CliRunner().invoke(main, words, input="K4\nbrik\nbrick\n\n#6b503b\n\n")
     assert result.exit_code == 0, result.output
     for asked in ("y1 (2 stitches) is: ", "ferm (1 stitch) is [07 fern]: ", "z (1 stitch) is: "):
         assert result.output.count(asked) == 1
@@ -1409,10 +1409,23 @@ def test_a_thread_that_a_code_has_already_is_offered_for_no_other(desk, monkeypa
     monkeypatch.setattr("packetgen.cli.bring_questions._on_terminal", lambda: True)
     (desk / "grid.csv").write_text("ferm,fen\n")
     words = ["bring", "grid.csv", "--threads", "moss", "--into", "new"]
-    result = CliRunner().invoke(main, words, input="y\nK4\n")
+    result = CliRunner().invoke(main, words, input="y\nK4\ny\n")
     assert "ferm (1 stitch) is [07 fern]: " in result.output
     assert "fen (1 stitch) is: " in result.output
     assert rows(desk / "new/chart.txt") == ["fp"]
+
+
+def test_threads_that_were_mixed_up_in_the_answers_are_seen_before_anything_is_written(
+    desk, monkeypatch
+):
+    monkeypatch.setattr("packetgen.cli.bring_questions._on_terminal", lambda: True)
+    (desk / "grid.csv").write_text("y1,o1\n")
+    before = files(desk)
+    words = ["bring", "grid.csv", "--threads", "moss", "--into", "new"]
+    result = CliRunner().invoke(main, words, input="K4\nE2\nn\n")
+    assert result.exit_code == 0 and files(desk) == before
+    assert result.output.index("K4 peat") < result.output.index("Write it [Y/n]")
+    assert result.output.endswith("Nothing was written.\n")
 
 
 @pytest.mark.parametrize("answer", ["y", "YES"])
@@ -1420,7 +1433,7 @@ def test_a_yes_takes_the_thread_that_is_offered(desk, monkeypatch, answer):
     monkeypatch.setattr("packetgen.cli.bring_questions._on_terminal", lambda: True)
     (desk / "grid.csv").write_text("ferm\n")
     words = ["bring", "grid.csv", "--threads", "moss", "--into", "new"]
-    result = CliRunner().invoke(main, words, input=f"{answer}\n")
+    result = CliRunner().invoke(main, words, input=f"{answer}\n\n")
     assert result.exit_code == 0, result.output
     assert rows(desk / "new/chart.txt") == ["f"]
 
@@ -1429,7 +1442,7 @@ def test_a_yes_takes_the_thread_that_was_meant_by_a_slip(desk, monkeypatch):
     monkeypatch.setattr("packetgen.cli.bring_questions._on_terminal", lambda: True)
     (desk / "grid.csv").write_text("ABC\n")
     words = ["bring", "grid.csv", "--threads", "moss", "--into", "new"]
-    result = CliRunner().invoke(main, words, input="ferm\ny\n")
+    result = CliRunner().invoke(main, words, input="ferm\ny\n\n")
     assert "has no 'ferm'; did you mean 07 fern? Type y, or another" in result.output
     assert result.exit_code == 0 and rows(desk / "new/chart.txt") == ["f"]
 
@@ -1457,7 +1470,7 @@ def test_a_question_for_a_code_takes_bare_cloth_and_says_what_it_wants(desk, mon
     monkeypatch.setattr("packetgen.cli.bring_questions._on_terminal", lambda: True)
     (desk / "grid.csv").write_text("ABC,GRS,ABC\n")
     words = ["bring", "grid.csv", "--threads", "moss", "--into", "new"]
-    result = CliRunner().invoke(main, words, input="\n07\n.\n")
+    result = CliRunner().invoke(main, words, input="\n07\n.\n\n")
     assert "Error: say a number or name of the list, or a full stop for bare" in result.output
     assert result.exit_code == 0 and rows(desk / "new/chart.txt") == ["f.f"]
 
@@ -1489,7 +1502,7 @@ def test_a_table_that_is_laid_into_a_patterns_folder_comes_in_by_the_command_tha
     asked = f"packetgen bring content/{FERN}/chart.csv --pattern fern --replace --headings"
     assert command == asked
     words = [*shlex.split(command)[1:], "--drop-lines"]
-    result = CliRunner().invoke(main, words, input="07\nE2\n")
+    result = CliRunner().invoke(main, words, input="07\nE2\n\n")
     assert result.exit_code == 0, result.output
     assert rows(desk / "content" / CHART) == ["frf", "k.f"], "k is a mark of the key"
     left = f"It is the chart no more, and nothing reads it: content/{FERN}/chart.csv; take it out"

@@ -56,8 +56,9 @@ def test_a_piece_of_cloth_that_lies_in_the_cupboard_is_reckoned_both_ways_round(
     words = ["kit", "robin-on-the-spade", "--content", str(CONTENT), "--from", "50 x 70 cm"]
     result = CliRunner().invoke(main, words)
     assert result.exit_code == 0, result.output
-    last = result.stdout.splitlines()[-1]
-    assert last == "Robin on the Spade: 6 (all upright 6, all turned 6)"
+    *_, said, how = result.stdout.splitlines()
+    assert how == "So many come out by inches and by centimetres; by one of both it may be more."
+    assert said == "Robin on the Spade: 6 (all upright 6, all turned 6)"
 
 
 @pytest.mark.parametrize(

@@ -166,7 +166,7 @@ CASES = (
     review_case(
         "hardly any wood beside it",
         {FINISH: ("border: 6 mm", "border: 45 mm")},
-        f"{KEY}:6:5: advice: on Hopsack 28 only 1.4 mm of wood show at the left and at the right, which looks pinched; 3 mm or more look well: offer a finer cloth, or take 2 columns off",
+        f"{KEY}:6:5: advice: on Hopsack 28 only 1.4 mm of wood show at the left and at the right, which looks pinched; 3 mm or more look well: offer a finer cloth, take 2 columns off, or make the panel 3.5 mm wider",
     ),
     review_case(
         "a row too many for the cloth",

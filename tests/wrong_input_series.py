@@ -35,7 +35,7 @@ def next_to_fern(old: str, new: str) -> dict[str, Change]:
 
 
 # A second pattern with marks of its own.
-_OF_IVY = "# Ivy\nxxyy\nxz..\n"
+_OF_IVY = "# Ivy\nyyxx\nxz..\n"
 _OTHER_MARKS = {
     "  r: {": "  x: {",
     "  k: {": "  z: {",

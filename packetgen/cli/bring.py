@@ -20,6 +20,7 @@ from packetgen.cli.common import (
 )
 from packetgen.cli.ending import MACHINE_WRONG
 from packetgen.cli.saying import say
+from packetgen.cli.yes_or_no import yes_or_no
 from packetgen.offered import content_words
 
 if TYPE_CHECKING:
@@ -174,7 +175,7 @@ def bring_command(
     if look is None and not (replace and pattern):
         refuse_what_is_there(content_folder, pattern, into, replace)
     card_file = f"{content_folder.as_posix()}/threads/{card.id}.yaml"
-    source = _read(file, card, card_file, pattern, wide, how, misspelt)
+    source, asked = _read(file, card, card_file, pattern, wide, how, misspelt)
     most = _PHOTO_COLOURS if source.drawing.photograph and colours is None else colours
     try:
         found = bring(
@@ -196,7 +197,9 @@ def bring_command(
     planned = planned_at(content_folder, pattern, into, card, found, replace)
     if look is not None:  # after all is decided: no picture of what is refused
         _write_look(look, source, found)
-    if planned is not None:
+    if asked and planned is not None and not yes_or_no("Write it", usually=True):
+        say("Nothing was written.")
+    elif planned is not None:
         carry_out(planned, pattern_name, content_folder)
     else:
         say("Nothing is written yet: --pattern NAME or --into FOLDER says where it shall go.")
@@ -252,7 +255,8 @@ def _read(
     wide: int | None,
     how: "Reading",
     misspelt: tuple[str, ...],
-) -> "Source":
+) -> "tuple[Source, bool]":
+    """The design, and whether somebody was asked for the threads of its codes."""
     from packetgen.bring.codes import Codes
     from packetgen.bring.reading import Source, read_design
     from packetgen.bring.told import codes_to_say, threads_known
@@ -280,6 +284,7 @@ def _read(
     told = source.misgiven if isinstance(source, Unexplained) else ()
     given = tuple(one for one in how.codes if one not in told)
     refused = (*misspelt, *without_thread(given, codes, card_file))
+    given_before = how.codes
     while not refused and (then := answered(how, source, problems, codes, threads)) != how:
         how = then
         source, problems = read(how)
@@ -293,7 +298,7 @@ def _read(
         raise _Refused("\n".join(refused))
     if not isinstance(source, Source):
         nothing_written(len(problems.errors))
-    return source
+    return source, how.codes != given_before
 
 
 def _write_look(look: Path, source: "Source", found: "Brought") -> None:

@@ -85,7 +85,9 @@ def carry_out(planned: "Planned", pattern_name: str | None, content_folder: Path
     for path in written.kept:
         say(f"The old one is kept: {path}")
     if written.kept:
-        say("What is kept so is never read: delete it when you like.")
+        say(
+            "What is kept so is never read: delete it when you like, or, to undo all this, put it back under its old name."
+        )
     if written.chart:
         say(f"pattern.yaml names the chart now: {written.chart}.")
     for path in written.charts_left:
@@ -113,6 +115,8 @@ def carry_out(planned: "Planned", pattern_name: str | None, content_folder: Path
                 f"{old_size}, and the numbers of what lies on it stay as "
                 "they were: look whether all of it still lies right."
             )
+    for problem in written.alike:
+        say(f"{content_folder.as_posix()}/{problem.printed}")
     if written.faults:
         say("It is written; before it can be built, this is to mend:", err=True)
         say_problems(written.faults, content_folder)

@@ -50,7 +50,7 @@ REVIEW: dict[str, Fault] = {
     # how it looks when it is finished
     "fit-tight": _advice(
         "on {cloth} only {wood} mm of wood show {sides}, which looks pinched",
-        "{least} mm or more look well: {other}, or {hint}",
+        "{least} mm or more look well: {other}, {off}, or {panel}",
     ),
     # texts, and whether they find room
     "not-sold": _advice(

@@ -58,7 +58,8 @@ WHY_REVIEW: dict[str, Why] = {
     ),
     "fit-tight": Why(
         "The mounted design fits, and hardly any wood is seen beside it.",
-        "Offer a finer cloth, take the columns or rows off, or make border narrower.",
+        "Offer a finer cloth, take the columns or rows off, or make border narrower; or, while no piece is sawn yet, make the "
+        "panel larger.",
     ),
     "not-sold": Why(
         "The pattern's page tells where it can be bought, or that it costs nothing, and can tell neither.",

@@ -2,12 +2,13 @@
 
 import re
 from collections.abc import Sequence
+from dataclasses import replace
 from urllib.parse import urlsplit
 
 from packetgen.diagnostics import Problems
 from packetgen.load.examples import example_charts, is_example
 from packetgen.load.words import listed, said
-from packetgen.model import Pattern
+from packetgen.model import Daisy, Fraction, Knot, Line, Pattern
 
 _STITCHING = "stitching.md"
 _IN_MANY = {"the", "and", "for", "from", "with", "pattern", "patterns"}  # titles and addresses
@@ -16,13 +17,13 @@ _IN_MANY = {"the", "and", "for", "from", "with", "pattern", "patterns"}  # title
 def complain_of_copies(patterns: Sequence[Pattern], examples: Problems, problems: Problems) -> None:
     """Advice on each pattern whose chart, or whose texts, are those of one before it in the series. What begin
     wrote is told of for itself, in `examples`."""
-    of_rows: dict[tuple[str, ...], list[Pattern]] = {}
+    of_size: dict[tuple[int, int], list[Pattern]] = {}
     of_text: dict[tuple[str, str], Pattern] = {}
     of_id = {pattern.id: pattern for pattern in patterns}
     begun = example_charts(examples)
     for pattern in patterns:
         if pattern.place.path.rpartition("/")[0] not in begun:
-            before = of_rows.setdefault(pattern.grid.rows, [])
+            before = of_size.setdefault((pattern.grid.width, pattern.grid.height), [])
             if same := [one for one in before if _drawn(one) == _drawn(pattern)]:
                 problems.add(pattern.place, "chart-copied", other=said(same[0].title))
             before.append(pattern)
@@ -65,10 +66,24 @@ def _words(text: str) -> set[str]:
 
 
 def _drawn(pattern: Pattern) -> object:
-    """The same for two patterns of which all stitches are worked alike in the same colours."""
-    key = [(line.mark, line.stitch, line.threads, line.strands) for line in pattern.key]
-    besides = pattern.lines, pattern.daisies, pattern.knots, pattern.beads
-    return key, pattern.grid, pattern.fractions, *besides
+    """The same for two patterns of which all stitches are worked alike in the same colours, by whatever marks."""
+    key = {line.mark: (line.stitch, line.threads, line.strands) for line in pattern.key}
+    in_cells = dict.fromkeys(mark for row in pattern.grid.rows for mark in row if mark in key)
+    marks = tuple(dict.fromkeys((*in_cells, *sorted(key, key=lambda mark: repr(key[mark])))))
+    called = {mark: chr(0x100 + number) for number, mark in enumerate(marks)}
+    signs = {ord(mark): sign for mark, sign in called.items()}
+    pieces: tuple[Fraction | Line | Daisy | Knot, ...] = (
+        *pattern.fractions,
+        *pattern.lines,
+        *pattern.daisies,
+        *pattern.knots,
+    )
+    return (
+        tuple(key[mark] for mark in marks),
+        tuple(row.translate(signs) for row in pattern.grid.rows),
+        tuple(replace(one, mark=called.get(one.mark, one.mark)) for one in pieces),
+        pattern.beads,
+    )
 
 
 def _texts(pattern: Pattern) -> list[tuple[str, str]]:

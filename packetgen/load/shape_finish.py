@@ -263,7 +263,7 @@ FINISH = Group(
         Field(
             "parts",
             ListOf(_PART, at_least=1),
-            "The sawn pieces.",
+            "The sawn pieces, from the back to the front.",
             "- {name: backboard, outline: ...}",
         ),
         Field(

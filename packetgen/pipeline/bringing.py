@@ -57,6 +57,7 @@ class Written:
     example: tuple[str, ...] = ()  # what lay on the example's chart, and went with it
     remarks: int = 0  # lines of remarks in pattern.yaml that went with what they spoke of
     was: tuple[int, int] = (0, 0)  # width and height of the old chart, where they were others
+    alike: tuple[Problem, ...] = ()  # that designs of the series are the very same now
 
 
 @dataclass(frozen=True)
@@ -113,6 +114,7 @@ def into_pattern(
             into.example,
             _remarks(f"{into.path}/{PATTERN}", old, files),
             _other_size(old, found),
+            tuple(problem for problem in after.problems if problem.code == "chart-copied"),
         ),
     )
 

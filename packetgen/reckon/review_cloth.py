@@ -73,8 +73,21 @@ def _tight(
         sides=listed(pinched),
         least=f"{TIGHT_MM:g}",
         other="leave this cloth out" if finer else "offer a finer cloth",
-        hint=f"take {_said(off)} off" if off else "make the design smaller",
+        off=f"take {_said(off)} off" if off else "make the design smaller",
+        panel=_larger_panel(on),
     )
+
+
+def _larger_panel(on: OnCloth) -> str:
+    """'make the panel 1 mm wider and 2.5 mm higher', in half millimetres."""
+    fit = on.fit
+    ways = (
+        ("wider", (fit.reveal_left_mm, fit.reveal_right_mm)),
+        ("higher", (fit.reveal_above_mm, fit.reveal_below_mm)),
+    )
+    lacks = ((way, sum(max(0.0, TIGHT_MM - wood) for wood in sides)) for way, sides in ways)
+    more = tuple(f"{ceil(2 * lack - 1e-6) / 2:g} mm {way}" for way, lack in lacks if lack > 0)
+    return f"make the panel {listed(more)}"
 
 
 def _off_to_fit(pattern: Pattern, on: OnCloth, piece: FinishingPiece) -> Stitches | None:

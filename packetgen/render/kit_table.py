@@ -30,6 +30,7 @@ from packetgen.units import (
     size_inches,
 )
 
+_BY_BOTH = "So many come out by inches and by centimetres; by one of both it may be more."
 _ROUNDED = (
     "Cuts are rounded up, to the next eighth of an inch and half centimetre, so two",
     "that differ a little may be alike in one of them.",
@@ -45,7 +46,10 @@ def as_table(kit: Kit, finishing: Sequence[Row] = ()) -> str:
         *(len(_bead_head(line)) for line in kit.beads),
     )
     blocks = [
-        [row for design in kit.designs for row in _design(design)],
+        [
+            *(row for design in kit.designs for row in _design(design)),
+            *[_BY_BOTH] * any(design.on.finishing_pieces for design in kit.designs),
+        ],
         *(
             _threads(tuple(of_card), wide)
             for _, of_card in groupby(kit.threads, key=lambda line: line.card)
@@ -181,7 +185,7 @@ def from_piece(kit: Kit, width_mm: float, height_mm: float) -> str:
             f"{design.figures.pattern.title}: {pieces_from(cloth, cut)} "
             f"(all upright {upright}, all turned {turned})"
         )
-    return "\n".join(rows)
+    return "\n".join((*rows, _BY_BOTH))
 
 
 def _finishing(rows: Sequence[Row]) -> list[str]:

@@ -1,0 +1,83 @@
+"""A design that stands twice in a series is told, also where it was brought in a second time with other marks."""
+
+from dataclasses import replace
+
+import pytest
+from click.testing import CliRunner
+
+from packetgen.cli import main
+from packetgen.diagnostics import Place, Problems
+from packetgen.load.copies import complain_of_copies
+from packetgen.model import Knot, Line
+from tests.content_builder import CHART, build, picture
+from tests.stitching import pattern
+from tests.test_builds import IVY, TWO
+
+
+def told(*patterns) -> list[str]:
+    problems = Problems()
+    complain_of_copies(patterns, Problems(), problems)
+    return [one.place.path for one in problems if one.code == "chart-copied"]
+
+
+def beside(mark: str) -> dict:
+    """A line and a knot in that mark."""
+    at = Place("")
+    return {
+        "lines": (Line(mark, ((1, 1), (2, 2)), False, at),),
+        "knots": (Knot(mark, (1.5, 1.5), at),),
+    }
+
+
+def sprig(*rows: str, name: str = "two", marks: str = "mts", **more):
+    """The threads moss, clay and soot, in the marks that are given."""
+    of = pattern(*rows, id=name, title=name, story_markdown=name, place=Place(name), **more)
+    key = (replace(line, mark=mark) for line, mark in zip(of.key, marks))
+    return replace(of, key=tuple(key))
+
+
+ONE = sprig("mmt.", "m.ts", name="one", **beside("s"))
+
+
+@pytest.mark.parametrize(
+    "other",
+    [
+        sprig("mmt.", "m.ts", **beside("s")),
+        sprig("aab.", "a.bc", marks="abc", **beside("c")),
+        sprig("tts.", "t.sm", marks="tsm", **beside("m")),  # her own marks changed about
+    ],
+)
+def test_the_same_stitches_in_the_same_threads_are_one_design_by_whatever_marks(other):
+    assert told(ONE, other) == ["two"]
+
+
+@pytest.mark.parametrize(
+    "other",
+    [
+        sprig("mmt.", "m.tt", **beside("s")),
+        sprig("ttm.", "t.ms", **beside("s")),  # the same picture in other colours
+        sprig("mmt.", "m.ts", **beside("t")),
+        sprig("mmt.", "m.ts"),
+        sprig("mmt", "m.t", **beside("s")),
+    ],
+)
+def test_another_stitch_thread_line_or_knot_makes_another_design(other):
+    assert told(ONE, other) == []
+
+
+def test_bring_tells_of_a_drawing_that_another_pattern_has_already(tmp_path, monkeypatch):
+    monkeypatch.chdir(tmp_path)
+    build(tmp_path / "content", TWO | {f"{IVY}/chart.txt": "bbrr\nrk..\n"})
+    drawn = CliRunner().invoke(main, ["chart", "picture", "fern", "--into", "fern.png"])
+    assert drawn.exit_code == 0, drawn.output
+    words = ["bring", "fern.png", "--pattern", "ivy", "--replace"]
+    said = CliRunner().invoke(main, words).output
+    assert "chart and key are the very same as those of" in said and "[chart-copied]" in said
+    (tmp_path / "other.png").write_bytes(picture([["#a04030", "#6b503a"]]))
+    said = (
+        CliRunner()
+        .invoke(main, ["bring", "other.png", "--pattern", "ivy", "--replace", "--drop-lines"])
+        .output
+    )
+    assert "Written: " in said and "chart-copied" not in said
+    assert (tmp_path / "content" / CHART).is_file()
