@@ -66,7 +66,7 @@ BEYOND: tuple[tuple[str, tuple[str, ...]], ...] = (
     (
         "the chart: where lines, knots, beads and close-ups lie on it.",
         (
-            "path-short", "point-twice", "point-outside", "points-on-bare", "long-stitch-bends", "daisy-points",
+            "path-short", "point-twice", "point-outside", "long-stitch-bends", "daisy-points",
             "daisy-flat", "close-up-rows", "close-up-ragged", "close-up-outside", "close-up-full",
             "close-up-block", "close-up-halves", "close-up-line", "close-up-over-stitch",
             "close-up-twice",
