@@ -319,8 +319,8 @@ def test_what_only_the_day_makes_other_is_one_line_with_the_day_to_type(last_goo
     assert "another day\n" not in said
     (line,) = (one for one in said.splitlines() if "files would be made anew" in one)
     found = re.fullmatch(
-        r"Nothing of yours has changed\. 'build' shows what stands from (\S+) on, and this compares it with another day: \d+ "
-        r"files would be made anew, come or go for the day alone\. To compare the same day, add --as-of (\S+)\.",
+        r"Nothing of yours has changed\. To compare with the day of 'build', add --as-of (\S+): it shows what stands from (\S+) "
+        r"on, and for the day that is asked for \d+ files would be made anew, come or go for that alone\.",
         line,
     )
     assert found and found[1] == found[2]
@@ -343,11 +343,11 @@ def test_beside_other_changes_those_of_the_day_alone_are_counted_and_not_told_on
     (last_good / "content" / FERN / "story.md").write_text("It grew on and on.\n")
     said = run("proof", "--against", "build", "--as-of", "2026-12-01", folder=last_good).stdout
     found = re.search(
-        r"^'build' shows .* for the day alone\. To .* add (--as-of \S+)\.$", said, re.M
+        r"^To compare .* add (--as-of \S+): it .* come or go for that alone\.$", said, re.M
     )
     assert found
     again = run("proof", "--against", "build", *found[1].split(), folder=last_good).stdout
-    assert "for the day alone" not in again
+    assert "for that alone" not in again
     told, told_again = (
         {line.split(": ")[0].strip() for line in text.splitlines() if ".html: " in line}
         for text in (said, again)

@@ -57,7 +57,7 @@ def test_a_piece_of_cloth_that_lies_in_the_cupboard_is_reckoned_both_ways_round(
     result = CliRunner().invoke(main, words)
     assert result.exit_code == 0, result.output
     *_, said, how = result.stdout.splitlines()
-    assert how == "So many come out by inches and by centimetres; by one of both it may be more."
+    assert how == "Counted by inches and by centimetres, and the smaller number is given."
     assert said == "Robin on the Spade: 6 (all upright 6, all turned 6)"
 
 

@@ -380,7 +380,7 @@ CASES = (
     Case(
         "a French knot outside the chart",
         {PATTERN: ('"2.5,2.5 3,3"', '"0,0"')},
-        "series/garden-year/fern/pattern.yaml:15:22: the point '0,0' is outside the chart of 4 × 2 stitches; columns go from 1 to 5 and rows from 1 to 3",
+        "series/garden-year/fern/pattern.yaml:15:22: the point '0,0' is outside the chart of 4 × 2 stitches; columns go from 1 to 5 and rows from 1 to 3; they count from 1: should it be 1,1?",
     ),
     Case(
         "a bead outside the chart",

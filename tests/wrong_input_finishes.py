@@ -207,13 +207,13 @@ CASES = (
     Case(
         "a corner of the panel beyond a slant of the wood",
         {FINISH: ("outline: 0,0 120,0 120,120 0,120", "outline: 60,0 120,0 120,120 0,120 0,60")},
-        "finishes/shelf/finish.yaml:4:12: the panel reaches beyond the wood, which is 42.43 mm from its corner 0,0; keep each of its corners on a part, or add the part that it lies on",
+        "finishes/shelf/finish.yaml:4:12: the panel reaches beyond the wood, its corner 0,0 by 42.43 mm; keep each of its corners on a part, or add the part that it lies on",
     ),
     # By hand: the roof's slant from 0,40 to 60,0 is |400 + 1200 − 2400| / √5200 mm away from 10,20.
     Case(
         "a panel measured from the corner of a gable, which reaches below the roof",
         {FINISH: _GABLED},
-        "finishes/shelf/finish.yaml:4:12: the panel reaches beyond the wood, which is 11.09 mm from its corner 10,20; keep each of its corners on a part, or write 10,50 110,50 110,150 10,150 if it is measured from the corner of 'back'",
+        "finishes/shelf/finish.yaml:4:12: the panel reaches beyond the wood, its corner 10,20 by 11.09 mm; keep each of its corners on a part, or write 10,50 110,50 110,150 10,150 if it is measured from the corner of 'back'",
     ),
     Case(
         "a panel beyond the wood, and a part without a place",
@@ -407,7 +407,7 @@ CASES = (
                 "outline: 0,200 200,0 453.5,200 453.5,453.5 0,453.5",
             )
         },
-        "finishes/shelf/finish.yaml:4:12: the panel reaches beyond the wood, which is 141.42 mm from its corner 0,0; keep each of its corners on a part, or write 'back' in mm, 120 × 120 mm, if its 453.5 × 453.5 mm are px",
+        "finishes/shelf/finish.yaml:4:12: the panel reaches beyond the wood, its corner 0,0 by 141.42 mm; keep each of its corners on a part, or write 'back' in mm, 120 × 120 mm, if its 453.5 × 453.5 mm are px",
     ),
     Case(
         "an outline copied with its name from a drawing file",

@@ -60,6 +60,8 @@ def _explained(
         "stop for bare cloth."
     )
     click.echo(threads)
+    if len(unexplained.stitches) > 1:
+        click.echo(f"They are asked in this order: {', '.join(map(shown, unexplained.stitches))}.")
     taken: set[str] = set()  # numbers; another code hardly means a thread that is given already
     for code, stitches in unexplained.stitches.items():
         near = codes.nearest(code)

@@ -276,11 +276,12 @@ def _by_reason(lines: Sequence[tuple[str, str]]) -> Iterator[str]:
 
 
 def _of_another_day(files: int, alone: bool, build_folder: Path, shown: "Days | None") -> str:
-    made = f"shows what stands {_span(shown)}, and this compares it with" if shown else "is of"
+    first = "Nothing of yours has changed. " if alone else ""
+    day = f"--as-of {shown.one}" if shown else "the --as-of that it was made with"
+    stands = f"shows what stands {_span(shown)}" if shown else "is of another day"
     return (
-        f"{'Nothing of yours has changed. ' * alone}'{build_folder}' {made} another day: {counted(files, 'file')} would be "
-        "made anew, come or go for the day alone. To compare the same day, add "
-        f"{f'--as-of {shown.one}' if shown else 'the same --as-of'}."
+        f"{first}To compare with the day of '{build_folder}', add {day}: it {stands}, and for the day that is asked for "
+        f"{counted(files, 'file')} would be made anew, come or go for that alone."
     )
 
 

@@ -6,7 +6,7 @@ WHY_REVIEW: dict[str, Why] = {
     "laid-aside-idle": Why(
         "The file lays advice aside which is not given, of the file's own folder: since the design has changed, "
         "perhaps, or since it belongs to the other file, pattern.yaml or series.yaml; or no such line has the words "
-        "under 'about'.",
+        "under 'about'. Of a skein of which little is used nothing is said while another design uses it too.",
         "Take the line out of laid_aside, or write it in the other file. Let about be words that stand in the advice.",
     ),
     "skein-little": Why(
@@ -44,7 +44,9 @@ WHY_REVIEW: dict[str, Why] = {
         "Take a lighter or a darker one, or use one of the two for both.",
     ),
     "colours-alike-to-some": Why(
-        "Eyes that lack a kind of cone see these two colours as one.",
+        "Eyes that lack a kind of cone (protanopia, deuteranopia, tritanopia) see these two colours as one. The numbers are "
+        "their difference by CIEDE2000, to such eyes and to others: up to 1 nobody tells two colours apart. On the chart "
+        "their symbols tell them apart.",
         "Make them lighter and darker, which all eyes see, or tell in the notes which is which, and lay the advice aside with laid_aside in pattern.yaml.",
     ),
     "colours-of-one-name": Why(

@@ -63,7 +63,7 @@ def complain_of_places(
         hung = bool(_HUNG.search(texts))
         _look_at_parts(filled, panel, parts, hung, problems)
         return
-    corner = f"which is {mm_said(beyond.most_mm)} from its corner {point_said(beyond.at)}"
+    corner = f"its corner {point_said(beyond.at)} by {mm_said(beyond.most_mm)}"
     sides = [
         f"{mm_said(over)} {side}"
         for over, side in zip(beyond.sides_mm, _SIDES, strict=True)

@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from packetgen.diagnostics import Problems
 from packetgen.load.chart import Chart
 from packetgen.load.points import Spot
-from packetgen.load.values import Given
+from packetgen.load.values import Filled
 from packetgen.load.words import shown
 from packetgen.model import BARE
 
@@ -14,12 +14,19 @@ _QUARTER = re.compile(r"(\d+),(5|25|75)", re.ASCII)
 
 
 def complain_of_commas(
-    spots: Sequence[Spot], given: Given, chart: Chart | None, least: int, problems: Problems
+    spots: Sequence[Spot],
+    filled: Filled,
+    name: str,
+    chart: Chart | None,
+    least: int,
+    problems: Problems,
 ) -> None:
-    """Advice where none of the points is on a stitch, and all are, two by two as decimals: they make points of their
-    own, `least` of them or more."""
+    """Advice where none of the points under `name` is on a stitch, and all are, two by two as decimals: they make points
+    of their own, `least` of them or more."""
     found = [_QUARTER.fullmatch(spot.said) for spot in spots]
-    if chart is None or len(spots) % 2 or len(spots) < 2 * least:
+    if (
+        chart is None or len(spots) % 2 or len(spots) < 2 * least
+    ):  # none at all, if the name is missing
         return
     numbers = [f"{one[1]}.{one[2]}" for one in found if one]
     if len(numbers) < len(spots) or any(_on_stitch(spot.x, spot.y, chart) for spot in spots):
@@ -27,7 +34,7 @@ def complain_of_commas(
     meant = list(zip(numbers[::2], numbers[1::2]))
     if all(_on_stitch(float(x), float(y), chart) for x, y in meant):
         problems.add(
-            given.at(spots[0].offset),
+            filled.given[name].at(spots[0].offset),
             "points-on-bare",
             number=len(spots),
             meant=shown(" ".join(f"{x},{y}" for x, y in meant)),

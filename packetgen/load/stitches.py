@@ -65,7 +65,7 @@ def read_line(
         if (before.x, before.y) == (after.x, after.y):
             problems.add(place.at(after.offset), "point-twice", point=said(after.said))
     _inside(spots, filled, "path", chart, problems)
-    complain_of_commas(spots, filled.given["path"], chart, 2, problems)
+    complain_of_commas(spots, filled, "path", chart, 2, problems)
     return Line(mark or "", tuple((spot.x, spot.y) for spot in spots), long, filled.place)
 
 
@@ -104,7 +104,7 @@ def read_knots(
     mark = _mark(filled, marks, threads, problems)
     spots = filled["at"] or ()
     _inside(spots, filled, "at", chart, problems)
-    complain_of_commas(spots, filled.given["at"], chart, 1, problems)
+    complain_of_commas(spots, filled, "at", chart, 1, problems)
     return tuple(
         Knot(mark or "", (spot.x, spot.y), filled.given["at"].at(spot.offset)) for spot in spots
     )
@@ -125,7 +125,7 @@ def read_beads(
         )
     spots = filled["at"] or ()
     _inside(spots, filled, "at", chart, problems)
-    complain_of_commas(spots, filled.given["at"], chart, 1, problems)
+    complain_of_commas(spots, filled, "at", chart, 1, problems)
     if card is None or colour is None:
         return ()
     return tuple(
@@ -162,6 +162,11 @@ def _inside(
     turned = " ".join(f"{plain(spot.y)},{plain(spot.x)}" for spot in spots)
     if not any(outside(spot.y, spot.x) for spot in spots) and len(turned) <= _LONGEST_TURNED:
         hint = f"{hint}; the column comes first: should it be {turned}?"
+    from_one = " ".join(f"{plain(spot.x + 1)},{plain(spot.y + 1)}" for spot in spots)
+    from_nought = any(0 in (spot.x, spot.y) for spot in spots)
+    if from_nought and not any(outside(spot.x + 1, spot.y + 1) for spot in spots):
+        if len(from_one) <= _LONGEST_TURNED:
+            hint = f"{hint}; they count from 1: should it be {from_one}?"
     problems.add(
         filled.given[name].at(beyond[0].offset),
         "point-outside",
