@@ -119,14 +119,14 @@ def test_each_line_costs_its_units_and_the_whole_is_exact():
     said = kit_table(
         (design(thread=price("1.35"), cloth_price=price("9.10"), beads=beads(3)),), None, None
     )
-    assert "Cost in all: 14.30 EUR" in said and "no price" not in said
+    assert "Cost of threads, beads and cloth: 14.30 EUR" in said and "no price" not in said
 
 
 def test_what_has_no_price_is_named_and_not_summed():
     kit_ = kit_of((design(thread=price("1.35")),), None, None)
     assert kit_.totals == (price("2.70"),)
     said = kit_table((design(thread=price("1.35")),), None, None)
-    assert "Cost in all: 2.70 EUR" in said
+    assert "Cost of threads, beads and cloth: 2.70 EUR" in said
     assert "Not in it, since no price is given: Cloth 14." in said
 
 

@@ -79,6 +79,20 @@ CASES = (
         "finishes/shelf/finish.yaml:4:12: advice: below 22 % of the panel there is no wood; write 10,60 110,60 110,150 10,150 if it was measured from the corner of 'back': corners are those in the drawing of the whole",
     ),
     Case(
+        "a panel measured from the corner of a board that a rail lies above",
+        {
+            FINISH: TINY[FINISH]
+            .replace("outline: 0,0 100,0 100,100 0,100", "outline: 10,10 110,10 110,110 10,110")
+            .replace("    at: 0,0\n", "    at: 0,30\n", 1)
+            .replace(
+                "    faces: both\n",
+                "    faces: both\n  - name: rail\n    outline: 0,0 160,0 160,25 0,25\n    at: -20,8\n    thickness: 6 mm\n    pieces: 1\n    paint: sage\n    coats: 2\n    faces: both\n",
+                1,
+            )
+        },
+        "finishes/shelf/finish.yaml:4:12: advice: the panel lies 30 mm above the middle of 'back'; write 10,40 110,40 110,140 10,140 if it was measured from that part's corner: corners are those in the drawing of the whole",
+    ),
+    Case(
         "a panel measured from the corner of a board that stands elsewhere",
         {
             FINISH: TINY[FINISH]

@@ -156,7 +156,7 @@ FIGURES: dict[str, Fault] = {
         "{within}, or {other}",
     ),
     "panel-beside-middle": Fault(
-        "the panel lies {much} to the {side} of the middle of {part}",
+        "the panel lies {much} {side} the middle of {part}",
         "{mend} if it was measured from that part's corner: corners are those in the drawing of the whole",
         Level.ADVICE,
     ),

@@ -16,6 +16,7 @@ from packetgen.load.piece_words import (
 from packetgen.load.placed_parts import (
     LARGE,
     Hidden,
+    above_middle,
     beside_middle,
     better_turned,
     beyond_wood,
@@ -92,7 +93,14 @@ def _look_at_middle(panel: Filled, parts: tuple[Part, ...], problems: Problems) 
         problems.add(panel.place_of("outline"), "panel-over-gap", part=said(part.name), **facts)
     elif beside := beside_middle(outline, parts):
         part, much = parts[beside[0]], mm_said(abs(beside[1]))
-        side = "left" if beside[1] < 0 else "right"
+        side = "to the left of" if beside[1] < 0 else "to the right of"
+        facts = {"much": much, "side": side, "mend": _moved(outline, part)}
+        problems.add(
+            panel.place_of("outline"), "panel-beside-middle", part=said(part.name), **facts
+        )
+    elif above := above_middle(outline, parts):
+        part, much = parts[above[0]], mm_said(abs(above[1]))
+        side = "above" if above[1] < 0 else "below"
         facts = {"much": much, "side": side, "mend": _moved(outline, part)}
         problems.add(
             panel.place_of("outline"), "panel-beside-middle", part=said(part.name), **facts

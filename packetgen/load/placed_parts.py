@@ -112,6 +112,26 @@ def beside_middle(panel: Outline, parts: Sequence[Part]) -> tuple[int, float] | 
     return found[0] if len(found) == 1 else None
 
 
+def above_middle(panel: Outline, parts: Sequence[Part]) -> tuple[int, float] | None:
+    """The number of the one part in whose very middle a panel is, across and down, if its corners are counted from the
+    part's own 0,0, while as it is it lies on other wood too; and how far below that middle it is, mm, or above
+    (negative)."""
+    shape, found = Polygon(panel), []
+    for number, part in enumerate(parts):
+        own = box(*_placed(part).bounds)
+        moved = translate(shape, *part.at_mm)
+        across, down = (one - other for one, other in zip(_centre(moved), _centre(own)))
+        if (
+            max(abs(across), abs(down)) <= _MIDDLE_MM < abs(part.at_mm[1])
+            and not own.buffer(_ROUNDED_MM).covers(shape)
+            and lies_on(
+                tuple((x + part.at_mm[0], y + part.at_mm[1]) for x, y in panel), part, parts
+            )
+        ):
+            found.append((number, -part.at_mm[1]))
+    return found[0] if len(found) == 1 else None
+
+
 def over_gap(panel: Outline, parts: Sequence[Part]) -> tuple[int, float] | None:
     """The number of the one part that all of a panel lies on if its corners are counted from the part's own 0,0, where
     as it is there is no wood below a share of it; and that share."""
@@ -292,6 +312,11 @@ def _touching(placed: Sequence[Polygon]) -> list[tuple[int, ...]]:
 
 def _gap_mm(one: BaseGeometry, others: Iterable[Polygon]) -> float:
     return min(one.distance(other) for other in others)
+
+
+def _centre(shape: BaseGeometry) -> tuple[float, float]:
+    left, top, right, bottom = shape.bounds
+    return (left + right) / 2, (top + bottom) / 2
 
 
 def _middle(shape: BaseGeometry) -> float:

@@ -42,7 +42,7 @@ def praise_of_pattern(
             _thread(figures),
             _conversions(figures.pattern, codes),
             _cover(figures, codes),
-            _picture(figures.pattern),
+            _picture(figures.pattern, codes),
             _credits(figures.pattern),
         )
         for praise in found
@@ -54,7 +54,7 @@ def praise_of_series(
 ) -> tuple[Praise, ...]:
     """`codes` are those of all that was found wrong with the series or with a pattern of it."""
     return (
-        *_of_all(series),
+        *_of_all(series, codes),
         *_magnets(figures, series, codes),
         *_contrast(series),
         *_nothing_idle(series, codes),
@@ -170,8 +170,8 @@ def _cover(figures: Figures, codes: Collection[str]) -> Iterator[Praise]:
         yield Praise("covers well", words)
 
 
-def _picture(pattern: Pattern) -> Iterator[Praise]:
-    if pattern.photo_alt:
+def _picture(pattern: Pattern, codes: Collection[str]) -> Iterator[Praise]:
+    if pattern.photo_alt and "texts-copied" not in codes:
         yield Praise("picture in your own words", "Its picture is described in your own words.")
     if pattern.photo and px_per_inch(pattern.photo) >= LEAST_PX_PER_INCH:
         sharp = round(px_per_inch(pattern.photo))
@@ -198,7 +198,7 @@ def _sentence(who: str, rest: str) -> str:
     return f"{who[0].upper()}{who[1:]} {rest}."
 
 
-def _of_all(series: Series) -> Iterator[Praise]:
+def _of_all(series: Series, codes: Collection[str]) -> Iterator[Praise]:
     number = len(series.patterns)
     if number < 2:
         return
@@ -206,7 +206,7 @@ def _of_all(series: Series) -> Iterator[Praise]:
         yield Praise(
             "photographs of all", _sentence(all_of(number, "pattern"), "have a photograph")
         )
-    if all(pattern.photo_alt for pattern in series.patterns):
+    if all(pattern.photo_alt for pattern in series.patterns) and "texts-copied" not in codes:
         yield Praise(
             "all pictures in your own words",
             _sentence(all_of(number, "picture"), "are described by hand"),

@@ -163,7 +163,9 @@ def _costs(kit: Kit) -> list[str]:
     """Nothing at all where nobody has given a price."""
     if not kit.totals:
         return []
-    rows = [f"Cost in all: {' and '.join(f'{t.amount} {t.currency}' for t in kit.totals)}"]
+    rows = [
+        f"Cost of threads, beads and cloth: {' and '.join(f'{t.amount} {t.currency}' for t in kit.totals)}"
+    ]
     unpriced = dict.fromkeys(price_name(line) for line in kit.without_price)
     if unpriced:
         rows.append(f"Not in it, since no price is given: {', '.join(unpriced)}.")

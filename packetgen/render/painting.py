@@ -107,7 +107,7 @@ def coat_views(coats: Sequence[Coat], needs: Sequence[PaintNeed]) -> tuple[CoatV
             coat.paint.hex,
             f"{_ORDINALS[coat.number]} coat",
             coat.paint.put_on_with,
-            "" if len(coat.parts) == all_parts[coat.paint.name] else _names(coat.parts),
+            "" if 1 < len(coat.parts) == all_parts[coat.paint.name] else _names(coat.parts),
             hours_minutes(coat.dry_h),
         )
         for coat in coats
