@@ -57,7 +57,7 @@ def test_a_piece_of_cloth_that_lies_in_the_cupboard_is_reckoned_both_ways_round(
     result = CliRunner().invoke(main, words)
     assert result.exit_code == 0, result.output
     *_, said, how = result.stdout.splitlines()
-    assert how == "Counted by inches and by centimetres, and the smaller number is given."
+    assert how == "Pieces are counted by inches and by centimetres: the smaller number is given."
     assert said == "Robin on the Spade: 6 (all upright 6, all turned 6)"
 
 

@@ -30,7 +30,7 @@ from packetgen.units import (
     size_inches,
 )
 
-_BY_BOTH = "Counted by inches and by centimetres, and the smaller number is given."
+_BY_BOTH = "Pieces are counted by inches and by centimetres: the smaller number is given."
 _ROUNDED = (
     "Cuts are rounded up, to the next eighth of an inch and half centimetre, so two",
     "that differ a little may be alike in one of them.",
