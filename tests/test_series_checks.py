@@ -208,7 +208,7 @@ def test_each_pattern_without_a_photograph_is_told_at_its_own_file():
     asked = "put a photo.jpg beside pattern.yaml when a model is stitched"
     assert lines == [
         f"leaf:1:1: advice: there is no photograph of A Leaf, {drawn}{asked}",
-        f"sprig:1:1: advice: there is no photograph of A Sprig, {drawn}{asked}; drawn, so small a design shows little",
+        f"sprig:1:1: advice: there is no photograph of A Sprig, {drawn}{asked}; drawn, it is very small",
     ]
 
 

@@ -243,7 +243,8 @@ WHY_FIGURES: dict[str, Why] = {
         "Add the line to credits. While no model is stitched, lay the advice aside: nobody is to be thanked yet.",
     ),
     "photo-missing": Why(
-        "There is no photograph of the stitched model, so a drawn picture stands in.",
+        "There is no photograph of the stitched model, so a drawn picture stands in. In it a design of fewer than 30 "
+        "stitches across or down shows little of what it is.",
         "Put a photo.jpg in the folder of the pattern when there is one.",
     ),
     "alt-missing": Why(

@@ -130,7 +130,7 @@ def _unused(series: Series, problems: Problems) -> None:
 def _picture(pattern: Pattern, series: Series, problems: Problems) -> None:
     """Told of each pattern, so that one whose model is not stitched yet can lay it aside for itself."""
     if pattern.photo is None and not pattern.photo_awaited:
-        needed = "; drawn, so small a design shows little" if only_hinted_at(pattern) else ""
+        needed = "; drawn, it is very small" if only_hinted_at(pattern) else ""
         problems.add(pattern.place, "photo-missing", title=pattern.title, needed=needed)
     if not pattern.photo_alt:
         problems.add(pattern.place, "alt-missing", alt=model_alt(pattern, series.finish))
