@@ -1323,21 +1323,16 @@ def test_below_the_codes_stand_the_threads_of_the_card_and_one_line_to_copy(desk
     assert rows(desk / "new/chart.txt") == ["pfb", "pbf"]
 
 
-NOUGHTS = """\
-name: Nought Stranded
-material: cotton
-strands: 6
-tex: 25
-sold_as: skein
-length: 8 m
-dyed: plain
-colours:
+NOUGHTS = (
+    GREYS[: GREYS.index("  - ")].replace("Greys", "Nought Stranded")
+    + """\
   - {number: "070", name: rust, hex: "#a0452a"}
   - {number: "085", name: moss, hex: "#4a6b3a"}
   - {number: "007", name: fern, hex: "#7ea35d"}
   - {number: "009", name: loam, hex: "#4a3628"}
   - {number: "101", name: sky, hex: "#9cc4d8"}
 """
+)
 
 
 def test_numbers_robbed_of_their_noughts_by_a_spreadsheet_are_one_line_and_one_to_copy(desk):

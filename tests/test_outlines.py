@@ -12,6 +12,7 @@ from shapely import LineString, Point, Polygon, hausdorff_distance
 
 from packetgen.load.outlines import read_outline
 from packetgen.load.placed_parts import (
+    Beside,
     beside_middle,
     beyond_wood,
     hidden,
@@ -293,7 +294,11 @@ def test_parts_that_touch_only_one_another_stand_apart_together():
 @pytest.mark.parametrize(
     ("panel", "at", "found"),
     [
-        ("20,20 120,20 120,120 20,120", (20, 0), (0, -20.0)),  # 20 from the board's own corner
+        (
+            "20,20 120,20 120,120 20,120",
+            (20, 0),
+            Beside(0, 20.0, "to the left of"),
+        ),  # 20 from the board's own corner
         ("40,20 140,20 140,120 40,120", (20, 0), None),  # in the middle
         ("30,20 130,20 130,120 30,120", (20, 0), None),  # nor from its corner
         ("20,20 120,20 120,120 20,120", (0, 10), None),  # from either corner as far to the left

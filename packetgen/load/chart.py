@@ -163,22 +163,26 @@ def _complain_of_spaces(chart: Chart, usual: int, problems: Problems) -> tuple[i
             continue
         line, column = numbers[0], (spaces[numbers[0]] or [1])[0]
         times = sum(len(spaces[number]) for number in numbers)
-        more = f" ({times} in all)" if times > 1 else ""
-        if numbers is others:  # those at the ends of rows are not counted
-            more = f" (and in {counted(len(numbers) - 1, 'more row')})" if numbers[1:] else ""
-        them = "them" if times > 1 else "it"
-        hint = f"take {them} away" if numbers is too_many else "write '.' for bare cloth"
-        if numbers is others and any(len(chart.rows[number - 1]) < usual for number in others):
-            hint += f", so many that each row is {usual} long"
-        if numbers is others and numbers == (line,) and times > 1:
-            more = f" (and in {counted(times - 1, 'more column')})"
-        missing = usual - len(chart.rows[line - 1])
-        if numbers is others and numbers == (line,) and missing > 0:
-            hint = f"write '.' for bare cloth, {times + missing} in all: each row is {usual} long"
+        if numbers is too_many:
+            more = f" ({times} in all)" if times > 1 else ""
+            hint = f"take {'them' if times > 1 else 'it'} away"
+        else:
+            more, hint = _for_bare_cloth(chart, numbers, times, usual)
         spot = f"column {column}, row {line}{more}"
         what = blank_said(chart.rows[line - 1][column - 1 : column] or " ")
         problems.add(chart.place(line, column), "chart-space", what=what, spot=spot, hint=hint)
     return too_many
+
+
+def _for_bare_cloth(chart: Chart, rows: tuple[int, ...], times: int, usual: int) -> tuple[str, str]:
+    """Where else blanks stand for bare cloth, and what to write; those at the ends of rows are not counted."""
+    hint = "write '.' for bare cloth"
+    missing = max(usual - len(chart.rows[row - 1]) for row in rows)
+    if rows[1:]:
+        hint += f", so many that each row is {usual} long" * (missing > 0)
+        return f" (and in {counted(len(rows) - 1, 'more row')})", hint
+    hint += f", {times + missing} in all: each row is {usual} long" * (missing > 0)
+    return f" (and in {counted(times - 1, 'more column')})" * (times > 1), hint
 
 
 def slipped(row: str, usual: int, beside: list[str]) -> tuple[int, bool] | None:

@@ -89,8 +89,7 @@ def examples_in(node: Node, field: str = "", within: str = "") -> Iterator[Left]
         for item in node.items:
             yield from examples_in(item, field, within)
     else:
-        said = {name.value: value for name, value in node.entries}
-        named = said.get("name")
+        named = next((value for name, value in node.entries if name.value == "name"), None)
         example_day = isinstance(named, TextNode) and is_example("name", named.value)
         for name, value in node.entries:
             if field == "occasion" and name.value == "on" and example_day:

@@ -91,17 +91,9 @@ def _look_at_middle(panel: Filled, parts: tuple[Part, ...], problems: Problems) 
         part, share = parts[gap[0]], max(1, round(100 * gap[1]))
         facts = {"share": share, "mend": _moved(outline, part)}
         problems.add(panel.place_of("outline"), "panel-over-gap", part=said(part.name), **facts)
-    elif beside := beside_middle(outline, parts):
-        part, much = parts[beside[0]], mm_said(abs(beside[1]))
-        side = "to the left of" if beside[1] < 0 else "to the right of"
-        facts = {"much": much, "side": side, "mend": _moved(outline, part)}
-        problems.add(
-            panel.place_of("outline"), "panel-beside-middle", part=said(part.name), **facts
-        )
-    elif above := above_middle(outline, parts):
-        part, much = parts[above[0]], mm_said(abs(above[1]))
-        side = "above" if above[1] < 0 else "below"
-        facts = {"much": much, "side": side, "mend": _moved(outline, part)}
+    elif beside := beside_middle(outline, parts) or above_middle(outline, parts):
+        part, much = parts[beside.number], mm_said(beside.by_mm)
+        facts = {"much": much, "side": beside.side, "mend": _moved(outline, part)}
         problems.add(
             panel.place_of("outline"), "panel-beside-middle", part=said(part.name), **facts
         )

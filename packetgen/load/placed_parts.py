@@ -93,43 +93,54 @@ def lies_on(panel: Outline, part: Part, parts: Iterable[Part]) -> bool:
     return round_part.covers(Polygon(panel)) and beyond_wood(panel, parts) is None
 
 
-def beside_middle(panel: Outline, parts: Sequence[Part]) -> tuple[int, float] | None:
-    """The number of the one part on which a panel lies beside its middle, and in its middle if its corners are counted
-    from the part's own 0,0; and how far beside it, mm, to the left or to the right (positive)."""
+@dataclass(frozen=True)
+class Beside:
+    """By how much, and on which side, a panel lies beside the middle of a part."""
+
+    number: int  # of the part
+    by_mm: float
+    side: str  # 'to the left of'
+
+
+def beside_middle(panel: Outline, parts: Sequence[Part]) -> Beside | None:
+    """Where a panel lies on one part beside its middle, and in its middle if its corners are counted from the part's
+    own 0,0."""
     middle = _middle(Polygon(panel))
     if abs(middle - _middle(unary_union([_placed(part) for part in parts]))) <= _MIDDLE_MM:
         return None
     found = []
     for number, part in enumerate(parts):
-        (across, down), own = part.at_mm, _middle(_placed(part))
-        moved = tuple((x + across, y + down) for x, y in panel)
+        across, own = part.at_mm[0], _middle(_placed(part))
         if (
             abs(middle - own) > _MIDDLE_MM >= abs(middle + across - own)
             and lies_on(panel, part, parts)
+            and lies_on(_from_corner(panel, part), part, parts)
+        ):
+            side = "to the left of" if middle < own else "to the right of"
+            found.append(Beside(number, abs(middle - own), side))
+    return found[0] if len(found) == 1 else None
+
+
+def above_middle(panel: Outline, parts: Sequence[Part]) -> Beside | None:
+    """Where a panel would be in the very middle of one part, across and down, if its corners were counted from the
+    part's own 0,0, and as it is lies on other wood too."""
+    found = []
+    for number, part in enumerate(parts):
+        moved, own = _from_corner(panel, part), box(*_placed(part).bounds)
+        off = max(abs(a - b) for a, b in zip(_centre(Polygon(moved)), _centre(own)))
+        down = part.at_mm[1]
+        if (
+            off <= _MIDDLE_MM < abs(down)
+            and not own.buffer(_ROUNDED_MM).covers(Polygon(panel))
             and lies_on(moved, part, parts)
         ):
-            found.append((number, middle - own))
+            found.append(Beside(number, abs(down), "above" if down > 0 else "below"))
     return found[0] if len(found) == 1 else None
 
 
-def above_middle(panel: Outline, parts: Sequence[Part]) -> tuple[int, float] | None:
-    """The number of the one part in whose very middle a panel is, across and down, if its corners are counted from the
-    part's own 0,0, while as it is it lies on other wood too; and how far below that middle it is, mm, or above
-    (negative)."""
-    shape, found = Polygon(panel), []
-    for number, part in enumerate(parts):
-        own = box(*_placed(part).bounds)
-        moved = translate(shape, *part.at_mm)
-        across, down = (one - other for one, other in zip(_centre(moved), _centre(own)))
-        if (
-            max(abs(across), abs(down)) <= _MIDDLE_MM < abs(part.at_mm[1])
-            and not own.buffer(_ROUNDED_MM).covers(shape)
-            and lies_on(
-                tuple((x + part.at_mm[0], y + part.at_mm[1]) for x, y in panel), part, parts
-            )
-        ):
-            found.append((number, -part.at_mm[1]))
-    return found[0] if len(found) == 1 else None
+def _from_corner(panel: Outline, part: Part) -> Outline:
+    """The panel where its corners were counted from the part's own 0,0."""
+    return tuple((x + part.at_mm[0], y + part.at_mm[1]) for x, y in panel)
 
 
 def over_gap(panel: Outline, parts: Sequence[Part]) -> tuple[int, float] | None:
@@ -320,8 +331,7 @@ def _centre(shape: BaseGeometry) -> tuple[float, float]:
 
 
 def _middle(shape: BaseGeometry) -> float:
-    left, _, right, _ = shape.bounds
-    return float(left + right) / 2
+    return _centre(shape)[0]
 
 
 def _extent(shape: Polygon) -> tuple[float, float]:

@@ -24,9 +24,8 @@ def complain_of_commas(
     """Advice where none of the points under `name` is on a stitch, and all are, two by two as decimals: they make points
     of their own, `least` of them or more."""
     found = [_QUARTER.fullmatch(spot.said) for spot in spots]
-    if (
-        chart is None or len(spots) % 2 or len(spots) < 2 * least
-    ):  # none at all, if the name is missing
+    few = len(spots) < 2 * least  # none at all, if the name is missing
+    if chart is None or len(spots) % 2 or few:
         return
     numbers = [f"{one[1]}.{one[2]}" for one in found if one]
     if len(numbers) < len(spots) or any(_on_stitch(spot.x, spot.y, chart) for spot in spots):

@@ -163,10 +163,10 @@ def _inside(
     if not any(outside(spot.y, spot.x) for spot in spots) and len(turned) <= _LONGEST_TURNED:
         hint = f"{hint}; the column comes first: should it be {turned}?"
     from_one = " ".join(f"{plain(spot.x + 1)},{plain(spot.y + 1)}" for spot in spots)
-    from_nought = any(0 in (spot.x, spot.y) for spot in spots)
-    if from_nought and not any(outside(spot.x + 1, spot.y + 1) for spot in spots):
-        if len(from_one) <= _LONGEST_TURNED:
-            hint = f"{hint}; they count from 1: should it be {from_one}?"
+    counted_from_0 = any(0 in (spot.x, spot.y) for spot in spots)
+    inside = not any(outside(spot.x + 1, spot.y + 1) for spot in spots)
+    if counted_from_0 and inside and len(from_one) <= _LONGEST_TURNED:
+        hint = f"{hint}; they count from 1: should it be {from_one}?"
     problems.add(
         filled.given[name].at(beyond[0].offset),
         "point-outside",
