@@ -101,7 +101,9 @@ class Problems:
         for problem in self:
             if problem.code == code:
                 alike.setdefault((problem.wrong, problem.right), []).append(problem)
-        for (wrong, _), (first, *others) in alike.items():
+        for (wrong, _), found in alike.items():
+            # A YAML file says what a remark or a text only repeats.
+            first, *others = sorted(found, key=lambda one: not one.place.path.endswith(".yaml"))
             if others:
                 self._found -= {first, *others}
                 where = f", named here and {_on_lines(first.place, [one.place for one in others])}"

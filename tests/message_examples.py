@@ -5,15 +5,18 @@ and of designs that are brought in.
 """
 
 from dataclasses import dataclass
+from datetime import date
 from pathlib import Path
 
 from packetgen.bring.codes import Codes
 from packetgen.bring.reading import Reading, read_design
+from packetgen.cli.reissuing import unrevised
 from packetgen.diagnostics import Place, Problems
 from packetgen.faults.review import REVIEW
 from packetgen.load.files import ContentFolder
 from packetgen.model import Colour
 from packetgen.pipeline import proof, review
+from packetgen.record import Issued
 from packetgen.reference.catalogue import Example
 from tests import wrong_input_review
 from tests.content_builder import (
@@ -137,6 +140,9 @@ def message_examples(folder: Path) -> dict[str, Example]:
                     written = written_at(case, problem.place)
                     found[problem.code] = Example(problem.place.path, written, problem.printed)
     for problem in proof(folder / "contents").problems:
+        found[problem.code] = Example(problem.place.path, "", problem.printed)
+    issued = Issued("Fern by the Tap", 1, f"{PATTERN}:29:5", "", "", False)
+    for problem in unrevised([issued], Path("build"), date(2027, 3, 1)):
         found[problem.code] = Example(problem.place.path, "", problem.printed)
     return dict(sorted((found | _of_bringing(folder / "drawn")).items()))
 

@@ -1423,6 +1423,29 @@ def test_threads_that_were_mixed_up_in_the_answers_are_seen_before_anything_is_w
     assert result.output.endswith("Nothing was written.\n")
 
 
+def test_an_answer_is_taken_back_and_asked_for_anew(desk, monkeypatch):
+    """As far as the first; what an answer had taken is offered again."""
+    monkeypatch.setattr("packetgen.cli.bring_questions._on_terminal", lambda: True)
+    (desk / "grid.csv").write_text("y1,ferm,o1\n")
+    words = ["bring", "grid.csv", "--threads", "moss", "--into", "new"]
+    answers = ("07", "E2", "back", "Back", "K4", "", "E2", "")
+    result = CliRunner().invoke(main, words, input="\n".join(answers) + "\n")
+    assert result.exit_code == 0, result.output
+    assert "y1, ferm, o1. 'back' asks for the last one again." in result.output
+    assert result.output.count("y1 (1 stitch) is: ") == 2
+    assert "ferm (1 stitch) is: " in result.output and "is [07 fern]: " in result.output
+    assert rows(desk / "new/chart.txt") == ["pfb"]
+
+
+def test_there_is_nothing_before_the_first_question(desk, monkeypatch):
+    monkeypatch.setattr("packetgen.cli.bring_questions._on_terminal", lambda: True)
+    (desk / "grid.csv").write_text("y1,o1\n")
+    words = ["bring", "grid.csv", "--threads", "moss", "--into", "new"]
+    result = CliRunner().invoke(main, words, input="back\n07\nE2\n\n")
+    assert "Moss Stranded has no 'back'" in result.output
+    assert rows(desk / "new/chart.txt") == ["fb"]
+
+
 @pytest.mark.parametrize("answer", ["y", "YES"])
 def test_a_yes_takes_the_thread_that_is_offered(desk, monkeypatch, answer):
     monkeypatch.setattr("packetgen.cli.bring_questions._on_terminal", lambda: True)

@@ -295,9 +295,9 @@ def test_a_correction_without_a_revision_is_told_where_it_belongs_until_it_has_o
     chart.write_text("rrrb\nrr..\n")
     assert "first built" not in run("build", "--as-of", "2999-01-01", folder=last_good).stdout
     line = (
-        rf"^content/{FERN}/pattern\.yaml:\d+:\d+: Fern by the Tap has another chart, key or lines than revision 1 when it "
-        r"was first built into 'build'; where its packet is sold already, add a line under 'revisions', for example "
-        r"(- \{date: 2\d{3}-\d\d-\d\d, note: .*\}); where not, nothing is to do$"
+        rf"^content/{FERN}/pattern\.yaml:\d+:\d+: advice: Fern by the Tap has another chart, key or lines than revision 1 "
+        r"when it was first built into 'build'; if it is sold already, add under 'revisions', for example, "
+        r"(- \{date: 2\d{3}-\d\d-\d\d, note: .*\}) \[revision-missing\]$"
     )
     against = ("proof", "--against", "build", "--strict")
     assert re.search(line, run(*against, folder=last_good, code=1).stdout, re.M)

@@ -356,6 +356,22 @@ def test_no_panel_lies_nothing_from_an_edge(panel, words):
     assert words in said and "0.00 in" not in said
 
 
+def test_of_a_panel_on_two_planks_the_words_say_where_it_lies_on_the_whole_piece():
+    """By hand: planks of 200 × 90 mm, one below the other, and a panel 15,15–185,160."""
+    finish = piece(panel=((15, 15), (185, 15), (185, 160), (15, 160)))
+    (board,) = finish.parts
+    planks = tuple(
+        replace(board, name=name, at_mm=(0, down), outline=rectangle(0, 0, 200, 90))
+        for name, down in (("upper", 0), ("lower", 90))
+    )
+    finish = replace(finish, parts=planks)
+    said = " ".join(full_size(series(SPRIG, finish=finish), figures(SPRIG, finish)).pages[-1].words)
+    assert (
+        "On the whole piece it lies 0.59 in (1.5 cm) from the left edge, 0.59 in (1.5 cm) from the right edge, "
+        "0.59 in (1.5 cm) from the top and 0.79 in (2.0 cm) from the foot." in said
+    )
+
+
 @pytest.mark.parametrize("which", ["sprig", "large", "house"])
 def test_every_full_size_page_says_how_to_print_it_and_is_black_on_white(which):
     for page in full_size_pages(which):

@@ -82,15 +82,15 @@ CASES = (
         "a panel measured from the corner of a board that a rail lies above",
         {
             FINISH: TINY[FINISH]
-            .replace("outline: 0,0 100,0 100,100 0,100", "outline: 10,10 110,10 110,110 10,110")
+            .replace("outline: 0,0 100,0 100,100 0,100", "outline: 10,6 110,6 110,106 10,106")
             .replace("    at: 0,0\n", "    at: 0,30\n", 1)
             .replace(
                 "    faces: both\n",
-                "    faces: both\n  - name: rail\n    outline: 0,0 160,0 160,25 0,25\n    at: -20,8\n    thickness: 6 mm\n    pieces: 1\n    paint: sage\n    coats: 2\n    faces: both\n",
+                "    faces: both\n  - name: rail\n    outline: 0,0 160,0 160,25 0,25\n    at: -20,5\n    thickness: 6 mm\n    pieces: 1\n    paint: sage\n    coats: 2\n    faces: both\n",
                 1,
             )
         },
-        "finishes/shelf/finish.yaml:4:12: advice: the panel lies 30 mm above the middle of 'back'; write 10,40 110,40 110,140 10,140 if it was measured from that part's corner: corners are those in the drawing of the whole",
+        "finishes/shelf/finish.yaml:4:12: advice: the panel lies on 'back' with a part of it only, and on 'rail'; write 10,36 110,36 110,136 10,136 if it was measured from the corner of 'back': corners are those in the drawing of the whole",
     ),
     Case(
         "a panel measured from the corner of a board that stands elsewhere",
@@ -282,6 +282,11 @@ CASES = (
         "a knob with its two numbers the other way round",
         also("0,0 18,0 18,18 0,18", "149,61"),
         "finishes/shelf/finish.yaml:19:9: advice: 'rail', at 149,61, stands 29 mm away from the nearest other part; mend that, so that the two touch, as at 120,61",
+    ),
+    Case(
+        "a lid whose slanting edge meets the board with one corner",
+        also("0,0 120,11 120,30 0,30", "0,120"),
+        "finishes/shelf/finish.yaml:19:9: advice: 'rail' meets 'back' in one point only, at 0,120, where no glue would hold it; let it lie over 'back', or meet it along an edge",
     ),
     Case(
         "a rail that is listed before what it lies on",

@@ -489,7 +489,7 @@ CASES = (
             .replace("name: peat", "name: soil")
             .replace("name: fern", "name: frond")
         },
-        "series/garden-year/fern/pattern.yaml:9:13: none of the 3 numbers that the key has for 'moss' is a colour of Moss Stranded; write that card's own; or bring your drawing in, which writes a new key: packetgen bring FILE --pattern NAME --replace",
+        "series/garden-year/fern/pattern.yaml:9:13: none of the 3 numbers that the key has for 'moss' is a colour of Moss Stranded; write that card's own; or bring your drawing in for a new key: packetgen bring FILE --pattern NAME --replace",
     ),
     Case(
         "a colour with a new number on the card, told at once in the key and in the chart's list",
@@ -498,9 +498,7 @@ CASES = (
             PATTERN: ('r: {moss: E2, spool: "10"}', 'r: {moss: E2, spool: "10"}   # brick'),
             CHART: "# A fern\n# r  E2 brick\nrrbb\nrk..\n",
         },
-        "series/garden-year/fern/chart.txt:2:6: advice: here stands 'r E2 brick', and 'brick' is 'E9' on Moss Stranded; write 'E9', or take the number out",
-        "series/garden-year/fern/pattern.yaml:9:13: Moss Stranded has no colour 'E2'; write 'E9', which has the name that your remark says, 'brick', or mend its number on the card",
-        "series/garden-year/fern/pattern.yaml:11:14: Moss Stranded has no colour 'E2'; known in threads/moss.yaml: E9 brick, K4 peat, 07 fern; or add it there",
+        "series/garden-year/fern/pattern.yaml:9:13: Moss Stranded has no colour 'E2', named here and on line 11 and line 2 of fern/chart.txt; write 'E9', which has the name that your remark says, 'brick', or mend its number on the card",
     ),
     Case(
         "a card with numbers of its own, one of which looks like one of the key",
@@ -513,7 +511,22 @@ CASES = (
             .replace("name: peat", "name: soil")
             .replace("name: fern", "name: frond")
         },
-        "series/garden-year/fern/pattern.yaml:9:13: none of the 3 numbers that the key has for 'moss' is a colour of Moss Stranded; write that card's own; or bring your drawing in, which writes a new key: packetgen bring FILE --pattern NAME --replace",
+        "series/garden-year/fern/pattern.yaml:9:13: none of the 3 numbers that the key has for 'moss' is a colour of Moss Stranded; write that card's own; or bring your drawing in for a new key: packetgen bring FILE --pattern NAME --replace",
+    ),
+    Case(
+        "a thread set renamed, and its card another with other numbers",
+        {
+            MOSS: TINY[MOSS]
+            .replace("number: E2", "number: 301")
+            .replace("number: K4", "number: 302")
+            .replace('number: "07"', "number: 303")
+            .replace("name: brick", "name: tile")
+            .replace("name: peat", "name: soil")
+            .replace("name: fern", "name: frond"),
+            SERIES: ("{name: moss, card: moss", "{name: stranded, card: moss"),
+            PATTERN: ("thread_sets: [moss, spool]", "thread_sets: [stranded, spool]"),
+        },
+        "series/garden-year/fern/pattern.yaml:9:13: none of the 3 numbers that the key has for 'moss', which is now 'stranded', is a colour of Moss Stranded; write that card's own; or bring your drawing in for a new key: packetgen bring FILE --pattern NAME --replace",
     ),
     Case(
         "a thread set renamed where the sets are listed, and not in the key",

@@ -17,6 +17,8 @@ if TYPE_CHECKING:
     from packetgen.diagnostics import Problems
     from packetgen.model import Colour
 
+_BACK = "back"  # said instead of a thread
+
 
 def answered(
     how: "Reading",
@@ -55,41 +57,50 @@ def _explained(
 
     if len(unexplained.stitches) > MOST_ASKED:
         return
+    asked = tuple(unexplained.stitches.items())
     click.echo(
         "Which thread is each code? Give a number or name of the card, a colour such as #6b503a, or a full "
         "stop for bare cloth."
     )
     click.echo(threads)
-    if len(unexplained.stitches) > 1:
-        click.echo(f"They are asked in this order: {', '.join(map(shown, unexplained.stitches))}.")
-    taken: set[str] = set()  # numbers; another code hardly means a thread that is given already
-    for code, stitches in unexplained.stitches.items():
+    if len(asked) > 1:
+        order = ", ".join(map(shown, unexplained.stitches))
+        click.echo(f"They are asked in this order: {order}. '{_BACK}' asks for the last one again.")
+    given: list[str] = []
+    while len(given) < len(asked):
+        code, stitches = asked[len(given)]
+        taken = {meant.number for said in given if (meant := codes.nearest(said))}
         near = codes.nearest(code)
-        near = None if near and near.number in taken else near
-        asked = f"{shown(code)} ({stitches:,} {'stitch' if stitches == 1 else 'stitches'}) is"
+        near = None if near and near.number in taken else near  # hardly meant by two codes
+        question = f"{shown(code)} ({stitches:,} {'stitch' if stitches == 1 else 'stitches'}) is"
         said = click.prompt(
-            f"{asked} [{near.number} {near.name}]" if near else asked,
+            f"{question} [{near.number} {near.name}]" if near else question,
             default=near.number if near else "",
             show_default=False,
-            value_proc=_Thread(codes, near),
+            value_proc=_Thread(codes, near, may_go_back=bool(given)),
         )
-        if meant := codes.nearest(said):
-            taken.add(meant.number)
-        yield code, said
+        if said is None:
+            given.pop()
+        else:
+            given.append(said)
+    yield from zip(unexplained.stitches, given, strict=True)
 
 
 class _Thread:
-    """Takes an answer that is a thread of the card, a colour or bare cloth; a yes takes what was offered last."""
+    """Takes an answer that is a thread of the card, a colour or bare cloth; a yes takes what was offered last. None asks
+    for the code before again."""
 
-    def __init__(self, codes: "Codes", offered: "Colour | None") -> None:
-        self._codes, self._offered = codes, offered
+    def __init__(self, codes: "Codes", offered: "Colour | None", may_go_back: bool) -> None:
+        self._codes, self._offered, self._may_go_back = codes, offered, may_go_back
 
-    def __call__(self, answer: str) -> str:
+    def __call__(self, answer: str) -> str | None:
         from packetgen.load.words import shown
 
         said = answer.strip()
         if self._offered and said.casefold() in ("y", "yes"):
             return self._offered.number
+        if said.casefold() == _BACK and self._may_go_back and not self._codes.is_thread(said):
+            return None
         if not said:
             raise click.UsageError(
                 "say a number or name of the list, or a full stop for bare cloth"

@@ -6,6 +6,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from packetgen.cli.saying import say
+from packetgen.diagnostics import Place, Problems
 
 if TYPE_CHECKING:
     from packetgen.record import Issued
@@ -15,9 +16,21 @@ def say_of_unrevised(
     patterns: "Iterable[Issued]", build_folder: Path, content_folder: Path, today: date
 ) -> None:
     """A line for each: buyers would hold two packets of one revision that differ."""
+    for problem in unrevised(patterns, build_folder, today):
+        say(f"{content_folder.as_posix()}/{problem.printed}")
+
+
+def unrevised(patterns: "Iterable[Issued]", build_folder: Path, today: date) -> Problems:
+    """Advice on each, at its last revision or its first line."""
+    found = Problems()
     for one in patterns:
-        say(
-            f"{content_folder.as_posix()}/{one.place}: {one.title} has another chart, key or lines than revision "
-            f"{one.revision} when it was first built into '{build_folder}'; where its packet is sold already, add a line "
-            f"under 'revisions', for example - {{date: {today}, note: What has changed.}}; where not, nothing is to do"
+        path, line, column = one.place.rsplit(":", 2)
+        found.add(
+            Place(path, int(line), int(column)),
+            "revision-missing",
+            title=one.title,
+            revision=one.revision,
+            build=build_folder,
+            today=today,
         )
+    return found

@@ -160,6 +160,11 @@ FIGURES: dict[str, Fault] = {
         "{mend} if it was measured from that part's corner: corners are those in the drawing of the whole",
         Level.ADVICE,
     ),
+    "panel-across": Fault(
+        "the panel lies on {part} with a part of it only, and on {onto}",
+        "{mend} if it was measured from the corner of {part}: corners are those in the drawing of the whole",
+        Level.ADVICE,
+    ),
     "panel-over-gap": Fault(
         "below {share} % of the panel there is no wood",
         "{mend} if it was measured from the corner of {part}: corners are those in the drawing of the whole",
@@ -190,6 +195,11 @@ FIGURES: dict[str, Fault] = {
         "{mend}, so that the two touch{near}",
         Level.ADVICE,
     ),
+    "part-joint-narrow": Fault(
+        "{part} meets {other} in one point only, at {at}, where no glue would hold it",
+        "let it lie over {other}, or meet it along an edge",
+        Level.ADVICE,
+    ),
     "magnets-no-room": Fault(
         "{title} on {cloth}, a card of {inches} ({centimetres}), leaves no room for {pairs} magnets "
         "where all designs have them",
@@ -202,13 +212,18 @@ FIGURES: dict[str, Fault] = {
         Level.ADVICE,
     ),
     "magnets-bunched": Fault(
-        "the magnets of {title} stand only {inches} ({centimetres}) apart: they must suit the small {cards} of {by} too",
+        "{title} may lift at its corners: its magnets are {inches} ({centimetres}) apart, to suit the small {cards} of {by}",
         "{mend}",
         Level.ADVICE,
     ),
     # a series as a whole (found by reckon)
     "title-twice": Fault(
         "'{title}' is also the title of another pattern ({other})", "give one of the two another"
+    ),
+    "revision-missing": Fault(
+        "{title} has another chart, key or lines than revision {revision} when it was first built into '{build}'",
+        "if it is sold already, add under 'revisions', for example, - {{date: {today}, note: What has changed.}}",
+        Level.ADVICE,
     ),
     "release-behind": Fault(
         "the release is {release}, and the days of the designs are over by then for that year, the last {last}",

@@ -47,7 +47,7 @@ PATTERNS: dict[str, Fault] = {
     ),
     "colours-of-another": Fault(
         "none of the {number} numbers that the key has for {of} is a colour of {card}",
-        "write that card's own; or bring your drawing in, which writes a new key: packetgen bring FILE --pattern NAME --replace",
+        "write that card's own; or bring your drawing in for a new key: packetgen bring FILE --pattern NAME --replace",
     ),
     "set-not-offered": Fault(
         "the key names the thread set {set}, which this pattern does not offer",

@@ -154,6 +154,12 @@ WHY_FIGURES: dict[str, Why] = {
         "that board, which itself stands elsewhere by its at. All designs, magnets and pictures would hang beside the middle.",
         "Count the corners in the drawing of the whole; or lay the advice aside where the panel is meant to be there.",
     ),
+    "panel-across": Why(
+        "The panel lies across two parts, which may differ in thickness and paint, and all of it would lie on one of them if "
+        "its corners were counted from the corner of that part, which itself stands elsewhere by its at. Where it is in the "
+        "very middle of the whole piece, nothing is said.",
+        "Count the corners in the drawing of the whole; or lay the advice aside where the panel is meant to lie across.",
+    ),
     "panel-over-gap": Why(
         "Part of the panel lies between parts, where nothing is, and all of it would lie on one board if its corners were "
         "counted from the corner of that board, which itself stands elsewhere by its at.",
@@ -189,6 +195,13 @@ WHY_FIGURES: dict[str, Why] = {
         "another place. A part without an at stands at 0,0. What hangs on cord hangs nearer.",
         "Correct its at: it is where the 0,0 of the part's own outline stands in the drawing of the whole.",
     ),
+    "part-joint-narrow": Why(
+        "A corner, or the outermost point of a curve, is all of this part that comes near any other: the joint is shorter than "
+        "7 % of either. The place is that in the drawing of the whole. Where cord, wire or a hinge is named in the "
+        "piece's texts or its hardware, nothing is said.",
+        "Correct its at or its outline, so that it lies over the other part or meets it along an edge; or lay the advice "
+        "aside in series.yaml, where a dowel or a screw holds it.",
+    ),
     "magnets-no-room": Why(
         "All designs of a series have their magnets at the same places, and on this card they do not fit.",
         "Make inset smaller, the border wider, or take fewer magnets. Bare rows round the design make its card larger too.",
@@ -210,6 +223,13 @@ WHY_FIGURES: dict[str, Why] = {
     "title-twice": Why(
         "Two patterns have the same title, so readers and shops would take one for the other.",
         "Give one of them another.",
+    ),
+    "revision-missing": Why(
+        "What is stitched is no longer what it was when this revision was first built into that folder, and the number is "
+        "still the same: two buyers would hold packets of one revision that differ. Said by proof --against and by "
+        "build, and under proof --strict --against it counts as a fault.",
+        "Where the packet is sold already, add a line below the others under revisions, with its day and what has changed; "
+        "where nobody has it yet, nothing is to do.",
     ),
     "release-behind": Why(
         "No design hangs within four months of the release (our own choice), and days of designs are just over by then: "

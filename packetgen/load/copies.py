@@ -5,7 +5,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 from urllib.parse import urlsplit
 
-from packetgen.diagnostics import Problems
+from packetgen.diagnostics import Place, Problems
 from packetgen.load.examples import example_charts, is_example
 from packetgen.load.words import listed, said
 from packetgen.model import Daisy, Fraction, Knot, Line, Pattern
@@ -41,7 +41,8 @@ def complain_of_copies(patterns: Sequence[Pattern], examples: Problems, problems
                 names.append("occasion")  # told by itself once they are called otherwise
             are = "is that" if len(names) == 1 else "are those"
             what = listed(names, "and")
-            problems.add(pattern.place, "texts-copied", what=what, are=are, other=said(other.title))
+            place = _place_of(pattern, names[0])
+            problems.add(place, "texts-copied", what=what, are=are, other=said(other.title))
 
 
 def complain_of_counters(patterns: Sequence[Pattern], problems: Problems) -> None:
@@ -84,6 +85,17 @@ def _drawn(pattern: Pattern) -> object:
         tuple(replace(one, mark=called.get(one.mark, one.mark)) for one in pieces),
         pattern.beads,
     )
+
+
+def _place_of(pattern: Pattern, text: str) -> Place:
+    folder = pattern.place.path.rpartition("/")[0]
+    places = {
+        "about": pattern.about_place,
+        "photo_alt": pattern.photo_alt_place,
+        "story.md": Place(f"{folder}/story.md"),
+        _STITCHING: Place(f"{folder}/{_STITCHING}"),
+    }
+    return places[text] or pattern.place
 
 
 def _texts(pattern: Pattern) -> list[tuple[str, str]]:

@@ -9,7 +9,7 @@ from types import MappingProxyType
 
 from packetgen.diagnostics import Place, Problems, nearest_of
 from packetgen.load.cards import Cards
-from packetgen.load.key_remarks import colour_named, names_in_remarks
+from packetgen.load.key_remarks import called_in_remarks, colour_named, names_in_remarks
 from packetgen.load.references import resolve
 from packetgen.load.shape_pattern import KEY_LINE
 from packetgen.load.strange_keys import (
@@ -69,15 +69,17 @@ def read_key(
     if not given.value and given.whole:
         problems.add(given.place, "key-empty")
     renamed = renamed_set(given, sets, series_sets)
+    strange = sets_of_another_card(given, sets, renamed, problems)
     if renamed:
         old, new = renamed
-        problems.add(
-            given.place, "set-renamed", number=len(given.value), old=said(old), new=said(new)
-        )
+        if new not in strange:
+            facts = {"number": len(given.value), "old": said(old), "new": said(new)}
+            problems.add(given.place, "set-renamed", **facts)
         sound = False
-    strange = sets_of_another_card(given, sets, problems)
     remarks = names_in_remarks(text, [key.place.line for key, _ in given.value or ()])
-    reader = _KeyReader(sets, series_sets, requests, cards, strange, remarks, problems)
+    sound_lines = [line.value for _, line in given.value or () if line.value is not None]
+    called = called_in_remarks(sound_lines, remarks, tuple(sets or ()))
+    reader = _KeyReader(sets, series_sets, requests, cards, strange, remarks, called, problems)
     for key, line in given.value or ():
         if LOST in key.value or not _usable_mark(key.value, key.place, problems):
             meant.update(key.value if len(key.value) > 1 else "")
@@ -149,6 +151,7 @@ class _KeyReader:
         cards: Cards[ThreadCard],
         passed_over: Collection[str],
         remarks: Mapping[int, str],
+        called: Mapping[str, str],
         problems: Problems,
     ) -> None:
         self._sets = sets
@@ -161,6 +164,7 @@ class _KeyReader:
         self._not_offered: set[str] = set()
         self._passed_over = passed_over  # sets of whose numbers all is told
         self._remarks = remarks
+        self._called = called  # by its number what the remarks of the key call a colour
         self._pinned: dict[str, str] = {}  # chart shape → the mark that has it first
 
     def line(self, mark: str, place: Place, filled: Filled) -> KeyLine | None:
@@ -318,8 +322,7 @@ class _KeyReader:
                 return None
         if one is None or not numbers:
             return None
-        remark = self._remarks.get(given.place.line, "") if len(numbers) == 1 else ""
-        found = [self._thread(number, one.card, remark) for number in numbers]
+        found = [self._thread(number, one.card) for number in numbers]
         needle = tuple(thread for thread in found if thread is not None)
         if len(needle) < len(found):
             return None
@@ -330,10 +333,8 @@ class _KeyReader:
             return None
         return needle
 
-    def _thread(
-        self, given: Given, own: ThreadCard, remark: str
-    ) -> tuple[ThreadCard, Colour] | None:
-        """A number of the set's own card, or a card with its number; `remark` is what the line calls it, or ''."""
+    def _thread(self, given: Given, own: ThreadCard) -> tuple[ThreadCard, Colour] | None:
+        """A number of the set's own card, or a card with its number."""
         card: ThreadCard | None = own
         number, place = given.value, given.place
         if isinstance(number, Filled):
@@ -349,6 +350,7 @@ class _KeyReader:
             self._unknown(card, number, place, hint)
             return None
         called = {colour.name.casefold(): number for number, colour in card.colours.items()}
+        remark = self._called.get(number or "", "")
         meant = colour_named(remark, card)
         if meant and number is not None and number not in card.colours:
             own_number = said(meant.number)

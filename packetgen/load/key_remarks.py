@@ -3,9 +3,10 @@ is a slip."""
 
 import re
 from collections import Counter
-from collections.abc import Collection, Mapping, Sequence
+from collections.abc import Collection, Iterable, Mapping, Sequence
 
 from packetgen.diagnostics import Problems
+from packetgen.load.values import Filled
 from packetgen.load.words import said
 from packetgen.model import Colour, KeyLine, ThreadCard, ThreadSet
 
@@ -19,6 +20,20 @@ def names_in_remarks(text: str, on_lines: Collection[int]) -> Mapping[int, str]:
     lines, alone = text.split("\n"), Counter(on_lines)
     found = {line: _REMARK.fullmatch(lines[line - 1]) for line in on_lines if alone[line] == 1}
     return {line: remark["name"] for line, remark in found.items() if remark}
+
+
+def called_in_remarks(
+    lines: Iterable[Filled], remarks: Mapping[int, str], sets: Collection[str]
+) -> Mapping[str, str]:
+    """By its number what the remarks call a colour that is stitched with alone; none that they call by two names."""
+    found: dict[str, set[str]] = {}
+    for line in lines:
+        for name in sets:
+            numbers = line[name] if name in line.given else None
+            if numbers and len(numbers) == 1 and isinstance(number := numbers[0].value, str):
+                if remark := remarks.get(numbers[0].place.line):
+                    found.setdefault(number, set()).add(remark)
+    return {number: remark for number, (remark, *more) in found.items() if not more}
 
 
 def colour_named(remark: str, card: ThreadCard) -> Colour | None:

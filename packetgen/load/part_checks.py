@@ -4,6 +4,7 @@ import re
 from collections.abc import Sequence
 
 from packetgen.diagnostics import Problems
+from packetgen.load.narrow_joints import met_in_a_point
 from packetgen.load.piece_words import (
     SHOWN,
     extent_of,
@@ -16,7 +17,7 @@ from packetgen.load.piece_words import (
 from packetgen.load.placed_parts import (
     LARGE,
     Hidden,
-    above_middle,
+    across_parts,
     beside_middle,
     better_turned,
     beyond_wood,
@@ -91,7 +92,11 @@ def _look_at_middle(panel: Filled, parts: tuple[Part, ...], problems: Problems) 
         part, share = parts[gap[0]], max(1, round(100 * gap[1]))
         facts = {"share": share, "mend": _moved(outline, part)}
         problems.add(panel.place_of("outline"), "panel-over-gap", part=said(part.name), **facts)
-    elif beside := beside_middle(outline, parts) or above_middle(outline, parts):
+    elif across := across_parts(outline, parts):
+        part, onto = parts[across.number], parts[across.onto]
+        facts = {"part": said(part.name), "onto": said(onto.name), "mend": _moved(outline, part)}
+        problems.add(panel.place_of("outline"), "panel-across", **facts)
+    elif beside := beside_middle(outline, parts):
         part, much = parts[beside.number], mm_said(beside.by_mm)
         facts = {"much": much, "side": beside.side, "mend": _moved(outline, part)}
         problems.add(
@@ -257,6 +262,15 @@ def _look_at_parts(
             parts_more = counted(len(far.together_with), "part")
             facts["part"] = f"{facts['part']} with {parts_more} that it hangs together with,"
         problems.add(part.place_of("at"), "part-apart", **facts)
+    if not (wrong or apart or hung or number is not None):
+        for joint in met_in_a_point(parts):
+            problems.add(
+                stand[joint.number].place_of("at" if _has_place(stand[joint.number]) else "name"),
+                "part-joint-narrow",
+                part=said(stand[joint.number]["name"]),
+                other=said(stand[joint.other]["name"]),
+                at=point_said(joint.at_mm),
+            )
 
 
 def _look_at_placeless(stand: Sequence[Filled], told: set[int], problems: Problems) -> None:

@@ -154,6 +154,8 @@ def load_pattern(
         release=filled["release"],
         release_place=filled.place_of("release") if filled["release"] else None,
         trim_place=filled.place_of("trim_hex") if filled["trim_hex"] else None,
+        about_place=filled.place_of("about") if filled["about"] else None,
+        photo_alt_place=filled.place_of("photo_alt") if filled["photo_alt"] else None,
         given_away=tuple(dict.fromkeys(one.value for one in filled.each("given_away"))),
         laid_aside=aside,
         sold_at=tuple(

@@ -1,6 +1,6 @@
 """Whether the parts of a finishing piece stand where they can: below its panel, beside it, and together."""
 
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Callable, Iterable, Iterator, Sequence
 from dataclasses import dataclass, replace
 
 from shapely import Point, Polygon, box, unary_union
@@ -74,7 +74,7 @@ def beyond_wood(panel: Outline, parts: Iterable[Part]) -> Beyond | None:
     as wood. Of a part with several pieces only one has a place; where the others could fill what lies beyond,
     nobody can tell, and None is given too."""
     parts = tuple(parts)
-    placed = [_placed(part) for part in parts]
+    placed = [placed_part(part) for part in parts]
     wood, shape = unary_union(placed).convex_hull, Polygon(panel)
     at = max(panel, key=lambda corner: wood.distance(Point(corner)))
     most_mm = wood.distance(Point(at))
@@ -89,7 +89,7 @@ def beyond_wood(panel: Outline, parts: Iterable[Part]) -> Beyond | None:
 
 def lies_on(panel: Outline, part: Part, parts: Iterable[Part]) -> bool:
     """Whether a panel lies on the wood, and on no more of it than that part is wide and high."""
-    round_part = box(*_placed(part).bounds).buffer(_ROUNDED_MM)
+    round_part = box(*placed_part(part).bounds).buffer(_ROUNDED_MM)
     return round_part.covers(Polygon(panel)) and beyond_wood(panel, parts) is None
 
 
@@ -106,11 +106,11 @@ def beside_middle(panel: Outline, parts: Sequence[Part]) -> Beside | None:
     """Where a panel lies on one part beside its middle, and in its middle if its corners are counted from the part's
     own 0,0."""
     middle = _middle(Polygon(panel))
-    if abs(middle - _middle(unary_union([_placed(part) for part in parts]))) <= _MIDDLE_MM:
+    if abs(middle - _middle(unary_union([placed_part(part) for part in parts]))) <= _MIDDLE_MM:
         return None
     found = []
     for number, part in enumerate(parts):
-        across, own = part.at_mm[0], _middle(_placed(part))
+        across, own = part.at_mm[0], _middle(placed_part(part))
         if (
             abs(middle - own) > _MIDDLE_MM >= abs(middle + across - own)
             and lies_on(panel, part, parts)
@@ -121,21 +121,36 @@ def beside_middle(panel: Outline, parts: Sequence[Part]) -> Beside | None:
     return found[0] if len(found) == 1 else None
 
 
-def above_middle(panel: Outline, parts: Sequence[Part]) -> Beside | None:
-    """Where a panel would be in the very middle of one part, across and down, if its corners were counted from the
-    part's own 0,0, and as it is lies on other wood too."""
+@dataclass(frozen=True)
+class Across:
+    """A part, by its number, that a panel lies on only with some of it, and the other that it reaches onto most."""
+
+    number: int
+    onto: int
+
+
+def across_parts(panel: Outline, parts: Sequence[Part]) -> Across | None:
+    """The one part that all of a panel lies on if its corners are counted from the part's own 0,0, where as it is no part
+    has all of it, and it is not in the middle of the whole piece either."""
+    shape, placed = Polygon(panel), [placed_part(part) for part in parts]
+    whole = unary_union(placed)
+    off_middle_mm = max(abs(a - b) for a, b in zip(_centre(shape), _centre(whole)))
+    if off_middle_mm <= _MIDDLE_MM or any(map(_has_all(shape), placed)):
+        return None
     found = []
     for number, part in enumerate(parts):
-        moved, own = _from_corner(panel, part), box(*_placed(part).bounds)
-        off = max(abs(a - b) for a, b in zip(_centre(Polygon(moved)), _centre(own)))
-        down = part.at_mm[1]
-        if (
-            off <= _MIDDLE_MM < abs(down)
-            and not own.buffer(_ROUNDED_MM).covers(Polygon(panel))
-            and lies_on(moved, part, parts)
-        ):
-            found.append(Beside(number, abs(down), "above" if down > 0 else "below"))
+        moved = translate(shape, *part.at_mm)
+        if part.at_mm != (0, 0) and _has_all(moved)(placed[number]):
+            beyond = shape.difference(placed[number])
+            reached = [beyond.intersection(other).area for other in placed]
+            onto = max(range(len(parts)), key=lambda other: reached[other])
+            if reached[onto] > _ROUNDED_MM**2 and shape.intersects(placed[number]):
+                found.append(Across(number, onto))
     return found[0] if len(found) == 1 else None
+
+
+def _has_all(panel: BaseGeometry) -> Callable[[BaseGeometry], bool]:
+    return lambda part: bool(part.buffer(_ROUNDED_MM).covers(panel))
 
 
 def _from_corner(panel: Outline, part: Part) -> Outline:
@@ -147,14 +162,14 @@ def over_gap(panel: Outline, parts: Sequence[Part]) -> tuple[int, float] | None:
     """The number of the one part that all of a panel lies on if its corners are counted from the part's own 0,0, where
     as it is there is no wood below a share of it; and that share."""
     shape = Polygon(panel)
-    bare = shape.difference(unary_union([_placed(part) for part in parts])).area / shape.area
+    bare = shape.difference(unary_union([placed_part(part) for part in parts])).area / shape.area
     if bare < _GAP:
         return None
     found = [
         number
         for number, part in enumerate(parts)
         if part.at_mm != (0, 0)
-        and _placed(part).buffer(_ROUNDED_MM).covers(translate(shape, *part.at_mm))
+        and placed_part(part).buffer(_ROUNDED_MM).covers(translate(shape, *part.at_mm))
     ]
     return (found[0], bare) if len(found) == 1 else None
 
@@ -162,12 +177,12 @@ def over_gap(panel: Outline, parts: Sequence[Part]) -> tuple[int, float] | None:
 def in_cm(panel: Outline, parts: Sequence[Part]) -> int | None:
     """The number of the one part that would lie below all of the panel if its corners were in centimetres, and join
     parts that hang apart without it."""
-    shape, placed = Polygon(panel), [_placed(part) for part in parts]
+    shape, placed = Polygon(panel), [placed_part(part) for part in parts]
     apart, most = len(_touching(placed)), LARGE * max(_extent(shape))
     found = []
     for number, part in enumerate(parts):
         tenfold = replace(part, outline=tuple((10 * x, 10 * y) for x, y in part.outline))
-        large = _placed(tenfold)
+        large = placed_part(tenfold)
         if (
             placed[number].intersection(shape).area <= _NEXT_TO_NOTHING * shape.area
             and large.buffer(_ROUNDED_MM).covers(shape)
@@ -185,7 +200,7 @@ def over_panel(
     What only reaches over the panel's edge does no harm. Where no layer of wood carries the panel, as in an open
     frame, nobody can tell what is before it and what behind."""
     shape = Polygon(panel)
-    on_panel = [_placed(part).intersection(shape) for part in parts]
+    on_panel = [placed_part(part).intersection(shape) for part in parts]
     layers = _layers(on_panel)
     carrying = [number for number, layer in enumerate(layers) if _carries(layer, on_panel, shape)]
     if not carrying:
@@ -208,15 +223,15 @@ def better_turned(
         return False
     turned = replace(part, at_mm=part.at_mm[::-1])
     stand = [turned if at == number else one for at, one in enumerate(parts)]
-    others = [_placed(one) for one in parts if one is not part]
-    touches = bool(others) and _gap_mm(_placed(turned), others) <= _ROUNDED_MM
+    others = [placed_part(one) for one in parts if one is not part]
+    touches = bool(others) and _gap_mm(placed_part(turned), others) <= _ROUNDED_MM
     return touches and number not in {over.number for over in over_panel(panel, keep_outs, stand)}
 
 
 def hidden(parts: Sequence[Part]) -> Iterator[Hidden]:
     """The parts that lie wholly behind a single larger one although their front is painted: boards of one shape
     are put together to make a thicker one."""
-    placed = [_placed(part) for part in parts]
+    placed = [placed_part(part) for part in parts]
     before = [one.buffer(_ROUNDED_MM) for one in placed]
     for number, part in enumerate(parts):
         if part.seen:
@@ -234,7 +249,7 @@ def hidden(parts: Sequence[Part]) -> Iterator[Hidden]:
 def doubled(parts: Sequence[Part]) -> Iterator[tuple[int, int]]:
     """The parts, by number, that are seen from the front and as large as an earlier such one at the same place, and
     that one."""
-    placed = [_placed(part) for part in parts]
+    placed = [placed_part(part) for part in parts]
     for number, part in enumerate(parts):
         same = (
             earlier
@@ -252,7 +267,7 @@ def standing_apart(panel: Outline, parts: Sequence[Part], hung: bool) -> Iterato
     """The parts that neither touch another nor lie at the panel, and likewise those that touch only one another,
     beyond gaps that may be meant: where anything is `hung` up, that is what stands below or above others; what
     stands beside them is not."""
-    placed = [_placed(part) for part in parts]
+    placed = [placed_part(part) for part in parts]
     shape = Polygon(panel)
     groups = _touching(placed)
     for group in groups if len(groups) > 1 else ():
@@ -267,7 +282,7 @@ def standing_apart(panel: Outline, parts: Sequence[Part], hung: bool) -> Iterato
             long = max(right - left, bottom - top) if hangs else 0
             if gap_mm > min(_HUNG_MM, max(_LEAST_LONG_MM, long)):
                 part = parts[group[0]]
-                turned = _placed(replace(part, at_mm=part.at_mm[::-1]))
+                turned = placed_part(replace(part, at_mm=part.at_mm[::-1]))
                 swapped = len(group) == 1 and _gap_mm(turned, others) <= _ROUNDED_MM
                 by_itself = Polygon(part.outline)
                 twice = (
@@ -295,7 +310,7 @@ def _nearer(
 def turned_about(parts: Sequence[Part]) -> int | None:
     """The number of the part with the two numbers of whose place changed all parts hang together, where they do not.
     It is sought among those that most of the wood hangs together with: what stands alone may hang on cord."""
-    placed = [_placed(part) for part in parts]
+    placed = [placed_part(part) for part in parts]
     groups = _touching(placed)
     if len(groups) < 2:
         return None
@@ -303,7 +318,7 @@ def turned_about(parts: Sequence[Part]) -> int | None:
     found = []
     for number in main:
         across, down = parts[number].at_mm
-        turned = _placed(replace(parts[number], at_mm=(down, across)))
+        turned = placed_part(replace(parts[number], at_mm=(down, across)))
         others = [turned if at == number else one for at, one in enumerate(placed)]
         if across != down and len(_touching(others)) == 1:
             found.append(number)
@@ -339,7 +354,7 @@ def _extent(shape: Polygon) -> tuple[float, float]:
     return right - left, bottom - top
 
 
-def _placed(part: Part) -> Polygon:
+def placed_part(part: Part) -> Polygon:
     return Polygon([(x + part.at_mm[0], y + part.at_mm[1]) for x, y in part.outline])
 
 

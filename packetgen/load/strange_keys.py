@@ -32,9 +32,14 @@ def renamed_set(given: Given, sets: Sets, series_sets: Sets) -> tuple[str, str] 
     return None
 
 
-def sets_of_another_card(given: Given, sets: Sets, problems: Problems) -> Collection[str]:
-    """The sets of which no number of several lines is on their card, nor most like one that is: told once for all."""
+def sets_of_another_card(
+    given: Given, sets: Sets, renamed: tuple[str, str] | None, problems: Problems
+) -> Collection[str]:
+    """The sets of which no number of several lines is on their card, nor most like one that is: told once for all. Of one
+    that was `renamed` too, that is told with it."""
     lines = [line.value for _, line in given.value or () if line.value is not None]
+    if renamed:
+        lines = [with_name(line, renamed) for line in lines]
     found: list[str] = []
     for name, one in (sets or {}).items():
         places = {
@@ -53,7 +58,10 @@ def sets_of_another_card(given: Given, sets: Sets, problems: Problems) -> Collec
         ):
             continue
         found.append(name)
-        facts = {"number": len(places), "card": shown(one.card.name), "of": said(name)}
+        of = said(name)
+        if renamed and name == renamed[1]:
+            of = f"{said(renamed[0])}, which is now {of},"
+        facts = {"number": len(places), "card": shown(one.card.name), "of": of}
         problems.add(min(places.values()), "colours-of-another", **facts)
     return found
 

@@ -3,6 +3,7 @@ number is old, mostly."""
 
 import re
 from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import replace
 from functools import lru_cache
 
 from packetgen.diagnostics import Place, Problems
@@ -27,6 +28,11 @@ def complain_of_told_numbers(
         alike = [(own, card) for own, card in of if _form(own) == _form(number)]
         if alike and number.casefold() not in (own.casefold() for own, _ in of):
             own, card = alike[0]
+            lost = f"{shown(card.name)} has no colour {said(number)}"
+            told = [one for one in problems if one.code == "colour-unknown" and one.wrong == lost]
+            if told:  # here too: it is one slip, and told once
+                problems.take([replace(told[0], place=Place(path, *place))])
+                continue
             problems.add(
                 Place(path, *place),
                 "number-told-other",

@@ -145,5 +145,7 @@ class Pattern:
     release: datetime | None = None  # where it is not that of the series
     release_place: Place | None = field(default=None, compare=False)
     trim_place: Place | None = field(default=None, compare=False)  # of trim_hex
+    about_place: Place | None = field(default=None, compare=False)
+    photo_alt_place: Place | None = field(default=None, compare=False)
     given_away: tuple[str, ...] = ()  # of GIVEN_AWAY; nothing of a pattern that is sold
     laid_aside: tuple[LaidAside, ...] = field(default=(), compare=False)

@@ -139,7 +139,7 @@ def _piece_rows(of: SeriesList) -> Iterator[Row]:
             f"; the longest piece {_both(board.longest_mm)}, the widest {_both(board.widest_mm)}"
         )
         said += f"; {counted(int(square_inches), 'square inch')}, and what the saw takes besides"
-        yield Row("wood", "board to saw", area_cm2, "cm²", said)
+        yield Row("wood", "wood to saw", area_cm2, "cm²", said)
     for need in of.once.paints:
         way = need.ways[0].way
         said = f"of {plain(way.tin_ml)} ml; takes {plain(up_to_step(need.volume_ml, 1))} ml"

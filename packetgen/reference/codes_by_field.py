@@ -99,7 +99,7 @@ _PATTERN: Mapping[str, tuple[str, ...]] = {
     "sold_at[].url": ("counter-of-another",),
     "given_away": ("given-and-sold",),
     "release": ("release-early", "release-far"),
-    "revisions[].date": ("revisions-order", "release-early"),
+    "revisions[].date": ("revisions-order", "release-early", "revision-missing"),
     "chart": ("chart-kind", "file-missing", "outside-folder"),
 }  # fmt: skip
 
@@ -142,10 +142,17 @@ BY_FIELD: Mapping[str, Mapping[str, tuple[str, ...]]] = {
             "part-hides",
             "part-apart",
             "part-doubled",
+            "part-joint-narrow",
         ),
         "fold_over": ("fold-scant",),
         "wadding_inset": ("wadding-small",),
-        "parts[].at": ("part-over-panel", "part-apart", "part-turned", "part-doubled"),
+        "parts[].at": (
+            "part-over-panel",
+            "part-apart",
+            "part-turned",
+            "part-doubled",
+            "part-joint-narrow",
+        ),
         "parts[].faces": ("names-instead",),
         "parts[].painted[].paint": ("coat-twice",),
         "paints[].name": ("name-twice",),
@@ -153,6 +160,7 @@ BY_FIELD: Mapping[str, Mapping[str, tuple[str, ...]]] = {
         "panel.outline": (
             "panel-beyond-wood",
             "panel-beside-middle",
+            "panel-across",
             "panel-over-gap",
             "panel-in-cm",
         ),

@@ -143,30 +143,37 @@ def _panel_words(series: Series) -> tuple[str, ...]:
 
 
 def _where(piece: FinishingPiece) -> str:
-    """How far the panel lies from the edges of the part that it is on."""
-    left, top, right, bottom = bounds(piece.panel)
-    for part in piece.parts:
-        outline: Outline = tuple((x + part.at_mm[0], y + part.at_mm[1]) for x, y in part.outline)
+    """How far the panel lies from the edges of the part that it is on, or of the whole where no part has all of it."""
+    placed = [
+        (part.name, tuple((x + part.at_mm[0], y + part.at_mm[1]) for x, y in part.outline))
+        for part in piece.parts
+    ]
+    for name, outline in placed:
         if covers(outline, piece.panel):
             if area_mm2(outline) - area_mm2(piece.panel) < _SAME_MM * perimeter_mm(outline):
-                return f" Its edges are those of the {part.name}."
-            edges = bounds(outline)
-            away = {
-                "left edge": left - edges[0],
-                "right edge": edges[2] - right,
-                "top": top - edges[1],
-                "foot": edges[3] - bottom,
-            }
-            reached = tuple(f"the {side}" for side, mm in away.items() if mm < _SAME_MM)
-            lies = tuple(
-                f"{_both(mm)} from the {side}" for side, mm in away.items() if mm >= _SAME_MM
-            )
-            said = (
-                f"reaches {listed(reached)}" if reached else "",
-                f"lies {listed(lies)}" if lies else "",
-            )
-            return f" On the part “{part.name}” it {' and '.join(filter(None, said))}."
-    return ""
+                return f" Its edges are those of the {name}."
+            return f" On the part “{name}” it {_away(piece.panel, outline)}."
+    whole = tuple(corner for _, outline in placed for corner in outline)
+    return f" On the whole piece it {_away(piece.panel, whole)}."
+
+
+def _away(panel: Outline, outline: Outline) -> str:
+    """What it reaches of the sides of the outline, and how far it lies from the others."""
+    left, top, right, bottom = bounds(panel)
+    edges = bounds(outline)
+    away = {
+        "left edge": left - edges[0],
+        "right edge": edges[2] - right,
+        "top": top - edges[1],
+        "foot": edges[3] - bottom,
+    }
+    reached = tuple(f"the {side}" for side, mm in away.items() if mm < _SAME_MM)
+    lies = tuple(f"{_both(mm)} from the {side}" for side, mm in away.items() if mm >= _SAME_MM)
+    said = (
+        f"reaches {listed(reached)}" if reached else "",
+        f"lies {listed(lies)}" if lies else "",
+    )
+    return " and ".join(filter(None, said))
 
 
 def _both(mm: float) -> str:

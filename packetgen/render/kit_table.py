@@ -30,6 +30,7 @@ from packetgen.units import (
     size_inches,
 )
 
+_FOR_THE_PIECE = "Cuts are those for the finishing piece."
 _BY_BOTH = "Pieces are counted by inches and by centimetres: the smaller number is given."
 _ROUNDED = (
     "Cuts are rounded up, to the next eighth of an inch and half centimetre, so two",
@@ -48,6 +49,7 @@ def as_table(kit: Kit, finishing: Sequence[Row] = ()) -> str:
     blocks = [
         [
             *(row for design in kit.designs for row in _design(design)),
+            _FOR_THE_PIECE,
             *[_BY_BOTH] * any(design.on.finishing_pieces for design in kit.designs),
         ],
         *(
