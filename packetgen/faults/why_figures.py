@@ -156,8 +156,7 @@ WHY_FIGURES: dict[str, Why] = {
     ),
     "panel-across": Why(
         "The panel lies across two parts, which may differ in thickness and paint, and all of it would lie on one of them if "
-        "its corners were counted from the corner of that part, which itself stands elsewhere by its at. Where it is in the "
-        "very middle of the whole piece, nothing is said.",
+        "its corners were counted from the corner of that part, which itself stands elsewhere by its at.",
         "Count the corners in the drawing of the whole; or lay the advice aside where the panel is meant to lie across.",
     ),
     "panel-over-gap": Why(

@@ -1,6 +1,6 @@
 """Whether the parts of a finishing piece stand where they can: below its panel, beside it, and together."""
 
-from collections.abc import Callable, Iterable, Iterator, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, replace
 
 from shapely import Point, Polygon, box, unary_union
@@ -131,16 +131,14 @@ class Across:
 
 def across_parts(panel: Outline, parts: Sequence[Part]) -> Across | None:
     """The one part that all of a panel lies on if its corners are counted from the part's own 0,0, where as it is no part
-    has all of it, and it is not in the middle of the whole piece either."""
+    has all of it."""
     shape, placed = Polygon(panel), [placed_part(part) for part in parts]
-    whole = unary_union(placed)
-    off_middle_mm = max(abs(a - b) for a, b in zip(_centre(shape), _centre(whole)))
-    if off_middle_mm <= _MIDDLE_MM or any(map(_has_all(shape), placed)):
+    if any(_has_all(one, shape) for one in placed):
         return None
     found = []
     for number, part in enumerate(parts):
         moved = translate(shape, *part.at_mm)
-        if part.at_mm != (0, 0) and _has_all(moved)(placed[number]):
+        if part.at_mm != (0, 0) and _has_all(placed[number], moved):
             beyond = shape.difference(placed[number])
             reached = [beyond.intersection(other).area for other in placed]
             onto = max(range(len(parts)), key=lambda other: reached[other])
@@ -149,8 +147,8 @@ def across_parts(panel: Outline, parts: Sequence[Part]) -> Across | None:
     return found[0] if len(found) == 1 else None
 
 
-def _has_all(panel: BaseGeometry) -> Callable[[BaseGeometry], bool]:
-    return lambda part: bool(part.buffer(_ROUNDED_MM).covers(panel))
+def _has_all(part: BaseGeometry, panel: BaseGeometry) -> bool:
+    return bool(part.buffer(_ROUNDED_MM).covers(panel))
 
 
 def _from_corner(panel: Outline, part: Part) -> Outline:
@@ -168,8 +166,7 @@ def over_gap(panel: Outline, parts: Sequence[Part]) -> tuple[int, float] | None:
     found = [
         number
         for number, part in enumerate(parts)
-        if part.at_mm != (0, 0)
-        and placed_part(part).buffer(_ROUNDED_MM).covers(translate(shape, *part.at_mm))
+        if part.at_mm != (0, 0) and _has_all(placed_part(part), translate(shape, *part.at_mm))
     ]
     return (found[0], bare) if len(found) == 1 else None
 
@@ -340,13 +337,9 @@ def _gap_mm(one: BaseGeometry, others: Iterable[Polygon]) -> float:
     return min(one.distance(other) for other in others)
 
 
-def _centre(shape: BaseGeometry) -> tuple[float, float]:
-    left, top, right, bottom = shape.bounds
-    return (left + right) / 2, (top + bottom) / 2
-
-
 def _middle(shape: BaseGeometry) -> float:
-    return _centre(shape)[0]
+    left, _, right, _ = shape.bounds
+    return float(left + right) / 2
 
 
 def _extent(shape: Polygon) -> tuple[float, float]:
