@@ -87,18 +87,18 @@ def sentence(assumed: Assumptions) -> str:
     return re.sub("<[^>]*>", "", found)
 
 
-def test_the_packet_says_how_thread_was_reckoned_in_one_sentence():
+def test_the_packet_says_how_thread_was_reckoned_in_two_sentences():
     said = sentence(Assumptions())
     for figure in ("25 %", "18 %", "13 %", "17 3/4 in (45 cm)", "1 5/8 in (4 cm)", "5 stitches"):
         assert figure in said
-    assert said.count(".") == 1 and said.endswith(".")
+    assert said.count(".") == 2 and said.endswith(".")
 
 
-def test_no_figure_of_that_sentence_is_typed():
+def test_no_figure_of_these_sentences_is_typed():
     """With other assumptions every figure is another."""
     other = Assumptions(609.6, 50.8, 1, Ease(0.05, 0.125, 0.4))
     said = sentence(other)
     assert re.findall(r"[\d./]+(?: \d/\d)?(?= %| in| cm| stitch)", said) == [
-        "40", "12.5", "5", "24", "60.96", "2", "5.08", "1",
+        "40", "24", "60.96", "2", "5.08", "1", "12.5", "5",
     ]  # fmt: skip
     assert "1 stitch away" in said
