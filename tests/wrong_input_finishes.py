@@ -411,7 +411,7 @@ CASES = (
     Case(
         "the board in centimetres, and the panel in millimetres",
         {FINISH: ("outline: 0,0 120,0 120,120 0,120", "outline: 0,0 12,0 12,12 0,12")},
-        "finishes/shelf/finish.yaml:4:12: the panel reaches beyond the wood, 88 mm to the right and 88 mm below; keep it within the parts, which stand from 0,0 to 12,12, or write 'back' in mm if its 12 × 12 mm are cm",
+        "finishes/shelf/finish.yaml:10:14: the panel reaches beyond the wood, 88 mm to the right and 88 mm below; write 'back' in mm if its 12 × 12 mm are cm, or keep the panel within the parts, which stand from 0,0 to 12,12",
     ),
     Case(
         "a board saved in pixels, 96 to the inch",
@@ -426,7 +426,7 @@ CASES = (
                 "outline: 0,200 200,0 453.5,200 453.5,453.5 0,453.5",
             )
         },
-        "finishes/shelf/finish.yaml:4:12: the panel reaches beyond the wood, its corner 0,0 by 141.42 mm; keep each of its corners on a part, or write 'back' in mm, 120 × 120 mm, if its 453.5 × 453.5 mm are px",
+        "finishes/shelf/finish.yaml:10:14: the panel reaches beyond the wood, its corner 0,0 by 141.42 mm; write 'back' in mm, 120 × 120 mm, if its 453.5 × 453.5 mm are px, or keep each of its corners on a part",
     ),
     Case(
         "an outline copied with its name from a drawing file",

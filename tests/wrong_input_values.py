@@ -90,6 +90,31 @@ CASES = (
         "series/garden-year/series.yaml:13:8: 'order' should be a list, and is 'fern'; put brackets round it, or a dash before each entry, for example order: [fern]",
     ),
     Case(
+        "a cloth and its colour as they are said",
+        {
+            PATTERN: (
+                "cloths:\n  - {cloth: hopsack-28, colour: frost}\n",
+                "cloths: hopsack-28 frost\n",
+            )
+        },
+        "series/garden-year/fern/pattern.yaml:5:9: 'cloths' should be a list, and is 'hopsack-28 frost'; write cloths: [{cloth: hopsack-28, colour: frost}]",
+    ),
+    Case(
+        "two cloths and their colours as they are said",
+        {
+            PATTERN: (
+                "cloths:\n  - {cloth: hopsack-28, colour: frost}\n",
+                "cloths: hopsack-28 frost, hopsack-28 oatmeal\n",
+            )
+        },
+        "series/garden-year/fern/pattern.yaml:5:9: 'cloths' should be a list, and is 'hopsack-28 frost, hopsack-28 oatmeal'; write cloths: [{cloth: hopsack-28, colour: frost}, {cloth: hopsack-28, colour: oatmeal}]",
+    ),
+    Case(
+        "a cloth and its colour as they are said, behind a dash",
+        {PATTERN: ("- {cloth: hopsack-28, colour: frost}", "- hopsack-28, frost")},
+        "series/garden-year/fern/pattern.yaml:6:5: an entry of 'cloths' should be made of names with values, and is 'hopsack-28, frost'; write for example - {cloth: hopsack-28, colour: frost}",
+    ),
+    Case(
         "names where a list is due",
         {SERIES: ("order: [fern]", "order: {fern: 1}")},
         "series/garden-year/series.yaml:13:8: 'order' should be a list, and is a group of names with values; put brackets round it, or a dash before each entry, for example order: [robin-on-the-spade]",

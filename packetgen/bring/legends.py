@@ -4,6 +4,8 @@ import re
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 
+from packetgen.load.headings import filled, headings
+
 _LEAST = 2  # rows
 # Fields of a row: a code and its thread, and perhaps its name, its colour and how many stitches.
 _FIELDS = (2, 5)
@@ -12,6 +14,7 @@ _OF_SIGN = re.compile(r"\s*(\S)(?:\s*(?P<says>[=:])\s*|\s+)(\S.*?)\s*")
 # Rows and columns of a table in which a legend is looked for: twice those of a chart.
 _LARGEST = 2000
 _EMPTY = 4  # columns that may be between, the last of all
+_TITLES = 2  # rows that may be above headings
 _LETTERS = 3  # that a title has beside the signs of the grid, at least
 
 Table = Sequence[Sequence[str]]  # '' is an empty field
@@ -55,7 +58,7 @@ def _said(
     rows: Table, stitches: Table, is_thread: Callable[[str], bool]
 ) -> tuple[tuple[str, str], ...]:
     """What the rows say of each code; nothing where they are no legend of these stitches."""
-    worked = {field for row in stitches for field in row if field}
+    worked = _worked(stitches)
     found = [[field for field in row if field] for row in rows]
     if found and not worked & {*found[0]}:
         found = found[1:]  # its heading: 'code, number, name'
@@ -67,6 +70,17 @@ def _said(
             return ()
         said[code] = thread
     return tuple(said.items()) if len(said) >= _LEAST else ()
+
+
+def _worked(stitches: Table) -> set[str]:
+    """What stands in the table, but for headings that count it, perhaps below a title: they may be numbers of threads
+    too."""
+    wide, high = filled(stitches)
+    rows = [[*row, *[""] * wide][:wide] for row in stitches[:high]]
+    tops = range(min(high, _TITLES + 1))
+    counted = [(top, *map(bool, headings(rows[top:], None))) for top in tops]
+    top, across, down = max(counted, key=lambda one: one[1] + one[2], default=(0, False, False))
+    return {field for row in rows[top + across :] for field in row[down:] if field}
 
 
 @dataclass(frozen=True)

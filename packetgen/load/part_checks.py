@@ -75,13 +75,15 @@ def complain_of_places(
     within = f"keep it within the parts, which stand {bounds}"
     if not sides:  # within the bounds of parts that are no rectangle
         sides, within = [corner], "keep each of its corners on a part"
-    problems.add(
-        panel.place_of("outline"),
-        "panel-beyond-wood",
-        much=listed(tuple(sides)),
-        within=within,
-        other=_from_own_corner(panel["outline"], parts) or _other_cure(filled),
-    )
+    much = listed(tuple(sides))
+    if in_other_unit := _in_other_unit(filled):
+        part, cure = in_other_unit
+        place, of_panel = part.place_of("outline"), within.replace("keep it", "keep the panel")
+        problems.add(place, "panel-beyond-wood", much=much, within=cure, other=of_panel)
+        return
+    other = _from_own_corner(panel["outline"], parts) or _place_missing(filled)
+    place = panel.place_of("outline")
+    problems.add(place, "panel-beyond-wood", much=much, within=within, other=other)
 
 
 def _look_at_middle(panel: Filled, parts: tuple[Part, ...], problems: Problems) -> None:
@@ -174,19 +176,25 @@ def _from_own_corner(panel: Outline, parts: tuple[Part, ...]) -> str:
     return f"{_moved(panel, part)} if it is measured from the corner of {said(part.name)}"
 
 
-def _other_cure(filled: Filled) -> str:
-    """A part that is much larger or smaller than the panel may be in another unit; where some parts have a place and others
-    none, the first of these may be the one that is missed."""
+def _in_other_unit(filled: Filled) -> tuple[Filled, str] | None:
+    """The part that is much larger or smaller than the panel, as in another unit, and what is to be written for it."""
     parts = [one.value for one in filled.each("parts")]
     sides = sides_of(filled["panel"])
     if (large := _in_px(filled)) is not None:
         extent = extent_of(large["outline"])
-        return f"write {said(large['name'])} in mm, {_size_of_px(extent)}, if its {size_said(extent)} are px"
+        px = f"write {said(large['name'])} in mm, {_size_of_px(extent)}, if its {size_said(extent)} are px"
+        return large, px
     for part in parts:
         extent = extent_of(part["outline"])
         if all(one < side <= 10 * one for one, side in zip(extent, sides, strict=True)):
             if 10 * max(extent) <= LARGE * max(sides):
-                return f"write {said(part['name'])} in mm if its {size_said(extent)} are cm"
+                return part, f"write {said(part['name'])} in mm if its {size_said(extent)} are cm"
+    return None
+
+
+def _place_missing(filled: Filled) -> str:
+    """Where some parts have a place and others none, the first of these may be the one that is missed."""
+    parts = [one.value for one in filled.each("parts")]
     placeless = [part for part in parts if not _has_place(part)]
     if not placeless or len(placeless) == len(parts):
         return "add the part that it lies on"

@@ -5,11 +5,11 @@ from collections.abc import Iterator
 from dataclasses import dataclass, replace
 from typing import Any
 
-from packetgen.diagnostics import Place, Problems, nearest_of
+from packetgen.diagnostics import Place, Problems
+from packetgen.load.as_list import as_group, as_list
 from packetgen.load.between_braces import slip, two_measures
 from packetgen.load.cut_off import between_quotes
 from packetgen.load.dates import is_rule
-from packetgen.load.left_out import BULLETS
 from packetgen.load.merged_lists import parted
 from packetgen.load.remarks import complain_of_cut, lost_to_remark
 from packetgen.load.schema import (
@@ -143,24 +143,6 @@ def _shape(node: Node) -> str:
     return "a list" if isinstance(node, ListNode) else "a group of names with values"
 
 
-def _as_list(kind: ListOf, node: Node, example: str) -> str:
-    """What makes a list of what is none."""
-    if isinstance(node, TextNode) and not isinstance(kind.kind, Group):
-        meant = node.value
-        if isinstance(kind.kind, Choice):
-            meant = nearest_of(node.value, kind.kind.options) or ""
-        own = f"{example.partition(':')[0]}: [{shown(meant)}]"
-        example = own if re.fullmatch(r"[\w-]+(?:, *[\w-]+)*", meant) else example
-    if isinstance(node, TextNode) and node.plain and re.match(r"-\w", node.value):
-        return f"put a space after each dash: - {shown(node.value[1:].split(' -')[0])}"
-    if isinstance(node, TextNode) and node.plain and re.match(rf"[{BULLETS}] +[^\s:]", node.value):
-        entry = node.value[1:].split(f" {node.value[0]} ")[0].strip()
-        return f"begin each entry with a hyphen and a space: - {shown(entry)}"
-    if isinstance(node, TextNode) and isinstance(kind.kind, Group):
-        return f"write for example {example}"
-    return f"put brackets round it, or a dash before each entry, for example {example}"
-
-
 def _of_own(kind: Kind, example: str, node: Node) -> str:
     """The example with the only value of a list that the author wrote in place of it, or, of points, with all."""
     if isinstance(kind, Points | Cell | Pair) and isinstance(node, ListNode):
@@ -181,6 +163,8 @@ def _with_first(kind: Group, node: Node, example: str) -> str:
     first = kind.fields[0]
     if not isinstance(node, TextNode) or not isinstance(first.kind, Reference | Text):
         return example
+    if own := as_group(kind, node.value):
+        return re.sub(r"\{.*\}", own, example)
     for field in kind.fields:  # what is a day is no name
         if isinstance(field.kind, Rule) and is_rule(node.value):
             return re.sub(
@@ -393,7 +377,7 @@ def _list(kind: ListOf, node: Node, called: str, example: str, problems: Problem
             "wants-list",
             name=called,
             shape=_shape(node),
-            hint=_as_list(kind, node, example),
+            hint=as_list(kind, node, example),
         )
         return Given(None, node.place, False)
     if len(node.items) < kind.at_least:

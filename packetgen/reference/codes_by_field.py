@@ -165,7 +165,7 @@ BY_FIELD: Mapping[str, Mapping[str, tuple[str, ...]]] = {
             "panel-in-cm",
         ),
         "parts[].thickness": ("part-thick",),
-        "parts[].outline": ("part-slim", "part-in-cm", "part-in-px"),
+        "parts[].outline": ("panel-beyond-wood", "part-slim", "part-in-cm", "part-in-px"),
         "border": ("border-fills-panel", "border-broad"),
         "trim.kind": ("trim-width", "trim-flat"),
         "trim.ratio": ("trim-flat",),
