@@ -1172,7 +1172,7 @@ def test_a_word_of_a_legend_that_is_no_thread_is_the_one_thing_told(desk):
         assert rows(desk / f"new-{len(word)}" / "chart.txt")[0][0] == "."
 
 
-BESIDE = "a table whose rows or columns are counted, and may be"
+BESIDE = "the stitches, and may be"
 TAKE = "take it out, or add --no-headings where each field is a stitch [bring-beside]"
 
 
@@ -1183,8 +1183,7 @@ TAKE = "take it out, or add --no-headings where each field is a stitch [bring-be
         (
             "Robin,May,,\n,,,\n" + SHEET,
             [
-                f"1:1: row 1 ('Robin', 'May') stands above {BESIDE} a title",
-                f"2:1: row 2 (empty) stands above {BESIDE} no row of the chart",
+                f"1:1: row 1 ('Robin', 'May'), with the empty row below it, stands above {BESIDE} a title"
             ],
         ),
         (SHEET + "Total,654,,\n", [f"7:1: row 7 ('Total', '654') stands below {BESIDE} a sum"]),
@@ -1397,6 +1396,8 @@ def test_on_a_terminal_each_code_is_asked_for_once(desk, monkeypatch):
     assert result.output.count("o1 (1 stitch) is: ") == 2
     assert "Moss Stranded has no 'brik'; did you mean E2 brick?" in result.output
     assert result.output.count("Moss Stranded has: E2 brick, K4 peat, 07 fern.") == 1
+    again = "--code y1=K4 --code o1=brick --code ferm=07 --code 'z=#6b503b'"
+    assert f"Next time without these questions: add {again}\n" in result.output
     assert rows(desk / "new/chart.txt") == ["zbfz", "zb.."]
 
 
@@ -1523,7 +1524,7 @@ def test_a_table_that_is_laid_into_a_patterns_folder_comes_in_by_the_command_tha
     result = CliRunner().invoke(main, words, input="07\nE2\n\n")
     assert result.exit_code == 0, result.output
     assert rows(desk / "content" / CHART) == ["frf", "k.f"], "k is a mark of the key"
-    left = f"It is the chart no more, and nothing reads it: content/{FERN}/chart.csv; take it out"
+    left = f"content/{FERN}/chart.csv is the chart no more, and nothing reads it: take it out"
     assert "pattern.yaml names the chart now: chart.txt.\n" in result.output
     assert left in " ".join(result.output.split())
     assert CliRunner().invoke(main, ["proof"]).exit_code == 0

@@ -80,3 +80,63 @@ def test_what_stands_around_them_is_one_line_until_its_author_has_said_so(shape)
     (found,) = problems
     assert found.code == ("bring-legend" if shape[0] == "neither" else "bring-headings")
     assert "like a legend" in found.wrong
+
+
+def read(text: str) -> tuple[tuple[tuple[str, ...], ...] | None, list[str]]:
+    """The codes of the stitches, and the lines that are told, where the author has said that there are headings."""
+    problems = Problems()
+    found = read_table(text, "design.csv", Codes(CARD), True, problems)
+    told = [problem.printed for problem in problems]
+    if not isinstance(found, Drawing):
+        return None, told
+    code = {number: wish.code for number, wish in found.wishes.items()}
+    return tuple(tuple(code.get(cell, "") for cell in row) for row in found.cells.tolist()), told
+
+
+BELOW = table("both", "below", "numbers", False)
+ALONE = BELOW.split("\n\n")[0] + "\n"
+
+
+@pytest.mark.parametrize("counted", ["neither", "both"])
+def test_a_legend_may_stand_above_the_stitches(counted):
+    stitches = table(counted, "below", "numbers", False).split("\n\n")[0]
+    assert read(f"BK;3\nR1;11\nLF;07\n\n{stitches}\n") == (ROWS, [])
+
+
+def test_lines_are_counted_from_the_first_of_the_file_also_below_a_legend():
+    _, told = read(f"BK;3\nR1;11\nLF;07\n\n{ALONE.replace('BK', 'oops', 1)}")
+    assert [line.partition("'oops'")[0] for line in told] == ["design.csv:6:3: "]
+
+
+def test_a_legend_may_have_its_code_and_thread_in_one_field():
+    text = BELOW.replace("BK;3", "BK = 3").replace("R1;11", "R1: 11 peat").replace("LF;07", "LF=07")
+    assert read(text) == (ROWS, [])
+
+
+TITLES = (["Poppies"], ["Poppies", "for March", "2027"], ["Title:", "Poppies"], ["Poppies, red"])
+
+
+@pytest.mark.parametrize("counted", ["neither", "both"])
+@pytest.mark.parametrize("gap", ["", "\n"])
+@pytest.mark.parametrize("title", TITLES, ids=" ".join)
+def test_a_title_is_the_one_thing_told(counted, gap, title):
+    """Whatever it holds, and although fields are parted otherwise in it."""
+    _, (told,) = read(";".join(title) + f"\n{gap}" + table(counted, "below", "numbers", False))
+    assert told.startswith(f"design.csv:1:1: row 1 ({title[0]!r}")
+    assert "may be a title" in told and ("empty row" in told) == bool(gap)
+
+
+def test_a_column_that_counts_the_stitches_of_each_row_is_told():
+    first, *lines = ALONE.splitlines()
+    sums = [str(sum(map(bool, row))) for row in ROWS]
+    text = "\n".join((f"{first};in all", *map(";".join, zip(lines, sums)))) + "\n"
+    _, (told,) = read(text)
+    assert told.startswith("design.csv:1:14: column 14 ('in all', '8', ")
+    assert "beside the stitches, and may be the sum of each row" in told
+    other = text.replace(";8\n", ";9\n", 1)
+    assert not [line for line in read(other)[1] if "bring-beside" in line]
+
+
+def test_one_stitch_at_the_top_in_a_colour_of_its_own_is_no_title():
+    _, told = read(";;;SUN;;;;;;;;\n" + table("neither", "below", "numbers", False))
+    assert not [line for line in told if "bring-beside" in line]

@@ -126,7 +126,7 @@ def test_what_has_no_price_is_named_and_not_summed():
     kit_ = kit_of((design(thread=price("1.35")),), None, None)
     assert kit_.totals == (price("2.70"),)
     said = kit_table((design(thread=price("1.35")),), None, None)
-    assert "Cost of threads, beads and cloth: 2.70 EUR" in said
+    assert "Cost of threads: 2.70 EUR" in said
     assert "Not in it, since no price is given: Cloth 14." in said
 
 

@@ -510,3 +510,14 @@ def _sound_bytes(path: str) -> bytes:
         return b"r,r,b,b\nr,k,,\n"
     rows = [["#a04030", "#6b503a"], ["#a04030", "#a04030"]]
     return picture(rows, "JPEG" if path.endswith(".jpg") else "PNG")
+
+
+def test_the_only_thread_set_of_a_series_may_have_been_renamed_there():
+    problems = Problems()
+    place = Place("series/garden-year/fern/pattern.yaml", 7, 15)
+    known = {"stranded": object()}
+    assert resolve("moss", place, known, "thread set", problems, file="series.yaml") is None
+    assert [str(problem) for problem in problems] == [
+        "series/garden-year/fern/pattern.yaml:7:15: there is no thread set 'moss'; series.yaml has 'stranded' alone: "
+        "write that, or call it 'moss' there again"
+    ]

@@ -240,7 +240,7 @@ CASES = (
     Case(
         "a thread set with a name of another meaning",
         {SERIES: ("name: moss,", "name: strands,")},
-        "series/garden-year/fern/pattern.yaml:7:15: there is no thread set 'moss', named on 4 lines; known here: spool, strands",
+        "series/garden-year/fern/pattern.yaml:7:15: there is no thread set 'moss', named on 4 lines; known in series.yaml: spool, strands",
         "series/garden-year/series.yaml:6:12: a thread set cannot be called 'strands', which has a meaning in key lines; choose another name",
     ),
     Case(
@@ -476,7 +476,7 @@ CASES = (
     Case(
         "a thread set renamed in series.yaml alone",
         {SERIES: ("{name: moss, card: moss", "{name: stranded, card: moss")},
-        "series/garden-year/fern/pattern.yaml:7:15: there is no thread set 'moss', named on 4 lines; known here: spool, stranded",
+        "series/garden-year/fern/pattern.yaml:7:15: there is no thread set 'moss', named on 4 lines; known in series.yaml: spool, stranded",
     ),
     Case(
         "another card in the place of the one that the key was written for",

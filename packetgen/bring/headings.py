@@ -12,6 +12,7 @@ from packetgen.load.headings import headings as counted_headings
 from packetgen.model import BARE
 
 _ROWS_BESIDE = 3  # a title or a sum, headings, and a row of stitches
+_WIDE, _LETTERS = 6, 4  # columns of a table below a title in words, and letters of it
 _LEAST = 5  # fields: in fewer, stitches may well be all of different colours
 
 
@@ -31,9 +32,9 @@ def headings(
     return across, down if _heads(down, beside, known, own) else ()
 
 
-def rows_beside(rows: Sequence[Sequence[str]]) -> tuple[int, int]:
+def rows_beside(rows: Sequence[Sequence[str]], known: Callable[[str], bool]) -> tuple[int, int]:
     """How many rows at the top may be a title, and how many at the end a sum: those without which rows or
-    columns turn out to be counted. `rows` end with the last that is not empty."""
+    columns turn out to be counted, and words that no stitch is like. `rows` end with the last that is not empty."""
 
     def counted(ends: tuple[int, int]) -> int:
         return sum(map(bool, counted_headings(rows[ends[0] : len(rows) - ends[1]], None)))
@@ -46,7 +47,45 @@ def rows_beside(rows: Sequence[Sequence[str]]) -> tuple[int, int]:
     tops = (0, titles) if _few(rows[0], wide) else (0,)
     sums = (rows[-1][0] != BARE and _few(rows[-1], wide)) or _sums(rows[-1])
     ends = (0, 1) if sums else (0,)
-    return max(product(tops, ends), key=lambda one: (counted(one), -sum(one)))
+    top, end = max(product(tops, ends), key=lambda one: (counted(one), -sum(one)))
+    return top or (titles if _in_words(rows, known) else 0), end
+
+
+def column_of_sums(rows: Sequence[Sequence[str]]) -> int | None:
+    """The number of the last column, from 0, if it counts the stitches of each row, beside headings or none."""
+    wide = max(map(len, rows), default=0)
+    padded = [[*row, *[BARE] * wide][:wide] for row in rows]
+    for top, left in product((0, 1), (0, 1)):
+        body = padded[top:]
+        worked = [sum(field != BARE for field in row[left:-1]) for row in body]
+        said = [row[-1] for row in body]
+        if (
+            len(body) >= _LEAST
+            and all(
+                field == f"{number}" or (number == 0 and field == BARE)
+                for field, number in zip(said, worked)
+            )
+            and any(worked)
+        ):
+            return wide - 1
+    return None
+
+
+def _in_words(rows: Sequence[Sequence[str]], known: Callable[[str], bool]) -> bool:
+    """Whether a first row of a few fields begins with words that are no colour, come nowhere else and are longer than
+    all that does."""
+    first = [field for field in rows[0] if field != BARE]
+    others = {field for row in rows[1:] for field in row}
+    wide = max(map(len, rows))
+    return bool(
+        wide >= _WIDE
+        and rows[0][0] != BARE
+        and len(first) <= _few_of(wide)
+        and not others & {*first}
+        and not any(map(known, first))
+        and sum(sign.isalpha() for sign in rows[0][0]) >= _LETTERS
+        and len(rows[0][0]) > max(map(len, others), default=0)
+    )
 
 
 def counted_columns(rows: Sequence[Sequence[str]]) -> int:
@@ -63,7 +102,11 @@ def counted_columns(rows: Sequence[Sequence[str]]) -> int:
 
 def _few(row: Sequence[str], wide: int) -> bool:
     """A name, perhaps with a day or a number."""
-    return sum(field != BARE for field in row) <= min(2, wide - 1)
+    return sum(field != BARE for field in row) <= min(_few_of(wide), wide - 1)
+
+
+def _few_of(wide: int) -> int:
+    return max(2, wide // 4)
 
 
 def _sums(row: Sequence[str]) -> bool:

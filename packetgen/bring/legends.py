@@ -11,6 +11,7 @@ _LEAST = 2  # rows
 _FIELDS = (2, 5)
 # 'K = 101 wet bark', 'K: 101', 'K  101 wet bark'.
 _OF_SIGN = re.compile(r"\s*(\S)(?:\s*(?P<says>[=:])\s*|\s+)(\S.*?)\s*")
+_IN_ONE = re.compile(r"(\S{1,12}?)\s*[=:]\s*(\S.*?)")
 # Rows and columns of a table in which a legend is looked for: twice those of a chart.
 _LARGEST = 2000
 _EMPTY = 4  # columns that may be between, the last of all
@@ -26,10 +27,11 @@ class Legend:
     line: int  # of the file, its first
     said: tuple[tuple[str, str], ...]  # codes, each with its thread
     stitches: Table  # the table without it, and without what is empty between
+    above: int = 0  # rows of the table that are above the stitches
 
 
 def legend_of(table: Table, is_thread: Callable[[str], bool]) -> Legend | None:
-    """The legend that an empty row parts from the stitches above it, or an empty column from those beside it.
+    """The legend that an empty row parts from the stitches above or below it, or an empty column from those beside it.
 
     Each row begins with a code that is stitched and that no other row has, goes on with what `is_thread` knows,
     and says something that no stitch does.
@@ -37,8 +39,10 @@ def legend_of(table: Table, is_thread: Callable[[str], bool]) -> Legend | None:
     wide = max(map(len, table), default=0)
     if max(wide, len(table)) > _LARGEST:
         return None
-    filled = [number for number, row in enumerate(table) if any(row)]
-    last = filled[-1] if filled else 0
+    there = [number for number, row in enumerate(table) if any(row)]
+    if not there:
+        return None
+    first, last = there[0], there[-1]
     start = next((n + 1 for n in range(last, -1, -1) if not any(table[n])), 0)
     above, below = table[: max(start - 1, 0)], table[start : last + 1]
     if start and (said := _said(below, above, is_thread)):
@@ -47,10 +51,14 @@ def legend_of(table: Table, is_thread: Callable[[str], bool]) -> Legend | None:
     empty = [n for n in range(max(used, default=0)) if n not in used]
     for column in empty[: -_EMPTY - 1 : -1]:
         beside = [row[column + 1 :] for row in table]
-        there = [number for number, row in enumerate(beside) if any(row)]
+        rows = [number for number, row in enumerate(beside) if any(row)]
         left = [row[:column] for row in table]
-        if there and (said := _said([beside[n] for n in there], left, is_thread)):
-            return Legend(f"the columns from {column + 2} on", there[0] + 1, said, left)
+        if rows and (said := _said([beside[n] for n in rows], left, is_thread)):
+            return Legend(f"the columns from {column + 2} on", rows[0] + 1, said, left)
+    end = next((n for n in range(first, last) if not any(table[n])), last)
+    top = next((n for n in there if n > end), len(table))
+    if said := _said(table[first:end], table[top:], is_thread):
+        return Legend(f"rows {first + 1} to {end}", first + 1, said, table[top:], top)
     return None
 
 
@@ -59,7 +67,7 @@ def _said(
 ) -> tuple[tuple[str, str], ...]:
     """What the rows say of each code; nothing where they are no legend of these stitches."""
     worked = _worked(stitches)
-    found = [[field for field in row if field] for row in rows]
+    found = [_parted([field for field in row if field]) for row in rows]
     if found and not worked & {*found[0]}:
         found = found[1:]  # its heading: 'code, number, name'
     said: dict[str, str] = {}
@@ -70,6 +78,12 @@ def _said(
             return ()
         said[code] = thread
     return tuple(said.items()) if len(said) >= _LEAST else ()
+
+
+def _parted(row: list[str]) -> list[str]:
+    """'BK = 27 seed black' in one field is a code, its thread, and that as it begins."""
+    match = _IN_ONE.fullmatch(row[0]) if len(row) == 1 else None
+    return [match[1], match[2], _first(match[2])] if match else row
 
 
 def _worked(stitches: Table) -> set[str]:

@@ -13,7 +13,7 @@ from packetgen.bring.chart_text import first_line, remarks_of, rows_of
 from packetgen.bring.codes import BARE_WORDS, Codes, is_colour
 from packetgen.bring.drawing import Drawing, Wish
 from packetgen.bring.given_codes import complain_of_given, options
-from packetgen.bring.headings import counted_columns, headings, rows_beside
+from packetgen.bring.headings import column_of_sums, counted_columns, headings, rows_beside
 from packetgen.bring.legends import (
     Legend,
     legend_of,
@@ -53,7 +53,7 @@ def read_table(
     `headed` says whether it has headings, which are left out; with None, what looks like them is told.
     """
     lines = text.rstrip("\n").split("\n")
-    separator = next((one for one in ",;\t" if one in lines[0]), ",")
+    separator = max(",;\t", key=lambda one: sum(one in line for line in lines))  # a title has none
     table = []
     for number, line in enumerate(lines, 1):
         try:
@@ -72,12 +72,16 @@ def read_table(
         told.append(f"{legend.where} are a legend and left out: {_taken(legend.said)}")
         codes = replace(codes, given=(*legend.said, *codes.given))
         table = [list(row) for row in legend.stitches]
+    above = legend.above if legend else 0
     part = wide, high = filled(table)
     all_rows = [[field or BARE for field in fields] for fields in table]
     if headed is False or max(part) > LARGEST + 1:
-        return _drawing(all_rows, path, meaning, codes, problems)
+        return _drawing(all_rows, path, meaning, codes, problems, 1 + above)
     rows = [row[:wide] for row in all_rows[:high]]
-    if _complain_of_beside(rows, path, problems) or _complain_of_beyond(rows, path, problems):
+    beside = _complain_of_beside(
+        rows, path, above, lambda field: meaning(field) is not None, problems
+    )
+    if beside or _complain_of_beyond(rows, path, above, problems):
         if headed is None:
             _complain_of_what_to_leave_out((), legend, path, problems)
         return None
@@ -86,15 +90,15 @@ def read_table(
         loosely = counted_headings(rows, ())
         across, down = max((across, down), loosely, key=lambda of: sum(map(bool, of)))
         across = across if across or down or legend else rows[0]
-    named = tuple(_named(across, down))
+    named = tuple(_named(across, down, above))
     told += [f"{one} is headings and left out" for one in named]
     if headed is None:
         _complain_of_what_to_leave_out(named, legend, path, problems)
     top, left = int(bool(across)), int(bool(down))
     rows = without_headings(all_rows, part, bool(across), bool(down))
     told += _beyond(table, wide if across else None, high if down else None)
-    told += _shorter(rows, top + 1)
-    drawing = _drawing(rows, path, meaning, codes, problems, top + 1, left + 1)
+    told += _shorter(rows, above + top + 1)
+    drawing = _drawing(rows, path, meaning, codes, problems, above + top + 1, left + 1)
     if not isinstance(drawing, Drawing):
         return drawing
     return replace(drawing, told=(*told, *drawing.told))
@@ -108,21 +112,41 @@ def _taken(legend: Sequence[tuple[str, str]]) -> str:
     return ", ".join(words) + (f" and {more} more" if more else "")
 
 
-def _complain_of_beside(rows: Sequence[Sequence[str]], path: str, problems: Problems) -> bool:
-    """Report a title above the table and a sum below it; whether there is any."""
-    titles, sums = rows_beside(rows)
-    found = [(n, "above", "a title") for n in range(1, titles + 1)]
+def _complain_of_beside(
+    rows: Sequence[Sequence[str]],
+    path: str,
+    above: int,
+    known: Callable[[str], bool],
+    problems: Problems,
+) -> bool:
+    """Report a title above the table, which begins below so many lines, and sums below it or beside; whether there is
+    any."""
+    titles, sums = rows_beside(rows, known)
+    found = [(1, "above", "a title")] * bool(titles)
     found += [(n, "below", "a sum") for n in range(len(rows) - sums + 1, len(rows) + 1)]
     for number, side, what in found:
-        words = [said(field) for field in rows[number - 1] if field != BARE]
-        more = ["…"] * (len(words) > _HEADINGS_SHOWN)
-        where = f"row {number} ({', '.join(words[:_HEADINGS_SHOWN] + more) or 'empty'})"
-        may_be = what if words else "no row of the chart"
-        problems.add(Place(path, number), "bring-beside", where=where, side=side, what=may_be)
-    return bool(found)
+        where = f"row {above + number} ({_few_words(rows[number - 1])})"
+        if side == "above" and titles > 1:
+            where += ", with the empty row below it,"
+        place = Place(path, above + number)
+        problems.add(place, "bring-beside", where=where, side=side, what=what)
+    column = column_of_sums(rows[titles : len(rows) - sums])
+    if column is not None:
+        words = _few_words([row[column] for row in rows[titles:] if len(row) > column])
+        place = Place(path, above + titles + 1, column + 1)
+        facts = {"where": f"column {column + 1} ({words})", "side": "beside"}
+        problems.add(place, "bring-beside", **facts, what="the sum of each row")
+    return bool(found) or column is not None
 
 
-def _complain_of_beyond(rows: Sequence[Sequence[str]], path: str, problems: Problems) -> bool:
+def _few_words(fields: Sequence[str]) -> str:
+    words = [said(field) for field in fields if field != BARE]
+    return ", ".join(words[:_HEADINGS_SHOWN] + ["…"] * (len(words) > _HEADINGS_SHOWN))
+
+
+def _complain_of_beyond(
+    rows: Sequence[Sequence[str]], path: str, above: int, problems: Problems
+) -> bool:
     """Report what stands to the right of headings that count the columns and end before it; whether there is any."""
     last = counted_columns(rows)
     found = [
@@ -133,7 +157,7 @@ def _complain_of_beyond(rows: Sequence[Sequence[str]], path: str, problems: Prob
     ]
     for number, column, field in found if last else ():
         problems.add(
-            Place(path, number, column),
+            Place(path, above + number, column),
             "bring-beyond",
             what=said(field),
             last=said(rows[0][last - 1]),
@@ -164,13 +188,11 @@ def _shorter(rows: Sequence[Sequence[str]], top: int) -> Iterator[str]:
         )
 
 
-def _named(across: Sequence[str], down: Sequence[str]) -> Iterator[str]:
+def _named(across: Sequence[str], down: Sequence[str], above: int) -> Iterator[str]:
     """Where headings stand, with the first of them."""
-    for where, fields in (("row 1", across), ("column 1", down)):
-        words = [said(field) for field in fields if field != BARE]
-        if words:
-            more = ["…"] * (len(words) > _HEADINGS_SHOWN)
-            yield f"{where} ({', '.join(words[:_HEADINGS_SHOWN] + more)})"
+    for where, fields in ((f"row {above + 1}", across), ("column 1", down)):
+        if words := _few_words(fields):
+            yield f"{where} ({words})"
 
 
 def _complain_of_what_to_leave_out(

@@ -8,7 +8,7 @@ import click
 
 from packetgen.cli.bring_codes import said_codes, without_thread
 from packetgen.cli.bring_options import BringWords, CellPx, ScreenColour
-from packetgen.cli.bring_questions import answered
+from packetgen.cli.bring_questions import answered, as_options
 from packetgen.cli.bring_writing import carry_out, planned_at, refuse_what_is_there
 from packetgen.cli.common import (
     AnyBetween,
@@ -175,7 +175,7 @@ def bring_command(
     if look is None and not (replace and pattern):
         refuse_what_is_there(content_folder, pattern, into, replace)
     card_file = f"{content_folder.as_posix()}/threads/{card.id}.yaml"
-    source, asked = _read(file, card, card_file, pattern, wide, how, misspelt)
+    source, answers = _read(file, card, card_file, pattern, wide, how, misspelt)
     most = _PHOTO_COLOURS if source.drawing.photograph and colours is None else colours
     try:
         found = bring(
@@ -197,12 +197,14 @@ def bring_command(
     planned = planned_at(content_folder, pattern, into, card, found, replace)
     if look is not None:  # after all is decided: no picture of what is refused
         _write_look(look, source, found)
-    if asked and planned is not None and not yes_or_no("Write it", usually=True):
-        say("Nothing was written.")
-    elif planned is not None:
-        carry_out(planned, pattern_name, content_folder)
-    else:
+    if answers:
+        say(f"Next time without these questions: add {answers}")
+    if planned is None:
         say("Nothing is written yet: --pattern NAME or --into FOLDER says where it shall go.")
+    elif answers and not yes_or_no("Write it", usually=True):
+        say("Nothing was written.")
+    else:
+        carry_out(planned, pattern_name, content_folder)
 
 
 def _where(
@@ -255,8 +257,8 @@ def _read(
     wide: int | None,
     how: "Reading",
     misspelt: tuple[str, ...],
-) -> "tuple[Source, bool]":
-    """The design, and whether somebody was asked for the threads of its codes."""
+) -> "tuple[Source, str]":
+    """The design, and the options that say what was answered for the threads of its codes; '' where nobody was asked."""
     from packetgen.bring.codes import Codes
     from packetgen.bring.reading import Source, read_design
     from packetgen.bring.told import codes_to_say, threads_known
@@ -284,7 +286,7 @@ def _read(
     told = source.misgiven if isinstance(source, Unexplained) else ()
     given = tuple(one for one in how.codes if one not in told)
     refused = (*misspelt, *without_thread(given, codes, card_file))
-    given_before = how.codes
+    given_before, headed_before = how.codes, bool(how.headings)
     while not refused and (then := answered(how, source, problems, codes, threads)) != how:
         how = then
         source, problems = read(how)
@@ -298,7 +300,9 @@ def _read(
         raise _Refused("\n".join(refused))
     if not isinstance(source, Source):
         nothing_written(len(problems.errors))
-    return source, how.codes != given_before
+    return source, as_options(
+        how.codes[len(given_before) :], bool(how.headings) and not headed_before
+    )
 
 
 def _write_look(look: Path, source: "Source", found: "Brought") -> None:

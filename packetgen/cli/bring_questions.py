@@ -1,7 +1,8 @@
 """What `packetgen bring` asks on a terminal, where the file leaves open what only its author knows."""
 
+import shlex
 import sys
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import replace
 from typing import TYPE_CHECKING
 
@@ -84,6 +85,12 @@ def _explained(
         else:
             given.append(said)
     yield from zip(unexplained.stitches, given, strict=True)
+
+
+def as_options(answers: Sequence[tuple[str, str]], headed: bool) -> str:
+    """What says the same as the answers, to be typed: with headings, where there were any. '' of no answers."""
+    said = [f"--code {shlex.quote(f'{code}={thread}')}" for code, thread in answers]
+    return " ".join([*["--headings"] * headed, *said]) if said else ""
 
 
 class _Thread:

@@ -92,7 +92,7 @@ def carry_out(planned: "Planned", pattern_name: str | None, content_folder: Path
         say(f"pattern.yaml names the chart now: {written.chart}.")
     for path in written.charts_left:
         say(
-            f"It is the chart no more, and nothing reads it: {path}; take it out, or proof goes on telling of it."
+            f"{path} is the chart no more, and nothing reads it: take it out, or proof goes on telling of it."
         )
     if written.example:
         say(f"Gone with the example that it lay on: {listed(written.example)}.")

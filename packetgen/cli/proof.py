@@ -253,14 +253,16 @@ def _say_foretold(
             f"'{build_folder}' was made for another day: some of the files below may change, come or go for the day "
             "alone; type the same --as-of to leave that out."
         )
-    if found.for_the_day:
-        alone = len(found.for_the_day) == len(found.lines)
-        say(_of_another_day(len(found.for_the_day), alone, build_folder, found.shown))
+    of_day = len(found.for_the_day)
+    if of_day and of_day == len(found.lines):
+        say(_of_the_day_alone(of_day, build_folder, found.shown))
     for line in _by_reason([one for one in found.lines if one[0] not in found.for_the_day]):
         say(line)
     say_of_unrevised(found.unrevised, build_folder, content_folder, as_of or date.today())
-    if not found.lines or len(found.for_the_day) < len(found.lines):
+    if not found.lines or of_day < len(found.lines):
         say(_summary(found))
+        if of_day:
+            say(_of_the_day_too(of_day, build_folder, found.shown))
     return len(found.unrevised)
 
 
@@ -275,14 +277,27 @@ def _by_reason(lines: Sequence[tuple[str, str]]) -> Iterator[str]:
         yield from (f"  {path}: {what}" for path, what, of in parts if of == why)
 
 
-def _of_another_day(files: int, alone: bool, build_folder: Path, shown: "Days | None") -> str:
-    first = "Nothing of yours has changed. " if alone else ""
-    day = f"--as-of {shown.one}" if shown else "the --as-of that it was made with"
-    stands = f"shows what stands {_span(shown)}" if shown else "is of another day"
+def _of_the_day_alone(files: int, build_folder: Path, shown: "Days | None") -> str:
+    day, stands = _day_of_build(shown)
     return (
-        f"{first}To compare with the day of '{build_folder}', add {day}: it {stands}, and for the day that is asked for "
-        f"{counted(files, 'file')} would be made anew, come or go for that alone."
+        f"Nothing of yours has changed. To compare with the day of '{build_folder}', add {day}: it {stands}, and for the "
+        f"day that is asked for {counted(files, 'file')} would be made anew, come or go for that alone."
     )
+
+
+def _of_the_day_too(files: int, build_folder: Path, shown: "Days | None") -> str:
+    day, stands = _day_of_build(shown)
+    one, are = ("it", "is") if files == 1 else ("them", "are")
+    return (
+        f"{counted(files, 'file')} of these {are} not listed above, since the day that is asked for makes {one} other and "
+        f"no change of yours: '{build_folder}' {stands}. To leave {one} out, add {day}."
+    )
+
+
+def _day_of_build(shown: "Days | None") -> tuple[str, str]:
+    if shown is None:
+        return "the --as-of that it was made with", "is of another day"
+    return f"--as-of {shown.one}", f"shows what stands {_span(shown)}"
 
 
 def _span(days: "Days") -> str:
@@ -332,8 +347,7 @@ def _summary(found: "Foretold") -> str:
         (found.left, f"{found.left} as they are"),
     )
     todo = listed(_those_there(work)) or "make nothing"
-    of_day = " With those of the day" if found.for_the_day else " Its files"
-    return f"A build would {todo}.{of_day}: {', '.join(_those_there(files))}."
+    return f"A build would {todo}. Its files: {', '.join(_those_there(files))}."
 
 
 def _those_there(said: tuple[tuple[int, str], ...]) -> tuple[str, ...]:

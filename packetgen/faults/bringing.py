@@ -68,7 +68,7 @@ BRINGING: dict[str, Fault] = {
         "take it out, or let the headings go as far, or add --no-headings where each field is a stitch",
     ),
     "bring-beside": Fault(
-        "{where} stands {side} a table whose rows or columns are counted, and may be {what}",
+        "{where} stands {side} the stitches, and may be {what}",
         "take it out, or add --no-headings where each field is a stitch",
     ),
     "bring-code-unknown": Fault(

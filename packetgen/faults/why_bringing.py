@@ -56,8 +56,8 @@ WHY_BRINGING: dict[str, Why] = {
         "a legend beside the stitches are taken with --headings.",
     ),
     "bring-legend": Why(
-        "Below the stitches, parted from them by an empty row, or at their right, by an empty column, stand codes, each with "
-        "its thread. Here they would be stitched.",
+        "Above or below the stitches, parted from them by an empty row, or at their right, by an empty column, stand codes, "
+        "each with its thread. Here they would be stitched.",
         "Say which it is: with --headings the legend is left out, and its codes are the threads that it names; with "
         "--no-headings each of its fields is a stitch.",
     ),
@@ -72,9 +72,9 @@ WHY_BRINGING: dict[str, Why] = {
         "Take the note out, or count the columns to the last stitch.",
     ),
     "bring-beside": Why(
-        "The name of a table above its headings, or sums below its last row, would be stitched as if it were "
-        "part of the chart; and while it is there, the headings are not seen.",
-        "Take that row out in the spreadsheet, and save the table again. If it is stitches, say so with --no-headings.",
+        "The name of a table above its stitches, or sums below its last row or beside its last column, would be stitched as if "
+        "they were part of the chart; and while they are there, the headings are not seen.",
+        "Take that row or column out in the spreadsheet, and save the table again. If it is stitches, say so with --no-headings.",
     ),
     "bring-code-unknown": Why(
         "A sign or cell of the design stands for no colour that is known.",

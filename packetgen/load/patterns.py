@@ -308,11 +308,11 @@ def _sets(filled: Filled, series_sets: Sets, problems: Problems) -> Sets:
         name = given.value
         if name is None or name not in series_sets:
             sound = False
-            resolve(name, given.place, series_sets, "thread set", problems)
+            resolve(name, given.place, series_sets, "thread set", problems, file="series.yaml")
             for _, line in filled["key"] or ():  # told once, with how often it stands there
                 if name and line.value is not None and name in line.value.given:
                     place = line.value.given[name].name_place or line.place
-                    resolve(name, place, series_sets, "thread set", problems)
+                    resolve(name, place, series_sets, "thread set", problems, file="series.yaml")
             continue
         once.again(name, given.place)
         sets[name] = series_sets[name]

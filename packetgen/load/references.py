@@ -40,7 +40,7 @@ def resolve(
     known: name → thing, None for a thing that exists and could not be read;
     None altogether where nobody can tell.
     called: what the author may have written in place of the name → the name.
-    of: the card or cloth that would have to have it, and `file` where that stands.
+    of: the card or cloth that would have to have it. file: where that, or the one name that there is, stands.
     """
     if name is None or known is None:
         return None
@@ -54,7 +54,7 @@ def resolve(
     elif of:
         hint = offered_of(name, known, file)
     else:
-        hint = _offered(name, known, what)
+        hint = _offered(name, known, what, file)
     if of:
         problems.add(place, "colour-unknown", of=shown(of), what=what, name=said(name), hint=hint)
     else:
@@ -132,10 +132,15 @@ def _name_of(number: str, known: Mapping[str, object]) -> str:
     return colour.name if isinstance(colour, Colour) and colour.name != number else ""
 
 
-def _offered(name: str, known: Mapping[str, object], what: str) -> str:
-    """A name that there is, or else how the author writes what there is not yet."""
+def _offered(name: str, known: Mapping[str, object], what: str, file: str) -> str:
+    """A name that there is, or else how the author writes what there is not yet. The only one there is may have been
+    given another name in its file."""
+    if file and len(known) == 1 and nearest_of(name, tuple(known)) is None:
+        (only,) = known
+        return f"{file} has {said(only)} alone: write that, or call it {said(name)} there again"
     if what not in _NEW:
-        return offer(name, tuple(known))
+        offered = offer(name, tuple(known))
+        return offered.replace("known here:", f"known in {file}:") if file else offered
     fit = valid_id(name, Place(""), Problems()) and shown(name) == name
     new = _NEW[what].format(name if fit else "NAME")
     return f"{offer(name, tuple(known), _SHORT_OFFER)} (or {new})" if known else new

@@ -11,6 +11,7 @@ from datetime import date, datetime, timedelta
 from functools import partial
 from hashlib import sha256
 
+from packetgen.edition_names import EDITION_NAMES
 from packetgen.model import Series
 from packetgen.pipeline.jobs import PatternJob, environment_of
 from packetgen.pipeline.kept_on_disk import KeptOnDisk
@@ -19,7 +20,7 @@ from packetgen.pipeline.packets import cover_path, ledger_path, packet_paths, pa
 from packetgen.pipeline.plans import SCHEMA, Plan, paper_digest, with_first_read
 from packetgen.pipeline.proofs import Proof
 from packetgen.pipeline.public import SetPapers, list_files, series_files
-from packetgen.pipeline.reasons import ANOTHER_DAY, TAKEN_AWAY, because
+from packetgen.pipeline.reasons import ANOTHER_DAY, OTHER_EDITIONS, TAKEN_AWAY, because
 from packetgen.pipeline.reissued import issued
 from packetgen.pipeline.survey import Survey, survey
 from packetgen.reckon.figures import Figures
@@ -131,7 +132,7 @@ class _Foretelling:
             if path in self._kept:
                 count, words = "left", ""
             elif path not in filled and path not in self._to_set:
-                count, words = "gone", "gone"
+                count, words = "gone", f"gone{self._not_asked_for(path)}"
             elif path not in before:
                 count, words = "new", "new"
             elif of_work or path in self._to_set:
@@ -207,6 +208,16 @@ class _Foretelling:
         if one.recipe in self._plan.lost_of:
             return f"{self._plan.lost_of[one.recipe]} was taken away or changed"
         return because(path, one.series, self._found.inputs_changed)
+
+    def _not_asked_for(self, path: str) -> str:
+        """Of a packet that goes although its pattern stays, why."""
+        editions = frozenset(EDITION_NAMES)
+        of_editions = (
+            packet_paths(stands.series, figures.pattern, editions)
+            for stands in self._plan.stands.values()
+            for figures in stands.figures
+        )
+        return f": {OTHER_EDITIONS}" if any(path in paths for paths in of_editions) else ""
 
     def _cut_photos(self) -> dict[str, bytes]:
         """The pictures that are cut from an author's photo, since in how many widths they come depends on it;

@@ -7,6 +7,7 @@ from packetgen.pipeline.survey import CONTENT, OWN, TEMPLATES, series_of
 
 _MOST_NAMED = 3
 ANOTHER_DAY = "another day"
+OTHER_EDITIONS = "the editions that are asked for"
 TAKEN_AWAY = "it was taken away or changed in the build folder"
 
 
@@ -39,7 +40,7 @@ def because(path: str, series_id: str, inputs_changed: tuple[str, ...]) -> str:
         named.append(f"{len(near) - _MOST_NAMED} more")
     if named:
         return ", ".join(named)
-    return ANOTHER_DAY if is_public(path) else "other options"
+    return ANOTHER_DAY if is_public(path) else OTHER_EDITIONS
 
 
 def _may_be_in(changed: str, path: str, series_id: str) -> bool:

@@ -135,10 +135,9 @@ def _gives(cloths: Sequence[OnCloth]) -> str:
     if others:
         numbers = _numbers([each.finishing_pieces for each in cloths])
         return f"{numbers} {'piece' if numbers == '1' else 'pieces'}"
-    cut = as_cut(on.mounting.cloth)
-    sides = cut.width_mm, cut.height_mm
+    sides = on.mounting.cloth.width_mm, on.mounting.cloth.height_mm
     gives = counted(on.finishing_pieces, "piece") if on.finishing_pieces else "no piece"
-    return f"{gives} of {cut_size_inches(*sides)} ({cut_size_centimetres(*sides)})"
+    return f"{gives} of {cut_size_inches(*sides)} ({cut_size_centimetres(*sides)}), by the larger of the two"
 
 
 def _numbers(of_cloths: Sequence[int]) -> str:

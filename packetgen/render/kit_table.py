@@ -5,7 +5,7 @@ from itertools import groupby
 from textwrap import wrap
 
 from packetgen.model import Price
-from packetgen.nouns import counted, plural
+from packetgen.nouns import counted, listed, plural
 from packetgen.reckon.buying import Shared
 from packetgen.reckon.cutting import FAT_QUARTER, as_cut, pieces_from, pieces_one_way
 from packetgen.reckon.kit import (
@@ -31,6 +31,7 @@ from packetgen.units import (
 )
 
 _FOR_THE_PIECE = "Cuts are those for the finishing piece."
+_KINDS = {Shared: "threads", Beads: "beads", ClothPieces: "cloth"}
 _BY_BOTH = "Pieces are counted by inches and by centimetres: the smaller number is given."
 _ROUNDED = (
     "Cuts are rounded up, to the next eighth of an inch and half centimetre, so two",
@@ -165,9 +166,10 @@ def _costs(kit: Kit) -> list[str]:
     """Nothing at all where nobody has given a price."""
     if not kit.totals:
         return []
-    rows = [
-        f"Cost of threads, beads and cloth: {' and '.join(f'{t.amount} {t.currency}' for t in kit.totals)}"
-    ]
+    lines: tuple[Line, ...] = (*kit.threads, *kit.beads, *kit.cloths)
+    priced = [line for line in lines if cost_of(line)]
+    of = listed(tuple(dict.fromkeys(_KINDS[type(line)] for line in priced)))
+    rows = [f"Cost of {of}: {' and '.join(f'{t.amount} {t.currency}' for t in kit.totals)}"]
     unpriced = dict.fromkeys(price_name(line) for line in kit.without_price)
     if unpriced:
         rows.append(f"Not in it, since no price is given: {', '.join(unpriced)}.")
