@@ -6,9 +6,9 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from packetgen.cli.saying import say
-from packetgen.diagnostics import Place, Problems
 
 if TYPE_CHECKING:
+    from packetgen.diagnostics import Problems
     from packetgen.record import Issued
 
 
@@ -20,8 +20,10 @@ def say_of_unrevised(
         say(f"{content_folder.as_posix()}/{problem.printed}")
 
 
-def unrevised(patterns: "Iterable[Issued]", build_folder: Path, today: date) -> Problems:
+def unrevised(patterns: "Iterable[Issued]", build_folder: Path, today: date) -> "Problems":
     """Advice on each, at its last revision or its first line."""
+    from packetgen.diagnostics import Place, Problems
+
     found = Problems()
     for one in patterns:
         path, line, column = one.place.rsplit(":", 2)
