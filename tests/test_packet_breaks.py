@@ -9,7 +9,16 @@ import pypdfium2 as pdfium
 import pytest
 
 from packetgen.chart.editions import COLOUR
-from packetgen.model import Counter, DateRule, Occasion, Pattern
+from packetgen.model import (
+    Colour,
+    Counter,
+    DateRule,
+    KeyLine,
+    Occasion,
+    Pattern,
+    Stitch,
+    ThreadSet,
+)
 from packetgen.pipeline.packets import papers
 from packetgen.reckon.figures import figures
 from packetgen.render.key import KeyRow, KindOfWork, fits_a_page
@@ -17,7 +26,7 @@ from packetgen.render.packet import packet
 from packetgen.render.pdf import PAPERS_MM, documents
 from packetgen.render.templates import environment
 from tests.read_back import Document
-from tests.stitching import option, pattern, piece, series
+from tests.stitching import HERE, card, option, pattern, piece, series
 from tests.test_packet_page import cover
 
 SPRIG = pattern("mt", story_markdown="It grew by the gate.\n\n## In May\n\nIt flowered.")
@@ -209,3 +218,31 @@ def test_neither_the_last_caution_nor_the_first_step_of_a_list_is_left_alone(htm
     listed = f"</section><section><p>Before it.</p><ol>{steps}</ol></section>"
     first, *_ = (text for text in pages_with(html, listed, above_mm) if "Step A" in text)
     assert "Step B" in first
+
+
+def coloured(number: int) -> Pattern:
+    """A design in so many threads of one card."""
+    marks = "abcdefghijklmnopqrstuvwx"[:number]
+    colours = {mark: Colour(f"1{mark}", f"shade {mark}", "#556b2f") for mark in marks}
+    threads = ThreadSet("bramble", replace(card(), colours=colours), 2, 1, 1)
+    key = tuple(
+        KeyLine(mark, Stitch.FULL, {"bramble": (colour,)}, {}, HERE)
+        for mark, colour in colours.items()
+    )
+    rows = ["".join(marks[(x + y) % number] for x in range(50)) for y in range(40)]
+    cloths = (option(14), option(28, 2))
+    return pattern(*rows, key=key, sets=(threads,), cloths=cloths, story_markdown="")
+
+
+@pytest.mark.parametrize("number", range(4, 21, 2))
+def test_what_to_buy_stands_below_its_heading_in_however_many_threads(number):
+    """And neither its page nor that of the key is nearly empty."""
+    of = coloured(number)
+    source = packet(series(of), figures(of, piece()), cover(), environment())
+    document = pdfium.PdfDocument(papers(of.id, 1, source, environment())["sprig-letter.pdf"])
+    texts = [page.get_textpage().get_text_range() for page in document]
+    (buying,) = (text for text in texts if "What you need" in text)
+    assert "of single strand" in buying and "Skeins in all" in buying
+    filled = [inked_share(document[n]) for n, text in enumerate(texts) if "What you need" in text]
+    filled += [inked_share(document[n]) for n, text in enumerate(texts) if "Key and totals" in text]
+    assert min(filled) > 1 / 3, filled

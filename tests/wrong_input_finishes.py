@@ -284,6 +284,23 @@ CASES = (
         "finishes/shelf/finish.yaml:19:9: advice: 'rail', at 149,61, stands 29 mm away from the nearest other part; mend that, so that the two touch, as at 120,61",
     ),
     Case(
+        "the second of two posts laid over the first",
+        {
+            FINISH: (
+                "paints:\n",
+                rail("0,0 18,0 18,160 0,160", "-18,0")
+                + rail("0,0 18,0 18,160 0,160", "-18,12").replace("name: rail", "name: other rail")
+                + "paints:\n",
+            )
+        },
+        "finishes/shelf/finish.yaml:26:9: advice: 'other rail' lies over 92 % of 'rail', which has the same outline; mend its 'at'; or lay this aside where the two are meant to lie so",
+    ),
+    Case(
+        "a post with its place in cm",
+        also("0,0 18,0 18,120 0,120", "12,0"),
+        "finishes/shelf/finish.yaml:19:9: advice: 'rail', at 12,0, lies over the panel from 12,0 to 30,100 and hides 18 % of it; write at: 120,0, or name the area under 'keep_out'",
+    ),
+    Case(
         "a lid whose slanting edge meets the board with one corner",
         also("0,0 120,11 120,30 0,30", "0,120"),
         "finishes/shelf/finish.yaml:19:9: advice: 'rail' meets 'back' in one point only, at 0,120, where no glue would hold it; let it lie over 'back', or meet it along an edge",

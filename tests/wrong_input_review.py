@@ -120,7 +120,7 @@ CASES = (
     review_case(
         "a pattern that is neither sold nor given away",
         {PATTERN: ("sold_at:\n  - {name: Alder's counter, url: https://alder.example/by-fern}\n", "")},
-        f"{KEY}:1:1: advice: nobody can buy this pattern, since no counter is named for it and it is not given away; add sold_at: [{{url: https://alder.example/alder, name: Name of the shop}}], or given_away: [chart, packet]",
+        f"{KEY}:1:1: advice: nobody can buy this pattern, since no shop is named for it and it is not given away; add sold_at: [{{url: https://alder.example/alder, name: Name of the shop}}], or given_away: [chart, packet]",
     ),
     review_case(
         "a remark which says that a chart is an example",

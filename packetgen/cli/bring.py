@@ -204,7 +204,7 @@ def bring_command(
     elif answers and not yes_or_no("Write it", usually=True):
         say("Nothing was written.")
     else:
-        carry_out(planned, pattern_name, content_folder)
+        carry_out(planned, pattern_name, content_folder, source.ground.hex if source.ground else "")
 
 
 def _where(

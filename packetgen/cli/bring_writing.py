@@ -73,8 +73,11 @@ def planned_at(
         nothing_written(len(error.new))
 
 
-def carry_out(planned: "Planned", pattern_name: str | None, content_folder: Path) -> None:
-    """Write it and say so; ends the command where something is left to mend."""
+def carry_out(
+    planned: "Planned", pattern_name: str | None, content_folder: Path, stitched: str
+) -> None:
+    """Write it and say so; ends the command where something is left to mend. `stitched` is a ground of which nobody has said
+    anything, or ''."""
     from packetgen.pipeline.bringing import carried_out
 
     written = carried_out(planned)
@@ -110,7 +113,13 @@ def carry_out(planned: "Planned", pattern_name: str | None, content_folder: Path
             f"What lay on the old chart stays on the new one: {', '.join(written.lines)}; "
             "--drop-lines takes it away."
         )
-        if any(written.was):
+        if any(written.moved):
+            say(
+                f"{old_size}, and lies in the new one {_farther(*written.moved)}, so all that stays lies beside its place: "
+                "bring the drawing in again with the same --bare and --trim as before, or change each number by "
+                "as much."
+            )
+        elif any(written.was):
             say(
                 f"{old_size}, and the numbers of what lies on it stay as "
                 "they were: look whether all of it still lies right."
@@ -126,9 +135,25 @@ def carry_out(planned: "Planned", pattern_name: str | None, content_folder: Path
             f"{counted(len(written.faults_before), 'thing')} to mend stood there before, in "
             f"{_files(written.faults_before)}: see packetgen proof{content_words(content_folder)}."
         )
+    if stitched:
+        say(
+            f'The ground {stitched} is stitched, see above; if it is bare cloth, bring it in again with --bare "{stitched}".'
+        )
     if pattern_name is not None:
         of = content_words(content_folder)
         say(f"Next: packetgen proof{of}, then packetgen preview --open{of}")
+
+
+def _farther(columns: int, rows: int) -> str:
+    """'4 columns farther to the right and 4 rows farther down'."""
+    sides = (
+        (columns, "column", "to the right" if columns > 0 else "to the left"),
+        (rows, "row", "down" if rows > 0 else "up"),
+    )
+    said = (
+        f"{counted(abs(number), what)} farther {where}" for number, what, where in sides if number
+    )
+    return listed(tuple(said))
 
 
 def _files(faults: "Sequence[Problem]") -> str:

@@ -185,6 +185,11 @@ FIGURES: dict[str, Fault] = {
         "put it before {first}, as parts go from the back to the front; if they belong there, write faces: back",
         Level.ADVICE,
     ),
+    "part-over-twin": Fault(
+        "{part} lies over {share} % of {other}, which has the same outline",
+        "mend its 'at'; or lay this aside where the two are meant to lie so",
+        Level.ADVICE,
+    ),
     "part-turned": Fault(
         "with {part} at {at} the parts do not all touch one another",
         "should it be {better}? Then they do",

@@ -54,7 +54,7 @@ REVIEW: dict[str, Fault] = {
     ),
     # texts, and whether they find room
     "not-sold": _advice(
-        "nobody can buy this pattern, since no counter is named for it and it is not given away",
+        "nobody can buy this pattern, since no shop is named for it and it is not given away",
         "add sold_at: [{{url: {url}, name: Name of the shop}}], or given_away: [chart, packet]",
     ),
     "templates-unaddressed": _advice(

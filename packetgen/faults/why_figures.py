@@ -183,6 +183,11 @@ WHY_FIGURES: dict[str, Why] = {
         "Move the whole entry of the part above those that lie on it. Of wood that belongs behind it nobody needs to "
         "paint the front: with faces: back or faces: edges no paint is reckoned for it.",
     ),
+    "part-over-twin": Why(
+        "Two parts of one outline are mostly a pair, as two posts or two ends, and here the later one lies over more than "
+        "60 % of the earlier: mostly a number of its at is wrong, or in cm.",
+        "Correct its at; or lay the advice aside in series.yaml, where the two are layers on purpose.",
+    ),
     "part-turned": Why(
         "Some parts touch no other, and all would hang together if the two numbers of this at changed places: the first "
         "is how far to the right its own 0,0 stands, the second how far down.",

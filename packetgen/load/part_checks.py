@@ -19,7 +19,7 @@ from packetgen.load.placed_parts import (
     Hidden,
     across_parts,
     beside_middle,
-    better_turned,
+    better_at,
     beyond_wood,
     doubled,
     hidden,
@@ -27,6 +27,7 @@ from packetgen.load.placed_parts import (
     lies_on,
     over_gap,
     over_panel,
+    over_twins,
     standing_apart,
     turned_about,
 )
@@ -214,8 +215,8 @@ def _look_at_parts(
     all_over = over_panel(panel["outline"], kept_free, parts)
     for over in all_over:
         facts = _place_of_part(stand[over.number])
-        if better_turned(panel["outline"], kept_free, parts, over.number):
-            facts["mend"] = f"write at: {point_said(stand[over.number]['at'][::-1])}"
+        if better := better_at(panel["outline"], kept_free, parts, over.number):
+            facts["mend"] = f"write at: {point_said(better)}"
         problems.add(
             stand[over.number].place_of("at"),
             "part-over-panel",
@@ -239,6 +240,15 @@ def _look_at_parts(
             other=said(stand[first]["name"]),
             thick=mm_said(thick_mm),
         )
+    for twin in over_twins(parts):
+        if twin.number not in wrong:
+            problems.add(
+                stand[twin.number].place_of("at" if _has_place(stand[twin.number]) else "name"),
+                "part-over-twin",
+                part=said(stand[twin.number]["name"]),
+                other=said(stand[twin.earlier]["name"]),
+                share=round(100 * twin.share),
+            )
     _look_at_placeless(stand, wrong | {one.number for one in unseen}, problems)
     apart = tuple(standing_apart(panel["outline"], parts, hung=True))
     number = turned_about(parts) if not apart else None

@@ -21,6 +21,7 @@ _HUNG_MM, _LEAST_LONG_MM = 30, 5
 # A layer of wood carries the panel if it reaches below so much of it, and fills half.
 _REACHES, _FILLS = 0.9, 0.5
 _GAP = 0.02  # of a panel; less without wood below it is a groove
+_TWIN = 0.6  # of a part, that another of its outline hardly lies over on purpose
 _MIDDLE_MM = 1  # a panel so near to the middle of its board is in it
 _NEXT_TO_NOTHING = 0.05  # of the panel, that a board in centimetres lies below
 LARGE = 3  # times the panel: no wood round it is larger in both
@@ -211,18 +212,33 @@ def over_panel(
     )
 
 
-def better_turned(
+def better_at(
     panel: Outline, keep_outs: Sequence[Outline], parts: Sequence[Part], number: int
-) -> bool:
-    """Whether the part, with the two numbers of its place changed, touches another and lies over no panel."""
-    part = parts[number]
-    if part.at_mm[0] == part.at_mm[1]:
-        return False
-    turned = replace(part, at_mm=part.at_mm[::-1])
-    stand = [turned if at == number else one for at, one in enumerate(parts)]
-    others = [placed_part(one) for one in parts if one is not part]
-    touches = bool(others) and _gap_mm(placed_part(turned), others) <= _ROUNDED_MM
-    return touches and number not in {over.number for over in over_panel(panel, keep_outs, stand)}
+) -> tuple[float, float] | None:
+    """The one other place, with its two numbers changed or one or both of them in centimetres, at which the part touches
+    another, lies over no panel, and hides none and is hidden by none."""
+    across, down = parts[number].at_mm
+    places = {(down, across), (10 * across, down), (across, 10 * down), (10 * across, 10 * down)}
+    placed = [placed_part(one) for one in parts]
+    others = [*placed[:number], *placed[number + 1 :]]
+    found = []
+    for place in places - {(across, down)}:
+        stand = [replace(one, at_mm=place) if at == number else one for at, one in enumerate(parts)]
+        moved = placed_part(stand[number])
+        if (
+            others
+            and _gap_mm(moved, others) <= _ROUNDED_MM
+            and not any(_hides(moved, other) for other in placed[:number])
+            and not any(_hides(other, moved) for other in placed[number + 1 :])
+            and number not in {over.number for over in over_panel(panel, keep_outs, stand)}
+        ):
+            found.append(place)
+    return found[0] if len(found) == 1 else None
+
+
+def _hides(front: BaseGeometry, back: BaseGeometry) -> bool:
+    """More than half of it."""
+    return bool(front.intersection(back).area > back.area / 2)
 
 
 def hidden(parts: Sequence[Part]) -> Iterator[Hidden]:
@@ -241,6 +257,28 @@ def hidden(parts: Sequence[Part]) -> Iterator[Hidden]:
             )
             if front != number:
                 yield Hidden(number, front)
+
+
+@dataclass(frozen=True)
+class Twin:
+    """A part, by its number, that covers a share of an earlier one of the same outline."""
+
+    number: int
+    earlier: int
+    share: float
+
+
+def over_twins(parts: Sequence[Part]) -> Iterator[Twin]:
+    """Parts that are seen from the front and lie, a little beside it, over one of their own outline: mostly the other of a
+    pair whose place is wrong."""
+    placed = [placed_part(part) for part in parts]
+    for number, part in enumerate(parts):
+        for earlier in range(number):
+            other = parts[earlier]
+            alike = part.outline == other.outline and part.at_mm != other.at_mm
+            share = placed[number].intersection(placed[earlier]).area / placed[earlier].area
+            if alike and part.seen and other.seen and share > _TWIN:
+                yield Twin(number, earlier, share)
 
 
 def doubled(parts: Sequence[Part]) -> Iterator[tuple[int, int]]:

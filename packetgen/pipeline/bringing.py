@@ -15,6 +15,7 @@ from packetgen.bring.key_text import (
     with_value,
     word,
 )
+from packetgen.bring.moved import moved
 from packetgen.bring.offers import with_lines_offered
 from packetgen.chart_edit.pattern_text import symbols_text
 from packetgen.diagnostics import Problem, Problems
@@ -57,6 +58,7 @@ class Written:
     example: tuple[str, ...] = ()  # what lay on the example's chart, and went with it
     remarks: int = 0  # lines of remarks in pattern.yaml that went with what they spoke of
     was: tuple[int, int] = (0, 0)  # width and height of the old chart, where they were others
+    moved: tuple[int, int] = (0, 0)  # how far to the right and down its stitches lie farther now
     alike: tuple[Problem, ...] = ()  # that designs of the series are the very same now
 
 
@@ -113,20 +115,22 @@ def into_pattern(
             left,
             into.example,
             _remarks(f"{into.path}/{PATTERN}", old, files),
-            _other_size(old, found),
+            *_compared(old, found),
             tuple(problem for problem in after.problems if problem.code == "chart-copied"),
         ),
     )
 
 
-def _other_size(old: Mapping[str, bytes], found: Brought) -> tuple[int, int]:
-    """Width and height of the old chart; 0, 0 where they are those of the new one or cannot be told."""
+def _compared(old: Mapping[str, bytes], found: Brought) -> tuple[tuple[int, int], tuple[int, int]]:
+    """Width and height of the old chart, and where it lies in the new one; 0, 0 where they are those of the new one or
+    cannot be told."""
     for path, data in old.items():
         if path.endswith(".txt"):
             rows = rows_of(data.decode("utf-8-sig", "replace"))
             size = max(map(len, rows), default=0), len(rows)
-            return size if size != (len(found.rows[0]), len(found.rows)) else (0, 0)
-    return 0, 0
+            if size != (len(found.rows[0]), len(found.rows)):
+                return size, moved(rows, found.rows)
+    return (0, 0), (0, 0)
 
 
 def complain_of_chart(content_folder: Path, into: PatternFolder) -> None:
