@@ -86,6 +86,7 @@ DOORS = {
         "bring.drawn",
         "bring.ground",
         "bring.loss",
+        "bring.moved",
         "bring.photograph",
         "bring.picture",
         "bring.pixel_chart",
