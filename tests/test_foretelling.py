@@ -346,13 +346,13 @@ def test_beside_other_changes_those_of_the_day_alone_are_counted_and_not_told_on
     (last_good / "content" / FERN / "story.md").write_text("It grew on and on.\n")
     said = run("proof", "--against", "build", "--as-of", "2026-12-01", folder=last_good).stdout
     found = re.search(
-        r"^\d+ files of these are not listed above, .* To leave them out, add (--as-of \S+)\.$",
+        r"^\d+ files more are not listed, .* To leave them out, add (--as-of \S+)\.$",
         said,
         re.M,
     )
     assert found
     again = run("proof", "--against", "build", *found[1].split(), folder=last_good).stdout
-    assert "not listed above" not in again
+    assert "not listed" not in again
     told, told_again = (
         {line.split(": ")[0].strip() for line in text.splitlines() if ".html: " in line}
         for text in (said, again)

@@ -229,9 +229,9 @@ def test_words_that_are_nearly_those_of_the_advice_are_told(tmp_path, about, mea
     found = review(proof(folder(tmp_path, ONE.replace("K4 peat", about))))
     (line,) = (line for line in lines(found) if "is laid aside" in line)
     if meant:
-        assert f"; let about be '{meant}', or take these words out" in line
+        assert f"; let about be '{meant}', or take this entry out" in line
     else:
-        assert "; take these words out" in line
+        assert "; take this entry out" in line
 
 
 def test_one_line_and_the_rest_of_its_kind_have_each_their_reason(tmp_path):

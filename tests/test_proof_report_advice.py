@@ -281,7 +281,7 @@ def test_of_clear_symbols_the_two_most_alike_are_told_by_the_names_of_their_colo
     found = [one for one in praise_of_symbols(figures(pattern(*MANY), piece())) if one.symbols]
     ((praise),) = found
     (_, one), (_, other) = praise.symbols
-    assert praise.short == f"symbols clear in black and white ({one} and {other} most alike)"
+    assert praise.short == f"all symbols clear in black and white, even {one} and {other}"
     assert f"those of {one} and {other} (likeness 0." in praise.words
     colours = {line.threads["bramble"][0].name for line in pattern(*MANY).key}
     assert one != other and {one, other} <= colours
@@ -370,7 +370,14 @@ def test_where_trim_is_sewn_round_the_wood_beside_it_is_praised():
 def test_conversions_are_praised_only_where_there_are_some_and_none_is_advised():
     of = figures(pattern(*MANY), piece())
     assert "clean conversions" not in praised(of)
-    other = replace(thread_set(), id="teasel")
+    same = replace(thread_set(), id="teasel")
+    assert "clean conversions" not in praised(
+        figures(pattern(*MANY, sets=(thread_set(), same)), piece())
+    )
+    paler = {
+        number: replace(one, name=f"pale {one.name}") for number, one in same.card.colours.items()
+    }
+    other = replace(same, card=replace(same.card, colours=paler))
     two = figures(pattern(*MANY, sets=(thread_set(), other)), piece())
     assert "clean conversions" in praised(two)
     assert "clean conversions" not in praised(two, "conversion-collides")

@@ -90,6 +90,11 @@ CASES = (
         "series/garden-year/series.yaml:13:8: 'order' should be a list, and is 'fern'; put brackets round it, or a dash before each entry, for example order: [fern]",
     ),
     Case(
+        "a card copied to begin another, and only its name changed",
+        {"threads/reed.yaml": TINY[MOSS].replace("Moss Stranded", "Reed Stranded")},
+        "threads/reed.yaml:9:3: advice: the 3 colours of 'Reed Stranded' are those of 'Moss Stranded', in number, name and hex; write its own; or lay this aside where one maker sells the same colours in two ways",
+    ),
+    Case(
         "a cloth and its colour as they are said",
         {
             PATTERN: (

@@ -56,7 +56,7 @@ def praise_of_symbols(figures: Figures) -> tuple[Praise, ...]:
             "Printed in black and white, the symbols still tell its colours apart; the most alike are "
             f"those of {one} and {other} (likeness {most.likeness:.2f} of 1)."
         )
-        short = f"symbols clear in black and white ({one} and {other} most alike)"
+        short = f"all symbols clear in black and white, even {one} and {other}"
         symbols = (shapes[most.one.mark], one), (shapes[most.other.mark], other)
         praise.append(Praise(short, words, symbols))
     return tuple(praise)

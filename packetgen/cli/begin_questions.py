@@ -127,8 +127,9 @@ class Given:
     def words(
         self, given: str | None, question: str, kind: Words, default: str, faces: "Faces"
     ) -> str:
-        """The same for words that a packet prints in these faces."""
-        from packetgen.starting.asking import why_not_printed
+        """The same for words that a packet prints in these faces. An option may be a day on purpose; what is a day where
+        several questions are asked in turn was answered out of turn."""
+        from packetgen.starting.asking import why_no_words, why_not_printed
 
         class Printed(Words):
             name = "text"
@@ -137,8 +138,11 @@ class Given:
                 text = kind(str(value))
                 return _unless(why_not_printed(text, faces), text)
 
-        printed = Printed()
-        return self.or_asked(given and printed(given), question, printed, default)
+        class Asked(Printed):
+            def convert(self, value: object, param: object, ctx: object) -> str:
+                return _unless(why_no_words(str(value)), super().convert(value, param, ctx))
+
+        return self.or_asked(given and Printed()(given), question, Asked(), default)
 
     def need(self, **options: str | None) -> None:
         """End the command where nobody can be asked for what only the author knows."""

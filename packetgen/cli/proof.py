@@ -289,8 +289,8 @@ def _of_the_day_too(files: int, build_folder: Path, shown: "Days | None") -> str
     day, stands = _day_of_build(shown)
     one, are = ("it", "is") if files == 1 else ("them", "are")
     return (
-        f"{counted(files, 'file')} of these {are} not listed above, since the day that is asked for makes {one} other and "
-        f"no change of yours: '{build_folder}' {stands}. To leave {one} out, add {day}."
+        f"{counted(files, 'file')} more {are} not listed, since the day that is asked for makes {one} other and no change "
+        f"of yours: '{build_folder}' {stands}. To leave {one} out, add {day}."
     )
 
 
@@ -331,6 +331,9 @@ def _foretold(order: "Order", checked: "Proof") -> "Foretold":
         nothing_written(1)
 
 
+_KINDS = {"new": "new", "made_anew": "made anew", "may_change": "that may change", "gone": "gone"}
+
+
 def _summary(found: "Foretold") -> str:
     if not found.lines and not found.work:
         return f"A build would change nothing: {counted(found.left, 'file')} as they are."
@@ -339,15 +342,10 @@ def _summary(found: "Foretold") -> str:
         (found.pictures, f"draw {counted(found.pictures, 'picture')}"),
         (found.pages_of, f"fill the pages of {found.pages_of} series"),
     )
-    files = (
-        (found.new, f"{found.new} new"),
-        (found.made_anew, f"{found.made_anew} made anew"),
-        (found.may_change, f"{found.may_change} that may change"),
-        (found.gone, f"{found.gone} gone"),
-        (found.left, f"{found.left} as they are"),
-    )
     todo = listed(_those_there(work)) or "make nothing"
-    return f"A build would {todo}. Its files: {', '.join(_those_there(files))}."
+    own = Counter(kind for path, kind in found.kinds.items() if path not in found.for_the_day)
+    said = [f"{own[kind]} {words}" for kind, words in _KINDS.items() if own[kind]]
+    return f"A build would {todo}. Its files: {', '.join((*said, f'{found.left} as they are'))}."
 
 
 def _those_there(said: tuple[tuple[int, str], ...]) -> tuple[str, ...]:

@@ -41,6 +41,10 @@ PATTERNS: dict[str, Fault] = {
     "set-missing": Fault(
         "the key line {mark} says nothing for the thread set {set}", "add its number there"
     ),
+    "set-unsaid": Fault(
+        "no line of the key says anything for the thread set {set}",
+        "add its numbers, {mark}: {{{model}: …, {new}: …}}, or let them be matched: matched: {{{new}: {model}}}",
+    ),
     "set-renamed": Fault(
         "all {number} key lines name a thread set {old}, which there is not, and none says anything for {new}",
         "write {new} in place of {old} in each of them, or give the set its old name back",

@@ -241,6 +241,11 @@ VALUES: dict[str, Fault] = {
         "the {what} {name} stands here a second time (first on line {line})",
         "keep one of the two{other}",
     ),
+    "card-copied": Fault(
+        "the {number} colours of {name} are those of {other}, in number, name and hex",
+        "write its own; or lay this aside where one maker sells the same colours in two ways",
+        Level.ADVICE,
+    ),
     "card-of-one-name": Fault(
         "{other} is called {name} too, so a packet does not tell the two apart",
         "give one of them another name",

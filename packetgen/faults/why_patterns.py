@@ -50,6 +50,11 @@ WHY_PATTERNS: dict[str, Why] = {
         "The pattern offers a thread set, and this key line has no number for it.",
         "Add the number, or let the set be matched with matched.",
     ),
+    "set-unsaid": Why(
+        "The pattern offers a thread set that is new to its key: none of the lines has a number for it.",
+        "Add a number to each line, behind that of the other set; or write a line matched beside key, and the nearest "
+        "colours of that card are taken; or take the set out of thread_sets.",
+    ),
     "set-renamed": Why(
         "A thread set has another name in series.yaml than in the key: mostly it was changed there, or the key was copied "
         "from another series.",

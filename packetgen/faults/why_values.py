@@ -348,6 +348,12 @@ WHY_VALUES: dict[str, Why] = {
         "Two entries have the same name, and who names it would not know which is meant.",
         "Keep one, or give the other another name.",
     ),
+    "card-copied": Why(
+        "Two cards have the very same colours: mostly a file was copied to begin another card, and its colours are still "
+        "those of the first. A conversion to it would send buyers for numbers that it does not have.",
+        "Write the card's own numbers, names and hexes; or lay the advice aside in series.yaml, where the same colours are "
+        "sold in two ways, as on skeins and on spools.",
+    ),
     "card-of-one-name": Why(
         "A buyer reads the name and not the file's, so two cards or two cloths of one name are one to her.",
         "Give one of the two another name, or keep one file.",

@@ -33,6 +33,7 @@ _FINE_OVER_ONE = (
 # From what price of one skein or packet, and of a fat quarter of cloth, a decimal sign was forgotten most
 # likely, in currencies of which one buys about as much as a euro: our own choice.
 _DEAR, _DEAR_CLOTH = 60, 300
+_COPIED = 3  # colours that two cards hardly share in number, name and hex: our own choice
 _LIKE_EURO = {"AUD", "CAD", "CHF", "EUR", "GBP", "NZD", "SGD", "USD"}
 
 T = TypeVar("T")
@@ -60,6 +61,9 @@ def _load(
 ) -> Cards[T]:
     cards: dict[str, T | None] = dict.fromkeys(sorted(folder.moved_names()))
     called: dict[str, str] = {}  # names → the file that has it first
+    of_colours: dict[
+        frozenset[Colour], str
+    ] = {}  # all colours of a card → the name that it has first
     names = [name for name in folder.files(where) if name.lower().endswith((".yaml", ".yml"))]
     folder.unread(where, tuple(names), "each card is a file that ends in .yaml")
     for name in names:
@@ -87,6 +91,8 @@ def _load(
         if named_well:
             _check_name(filled, path, called, problems)
         colours = _colours(filled, "name" if shape is CLOTH else "number", problems)
+        if shape is not CLOTH and colours:
+            _check_copied(filled, colours, of_colours, problems)
         sound = shape is not THREAD_CARD or (
             _whole_braid(filled, problems) & _weighs_well(filled, problems)
         )
@@ -104,6 +110,20 @@ def _check_name(filled: Filled, path: str, called: dict[str, str], problems: Pro
     if first != path:
         place = filled.place_of("name")
         problems.add(place, "card-of-one-name", other=said(first), name=said(name))
+
+
+def _check_copied(
+    filled: Filled,
+    colours: Mapping[str, Colour],
+    of_colours: dict[frozenset[Colour], str],
+    problems: Problems,
+) -> None:
+    """Advice on a card whose colours are all those of another, as in a copied file; `of_colours` grows."""
+    name = filled["name"] or ""
+    first = of_colours.setdefault(frozenset(colours.values()), name)
+    if first != name and len(colours) >= _COPIED:
+        facts = {"number": len(colours), "name": said(name), "other": said(first)}
+        problems.add(filled.place_of("colours"), "card-copied", **facts)
 
 
 def _check_count(filled: Filled, problems: Problems) -> None:

@@ -97,6 +97,7 @@ def read_key(
             sound = False
         else:
             lines.append(read)
+    reader.tell_missing(len(given.value or ()))
     marks = worked | dict.fromkeys(sorted(meant - {BARE, LOST} - set(places)))
     if len(places) > len(SHAPE_NAMES):
         problems.add(given.place, "key-too-long", number=len(places), limit=len(SHAPE_NAMES))
@@ -165,6 +166,7 @@ class _KeyReader:
         self._passed_over = passed_over  # sets of whose numbers all is told
         self._remarks = remarks
         self._called = called  # by its number what the remarks of the key call a colour
+        self._missing: dict[str, list[tuple[str, Place]]] = {}  # a set → lines that lack it
         self._pinned: dict[str, str] = {}  # chart shape → the mark that has it first
 
     def line(self, mark: str, place: Place, filled: Filled) -> KeyLine | None:
@@ -212,7 +214,7 @@ class _KeyReader:
         left_out = tuple(name for name in self._sets or () if name not in filled.given)
         for name in left_out:
             if self._requests is not None and name not in self._requests and name not in misspelt:
-                self._problems.add(place, "set-missing", mark=said(mark), set=said(name))
+                self._missing.setdefault(name, []).append((mark, place))
             request = (self._requests or {}).get(name)
             if request is None or request.source.id not in threads:
                 sound = False
@@ -232,6 +234,18 @@ class _KeyReader:
             symbol=symbol,
             matched=left_out,
         )
+
+    def tell_missing(self, lines: int) -> None:
+        """Of each set the lines that say nothing for it; once for all where that are all of so many."""
+        for name, found in self._missing.items():
+            mark, place = found[0]
+            if len(found) == lines > 1:
+                model = shown(next(iter(self._sets or ())))
+                facts = {"mark": shown(mark), "model": model, "new": shown(name)}
+                self._problems.add(place, "set-unsaid", set=said(name), **facts)
+                continue
+            for mark, place in found:
+                self._problems.add(place, "set-missing", mark=said(mark), set=said(name))
 
     def _numbers(self, name: str) -> Collection[str]:
         """Those of the thread card of that set."""

@@ -5,8 +5,8 @@ that would be set and a picture that would be drawn it is not: the work alone co
 """
 
 from collections import Counter
-from collections.abc import Callable
-from dataclasses import dataclass, replace
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass, field, replace
 from datetime import date, datetime, timedelta
 from functools import partial
 from hashlib import sha256
@@ -60,6 +60,9 @@ class Foretold:
     may_change: int = 0  # made anew, perhaps with the same contents
     gone: int = 0
     left: int = 0  # as they are
+    kinds: Mapping[str, str] = field(
+        default_factory=dict
+    )  # path → which of the four above, of `lines`
     packets: int = 0  # to be set
     pictures: int = 0  # to be drawn
     pages_of: int = 0  # series whose pages would be filled
@@ -126,6 +129,7 @@ class _Foretelling:
         again = self._filled(_HEIGHTS_PX[1])[0] if blanks else filled
         before = self._found.last.outputs
         lines: list[tuple[str, str]] = []
+        kinds: dict[str, str] = {}
         counts = Counter[str]()
         for path in sorted({*self._kept, *self._to_set, *filled, *before}):
             of_work = "" if path not in filled else _work_on(filled[path], again.get(path), blanks)
@@ -147,6 +151,7 @@ class _Foretelling:
             counts[count] += 1
             if words:
                 lines.append((path, words))
+                kinds[path] = count
         return Foretold(
             tuple(lines),
             new=counts["new"],
@@ -154,6 +159,7 @@ class _Foretelling:
             may_change=counts["may_change"],
             gone=counts["gone"],
             left=counts["left"],
+            kinds=kinds,
             packets=sum(job.packet for job in self._to_do),
             pictures=sum(not blank.startswith(_PAPER) for blank in blanks),
             pages_of=len(self._plan.stands),

@@ -13,7 +13,7 @@ from packetgen.reckon.review import folder_of
 _OF_A_PHOTO = ("photo-small", "photo-tells-chart", "photo-tells-place")
 # Of a thread that other designs of the series use too there is no little: it may come back when they change.
 _OF_OTHERS = ("skein-little",)
-_TAKE_OUT = "take these words out"
+_TAKE_OUT = "take this entry out"
 _NEAR = 0.7  # words of advice that an entry may mean
 
 
@@ -104,7 +104,7 @@ def complain_of_idle(
                 if not elsewhere and folder.split("/")[1] in unfinished:
                     continue
                 hint = elsewhere or _TAKE_OUT
-                hint = f"let about be '{near}', or take these words out" if near else hint
+                hint = f"let about be '{near}', or take this entry out" if near else hint
                 problems.add(one.place, "laid-aside-idle", kind=_said(one), hint=hint)
 
 

@@ -152,8 +152,10 @@ def _spare(figures: Figures, thread_set: ThreadSet) -> float:
 
 
 def _conversions(pattern: Pattern, codes: Collection[str]) -> Iterator[Praise]:
-    others = tuple(thread_set.card.name for thread_set in pattern.thread_sets[1:])
-    if others and not _OF_CONVERSIONS & set(codes):
+    model, *more = pattern.thread_sets
+    others = tuple(one.card.name for one in more)
+    copied = any(one.card.colours == model.card.colours for one in more)  # nothing is converted
+    if others and not copied and not _OF_CONVERSIONS & set(codes):
         words = f"In {listed(others)} no two of its colours become one, and none is far off while a nearer one is free."
         yield Praise("clean conversions", words)
 

@@ -65,7 +65,7 @@ _PATTERN: Mapping[str, tuple[str, ...]] = {
     "thread_sets": ("name-twice",),
     "matched": ("matched-model", "matched-round", "match-too-few"),
     "key": (
-        "key-empty", "key-too-long", "mark-reserved", "mark-long", "set-missing", "set-renamed", "key-line-unused", "key-mark-other",
+        "key-empty", "key-too-long", "mark-reserved", "mark-long", "set-missing", "set-unsaid", "set-renamed", "key-line-unused", "key-mark-other",
         "key-lines-alike", "key-remark-other", "braid-in-blend", "symbols-alike", "conversion-collides", "conversion-far",
         "skein-little", "skein-short", "colours-alike", "colours-alike-to-some", "colours-of-one-name",
         "symbols-alike-in-grey",
@@ -111,6 +111,7 @@ BY_FIELD: Mapping[str, Mapping[str, tuple[str, ...]]] = {
         "size": ("tex-whole",),
         "weight": ("weight-odd",),
         "price": ("price-dear", "currency-other"),
+        "colours": ("card-copied",),
         "colours[].number": ("colour-twice", "number-for-name"),
         "colours[].hex": ("hex-twice",),
     },
@@ -125,6 +126,7 @@ BY_FIELD: Mapping[str, Mapping[str, tuple[str, ...]]] = {
     "beads/<card>.yaml": {
         "name": ("card-of-one-name",),
         "price": ("price-dear", "currency-other"),
+        "colours": ("card-copied",),
         "colours[].number": ("colour-twice", "number-for-name"),
         "colours[].hex": ("hex-twice",),
     },

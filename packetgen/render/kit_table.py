@@ -34,8 +34,8 @@ _FOR_THE_PIECE = "Cuts are those for the finishing piece."
 _KINDS = {Shared: "threads", Beads: "beads", ClothPieces: "cloth"}
 _BY_BOTH = "Pieces are counted by inches and by centimetres: the smaller number is given."
 _ROUNDED = (
-    "Cuts are rounded up, to the next eighth of an inch and half centimetre, so two",
-    "that differ a little may be alike in one of them.",
+    "Cuts are rounded up, to the next eighth of an inch and half centimetre: card and",
+    "wadding that differ by less have the same figures.",
 )
 
 
@@ -93,9 +93,14 @@ def _row(
     return f"{name:<{wide}}{units:>4}{star:<2}{more:>16}{price:>14}".rstrip()
 
 
+def _head(name: str, more: str, lines: Sequence[Line], wide: int) -> str:
+    cost = f"{'cost':>14}" if any(map(cost_of, lines)) else ""
+    return f"{name:<{wide}}{'buy':>4}  {more:>16}{cost}"
+
+
 def _threads(lines: Sequence[Shared], wide: int) -> list[str]:
     card = lines[0].card
-    rows = [f"{card.name:<{wide}}{'buy':>4}  {'single strand':>16}"]
+    rows = [_head(card.name, "single strand", lines, wide)]
     rows += [
         _row(
             _called(line),
@@ -132,7 +137,7 @@ def _bead_head(line: Beads) -> str:
 
 def _beads(lines: Sequence[Beads], wide: int) -> list[str]:
     card = lines[0].card
-    rows = [f"{_bead_head(lines[0]):<{wide}}{'buy':>4}  {'with spares':>16}"]
+    rows = [_head(_bead_head(lines[0]), "with spares", lines, wide)]
     rows += [
         _row(_called(line), line.units, f"{line.with_spares} beads", cost_of(line), wide)
         for line in lines
@@ -142,7 +147,7 @@ def _beads(lines: Sequence[Beads], wide: int) -> list[str]:
 
 
 def _cloths(lines: Sequence[ClothPieces], wide: int) -> list[str]:
-    rows = [f"{'Cloth':<{wide}}{'buy':>4}  {'to cut':>16}"]
+    rows = [_head("Cloth", "to cut", lines, wide)]
     for line in lines:
         if line.units:
             gives = counted(len(line.pieces), "piece")

@@ -75,10 +75,10 @@ def _heading(chapter: Chapter) -> str:
         return chapter.title
     found, grid = chapter.figures.isolated, chapter.figures.pattern.grid
     # With its size, in which a lost row is seen.
-    return (
-        f"{chapter.title}, {grid.width} × {grid.height}: {found.alone:,} of {found.stitches:,} stitches "
-        f"({percent(found.share)}) stand alone"
-    )
+    head = f"{chapter.title}, {grid.width} × {grid.height}"
+    if not found.alone:
+        return f"{head}: none of {found.stitches:,} stitches stands alone"
+    return f"{head}: {found.alone:,} of {found.stitches:,} stitches ({percent(found.share)}) stand alone"
 
 
 def _places(figures: Figures) -> Iterator[str]:

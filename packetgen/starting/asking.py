@@ -10,6 +10,7 @@ from packetgen.load.shape_cards import THREAD_CARD
 from packetgen.load.shape_pattern import PATTERN
 from packetgen.load.shape_series import SERIES
 from packetgen.load.single_values import Asking, read_single
+from packetgen.load.spoken_days import DAY, spoken_day
 from packetgen.load.words import said
 from packetgen.load.yaml_nodes import TextNode
 from packetgen.model import Faces
@@ -42,6 +43,13 @@ def what_is_wrong(called: str, answer: str) -> str:
         asking = Asking(called, field.example, problems)
         read_single(field.kind, TextNode(answer, Place(""), plain=False), asking)
     return said_of(problems)
+
+
+def why_no_words(answer: str) -> str:
+    """That a day was answered where a title or a name is asked for; '' of any other answer."""
+    day = answer.strip()
+    is_day = DAY.fullmatch(day) or spoken_day(day)
+    return f"{said(day)} is a day, and this asks for a title or a name" if is_day else ""
 
 
 def why_not_printed(answer: str, faces: Faces) -> str:
