@@ -94,6 +94,14 @@ class Problems:
             one for one in self._found if not (one.code in codes and one.place.path in paths)
         }
 
+    def forget(self, code: str, path: str, line: int) -> None:
+        """Forget a problem of that kind on a line, which another explains."""
+        self._found = {
+            one
+            for one in self._found
+            if (one.code, one.place.path, one.place.line) != (code, path, line)
+        }
+
     def tell_once(self, code: str) -> None:
         """Of problems of a kind that say the same in several lines, keep the first, and say in how many they stand
         and where else, if these are few."""

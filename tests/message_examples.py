@@ -130,7 +130,7 @@ def message_examples(folder: Path) -> dict[str, Example]:
             of_it = not case.lines or as_usual(str(problem), root) in case.lines
             example = Example(place.path, written_at(case, place) if of_it else "", line)
             last = found.get(problem.code)
-            if last is None or (example.written and not last.written):
+            if last is None or _clear(example) > _clear(last):
                 found[problem.code] = example
     for number, case in enumerate(wrong_input_review.CASES):
         root = build(folder / f"review-{number}", dict(case.changes))
@@ -145,6 +145,11 @@ def message_examples(folder: Path) -> dict[str, Example]:
     for problem in unrevised([issued], Path("build"), date(2027, 3, 1)):
         found[problem.code] = Example(problem.place.path, "", problem.printed)
     return dict(sorted((found | _of_bringing(folder / "drawn")).items()))
+
+
+def _clear(example: Example) -> tuple[bool, bool]:
+    """In letters that every reader has, and then with what was written."""
+    return example.told.isascii(), bool(example.written)
 
 
 @dataclass(frozen=True)

@@ -320,8 +320,15 @@ def _cut(*rows):
 def test_cloths_that_are_cut_wastefully_are_named_in_one_line():
     assert _cut(*("m" * 119,) * 119) == [
         "tests:1:1: advice: a fat quarter of Cloth 14 and Cloth 18 gives 1 and 2 pieces; "
-        "with 3 rows less it would give 2 and 4"
+        "with 3 rows less, or fold_over: 23 mm, it would give 2 and 4"
     ]
+
+
+@pytest.mark.parametrize(("fold_mm", "pieces"), [(25, [1, 2]), (24, [2, 2]), (23, [2, 4])])
+def test_so_much_less_to_fold_gives_as_many_pieces(fold_mm, pieces):
+    of = pattern(*("m" * 119,) * 119, cloths=(option(14), option(18)))
+    found = figures(of, piece(900, 900, fold_over_mm=fold_mm))
+    assert [on.finishing_pieces for on in found.cloths] == pieces
 
 
 def test_the_same_number_on_all_cloths_is_said_once():
@@ -332,7 +339,10 @@ def test_the_same_number_on_all_cloths_is_said_once():
     (line,) = said(
         lambda one, problems: complain_of_cloths(one, piece(900, 900), False, problems), of
     )
-    assert "Cloth 14 and Same gives 1 piece; with 1 row less it would give 2" in line
+    assert (
+        "Cloth 14 and Same gives 1 piece; with 1 row less, or fold_over: 24 mm, it would give 2"
+        in line
+    )
 
 
 def test_bare_rows_that_make_a_cut_wasteful_are_told_once_as_bare_rows():

@@ -318,7 +318,12 @@ CASES = (
     Case(
         "a PNG that calls itself a JPEG",
         {f"{FERN}/photo.jpg": picture([["#a04030"]])},
-        "series/garden-year/fern/photo.jpg:1:1: this is not a JPEG picture that can be read; save it again as JPEG",
+        "series/garden-year/fern/photo.jpg:1:1: this is a PNG picture, and its name ends like one of JPEG; call it 'photo.png', or save it again as JPEG",
+    ),
+    Case(
+        "a mark of another pattern, typed into a row that it makes too long",
+        {CHART: "# A fern\nrrbb\nrDk..\nrrbb\n"},
+        "series/garden-year/fern/chart.txt:3:2: the mark 'D' at column 2, row 2 is not in the key; take it out: the row is 1 too long",
     ),
     Case(
         "a photograph under the name that the camera gave it",

@@ -301,6 +301,13 @@ CASES = (
         "finishes/shelf/finish.yaml:19:9: advice: 'rail', at 12,0, lies over the panel from 12,0 to 30,100 and hides 18 % of it; write at: 120,0, or name the area under 'keep_out'",
     ),
     Case(
+        "steps that never cover the back",
+        {
+            "finishes/shelf/steps.md": "1. Saw the back.\n2. Lay the cloth over card and wadding, and lace it.\n"
+        },
+        "finishes/shelf/steps.md:2:32: advice: every packet lists a backing fabric, and no step uses it; add a step, for example: Cover the back with the backing fabric, and slip-stitch it down; or say that it may be left out",
+    ),
+    Case(
         "a lid whose slanting edge meets the board with one corner",
         also("0,0 120,11 120,30 0,30", "0,120"),
         "finishes/shelf/finish.yaml:19:9: advice: 'rail' meets 'back' in one point only, at 0,120, where no glue would hold it; let it lie over 'back', or meet it along an edge",

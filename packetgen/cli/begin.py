@@ -163,6 +163,12 @@ def _on_terminal() -> bool:
     return sys.stdin.isatty() and sys.stdout.isatty()
 
 
+_IN_TURN = (
+    "You are asked, where no option says it: the series' title, your name, the day it comes out, the first pattern's title, "
+    "what your thread is called, and how many stitches wide and high."
+)
+
+
 def _begin_series(given: Given) -> None:
     from packetgen.starting.files import NewPattern, NewSeries, pieces_folder, series_files
 
@@ -170,6 +176,8 @@ def _begin_series(given: Given) -> None:
         raise click.UsageError(f"there is no series in '{given.content}' yet; leave out --in")
     given.need(series=given.series, designer=given.designer, pattern=given.pattern)
     faces, face = _face(given.face)
+    if given.asks:
+        say(_IN_TURN)
     title = given.words(
         given.series, "The title of your series", SERIES, "Along the Garden Path", faces
     )

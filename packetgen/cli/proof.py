@@ -255,14 +255,14 @@ def _say_foretold(
         )
     of_day = len(found.for_the_day)
     if of_day and of_day == len(found.lines):
-        say(_of_the_day_alone(of_day, build_folder, found.shown))
+        say(_of_the_day_alone(of_day, build_folder, found.shown, as_of))
     for line in _by_reason([one for one in found.lines if one[0] not in found.for_the_day]):
         say(line)
     say_of_unrevised(found.unrevised, build_folder, content_folder, as_of or date.today())
     if not found.lines or of_day < len(found.lines):
         say(_summary(found))
         if of_day:
-            say(_of_the_day_too(of_day, build_folder, found.shown))
+            say(_of_the_day_too(of_day, build_folder, found.shown, as_of))
     return len(found.unrevised)
 
 
@@ -277,27 +277,33 @@ def _by_reason(lines: Sequence[tuple[str, str]]) -> Iterator[str]:
         yield from (f"  {path}: {what}" for path, what, of in parts if of == why)
 
 
-def _of_the_day_alone(files: int, build_folder: Path, shown: "Days | None") -> str:
-    day, stands = _day_of_build(shown)
+def _of_the_day_alone(
+    files: int, build_folder: Path, shown: "Days | None", as_of: date | None
+) -> str:
     return (
-        f"Nothing of yours has changed. To compare with the day of '{build_folder}', add {day}: it {stands}, and for the "
-        f"day that is asked for {counted(files, 'file')} would be made anew, come or go for that alone."
+        f"Nothing of yours has changed. {_days(build_folder, shown, as_of)}: for that alone {counted(files, 'file')} would "
+        f"be made anew, come or go. To compare with the day of '{build_folder}', add {_day_of_build(shown)}."
     )
 
 
-def _of_the_day_too(files: int, build_folder: Path, shown: "Days | None") -> str:
-    day, stands = _day_of_build(shown)
-    one, are = ("it", "is") if files == 1 else ("them", "are")
+def _of_the_day_too(
+    files: int, build_folder: Path, shown: "Days | None", as_of: date | None
+) -> str:
+    are = "is" if files == 1 else "are"
     return (
-        f"{counted(files, 'file')} more {are} not listed, since the day that is asked for makes {one} other and no change "
-        f"of yours: '{build_folder}' {stands}. To leave {one} out, add {day}."
+        f"{_days(build_folder, shown, as_of)}: for that alone {counted(files, 'file')} more {are} other, which {are} not "
+        f"listed. To compare with the day of '{build_folder}', add {_day_of_build(shown)}."
     )
 
 
-def _day_of_build(shown: "Days | None") -> tuple[str, str]:
-    if shown is None:
-        return "the --as-of that it was made with", "is of another day"
-    return f"--as-of {shown.one}", f"shows what stands {_span(shown)}"
+def _days(build_folder: Path, shown: "Days | None", as_of: date | None) -> str:
+    """As of which day one looks, and which day it is that was built."""
+    stands = f"shows what stands {_span(shown)}" if shown else "is of another day"
+    return f"This looks as of {as_of or 'today'}, and '{build_folder}' {stands}"
+
+
+def _day_of_build(shown: "Days | None") -> str:
+    return f"--as-of {shown.one}" if shown else "the --as-of that it was made with"
 
 
 def _span(days: "Days") -> str:

@@ -75,6 +75,11 @@ FIGURES: dict[str, Fault] = {
         "an inset of {inset} reaches beyond the middle of a panel of {panel}",
         "write how far a magnet's middle is from the edge of the smallest card, for example {better}",
     ),
+    "backing-idle": Fault(
+        "every packet lists a backing fabric, and no step uses it",
+        "add a step, for example: Cover the back with the backing fabric, and slip-stitch it down; or say that it may be left out",
+        Level.ADVICE,
+    ),
     "glue-unlisted": Fault(
         "the steps say {word}, and finish.yaml lists no glue, so nobody is told to buy it",
         "add a line there, for example glue: [{{name: wood glue, cures_in: 24 h, for: the wooden parts}}]",

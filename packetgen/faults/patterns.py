@@ -162,6 +162,10 @@ PATTERNS: dict[str, Fault] = {
     "cell-long": Fault(
         "the cell {what} at {spot} is more than one mark", "write one mark in a cell"
     ),
+    "picture-other-kind": Fault(
+        "this is a {is_a} picture, and its name ends like one of {kind}",
+        "call it {right}, or save it again as {kind}",
+    ),
     "picture-unreadable": Fault(
         "this is not a {kind} picture that can be read", "save it again as {kind}"
     ),

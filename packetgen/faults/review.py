@@ -19,7 +19,7 @@ REVIEW: dict[str, Fault] = {
         "{share} % less of it would do with {units}",
     ),
     "cut-wastes": _advice(
-        "a fat quarter of {cloths} gives {pieces}", "with {off} less it would give {more}"
+        "a fat quarter of {cloths} gives {pieces}", "with {off} less{fold} it would give {more}"
     ),
     "edges-bare": _advice(
         "nothing is worked on {where} of this chart, {why}",

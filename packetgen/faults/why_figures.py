@@ -61,6 +61,12 @@ WHY_FIGURES: dict[str, Why] = {
         "two sides would change places.",
         "Write the inset in millimetres, somewhat more than half of a magnet's diameter.",
     ),
+    "backing-idle": Why(
+        "Packet, kit and supplies tell buyers how much backing fabric to buy and cut, and the steps of the piece, which speak of "
+        "wadding, never say what it is for.",
+        "Add the step in which the back is covered. Where the back stays open, say in steps.md that the backing fabric may be "
+        "left out.",
+    ),
     "glue-unlisted": Why(
         "What is to buy for a finishing piece, and how long it must rest, is made of its list of glues, and that is empty, "
         "while the steps tell to glue something.",

@@ -230,6 +230,10 @@ WHY_PATTERNS: dict[str, Why] = {
         "A cell of the table holds more than one character. A table with codes of its own is no chart yet.",
         "Write one mark in each cell, or make the table a chart and its key with packetgen bring.",
     ),
+    "picture-other-kind": Why(
+        "What a picture is stands in its first bytes, and its name says another kind: renaming a file does not make it another.",
+        "Give it the ending of what it is; or open it in an image program and export it as the other.",
+    ),
     "picture-unreadable": Why(
         "The picture is damaged, cut off, or of another kind than its name says.",
         "Open it in a picture program and save it again.",

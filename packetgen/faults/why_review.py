@@ -22,7 +22,8 @@ WHY_REVIEW: dict[str, Why] = {
     ),
     "cut-wastes": Why(
         "The piece of cloth is so little too large that a fat quarter gives fewer pieces than it could. Of several "
-        "cloths the pieces stand in the order of their names. Where bare edges are why, they alone are told of.",
+        "cloths the pieces stand in the order of their names. Pieces are counted by inches and by centimetres, and the smaller "
+        "number is told. Where bare edges are why, they alone are told of.",
         "Take the columns or rows off, or let border or fold_over of the piece be a little smaller.",
     ),
     "edges-bare": Why(

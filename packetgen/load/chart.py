@@ -246,6 +246,7 @@ def check_marks(
         if mark.swapcase() in first:
             continue  # told in the chart: 'v' is not in the key, did you mean 'V'?
         problems.add(places[mark], "key-line-unused", mark=said(mark))
+    too_many = _too_many(chart, first, times)
     for mark, (line, column) in first.items():
         more = f" ({times[mark]} stitches in all)" if times[mark] > 1 else ""
         spot = f"column {column}, row {line}{more}"
@@ -254,6 +255,10 @@ def check_marks(
             problems.add(place, "mark-reserved", mark=said(mark), why="begins a remark")
         else:
             hint = _other_letters(mark, marks) or _line_or_mark(mark, marks)
+            if line in too_many:
+                it = "it" if times[mark] == 1 else "them"
+                hint = f"take {it} out: the row is {too_many[line]} too long"
+                problems.forget("row-ragged", chart.path, chart.place(line).line)
             if BARE not in "".join(chart.rows) and 2 * times[mark] > sum(map(len, chart.rows)):
                 hint = f"if it is bare cloth, write {said(BARE)} in its place"
             problems.add(place, "chart-mark-unknown", mark=said(mark), spot=spot, hint=hint)
@@ -267,6 +272,19 @@ def _line_or_mark(mark: str, marks: Collection[str]) -> str:
 
 def _swapped(marks: Sequence[str]) -> str:
     return listed([mark.swapcase() for mark in marks], "and")
+
+
+def _too_many(
+    chart: Chart, first: Mapping[str, tuple[int, int]], times: Mapping[str, int]
+) -> dict[int, int]:
+    """By how much rows are too long that have as many strange marks too, which stand in no other."""
+    usual = Counter(map(len, chart.rows)).most_common(1)[0][0]
+    found = {}
+    for line in {line for line, _ in first.values()}:
+        row, marks = chart.rows[line - 1], [mark for mark, (of, _) in first.items() if of == line]
+        if sum(times[mark] for mark in marks) == sum(map(row.count, marks)) == len(row) - usual:
+            found[line] = len(row) - usual
+    return found
 
 
 def _other_letters(mark: str, marks: Collection[str]) -> str:

@@ -31,6 +31,8 @@ from packetgen.nouns import listed
 
 _GLUED = re.compile(r"(?<!no )(?<!without )\bglu(?:e|ed|ing)\b", re.IGNORECASE)
 _MAGNETS = re.compile(r"(?<!no )(?<!without )\b(?:small )?magnets?\b", re.IGNORECASE)
+_MOUNTED = re.compile(r"\bwadding\b", re.IGNORECASE)  # where mounting is told of, in English
+_BACKED = re.compile(r"\bbacking\b|\bcovers? the back\b", re.IGNORECASE)
 _SHOWN = 4  # further lines that one advice names
 
 
@@ -50,6 +52,7 @@ def load_finishes(folder: ContentFolder, problems: Problems) -> Mapping[str, Fin
         parts = _parts(filled, paints, problems)
         _complain_of_glue(filled, steps or "", f"{path}/steps.md", problems)
         _complain_of_no_magnets(filled, steps or "", f"{path}/steps.md", problems)
+        _complain_of_no_backing(steps or "", f"{path}/steps.md", problems)
         complain_of_piece(filled, None if None in parts else all_sure(parts), steps or "", problems)
         if (
             named_well
@@ -67,6 +70,13 @@ def _complain_of_glue(filled: Filled, steps: str, path: str, problems: Problems)
     said_at = _GLUED.search(steps)
     if not filled["glue"] and said_at:
         problems.add(_place_in(steps, said_at, path), "glue-unlisted", word=said(said_at[0]))
+
+
+def _complain_of_no_backing(steps: str, path: str, problems: Problems) -> None:
+    """Advice where the steps tell of mounting, and not what the backing fabric is for that every packet lists."""
+    said_at = _MOUNTED.search(steps)
+    if said_at and not _BACKED.search(steps):
+        problems.add(_place_in(steps, said_at, path), "backing-idle")
 
 
 def _complain_of_no_magnets(filled: Filled, steps: str, path: str, problems: Problems) -> None:

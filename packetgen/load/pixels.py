@@ -18,6 +18,8 @@ from packetgen.load.words import LOST, listed, said
 from packetgen.model import BARE, Photo
 
 _SLIPS = 12  # colours that a slip may add: our own choice
+_BEGINS = {"PNG": b"\x89PNG\r\n\x1a\n", "JPEG": b"\xff\xd8\xff"}
+_ENDS = {"PNG": ".png", "JPEG": ".jpg"}
 MOST_PHOTO_PIXELS = 50_000_000
 # Tags of the Exif standard (CIPA DC-008):
 # 5 to 8 are the orientations with width and height exchanged.
@@ -135,8 +137,20 @@ def _open(
     except Image.DecompressionBombError:
         problems.add(Place(path), "picture-large", limit=most // 1_000_000)
     except Exception:  # a broken picture raises whatever its decoder happens to
-        problems.add(Place(path), "picture-unreadable", kind=_kind(path))
+        other = _other_kind(data)
+        if other and other != _kind(path):
+            right = f"{path.rpartition('/')[2].rpartition('.')[0]}{_ENDS[other]}"
+            problems.add(
+                Place(path), "picture-other-kind", is_a=other, kind=_kind(path), right=said(right)
+            )
+        else:
+            problems.add(Place(path), "picture-unreadable", kind=_kind(path))
     return None
+
+
+def _other_kind(data: bytes) -> str:
+    """What its first bytes say (PNG, third edition, 5.2; JPEG, ITU-T T.81, B.1.1.3); '' of any other."""
+    return next((kind for kind, begins in _BEGINS.items() if data.startswith(begins)), "")
 
 
 def _decodes(picture: Image.Image, path: str, problems: Problems) -> bool:

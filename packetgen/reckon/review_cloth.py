@@ -1,6 +1,7 @@
 """Advice on cloth and wood: a design that only just fits, and one that is cut wastefully."""
 
 from collections.abc import Iterator, Sequence
+from dataclasses import replace
 from math import ceil
 
 from packetgen.diagnostics import Problems
@@ -12,11 +13,13 @@ from packetgen.reckon.fit import TIGHT_MM, Stitches, Verdict, fit
 from packetgen.reckon.mounting import mounting
 from packetgen.reckon.review_edges import bare_edges
 from packetgen.reckon.sizes import finished_size
-from packetgen.units import cut_size_centimetres, cut_size_inches
+from packetgen.units import cut_size_centimetres, cut_size_inches, plain
 
 # As many columns or rows can be taken off most designs, and where a fat quarter gives so many pieces
 # nobody minds one: both our own choice.
 MOST_OFF, MANY_PIECES = 4, 8
+# So much less may be folded to the back, and so much at least is laced there: our own choice.
+_MOST_FOLD_OFF_MM, _LEAST_FOLD_MM = 5, 20
 
 
 def complain_of_cloths(
@@ -125,8 +128,23 @@ def _wasteful(
         cloths=listed(tuple(by_name)),
         pieces=_gives(wasteful),
         off=_said(off),
+        fold=_with_less_fold(pattern, wasteful, piece, off),
         more=_numbers([_pieces(pattern, on, piece, off) for on in wasteful]),
     )
+
+
+def _with_less_fold(
+    pattern: Pattern, cloths: Sequence[OnCloth], piece: FinishingPiece, off: Stitches
+) -> str:
+    """', or fold_over: 24 mm,', where so little less to fold gives as many pieces as so much taken off."""
+    for less_mm in range(1, _MOST_FOLD_OFF_MM + 1):
+        smaller = replace(piece, fold_over_mm=piece.fold_over_mm - less_mm)
+        if smaller.fold_over_mm >= _LEAST_FOLD_MM and all(
+            _pieces(pattern, on, smaller, (0, 0)) >= _pieces(pattern, on, piece, off)
+            for on in cloths
+        ):
+            return f", or fold_over: {plain(smaller.fold_over_mm)} mm,"
+    return ""
 
 
 def _gives(cloths: Sequence[OnCloth]) -> str:
@@ -137,7 +155,7 @@ def _gives(cloths: Sequence[OnCloth]) -> str:
         return f"{numbers} {'piece' if numbers == '1' else 'pieces'}"
     sides = on.mounting.cloth.width_mm, on.mounting.cloth.height_mm
     gives = counted(on.finishing_pieces, "piece") if on.finishing_pieces else "no piece"
-    return f"{gives} of {cut_size_inches(*sides)} ({cut_size_centimetres(*sides)}), by the larger of the two"
+    return f"{gives} of {cut_size_inches(*sides)} ({cut_size_centimetres(*sides)})"
 
 
 def _numbers(of_cloths: Sequence[int]) -> str:
