@@ -379,7 +379,7 @@ def test_bare_edges_are_told_with_the_option_that_leaves_them_out(desk):
 
 def test_one_bare_row_alone_is_called_a_row():
     drawing = Drawing(np.array([[0, 0], [1, 1]], np.int32), np.array([(9, 9, 9)], np.uint8))
-    assert trimmed(drawing, False).told == ("bare: row 1; --trim leaves them out",)
+    assert trimmed(drawing, False).told == ("bare: row 1; --trim leaves it out",)
 
 
 def test_a_grid_of_signs_is_trimmed_too(desk):

@@ -95,6 +95,16 @@ CASES = (
         "threads/reed.yaml:9:3: advice: the 3 colours of 'Reed Stranded' are those of 'Moss Stranded', in number, name and hex; write its own; or lay this aside where one maker sells the same colours in two ways",
     ),
     Case(
+        "aida without the threads that a stitch covers",
+        {
+            CLOTH: TINY[CLOTH]
+            .replace("weave: evenweave", "weave: aida")
+            .replace("count: 28", "count: 14")
+            .replace("over: 2\n", "")
+        },
+        "cloths/hopsack-28.yaml:1:1: 'over' is missing in a cloth; add a line, for example over: 1",
+    ),
+    Case(
         "a cloth and its colour as they are said",
         {
             PATTERN: (

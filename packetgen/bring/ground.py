@@ -127,7 +127,9 @@ def trimmed(drawing: Drawing, trim: bool) -> Drawing:
     if not words:
         return drawing
     if not trim:
-        return replace(drawing, told=(*drawing.told, f"bare: {words}; --trim leaves them out"))
+        number = sum(length - (of.stop - of.start) for _, of, length in sides)
+        them = "it" if number == 1 else "them"
+        return replace(drawing, told=(*drawing.told, f"bare: {words}; --trim leaves {them} out"))
     return replace(
         drawing,
         cells=drawing.cells[rows, columns],

@@ -6,7 +6,8 @@ WHY_REVIEW: dict[str, Why] = {
     "laid-aside-idle": Why(
         "The file lays advice aside which is not given, of the file's own folder: since the design has changed, "
         "perhaps, or since it belongs to the other file, pattern.yaml or series.yaml; or no such line has the words "
-        "under 'about'. Of a skein of which little is used nothing is said while another design uses it too.",
+        "under 'about'. An entry for skein-little is not told while "
+        "another design of the series uses one of this pattern's threads, since its advice comes back when that one changes.",
         "Take the line out of laid_aside, or write it in the other file. Let about be words that stand in the advice.",
     ),
     "skein-little": Why(

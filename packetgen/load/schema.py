@@ -311,6 +311,9 @@ class Field:
     example: str
     required: bool = True
     default: object = None  # the value where an optional field is left out
+    example_for: tuple[
+        tuple[str, str, str], ...
+    ] = ()  # beside a name with a value: another example
 
 
 @dataclass(frozen=True)

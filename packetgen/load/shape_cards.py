@@ -88,7 +88,13 @@ CLOTH = Group(
             "linen",
         ),
         Field("count", Number(5, 60), "Threads to the inch; blocks to the inch for aida.", "32"),
-        Field("over", Whole(1, 2), "Threads that one stitch usually covers.", "2"),
+        Field(
+            "over",
+            Whole(1, 2),
+            "Threads that one stitch usually covers; 1 of aida.",
+            "2",
+            example_for=(("weave", "aida", "1"),),
+        ),
         DYED,
         price_of("a fat quarter"),
         Field(

@@ -284,7 +284,7 @@ def _complete(
         if name in given or name in misspelt:
             continue
         if field.required:
-            example = _example(field, name)
+            example = _example(_for_others(field, node), name)
             problems.add(place, "name-missing", name=said(name), example=example, **facts)
             complete = False
         elif field.default is not None:
@@ -296,6 +296,13 @@ def _complete(
             problems.add(place, "name-missing", name=said(names[0]), example=example, **facts)
         complete = complete and len(there) == 1
     return _apart(kind, given, problems) and complete
+
+
+def _for_others(field: Field, node: GroupNode) -> Field:
+    """The field with the example that suits what stands beside it."""
+    there = {name.value: one.value for name, one in node.entries if isinstance(one, TextNode)}
+    suits = [example for name, value, example in field.example_for if there.get(name) == value]
+    return replace(field, example=suits[0]) if suits else field
 
 
 def _braced(node: GroupNode) -> bool:
