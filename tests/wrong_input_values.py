@@ -98,6 +98,7 @@ CASES = (
         "aida without the threads that a stitch covers",
         {
             CLOTH: TINY[CLOTH]
+            .replace("Hopsack 28", "Aida 14")
             .replace("weave: evenweave", "weave: aida")
             .replace("count: 28", "count: 14")
             .replace("over: 2\n", "")
