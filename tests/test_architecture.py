@@ -30,7 +30,13 @@ RANK = {room: rank for rank, rooms in enumerate(LINE) for room in rooms}
 # Library → the only modules that may import it.
 DOORS = {
     "yaml": {"load.yaml_nodes", "load.yaml_events"},
-    "shapely": {"load.narrow_joints", "load.outlines", "load.placed_parts", "reckon.outline"},
+    "shapely": {
+        "load.narrow_joints",
+        "load.outlines",
+        "load.panel_on_wood",
+        "load.placed_parts",
+        "reckon.outline",
+    },
     "dateutil": {"reckon.calendar"},
     "fontTools": {"load.font_files", "render.faces", "render.text_face"},
     "markdown": {"markdown_text"},

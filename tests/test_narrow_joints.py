@@ -9,7 +9,7 @@ import pytest
 
 from packetgen.load.narrow_joints import met_in_a_point
 from packetgen.load.outlines import read_outline
-from packetgen.load.placed_parts import across_parts
+from packetgen.load.panel_on_wood import across_parts
 from tests.stitching import piece
 
 (BOARD,) = piece().parts

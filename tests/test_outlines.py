@@ -11,10 +11,8 @@ from hypothesis import strategies as st
 from shapely import LineString, Point, Polygon, hausdorff_distance
 
 from packetgen.load.outlines import read_outline
+from packetgen.load.panel_on_wood import Beside, beside_middle, beyond_wood
 from packetgen.load.placed_parts import (
-    Beside,
-    beside_middle,
-    beyond_wood,
     hidden,
     over_panel,
     standing_apart,

@@ -7,12 +7,11 @@ from shapely import unary_union
 from shapely.geometry.base import BaseGeometry
 from shapely.ops import nearest_points
 
-from packetgen.load.placed_parts import placed_part
+from packetgen.load.placed_parts import ROUNDED_MM, placed_part
 from packetgen.model import Part
 
 # Our own choice, as all limits of what is told: what lies no further away than the nearest point and a rounded figure
 # counts as meeting, and a joint that is shorter than this share of either part is one point.
-_ROUNDED_MM = 0.5
 _NARROW = 0.07
 _NEAR_MM = 5  # further away it stands apart, and is told of as that
 _LEAST_MM = 10  # a part no longer than this is held by anything
@@ -40,7 +39,7 @@ def met_in_a_point(parts: Sequence[Part]) -> Iterator[Narrow]:
         nearest = min(gaps, key=lambda at: gaps[at])
         if gaps[nearest] > _NEAR_MM or (nearest, number) in told:
             continue
-        meeting = one.intersection(unary_union(others).buffer(gaps[nearest] + _ROUNDED_MM))
+        meeting = one.intersection(unary_union(others).buffer(gaps[nearest] + ROUNDED_MM))
         if _longest(meeting) < _NARROW * min(_longest(one), _longest(placed[nearest])):
             told.add((number, nearest))
             point, _ = nearest_points(one, placed[nearest])

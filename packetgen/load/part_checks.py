@@ -5,6 +5,15 @@ from collections.abc import Sequence
 
 from packetgen.diagnostics import Problems
 from packetgen.load.narrow_joints import met_in_a_point
+from packetgen.load.panel_on_wood import (
+    LARGE,
+    across_parts,
+    beside_middle,
+    beyond_wood,
+    in_cm,
+    lies_on,
+    over_gap,
+)
 from packetgen.load.piece_words import (
     SHOWN,
     extent_of,
@@ -15,17 +24,10 @@ from packetgen.load.piece_words import (
     size_said,
 )
 from packetgen.load.placed_parts import (
-    LARGE,
     Hidden,
-    across_parts,
-    beside_middle,
     better_at,
-    beyond_wood,
     doubled,
     hidden,
-    in_cm,
-    lies_on,
-    over_gap,
     over_panel,
     over_twins,
     standing_apart,

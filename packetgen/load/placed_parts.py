@@ -1,18 +1,16 @@
-"""Whether the parts of a finishing piece stand where they can: below its panel, beside it, and together."""
+"""Whether the parts of a finishing piece stand where they can: beside its panel, and together."""
 
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, replace
 
-from shapely import Point, Polygon, box, unary_union
+from shapely import Polygon, unary_union
 from shapely.affinity import translate
 from shapely.geometry.base import BaseGeometry
 
 from packetgen.model import Outline, Part
 
 # Limits of what is told; all are our own choice. Less beyond the wood is a rounded figure.
-_ROUNDED_MM = 0.5
-# Pieces that stand apart fill a room so many times as large.
-_APART = 2
+ROUNDED_MM = 0.5
 # So far a part may lie over the edge of the panel: there only the card's border and the trim are below it.
 _EDGE_MM = 5
 # What is hung up on cord or wire hangs no further away, and no further than it is long; next to nothing counts as
@@ -20,24 +18,9 @@ _EDGE_MM = 5
 _HUNG_MM, _LEAST_LONG_MM = 30, 5
 # A layer of wood carries the panel if it reaches below so much of it, and fills half.
 _REACHES, _FILLS = 0.9, 0.5
-_GAP = 0.02  # of a panel; less without wood below it is a groove
 _TWIN = 0.6  # of a part, that another of its outline hardly lies over on purpose
-_MIDDLE_MM = 1  # a panel so near to the middle of its board is in it
-_NEXT_TO_NOTHING = 0.05  # of the panel, that a board in centimetres lies below
-LARGE = 3  # times the panel: no wood round it is larger in both
 
 Bounds = tuple[float, float, float, float]  # left, top, right, bottom
-
-
-@dataclass(frozen=True)
-class Beyond:
-    """How far a panel reaches beyond the wood of which the bounds are told: to the left, above, to the right
-    and below; `most_mm` is what its corner `at` does, in whatever direction."""
-
-    bounds: Bounds
-    sides_mm: Bounds
-    most_mm: float
-    at: tuple[float, float]
 
 
 @dataclass(frozen=True)
@@ -70,127 +53,6 @@ class Apart:
     nearer_mm: tuple[float, float] | None  # how far it must be moved to touch another
 
 
-def beyond_wood(panel: Outline, parts: Iterable[Part]) -> Beyond | None:
-    """None where the panel lies within the parts as they stand: gaps between them, and what they enclose, count
-    as wood. Of a part with several pieces only one has a place; where the others could fill what lies beyond,
-    nobody can tell, and None is given too."""
-    parts = tuple(parts)
-    placed = [placed_part(part) for part in parts]
-    wood, shape = unary_union(placed).convex_hull, Polygon(panel)
-    at = max(panel, key=lambda corner: wood.distance(Point(corner)))
-    most_mm = wood.distance(Point(at))
-    elsewhere = sum((part.pieces - 1) * one.area for part, one in zip(parts, placed, strict=True))
-    if most_mm <= _ROUNDED_MM or shape.difference(wood).area <= _APART * elsewhere:
-        return None
-    left, top, right, bottom = wood.bounds
-    of = shape.bounds
-    sides = (left - of[0], top - of[1], of[2] - right, of[3] - bottom)
-    return Beyond(wood.bounds, sides, most_mm, at)
-
-
-def lies_on(panel: Outline, part: Part, parts: Iterable[Part]) -> bool:
-    """Whether a panel lies on the wood, and on no more of it than that part is wide and high."""
-    round_part = box(*placed_part(part).bounds).buffer(_ROUNDED_MM)
-    return round_part.covers(Polygon(panel)) and beyond_wood(panel, parts) is None
-
-
-@dataclass(frozen=True)
-class Beside:
-    """By how much, and on which side, a panel lies beside the middle of a part."""
-
-    number: int  # of the part
-    by_mm: float
-    side: str  # 'to the left of'
-
-
-def beside_middle(panel: Outline, parts: Sequence[Part]) -> Beside | None:
-    """Where a panel lies on one part beside its middle, and in its middle if its corners are counted from the part's
-    own 0,0."""
-    middle = _middle(Polygon(panel))
-    if abs(middle - _middle(unary_union([placed_part(part) for part in parts]))) <= _MIDDLE_MM:
-        return None
-    found = []
-    for number, part in enumerate(parts):
-        across, own = part.at_mm[0], _middle(placed_part(part))
-        if (
-            abs(middle - own) > _MIDDLE_MM >= abs(middle + across - own)
-            and lies_on(panel, part, parts)
-            and lies_on(_from_corner(panel, part), part, parts)
-        ):
-            side = "to the left of" if middle < own else "to the right of"
-            found.append(Beside(number, abs(middle - own), side))
-    return found[0] if len(found) == 1 else None
-
-
-@dataclass(frozen=True)
-class Across:
-    """A part, by its number, that a panel lies on only with some of it, and the other that it reaches onto most."""
-
-    number: int
-    onto: int
-
-
-def across_parts(panel: Outline, parts: Sequence[Part]) -> Across | None:
-    """The one part that all of a panel lies on if its corners are counted from the part's own 0,0, where as it is no part
-    has all of it."""
-    shape, placed = Polygon(panel), [placed_part(part) for part in parts]
-    if any(_has_all(one, shape) for one in placed):
-        return None
-    found = []
-    for number, part in enumerate(parts):
-        moved = translate(shape, *part.at_mm)
-        if part.at_mm != (0, 0) and _has_all(placed[number], moved):
-            beyond = shape.difference(placed[number])
-            reached = [beyond.intersection(other).area for other in placed]
-            onto = max(range(len(parts)), key=lambda other: reached[other])
-            if reached[onto] > _ROUNDED_MM**2 and shape.intersects(placed[number]):
-                found.append(Across(number, onto))
-    return found[0] if len(found) == 1 else None
-
-
-def _has_all(part: BaseGeometry, panel: BaseGeometry) -> bool:
-    return bool(part.buffer(_ROUNDED_MM).covers(panel))
-
-
-def _from_corner(panel: Outline, part: Part) -> Outline:
-    """The panel where its corners were counted from the part's own 0,0."""
-    return tuple((x + part.at_mm[0], y + part.at_mm[1]) for x, y in panel)
-
-
-def over_gap(panel: Outline, parts: Sequence[Part]) -> tuple[int, float] | None:
-    """The number of the one part that all of a panel lies on if its corners are counted from the part's own 0,0, where
-    as it is there is no wood below a share of it; and that share."""
-    shape = Polygon(panel)
-    bare = shape.difference(unary_union([placed_part(part) for part in parts])).area / shape.area
-    if bare < _GAP:
-        return None
-    found = [
-        number
-        for number, part in enumerate(parts)
-        if part.at_mm != (0, 0) and _has_all(placed_part(part), translate(shape, *part.at_mm))
-    ]
-    return (found[0], bare) if len(found) == 1 else None
-
-
-def in_cm(panel: Outline, parts: Sequence[Part]) -> int | None:
-    """The number of the one part that would lie below all of the panel if its corners were in centimetres, and join
-    parts that hang apart without it."""
-    shape, placed = Polygon(panel), [placed_part(part) for part in parts]
-    apart, most = len(_touching(placed)), LARGE * max(_extent(shape))
-    found = []
-    for number, part in enumerate(parts):
-        tenfold = replace(part, outline=tuple((10 * x, 10 * y) for x, y in part.outline))
-        large = placed_part(tenfold)
-        if (
-            placed[number].intersection(shape).area <= _NEXT_TO_NOTHING * shape.area
-            and large.buffer(_ROUNDED_MM).covers(shape)
-            and max(_extent(large)) <= most
-            and len(_touching([*placed[:number], large, *placed[number + 1 :]])) < apart
-        ):
-            found.append(number)
-    return found[0] if len(found) == 1 else None
-
-
 def over_panel(
     panel: Outline, keep_outs: Iterable[Outline], parts: Sequence[Part]
 ) -> tuple[Over, ...]:
@@ -208,7 +70,7 @@ def over_panel(
     return tuple(
         Over(number, on_panel[number].area / shape.area, on_panel[number].bounds)
         for number in before
-        if on_panel[number].intersection(shown).area > _ROUNDED_MM**2
+        if on_panel[number].intersection(shown).area > ROUNDED_MM**2
     )
 
 
@@ -227,7 +89,7 @@ def better_at(
         moved = placed_part(stand[number])
         if (
             others
-            and _gap_mm(moved, others) <= _ROUNDED_MM
+            and _gap_mm(moved, others) <= ROUNDED_MM
             and not any(_hides(moved, other) for other in placed[:number])
             and not any(_hides(other, moved) for other in placed[number + 1 :])
             and number not in {over.number for over in over_panel(panel, keep_outs, stand)}
@@ -245,7 +107,7 @@ def hidden(parts: Sequence[Part]) -> Iterator[Hidden]:
     """The parts that lie wholly behind a single larger one although their front is painted: boards of one shape
     are put together to make a thicker one."""
     placed = [placed_part(part) for part in parts]
-    before = [one.buffer(_ROUNDED_MM) for one in placed]
+    before = [one.buffer(ROUNDED_MM) for one in placed]
     for number, part in enumerate(parts):
         if part.seen:
             front = max(
@@ -292,7 +154,7 @@ def doubled(parts: Sequence[Part]) -> Iterator[tuple[int, int]]:
             if part.seen
             and parts[earlier].seen
             and placed[number].symmetric_difference(placed[earlier]).area
-            <= _ROUNDED_MM * placed[number].length / 2
+            <= ROUNDED_MM * placed[number].length / 2
         )
         if (first := next(same, None)) is not None:
             yield number, first
@@ -304,7 +166,7 @@ def standing_apart(panel: Outline, parts: Sequence[Part], hung: bool) -> Iterato
     stands beside them is not."""
     placed = [placed_part(part) for part in parts]
     shape = Polygon(panel)
-    groups = _touching(placed)
+    groups = touching(placed)
     for group in groups if len(groups) > 1 else ():
         one = unary_union([placed[number] for number in group])
         others = [other for number, other in enumerate(placed) if number not in group]
@@ -318,12 +180,12 @@ def standing_apart(panel: Outline, parts: Sequence[Part], hung: bool) -> Iterato
             if gap_mm > min(_HUNG_MM, max(_LEAST_LONG_MM, long)):
                 part = parts[group[0]]
                 turned = placed_part(replace(part, at_mm=part.at_mm[::-1]))
-                swapped = len(group) == 1 and _gap_mm(turned, others) <= _ROUNDED_MM
+                swapped = len(group) == 1 and _gap_mm(turned, others) <= ROUNDED_MM
                 by_itself = Polygon(part.outline)
                 twice = (
                     len(group) == 1
                     and by_itself.bounds[:2] == part.at_mm
-                    and _gap_mm(by_itself, others) <= _ROUNDED_MM
+                    and _gap_mm(by_itself, others) <= ROUNDED_MM
                 )
                 nearer = _nearer(one, others, gap_mm) if len(group) == 1 else None
                 yield Apart(group[0], group[1:], gap_mm, swapped, twice, nearer)
@@ -337,7 +199,7 @@ def _nearer(
     for across, down in ((0.0, -gap_mm), (0.0, gap_mm), (-gap_mm, 0.0), (gap_mm, 0.0)):
         moved = translate(one, across, down)
         lies = sum(moved.intersection(other).area for other in others)
-        if _gap_mm(moved, others) <= _ROUNDED_MM and lies <= _ROUNDED_MM * moved.length:
+        if _gap_mm(moved, others) <= ROUNDED_MM and lies <= ROUNDED_MM * moved.length:
             return across, down
     return None
 
@@ -346,7 +208,7 @@ def turned_about(parts: Sequence[Part]) -> int | None:
     """The number of the part with the two numbers of whose place changed all parts hang together, where they do not.
     It is sought among those that most of the wood hangs together with: what stands alone may hang on cord."""
     placed = [placed_part(part) for part in parts]
-    groups = _touching(placed)
+    groups = touching(placed)
     if len(groups) < 2:
         return None
     main = max(groups, key=lambda group: sum(placed[number].area for number in group))
@@ -355,14 +217,14 @@ def turned_about(parts: Sequence[Part]) -> int | None:
         across, down = parts[number].at_mm
         turned = placed_part(replace(parts[number], at_mm=(down, across)))
         others = [turned if at == number else one for at, one in enumerate(placed)]
-        if across != down and len(_touching(others)) == 1:
+        if across != down and len(touching(others)) == 1:
             found.append(number)
     return found[0] if len(found) == 1 else None
 
 
-def _touching(placed: Sequence[Polygon]) -> list[tuple[int, ...]]:
+def touching(placed: Sequence[Polygon]) -> list[tuple[int, ...]]:
     """The numbers of what hangs together, in the order of the first of each group."""
-    whole = unary_union([one.buffer(_ROUNDED_MM / 2) for one in placed])
+    whole = unary_union([one.buffer(ROUNDED_MM / 2) for one in placed])
     islands = getattr(whole, "geoms", [whole])
     groups = (
         tuple(number for number, one in enumerate(placed) if island.intersects(one))
@@ -375,16 +237,6 @@ def _gap_mm(one: BaseGeometry, others: Iterable[Polygon]) -> float:
     return min(one.distance(other) for other in others)
 
 
-def _middle(shape: BaseGeometry) -> float:
-    left, _, right, _ = shape.bounds
-    return float(left + right) / 2
-
-
-def _extent(shape: Polygon) -> tuple[float, float]:
-    left, top, right, bottom = shape.bounds
-    return right - left, bottom - top
-
-
 def placed_part(part: Part) -> Polygon:
     return Polygon([(x + part.at_mm[0], y + part.at_mm[1]) for x, y in part.outline])
 
@@ -394,7 +246,7 @@ def _layers(pieces: Sequence[BaseGeometry]) -> list[list[int]]:
     frontmost layer that has more than half of it before it. A piece of nothing lies in none."""
     layers: list[list[int]] = []
     for number, piece in enumerate(pieces):
-        if piece.area <= _ROUNDED_MM**2:
+        if piece.area <= ROUNDED_MM**2:
             continue
         level = len(layers)
         while level and not _lies_on(piece, [pieces[one] for one in layers[level - 1]]):
