@@ -388,7 +388,7 @@ def test_what_is_answered_stands_in_the_files(asked):
         "Along the Path",
         "Wren Alder",
         *("soon", "2027-02-30", "2027-05-01"),
-        *("2027-05-01", "1 May 2027", "Bean Poles"),
+        *("2027-05-01", "1 May 2027", "50", "Bean Poles"),
         "Hazel Floss",
         *("4", "24"),
         "22",
@@ -396,6 +396,8 @@ def test_what_is_answered_stands_in_the_files(asked):
     assert "'soon' is neither a day nor a day with hour and place; write 2027-01-15, or" in said
     assert "there is no day '2027-02-30'; February 2027 has 28 days" in said
     assert said.count("is a day, and this asks for a title or a name") == 2
+    assert "'50' is a number, and this asks for a title or a name" in said
+    assert "Not as you meant it? Delete the folder 'content', and begin again." in said
     (series,) = found_in(Path("content")).series
     (pattern,) = series.patterns
     assert (series.title, series.designers[0].name) == ("Along the Path", "Wren Alder")

@@ -801,7 +801,7 @@ CASES = (
                 "#sold_at:\n  - {name: Stall, url: https://example.org/}\nrevisions:",
             )
         },
-        "series/garden-year/fern/pattern.yaml:26:1: '#sold_at:' is still a remark, and its value on the line below is none; take this '#' away too, or put one before that line",
+        "series/garden-year/fern/pattern.yaml:26:1: '#sold_at:' is still a remark, and its value on the line below is not one; take this '#' away too, or put one before that line",
     ),
     Case(
         "two names that are still remarks above their values",
@@ -811,8 +811,8 @@ CASES = (
                 '#pace:\n  crosses: 90\n#look:\n#  light:\n    ink: "#222222"\nnotices:',
             )
         },
-        "series/garden-year/series.yaml:17:1: '#pace:' is still a remark, and its value on the line below is none; take this '#' away too, or put one before that line",
-        "series/garden-year/series.yaml:20:1: '# light:' is still a remark, and its value on the line below is none; take this '#' away too, or put one before that line",
+        "series/garden-year/series.yaml:17:1: '#pace:' is still a remark, and its value on the line below is not one; take this '#' away too, or put one before that line",
+        "series/garden-year/series.yaml:20:1: '# light:' is still a remark, and its value on the line below is not one; take this '#' away too, or put one before that line",
     ),
     Case(
         "a value that is still a remark below its name",

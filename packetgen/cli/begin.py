@@ -206,9 +206,11 @@ def _begin_series(given: Given) -> None:
         f"series/{folder}/{pattern_folder}": _said(pattern),
         pieces_folder(): "a finishing piece that holds it",
     }
+    fresh = not given.content.exists() or not any(given.content.iterdir())
     write_down(given, new.folder, files, folders, given_files)
     places = f"series/{folder}/series.yaml", f"series/{folder}/{pattern_folder}/pattern.yaml"
-    closing_words(given, pattern_folder, "today, " + release, places)
+    undo = f"the folder '{given.content}'" if fresh else ""
+    closing_words(given, pattern_folder, "today, " + release, places, undo)
 
 
 def _begin_pattern(given: Given, found: "Found") -> None:
@@ -246,7 +248,10 @@ def _begin_pattern(given: Given, found: "Found") -> None:
     changed = entered((given.content / order).read_bytes(), order, series.patterns[-1].id, folder)
     said = f"{_said(pattern)}, by {designer.name}" + (f", out on {release}" if release else "")
     write_down(given, series.id, files, {f"{path}/{folder}": said}, changed={order: changed})
-    closing_words(given, folder, release and "on " + release, (f"{path}/{folder}/pattern.yaml",))
+    made = given.content / path / folder
+    undo = f"the folder '{made.as_posix()}' and its line under order in {(given.content / order).as_posix()}"
+    places = (f"{path}/{folder}/pattern.yaml",)
+    closing_words(given, folder, release and "on " + release, places, undo)
 
 
 def _face(file: Path | None) -> tuple["Faces", bytes]:

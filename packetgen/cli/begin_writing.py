@@ -78,15 +78,19 @@ def _confirm(given: Given, folders: Mapping[str, str]) -> None:
         raise SystemExit(0)
 
 
-def closing_words(given: Given, pattern: str, release: str | None, files: tuple[str, ...]) -> None:
+def closing_words(
+    given: Given, pattern: str, release: str | None, files: tuple[str, ...], undo: str
+) -> None:
     """What the author should know before she goes on with the folder `pattern`; `release` is '' or None where
-    the series has one to come."""
+    the series has one to come, and `undo` what she deletes where she was asked and answered otherwise than she meant."""
     if release and given.release is None and not given.asks:
         where = " and ".join((given.content / file).as_posix() for file in files)
         say(
             f"No --release was given, so it comes out {release}: change that day, under release and "
             f"revisions, in {where}."
         )
+    if given.asks and undo:
+        say(f"Not as you meant it? Delete {undo}, and begin again.")
     say(_next(given.content, pattern))
 
 

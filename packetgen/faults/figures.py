@@ -222,7 +222,7 @@ FIGURES: dict[str, Fault] = {
         Level.ADVICE,
     ),
     "magnets-bunched": Fault(
-        "{title} may lift at its corners: its magnets are {inches} ({centimetres}) apart, to suit the small {cards} of {by}",
+        "{by} {are} so small that {title} may lift at its corners: its magnets are {inches} ({centimetres}) apart",
         "{mend}",
         Level.ADVICE,
     ),

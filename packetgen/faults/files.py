@@ -175,7 +175,7 @@ FILES: dict[str, Fault] = {
         "write {right}, and leave the lines set in",
     ),
     "name-in-remark": _broken(
-        "{name} is still a remark, and its value on the line below is none",
+        "{name} is still a remark, and its value on the line below is not one",
         "take this '#' away too, or put one before that line",
     ),
     "line-unclear": _broken("this cannot be read", "{hint}"),

@@ -198,7 +198,7 @@ def _complain_of_bunched(
             inches=size_inches(apart.width_mm, apart.height_mm),
             centimetres=size_centimetres(apart.width_mm, apart.height_mm),
             by=listed(by),
-            cards="card" if len(by) == 1 else "cards",
+            are="is" if len(by) == 1 else "are",
             mend=_less_bunched(small, others, all_figures, series),
         )
 

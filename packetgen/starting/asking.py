@@ -46,10 +46,15 @@ def what_is_wrong(called: str, answer: str) -> str:
 
 
 def why_no_words(answer: str) -> str:
-    """That a day was answered where a title or a name is asked for; '' of any other answer."""
-    day = answer.strip()
-    is_day = DAY.fullmatch(day) or spoken_day(day)
-    return f"{said(day)} is a day, and this asks for a title or a name" if is_day else ""
+    """That a day or a number was answered where a title or a name is asked for; '' of any other answer."""
+    text = answer.strip()
+    if DAY.fullmatch(text) or spoken_day(text):
+        what = "a day"
+    elif text.isdecimal():
+        what = "a number"
+    else:
+        return ""
+    return f"{said(text)} is {what}, and this asks for a title or a name"
 
 
 def why_not_printed(answer: str, faces: Faces) -> str:
