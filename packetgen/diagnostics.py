@@ -11,7 +11,7 @@ from dataclasses import dataclass, replace
 from difflib import get_close_matches
 
 from packetgen.faults import FAULTS, Level
-from packetgen.nouns import listed
+from packetgen.nouns import counted, listed
 
 # Nobody reads more of a kind in one go: a slip that makes so many of them is mended in one place.
 MOST_ALIKE = 500
@@ -114,12 +114,8 @@ class Problems:
             first, *others = sorted(found, key=lambda one: not one.place.path.endswith(".yaml"))
             if others:
                 self._found -= {first, *others}
-                where = f", named here and {_on_lines(first.place, [one.place for one in others])}"
-                where = where if len(others) <= _ALSO else ""
-                number = f", named on {len(others) + 1} lines"
-                files = len({one.place.path for one in (first, *others)})
-                number += f" of {files} files" if files > 1 else ""
-                self._found.add(replace(first, wrong=f"{wrong}{where or number}"))
+                where = _where_else(first.place, [one.place for one in others])
+                self._found.add(replace(first, wrong=f"{wrong}, named {where}"))
 
     def __iter__(self) -> Iterator[Problem]:
         return iter(sorted(self._found))
@@ -147,6 +143,24 @@ def seen_from(place: Place, other: Place) -> str:
     """'line 24' of the same file, 'line 24 of moss/pattern.yaml' of another."""
     line = f"line {other.line}"
     return line if other.path == place.path else f"{line} of {'/'.join(other.path.split('/')[-2:])}"
+
+
+def _where_else(place: Place, others: Sequence[Place]) -> str:
+    """'here and on line 24'; of many lines their number, but of texts, which only repeat what files in YAML say, beside
+    these: 'here and on 2 lines of chart.txt'."""
+    texts = [one for one in others if not one.path.endswith(".yaml")]
+    files = [one for one in others if one not in texts]
+    if len(others) <= _ALSO:
+        return f"here and {_on_lines(place, others)}"
+    if len(files) > _ALSO:
+        paths = len({one.path for one in (place, *files)})
+        said = f"on {len(files) + 1} lines" + (f" of {paths} files" if paths > 1 else "")
+    else:
+        said = f"here and {_on_lines(place, files)}" if files else "here"
+    if texts:
+        names = listed(tuple(sorted({one.path.rpartition("/")[2] for one in texts})))
+        said += f", and on {counted(len(texts), 'line')} of {names}"
+    return said
 
 
 def _on_lines(place: Place, others: Sequence[Place]) -> str:

@@ -129,6 +129,11 @@ def test_a_command_without_the_name_that_it_needs_tells_which_there_are(run, tmp
     assert said.endswith("Error: say which pattern: packetgen chart alone NAME; known here: fern\n")
     said = run("match", "--content", tmp_path, code=2).stderr
     assert said.endswith("packetgen match FROM TO; known here: moss, spool\n")
+    said = run("match", "moss", "--content", tmp_path, code=2).stderr
+    assert said.endswith("packetgen match FROM TO; known here: spool\n")
+    (tmp_path / "threads/spool.yaml").unlink()
+    said = run("match", "moss", "--content", tmp_path, code=2).stderr
+    assert said.endswith("; there is no other yet: write one into " + f"{tmp_path}/threads/\n")
 
 
 @pytest.mark.parametrize("command", ["begin", "proof", "build", "preview", "settle", "kit"])

@@ -320,10 +320,10 @@ def test_a_correction_without_a_revision_is_told_where_it_belongs_until_it_has_o
 def test_what_only_the_day_makes_other_is_one_line_with_the_day_to_type(last_good):
     said = run("proof", "--against", "build", "--as-of", "2026-12-01", folder=last_good).stdout
     assert "another day\n" not in said
-    (line,) = (one for one in said.splitlines() if "files would be made anew" in one)
+    (line,) = (one for one in said.splitlines() if "files differ" in one)
     found = re.fullmatch(
-        r"Nothing of yours has changed\. This looks as of 2026-12-01, and 'build' shows what stands from (\S+) on: for that "
-        r"alone \d+ files would be made anew, come or go\. To compare with the day of 'build', add --as-of (\S+)\.",
+        r"Nothing of yours has changed\. This looks as of 2026-12-01, and 'build' shows what stands from (\S+) on; \d+ "
+        r"files differ for that alone\. To compare with the day of 'build', add --as-of (\S+)\.",
         line,
     )
     assert found and found[1] == found[2]
@@ -346,7 +346,7 @@ def test_beside_other_changes_those_of_the_day_alone_are_counted_and_not_told_on
     (last_good / "content" / FERN / "story.md").write_text("It grew on and on.\n")
     said = run("proof", "--against", "build", "--as-of", "2026-12-01", folder=last_good).stdout
     found = re.search(
-        r"^This looks as of .* which are not listed\. To compare .* add (--as-of \S+)\.$",
+        r"^This looks as of .* for that alone, and not listed\. To compare .* add (--as-of \S+)\.$",
         said,
         re.M,
     )

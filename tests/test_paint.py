@@ -241,3 +241,12 @@ def test_the_timeline_shows_every_coat_at_its_hour():
     assert drawn.count("<rect") == 2 * len(work) == 4
     assert ">soft sage<" in drawn and ">2<" in drawn
     assert drawn == paint_timeline(work)
+
+
+@pytest.mark.parametrize(("name", "said"), [("front", "the part front"), ("lid", "lid")])
+def test_a_part_called_like_a_face_is_said_to_be_a_part(name, said):
+    """'Where: front' would be read as one side of the wood."""
+    wood = painted_piece(
+        board(Coating(SAGE, 2, "both"), name=name), board(Coating(BRICK, 1, "both"), name="rail")
+    )
+    assert said in {coat.parts for coat in painting(wood).coats}

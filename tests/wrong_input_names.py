@@ -511,6 +511,16 @@ CASES = (
         "series/garden-year/fern/pattern.yaml:9:13: Moss Stranded has no colour 'E2', named here and on line 11 and line 2 of fern/chart.txt; write 'E9', which has the name that your remark says, 'brick', or mend its number on the card",
     ),
     Case(
+        "a colour with a new number on the card, and the old one in texts too",
+        {
+            MOSS: ("number: E2", "number: E9"),
+            PATTERN: ('r: {moss: E2, spool: "10"}', 'r: {moss: E2, spool: "10"}   # brick'),
+            CHART: "# A fern\n# r  E2 brick\nrrbb\nrk..\n",
+            f"{FERN}/story.md": "Stitch the pot in brick (E2).\n",
+        },
+        "series/garden-year/fern/pattern.yaml:9:13: Moss Stranded has no colour 'E2', named here and on line 11, and on 2 lines of chart.txt and story.md; write 'E9', which has the name that your remark says, 'brick', or mend its number on the card",
+    ),
+    Case(
         "a card with numbers of its own, one of which looks like one of the key",
         {
             MOSS: TINY[MOSS]

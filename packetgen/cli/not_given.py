@@ -41,4 +41,7 @@ def _to_choose_from(lying: str, given: dict[str, Any]) -> str:
 
     folder = given.get("content_folder") or Path("content")
     found = {one.parent.name if "*/" in lying else one.stem for one in folder.glob(lying or "none")}
-    return f"; {nearest('', sorted(found))}" if found else ""
+    others = found - {one for one in given.values() if isinstance(one, str)}
+    if found and not others:
+        return f"; there is no other yet: write one into {(folder / lying).parent.as_posix()}/"
+    return f"; {nearest('', sorted(others))}" if others else ""

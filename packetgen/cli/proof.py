@@ -281,19 +281,22 @@ def _of_the_day_alone(
     files: int, build_folder: Path, shown: "Days | None", as_of: date | None
 ) -> str:
     return (
-        f"Nothing of yours has changed. {_days(build_folder, shown, as_of)}: for that alone {counted(files, 'file')} would "
-        f"be made anew, come or go. To compare with the day of '{build_folder}', add {_day_of_build(shown)}."
+        f"Nothing of yours has changed. {_days(build_folder, shown, as_of)}; {_differ(files)} for that alone. "
+        f"To compare with the day of '{build_folder}', add {_day_of_build(shown)}."
     )
 
 
 def _of_the_day_too(
     files: int, build_folder: Path, shown: "Days | None", as_of: date | None
 ) -> str:
-    are = "is" if files == 1 else "are"
     return (
-        f"{_days(build_folder, shown, as_of)}: for that alone {counted(files, 'file')} more {are} other, which {are} not "
-        f"listed. To compare with the day of '{build_folder}', add {_day_of_build(shown)}."
+        f"{_days(build_folder, shown, as_of)}; {_differ(files, ' more')} for that alone, and not listed. "
+        f"To compare with the day of '{build_folder}', add {_day_of_build(shown)}."
     )
+
+
+def _differ(files: int, more: str = "") -> str:
+    return f"{counted(files, 'file')}{more} {'differs' if files == 1 else 'differ'}"
 
 
 def _days(build_folder: Path, shown: "Days | None", as_of: date | None) -> str:

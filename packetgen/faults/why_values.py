@@ -337,8 +337,9 @@ WHY_VALUES: dict[str, Why] = {
         "Take the name that is offered, or write the file. Files are named without .yaml.",
     ),
     "colour-unknown": Why(
-        "The card or cloth has no such colour. Numbers are compared as written, leading noughts too.",
-        "Take the one that is offered, or add the colour to the card.",
+        "The card or cloth has no such colour. Numbers are compared as written, leading noughts too. A number that was changed "
+        "on a card is told once, with all lines of keys, charts' lists and texts that still have the old one.",
+        "Take the one that is offered, in all those lines, or add the colour to the card.",
     ),
     "mark-unknown": Why(
         "A line, knot or close-up is worked in a mark that no key line explains.",

@@ -139,8 +139,11 @@ def _grouped(parts: Sequence[PartPaint]) -> tuple[str, ...]:
 
 
 def _names(parts: Sequence[PartPaint]) -> str:
+    """A part that is called like a face of the wood is said to be a part."""
     return ", ".join(
-        painted.part.name + (f" ({painted.part.pieces} pieces)" if painted.part.pieces > 1 else "")
+        ("the part " if painted.part.name.casefold() in FACES_SAID else "")
+        + painted.part.name
+        + (f" ({painted.part.pieces} pieces)" if painted.part.pieces > 1 else "")
         for painted in parts
     )
 
