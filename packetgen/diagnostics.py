@@ -147,7 +147,7 @@ def seen_from(place: Place, other: Place) -> str:
 
 def _where_else(place: Place, others: Sequence[Place]) -> str:
     """'here and on line 24'; of many lines their number, but of texts, which only repeat what files in YAML say, beside
-    these: 'here and on 2 lines of chart.txt'."""
+    these: 'here, and in the remarks at the head of 2 charts'."""
     texts = [one for one in others if not one.path.endswith(".yaml")]
     files = [one for one in others if one not in texts]
     if len(others) <= _ALSO:
@@ -158,8 +158,10 @@ def _where_else(place: Place, others: Sequence[Place]) -> str:
     else:
         said = f"here and {_on_lines(place, files)}" if files else "here"
     if texts:
-        names = listed(tuple(sorted({one.path.rpartition("/")[2] for one in texts})))
-        said += f", and on {counted(len(texts), 'line')} of {names}"
+        charts = len({one.path for one in texts if one.path.endswith(".txt")})
+        names = sorted({one.path.rpartition("/")[2] for one in texts if one.path.endswith(".md")})
+        heads = [f"the remarks at the head of {counted(charts, 'chart')}"] * bool(charts)
+        said += f", and in {listed((*heads, *names))}"
     return said
 
 

@@ -2005,3 +2005,17 @@ def test_a_pattern_that_is_not_begun_yet_is_told_with_the_command_that_begins_it
     )
     missing = run("design.png", "--threads", "mos", code=2).stderr
     assert missing.endswith("there is no thread card called 'mos'; did you mean 'moss'?\n")
+
+
+def test_codes_that_gave_way_to_marks_of_the_key_are_named(desk):
+    """Brought once with two threads mixed up, and once more as it was meant: the first marks stay."""
+    (desk / "grid.csv").write_text("P,H\nH,P\n")
+    wrong = ("--code", "P=K4", "--code", "H=07", "--drop-lines", "--replace")
+    run("grid.csv", "--pattern", "fern", *wrong)
+    right = ("--code", "P=07", "--code", "H=K4", "--replace")
+    said = " ".join(run("grid.csv", "--pattern", "fern", *right).stdout.split())
+    chart = rows(desk / "content" / CHART)
+    marks = dict(zip("PH", chart[0]))
+    named = ", ".join(f"{code} is {mark}" for code, mark in marks.items() if code != mark)
+    assert named and "The marks that the key had stay, and are others than your codes: " in said
+    assert all(f"{code} is {mark}" in said for code, mark in marks.items() if code != mark)

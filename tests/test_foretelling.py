@@ -346,7 +346,7 @@ def test_beside_other_changes_those_of_the_day_alone_are_counted_and_not_told_on
     (last_good / "content" / FERN / "story.md").write_text("It grew on and on.\n")
     said = run("proof", "--against", "build", "--as-of", "2026-12-01", folder=last_good).stdout
     found = re.search(
-        r"^This looks as of .* for that alone, and not listed\. To compare .* add (--as-of \S+)\.$",
+        r"^This looks as of .* for that alone and are not listed\. To compare .* add (--as-of \S+)\.$",
         said,
         re.M,
     )

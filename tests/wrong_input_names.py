@@ -518,7 +518,7 @@ CASES = (
             CHART: "# A fern\n# r  E2 brick\nrrbb\nrk..\n",
             f"{FERN}/story.md": "Stitch the pot in brick (E2).\n",
         },
-        "series/garden-year/fern/pattern.yaml:9:13: Moss Stranded has no colour 'E2', named here and on line 11, and on 2 lines of chart.txt and story.md; write 'E9', which has the name that your remark says, 'brick', or mend its number on the card",
+        "series/garden-year/fern/pattern.yaml:9:13: Moss Stranded has no colour 'E2', named here and on line 11, and in the remarks at the head of 1 chart and story.md; write 'E9', which has the name that your remark says, 'brick', or mend its number on the card",
     ),
     Case(
         "a card with numbers of its own, one of which looks like one of the key",

@@ -11,6 +11,7 @@ from packetgen.bring.choosing import Merge
 from packetgen.bring.codes import Codes
 from packetgen.bring.drawing import Drawing, hex_of
 from packetgen.bring.ground import Ground
+from packetgen.bring.marks import may_be_mark
 from packetgen.bring.together import Together
 from packetgen.load.words import shown
 from packetgen.model import Colour, Stitch
@@ -157,6 +158,12 @@ def _remarks(found: Brought) -> Iterator[str]:
         yield from _said(
             f"And {counted(len(found.together) - _MOST_NAMED, 'more thread')} like that."
         )
+    if others := [one for one in found.entries if one.kept and _other_mark(one)]:
+        named = ", ".join(f"{one.codes[0]} is {one.mark}" for one in others[:_MOST_NAMED])
+        more = f" and {len(others) - _MOST_NAMED} more" * (len(others) > _MOST_NAMED)
+        yield from _said(
+            f"The marks that the key had stay, and are others than your codes: {named}{more}."
+        )
     if found.soft_squares:
         one = found.soft_squares == 1
         yield from _said(
@@ -187,6 +194,11 @@ def _remarks(found: Brought) -> Iterator[str]:
             "Differences are CIEDE2000, of colours as a screen shows them: about 1 is just visible side by side. "
             "Compare the threads by eye in daylight before you stitch."
         )
+
+
+def _other_mark(entry: Entry) -> bool:
+    """Whether a code of a single sign, which could be a mark, became another one."""
+    return bool(entry.codes) and may_be_mark(entry.codes[0]) and entry.codes[0] != entry.mark
 
 
 def _together(group: Together) -> str:

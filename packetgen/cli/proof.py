@@ -290,7 +290,7 @@ def _of_the_day_too(
     files: int, build_folder: Path, shown: "Days | None", as_of: date | None
 ) -> str:
     return (
-        f"{_days(build_folder, shown, as_of)}; {_differ(files, ' more')} for that alone, and not listed. "
+        f"{_days(build_folder, shown, as_of)}; {_differ(files, ' more')} for that alone and are not listed. "
         f"To compare with the day of '{build_folder}', add {_day_of_build(shown)}."
     )
 
@@ -354,7 +354,12 @@ def _summary(found: "Foretold") -> str:
     todo = listed(_those_there(work)) or "make nothing"
     own = Counter(kind for path, kind in found.kinds.items() if path not in found.for_the_day)
     said = [f"{own[kind]} {words}" for kind, words in _KINDS.items() if own[kind]]
-    return f"A build would {todo}. Its files: {', '.join((*said, f'{found.left} as they are'))}."
+    files = ", ".join((*said, f"{found.left} as they are"))
+    if (
+        found.for_the_day
+    ):  # the work is for all of them, and those of the day are told by themselves
+        return f"Of these files a build would make: {files}."
+    return f"A build would {todo}. Its files: {files}."
 
 
 def _those_there(said: tuple[tuple[int, str], ...]) -> tuple[str, ...]:

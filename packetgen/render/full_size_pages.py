@@ -24,6 +24,7 @@ Found = tuple[str, str, tuple[str, ...], str, Template]  # name, title, words, a
 # What stands beside the check square in letters of the usual size, below its two lines on printing.
 _LETTERS_A_LINE, _LINES = 88, 7
 # Less than this is not printed.
+_STRAIGHT = 0.98  # of the rectangle round it, that a board without a gable or a curve fills
 _SAME_MM = 0.05
 
 
@@ -152,7 +153,10 @@ def _where(piece: FinishingPiece) -> str:
         if covers(outline, piece.panel):
             if area_mm2(outline) - area_mm2(piece.panel) < _SAME_MM * perimeter_mm(outline):
                 return f" Its edges are those of the {name}."
-            return f" On the part “{name}” it {_away(piece.panel, outline)}."
+            left, top, right, bottom = bounds(outline)
+            straight = area_mm2(outline) >= _STRAIGHT * (right - left) * (bottom - top)
+            outermost = "" if straight else ", each taken at its outermost point"
+            return f" On the part “{name}” it {_away(piece.panel, outline)}{outermost}."
     whole = tuple(corner for _, outline in placed for corner in outline)
     return f" On the whole piece it {_away(piece.panel, whole)}."
 
@@ -164,8 +168,8 @@ def _away(panel: Outline, outline: Outline) -> str:
     away = {
         "left edge": left - edges[0],
         "right edge": edges[2] - right,
-        "top": top - edges[1],
-        "foot": edges[3] - bottom,
+        "upper edge": top - edges[1],
+        "lower edge": edges[3] - bottom,
     }
     reached = tuple(f"the {side}" for side, mm in away.items() if mm < _SAME_MM)
     lies = tuple(f"{_both(mm)} from the {side}" for side, mm in away.items() if mm >= _SAME_MM)
