@@ -149,7 +149,7 @@ def message_examples(folder: Path) -> dict[str, Example]:
 
 def _clear(example: Example) -> tuple[bool, bool]:
     """In letters that every reader has, and then with what was written."""
-    return example.told.isascii(), bool(example.written)
+    return f"{example.told}{example.written}".isascii(), bool(example.written)
 
 
 @dataclass(frozen=True)

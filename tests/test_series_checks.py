@@ -4,6 +4,7 @@ import random
 import re
 from dataclasses import replace
 from datetime import UTC, date, datetime
+from pathlib import Path
 
 import pytest
 
@@ -22,7 +23,7 @@ from packetgen.model import (
 )
 from packetgen.pipeline import proof, review
 from packetgen.pipeline.proofs import with_photos_told
-from packetgen.reckon.series_checks import complain_of_series
+from packetgen.reckon.series_checks import EXAMPLE_DAY, complain_of_series
 from packetgen.reckon.swaps import swaps
 from tests.content_builder import FERN, FINISH, PATTERN, SERIES, TINY, build, picture
 from tests.stitching import DESIGNER, pattern, piece, series, thread_set
@@ -89,6 +90,10 @@ def test_two_designs_for_one_day_are_told_at_the_second():
     }
     coming = replace(series(finished()), to_come=(ToCome("Onions", DESIGNER, lifting),))
     assert "Onions is for the same day as A Sprig" in found(coming)["day-shared"]
+    begun = replace(coming.to_come[0], occasion=replace(lifting, name=EXAMPLE_DAY))
+    assert "day-shared" not in found(replace(coming, to_come=(begun,))), "begin chose it"
+    template = Path(__file__).parents[1] / "templates/begin/pattern.yaml"
+    assert f"name: {EXAMPLE_DAY}," in template.read_text("utf-8")
 
 
 @pytest.mark.parametrize(

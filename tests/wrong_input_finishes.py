@@ -522,7 +522,7 @@ CASES = (
                 f"{rail('0,0 120,0 120,9 0,9', '0,-9')}{rail('0,0 120,0 120,9 0,9', '0,120').replace('rail', 'shelf')}paints:\n",
             )
         },
-        "finishes/shelf/finish.yaml:10:14: advice: 'back' of 12 × 12 mm carries no panel and holds no parts together, and corners are in mm; if these are cm, write 0,0 120,0 120,120 0,120",
+        "finishes/shelf/finish.yaml:10:14: 'back' of 12 × 12 mm carries no panel and holds no parts together, and corners are in mm; if these are cm, write 0,0 120,0 120,120 0,120",
     ),
     Case(
         "an overlap in another unit",

@@ -162,7 +162,8 @@ def _remarks(found: Brought) -> Iterator[str]:
         named = ", ".join(f"{one.codes[0]} is {one.mark}" for one in others[:_MOST_NAMED])
         more = f" and {len(others) - _MOST_NAMED} more" * (len(others) > _MOST_NAMED)
         yield from _said(
-            f"The marks that the key had stay, and are others than your codes: {named}{more}."
+            f"The marks that the key had stay, and are others than your codes: {named}{more}. To have your codes as marks, write "
+            "key: {} in pattern.yaml first, and bring it in again."
         )
     if found.soft_squares:
         one = found.soft_squares == 1

@@ -93,7 +93,6 @@ FIGURES: dict[str, Fault] = {
     "part-in-cm": Fault(
         "{part} of {size} carries no panel and holds no parts together, and corners are in mm",
         "if these are cm, write {better}",
-        Level.ADVICE,
     ),
     "part-in-px": Fault(
         "{part} of {size} is more than three times as wide and as high as the panel of {panel}",

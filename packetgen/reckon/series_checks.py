@@ -51,6 +51,9 @@ def _without_article(title: str) -> str:
     return re.sub(r"^(?:a|an|the)\s+", "", title.casefold())
 
 
+EXAMPLE_DAY = "Example Day"  # that begin writes, until its author has put her own in its place
+
+
 def _days(series: Series, problems: Problems) -> None:
     """Designs with one day hang at the same time, and a reader has room for one. Two rules that fall together
     in some years only, Easter and a day of March, are let be."""
@@ -58,6 +61,8 @@ def _days(series: Series, problems: Problems) -> None:
     first: dict[DateRule, str] = {}
     for one in designs:
         title, rule = one.title, one.occasion.rule
+        if one.occasion.name == EXAMPLE_DAY:
+            continue
         other = first.setdefault(replace(rule, said="", whole=""), title)
         if other.casefold() != title.casefold():  # of one title twice is told already
             place = one.occasion.place

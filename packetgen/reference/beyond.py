@@ -36,7 +36,7 @@ BEYOND: tuple[tuple[str, tuple[str, ...]], ...] = (
         (
             "weight-odd", "braid-parted", "strands-too-many", "needleful-short", "ease-order",
             "pace-order", "closes-early", "revisions-order", "magnet-over-edge", "inset-far",
-            "panel-beyond-wood", "panel-in-cm", "border-fills-panel", "given-and-sold",
+            "panel-beyond-wood", "panel-in-cm", "part-in-cm", "border-fills-panel", "given-and-sold",
             "number-for-name",
         ),
     ),
