@@ -43,7 +43,7 @@ PATTERNS: dict[str, Fault] = {
     ),
     "set-unsaid": Fault(
         "no line of the key says anything for the thread set {set}",
-        "add its numbers, {mark}: {{{model}: …, {new}: …}}, or let them be matched: matched: {{{new}: {model}}}",
+        "add its numbers, {example}, or let them be matched: {matched}",
     ),
     "set-renamed": Fault(
         "all {number} key lines name a thread set {old}, which there is not, and none says anything for {new}",

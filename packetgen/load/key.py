@@ -241,8 +241,10 @@ class _KeyReader:
             mark, place = found[0]
             if len(found) == lines > 1:
                 model = shown(next(iter(self._sets or ())))
-                facts = {"mark": shown(mark), "model": model, "new": shown(name)}
-                self._problems.add(place, "set-unsaid", set=said(name), **facts)
+                example = f"{shown(mark)}: {{{model}: …, {shown(name)}: …}}"
+                matched = f"matched: {{{shown(name)}: {model}}}"
+                facts = {"set": said(name), "example": example, "matched": matched}
+                self._problems.add(place, "set-unsaid", **facts)
                 continue
             for mark, place in found:
                 self._problems.add(place, "set-missing", mark=said(mark), set=said(name))

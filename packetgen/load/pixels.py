@@ -137,9 +137,9 @@ def _open(
     except Image.DecompressionBombError:
         problems.add(Place(path), "picture-large", limit=most // 1_000_000)
     except Exception:  # a broken picture raises whatever its decoder happens to
-        other = _other_kind(data)
-        if other and other != _kind(path):
-            right = f"{path.rpartition('/')[2].rpartition('.')[0]}{_ENDS[other]}"
+        other, name = _other_kind(data), path.rpartition("/")[2].rpartition(".")[0]
+        if other and other != _kind(path) and name == "photo":  # a chart is a PNG, by any name
+            right = f"{name}{_ENDS[other]}"
             problems.add(
                 Place(path), "picture-other-kind", is_a=other, kind=_kind(path), right=said(right)
             )

@@ -185,7 +185,7 @@ CASES: tuple[Case, ...] = (
         _chart(_with_chunk(b"iCCP", b"a\0\0" + b"\xff" * 99)),
     ),
     told("a photo that is a drawing", {PHOTO: _SVG}, f"picture-unreadable {PHOTO}"),
-    told("a photo that is a PNG", {PHOTO: _PNG}, f"picture-unreadable {PHOTO}"),
+    told("a photo that is a PNG", {PHOTO: _PNG}, f"picture-other-kind {PHOTO}"),
     told(
         "a photo that is a web page",
         {PHOTO: b"<html><script>alert(1)</script>"},
