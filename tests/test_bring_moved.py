@@ -82,3 +82,7 @@ def test_a_drawing_brought_in_without_the_options_of_the_first_time_is_told_with
     ) in said
     last, next_step = said.splitlines()[-2:]
     assert last.startswith("The ground #ffffff is stitched, see above; ") and "Next: " in next_step
+
+
+def test_a_chart_without_a_row_lies_nowhere():
+    assert moved((), OLD) == moved(OLD, ()) == (0, 0)

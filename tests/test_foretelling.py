@@ -8,7 +8,7 @@ from PIL import Image
 
 from packetgen.edition_names import EDITION_NAMES
 from packetgen.pipeline import Order, foretold, packet_files, proof
-from packetgen.pipeline.foretelling import Days
+from packetgen.pipeline.foretelling import Days, Kind
 from packetgen.pipeline.packets import packet_paths
 from packetgen.pipeline.reasons import reasons
 from packetgen.render import pictures
@@ -75,9 +75,9 @@ def compared(desk, engine, drawn, **more):  # noqa: F811
     assert new == set(built.outputs) - set(built.before)
     assert gone == set(built.gone)
     assert new | sure <= set(built.made) <= new | sure | perhaps
-    assert (found.new, found.made_anew, found.may_change, found.gone) == tuple(
-        map(len, (new, sure, perhaps, gone))
-    )
+    of_kind = {Kind.NEW: new, Kind.MADE_ANEW: sure, Kind.MAY_CHANGE: perhaps, Kind.GONE: gone}
+    for kind, paths in of_kind.items():
+        assert {path for path, one in found.kinds.items() if one is kind} == paths
     assert found.left == len(built.outputs) - len(new | sure | perhaps)
     why = dict(reasons(built))
     for path in set(built.made) - new:
@@ -346,7 +346,7 @@ def test_beside_other_changes_those_of_the_day_alone_are_counted_and_not_told_on
     (last_good / "content" / FERN / "story.md").write_text("It grew on and on.\n")
     said = run("proof", "--against", "build", "--as-of", "2026-12-01", folder=last_good).stdout
     found = re.search(
-        r"^This looks as of .* for that alone and are not listed\. To compare .* add (--as-of \S+)\.$",
+        r"^This looks as of .* more, not listed, differ for that alone\. To compare .* add (--as-of \S+)\.$",
         said,
         re.M,
     )

@@ -28,6 +28,8 @@ WELL = CALM | {
     PHOTO: picture([["#a04030"] * 1000] * 600, "JPEG"),
 }
 
+ONE_TO_MEND = "1 thing to mend. More advice may come when that is done."
+
 
 def run(*words: object, code: int = 0):
     done = CliRunner().invoke(main, ["proof", *map(str, words)])
@@ -115,7 +117,7 @@ def test_a_content_folder_that_is_not_there_is_told_in_one_line_without_a_chapte
     done = run(code=1)
     told, ended = done.stdout.splitlines()
     assert told.startswith("content/:1:1: there is no such folder; ")
-    assert ended == "1 thing to mend."
+    assert ended == "1 thing to mend."  # of a folder that is not there, no more is known
 
 
 def test_praise_is_told_in_few_lines_that_stand_below_one_another(content):
@@ -179,10 +181,36 @@ def test_a_name_that_there_is_not_is_told_with_the_nearest(tmp_path):
     assert told.endswith(f"is a folder; write --content {content} for what is in it")
 
 
-def test_faults_are_shown_whatever_name_is_given(content):
+def test_faults_elsewhere_are_shown_too_and_it_is_said_that_the_pattern_has_none(tmp_path):
+    content = build(tmp_path / "content", CALM | TWO)
     (content / CHART).write_text("rrbb\nr?..\n")
-    asked = run("--content", content, "elsewhere", code=1).stdout
-    assert asked == run("--content", content, code=1).stdout and "not in the key" in asked
+    *lines, last = run("--content", content, "ivy", code=1).stdout.splitlines()
+    assert sum("not in the key" in line for line in lines) == 1
+    assert (
+        last == "1 thing to mend, and nothing of it in ivy. More advice may come when that is done."
+    )
+    assert run("--content", content, "fern", code=1).stdout.endswith(f"\n{ONE_TO_MEND}\n")
+    assert "there is no pattern" in run("--content", content, "ivi", code=2).stderr
+
+
+def test_beside_a_fault_of_one_pattern_no_more_than_that_is_told_of_others(tmp_path):
+    """Two patterns of one title: both are reckoned, and only one of them is asked for."""
+    content = build(tmp_path / "content", CALM | TWO)
+    ivy = content / IVY / "pattern.yaml"
+    ivy.write_text(ivy.read_text().replace("Ivy on the Wall", "Fern by the Tap"))
+    whole = run("--content", content, code=1).stdout
+    told = run("--content", content, "fern", code=1).stdout
+    assert f"{content}/{FERN}/" in told or "stands alone" in told
+    faults = [line for line in whole.splitlines() if line.endswith("[title-twice]")]
+    assert faults and all(line in told for line in faults)
+    assert [line for line in told.splitlines() if "/ivy/" in line and ": advice: " in line] == []
+
+
+def test_of_a_pattern_that_is_not_in_the_order_it_is_told_that_it_is_left_out(tmp_path):
+    content = build(tmp_path / "content", CALM | TWO | {SERIES: TINY[SERIES]})
+    told = run("--content", content, "ivy").stdout
+    assert "the folder 'ivy' is not in the series' order, so it is left out" in told
+    assert "the folder 'ivy'" not in run("--content", content, "fern").stdout
 
 
 # --- for a release ----------------------------------------------------------------------------------
@@ -281,7 +309,7 @@ def test_faults_are_on_the_page_too_also_where_nothing_could_be_read(content, tm
     assert shown.headings == ["Fern by the Tap", "Faults: to mend"]
     assert "The mark '?' at column 2, row 2 is not in the key." in shown.words
     done = run("--content", content, "--report", tmp_path / "proof.html", code=1)
-    assert done.stdout.splitlines()[-1] == "1 thing to mend."
+    assert done.stdout.splitlines()[-1] == ONE_TO_MEND
 
 
 def test_words_of_an_author_are_words_on_the_page(tmp_path):

@@ -499,7 +499,7 @@ CASES = (
             .replace("name: peat", "name: soil")
             .replace("name: fern", "name: frond")
         },
-        "series/garden-year/fern/pattern.yaml:9:13: none of the 3 numbers that the key has for 'moss' is a colour of Moss Stranded; write that card's own; or bring your drawing in for a new key: packetgen bring FILE --pattern NAME --replace",
+        "series/garden-year/fern/pattern.yaml:9:13: none of the 3 numbers that the key has for 'moss' is a colour of Moss Stranded; write that card's own; or bring your drawing in for a new key: packetgen bring FILE --pattern fern --replace",
     ),
     Case(
         "a colour with a new number on the card, told at once in the key and in the chart's list",
@@ -531,7 +531,7 @@ CASES = (
             .replace("name: peat", "name: soil")
             .replace("name: fern", "name: frond")
         },
-        "series/garden-year/fern/pattern.yaml:9:13: none of the 3 numbers that the key has for 'moss' is a colour of Moss Stranded; write that card's own; or bring your drawing in for a new key: packetgen bring FILE --pattern NAME --replace",
+        "series/garden-year/fern/pattern.yaml:9:13: none of the 3 numbers that the key has for 'moss' is a colour of Moss Stranded; write that card's own; or bring your drawing in for a new key: packetgen bring FILE --pattern fern --replace",
     ),
     Case(
         "a thread set renamed, and its card another with other numbers",
@@ -546,7 +546,7 @@ CASES = (
             SERIES: ("{name: moss, card: moss", "{name: stranded, card: moss"),
             PATTERN: ("thread_sets: [moss, spool]", "thread_sets: [stranded, spool]"),
         },
-        "series/garden-year/fern/pattern.yaml:9:13: none of the 3 numbers that the key has for 'moss', which is now 'stranded', is a colour of Moss Stranded; write that card's own; or bring your drawing in for a new key: packetgen bring FILE --pattern NAME --replace",
+        "series/garden-year/fern/pattern.yaml:9:13: none of the 3 numbers that the key has for 'moss', which is now 'stranded', is a colour of Moss Stranded; write that card's own; or bring your drawing in for a new key: packetgen bring FILE --pattern fern --replace",
     ),
     Case(
         "a thread set renamed where the sets are listed, and not in the key",

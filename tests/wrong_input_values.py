@@ -512,7 +512,7 @@ CASES = (
     Case(
         "a rectangle of two corners",
         {FINISH: ("outline: 0,0 100,0 100,100 0,100", "outline: 2,4 100,90")},
-        "finishes/shelf/finish.yaml:4:12: an outline with 2 corners; give three or more; a rectangle from one to the other is 2,4 100,4 100,90 2,90, one of 100 × 90 mm from the first 2,4 102,4 102,94 2,94",
+        "finishes/shelf/finish.yaml:4:12: an outline with 2 corners; give three or more; as a rectangle from one to the other '2,4 100,4 100,90 2,90', and as one of 100 × 90 mm from the first '2,4 102,4 102,94 2,94'",
     ),
     Case(
         "magnets that are none, with what speaks of them",

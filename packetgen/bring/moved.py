@@ -13,6 +13,8 @@ _MOST = 300_000_000  # cells that are compared
 def moved(old: Sequence[str], new: Sequence[str]) -> tuple[int, int]:
     """By how many columns to the right, and rows down, the stitches of the old chart lie farther in the new one; 0, 0
     where they do not, or elsewhere than one chart within the other."""
+    if not old or not new:
+        return 0, 0
     before, after = _cells(old), _cells(new)
     (high, wide), (new_high, new_wide) = before.shape, after.shape
     rows, columns = _between(high, new_high), _between(wide, new_wide)

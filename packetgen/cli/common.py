@@ -2,7 +2,7 @@
 
 import os
 import shlex
-from collections.abc import Callable, Iterable
+from collections.abc import Callable, Collection, Iterable
 from datetime import UTC, date, datetime
 from pathlib import Path
 from typing import TYPE_CHECKING, Any, NoReturn
@@ -287,12 +287,18 @@ def nothing_written(faults: int) -> NoReturn:
 
 def wanted_ids(names: tuple[str, ...], checked: "Proof") -> frozenset[str] | None:
     """Pattern ids that the names stand for; None for all of them."""
-    from packetgen.diagnostics import nearest
-
     if not names:
         return None
     patterns_of = {each.series.id: _pattern_ids(each) for each in checked.reckoned}
     known = {pattern: (pattern,) for ids in patterns_of.values() for pattern in ids} | patterns_of
+    need_known(names, known)
+    return frozenset(pattern for name in names for pattern in known[name])
+
+
+def need_known(names: tuple[str, ...], known: Collection[str]) -> None:
+    """End the command where one of the names is no pattern's and no series'."""
+    from packetgen.diagnostics import nearest
+
     for name in names:
         if name not in known:
             if Path(name, "series").is_dir():
@@ -302,7 +308,6 @@ def wanted_ids(names: tuple[str, ...], checked: "Proof") -> frozenset[str] | Non
             raise click.UsageError(
                 f"there is no pattern or series called {name!r}; {nearest(name, sorted(known))}"
             )
-    return frozenset(pattern for name in names for pattern in known[name])
 
 
 def _pattern_ids(each: "Reckoned") -> tuple[str, ...]:

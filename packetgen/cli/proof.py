@@ -15,11 +15,11 @@ from packetgen.cli.common import (
     content_option,
     editions_option,
     is_ahead,
+    need_known,
     need_outside,
     nothing_written,
     templates_of,
     templates_option,
-    wanted_ids,
 )
 from packetgen.cli.ending import CONTENT_WRONG
 from packetgen.cli.reissuing import say_of_unrevised
@@ -111,8 +111,8 @@ def proof_command(
     have no neighbour of their colour, since each of those is begun and ended by itself.
 
     \b
-    With the name of a pattern's or a series' folder only what is about it is shown, unless
-    there are faults. All is checked even then, and the last line counts all.
+    With the name of a pattern's or a series' folder only what is about it is shown, and
+    faults elsewhere. All is checked even then, and the last line counts all.
 
     \b
     --report writes the same as one page that needs no other file. It shows whole
@@ -137,23 +137,25 @@ def proof_command(
       packetgen proof --against build
       packetgen proof --against build --as-of 2027-01-15
     """
+    from packetgen.load.titles import names_in
     from packetgen.pipeline import proof, review
     from packetgen.render.proof_report import summary
 
     _need_build(build_folder, bool(own_templates or editions or as_of))
     _need_own_place(report, content_folder)
+    known = names_in(content_folder)
+    if known:
+        need_known(names, known)
     checked = proof(content_folder)
     found = review(checked)
     if report:
         _write_report(report, found, checked, content_folder)
-    shown = found
-    if not found.faults and wanted_ids(names, checked):
-        shown = found.about(names)
+    shown = found.about(names) if names else found
     _show(shown, content_folder, alone)
     if report:
         say(f"\nThe whole review stands in {report}; it is your own, and not for publishing.")
     if found.faults:
-        _end_with(found.faults)
+        _end_with(found, names, bool(known))
     counts = " Under --strict advice counts as faults." * (bool(found.advice) and not strict)
     summed = summary(found)
     if shown != found:
@@ -223,8 +225,11 @@ def _write_report(report: Path, found: "Review", checked: "Proof", content_folde
     replaced(report, proof_page(found, title, content_folder.as_posix(), look, environment()))
 
 
-def _end_with(faults: int) -> NoReturn:
-    say(f"{counted(faults, 'thing')} to mend.")
+def _end_with(found: "Review", names: tuple[str, ...], some_there: bool) -> NoReturn:
+    own = sum(len(chapter.faults) for chapter in found.chapters if chapter.is_about(names))
+    none_of_these = f", and nothing of it in {listed(names)}" * (bool(names) and not own)
+    later = " More advice may come when that is done." * some_there
+    say(f"{counted(found.faults, 'thing')} to mend{none_of_these}.{later}")
     raise SystemExit(CONTENT_WRONG)
 
 
@@ -255,14 +260,16 @@ def _say_foretold(
         )
     of_day = len(found.for_the_day)
     if of_day and of_day == len(found.lines):
-        say(_of_the_day_alone(of_day, build_folder, found.shown, as_of))
+        alone = _of_the_day(counted(of_day, "file"), of_day, build_folder, found.shown, as_of)
+        say(f"Nothing of yours has changed. {alone}")
     for line in _by_reason([one for one in found.lines if one[0] not in found.for_the_day]):
         say(line)
     say_of_unrevised(found.unrevised, build_folder, content_folder, as_of or date.today())
     if not found.lines or of_day < len(found.lines):
         say(_summary(found))
         if of_day:
-            say(_of_the_day_too(of_day, build_folder, found.shown, as_of))
+            more = f"{counted(of_day, 'file')} more, not listed,"
+            say(_of_the_day(more, of_day, build_folder, found.shown, as_of))
     return len(found.unrevised)
 
 
@@ -277,36 +284,17 @@ def _by_reason(lines: Sequence[tuple[str, str]]) -> Iterator[str]:
         yield from (f"  {path}: {what}" for path, what, of in parts if of == why)
 
 
-def _of_the_day_alone(
-    files: int, build_folder: Path, shown: "Days | None", as_of: date | None
+def _of_the_day(
+    files: str, number: int, build_folder: Path, shown: "Days | None", as_of: date | None
 ) -> str:
-    return (
-        f"Nothing of yours has changed. {_days(build_folder, shown, as_of)}; {_differ(files)} for that alone. "
-        f"To compare with the day of '{build_folder}', add {_day_of_build(shown)}."
-    )
-
-
-def _of_the_day_too(
-    files: int, build_folder: Path, shown: "Days | None", as_of: date | None
-) -> str:
-    return (
-        f"{_days(build_folder, shown, as_of)}; {_differ(files, ' more')} for that alone and are not listed. "
-        f"To compare with the day of '{build_folder}', add {_day_of_build(shown)}."
-    )
-
-
-def _differ(files: int, more: str = "") -> str:
-    return f"{counted(files, 'file')}{more} {'differs' if files == 1 else 'differ'}"
-
-
-def _days(build_folder: Path, shown: "Days | None", as_of: date | None) -> str:
-    """As of which day one looks, and which day it is that was built."""
+    """As of which day one looks, which day it is that was built, and what comes of it."""
     stands = f"shows what stands {_span(shown)}" if shown else "is of another day"
-    return f"This looks as of {as_of or 'today'}, and '{build_folder}' {stands}"
-
-
-def _day_of_build(shown: "Days | None") -> str:
-    return f"--as-of {shown.one}" if shown else "the --as-of that it was made with"
+    day_of_build = f"--as-of {shown.one}" if shown else "the --as-of that it was made with"
+    return (
+        f"This looks as of {as_of or 'today'}, and '{build_folder}' {stands}; "
+        f"{files} {'differs' if number == 1 else 'differ'} for that alone. "
+        f"To compare with the day of '{build_folder}', add {day_of_build}."
+    )
 
 
 def _span(days: "Days") -> str:
@@ -340,10 +328,9 @@ def _foretold(order: "Order", checked: "Proof") -> "Foretold":
         nothing_written(1)
 
 
-_KINDS = {"new": "new", "made_anew": "made anew", "may_change": "that may change", "gone": "gone"}
-
-
 def _summary(found: "Foretold") -> str:
+    from packetgen.pipeline.foretelling import Kind
+
     if not found.lines and not found.work:
         return f"A build would change nothing: {counted(found.left, 'file')} as they are."
     work = (
@@ -353,7 +340,7 @@ def _summary(found: "Foretold") -> str:
     )
     todo = listed(_those_there(work)) or "make nothing"
     own = Counter(kind for path, kind in found.kinds.items() if path not in found.for_the_day)
-    said = [f"{own[kind]} {words}" for kind, words in _KINDS.items() if own[kind]]
+    said = [f"{own[kind]} {kind.value}" for kind in Kind if own[kind]]
     files = ", ".join((*said, f"{found.left} as they are"))
     if (
         found.for_the_day

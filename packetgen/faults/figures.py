@@ -265,8 +265,8 @@ FIGURES: dict[str, Fault] = {
         Level.ADVICE,
     ),
     "photo-missing": Fault(
-        "there is no photograph of {title}, so one is drawn; where the chart is sold, in other stitches, so that nobody can copy it",
-        "put a photo.jpg beside pattern.yaml when a model is stitched{needed}",
+        "there is no photograph of {title}, so a picture is drawn; of a sold chart it shows other stitches, so that nobody can copy it",
+        "put a photo.jpg beside pattern.yaml when a model is stitched, or lay this aside until then{needed}",
         Level.ADVICE,
     ),
     "alt-missing": Fault(

@@ -51,7 +51,7 @@ PATTERNS: dict[str, Fault] = {
     ),
     "colours-of-another": Fault(
         "none of the {number} numbers that the key has for {of} is a colour of {card}",
-        "write that card's own; or bring your drawing in for a new key: packetgen bring FILE --pattern NAME --replace",
+        "write that card's own; or bring your drawing in for a new key: packetgen bring FILE --pattern {pattern} --replace",
     ),
     "set-not-offered": Fault(
         "the key names the thread set {set}, which this pattern does not offer",

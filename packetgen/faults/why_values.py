@@ -279,8 +279,9 @@ WHY_VALUES: dict[str, Why] = {
         "Take the nearest such point, which the message names.",
     ),
     "outline-short": Why(
-        "Less than three corners make no shape.",
-        "Give the other corners.",
+        "Less than three corners make no shape. Two may be opposite corners of a rectangle, or one corner and its size: "
+        "nobody can tell, so both are offered.",
+        "Give the other corners, or take the rectangle that you meant.",
     ),
     "outline-crosses": Why(
         "The corners are not in order round the shape, so two of its sides cross.",

@@ -66,12 +66,12 @@ def read_outline(text: str, report: Report) -> Outline | None:
 
 def _rectangles(one: tuple[float, float], other: tuple[float, float]) -> str:
     """What two numbers twice may mean: two corners, or a corner and a size."""
-    told = f"; a rectangle from one to the other is {_between(one, other)}"
+    told = f"; as a rectangle from one to the other {said(_between(one, other))}"
     if one == (0, 0) or min(other) <= 0:
         return told
     size = f"{plain(other[0])} × {plain(other[1])} mm"
     end = one[0] + other[0], one[1] + other[1]
-    return f"{told}, one of {size} from the first {_between(one, end)}"
+    return f"{told}, and as one of {size} from the first {said(_between(one, end))}"
 
 
 def _between(one: tuple[float, float], other: tuple[float, float]) -> str:

@@ -93,7 +93,11 @@ CLOTH = Group(
             Whole(1, 2),
             "Threads that one stitch usually covers; 1 of aida.",
             "2",
-            example_for=(("weave", "aida", "1"),),
+            example_for=(
+                ("weave", "aida", "1"),
+                ("weave", "linen", "2  # threads that a stitch covers"),
+                ("weave", "evenweave", "2  # threads that a stitch covers"),
+            ),
         ),
         DYED,
         price_of("a fat quarter"),

@@ -61,8 +61,10 @@ def sets_of_another_card(
         of = said(name)
         if renamed and name == renamed[1]:
             of = f"{said(renamed[0])}, which is now {of},"
+        place = min(places.values())
         facts = {"number": len(places), "card": shown(one.card.name), "of": of}
-        problems.add(min(places.values()), "colours-of-another", **facts)
+        pattern = place.path.split("/")[-2]
+        problems.add(place, "colours-of-another", pattern=pattern, **facts)
     return found
 
 

@@ -1,4 +1,4 @@
-"""Titles as they stand in files that cannot be read as a whole."""
+"""Folders of series and patterns, and titles as they stand in files that cannot be read as a whole."""
 
 import re
 from collections.abc import Mapping
@@ -9,6 +9,15 @@ from packetgen.load.files import ContentFolder
 from packetgen.load.text_lines import plain
 
 _TITLE = re.compile(r"title: +(.*\S)")
+
+
+def names_in(root: Path) -> frozenset[str]:
+    """The folders of series and of patterns under `root`, whatever is in them."""
+    folder = ContentFolder(root, Problems())
+    series = folder.folders("series")
+    return frozenset(
+        (*series, *(name for one in series for name in folder.folders(f"series/{one}")))
+    )
 
 
 def titles_in(root: Path, instead: Mapping[str, bytes] | None = None) -> dict[str, str]:

@@ -7,6 +7,7 @@ from dataclasses import replace
 from functools import lru_cache
 
 from packetgen.diagnostics import Place, Problems
+from packetgen.faults import FAULTS
 from packetgen.load.words import said, shown
 from packetgen.model import ThreadCard
 
@@ -28,7 +29,8 @@ def complain_of_told_numbers(
         alike = [(own, card) for own, card in of if _form(own) == _form(number)]
         if alike and number.casefold() not in (own.casefold() for own, _ in of):
             own, card = alike[0]
-            lost = f"{shown(card.name)} has no colour {said(number)}"
+            facts = {"of": shown(card.name), "what": "colour", "name": said(number)}
+            lost = FAULTS["colour-unknown"].wrong.format(**facts)
             told = [one for one in problems if one.code == "colour-unknown" and one.wrong == lost]
             if told:  # here too: it is one slip, and told once
                 problems.take([replace(told[0], place=Place(path, *place))])

@@ -4,10 +4,10 @@ Pages are filled in memory, so of them it is known whether they would come out a
 that would be set and a picture that would be drawn it is not: the work alone could tell.
 """
 
-from collections import Counter
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field, replace
 from datetime import date, datetime, timedelta
+from enum import Enum
 from functools import partial
 from hashlib import sha256
 
@@ -35,6 +35,15 @@ _COMES_OR_GOES = ("new", "gone")
 _PAPER = b"%PDF of "  # begins a blank in the place of a paper
 
 
+class Kind(Enum):
+    """What would become of a file; the value says it of several."""
+
+    NEW = "new"
+    MADE_ANEW = "made anew"  # with other contents, or put back
+    MAY_CHANGE = "that may change"  # made anew, perhaps with the same contents
+    GONE = "gone"
+
+
 @dataclass(frozen=True)
 class Days:
     """From the first to the last; None where there is no such end. One of both is there."""
@@ -55,14 +64,8 @@ class Foretold:
     """`lines` has (path, what would become of it) of every file that would not surely stay as it is."""
 
     lines: tuple[tuple[str, str], ...] = ()
-    new: int = 0
-    made_anew: int = 0  # with other contents, or put back
-    may_change: int = 0  # made anew, perhaps with the same contents
-    gone: int = 0
+    kinds: Mapping[str, Kind] = field(default_factory=dict)  # by path, of `lines`
     left: int = 0  # as they are
-    kinds: Mapping[str, str] = field(
-        default_factory=dict
-    )  # path → which of the four above, of `lines`
     packets: int = 0  # to be set
     pictures: int = 0  # to be drawn
     pages_of: int = 0  # series whose pages would be filled
@@ -129,37 +132,31 @@ class _Foretelling:
         again = self._filled(_HEIGHTS_PX[1])[0] if blanks else filled
         before = self._found.last.outputs
         lines: list[tuple[str, str]] = []
-        kinds: dict[str, str] = {}
-        counts = Counter[str]()
+        kinds: dict[str, Kind] = {}
+        left = 0
         for path in sorted({*self._kept, *self._to_set, *filled, *before}):
             of_work = "" if path not in filled else _work_on(filled[path], again.get(path), blanks)
             if path in self._kept:
-                count, words = "left", ""
-            elif path not in filled and path not in self._to_set:
-                count, words = "gone", f"gone{self._not_asked_for(path)}"
+                left += 1
+                continue
+            if path not in filled and path not in self._to_set:
+                kind, words = Kind.GONE, f"gone{self._not_asked_for(path)}"
             elif path not in before:
-                count, words = "new", "new"
+                kind, words = Kind.NEW, "new"
             elif of_work or path in self._to_set:
-                count, words = (
-                    "may_change",
-                    f"{of_work or 'set'} anew, may change: {self._why(path)}",
-                )
+                what = f"{of_work or 'set'} anew, may change"
+                kind, words = Kind.MAY_CHANGE, f"{what}: {self._why(path)}"
             elif path in self._found.lost or not _is(filled[path], before[path]):
-                count, words = "made_anew", f"made anew: {self._why(path)}"
+                kind, words = Kind.MADE_ANEW, f"made anew: {self._why(path)}"
             else:
-                count, words = "left", ""
-            counts[count] += 1
-            if words:
-                lines.append((path, words))
-                kinds[path] = count
+                left += 1
+                continue
+            lines.append((path, words))
+            kinds[path] = kind
         return Foretold(
             tuple(lines),
-            new=counts["new"],
-            made_anew=counts["made_anew"],
-            may_change=counts["may_change"],
-            gone=counts["gone"],
-            left=counts["left"],
-            kinds=kinds,
+            kinds,
+            left,
             packets=sum(job.packet for job in self._to_do),
             pictures=sum(not blank.startswith(_PAPER) for blank in blanks),
             pages_of=len(self._plan.stands),

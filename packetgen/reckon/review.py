@@ -1,7 +1,7 @@
 """An editor's review: what was found of a whole folder, pattern by pattern, and what is well done."""
 
 from collections import Counter
-from collections.abc import Iterable, Iterator, Mapping, Sequence
+from collections.abc import Collection, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 
 from packetgen.diagnostics import Problem
@@ -11,6 +11,7 @@ from packetgen.reckon.figures import Figures
 
 # What begin wrote is no cause of anything that is told of patterns.
 _EXAMPLES = ("example-left", "example-remark")
+_LEFT_OUT = "pattern-not-in-order"
 # What several series share; it belongs to no folder of theirs.
 SHARED = "Cards, cloths, pieces and the folder itself"
 
@@ -44,6 +45,17 @@ class Chapter:
     def advice(self) -> tuple[Problem, ...]:
         return tuple(one for one in self.problems if one.level is Level.ADVICE)
 
+    def is_about(self, names: Collection[str]) -> bool:
+        """Whether it is of one of these patterns, or of one of these series."""
+        return not set(names).isdisjoint(self.folder.split("/")[1:])
+
+    def to_tell(self, names: Collection[str]) -> Iterator[Problem]:
+        """What is told of it to somebody who asks for these patterns only."""
+        for one in self.problems:
+            left_out = one.code == _LEFT_OUT and any(f"'{name}'" in one.wrong for name in names)
+            if left_out or one.level is Level.ERROR:
+                yield one
+
 
 @dataclass(frozen=True)
 class Review:
@@ -53,15 +65,17 @@ class Review:
     chapters: tuple[Chapter, ...]
 
     def about(self, names: Iterable[str]) -> "Review":
-        """The chapters of these patterns, of these series with all their patterns, and of what is shared."""
+        """The chapters of these patterns, of these series with all their patterns, and of what is shared; of the others
+        the faults, and that one of these patterns is left out."""
         wanted = set(names)
-        return Review(
-            tuple(
-                chapter
-                for chapter in self.chapters
-                if not chapter.folder or wanted.intersection(chapter.folder.split("/")[1:])
-            )
+        chapters = (
+            chapter
+            if not chapter.folder or chapter.is_about(wanted)
+            else Chapter(chapter.title, chapter.folder, tuple(chapter.to_tell(wanted)))
+            for chapter in self.chapters
         )
+        told = (one for one in chapters if one.problems or one.figures or one.praise or one.aside)
+        return Review(tuple(told))
 
     @property
     def patterns(self) -> int:

@@ -160,7 +160,7 @@ def _cloths(lines: Sequence[ClothPieces], wide: int) -> list[str]:
     if any(line.units for line in lines):
         size = FAT_QUARTER
         rows.append(
-            f"What to buy are {plural(FAT_QUARTER_SAID)}: "
+            f"The numbers are of {plural(FAT_QUARTER_SAID)}: "
             f"{cut_size_inches(size.width_mm, size.height_mm)} "
             f"({size_centimetres(size.width_mm, size.height_mm)})."
         )
