@@ -8,7 +8,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 from PIL import Image
 
-from packetgen.diagnostics import Place, Problems
+from packetgen.diagnostics import MOST_ALIKE, Place, Problems
 from packetgen.load import load_content
 from packetgen.load.blocks import read_block
 from packetgen.load.chart import slipped
@@ -324,3 +324,12 @@ def test_where_a_stitch_was_left_out_is_told_where_it_mostly_was():
             right, wrong = right + (odd <= 2), wrong + (odd > 2)
             assert odd <= 2 or not found[1]
     assert right > 2 * wrong and right > 100, (right, wrong)
+
+
+def test_of_very_many_strange_marks_the_same_are_told_each_time(tmp_path):
+    """In the order of the marks, whichever way a set of them is gone through in this run."""
+    strange = [chr(0x4E00 + number) for number in range(MOST_ALIKE + 100)]
+    random.Random(3).shuffle(strange)
+    _, problems = load_content(build(tmp_path / "content", {CHART: "".join(strange) + "\n"}))
+    told = {one.wrong[10] for one in problems if one.code == "chart-mark-unknown"}
+    assert told == set(sorted(strange)[:MOST_ALIKE])

@@ -224,7 +224,7 @@ def check_marks(
     first: dict[str, tuple[int, int]] = {}
     times: Counter[str] = Counter()
     for number, row in enumerate(chart.rows, 1):
-        for mark in set(row) - {BARE, LOST, *marks}:
+        for mark in sorted(set(row) - {BARE, LOST, *marks}):
             if mark.isspace():
                 continue  # told with the rows
             first.setdefault(mark, (number, row.index(mark) + 1))
@@ -242,7 +242,7 @@ def check_marks(
         problems.add(chart.place(line, column), "chart-case", **facts)
         first.clear()
         unused = [mark for mark in unused if mark.swapcase() not in swapped]
-    for mark in unused:
+    for mark in sorted(unused):  # of very many the same are told each time
         if mark.swapcase() in first:
             continue  # told in the chart: 'v' is not in the key, did you mean 'V'?
         problems.add(places[mark], "key-line-unused", mark=said(mark))

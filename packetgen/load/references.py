@@ -2,6 +2,8 @@
 
 from collections.abc import Mapping
 from difflib import SequenceMatcher
+from functools import lru_cache
+from operator import ne
 from typing import TypeVar
 
 from packetgen.diagnostics import MOST_OFFERED, Place, Problems, nearest_of
@@ -101,15 +103,18 @@ def nearest_number(name: str, known: Mapping[str, object]) -> str | None:
     first, _, rest = name.partition(" ")
     if rest and any(_bare(rest) == _bare(_name_of(one, known)) for one in known):
         return None  # the number of one and the name of another
-    alike = [one for one in known if one == first or _bare(one) == _bare(name)]
+    bare = _bare(name)
+    alike = [one for one in known if one == first or _bare(one) == bare]
     # A letter for the figure that looks like it, or two figures that changed places.
     figures = name.translate(LIKE_FIGURES)
     turned = [figures] if figures in known else [name[::-1]] if len(name) == 2 else []
     alike = alike or [one for one in turned if one in known]
-    near = alike or [one for one in known if _one_slip(one.casefold(), name.casefold())]
+    as_long = (one for one in known if len(one) == len(name))
+    near = alike or [one for one in as_long if _one_slip(one.casefold(), name.casefold())]
     return near[0] if len(near) == 1 else None
 
 
+@lru_cache(maxsize=8192)  # each number of a card is asked for with each of a key
 def _bare(text: str) -> str:
     """Its letters and figures, without noughts before them."""
     return "".join(filter(str.isalnum, text.casefold())).lstrip("0")
@@ -117,7 +122,7 @@ def _bare(text: str) -> str:
 
 def _one_slip(one: str, other: str) -> bool:
     """Whether two numbers of three signs or more differ in one, or in two neighbours that changed places."""
-    if len(one) != len(other) or len(one) < _SIGNS:
+    if len(one) != len(other) or len(one) < _SIGNS or sum(map(ne, one, other)) > 2:
         return False
     differ = [at for at, (a, b) in enumerate(zip(one, other, strict=True)) if a != b]
     if len(differ) == 2:

@@ -363,9 +363,9 @@ def _map(kind: MapOf, node: Node, called: str, example: str, problems: Problems)
 
 def _like_others(kind: MapOf, node: GroupNode, name: str, value: Node) -> str:
     """A right line for an entry, of the same make as another that is right, with what the author wrote in it."""
-    firsts = [
+    firsts = (
         one.entries[0] for _, one in node.entries if isinstance(one, GroupNode) and one.entries
-    ]
+    )
     like = next(((key, first) for key, first in firsts if isinstance(first, TextNode)), None)
     if not isinstance(kind.kind, Group) or like is None:
         return f"{shown(name)}: {kind.example}"
