@@ -295,8 +295,8 @@ def test_of_magnets_that_hold_the_middle_of_a_card_the_design_that_draws_them_th
     """By hand: the small card is 28 · 25.4 ÷ 18 + 10 = 49.5 by 32.6 mm; 9 mm in from each edge leave
     31.5 × 14.6 mm; on the large card alone, of 100.7 × 126.1 mm, they would stand 82.7 × 108.1 mm apart."""
     assert complaints(of_two(HERON, MOTH)) == [
-        "tests:1:1: advice: A Moth on Cloth 18 is so small that Heron at the Lock may lift at its corners: its magnets are "
-        "1.24 × 0.57 in (3.2 × 1.5 cm) apart; make that one larger, or see --explain"
+        "tests:1:1: advice: A Moth on Cloth 18 is so small that Heron at the Lock may lift at its corners: all share "
+        "magnets 1.24 × 0.57 in (3.2 × 1.5 cm) apart; make that one larger, or see --explain"
     ]
     assert FAULTS["magnets-bunched"].level is Level.ADVICE
 
@@ -384,7 +384,7 @@ def test_a_design_can_draw_its_own_magnets_in_with_a_fine_cloth():
     of = pattern(*rows(50, 50), cloths=(option(14), option(40)))
     (said,) = complaints(of_two(of))
     assert (
-        "A Sprig on Cloth 40 is so small that A Sprig on Cloth 14 may lift at its corners: its magnets are 0.94 ×"
+        "A Sprig on Cloth 40 is so small that A Sprig on Cloth 14 may lift at its corners: all share magnets 0.94 ×"
         in said
     )
     assert said.endswith("; offer no cloth so fine, or leave bare rows round it")

@@ -135,8 +135,8 @@ def test_a_month_that_has_begun_before_the_release_waits_a_year_and_that_is_told
     [
         (
             date(2027, 5, 15),
-            "over by then for that year, the last 2027-05-09; release it before those days, or mend each occasion's 'on'; as "
-            "it is, the first design hangs on 2028-03-01",
+            "over by then for that year, the last 2027-05-09; release it before them, with the first issue of each pattern, "
+            "or mend each occasion's 'on'; as it is, the first design hangs on 2028-03-01",
         ),
         (date(2027, 5, 9), ""),  # it hangs on the day
         (date(2027, 12, 1), ""),  # spring is near again
@@ -182,6 +182,12 @@ def test_a_paint_on_no_part_is_told():
     board = piece(paints=(*piece().paints, lime))
     (line,) = found(series(finished(), finish=board)).values()
     assert "no part of The Board is painted with lime wash" in line
+
+
+def test_an_example_paint_on_no_part_is_told_as_an_example_alone():
+    lime = Paint("example lime", "#eeeeee", "brush", 10.0, 2.0, 100.0)
+    board = piece(paints=(*piece().paints, lime))
+    assert found(series(finished(), finish=board)) == {}
 
 
 @pytest.mark.parametrize(
@@ -331,7 +337,7 @@ def test_proof_tells_where_everything_stands(tmp_path):
     assert told["thread-set-unused"] == Place(SERIES, 7, 12)  # its name
     assert told["credit-missing"] == Place(PATTERN)
     assert told["photo-missing"] == Place(PATTERN)
-    assert told["paint-unused"] == Place(FINISH)
+    assert told["paint-unused"] == Place(FINISH, 24, 12)  # its name
 
 
 def test_a_day_that_two_designs_share_is_told_where_it_is_written(tmp_path):

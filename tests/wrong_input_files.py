@@ -1027,6 +1027,16 @@ CASES = (
         "threads/moss.yml:1:1: the name 'moss.yml' has another ending than is read here; call it 'moss.yaml'",
     ),
     Case(
+        "a thread card behind whose name an editor put another ending",
+        {MOSS: None, "threads/moss.yaml.txt": TINY[MOSS]},
+        "threads/moss.yaml.txt:1:1: the name 'moss.yaml.txt' has another ending than is read here; call it 'moss.yaml'",
+    ),
+    Case(
+        "a copy of a thread card with another ending, beside it",
+        {"threads/moss.yaml.txt": TINY[MOSS]},
+        "threads/moss.yaml.txt:1:1: advice: nothing reads 'moss.yaml.txt'; each card is a file that ends in .yaml (a name that begins with '_' is left alone)",
+    ),
+    Case(
         "a thread card with a space in its name",
         {MOSS: None, "threads/Moss Card.yaml": TINY[MOSS]},
         "series/garden-year/series.yaml:6:24: there is no thread card 'moss'; did you mean 'moss-card'? (or write threads/moss.yaml)",

@@ -134,6 +134,11 @@ CASES = (
         "threads/moss.yaml:13:1: advice: what begin wrote as an example is still marked as one: 'colours'; put your own in its place, and take this remark out",
     ),
     review_case(
+        "an address of one's own below a name that is kept for examples",
+        {SERIES: TINY[SERIES] + "address: https://fern.example.org/\n"},
+        f"{SERIES}:19:10: advice: 'address' is at fern.example.org, a name that is kept for examples, so nobody comes to a page of yours; write your own site's address, or take it out",
+    ),
+    review_case(
         "thanks to somebody who was made up",
         {PATTERN: ("credits: {model_stitcher: Hazel Penn}", "credits: {model_stitcher: Hazel Penn, finisher: Maud Fennimore}")},
         f"{KEY}:23:49: advice: 'finisher' in 'credits' is still the example that begin wrote; put your own in its place, or take it out",

@@ -221,7 +221,7 @@ FIGURES: dict[str, Fault] = {
         Level.ADVICE,
     ),
     "magnets-bunched": Fault(
-        "{by} {are} so small that {title} may lift at its corners: its magnets are {inches} ({centimetres}) apart",
+        "{by} {are} so small that {title} may lift at its corners: all share magnets {inches} ({centimetres}) apart",
         "{mend}",
         Level.ADVICE,
     ),
@@ -236,7 +236,7 @@ FIGURES: dict[str, Fault] = {
     ),
     "release-behind": Fault(
         "the release is {release}, and the days of the designs are over by then for that year, the last {last}",
-        "release it before those days, or mend each occasion's 'on'; as it is, the first design hangs on {first}",
+        "release it before them, with the first issue of each pattern, or mend each occasion's 'on'; as it is, the first design hangs on {first}",
         Level.ADVICE,
     ),
     "day-shared": Fault(

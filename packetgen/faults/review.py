@@ -75,6 +75,10 @@ REVIEW: dict[str, Fault] = {
         "{what} {are} that begin wrote",
         "put your own in {its} place, or take {it} out",
     ),
+    "example-host": _advice(
+        "{name} is at {host}, a name that is kept for examples, so nobody comes to a page of yours",
+        "write your own site's address, or take it out",
+    ),
     "example-remark": _advice(
         "what begin wrote as an example is still marked as one: {what}",
         "put your own in its place, and take this remark out",

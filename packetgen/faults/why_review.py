@@ -92,6 +92,11 @@ WHY_REVIEW: dict[str, Why] = {
         "begin with 'example'; in credits, one name that was made up. This one is still there.",
         "Put your own words in its place. As it stands, it would be printed and published.",
     ),
+    "example-host": Why(
+        "The name example.org and all names below it are kept for examples (RFC 2606): nobody may own one, and nothing "
+        "of yours is there.",
+        "Write the address that your site, your shop or your page really has, or take the line out.",
+    ),
     "example-remark": Why(
         "A chart, outlines or figures are those of an example, or nobody has said that they are not.",
         "Draw, measure or look up your own. Then take out the remark, which says no more than that.",

@@ -1,7 +1,7 @@
 """Cards of threads, cloths and beads: everything that is bought by colour."""
 
 import re
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Collection, Mapping
 from dataclasses import replace
 from types import MappingProxyType
 from typing import TypeVar
@@ -36,6 +36,8 @@ _DEAR, _DEAR_CLOTH = 60, 300
 _COPIED = 3  # colours that two cards hardly share in number, name and hex: our own choice
 _LIKE_EURO = {"AUD", "CAD", "CHF", "EUR", "GBP", "NZD", "SGD", "USD"}
 
+_CARD_FILE = re.compile(r"\.ya?ml(\.txt)?$", re.IGNORECASE)
+
 T = TypeVar("T")
 Cards = Mapping[str, T | None]  # by id; None for a card that exists and is not in order
 
@@ -64,11 +66,12 @@ def _load(
     of_colours: dict[
         frozenset[Colour], str
     ] = {}  # all colours of a card → the name that it has first
-    names = [name for name in folder.files(where) if name.lower().endswith((".yaml", ".yml"))]
+    files = folder.files(where)
+    names = [name for name in files if _is_card(name, files)]
     folder.unread(where, tuple(names), "each card is a file that ends in .yaml")
     for name in names:
         path = f"{where}/{name}"
-        card_id = name.rpartition(".")[0]
+        card_id = _CARD_FILE.sub("", name)
         named_well = valid_id(card_id, Place(path), problems)
         if not name.endswith(".yaml"):
             problems.add(
@@ -99,6 +102,13 @@ def _load(
         if filled.whole and colours is not None and named_well and sound:
             cards[card_id] = make(card_id, filled, colours)
     return cards
+
+
+def _is_card(name: str, files: Collection[str]) -> bool:
+    """Whether it is meant for one: also with the ending that some editors put behind ours, where it is no second copy."""
+    ending = _CARD_FILE.search(name)
+    more = ending and ending[1]
+    return ending is not None and not (more and name.removesuffix(more) in files)
 
 
 def _check_name(filled: Filled, path: str, called: dict[str, str], problems: Problems) -> None:

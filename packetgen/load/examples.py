@@ -11,7 +11,7 @@ from dataclasses import dataclass
 from urllib.parse import urlsplit
 
 from packetgen.diagnostics import Place, Problem, Problems
-from packetgen.load.words import said
+from packetgen.load.words import said, shown
 from packetgen.load.yaml_nodes import ListNode, Node, TextNode
 from packetgen.nouns import listed
 
@@ -47,11 +47,17 @@ class Left:
     place: Place
     field: str
     within: str = ""
+    host: str = ""  # of an address that is at no host, and is none that we offer
 
 
 def complain_of_examples(node: Node, problems: Problems) -> None:
-    """Advice on the first value of a YAML file that is an example still, which names the others."""
-    complain_of_left(tuple(examples_in(node)), problems)
+    """Advice on the first value of a YAML file that is an example still, which names the others; and on each address of
+    the author's that is nobody's."""
+    found = tuple(examples_in(node))
+    complain_of_left([one for one in found if not one.host], problems)
+    for one in found:
+        if one.host:
+            problems.add(one.place, "example-host", name=said(one.field), host=shown(one.host))
 
 
 def complain_of_left(found: Sequence[Left], problems: Problems) -> None:
@@ -84,7 +90,8 @@ def examples_in(node: Node, field: str = "", within: str = "") -> Iterator[Left]
     """Each value that is an example still, in the order of the file."""
     if isinstance(node, TextNode):
         if is_example(field, node.value):
-            yield Left(node.place, field, within)
+            offered = node.value in _OFFERED.get(field, ())
+            yield Left(node.place, field, within, "" if offered else _no_host(field, node.value))
     elif isinstance(node, ListNode):
         for item in node.items:
             yield from examples_in(item, field, within)
@@ -134,14 +141,16 @@ def without_example_remark(text: str) -> str:
 def is_example(field: str, text: str) -> bool:
     """Whether what stands in that field is an example of ours."""
     named = field in _NAMES and text.casefold().startswith(_EXAMPLE)
-    offered = text in _OFFERED.get(field, ()) or (field in _ADDRESSES and _at_no_host(text))
+    offered = text in _OFFERED.get(field, ()) or bool(_no_host(field, text))
     return named or offered or is_invitation(text) or text == EXAMPLE_PERSON
 
 
-def _at_no_host(address: str) -> bool:
-    """Whether it leads to the name that our examples have, which nobody may own (RFC 2606)."""
+def _no_host(field: str, text: str) -> str:
+    """The host of an address below the name that our examples have, which nobody may own (RFC 2606); else ''."""
+    if field not in _ADDRESSES:
+        return ""
     try:
-        host = urlsplit(address).hostname or ""
+        host = urlsplit(text).hostname or ""
     except ValueError:  # no address at all: told elsewhere
-        return False
-    return f".{host}".endswith(".example.org")
+        return ""
+    return host if f".{host}".endswith(".example.org") else ""

@@ -130,6 +130,7 @@ def _paints(filled: Filled, problems: Problems) -> dict[str, Paint | None]:
                 paint["tin"],
                 _other_way(paint, problems),
                 paint["cleaned_with"],
+                paint.place_of("name"),
             )
     return paints
 

@@ -27,6 +27,7 @@ class Paint:
     tin_ml: float
     or_with: PaintWay | None = None  # the other way of putting it on
     cleaned_with: str = "water"  # or solvent
+    place: Place | None = field(default=None, compare=False)  # of its name
 
     @property
     def ways(self) -> tuple[PaintWay, ...]:
