@@ -94,7 +94,7 @@ trim: {kind: gathered, ratio: 1.5, overlap: 20 mm}
 magnets: {pairs: 4, diameter: 10 mm, thickness: 2 mm, inset: 15 mm}
 cautions: [small magnets, dust]
 """,
-    "finishes/shelf/steps.md": "1. Saw the back.\n",
+    "finishes/shelf/steps.md": "1. Saw the wood.\n",
     SERIES: """\
 title: The Garden Year
 tagline: Twelve small patterns.

@@ -351,6 +351,24 @@ def test_lines_of_which_one_is_the_authors_own_stay_and_are_told(run, old, new):
     assert "\nbackstitch:" in pattern.read_text("utf-8")
 
 
+@pytest.mark.parametrize("threads", ["y=07", "b=04 y=07"])
+def test_a_sign_of_ones_own_is_not_taken_for_a_mark_of_the_examples_key(run, threads):
+    """The example's berry is 'b' too; whoever draws with 'b' and 'y' has not meant it."""
+    run(*NEW, *SMALL)
+    Path("mine.txt").write_text("yybb\n" * 4, "utf-8")
+    codes = [word for code in threads.split() for word in ("--code", code)]
+    words = ("mine.txt", *codes, "--pattern", "bean-poles", "--replace")
+    said = run(*words, command="bring", code=int("b=" not in threads))
+    key = Path("content", PATH, "bean-poles/pattern.yaml").read_text("utf-8")
+    chart = Path("content", PATH, "bean-poles/chart.txt").read_text("utf-8")
+    if "b=" not in threads:
+        assert "'b', which stands for 8 stitches, is no colour" in said
+        assert chart.startswith("# EXAMPLE: ")
+    else:
+        assert chart.endswith("yybb\n" * 4) and re.search(r"(?m)^  b: \{.*\"04\"\}", key)
+        assert not re.search(r"(?m)^  [lfs]: ", key)
+
+
 def test_lines_that_begin_wrote_are_known_on_a_chart_of_another_size_too(run):
     """Where the author drew her chart over the example's by hand."""
     run(*NEW)

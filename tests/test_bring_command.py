@@ -2017,8 +2017,8 @@ def test_codes_that_gave_way_to_marks_of_the_key_are_named(desk):
     chart = rows(desk / "content" / CHART)
     marks = dict(zip("PH", chart[0]))
     named = ", ".join(f"{code} is {mark}" for code, mark in marks.items() if code != mark)
-    assert named and "The marks that the key had stay, and are others than your codes: " in said
-    assert all(f"{code} is {mark}" in said for code, mark in marks.items() if code != mark)
+    assert named and "The key keeps the marks that it had, so in the chart your " in said
+    assert all(f"your {code} is {mark}" in said for code, mark in marks.items() if code != mark)
     assert "To have your codes as marks, write key: {} in pattern.yaml first, " in said
     pattern = desk / "content" / PATTERN
     pattern.write_text(re.sub(r"(?m)^key:\n(  .*\n)+", "key: {}\n", pattern.read_text()))

@@ -285,7 +285,7 @@ def test_a_mark_of_the_byte_order_and_foreign_line_ends_do_no_harm(load):
 def test_story_and_notes_are_kept_as_written(series):
     assert series.patterns[0].story_markdown == "It grew behind the tap.\n"
     assert series.welcome_markdown == "Welcome to the garden.\n"
-    assert series.finish.steps_markdown == "1. Saw the back.\n"
+    assert series.finish.steps_markdown == "1. Saw the wood.\n"
 
 
 def test_a_link_out_of_the_folder_is_not_followed(tmp_path):

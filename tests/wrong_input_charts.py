@@ -667,7 +667,7 @@ CASES = (
         Case(
             f"a picture of the chart {how}",
             {CHART: None, f"{FERN}/chart.png": data},
-            f"{FERN}/chart.png:1:1: {what}, and in a chart a pixel is a stitch; bring it in: packetgen bring content/{FERN}/chart.png --pattern fern --replace",
+            f"{FERN}/chart.png:1:1: {what}, and in a chart a pixel is a stitch; bring it in, and then take it out: packetgen bring content/{FERN}/chart.png --pattern fern --replace",
         )
         for how, data, what in (
             ("enlarged", ENLARGED, "a stitch is 100 pixels wide"),

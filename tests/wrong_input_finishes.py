@@ -63,6 +63,12 @@ _GABLED = (
 
 CASES = (
     Case(
+        "a part that the steps still call by its old name",
+        also("0,120 120,120 120,140 0,140", "0,0")
+        | {"finishes/shelf/steps.md": "1. Saw the back and the peg board.\n"},
+        "finishes/shelf/finish.yaml:17:11: advice: no step in steps.md speaks of the part 'rail', and of each other part one does; tell there what becomes of it, or call it there by this name",
+    ),
+    Case(
         "a panel measured from the corner of a board below an arch",
         {
             FINISH: TINY[FINISH]

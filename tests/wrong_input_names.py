@@ -357,6 +357,16 @@ CASES = (
         "series/garden-year/fern/pattern.yaml:13:14: the mark '08' is not in the key; for the thread 08 slate add a line to the key, such as z: {moss: \"08\"}, and write z here",
     ),
     Case(
+        "a thread in the instructions that the key has no more",
+        {
+            PATTERN: TINY[PATTERN].replace(
+                '"07"], spool: ["10", "14"]', 'K4], spool: ["10", "12"]'
+            ),
+            f"{FERN}/stitching.md": "Begin in the middle, with 07 fern.\n",
+        },
+        "series/garden-year/fern/stitching.md:1:27: advice: '07' is fern of Moss Stranded, and no line of the key has that thread; name one of the key, or take it out",
+    ),
+    Case(
         "an old number in the notes",
         {f"{FERN}/stitching.md": "Begin in the middle.\n\nPeat (K5) hides well.\n"},
         "series/garden-year/fern/stitching.md:3:7: advice: here stands 'Peat (K5)', and 'peat' is 'K4' on Moss Stranded; write 'K4', or take the number out",

@@ -115,7 +115,7 @@ CASES = (
     review_case(
         "a shaped part, and no address at which its template could be found",
         {FINISH: ("120,120 0,120", "120,110 110,120 0,120")},
-        "series/garden-year/series.yaml:1:1: advice: 'back' is no rectangle, and without the site's address no packet says where its template at full size is; give the series its address, for example address: https://example.org/garden-year, or send the templates along",
+        "series/garden-year/series.yaml:1:1: advice: 'back' is no rectangle, and without the site's address no packet says where its template at full size is; give the series the 'address' that its site has, or send the templates along and lay this aside",
     ),
     review_case(
         "a pattern that is neither sold nor given away",

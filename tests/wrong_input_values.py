@@ -678,6 +678,11 @@ CASES = (
         "finishes/shelf/finish.yaml:11:9: '0 0' is not a point; write 0,0",
     ),
     Case(
+        "a place with a comma before its decimal",
+        {FINISH: ("at: 0,0", "at: 0,5,100")},
+        "finishes/shelf/finish.yaml:11:9: '0,5,100' is not a point; write a full stop before decimals, and one comma, as in 0.5,100",
+    ),
+    Case(
         "one finish, nearly spelt, where a list is due",
         {PATTERN: ("key:\n", "also_finished_as: frame\nkey:\n")},
         "series/garden-year/fern/pattern.yaml:8:19: 'also_finished_as' should be a list, and is 'frame'; put brackets round it, or a dash before each entry, for example also_finished_as: [framed]",

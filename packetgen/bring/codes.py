@@ -1,8 +1,8 @@
 """What the codes of a design that is written down stand for."""
 
 import re
-from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
+from collections.abc import Collection, Mapping, Sequence
+from dataclasses import dataclass, replace
 from difflib import SequenceMatcher
 from functools import cached_property
 
@@ -30,6 +30,7 @@ class Codes:
     ] = ()  # codes, each with a number or name of the card, or a colour
     known: Sequence[KnownLine] = ()
     card_name: str = "the card"
+    of_example: bool = False  # whether the key is one that begin wrote
 
     @cached_property
     def own(self) -> Mapping[str, str]:
@@ -58,6 +59,12 @@ class Codes:
             if line.mark == code:
                 return line.hex, Wish(code, stitch=line.stitch, coloured=False)
         return None
+
+    def for_signs(self, signs: Collection[str]) -> "Codes":
+        """The same for a file in these signs, of which a key that begin wrote says nothing where one is none of its marks:
+        a 'b' beside others is the author's own then."""
+        of_key = {*(line.mark for line in self.known), BARE, ""}
+        return replace(self, known=()) if self.of_example and not of_key.issuperset(signs) else self
 
     def is_bare(self, meant: str) -> bool:
         """Whether that is no thread, but says that a code stands for bare cloth."""

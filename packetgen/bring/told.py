@@ -158,12 +158,13 @@ def _remarks(found: Brought) -> Iterator[str]:
         yield from _said(
             f"And {counted(len(found.together) - _MOST_NAMED, 'more thread')} like that."
         )
-    if others := [one for one in found.entries if one.kept and _other_mark(one)]:
-        named = ", ".join(f"{one.codes[0]} is {one.mark}" for one in others[:_MOST_NAMED])
+    others = [one for one in found.entries if _other_mark(one)]
+    if any(one.kept for one in others):
+        named = ", ".join(f"your {one.codes[0]} is {one.mark}" for one in others[:_MOST_NAMED])
         more = f" and {len(others) - _MOST_NAMED} more" * (len(others) > _MOST_NAMED)
         yield from _said(
-            f"The marks that the key had stay, and are others than your codes: {named}{more}. To have your codes as marks, write "
-            "key: {} in pattern.yaml first, and bring it in again."
+            f"The key keeps the marks that it had, so in the chart {named}{more}. To have your codes as marks, write key: {{}} in "
+            "pattern.yaml first, and bring it in again."
         )
     if found.soft_squares:
         one = found.soft_squares == 1

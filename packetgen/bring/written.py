@@ -62,6 +62,7 @@ def read_table(
         except csv.Error:
             problems.add(Place(path, number), "table-row", row=number)
             return None
+    codes = codes.for_signs({field for row in table for field in row})
 
     def meaning(code: str) -> tuple[str, Wish] | None:
         return codes.listed(code) or codes.meaning(code) or codes.of_key(code)
@@ -235,6 +236,7 @@ def read_signs(
         text = "\n".join(lines)
     remarks = remarks_of(text)
     rows = [list(row.replace(" ", BARE)) for row in rows_of(text)]
+    codes = codes.for_signs({sign for row in rows for sign in row})
     found = (_LEGEND.match(line) for line in remarks.split("\n"))
     legend = {match[1]: match[2] for match in found if match}
 

@@ -176,6 +176,8 @@ def bring_command(
         refuse_what_is_there(content_folder, pattern, into, replace)
     card_file = f"{content_folder.as_posix()}/threads/{card.id}.yaml"
     source, answers = _read(file, card, card_file, pattern, wide, how, misspelt)
+    if pattern is not None and written:
+        pattern = pattern.for_signs({wish.code for wish in source.drawing.wishes.values()})
     most = _PHOTO_COLOURS if source.drawing.photograph and colours is None else colours
     try:
         found = bring(
@@ -271,7 +273,8 @@ def _read(
     threads = threads_known(card.name, colours, card_file)
 
     def codes_of(how: "Reading") -> Codes:
-        return Codes(colours, how.codes, known, card.name)
+        of_example = pattern is not None and pattern.of_example
+        return Codes(colours, how.codes, known, card.name, of_example)
 
     codes = codes_of(how)
 

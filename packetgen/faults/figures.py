@@ -99,6 +99,11 @@ FIGURES: dict[str, Fault] = {
         "if these are pixels of a drawing, 96 to the inch, it is {better}: let the drawing count in mm",
         Level.ADVICE,
     ),
+    "part-unsaid": Fault(
+        "no step in steps.md speaks of the part {part}, and of each other part one does",
+        "tell there what becomes of it, or call it there by this name",
+        Level.ADVICE,
+    ),
     "part-placeless": Fault(
         "{part} has no 'at', so it stands at 0,0, while other parts say where they stand",
         "give it one; write at: 0,0 if that is right",
@@ -265,8 +270,8 @@ FIGURES: dict[str, Fault] = {
         Level.ADVICE,
     ),
     "photo-missing": Fault(
-        "there is no photograph of {title}, so a picture is drawn; of a sold chart it shows other stitches, so that nobody can copy it",
-        "put a photo.jpg beside pattern.yaml when a model is stitched, or lay this aside until then{needed}",
+        "there is no photograph of {title}, so one is drawn, from which nobody can copy a chart that is sold",
+        "put a photo.jpg beside pattern.yaml, or lay this aside until a model is stitched{needed}",
         Level.ADVICE,
     ),
     "alt-missing": Fault(

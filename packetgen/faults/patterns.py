@@ -49,6 +49,11 @@ PATTERNS: dict[str, Fault] = {
         "all {number} key lines name a thread set {old}, which there is not, and none says anything for {new}",
         "write {new} in place of {old} in each of them, or give the set its old name back",
     ),
+    "thread-idle": Fault(
+        "{number} is {name} of {card}, and no line of the key has that thread",
+        "name one of the key, or take it out",
+        Level.ADVICE,
+    ),
     "colours-of-another": Fault(
         "none of the {number} numbers that the key has for {of} is a colour of {card}",
         "write that card's own; or bring your drawing in for a new key: packetgen bring FILE --pattern {pattern} --replace",
@@ -157,7 +162,9 @@ PATTERNS: dict[str, Fault] = {
     "table-row": Fault(
         "row {row} of the table has a quote that is not closed", "take the quotes away"
     ),
-    "picture-to-bring": Fault("{what}, and in a chart a pixel is a stitch", "bring it in: {bring}"),
+    "picture-to-bring": Fault(
+        "{what}, and in a chart a pixel is a stitch", "bring it in, and then take it out: {bring}"
+    ),
     "bring-table": Fault("a spreadsheet's table, with {what}", "bring it in: {bring}"),
     "cell-long": Fault(
         "the cell {what} at {spot} is more than one mark", "write one mark in a cell"

@@ -59,7 +59,7 @@ REVIEW: dict[str, Fault] = {
     ),
     "templates-unaddressed": _advice(
         "'{part}' is no rectangle, and without the site's address no packet says where its template at full size is",
-        "give the series its address, for example address: https://example.org/{series}, or send the templates along",
+        "give the series the 'address' that its site has, or send the templates along and lay this aside",
     ),
     "named-twice": _advice(
         "the sentence about {name} begins with her name, which is printed before it",

@@ -89,6 +89,11 @@ WHY_FIGURES: dict[str, Why] = {
         "Set the drawing to millimetres, one unit a millimetre, and copy the shape anew; where the part is so large, lay "
         "the advice aside in series.yaml.",
     ),
+    "part-unsaid": Why(
+        "The steps speak of all parts but one: mostly it was given another name in finish.yaml and still has the old one in "
+        "the steps, or its step is missing.",
+        "Tell what becomes of the part, by the name that finish.yaml has.",
+    ),
     "part-placeless": Why(
         "A part without an at stands at 0,0, which is right for the one that the others are measured from. Here it is "
         "another one, and its line may have been forgotten.",

@@ -61,6 +61,11 @@ WHY_PATTERNS: dict[str, Why] = {
         "Exchange the word in all key lines in one go with your editor's search and replace, or change the name in "
         "series.yaml back, and in thread_sets.",
     ),
+    "thread-idle": Why(
+        "A text tells of a thread that the chart is not stitched in: its number was exchanged in the key, or it is another "
+        "pattern's. A buyer would look for its skein on the list of what to buy.",
+        "Name the thread that the key has; where another is only proposed, lay the advice aside.",
+    ),
     "colours-of-another": Why(
         "All numbers of the key are strange to the thread card of the set: mostly the card was exchanged, and the key is "
         "still that of the example or of another card.",

@@ -133,6 +133,11 @@ def example_charts(told: Iterable[Problem]) -> frozenset[str]:
     )
 
 
+def is_example_chart(text: str) -> bool:
+    """Whether a chart is marked as the example still."""
+    return any(line.startswith(_REMARK) for line in text.split("\n"))
+
+
 def without_example_remark(text: str) -> str:
     """The text without such remarks."""
     return "\n".join(line for line in text.split("\n") if not line.startswith(_REMARK))

@@ -1,6 +1,6 @@
 """A pattern: one folder with its pattern.yaml, its chart, its texts, perhaps a photograph."""
 
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from itertools import pairwise
 
@@ -17,6 +17,7 @@ from packetgen.load.close_ups import Marks
 from packetgen.load.documents import read_document, read_markdown
 from packetgen.load.files import ContentFolder, valid_id
 from packetgen.load.grid import CHART_FILES, chart_file, read_chart
+from packetgen.load.idle_threads import complain_of_idle_threads
 from packetgen.load.key import Key, Requests, read_key
 from packetgen.load.key_remarks import complain_of_remarks
 from packetgen.load.laid_aside import read_laid_aside
@@ -122,6 +123,14 @@ def load_pattern(
     for file, words in texts.items():
         if words is not None:
             complain_of_told_numbers(words, f"{path}/{file}", on_cards, problems)
+            if key is not None and marks is not None and file.endswith(".md"):
+                lines = sure(key).lines
+                left_out = {name for line in lines for name in line.matched}
+                named = [
+                    one.card for name, one in (sets or {}).items() if one and name not in left_out
+                ]
+                used = _numbers_used(lines)
+                complain_of_idle_threads(words, f"{path}/{file}", named, used, problems)
     if problems.hindering:  # nothing is put together that would be thrown away
         return None
     in_order = all_sure(sure(sets).values())
@@ -167,6 +176,12 @@ def load_pattern(
         notes_markdown=sure(notes),
         photo=photo,
         place=filled.place,
+    )
+
+
+def _numbers_used(lines: Iterable[KeyLine]) -> frozenset[str]:
+    return frozenset(
+        colour.number for line in lines for needle in line.threads.values() for colour in needle
     )
 
 

@@ -114,7 +114,10 @@ def read_pair(text: str, report: Report) -> tuple[float, float] | None:
     if not match:
         apart = _TWO.fullmatch(text.strip())
         right = f"{apart[1]},{apart[2]}" if apart else _meant(text, IN_MM)
+        stops = _with_full_stops([(0, text.strip())])
         hint = f"write {right}" if right and " " not in right else _written(IN_MM, "0,0")
+        if text.count(",") > 1:
+            hint = f"write a full stop before decimals, and one comma, {f'as in {stops}' if stops else 'for example 72.5,164'}"
         report("not-a-point", 0, point=said(text), hint=hint)
         return None
     return float(match[1]), float(match[2])

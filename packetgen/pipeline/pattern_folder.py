@@ -1,8 +1,8 @@
 """What a pattern's own folder says, as far as it must be known to bring a design into it."""
 
 import os
-from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
+from collections.abc import Collection, Mapping, Sequence
+from dataclasses import dataclass, replace
 from pathlib import Path
 
 from packetgen.bring.chart_text import rows_of
@@ -18,11 +18,13 @@ from packetgen.bring.key_text import (
 )
 from packetgen.diagnostics import Problems
 from packetgen.load.cards import Cards, load_threads
+from packetgen.load.examples import is_example_chart
 from packetgen.load.files import ContentFolder
 from packetgen.load.references import resolve
 from packetgen.load.yaml_nodes import GroupNode, ListNode, Node, read_nodes
 from packetgen.model import ThreadCard
 from packetgen.starting.left_over import lines_of_example
+from packetgen.starting.sprig import MARKS
 
 PATTERN, CHART = "pattern.yaml", "chart.txt"
 _BEFORE = "_before"  # a name that nothing reads begins with it
@@ -51,10 +53,18 @@ class PatternFolder:
     known_in: Mapping[str, tuple[KnownLine, ...]]  # by set
     elsewhere: frozenset[str]  # marks that lines, knots and close-ups name
     example: tuple[str, ...] = ()  # entries that lay on the example's chart, and go with it
+    of_example: bool = False  # whether key and chart are still those that begin wrote
 
     @property
     def series(self) -> str:
         return self.path.split("/")[1]
+
+    def for_signs(self, signs: Collection[str]) -> "PatternFolder":
+        """What it is to a design that is drawn in these signs: a key that begin wrote says nothing of signs of which one is
+        none of its marks, and goes with its chart."""
+        if not self.of_example or {line.mark for line in self.known}.issuperset(signs):
+            return self
+        return replace(self, known=(), known_in={name: () for name in self.known_in})
 
     @property
     def on_the_chart(self) -> tuple[str, ...]:
@@ -96,7 +106,8 @@ def pattern_folder(
     series = None if series_text is None else read_nodes(series_text, series_path, problems)
     if text is None or not isinstance(root, GroupNode) or problems.errors:
         return None
-    example = () if without_lines else lines_of_example(root, _rows(content_folder, path))
+    rows = rows_of(_chart_text(content_folder, path))
+    example = () if without_lines else lines_of_example(root, rows)
     if without_lines or example:
         text = without_entries(text, root, ON_THE_CHART)
         again = read_nodes(text, f"{path}/{PATTERN}", problems)
@@ -130,6 +141,7 @@ def pattern_folder(
     left_out = (
         {key.value for key, _ in matched.entries} if isinstance(matched, GroupNode) else set()
     )
+    of_example = _is_example_key(root) and is_example_chart(_chart_text(content_folder, path))
     known_in = {one: known_lines(root, one, cards, card.id) for one, card in sets.items()}
     return PatternFolder(
         path,
@@ -142,6 +154,7 @@ def pattern_folder(
         known_in,
         marks_elsewhere(root),
         example,
+        of_example,
     )
 
 
@@ -169,11 +182,19 @@ def kept_as(content_folder: Path, path: str) -> str:
         number += 1
 
 
-def _rows(content_folder: Path, path: str) -> tuple[str, ...]:
-    """Of the chart that begin writes; none where there is none of that name. Its faults are told elsewhere."""
+def _chart_text(content_folder: Path, path: str) -> str:
+    """Of the chart that begin writes; '' where there is none of that name. Its faults are told elsewhere."""
     folder = ContentFolder(content_folder, Problems())
-    text = folder.text(f"{path}/{CHART}") if CHART in folder.files(path) else None
-    return () if text is None else rows_of(text)
+    return (folder.text(f"{path}/{CHART}") or "") if CHART in folder.files(path) else ""
+
+
+def _is_example_key(root: GroupNode) -> bool:
+    """Whether its marks are those that begin writes: none of them is the author's own then, as long as the chart is the
+    example too."""
+    key = entry(root, "key")
+    return isinstance(key, GroupNode) and MARKS.startswith(
+        "".join(one.value for one, _ in key.entries)
+    )
 
 
 def _path_of(folder: ContentFolder, name: str) -> str:

@@ -78,7 +78,7 @@ def complain_of_unaddressed(series: Series, problems: Problems) -> None:
     if series.address or not any_shaped(series.finish):
         return
     shaped = next(part.name for part in series.finish.parts if blank(part).shaped)
-    problems.add(series.place, "templates-unaddressed", part=shaped, series=series.id)
+    problems.add(series.place, "templates-unaddressed", part=shaped)
 
 
 def _folder(pattern: Pattern) -> str:

@@ -137,6 +137,7 @@ BY_FIELD: Mapping[str, Mapping[str, tuple[str, ...]]] = {
         "hardware[].name": ("magnets-none",),
         "cautions": ("magnets-none",),
         "parts[].name": (
+            "part-unsaid",
             "name-twice",
             "part-over-panel",
             "part-placeless",

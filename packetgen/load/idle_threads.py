@@ -1,0 +1,57 @@
+"""Threads that an author's texts name, and that no line of the pattern's key has: a buyer would look for their skeins."""
+
+import re
+from collections.abc import Collection, Mapping, Sequence
+
+from packetgen.diagnostics import Place, Problems
+from packetgen.load.words import said, shown
+from packetgen.model import Colour, ThreadCard
+
+# Of figures and letters, as 'M170': what is shorter, or of figures alone, may count or measure something.
+_NUMBER = re.compile(r"(?<![\w#.,/-])(?=\w*\d)(?=\w*[A-Za-z])\w{3,7}(?![\w-])", re.ASCII)
+
+
+def complain_of_idle_threads(
+    text: str,
+    path: str,
+    cards: Sequence[ThreadCard],
+    used: Collection[str],
+    problems: Problems,
+) -> None:
+    """Advice on 'M170' and '119 wet plank' in a text where that is a thread of one of the cards and not one of the numbers
+    that the key has `used`, in any thread set."""
+    threads = {
+        number: (colour, card)
+        for card in reversed(cards)
+        for number, colour in card.colours.items()
+    }
+    told: set[str] = set()
+    for row, line in enumerate(text.split("\n"), 1):
+        for column, number in (*_alone(line), *_with_names(line, threads)):
+            if number in threads and number not in used and number not in told:
+                told.add(number)
+                colour, card = threads[number]
+                facts = {
+                    "number": said(number),
+                    "name": shown(colour.name),
+                    "card": shown(card.name),
+                }
+                problems.add(Place(path, row, column), "thread-idle", **facts)
+
+
+def _alone(line: str) -> list[tuple[int, str]]:
+    return [(one.start() + 1, one[0]) for one in _NUMBER.finditer(line)]
+
+
+def _with_names(
+    line: str, threads: Mapping[str, tuple[Colour, ThreadCard]]
+) -> list[tuple[int, str]]:
+    """Numbers with their own name behind them, or before them and they between brackets."""
+    found = []
+    for number in re.findall(r"\w+", line):
+        if number in threads:
+            name = r"\s+".join(map(re.escape, threads[number][0].name.split()))
+            way = rf"(?<![\w#]){re.escape(number)}\s+{name}\b|\b{name}\s+\({re.escape(number)}\)"
+            if one := re.search(way, line, re.IGNORECASE):
+                found.append((one.start() + 1, number))
+    return found

@@ -1,0 +1,28 @@
+"""A part of a finishing piece that no step speaks of, mostly since it was given another name."""
+
+import re
+
+from packetgen.diagnostics import Problems
+from packetgen.load.values import Filled
+from packetgen.load.words import said
+
+_LEAST = 3  # letters of a word of a name that is looked for
+_ENDING = 2  # letters at a word's end that may differ: our own choice
+
+
+def complain_of_unsaid_part(filled: Filled, steps: str, problems: Problems) -> None:
+    """Advice on the one part, of several, of which no step has any word, where the steps have one of each of the others."""
+    parts = [one.value for one in filled.each("parts")]
+    if len(parts) < 2 or not all(part is not None and part["name"] for part in parts):
+        return
+    unsaid = [part for part in parts if not _is_said(part["name"], steps.casefold())]
+    if len(unsaid) == 1:
+        (part,) = unsaid
+        problems.add(part.place_of("name"), "part-unsaid", part=said(part["name"]))
+
+
+def _is_said(name: str, steps: str) -> bool:
+    """Whether a word of the steps begins like one of the name's; one of few letters counts whole."""
+    words = [word for word in re.findall(r"\w+", name.casefold()) if len(word) >= _LEAST]
+    stems = [word[: max(_LEAST, len(word) - _ENDING)] for word in words]
+    return not stems or any(re.search(rf"(?<![a-z]){re.escape(stem)}", steps) for stem in stems)
