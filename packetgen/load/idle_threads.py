@@ -9,6 +9,7 @@ from packetgen.model import Colour, ThreadCard
 
 # Of figures and letters, as 'M170': what is shorter, or of figures alone, may count or measure something.
 _NUMBER = re.compile(r"(?<![\w#.,/-])(?=\w*\d)(?=\w*[A-Za-z])\w{3,7}(?![\w-])", re.ASCII)
+_COUNTS = re.compile(r"[1-9]\d?")  # '12 white stitches': our own choice
 
 
 def complain_of_idle_threads(
@@ -51,7 +52,9 @@ def _with_names(
     for number in re.findall(r"\w+", line):
         if number in threads:
             name = r"\s+".join(map(re.escape, threads[number][0].name.split()))
-            way = rf"(?<![\w#]){re.escape(number)}\s+{name}\b|\b{name}\s+\({re.escape(number)}\)"
+            behind = rf"\b{name}\s+\({re.escape(number)}\)"
+            before = rf"(?<![\w#]){re.escape(number)}\s+{name}\b|"
+            way = behind if _COUNTS.fullmatch(number) else before + behind
             if one := re.search(way, line, re.IGNORECASE):
                 found.append((one.start() + 1, number))
     return found

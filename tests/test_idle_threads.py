@@ -1,0 +1,47 @@
+"""Threads that an author's texts name beside those of the key."""
+
+import pytest
+
+from packetgen.diagnostics import Problems
+from packetgen.load.idle_threads import complain_of_idle_threads
+from tests.test_told_numbers import card
+
+FLOSS = card(haw="M170", blue="M153", moss="07", white="12", wet_plank="219")
+
+
+def told(text: str, *used: str) -> list[str]:
+    problems = Problems()
+    complain_of_idle_threads(text, "fern/stitching.md", [FLOSS], used, problems)
+    return [f"{one.place.line}:{one.place.column} {one.wrong.split(' is ')[0]}" for one in problems]
+
+
+@pytest.mark.parametrize(
+    ("text", "where"),
+    [
+        ("Fill the wing.\nThen M170, in rows.\n", "2:6 'M170'"),
+        ("The ground is 07 moss.", "1:15 '07'"),
+        ("Moss (07) hides well.", "1:1 '07'"),
+        ("Use 219  wet plank.", "1:5 '219'"),
+        ("White (12) last.", "1:1 '12'"),
+    ],
+)
+def test_a_thread_of_the_card_that_the_key_has_not_is_told_where_it_stands(text, where):
+    assert told(text, "M153") == [where]
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "M153 first, and blue (M153) last.",  # the key has it
+        "12 white stitches, then 7 moss ones",  # are counted
+        "Print it on A4, and see row 219.",
+        "M1700 and XM170 are no threads, nor is www.example.org/M170.",
+        "Wet planks dry by 07:00.",
+    ],
+)
+def test_other_figures_are_let_be(text):
+    assert told(text, "M153") == []
+
+
+def test_each_thread_is_told_once():
+    assert told("M170, and M170.\nM170 haw") == ["1:1 'M170'"]
