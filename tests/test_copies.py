@@ -81,3 +81,33 @@ def test_bring_tells_of_a_drawing_that_another_pattern_has_already(tmp_path, mon
     )
     assert "Written: " in said and "chart-copied" not in said
     assert (tmp_path / "content" / CHART).is_file()
+
+
+@pytest.mark.parametrize(
+    ("notes", "copied"),
+    [
+        ("Stitch the frame of the lantern first, then its flame.", ["two/stitching.md"]),
+        ("Stitch the lantern before the daisies.", []),  # tells of both
+        ("Begin in the middle.", []),  # designs of one series may well be stitched alike
+    ],
+)
+def test_instructions_of_another_design_are_told_where_they_name_that_and_not_their_own(
+    notes, copied
+):
+    patterns = (
+        replace(
+            sprig("mm", name="one"),
+            title="A Lantern by the Lupins",
+            notes_markdown=notes,
+            place=Place("one/pattern.yaml"),
+        ),
+        replace(
+            sprig("mt", name="two"),
+            title="Daisies in the Gravel",
+            notes_markdown=notes,
+            place=Place("two/pattern.yaml"),
+        ),
+    )
+    problems = Problems()
+    complain_of_copies(patterns, Problems(), problems)
+    assert [one.place.path for one in problems if one.code == "texts-copied"] == copied

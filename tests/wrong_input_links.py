@@ -129,9 +129,19 @@ CASES = (
         f"{STORY}:1:9: advice: the link that opens with '[lock](' is not closed, so its signs are printed; end its address with ')'",
     ),
     Case(
+        "bold words that end with three stars",
+        {STORY: "It grew **every evening*** there.\n"},
+        f"{STORY}:1:24: advice: of the three stars behind 'evening' two end the bold words, and one is printed; take one away",
+    ),
+    Case(
+        "bold words that end with one star",
+        {STORY: "It grew **every evening* there.\n"},
+        f"{STORY}:1:9: advice: the two stars before 'every' make nothing bold, since no two end it in this paragraph; write a second star behind 'evening', where one stands",
+    ),
+    Case(
         "bold words that do not end in their paragraph",
         {STORY: "It grew,\nby a **star of moss.\n\nAnd **then** it was cut.\n"},
-        f"{STORY}:2:6: advice: the two stars before '**star' make nothing bold, since none end it in this paragraph; write two more where the bold words end",
+        f"{STORY}:2:6: advice: the two stars before 'star' make nothing bold, since no two end it in this paragraph; write two more where the bold words end",
     ),
     Case(
         "a tag of HTML",

@@ -678,6 +678,21 @@ CASES = (
         "finishes/shelf/finish.yaml:11:9: '0 0' is not a point; write 0,0",
     ),
     Case(
+        "a place with a full stop between its numbers",
+        {FINISH: ("at: 0,0", "at: 10.34")},
+        "finishes/shelf/finish.yaml:11:9: '10.34' is not a point; write 10,34",
+    ),
+    Case(
+        "an outline with a full stop between two numbers",
+        {FINISH: ("outline: 0,0 120,0 120,120 0,120", "outline: 0,0 120,0 120.120 0,120")},
+        "finishes/shelf/finish.yaml:10:24: '120.120' is not a point; write a comma between its numbers: 120,120",
+    ),
+    Case(
+        "a decimal comma between braces",
+        {FINISH: ("overlap: 20 mm", "overlap: 1,5 cm")},
+        "finishes/shelf/finish.yaml:24:45: '1,5 cm' has a comma in its number; write a full stop: '1.5 cm'",
+    ),
+    Case(
         "a place with a comma before its decimal",
         {FINISH: ("at: 0,0", "at: 0,5,100")},
         "finishes/shelf/finish.yaml:11:9: '0,5,100' is not a point; write a full stop before decimals, and one comma, as in 0.5,100",

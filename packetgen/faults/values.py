@@ -155,8 +155,13 @@ VALUES: dict[str, Fault] = {
         Level.ADVICE,
     ),
     "prose-bold-open": Fault(
-        "the two stars before {word} make nothing bold, since none end it in this paragraph",
-        "write two more where the bold words end",
+        "the two stars before {word} make nothing bold, since no two end it in this paragraph",
+        "{hint}",
+        Level.ADVICE,
+    ),
+    "prose-bold-long": Fault(
+        "of the three stars behind {word} two end the bold words, and one is printed",
+        "take one away",
         Level.ADVICE,
     ),
     "prose-tag": Fault(

@@ -208,6 +208,10 @@ WHY_VALUES: dict[str, Why] = {
         "Two waves before and behind words strike them out in some programs, and not here: a reader would see both.",
         "Take out what shall no longer be read.",
     ),
+    "prose-bold-long": Why(
+        "Two stars begin bold words and two end them; a third is printed as it stands.",
+        "Take it away, or begin with three, which makes words bold and slanting.",
+    ),
     "prose-bold-open": Why(
         "Two stars begin bold words and two more end them, within one paragraph. These never end.",
         "Write two stars behind the last bold word, or take the first two away.",

@@ -4,7 +4,7 @@ import re
 from collections.abc import Collection, Iterator, Sequence
 from dataclasses import dataclass
 
-from packetgen.load.schema import Field, Group, Hex, Measure, Points
+from packetgen.load.schema import Field, Group, Hex, Measure, Money, Number, Points
 from packetgen.load.single_values import of_parts
 from packetgen.load.words import said, shown
 from packetgen.load.yaml_nodes import Entry, Node, TextNode, is_nothing, of_points
@@ -13,6 +13,7 @@ _CURLY = "“”„‘’«»"
 # A name and its value, with a space, a bare colon or an equals sign between them.
 _RUN_TOGETHER = re.compile(r"""(?P<name>[^\s:="']+)(?:\s*=|[:\s])\s*(?P<value>[^\s:=].*)""")
 
+_DECIMALS = re.compile(r"\d{1,2}(?:\s*[^\d\s].*)?", re.ASCII)  # and their unit
 _TWO_MEASURES = re.compile(
     r"(?P<one>\d+(?:\.\d+)?)\s*(?P<first>mm|cm|in)?\s*[x×]\s*(?P<other>\d+(?:\.\d+)?)\s*(?P<unit>mm|cm|in)?",
     re.ASCII,
@@ -50,7 +51,9 @@ def slip(
             hint = f"{what}: {right}"
         facts: dict[str, object] = {"name": said(apart["name"]), "hint": hint}
         return Slip(apart["name"], "colon-left-out", facts, 1 + more)
-    if comma := _comma_for_colon(entries, at, fields, field):
+    if comma := _comma_for_colon(entries, at, fields, field) or _decimal_comma(
+        key, value, entries[at + 1 : at + 2], field
+    ):
         return comma
     if field is not None and isinstance(field.kind, Hex):
         return _parts_of_colour(key, value, entries[at + 1 :])
@@ -98,6 +101,24 @@ def _comma_for_colon(
     quote = "" if said_next.plain else '"'
     right = f"{shown(key.value)}: {quote}{shown(said_next.value)}{quote}"
     return Slip(key.value, "comma-for-colon", {"name": said(key.value), "right": right}, 2)
+
+
+def _decimal_comma(
+    key: TextNode, value: Node, behind: Sequence[Entry], field: Field | None
+) -> Slip | None:
+    """'overlap: 1,5 cm', of which the comma has parted '5 cm'."""
+    numbers = field is not None and isinstance(field.kind, Measure | Money | Number)
+    if not numbers or not isinstance(value, TextNode) or not value.plain or not behind:
+        return None
+    ((more, nothing),) = behind
+    whole = re.fullmatch(r"\d+", value.value, re.ASCII)
+    if not whole or not is_nothing(nothing) or not _DECIMALS.fullmatch(more.value):
+        return None
+    facts: dict[str, object] = {
+        "said": said(f"{value.value},{more.value}"),
+        "better": said(f"{value.value}.{more.value}"),
+    }
+    return Slip(key.value, "decimal-comma", facts, 2, at_value=True)
 
 
 def _parts_of_colour(key: TextNode, value: Node, behind: Sequence[Entry]) -> Slip | None:

@@ -33,9 +33,9 @@ def complain_of_copies(patterns: Sequence[Pattern], examples: Problems, problems
             if other is not pattern:
                 alike.setdefault(other.id, []).append(name)
         for other_id, names in alike.items():
-            if names == [_STITCHING]:
-                continue  # designs of one series may well be stitched alike
             other = of_id[other_id]
+            if names == [_STITCHING] and not _names_it(pattern.notes_markdown, other, pattern):
+                continue  # designs of one series may well be stitched alike
             same_day = other.occasion.rule == pattern.occasion.rule
             if other.title == pattern.title and same_day:
                 names.append("occasion")  # told by itself once they are called otherwise
@@ -60,6 +60,12 @@ def complain_of_counters(patterns: Sequence[Pattern], problems: Problems) -> Non
             other = next(meant, None)
             if other and counter.place and not said_there & own:
                 problems.add(counter.place, "counter-of-another", other=said(other.title))
+
+
+def _names_it(text: str, one: Pattern, other: Pattern) -> bool:
+    """Whether it has a word of the title of `one`, and none of the title of the `other`."""
+    words = _words(text)
+    return bool(words & _words(one.title)) and not words & _words(other.title)
 
 
 def _words(text: str) -> set[str]:

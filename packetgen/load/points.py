@@ -33,6 +33,7 @@ _MEANT = tuple(
 _ALL_COMMAS = re.compile(rf"{_N},{_N}(?:,{_N},{_N}){{2,}},?", re.ASCII)  # of corners
 _BETWEEN = re.compile(r"\d[-–—]\d", re.ASCII)  # a hyphen that belongs to no number
 _TWO = re.compile(rf"({_N})\s+({_N})", re.ASCII)
+_ONE_NUMBER = re.compile(r"\d{1,4}\.\d{1,4}", re.ASCII)  # where two belong
 _QUARTERS = "0|00|25|5|50|75"
 # Points with a comma before the quarters of both numbers, of the first or of the second.
 _X, _Y = r"(?P<x>-?\d{1,6})", r"(?P<y>-?\d{1,6})"
@@ -116,6 +117,8 @@ def read_pair(text: str, report: Report) -> tuple[float, float] | None:
         right = f"{apart[1]},{apart[2]}" if apart else _meant(text, IN_MM)
         stops = _with_full_stops([(0, text.strip())])
         hint = f"write {right}" if right and " " not in right else _written(IN_MM, "0,0")
+        if _ONE_NUMBER.fullmatch(text.strip()):
+            hint = f"write {text.strip().replace('.', ',')}"
         if text.count(",") > 1:
             hint = f"write a full stop before decimals, and one comma, {f'as in {stops}' if stops else 'for example 72.5,164'}"
         report("not-a-point", 0, point=said(text), hint=hint)
@@ -144,6 +147,8 @@ def read_spots(text: str, report: Report, how: str, example: str) -> tuple[Spot,
             hint = f"write a comma in each point and a space between two: {shown(right)}"
         elif stops:
             hint = f"write a full stop before decimals, and one comma: {shown(stops)}"
+        elif _ONE_NUMBER.fullmatch(word):
+            hint = f"write a comma between its numbers: {word.replace('.', ',')}"
         elif word.strip(",").count(",") > 1:
             hint = f"write a full stop before decimals, and one comma, for example {example}"
         report("not-a-point", offset, point=said(word), hint=hint)

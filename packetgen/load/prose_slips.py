@@ -21,7 +21,10 @@ _LINK = re.compile(r"\[([^\[\]]{0,200})\]\(")
 _CUT_OFF = re.compile(r"(?:https?:|mailto:|www\.)[^\s()]*(?:\s+(?![\"'\s])|\s*$)")
 _PARTED = re.compile(r"(\[[^\[\]]{1,200}\])\s+(?=\((?:https?:|mailto:|www\.)[^\s()]+\))")
 _STRUCK = re.compile(r"(?<!~)~~(?![~\s])[^~]{0,500}?(?<!\s)~~(?!~)")
-_BOLD = re.compile(r"(?<!\*)\*\*(?!\*)")
+_STARS = re.compile(r"\*+")
+_BEFORE_BOLD = " \n(\"'“‘*_>-"
+_ONE_STAR = re.compile(r"([^*\n]*[^*\s])\*(?!\*)")
+_END_BOLD = "write two more where the bold words end"
 _TAG = re.compile(r"<(/?)([A-Za-z][A-Za-z0-9]{0,20})(?:\s[^<>]{0,500})?/?>")
 _PICTURE = "img"  # told as a picture
 
@@ -45,17 +48,24 @@ def _open_links(words: str) -> Iterator[Slip]:
 
 
 def _open_bold(words: str) -> Iterator[Slip]:
-    """Two stars that begin bold, which the paragraph never ends."""
+    """Two stars that begin bold, which the paragraph never ends, or not with two."""
     opened = None
-    for stars in _BOLD.finditer(words):
+    for stars in _STARS.finditer(words):
+        number = len(stars[0])
         before, after = words[: stars.start()][-1:], words[stars.end() :][:1]
-        if opened is not None and before.strip():
+        if opened is not None and before.strip() and number in (2, 3):
+            if number == 3:
+                last = re.split(r"\s", words[opened + 2 : stars.start()])[-1]
+                yield stars.start(), "prose-bold-long", {"word": said(last)}
             opened = None
-        elif opened is None and after.strip() and not before.strip(" \n(\"'“‘*_>-"):
+        elif opened is None and number == 2 and after.strip() and not before.strip(_BEFORE_BOLD):
             opened = stars.start()
     if opened is not None:
-        after = re.split(r"\s", words[opened:], maxsplit=1)[0]
-        yield opened, "prose-bold-open", {"word": said(after)}
+        after = re.split(r"\s|\*", words[opened + 2 :], maxsplit=1)[0]
+        alone = _ONE_STAR.match(words, opened + 2)
+        ended = re.split(r"\s", alone[1])[-1] if alone else ""
+        hint = f"write a second star behind {said(ended)}, where one stands" if alone else _END_BOLD
+        yield opened, "prose-bold-open", {"word": said(after), "hint": hint}
 
 
 def _tags(words: str) -> Iterator[Slip]:
