@@ -94,20 +94,18 @@ def test_bring_tells_of_a_drawing_that_another_pattern_has_already(tmp_path, mon
 def test_instructions_of_another_design_are_told_where_they_name_that_and_not_their_own(
     notes, copied
 ):
-    patterns = (
+    titles = {"one": "A Lantern by the Lupins", "two": "Daisies in the Gravel"}
+    patterns = [
         replace(
-            sprig("mm", name="one"),
-            title="A Lantern by the Lupins",
+            sprig("mm" if name == "one" else "mt", name=name),
+            title=title,
+            about=title,
+            photo_alt=title,
             notes_markdown=notes,
-            place=Place("one/pattern.yaml"),
-        ),
-        replace(
-            sprig("mt", name="two"),
-            title="Daisies in the Gravel",
-            notes_markdown=notes,
-            place=Place("two/pattern.yaml"),
-        ),
-    )
+            place=Place(f"{name}/pattern.yaml"),
+        )
+        for name, title in titles.items()
+    ]
     problems = Problems()
     complain_of_copies(patterns, Problems(), problems)
     assert [one.place.path for one in problems if one.code == "texts-copied"] == copied
