@@ -692,10 +692,30 @@ def test_an_enlarged_picture_in_a_frame_loses_the_frame(desk):
     framed.paste(large, (20, 15))
     (desk / "design.png").write_bytes(_as_png(framed))
     said = run("design.png", "--threads", "moss", "--into", "new").stdout
-    assert "what lies around the chart is left out" in said
+    assert "what lies around the chart is left out" in said and "cut off" not in said
     assert rows(desk / "new/chart.txt") == [
         "".join("bpf"[n] for n in line) for line in small.tolist()
     ]
+
+
+@pytest.mark.parametrize(
+    ("box", "told"),
+    [
+        ((5, 0, 153, 126), "4 px at the left edge are no whole stitch and have colours"),
+        ((0, 0, 149, 126), "5 px at the right edge are no whole stitch"),
+        ((0, 3, 153, 124), "6 px at the upper edge and 7 px at the lower edge are no whole"),
+        ((0, 0, 153, 126), ""),
+    ],
+)
+def test_a_picture_that_is_cut_off_within_a_stitch_is_told(desk, box, told):
+    """What is left over is no margin: it has the colours of the drawing."""
+    chance = np.random.default_rng(7)
+    small = chance.integers(0, 3, (14, 17))
+    colours = np.array([tuple(one) for one in RGB], np.uint8)[small]
+    large = Image.fromarray(colours.repeat(9, 0).repeat(9, 1))
+    (desk / "design.png").write_bytes(_as_png(large.crop(box)))
+    said = " ".join(run("design.png", "--threads", "moss", "--into", "new").stdout.split())
+    assert told in said and ("look whether it is cut off there" in said) == bool(told)
 
 
 # --- tables and grids ---

@@ -613,6 +613,11 @@ CASES = (
         "series/garden-year/fern/pattern.yaml:9:15: no comma stands between 'E2' and 'spool'; write E2, spool: \"10\"",
     ),
     Case(
+        "a colon and a comma within a text between braces",
+        {PATTERN: ("note: First issue.", "note: Correction: the beak is 214, not 218.")},
+        'series/garden-year/fern/pattern.yaml:27:40: a colon with a space after it stands within a value; write note: "Correction: the beak is 214, not 218."',
+    ),
+    Case(
         "a colon within a text between braces, which no name stands before",
         {PATTERN: ("note: First issue.", "note: First issue: of many")},
         'series/garden-year/fern/pattern.yaml:27:41: a colon with a space after it stands within a value; write note: "First issue: of many"',

@@ -63,6 +63,15 @@ _GABLED = (
 
 CASES = (
     Case(
+        "more screws in the steps than are to buy",
+        {
+            FINISH: TINY[FINISH]
+            + "hardware:\n  - {name: wood screw, pieces: 2, size: 3 × 16 mm}\n",
+            "finishes/shelf/steps.md": "1. Saw the wood.\n2. Drill for 16 mm screws, and put in the four long screws.\n",
+        },
+        "finishes/shelf/steps.md:2:43: advice: the step says 'four long screws', and of 'screw' there are 2 to buy; mend the number here, or 'pieces' under 'hardware' in finish.yaml",
+    ),
+    Case(
         "a part that the steps still call by its old name",
         also("0,120 120,120 120,140 0,140", "0,0")
         | {"finishes/shelf/steps.md": "1. Saw the back and the peg board.\n"},

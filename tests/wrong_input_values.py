@@ -20,9 +20,18 @@ CASES = (
         "threads/moss.yaml:1:1: this file should hold a thread card, line by line; begin each line with a name, as in name: Larkmoss Stranded",
     ),
     Case(
+        "a count in threads to the centimetre",
+        {
+            CLOTH: TINY[CLOTH]
+            .replace("Hopsack 28", "Hopsack 32")
+            .replace("count: 28", "count: 12.6")
+        },
+        "cloths/hopsack-28.yaml:3:8: advice: the count is 12.6, and the cloth is called 'Hopsack 32'; 12.6 to the centimetre are 32 to the inch: write count: 32",
+    ),
+    Case(
         "the count of the cloth whose file was copied",
         {CLOTH: ("name: Hopsack 28", "name: Hopsack 32")},
-        "cloths/hopsack-28.yaml:3:8: advice: the count is 28, and the cloth is called 'Hopsack 32'; correct one of the two, unless the number in its name is another",
+        "cloths/hopsack-28.yaml:3:8: advice: the count is 28, and the cloth is called 'Hopsack 32'; mend the count or the name; or leave them, if the number in the name is no count",
     ),
     Case(
         "the stitches of linen over two as its count",
@@ -249,7 +258,7 @@ CASES = (
     Case(
         "a skein of eight millimetres",
         {MOSS: ("length: 8 m", "length: 8 mm")},
-        "threads/moss.yaml:6:9: 'length' is '8 mm', beyond what can be right; it goes from 0.1 m to 5000 m",
+        "threads/moss.yaml:6:9: 'length' is '8 mm', beyond what can be right; it goes from 0.1 m to 5000 m; did you mean 8 m?",
     ),
     Case(
         "a length without a unit",
@@ -652,7 +661,7 @@ CASES = (
             CLOTH: ("weave: evenweave\ncount: 28", "weave: aida\ncount: 14"),
             SERIES: ("strands: 2", "strands: 5"),
         },
-        "cloths/hopsack-28.yaml:3:8: advice: the count is 14, and the cloth is called 'Hopsack 28'; correct one of the two, unless the number in its name is another",
+        "cloths/hopsack-28.yaml:3:8: advice: the count is 14, and the cloth is called 'Hopsack 28'; mend the count or the name; or leave them, if the number in the name is no count",
         "cloths/hopsack-28.yaml:4:7: advice: with over: 2 each stitch covers 2 blocks of this aida, and so is much larger than usual; aida is worked with over: 1; where one pattern wants it otherwise, write over in that pattern's cloth choice",
     ),
     Case(

@@ -7,6 +7,7 @@ import numpy as np
 from packetgen.bring.borne_out import borne_out
 from packetgen.bring.cells import Found, edges, find, given, sampled
 from packetgen.bring.comb import Comb, comb_at, comb_of, comb_on, stitches
+from packetgen.bring.cut_edge import cut_edges
 from packetgen.bring.drawing import Drawing, Wish, hex_of
 from packetgen.bring.lattice import lattice_of
 from packetgen.bring.loss import saved_with_loss
@@ -67,6 +68,8 @@ def read_chart(
     if found and found.framed and min(codes.shape):
         codes, cut = _without_frame(codes)
         told += (f"what lies around the chart is left out{cut}",)
+    if isinstance(found, Found) and (cut_off := cut_edges(pixels.rgba, found)):
+        told += (cut_off,)
     drawing = _drawing(codes, pixels, notes, isinstance(found, Comb), told, path, problems)
     return drawing and replace(drawing, own=own)
 

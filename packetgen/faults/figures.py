@@ -99,6 +99,11 @@ FIGURES: dict[str, Fault] = {
         "if these are pixels of a drawing, 96 to the inch, it is {better}: let the drawing count in mm",
         Level.ADVICE,
     ),
+    "hardware-short": Fault(
+        "the step says {said}, and of {of} there are {number} to buy",
+        "mend the number here, or 'pieces' under 'hardware' in finish.yaml",
+        Level.ADVICE,
+    ),
     "part-unsaid": Fault(
         "no step in steps.md speaks of the part {part}, and of each other part one does",
         "tell there what becomes of it, or call it there by this name",

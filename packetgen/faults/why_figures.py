@@ -89,6 +89,10 @@ WHY_FIGURES: dict[str, Why] = {
         "Set the drawing to millimetres, one unit a millimetre, and copy the shape anew; where the part is so large, lay "
         "the advice aside in series.yaml.",
     ),
+    "hardware-short": Why(
+        "A step counts more pieces than the hardware of finish.yaml has, which every packet lists to be bought.",
+        "Mend the one of the two that is wrong.",
+    ),
     "part-unsaid": Why(
         "The steps speak of all parts but one: mostly it was given another name in finish.yaml and still has the old one in "
         "the steps, or its step is missing.",

@@ -15,7 +15,7 @@ from packetgen.load.sure import sure
 from packetgen.load.values import Filled
 from packetgen.load.words import said, shown
 from packetgen.model import BeadCard, Cloth, Colour, Price, ThreadCard, Weave
-from packetgen.units import plain
+from packetgen.units import MM_PER_INCH, plain
 from packetgen.yarn_numbers import metres_in, seems_whole
 
 SHAPES: Mapping[str, Group] = MappingProxyType(
@@ -148,11 +148,11 @@ def _check_count(filled: Filled, problems: Problems) -> None:
         aida = filled["weave"] == Weave.AIDA.value
         stitches = over > 1 and count * over == others[0] and not aida
         right = f"write count: {others[0]}, its threads; over: {over} says that a stitch covers {over} of them"
-        hint = (
-            right
-            if stitches
-            else "correct one of the two, unless the number in its name is another"
-        )
+        hint = "mend the count or the name; or leave them, if the number in the name is no count"
+        if round(count * MM_PER_INCH / 10) == others[0]:
+            hint = f"{plain(count)} to the centimetre are {others[0]} to the inch: write count: {others[0]}"
+        elif stitches:
+            hint = right
         problems.add(place, "count-other", name=said(filled["name"]), count=plain(count), hint=hint)
         return
     if filled["weave"] != Weave.AIDA.value:

@@ -4,6 +4,7 @@ import re
 from collections.abc import Mapping
 
 from packetgen.diagnostics import Place, Problems, seen_from
+from packetgen.load.counted_hardware import complain_of_counted_hardware
 from packetgen.load.documents import read_document, read_markdown
 from packetgen.load.files import ContentFolder, valid_id
 from packetgen.load.once import Once
@@ -55,6 +56,7 @@ def load_finishes(folder: ContentFolder, problems: Problems) -> Mapping[str, Fin
         _complain_of_no_magnets(filled, steps or "", f"{path}/steps.md", problems)
         _complain_of_no_backing(steps or "", f"{path}/steps.md", problems)
         complain_of_unsaid_part(filled, steps or "", problems)
+        complain_of_counted_hardware(filled, steps or "", f"{path}/steps.md", problems)
         complain_of_piece(filled, None if None in parts else all_sure(parts), steps or "", problems)
         if (
             named_well

@@ -148,6 +148,7 @@ def _plainly(kind: Whole | Number, text: str) -> str:
     return f"write {plain(meant)}"
 
 
+_METRIC = ("mm", "cm", "m")
 # How units are said in full, or by a sign.
 _SHORT_OF = {
     name: unit
@@ -201,10 +202,23 @@ def _measure(kind: Measure, text: str, report: Report) -> float | None:
         report(
             "out-of-range",
             low=f"{plain(kind.low)} {kind.unit}",
-            high=f"{plain(kind.high)} {kind.unit}",
+            high=f"{plain(kind.high)} {kind.unit}{_in_range(kind, match[1], unit)}",
         )
         return None
     return value
+
+
+def _in_range(kind: Measure, number: str, unit: str) -> str:
+    """The same number in the one other metric unit that could be meant; '' where there are several, or none."""
+    there = [
+        other
+        for other in _METRIC
+        if other != unit
+        and unit in _METRIC
+        and other in kind.units
+        and kind.low <= parse_number(number) * kind.units[other] <= kind.high
+    ]
+    return f"; did you mean {number} {there[0]}?" if len(there) == 1 else ""
 
 
 def _turned(kind: Measure, number: str, unit: str) -> str:

@@ -251,10 +251,12 @@ def _colon_between(here: Spot, lines: list[str]) -> Explained | None:
     """A colon within a value between braces: '{note: First issue: all there}'."""
     line = lines[here[0] - 1]
     before = re.search(r"([\w-]+): +([^,{}\[\]\"']*)$", line[: here[1] - 1])
-    behind = re.match(r":\s[^,{}\[\]\"']*", line[here[1] - 1 :])
+    # With what its commas part from it, as long as no other name stands there.
+    piece = r"[^,{}\[\]\"']*"
+    behind = re.match(rf":\s{piece}(?:,(?!\s*[\w-]+:\s){piece})*", line[here[1] - 1 :])
     if not before or not behind:
         return None
-    hint = to_write(f'{before[1]}: "{before[2]}{behind[0].rstrip()}"')
+    hint = to_write(f'{before[1]}: "{before[2]}{behind[0].rstrip(" ,")}"')
     return Explained("colon-in-value", *here, {"hint": hint}) if hint else None
 
 
