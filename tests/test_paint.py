@@ -55,6 +55,27 @@ def test_back_and_edges_can_be_painted_alone():
     assert area("front") + area("back") + area("edges") == pytest.approx(area("both"))
 
 
+@pytest.mark.parametrize(
+    ("faces", "words", "area_mm2"),
+    [
+        ("front", "the edge in front", 2_250),
+        ("back", "the edge behind", 2_250),
+        ("edges", "both broad faces and the ends", 19_800),
+        ("both", "both faces and the edges", 24_300),
+    ],
+)
+def test_of_a_board_seen_from_its_edge_the_painted_sides_are_called_as_who_saws_it_calls_them(
+    faces, words, area_mm2
+):
+    """By hand: a step of 150 × 60 mm, 15 mm thick, seen from its edge of 150 × 15 mm: that edge is 2,250 mm², and
+    round it run 330 · 60 mm, the broad faces of 9,000 mm² and the ends of 900 mm², twice each."""
+    edge = ((0.0, 0.0), (150.0, 0.0), (150.0, 15.0), (0.0, 15.0))
+    coating = Coating(SAGE, 1, faces)
+    step = Part("step", edge, (0.0, 0.0), 60.0, 1, (coating,))
+    assert painted_area_mm2(step, coating) == pytest.approx(area_mm2)
+    assert painting(painted_piece(step)).paints[0].parts == (f"step: 1 coat, {words}",)
+
+
 def test_paint_is_area_times_coats_over_what_the_label_says():
     """By hand: 200 × 180 mm, 6 mm thick: 72,000 + 4,560 mm² = 0.07656 m²; two coats 0.15312 m²; at
     10 m² in a litre 15.312 ml, and with a tenth left in the brush 17.013 ml: one tin of 100 ml."""

@@ -213,11 +213,11 @@ def test_each_pattern_without_a_photograph_is_told_at_its_own_file():
     problems = Problems()
     complain_of_series(series(small, wide, finished(id="third", title="A Bud")), problems)
     lines = [str(problem) for problem in problems if problem.code == "photo-missing"]
-    drawn = "so one is drawn, from which nobody can copy a chart that is sold; "
+    hidden = ", from which nobody can copy a chart that is sold"
     asked = "put a photo.jpg beside pattern.yaml, or lay this aside until a model is stitched"
     assert lines == [
-        f"leaf:1:1: advice: there is no photograph of A Leaf, {drawn}{asked}",
-        f"sprig:1:1: advice: there is no photograph of A Sprig, {drawn}{asked}; drawn, it is very small",
+        f"leaf:1:1: advice: there is no photograph of A Leaf, so one is drawn{hidden}; {asked}",
+        f"sprig:1:1: advice: there is no photograph of A Sprig, so one is drawn, very small{hidden}; {asked}",
     ]
 
 

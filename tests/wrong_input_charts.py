@@ -142,6 +142,11 @@ CASES = (
         "series/garden-year/fern/chart.txt:3:3: '·' at column 3, row 2 (5 in all) is another dot than a full stop; bare cloth is full stops: write '.' for each",
     ),
     Case(
+        "a mark in a letter of another alphabet that looks like one of the key",
+        {CHART: "rrbb\nrк..\n"},
+        "series/garden-year/fern/chart.txt:2:2: the mark 'к' at column 2, row 2 is not in the key; it is a letter of the Cyrillic alphabet, however it looks: write 'k'",
+    ),
+    Case(
         "a mark in the letters of another alphabet",
         {CHART: "# A fern\nrrbb\nгk..\n"},
         "series/garden-year/fern/chart.txt:3:1: the mark 'г' at column 1, row 2 is not in the key; it is a letter of the Cyrillic alphabet, however it looks; known here: b, k, r",

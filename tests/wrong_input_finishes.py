@@ -63,6 +63,20 @@ _GABLED = (
 
 CASES = (
     Case(
+        "a corner of the panel with two figures exchanged",
+        {FINISH: (_PANEL, "outline: 0,0 100,0 100,108 0,180")},
+        "finishes/shelf/finish.yaml:4:12: the panel reaches beyond the wood, 60 mm below; keep it within the parts, which stand from 0,0 to 120,120, or write 0,108 for 0,180: it is a rectangle then",
+    ),
+    Case(
+        "the three screws of which there are two",
+        {
+            FINISH: TINY[FINISH]
+            + "hardware:\n  - {name: wood screw, pieces: 2, size: 3 × 16 mm}\n",
+            "finishes/shelf/steps.md": "1. Drive in the three screws from below.\n",
+        },
+        "finishes/shelf/steps.md:1:17: advice: the step says 'three screws', and of 'screw' there are 2 to buy; mend the number here, or 'pieces' under 'hardware' in finish.yaml",
+    ),
+    Case(
         "more screws in the steps than are to buy",
         {
             FINISH: TINY[FINISH]

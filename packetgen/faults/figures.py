@@ -275,8 +275,8 @@ FIGURES: dict[str, Fault] = {
         Level.ADVICE,
     ),
     "photo-missing": Fault(
-        "there is no photograph of {title}, so one is drawn, from which nobody can copy a chart that is sold",
-        "put a photo.jpg beside pattern.yaml, or lay this aside until a model is stitched{needed}",
+        "there is no photograph of {title}, so one is drawn{small}, from which nobody can copy a chart that is sold",
+        "put a photo.jpg beside pattern.yaml, or lay this aside until a model is stitched",
         Level.ADVICE,
     ),
     "alt-missing": Fault(

@@ -293,8 +293,21 @@ def _other_letters(mark: str, marks: Collection[str]) -> str:
     alphabet, others = _alphabet(mark), {*map(_alphabet, marks)} - {""}
     if not alphabet or not others or alphabet in others:
         return ""
-    name = alphabet.capitalize()
-    return f"it is a letter of the {name} alphabet, however it looks; {offer(mark, tuple(marks))}"
+    name = f"it is a letter of the {alphabet.capitalize()} alphabet, however it looks"
+    like = _LOOKS_LIKE.get(mark, "")
+    return (
+        f"{name}: write {said(like)}" if like in marks else f"{name}; {offer(mark, tuple(marks))}"
+    )
+
+
+# Letters of Cyrillic and Greek, and those of Latin that look the same; common knowledge of their shapes, no source.
+_LOOKS_LIKE = dict(
+    zip(
+        "аеокрсухіјѕАВЕКМНОРСТУХІЈЅακορνΑΒΕΖΗΙΚΜΝΟΡΤΥΧ",
+        "aeokpcyxijsABEKMHOPCTYXIJSakopvABEZHIKMNOPTYX",
+        strict=True,
+    )
+)
 
 
 def _alphabet(sign: str) -> str:

@@ -3,13 +3,13 @@
 import re
 
 from packetgen.diagnostics import Place, Problems
-from packetgen.load.number_words import meant_number
+from packetgen.load.number_words import NUMBER_WORDS, meant_number
 from packetgen.load.values import Filled
 from packetgen.load.words import said
 from packetgen.nouns import plural
 
 _LEAST = 3  # letters of a word that names a piece
-_NUMBER = r"(?<![\w.,/×-])(?P<number>\d{1,3}|[a-z]+)"
+_NUMBER = rf"(?<![\w.,/×-])(?P<number>\d{{1,3}}|{'|'.join(NUMBER_WORDS)})"
 
 
 def complain_of_counted_hardware(filled: Filled, steps: str, path: str, problems: Problems) -> None:

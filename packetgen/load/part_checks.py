@@ -84,7 +84,11 @@ def complain_of_places(
         place, of_panel = part.place_of("outline"), within.replace("keep it", "keep the panel")
         problems.add(place, "panel-beyond-wood", much=much, within=cure, other=of_panel)
         return
-    other = _from_own_corner(panel["outline"], parts) or _place_missing(filled)
+    other = (
+        _from_own_corner(panel["outline"], parts)
+        or _as_rectangle(panel["outline"], parts)
+        or _place_missing(filled)
+    )
     place = panel.place_of("outline")
     problems.add(place, "panel-beyond-wood", much=much, within=within, other=other)
 
@@ -177,6 +181,24 @@ def _from_own_corner(panel: Outline, parts: tuple[Part, ...]) -> str:
         return ""
     (part,) = lies
     return f"{_moved(panel, part)} if it is measured from the corner of {said(part.name)}"
+
+
+def _as_rectangle(panel: Outline, parts: tuple[Part, ...]) -> str:
+    """The one corner of four that keeps a panel from being an upright rectangle on the wood, and what it would be; '' where
+    it is none, or that is no cure."""
+    if len(panel) != 4:
+        return ""
+    for number, corner in enumerate(panel):
+        before, across, after = (panel[number - back] for back in (1, 2, 3))
+        for right in ((before[0], after[1]), (after[0], before[1])):
+            mended = (*panel[:number], right, *panel[number + 1 :])
+            upright = {across[0], right[0]} == {x for x, _ in mended} and {
+                across[1],
+                right[1],
+            } == {y for _, y in mended}
+            if right != corner and upright and beyond_wood(mended, parts) is None:
+                return f"write {point_said(right)} for {point_said(corner)}: it is a rectangle then"
+    return ""
 
 
 def _in_other_unit(filled: Filled) -> tuple[Filled, str] | None:

@@ -107,7 +107,8 @@ _PART = Group(
         Field(
             "faces",
             Choice(PAINTED_FACES, several=_SEVERAL_FACES),
-            "What is painted: the front, the back, the edges, or both faces with the edges.",
+            "What is painted: the front, the back, the edges, or both faces with the edges. Front and back are seen in "
+            "the outline; of a part that lies flat they are its edges in front and behind, and 'edges' is all the rest.",
             "both",
             required=False,
             default="both",

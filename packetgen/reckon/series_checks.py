@@ -137,8 +137,8 @@ def _unused(series: Series, problems: Problems) -> None:
 def _picture(pattern: Pattern, series: Series, problems: Problems) -> None:
     """Told of each pattern, so that one whose model is not stitched yet can lay it aside for itself."""
     if pattern.photo is None and not pattern.photo_awaited:
-        needed = "; drawn, it is very small" if only_hinted_at(pattern) else ""
-        problems.add(pattern.place, "photo-missing", title=pattern.title, needed=needed)
+        small = ", very small" if only_hinted_at(pattern) else ""
+        problems.add(pattern.place, "photo-missing", title=pattern.title, small=small)
     if not pattern.photo_alt:
         problems.add(pattern.place, "alt-missing", alt=model_alt(pattern, series.finish))
     if pattern.trim_hex and not series.finish.trim.kind:

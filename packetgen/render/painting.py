@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from packetgen.cautions import CAUTIONS
-from packetgen.model import Coating, FinishingPiece
+from packetgen.model import Coating, FinishingPiece, Part
 from packetgen.nouns import counted
 from packetgen.reckon.paint import (
     BRUSH_LOSS,
@@ -18,12 +18,20 @@ from packetgen.reckon.paint import (
     paint_cautions,
     paint_needs,
 )
+from packetgen.reckon.sawing import blank
 from packetgen.units import about_percent, hours_minutes, plain, up_to_step
 
 FACES_SAID = {
     "front": "front",
     "back": "back",
     "edges": "edges",
+    "both": "both faces and the edges",
+}
+# Of a board that is seen from its edge, whose outline is that edge.
+_ON_EDGE_SAID = {
+    "front": "the edge in front",
+    "back": "the edge behind",
+    "edges": "both broad faces and the ends",
     "both": "both faces and the edges",
 }
 _LOSSES = {
@@ -126,15 +134,16 @@ def cautions_of_painting(piece: FinishingPiece) -> tuple[PaintCaution, ...]:
     return tuple(PaintCaution(one.title, one.text.partition(". ")[0] + ".") for one in found)
 
 
-def coating_said(coating: Coating) -> str:
-    """'2 coats, front'."""
-    return f"{counted(coating.coats, 'coat')}, {FACES_SAID[coating.faces]}"
+def coating_said(coating: Coating, part: Part) -> str:
+    """'2 coats, front', as whoever saws the part calls its faces and edges."""
+    faces = _ON_EDGE_SAID if blank(part).on_edge else FACES_SAID
+    return f"{counted(coating.coats, 'coat')}, {faces[coating.faces]}"
 
 
 def _grouped(parts: Sequence[PartPaint]) -> tuple[str, ...]:
     alike: dict[str, list[PartPaint]] = {}
     for painted in parts:
-        alike.setdefault(coating_said(painted.coating), []).append(painted)
+        alike.setdefault(coating_said(painted.coating, painted.part), []).append(painted)
     return tuple(f"{_names(group)}: {said}" for said, group in alike.items())
 
 

@@ -78,7 +78,8 @@ def _heading(chapter: Chapter) -> str:
     head = f"{chapter.title}, {grid.width} × {grid.height}"
     if not found.alone:
         return f"{head}: none of {found.stitches:,} stitches stands alone"
-    return f"{head}: {found.alone:,} of {found.stitches:,} stitches ({percent(found.share)}) stand alone"
+    stand = "stands" if found.alone == 1 else "stand"
+    return f"{head}: {found.alone:,} of {found.stitches:,} stitches ({percent(found.share)}) {stand} alone"
 
 
 def _places(figures: Figures) -> Iterator[str]:

@@ -162,7 +162,8 @@ def _part_row(part: Part) -> PartRow:
         pieces=part.pieces,
         blank=blank(part),
         coatings=tuple(
-            CoatingView(one.paint.name, one.paint.hex, coating_said(one)) for one in part.painted
+            CoatingView(one.paint.name, one.paint.hex, coating_said(one, part))
+            for one in part.painted
         ),
     )
 
