@@ -102,6 +102,7 @@ def _built(order: Order, told: Told) -> Built:
     from packetgen.pipeline.proofs import proof, with_photos_told
     from packetgen.pipeline.reissued import issued
     from packetgen.reckon.laid_aside import parted
+    from packetgen.reckon.review import EXAMPLES
     from packetgen.write import next_build
 
     checked = proof(order.content, found.to_read)
@@ -160,7 +161,7 @@ def _built(order: Order, told: Told) -> Built:
         found.lost,
         series,
         unrevised=() if order.ahead else unrevised(kept),
-        examples=len(parted(checked.examples, checked.asides).told),
+        examples=sum(one.code in EXAMPLES for one in parted(checked.examples, checked.asides).told),
     )
     ended(f"put in place: {counted(len(built.made), 'file')} made, {len(built.gone)} gone")
     return built

@@ -8,7 +8,7 @@ from packetgen.pipeline.stages import stages
 from packetgen.reckon.bunched import bare_rows_to_spare, draws_magnets_in
 from packetgen.reckon.doubted import without_examples, without_what_follows
 from packetgen.reckon.laid_aside import complain_of_idle, parted, reasons
-from packetgen.reckon.review import Praised, Review, folder_of, pattern_folder, review_of
+from packetgen.reckon.review import EXAMPLES, Praised, Review, folder_of, pattern_folder, review_of
 from packetgen.reckon.review_buying import complain_of_little, complain_of_short
 from packetgen.reckon.review_cloth import complain_of_cloths
 from packetgen.reckon.review_colours import complain_of_alike, complain_of_one_name
@@ -35,7 +35,7 @@ def review(checked: Proof) -> Review:
     ended = stages()
     problems = Problems()
     problems.take((*checked.problems, *checked.examples, *checked.aside))
-    begun = {problem.place.path for problem in checked.examples}
+    begun = {problem.place.path for problem in checked.examples if problem.code in EXAMPLES}
     for each in checked.reckoned:
         folder = f"{folder_of(each.series.place.path)}/"
         bunched = any(

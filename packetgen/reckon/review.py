@@ -10,7 +10,7 @@ from packetgen.model import Pattern, Series
 from packetgen.reckon.figures import Figures
 
 # What begin wrote is no cause of anything that is told of patterns.
-_EXAMPLES = ("example-left", "example-remark")
+EXAMPLES = ("example-left", "example-remark")
 _LEFT_OUT = "pattern-not-in-order"
 # What several series share; it belongs to no folder of theirs.
 SHARED = "Cards, cloths, pieces and the folder itself"
@@ -149,7 +149,7 @@ def review_of(
     ]
     told = [*chapters, *unread]
     if shared.problems:
-        first = any(one.code not in _EXAMPLES for one in shared.problems)
+        first = any(one.code not in EXAMPLES for one in shared.problems)
         told.insert(0 if first else len(told), shared)
     return Review(tuple(_told_apart(told)))
 
