@@ -83,6 +83,7 @@ DOORS = {
         "bring.brought",
         "bring.cells",
         "bring.comb",
+        "bring.cut_edge",
         "bring.lattice",
         "bring.noise",
         "bring.own_colours",
