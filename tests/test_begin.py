@@ -369,6 +369,21 @@ def test_a_sign_of_ones_own_is_not_taken_for_a_mark_of_the_examples_key(run, thr
         assert not re.search(r"(?m)^  [lfs]: ", key)
 
 
+@pytest.mark.parametrize("brought", [False, True])
+def test_where_a_colour_lacks_the_drawing_is_asked_for_only_as_long_as_the_example_is_there(
+    run, brought
+):
+    run(*NEW, *SMALL)
+    if brought:
+        chart = Path("content", PATH, "bean-poles/chart.txt")
+        chart.write_text(re.sub(r"(?m)^# EXAMPLE.*\n", "", chart.read_text("utf-8")), "utf-8")
+    pattern = Path("content", PATH, "bean-poles/pattern.yaml")
+    pattern.write_text(re.sub(r'"0\d"', '"77"', pattern.read_text("utf-8"), count=1), "utf-8")
+    said = run("--pattern", "Peas", "--yes", code=1)
+    assert "[colour-unknown]" in said
+    assert ("until its drawing is brought in" in said) != brought
+
+
 def test_lines_that_begin_wrote_are_known_on_a_chart_of_another_size_too(run):
     """Where the author drew her chart over the example's by hand."""
     run(*NEW)

@@ -32,6 +32,7 @@ from packetgen.cli.saying import say
 from packetgen.starting import USUAL
 
 if TYPE_CHECKING:
+    from packetgen.diagnostics import Problem
     from packetgen.model import Designer, Faces, Series
     from packetgen.pipeline.beginnings import Found
     from packetgen.starting.files import NewPattern
@@ -142,7 +143,7 @@ def begin_command(
     found = found_in(content_folder)
     if found.problems.errors:
         say_problems(found.problems.errors, content_folder)
-        if any(problem.code == "colour-unknown" for problem in found.problems.errors):
+        if any(_of_example_key(problem, content_folder) for problem in found.problems.errors):
             say(
                 "A pattern has the colours of its example until its drawing is brought in: packetgen bring",
                 err=True,
@@ -157,6 +158,16 @@ def begin_command(
     except TemplateFault as fault:
         say(str(fault), err=True)
         nothing_written(1)
+
+
+def _of_example_key(problem: "Problem", content_folder: Path) -> bool:
+    """Whether it is a colour that a card lacks, in a pattern whose chart is the example still."""
+    from packetgen.load.examples import is_example_chart
+
+    chart = (content_folder / problem.place.path).with_name("chart.txt")
+    if problem.code != "colour-unknown" or not chart.is_file():
+        return False
+    return is_example_chart(chart.read_text("utf-8", "replace"))
 
 
 def _on_terminal() -> bool:
