@@ -139,6 +139,12 @@ def added(before: Problems, after: Problems) -> tuple[Problem, ...]:
     return tuple(problem for problem in after.errors if _kind(problem) in more)
 
 
+def place_in(text: str, offset: int, path: str) -> Place:
+    """Line and column of that letter in the file of the text; `offset` counts from 0."""
+    before = text[:offset]
+    return Place(path, before.count("\n") + 1, offset - before.rfind("\n"))
+
+
 def seen_from(place: Place, other: Place) -> str:
     """'line 24' of the same file, 'line 24 of moss/pattern.yaml' of another."""
     line = f"line {other.line}"

@@ -8,8 +8,8 @@ import numpy as np
 from packetgen.bring.cells import Found, Raster, sampled
 from packetgen.nouns import listed
 
-_LEAST = 1 / 4  # of a stitch: less may be a line between two
-_COLOURS = 2  # that a margin has not
+_LEAST = 1 / 4  # of a stitch: less may be a line between two; our own choice
+_COLOURS = 2  # that a margin has not: our own choice
 
 
 def cut_edges(rgba: np.ndarray, found: Found) -> str:

@@ -2,7 +2,7 @@
 
 import re
 
-from packetgen.diagnostics import Place, Problems
+from packetgen.diagnostics import Problems, place_in
 from packetgen.load.number_words import NUMBER_WORDS, meant_number
 from packetgen.load.values import Filled
 from packetgen.load.words import said
@@ -31,8 +31,6 @@ def complain_of_counted_hardware(filled: Filled, steps: str, path: str, problems
         for found in counting.finditer(steps):
             told = meant_number(found["number"])
             if told is not None and told > number:
-                before = steps[: found.start()]
-                line, column = before.count("\n") + 1, found.start() - before.rfind("\n")
                 facts = {"said": said(found[0]), "of": said(kind), "number": number}
-                problems.add(Place(path, line, column), "hardware-short", **facts)
+                problems.add(place_in(steps, found.start(), path), "hardware-short", **facts)
                 break

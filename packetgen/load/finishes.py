@@ -3,7 +3,7 @@
 import re
 from collections.abc import Mapping
 
-from packetgen.diagnostics import Place, Problems, seen_from
+from packetgen.diagnostics import Place, Problems, place_in, seen_from
 from packetgen.load.counted_hardware import complain_of_counted_hardware
 from packetgen.load.documents import read_document, read_markdown
 from packetgen.load.files import ContentFolder, valid_id
@@ -73,14 +73,14 @@ def _complain_of_glue(filled: Filled, steps: str, path: str, problems: Problems)
     """Advice where the steps glue, and no glue stands among what is to buy."""
     said_at = _GLUED.search(steps)
     if not filled["glue"] and said_at:
-        problems.add(_place_in(steps, said_at, path), "glue-unlisted", word=said(said_at[0]))
+        problems.add(place_in(steps, said_at.start(), path), "glue-unlisted", word=said(said_at[0]))
 
 
 def _complain_of_no_backing(steps: str, path: str, problems: Problems) -> None:
     """Advice where the steps tell of mounting, and not what the backing fabric is for that every packet lists."""
     said_at = _MOUNTED.search(steps)
     if said_at and not _BACKED.search(steps):
-        problems.add(_place_in(steps, said_at, path), "backing-idle")
+        problems.add(place_in(steps, said_at.start(), path), "backing-idle")
 
 
 def _complain_of_no_magnets(filled: Filled, steps: str, path: str, problems: Problems) -> None:
@@ -99,18 +99,13 @@ def _complain_of_no_magnets(filled: Filled, steps: str, path: str, problems: Pro
         ]
     spoken = [(place, _MAGNETS.search(text)) for text, place in texts if text]
     found = [(place, word[0]) for place, word in spoken if word]
-    found += [(_place_in(steps, word, path), word[0]) for word in _MAGNETS.finditer(steps)]
+    found += [(place_in(steps, word.start(), path), word[0]) for word in _MAGNETS.finditer(steps)]
     if not found:
         return
     place, word = found[0]
     also = dict.fromkeys(seen_from(place, other) for other, _ in found[1:])
     more = f"; so too {listed(tuple(also)[:_SHOWN])}" if also else ""
     problems.add(place, "magnets-none", word=said(word), more=more)
-
-
-def _place_in(text: str, word: re.Match[str], path: str) -> Place:
-    before = text[: word.start()]
-    return Place(path, before.count("\n") + 1, word.start() - before.rfind("\n"))
 
 
 def _paints(filled: Filled, problems: Problems) -> dict[str, Paint | None]:
