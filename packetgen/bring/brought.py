@@ -157,8 +157,15 @@ def _slots(
     by_mark = {line.mark: line for line in known}
     slots: dict[_Slot, int] = {}
     slot_of = np.empty(len(drawing.colours), int)
+    unsaid: dict[
+        int, int
+    ] = {}  # of colours of which the file says nothing: by their place in the card
     for n, place in enumerate(choice.thread_of.tolist()):
-        wish = drawing.wishes.get(n + 1, Wish())
+        wish = drawing.wish(n + 1)
+        said = n + 1 in held or n + 1 in drawing.wishes
+        if not said and place in unsaid:
+            slot_of[n] = unsaid[place]
+            continue
         if n + 1 in held:
             own = held[n + 1]
             slot = _Slot(own.colour, own.stitch, len(card), own)
@@ -169,6 +176,8 @@ def _slots(
                 same = plain.get((colour.number, wish.stitch))
             slot = _Slot(colour, wish.stitch, place, same)
         slot_of[n] = slots.setdefault(slot, len(slots))
+        if not said:
+            unsaid[place] = int(slot_of[n])
     return list(slots), slot_of
 
 
@@ -186,7 +195,7 @@ def _marks(
     used = set(taken) | set(found)
     for n, of in enumerate(colours):
         for number in (np.flatnonzero(of) + 1).tolist() if not found[n] and drawing.wishes else ():
-            mark = _wished(drawing.wishes.get(number, Wish()))
+            mark = _wished(drawing.wish(number))
             if mark not in used and may_be_mark(mark):
                 found[n] = mark
                 used.add(mark)
@@ -219,7 +228,7 @@ def _entries(
         colours, times = np.unique(drawing.cells[cells == n], return_counts=True)
         order = np.argsort(-times, kind="stable")
         colours, times = colours[order], times[order]
-        wishes = [drawing.wishes.get(one, Wish()) for one in colours.tolist()]
+        wishes = [drawing.wish(one) for one in colours.tolist()]
         of_file = np.array([wish.coloured for wish in wishes])
         apart = table(drawn[colours[of_file] - 1], labs[[n - 1]])[:, 0]
         coloured = int(times[of_file].sum())

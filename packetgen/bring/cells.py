@@ -10,6 +10,8 @@ from dataclasses import dataclass
 
 import numpy as np
 
+from packetgen.bring.waves import points_for
+
 _WIDE = range(1, 9)  # pixels of the window
 _ENOUGH = 0.9999  # of all change of colour must lie in it
 _CHANCE = 1e-3  # that edges thrown down anywhere would all fall into it
@@ -56,35 +58,36 @@ def find(across: np.ndarray, down: np.ndarray, must: bool = False) -> Found | No
 
     With `must` the least evidence will do: the picture is too large to be one pixel a stitch.
     """
-    sides = [_Side(across), _Side(down)]
-    total = sum(side.total for side in sides)
-    if not total:
+    sides = _Side(across), _Side(down)
+    if not any(side.total for side in sides):
         return None
-    shares = _shares(sides, total, _parts(across, down))
+    sizes = _sizes(sides, _parts(across, down))
     for wide in _WIDE:
-        for cell, of in shares.items():
+        for cell in sizes:
             if cell < (2 if wide == 1 else wide + 2):
                 continue  # too little of a stitch would be left between two windows
-            if of[wide - 1] >= _ENOUGH and _convinces(sides, cell, wide, must):
+            if _explain(sides, cell, wide) and _convinces(sides, cell, wide, must):
                 return _found(sides, cell, wide)
     return None
 
 
-def _shares(sides: "list[_Side]", total: float, parts: list[float]) -> dict[float, np.ndarray]:
-    """Size of a stitch → the share of all change that windows of 1, 2, … pixels hold; whole sizes
-    first, and the largest of them."""
+def _sizes(sides: "tuple[_Side, _Side]", parts: list[float]) -> list[float]:
+    """Sizes of a stitch that the widest window explains: whole ones first, and the largest of them."""
     longest = max(side.length for side in sides)
-    whole: dict[float, np.ndarray] = {
-        cell: np.sum([side.explained(cell) for side in sides], 0) / total
-        for cell in range(longest // 2, 1, -1)
-    }
-    between = {
-        part: np.array([sum(side.window(part, wide)[0] for side in sides) for wide in _WIDE])
-        / total
-        for part in parts
-        if 2.5 <= part <= longest / 4
-    }
-    return whole | between
+    between = (part for part in parts if 2.5 <= part <= longest / 4)
+    sizes: dict[float, None] = dict.fromkeys((*range(longest // 2, 1, -1), *between))
+    return [cell for cell in sizes if _explain(sides, cell, _WIDE[-1])]
+
+
+def _explain(sides: "tuple[_Side, _Side]", cell: float, wide: int) -> bool:
+    """Whether windows that come again every `cell` hold all change, but for next to nothing."""
+    may_lack = (1 - _ENOUGH) * sum(side.total for side in sides)
+    # The shorter first: it is soonest looked through, and most sizes fail there.
+    for side in sorted(sides, key=lambda side: side.length):
+        may_lack -= side.total - side.held(cell, wide)
+        if may_lack < 0:
+            return False
+    return True
 
 
 def given(width_px: int, height_px: int, cell_px: int) -> Found:
@@ -130,20 +133,20 @@ class _Side:
         best = int(np.argmax(held))
         return float(held[best]), float(phase[best])
 
-    def explained(self, cell: int) -> np.ndarray:
-        """The most strength in windows of 1, 2, … pixels that come again every `cell` pixels."""
+    def held(self, cell: float, wide: int) -> float:
+        """The most strength that windows hold which come again every `cell`; quickly where that is whole."""
+        if not isinstance(cell, int):
+            return self.window(cell, wide)[0]
         phases = np.bincount(self.at.astype(int) % cell, self.strength, cell)
         heaped = np.concatenate(([0.0], np.cumsum(np.concatenate((phases, phases)))))
-        return np.array(
-            [(heaped[min(wide, cell) :][:cell] - heaped[:cell]).max() for wide in _WIDE]
-        )
+        return float((heaped[min(wide, cell) :][:cell] - heaped[:cell]).max())
 
     def groups(self, wide: int) -> int:
         """How many edges there are, neighbours within `wide` pixels taken for one."""
         return int((np.diff(self.strong) > wide).sum() + 1) if len(self.strong) else 0
 
 
-def _convinces(sides: list[_Side], cell: float, wide: int, must: bool) -> bool:
+def _convinces(sides: tuple[_Side, _Side], cell: float, wide: int, must: bool) -> bool:
     """Whether the edges are too many to lie so well by chance."""
     free = sum(max(side.groups(wide) - 1, 0) for side in sides)
     return must or (wide / cell) ** free < _CHANCE
@@ -151,14 +154,14 @@ def _convinces(sides: list[_Side], cell: float, wide: int, must: bool) -> bool:
 
 def _parts(across: np.ndarray, down: np.ndarray) -> list[float]:
     """Sizes that come again and again along the sides, largest first; whole numbers need not be."""
-    points = 16 * (max(len(across), len(down)) + 1)
+    points = points_for(16 * (max(len(across), len(down)) + 1))
     strength = np.sum([np.abs(np.fft.rfft(change, points)) for change in (across, down)], 0)
     peaks = np.flatnonzero((strength[1:-1] > strength[:-2]) & (strength[1:-1] >= strength[2:])) + 1
     highest = peaks[np.argsort(-strength[peaks], kind="stable")[:_MOST_PEAKS]]
     return sorted({times * points / peak for peak in highest for times in (1, 2, 3)}, reverse=True)
 
 
-def _found(sides: list[_Side], cell: float, wide: int) -> Found:
+def _found(sides: tuple[_Side, _Side], cell: float, wide: int) -> Found:
     rasters = []
     framed = False
     for side in sides:

@@ -6,7 +6,7 @@ from dataclasses import replace
 import numpy as np
 
 from packetgen.bring.choosing import Choice, TooFewAsked, choose
-from packetgen.bring.drawing import Drawing, Wish, hex_of
+from packetgen.bring.drawing import Drawing, hex_of
 from packetgen.bring.key_text import KnownLine
 from packetgen.model import Colour
 from packetgen.shape_names import SHAPE_NAMES
@@ -28,11 +28,14 @@ def _settled(
 ) -> tuple[dict[int, KnownLine], dict[int, int]]:
     """Colours that a line of the key has which is no plain thread of the card; and the places in the card
     of those whose thread is said."""
+    held: dict[int, KnownLine] = {}
+    named: dict[int, int] = {}
+    if drawing.photograph and not drawing.wishes:
+        return held, named
     places = {colour.number: place for place, colour in enumerate(card)}
     by_mark = {line.mark: line for line in known}
-    held, named = {}, {}
     for number, colour in enumerate(drawing.colours, 1):
-        wish = drawing.wishes.get(number, Wish())
+        wish = drawing.wish(number)
         if wish.number:
             named[number] = places[wish.number]
             continue

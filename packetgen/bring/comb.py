@@ -16,6 +16,7 @@ import numpy as np
 from packetgen.bring.lattice import Lattice
 from packetgen.bring.noise import as_one
 from packetgen.bring.own_colours import own_colours
+from packetgen.bring.waves import points_for
 
 _LEAST_PX = 2.2  # a stitch; in less there is no edge and middle
 _LEAST_NUMBER = 8  # of stitches along the longer side
@@ -25,7 +26,7 @@ _TEETH = 8  # combs that are tried of each, the clearest first
 # JPEG works in blocks of 8 px (ITU-T T.81); with much loss their third wave looks like stitches.
 _IMITATED_PX = 8 / 3
 _LINES = 100  # rows, and columns, on which they are tried
-_PLENTY_PX = 2_000_000  # in so many the bends of each size that is said are seen
+_PLENTY_PX = 2_000_000  # in so many the bends are seen
 _LOOKED_AT = 200_000  # pixels of these in all, or a large picture would take half a minute
 _SURE = 0.35  # of what is left unexplained half a width aside: no other size is tried
 _BELIEVED = 0.5  # of it
@@ -146,8 +147,7 @@ def comb_at(rgba: np.ndarray, cell_px: float) -> Comb:
 
 def combs_at(rgba: np.ndarray, sizes_px: Iterable[float]) -> Iterator[Comb]:
     """The stitches of each of these sizes, one after another."""
-    every = max(1, rgba[..., 0].size // _PLENTY_PX)
-    across, down = _bends(rgba[::every], 1)[0], _bends(rgba[:, ::every], 1)[1]
+    across, down = _bends(rgba, 1)
     for cell in sizes_px:
         stand = _stand(across, cell, 1), _stand(down, cell, 1)
         yield _best(rgba, cell, ((0.0, 0.0), stand))
@@ -196,7 +196,7 @@ def _combs_of(
     sides = [np.clip(one - np.percentile(one, 20), 0, None) for one in bends if len(one)]
     if len(sides) < 2:
         return
-    points = _FINER * (max(map(len, sides)) + 2 * apart)
+    points = points_for(_FINER * (max(map(len, sides)) + 2 * apart))
     clear = np.sum([np.abs(np.fft.rfft(side, points)) for side in sides], 0)
     here = np.arange(1, len(clear) - 1)
     peaks = here[(clear[1:-1] > clear[:-2]) & (clear[1:-1] >= clear[2:])]
@@ -210,12 +210,16 @@ def _combs_of(
 
 
 def _bends(rgba: np.ndarray, apart: int) -> tuple[np.ndarray, np.ndarray]:
-    """How much the slope changes at each column that has others so far apart on both sides; and each row."""
+    """How much the slope changes at each column that has others so far apart on both sides; and each row. Of a
+    large picture so many rows (columns) are looked at as are plenty."""
     height, width = rgba.shape[:2]
+    every = max(1, height * width // _PLENTY_PX)
     across, down = (np.zeros(max(length - 2 * apart, 0)) for length in (width, height))
+    for top in range(0, height, _ROWS_AT_ONCE * every):
+        part = rgba[top : top + _ROWS_AT_ONCE * every : every].astype(np.int16)
+        across += _bent(part.transpose(1, 0, 2), apart)
     for top in range(0, height, _ROWS_AT_ONCE):
-        part = rgba[top : top + _ROWS_AT_ONCE + 2 * apart].astype(np.int16)
-        across += _bent(part[:_ROWS_AT_ONCE].transpose(1, 0, 2), apart)
+        part = rgba[top : top + _ROWS_AT_ONCE + 2 * apart, ::every].astype(np.int16)
         bent = _bent(part, apart)
         down[top : top + len(bent)] = bent
     return across, down

@@ -21,6 +21,9 @@ class Wish:
     code: str = ""  # as it stands in a table or grid
 
 
+_NOTHING = Wish()
+
+
 @dataclass(frozen=True, eq=False)
 class Drawing:
     """`cells[y, x]` is 0 for bare cloth, or n for the n-th of `colours`, counted from 1."""
@@ -43,6 +46,10 @@ class Drawing:
     @property
     def height(self) -> int:
         return int(self.cells.shape[0])
+
+    def wish(self, number: int) -> Wish:
+        """What the file says of the colour of that number."""
+        return self.wishes.get(number, _NOTHING)
 
     def counts(self) -> np.ndarray:
         """How many stitches each colour has; the first is bare cloth."""

@@ -13,6 +13,8 @@ from dataclasses import dataclass
 
 import numpy as np
 
+from packetgen.bring.waves import points_for
+
 _PARTS = 8  # of a pixel, in which places are told apart
 _FINER = 8  # steps in which the transform looks between its own frequencies
 _LEAST_PX = 2.2  # a stitch
@@ -93,7 +95,7 @@ class _Side:
 def _largest(edges: list[np.ndarray], most_px: float) -> float | None:
     """The size whose lattice holds the edges best, or the largest of its multiples that holds them about as well.
     Of several that do, one at which also the weaker edges stand: each place counts by its root."""
-    points = _FINER * max(map(len, edges))
+    points = points_for(_FINER * max(map(len, edges)))
     held, by_roots = (
         _held(weights, points) for weights in (edges, [np.sqrt(one) for one in edges])
     )

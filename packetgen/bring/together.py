@@ -8,7 +8,7 @@ import numpy as np
 
 from packetgen.bring.apart import lab_of, rgb_of, table
 from packetgen.bring.choosing import Choice
-from packetgen.bring.drawing import Drawing, Wish, hex_of
+from packetgen.bring.drawing import Drawing, hex_of
 from packetgen.load.words import shown
 from packetgen.model import Colour, Stitch
 from packetgen.reckon.colour import CLOSE, FAR
@@ -50,7 +50,7 @@ def together(
     groups: dict[tuple[int, Stitch], list[int]] = {}
     for number in np.argsort(-counts[1:], kind="stable") + 1:
         if int(number) not in held and counts[number]:
-            stitch = drawing.wishes.get(int(number), Wish()).stitch
+            stitch = drawing.wish(int(number)).stitch
             groups.setdefault((int(choice.nearest[number - 1]), stitch), []).append(int(number))
     seen = _Seen(drawing, lab_of(drawing.colours), _patches(drawing), np.pad(drawing.cells, 1))
     found = []
@@ -71,7 +71,7 @@ def together(
 
 def _called(drawing: Drawing, number: int) -> str:
     """A colour as its author knows it: her code for it, or else the colour itself."""
-    code = drawing.wishes.get(number, Wish()).code
+    code = drawing.wish(number).code
     return shown(code) if code else hex_of(drawing.colours[number - 1])
 
 
