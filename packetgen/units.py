@@ -54,19 +54,26 @@ def up_to_step(value: float, step: float) -> float:
     return ceil(value / step - _DUST) * step
 
 
+def _rounded(value: float, places: int) -> str:
+    """To so many decimals, a half up, as it is done by hand; Python's own way is to the even one, or to where the
+    figure lies in twos."""
+    step = 10**places
+    return f"{floor(value * step + 0.5 + _DUST) / step:.{places}f}"
+
+
 def inches(mm: float) -> str:
     """Two decimals: how a finished size is printed. 152.4 → '6.00 in'."""
-    return f"{mm / MM_PER_INCH:.2f} in"
+    return f"{_rounded(mm / MM_PER_INCH, 2)} in"
 
 
 def centimetres(mm: float) -> str:
-    """One decimal: 152.4 → '15.2 cm'."""
-    return f"{mm / 10:.1f} cm"
+    """One decimal: 63.5 → '6.4 cm'."""
+    return f"{_rounded(mm / 10, 1)} cm"
 
 
 def millimetres(mm: float) -> str:
     """Of wood, to a tenth: 4.5 → '4.5 mm', 208.0 → '208 mm'."""
-    return f"{plain(round(mm, 1))} mm"
+    return f"{plain(float(_rounded(mm, 1)))} mm"
 
 
 def cut_inches(mm: float) -> str:
@@ -90,12 +97,12 @@ def cut_centimetres(mm: float) -> str:
 
 def size_inches(width_mm: float, height_mm: float) -> str:
     """(152.4, 101.6) → '6.00 × 4.00 in'."""
-    return f"{width_mm / MM_PER_INCH:.2f} × {inches(height_mm)}"
+    return f"{inches(width_mm).removesuffix(' in')} × {inches(height_mm)}"
 
 
 def size_centimetres(width_mm: float, height_mm: float) -> str:
     """(152.4, 101.6) → '15.2 × 10.2 cm'."""
-    return f"{width_mm / 10:.1f} × {centimetres(height_mm)}"
+    return f"{centimetres(width_mm).removesuffix(' cm')} × {centimetres(height_mm)}"
 
 
 def cut_size_inches(width_mm: float, height_mm: float) -> str:
@@ -110,7 +117,7 @@ def cut_size_centimetres(width_mm: float, height_mm: float) -> str:
 
 def metres(length_m: float) -> str:
     """One decimal, and never '0.0 m' for thread that is really needed."""
-    return f"{max(length_m, 0.1):.1f} m" if length_m > 0 else "0 m"
+    return f"{_rounded(max(length_m, 0.1), 1)} m" if length_m > 0 else "0 m"
 
 
 def hours(time_h: float) -> str:

@@ -265,10 +265,25 @@ def test_a_photograph_wants_words_for_those_who_do_not_see_it():
 
 
 @pytest.mark.parametrize(("day", "early"), [(14, False), (15, False), (16, True)])
-def test_a_release_is_not_before_the_last_revision(day, early):
-    """The series is released on 15 January 2027; a revision of that very day is in time."""
-    revisions = Revision(date(2026, 5, 1), "First issue."), Revision(date(2027, 1, day), "A knot.")
+def test_a_release_is_not_before_the_first_issue(day, early):
+    """The series is released on 15 January 2027; an issue of that very day is in time."""
+    revisions = (Revision(date(2027, 1, day), "First issue."),)
     assert ("release-early" in found(series(finished(revisions=revisions)))) == early
+
+
+def test_what_is_corrected_after_its_release_is_not_released_early():
+    revisions = Revision(date(2026, 5, 1), "First issue."), Revision(date(2027, 3, 1), "A knot.")
+    assert "release-early" not in found(series(finished(revisions=revisions)))
+
+
+def test_a_release_before_the_first_issues_of_several_patterns_is_told_once(tmp_path):
+    """And at the day of the series, which is the one that was moved."""
+    ivy = {path.replace("fern", "ivy"): text for path, text in TINY.items() if FERN in path}
+    both = TINY[SERIES].replace("order: [fern]", "order: [fern, ivy]")
+    files = build(tmp_path, {**ivy, SERIES: both.replace("release: 2027", "release: 2025")})
+    (told,) = (one for one in proof(files).problems if one.code == "release-early")
+    assert told.place.path == SERIES
+    assert "the first issues of 2 patterns are later, the last of 2026-11-25" in str(told)
 
 
 FIRST = (Revision(date(2026, 5, 1), "First issue."),)

@@ -5,6 +5,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from packetgen.units import (
+    MM_PER_INCH,
     centimetres,
     cut_centimetres,
     cut_inches,
@@ -67,6 +68,15 @@ def test_a_size_names_its_unit_once():
     assert cut_size_inches(311, 100) == "12 1/4 × 4 in"
     assert size_centimetres(152.4, 101.6) == "15.2 × 10.2 cm"
     assert centimetres(152.4) == "15.2 cm"
+
+
+def test_half_a_step_is_rounded_up():
+    """As it is done by hand: common practice, no source. In twos 6.35 lies below the half, and 0.625 at it."""
+    assert centimetres(63.5) == "6.4 cm"
+    assert inches(0.625 * MM_PER_INCH) == "0.63 in"
+    assert size_centimetres(63.5, 64.5) == "6.4 × 6.5 cm"
+    assert millimetres(4.25) == "4.3 mm"
+    assert metres(2.25) == "2.3 m"
 
 
 def test_thread_that_is_needed_is_never_printed_as_none():

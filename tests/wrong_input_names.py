@@ -389,7 +389,7 @@ CASES = (
                 'r: {moss: K4, spool: "10"}   # brick\n  k: {moss: K4, spool: "12"}   # peat',
             )
         },
-        "series/garden-year/fern/pattern.yaml:10:13: 'k' and 'r' are stitched alike in 'moss', both with 'K4'; write 'E2' for 'r', as its remark says, 'brick'",
+        "series/garden-year/fern/pattern.yaml:9:13: 'r' and 'k' are stitched alike in 'moss', both with 'K4'; write 'E2' for 'r', as its remark says, 'brick'",
     ),
     Case(
         "two blends of the same two colours",

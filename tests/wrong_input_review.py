@@ -136,7 +136,7 @@ CASES = (
     review_case(
         "an address of one's own below a name that is kept for examples",
         {SERIES: TINY[SERIES] + "address: https://fern.example.org/\n"},
-        f"{SERIES}:19:10: advice: 'address' is at fern.example.org, a name that is kept for examples, so nobody comes to a page of yours; write your own site's address, or take it out",
+        f"{SERIES}:19:10: advice: 'address' is at fern.example.org, a name that is kept for examples, so nobody comes to a page of yours; write your own site's address, or take it out while there is no site, and lay aside what then asks for it",
     ),
     review_case(
         "thanks to somebody who was made up",

@@ -19,6 +19,15 @@ BARE_WORDS = (
 _LIKE = 0.7  # of a code and a colour's name that may be meant by it
 
 
+def known_for(
+    signs: Collection[str], known: Sequence[KnownLine], of_example: bool
+) -> Sequence[KnownLine]:
+    """The lines of a key that say something of a design in these signs. One that begin wrote says nothing where a sign is
+    none of its marks: a 'b' beside others is the author's own then."""
+    its_own = {*(line.mark for line in known), BARE, ""}
+    return () if of_example and not its_own.issuperset(signs) else known
+
+
 @dataclass(frozen=True)
 class Codes:
     """What a code in a file may stand for: numbers and names of the card, the author's own list, and the
@@ -61,10 +70,8 @@ class Codes:
         return None
 
     def for_signs(self, signs: Collection[str]) -> "Codes":
-        """The same for a file in these signs, of which a key that begin wrote says nothing where one is none of its marks:
-        a 'b' beside others is the author's own then."""
-        of_key = {*(line.mark for line in self.known), BARE, ""}
-        return replace(self, known=()) if self.of_example and not of_key.issuperset(signs) else self
+        """The same for a file in these signs."""
+        return replace(self, known=known_for(signs, self.known, self.of_example))
 
     def is_bare(self, meant: str) -> bool:
         """Whether that is no thread, but says that a code stands for bare cloth."""

@@ -260,8 +260,8 @@ FIGURES: dict[str, Fault] = {
         Level.ADVICE,
     ),
     "release-early": Fault(
-        "the pattern is released on {release}{by}, and its last revision is of {revision}",
-        "let the release be later, or date the first issue {release} or before, unless this corrects a pattern that is out",
+        "{what} is released on {release}{by}, and {issued}",
+        "let the release be later, or date {it} {release} or before",
         Level.ADVICE,
     ),
     "release-far": Fault(

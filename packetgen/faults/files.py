@@ -87,7 +87,7 @@ FILES: dict[str, Fault] = {
     ),
     "needs-quotes": _broken(
         "what begins with the sign {sign} is not taken as plain text",
-        "put it between quotes: {word}",
+        "put it between quotes{word}",
     ),
     "second-document": _broken("a line '---' starts a second set of values", "take that line away"),
     "too-deep": _broken(
@@ -125,7 +125,7 @@ FILES: dict[str, Fault] = {
     ),
     "text-unquoted": _broken(
         "everything after '#' counts as a remark, so this text is cut off",
-        "put it between quotes: {example}",
+        "put it between quotes{example}",
     ),
     "colon-in-value": _broken(
         "a colon with a space after it stands within a value",
@@ -205,7 +205,7 @@ FILES: dict[str, Fault] = {
     ),
     "text-cut": Fault(
         "{rest} counts as a remark and is not printed",
-        "if it belongs to the text, write {whole}; else put two spaces before the '#' and one behind it",
+        "if it belongs to the text, {quoted}; else put two spaces before the '#' and one behind it",
         Level.ADVICE,
     ),
     "value-in-remark": Fault(

@@ -77,7 +77,7 @@ REVIEW: dict[str, Fault] = {
     ),
     "example-host": _advice(
         "{name} is at {host}, a name that is kept for examples, so nobody comes to a page of yours",
-        "write your own site's address, or take it out",
+        "write your own site's address, or take it out{then}",
     ),
     "example-remark": _advice(
         "what begin wrote as an example is still marked as one: {what}",

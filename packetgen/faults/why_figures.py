@@ -268,9 +268,9 @@ WHY_FIGURES: dict[str, Why] = {
         "wait.",
     ),
     "release-early": Why(
-        "A pattern was revised after the day on which the series comes out.",
-        "Set the release later, or date the first issue on its day or before, unless the revision corrects a pattern that "
-        "is out.",
+        "The first issue of a pattern is dated after the day on which it comes out. What is revised later corrects a "
+        "pattern that is out, and nothing is said of it.",
+        "Set the release later, or date the first issue on its day or before.",
     ),
     "release-far": Why(
         "The day of release lies more than two years after the last revision, by which the packet is ready: mostly two "

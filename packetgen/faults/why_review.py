@@ -95,7 +95,8 @@ WHY_REVIEW: dict[str, Why] = {
     "example-host": Why(
         "The name example.org and all names below it are kept for examples (RFC 2606): nobody may own one, and nothing "
         "of yours is there.",
-        "Write the address that your site, your shop or your page really has, or take the line out.",
+        "Write the address that your site, your shop or your page really has, or take the line out. A series without a "
+        "site needs no address: what then asks for one may be laid aside in series.yaml, with that as the reason.",
     ),
     "example-remark": Why(
         "A chart, outlines or figures are those of an example, or nobody has said that they are not.",

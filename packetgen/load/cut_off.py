@@ -7,7 +7,8 @@ from itertools import islice, takewhile
 
 from packetgen.load.explained import Explained, Spot
 from packetgen.load.text_lines import NAMED, line_above, set_in
-from packetgen.load.words import shown
+
+_LONGEST = 80  # characters that can be said in a line, and copied from it
 
 _HASH = re.compile(r"(?<= )#")
 _MOST = 50  # of them on a line are looked at
@@ -64,13 +65,20 @@ def _set_in_by(spaces: int, lines: list[str]) -> Iterable[str]:
 
 
 def between_quotes(text: str) -> str:
-    """The text as it stands in a YAML file, shortened, between quotes that it does not have itself."""
+    """The text as it stands in a YAML file, between quotes that it does not have itself; '' where it is too long to be
+    said whole, or has a sign that nobody sees."""
     quote = "'" if '"' in text or "\\" in text else '"'
-    return f"{quote}{shown(text)}{quote}"
+    return f"{quote}{text}{quote}" if len(text) <= _LONGEST and text.isprintable() else ""
+
+
+def after_colon(text: str) -> str:
+    """': "the text"', where it can be said whole: the end of a sentence that asks for quotes."""
+    quoted = between_quotes(text)
+    return f": {quoted}" if quoted else ""
 
 
 def _cut(number: int, index: int, text: str) -> Explained:
-    return Explained("text-unquoted", number, index + 1, {"example": between_quotes(text)})
+    return Explained("text-unquoted", number, index + 1, {"example": after_colon(text)})
 
 
 def _is_quoted(before: str) -> bool:

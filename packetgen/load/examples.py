@@ -35,6 +35,7 @@ _OFFERED = {
 }
 _ADDRESSES = ("address", "shop", "url")
 _REMARK = "# EXAMPLE: "  # how such a remark begins
+_UNADDRESSED = " while there is no site, and lay aside what then asks for it"
 _MOST_NAMED = 4  # in one line
 _ONE = {"are": "is still the example", "it": "it", "its": "its"}
 _MANY = {"are": "are still the examples", "it": "them", "its": "their"}
@@ -57,7 +58,9 @@ def complain_of_examples(node: Node, problems: Problems) -> None:
     complain_of_left([one for one in found if not one.host], problems)
     for one in found:
         if one.host:
-            problems.add(one.place, "example-host", name=said(one.field), host=shown(one.host))
+            then = _UNADDRESSED * (one.field == "address")
+            facts = {"name": said(one.field), "host": shown(one.host), "then": then}
+            problems.add(one.place, "example-host", **facts)
 
 
 def complain_of_left(found: Sequence[Left], problems: Problems) -> None:

@@ -161,7 +161,7 @@ class _KeyReader:
         self._series_sets = series_sets
         self._problems = problems
         # What a line stitches → the mark that does so first, and its line in the file.
-        self._stitched: dict[tuple[object, ...], tuple[str, int]] = {}
+        self._stitched: dict[tuple[object, ...], tuple[str, Place]] = {}
         self._not_offered: set[str] = set()
         self._passed_over = passed_over  # sets of whose numbers all is told
         self._remarks = remarks
@@ -393,27 +393,32 @@ class _KeyReader:
         names = sorted(name for name in found if name is not None)
         if not names or len(names) < len(found):
             return
-        here = mark, given.place.line
-        same, line = self._stitched.setdefault((name, *names, stitch, strands), here)
-        if same != mark:
+        here = mark, given.place
+        first = self._stitched.setdefault((name, *names, stitch, strands), here)
+        if first[0] != mark:
             both = listed((number for _, number in names), "and")
-            slips = (self._by_remark(*one, name, names) for one in (here, (same, line)))
+            slips = ((one, self._by_remark(*one, name, names)) for one in (here, first))
+            either = here, "use one mark for both, or change one of them"
+            wrong, mend = next((slip for slip in slips if slip[1]), either)
+            right = first if wrong is here else here
             self._problems.add(
-                given.place,
+                wrong[1],
                 "key-lines-alike",
-                mark=said(mark),
-                other=said(same),
+                mark=said(wrong[0]),
+                other=said(right[0]),
                 numbers=both,
                 set=said(name),
-                mend=next(filter(None, slips), "use one mark for both, or change one of them"),
+                mend=mend,
             )
 
     def _by_remark(
-        self, mark: str, line: int, name: str, numbers: Collection[tuple[str, str]]
+        self, mark: str, place: Place, name: str, numbers: Collection[tuple[str, str]]
     ) -> str:
         """What to write for a mark whose line's remark names another colour than its number; '' where it names none."""
         own = (self._sets or {}).get(name)
-        meant = colour_named(self._remarks.get(line, ""), own.card) if own is not None else None
+        meant = (
+            colour_named(self._remarks.get(place.line, ""), own.card) if own is not None else None
+        )
         if meant is None or len(numbers) > 1 or ("", meant.number) in numbers:
             return ""
         return (

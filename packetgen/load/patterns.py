@@ -73,7 +73,10 @@ def load_pattern(
     notes = read_markdown(folder, f"{path}/stitching.md", problems)
     photo = photo_in(folder, path, problems)
     chart_name = _chart_name(folder, path, filled, problems)
-    _advise_unread(folder, path, chart_name)
+    readable = (*FILES, chart_name) if chart_name else (*FILES, *CHART_FILES)
+    # Of several charts pattern.yaml says which it is, or they are told as that.
+    folder.spoken_of.update(f"{path}/{one}" for one in CHART_FILES)
+    folder.unread(path, readable, hints=photo_hints(folder, path))
     if filled is None:
         file = f"{path}/{chart_name}"
         chart = read_chart(folder, file, None, None, problems) if chart_name else None
@@ -229,15 +232,6 @@ def _chart_name(
     if filled["chart"] is None and "chart" in filled.given:
         return None  # the author named one, in a way that could not be read
     return chart_file(folder, path, filled["chart"], filled.place_of("chart"), problems)
-
-
-def _advise_unread(folder: ContentFolder, path: str, chart_name: str | None) -> None:
-    hints = photo_hints(folder, path)
-    if chart_name is None:  # nobody can say which is left over
-        folder.unread(path, (*FILES, *CHART_FILES), hints=hints)
-        return
-    left_over = f"the chart is {said(chart_name)}; take this one out, or name it in pattern.yaml"
-    folder.unread(path, (*FILES, chart_name), hints=hints | dict.fromkeys(CHART_FILES, left_over))
 
 
 def _chart(

@@ -24,8 +24,10 @@ def complain_of_cut(kind: Text, node: TextNode, problems: Problems) -> None:
     in_words = len(gap) == 1 and remark[1:].strip(" #") and kind.at_most > _SHORT
     if close or in_words:
         place = Place(node.ends.path, node.ends.line, node.ends.column + len(gap))
-        whole = between_quotes(f"{node.value}{gap}{remark}")
-        problems.add(place, "text-cut", rest=said(remark), whole=whole)
+        text = f"{node.value}{gap}{remark}"
+        whole = between_quotes(text)
+        quoted = f"write {whole}" if whole else "put all of it between quotes, this too"
+        problems.add(place, "text-cut", rest=said(remark), quoted=quoted)
 
 
 def lost_to_remark(node: TextNode) -> str:

@@ -203,8 +203,9 @@ def _order(
 def _to_be_drawn(name: str, folder: str) -> str:
     """What to do with a name in the order that is like none of a folder."""
     title = folder.replace("-", " ").capitalize() if name == folder else name
+    quoted = between_quotes(title) or "TITLE"
     return (
-        f"take it out and begin it with packetgen begin --pattern {between_quotes(title)}, or let it be under "
+        f"take it out and begin it with packetgen begin --pattern {quoted}, or let it be under "
         "'to_come'"
     )
 

@@ -8,7 +8,7 @@ from difflib import get_close_matches
 
 from packetgen.load.braces import braces_missing
 from packetgen.load.brackets import bracket_other, bracket_too_many
-from packetgen.load.cut_off import between_quotes, cut_in_brackets, cut_in_lines
+from packetgen.load.cut_off import after_colon, cut_in_brackets, cut_in_lines
 from packetgen.load.explained import Explained, Spot
 from packetgen.load.left_out import (
     colon_before_bracket,
@@ -313,7 +313,7 @@ def _needs_quotes(spot: Spot, lines: list[str]) -> Explained:
 def facts_unquoted(line: str, column: int) -> dict[str, object]:
     """What is told of a value, or a name, that begins there and must stand between quotes."""
     value = value_at(line, column)
-    return {"sign": value[:1], "word": between_quotes(value)}
+    return {"sign": value[:1], "word": after_colon(value)}
 
 
 def _indentation(here: Spot, lines: list[str], names: tuple[str, ...]) -> Explained:

@@ -89,9 +89,10 @@ def read_value(kind: Kind, node: Node, called: str, example: str, problems: Prob
         problems.add(node.place, "value-in-remark", name=called)
         return Given(None, node.place, False)
     if isinstance(node, TextNode) and is_nothing(node):
-        lost = isinstance(kind, Text) and lost_to_remark(node)
+        lost = lost_to_remark(node) if isinstance(kind, Text) else ""
         code = "colour-empty" if lost or isinstance(kind, Hex) else "value-empty"
-        example = f"{example.partition(':')[0]}: {between_quotes(lost)}" if lost else example
+        if quoted := lost and between_quotes(lost):
+            example = f"{example.partition(':')[0]}: {quoted}"
         problems.add(node.place, code, name=called, example=example)
         return Given(None, node.place, False)
     if isinstance(kind, TextOr):

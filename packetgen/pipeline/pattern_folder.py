@@ -6,6 +6,7 @@ from dataclasses import dataclass, replace
 from pathlib import Path
 
 from packetgen.bring.chart_text import rows_of
+from packetgen.bring.codes import known_for
 from packetgen.bring.key_text import (
     ON_THE_CHART,
     KnownLine,
@@ -60,9 +61,8 @@ class PatternFolder:
         return self.path.split("/")[1]
 
     def for_signs(self, signs: Collection[str]) -> "PatternFolder":
-        """What it is to a design that is drawn in these signs: a key that begin wrote says nothing of signs of which one is
-        none of its marks, and goes with its chart."""
-        if not self.of_example or {line.mark for line in self.known}.issuperset(signs):
+        """What it is to a design that is drawn in these signs: the key goes with its chart where it says nothing of them."""
+        if known_for(signs, self.known, self.of_example) == self.known:
             return self
         return replace(self, known=(), known_in={name: () for name in self.known_in})
 

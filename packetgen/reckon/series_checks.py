@@ -31,7 +31,7 @@ def complain_of_series(series: Series, problems: Problems) -> None:
     for pattern in series.patterns:
         _picture(pattern, series, problems)
         _credits(pattern, problems)
-        _release(pattern, series, problems)
+    _releases(series, problems)
 
 
 def _titles(series: Series, problems: Problems) -> None:
@@ -189,21 +189,50 @@ def _day(text: str) -> date | None:
         return None
 
 
+def _first_issue(pattern: Pattern) -> Revision:
+    return min(pattern.revisions, key=lambda revision: revision.on)
+
+
 def _latest(pattern: Pattern) -> Revision:
     return max(pattern.revisions, key=lambda revision: revision.on)
 
 
-def _release(pattern: Pattern, series: Series, problems: Problems) -> None:
-    latest = _latest(pattern)
-    release = (pattern.release or series.release).date()
-    if release < latest.on:
+def _releases(series: Series, problems: Problems) -> None:
+    """Patterns that come out before they are there; of several it is the release of their series, mostly, that is
+    wrong. What is revised later corrects a pattern that is out."""
+    release = series.release.date()
+    early = [one for one in series.patterns if not one.release and _first_issue(one).on > release]
+    if len(early) > 1:
+        last = max(_first_issue(one).on for one in early)
         problems.add(
-            pattern.release_place or latest.place or pattern.place,
+            series.release_place or series.place,
             "release-early",
+            what="the series",
             release=release,
-            by="" if pattern.release else " with its series",
-            revision=latest.on,
+            by="",
+            issued=f"the first issues of {len(early)} patterns are later, the last of {last}",
+            it="these issues",
+        )
+    for pattern in series.patterns:
+        if pattern.release or early == [pattern]:
+            _release(pattern, release, problems)
+
+
+def _release(pattern: Pattern, release: date, problems: Problems) -> None:
+    first = _first_issue(pattern)
+    by = " with its series"
+    if pattern.release:
+        release, by = pattern.release.date(), ""
+    place = pattern.release_place or first.place or pattern.place
+    if release < first.on:
+        problems.add(
+            place,
+            "release-early",
+            what="the pattern",
+            release=release,
+            by=by,
+            issued=f"its first issue is of {first.on}",
+            it="that issue",
         )
     elif pattern.release:
-        place = pattern.release_place or pattern.place
-        _complain_of_far("the pattern", release, latest.on, place, problems)
+        _complain_of_far("the pattern", release, _latest(pattern).on, place, problems)
