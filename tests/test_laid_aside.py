@@ -331,3 +331,18 @@ def test_nearly_all_colours_of_a_card_are_laid_aside_by_one_entry_or_one_by_one(
         assert of_five(tmp_path / str(number), entry) == ([], [])
     little, idle = of_five(tmp_path / "one", ONE)
     assert len(little) == 4 and idle == []
+
+
+def test_advice_laid_aside_by_half_its_name_is_told_whole(tmp_path):
+    """A red and a green are one to some eyes: that is other advice than of two that are alike to all."""
+    aside = "laid_aside:\n  - {advice: colours-alike, because: the key has numbers}\n"
+    one_to_some = SHORT_SKEINS.replace("#a04030", "#a9522f").replace("#6b503a", "#43642c")
+    changes = {PATTERN: TINY[PATTERN] + aside, MOSS: one_to_some}
+    found = review(proof(build(tmp_path, changes)))
+    idle = [
+        problem.right
+        for chapter in found.chapters
+        for problem in chapter.problems
+        if problem.code == "laid-aside-idle"
+    ]
+    assert idle == ["did you mean colours-alike-to-some? Else take this entry out"]

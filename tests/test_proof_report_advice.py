@@ -273,8 +273,10 @@ def test_colours_are_praised_only_when_all_eyes_tell_them_apart():
     )
     of = figures(pattern("mm", "tt", key=key), piece())
     assert "colours told apart by any eyes" not in praised(of)
-    assert "colour and symbol together told apart by any eyes" in praised(of)
-    assert "colour and symbol together told apart by any eyes" not in praised(of, "symbols-alike")
+    assert "on the chart colour and symbol together told apart by any eyes" in praised(of)
+    assert "on the chart colour and symbol together told apart by any eyes" not in praised(
+        of, "symbols-alike"
+    )
 
 
 def test_of_clear_symbols_the_two_most_alike_are_told_by_the_names_of_their_colours():

@@ -55,7 +55,7 @@ REVIEW: dict[str, Fault] = {
     # texts, and whether they find room
     "not-sold": _advice(
         "nobody can buy this pattern, since no shop is named for it and it is not given away",
-        "add sold_at: [{{url: {url}, name: Name of the shop}}], or given_away: [chart, packet]",
+        "add sold_at: [{{url: {url}, name: Name of the shop}}]{own}, or given_away: [chart, packet]",
     ),
     "templates-unaddressed": _advice(
         "'{part}' is no rectangle, and without the site's address no packet says where its template at full size is",

@@ -103,9 +103,15 @@ def complain_of_idle(
                 elsewhere = _told_elsewhere(folder, one.code, told)
                 if not elsewhere and folder.split("/")[1] in unfinished:
                     continue
-                hint = elsewhere or _TAKE_OUT
+                hint = elsewhere or _meant(one.code, [code for home, code in told if home in homes])
                 hint = f"let about be '{near}', or take this entry out" if near else hint
                 problems.add(one.place, "laid-aside-idle", kind=_said(one), hint=hint)
+
+
+def _meant(code: str, told: Sequence[str]) -> str:
+    """What to do with an entry that lays nothing aside: it may mean a code that goes on, of which something is told."""
+    meant = next((one for one in told if one.startswith(f"{code}-")), None)
+    return f"did you mean {meant}? Else {_TAKE_OUT}" if meant else _TAKE_OUT
 
 
 def _gives_away(pattern: Pattern, problems: Problems) -> bool:

@@ -113,10 +113,10 @@ def _colours(figures: Figures, codes: Collection[str]) -> Iterator[Praise]:
         yield Praise("colours told apart by any eyes", words)
     elif near and "symbols-alike" not in codes:
         words = (
-            "To no eyes are two lines of its key alike in both colour and symbol (tried for "
-            "protanopia, deuteranopia and tritanopia)."
+            "To no eyes are two lines of its key alike in both colour and symbol as the chart prints them (tried for "
+            "protanopia, deuteranopia and tritanopia); two skeins may be alike all the same."
         )
-        yield Praise("colour and symbol together told apart by any eyes", words)
+        yield Praise("on the chart colour and symbol together told apart by any eyes", words)
 
 
 def _thread(figures: Figures) -> Iterator[Praise]:

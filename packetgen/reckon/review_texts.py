@@ -70,7 +70,8 @@ def complain_of_unsold(pattern: Pattern, problems: Problems) -> None:
     if pattern.sold_at or pattern.given_away:
         return
     url = pattern.designer.shop or "https://example.org/counter"
-    problems.add(pattern.place, "not-sold", url=url)
+    own = "" if pattern.designer.shop else " with your shop's own address"
+    problems.add(pattern.place, "not-sold", url=url, own=own)
 
 
 def complain_of_unaddressed(series: Series, problems: Problems) -> None:
