@@ -440,7 +440,12 @@ CASES = (
     Case(
         "a close-up over a stitch of the chart",
         {PATTERN: ("at: 3,2", "at: 2,2")},
-        "series/garden-year/fern/pattern.yaml:21:7: the chart already has 'k' at column 2, row 2; write '.' in the chart there, or '..' over '..' here",
+        "series/garden-year/fern/pattern.yaml:21:7: the chart already has 'k' at column 2, row 2; write '.' in the chart there, or '..' over '..' here; or mend 'at', if it lies elsewhere",
+    ),
+    Case(
+        "a close-up in another place, over two stitches of the chart",
+        {PATTERN: ("at: 3,2", "at: 1,2")},
+        "series/garden-year/fern/pattern.yaml:21:7: the chart already has 'r' at column 1, row 2, and stitches below 1 more of this close-up; write '.' in the chart there, or '..' over '..' here; or mend 'at', if it lies elsewhere",
     ),
     Case(
         "two close-ups over each other",
@@ -562,6 +567,11 @@ CASES = (
         "a blend written with a plus",
         {PATTERN: ('b: {moss: [E2, "07"],', "b: {moss: E2+07,")},
         "series/garden-year/fern/pattern.yaml:11:13: Moss Stranded has no colour 'E2+07'; for a blend of the two write [E2, 07]",
+    ),
+    Case(
+        "a blend written with a plus, with a space alone",
+        {PATTERN: ('b: {moss: [E2, "07"],', "b: {moss: E2 07,")},
+        "series/garden-year/fern/pattern.yaml:11:13: Moss Stranded has no colour 'E2 07'; for a blend of the two write [E2, 07]",
     ),
     Case(
         "a blend without its brackets",

@@ -685,7 +685,7 @@ CASES = (
     Case(
         "a colour without quotes, on its own line",
         {FINISH: ('"#b0c8b3"', "#b0c8b3")},
-        "finishes/shelf/finish.yaml:19:9: 'hex' has no value (what follows a bare '#' counts as a remark); put it between quotes: hex: \"#6b503a\"",
+        "finishes/shelf/finish.yaml:19:9: 'hex' has no value (what follows a bare '#' counts as a remark); put it between quotes: hex: \"#b0c8b3\"",
     ),
     Case(
         "a colon inside a title",
@@ -924,6 +924,11 @@ CASES = (
         "a colon missing between braces",
         {PATTERN: (KEY_LINE, '  r: {moss "E2", spool: "10"}\n')},
         "series/garden-year/fern/pattern.yaml:9:7: no colon with a space stands after 'moss'; write moss: \"E2\"",
+    ),
+    Case(
+        "a thing without the word name before it",
+        {FINISH: ("trim:", "hardware:\n  - {wood screw, pieces: 2, size: 3 × 25 mm}\ntrim:")},
+        "finishes/shelf/finish.yaml:25:6: 'wood screw' stands there without its name; write name: wood screw",
     ),
     Case(
         "a space missing after a colon between braces",

@@ -37,6 +37,11 @@ CASES = (
         "series/garden-year/fern/pattern.yaml:8:11: the model's own set 'moss' cannot be matched; write its colours in the key, or put another set first in thread_sets",
     ),
     Case(
+        "a match whose two sets have changed places",
+        {PATTERN: _asked("{moss: spool}", (', spool: "12"', ""), (', spool: ["10", "14"]', ""))},
+        "series/garden-year/fern/pattern.yaml:8:11: the model's own set 'moss' cannot be matched; the two have changed places: write matched: {spool: moss}",
+    ),
+    Case(
         "a match from itself",
         {PATTERN: _asked("{spool: spool}")},
         "series/garden-year/fern/pattern.yaml:8:18: 'spool' cannot be matched from 'spool', which is to be matched itself; name a set whose colours stand in the key, such as the model's",

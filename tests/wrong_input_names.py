@@ -309,6 +309,17 @@ CASES = (
         "series/garden-year/fern/pattern.yaml:9:3: no line of the key says anything for the thread set 'spool'; add its numbers, r: {moss: …, spool: …}, or let them be matched: matched: {spool: moss}",
     ),
     Case(
+        "a model's set that the whole key leaves out",
+        {
+            PATTERN: TINY[PATTERN]
+            .replace("[moss, spool]", "[spool, moss]")
+            .replace(', spool: "10"', "")
+            .replace(', spool: "12"', "")
+            .replace(', spool: ["10", "14"]', "")
+        },
+        "series/garden-year/fern/pattern.yaml:9:3: no line of the key says anything for the thread set 'spool'; add its numbers, r: {moss: …, spool: …}, or put moss first in thread_sets, with matched: {spool: moss}",
+    ),
+    Case(
         "a key with a thread set that the pattern does not offer",
         {PATTERN: ("thread_sets: [moss, spool]", "thread_sets: [moss]")},
         "series/garden-year/fern/pattern.yaml:9:17: the key names the thread set 'spool', which this pattern does not offer; add it to thread_sets, or take it out of every key line",

@@ -138,6 +138,7 @@ FILES: dict[str, Fault] = {
     "space-left-out": _broken(
         "no space stands after the colon of {name}", "put one there: {right}"
     ),
+    "name-left-out": Fault("{said} stands there without its name", "write {right}"),
     "colon-left-out": Fault("no colon with a space stands after {name}", "{hint}"),
     "hard-space": _broken(
         "a space of an unusual kind stands here and parts nothing", "write {right} with a plain one"

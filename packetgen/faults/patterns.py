@@ -43,7 +43,7 @@ PATTERNS: dict[str, Fault] = {
     ),
     "set-unsaid": Fault(
         "no line of the key says anything for the thread set {set}",
-        "add its numbers, {example}, or let them be matched: {matched}",
+        "add its numbers, {example}{matched}",
     ),
     "set-renamed": Fault(
         "all {number} key lines name a thread set {old}, which there is not, and none says anything for {new}",
@@ -64,7 +64,7 @@ PATTERNS: dict[str, Fault] = {
     ),
     "matched-model": Fault(
         "the model's own set {set} cannot be matched",
-        "write its colours in the key, or put another set first in thread_sets",
+        "{hint}",
     ),
     "matched-round": Fault(
         "{set} cannot be matched from {source}, which is to be matched itself",
@@ -240,8 +240,8 @@ PATTERNS: dict[str, Fault] = {
         "two three-quarters are written 'A/' over '/B', or '\\A' over 'B\\'",
     ),
     "close-up-over-stitch": Fault(
-        "the chart already has {mark} at column {column}, row {row}",
-        "write '.' in the chart there, or '..' over '..' here",
+        "the chart already has {mark} at column {column}, row {row}{more}",
+        "write '.' in the chart there, or '..' over '..' here; or mend 'at', if it lies elsewhere",
     ),
     "close-up-twice": Fault(
         "column {column}, row {row} is filled by another close-up (line {line})",

@@ -271,6 +271,10 @@ WHY_FILES: dict[str, Why] = {
         "The name is misspelt, belongs to another part of the file, or is set in too far or too little.",
         "Take the name that is offered, or look it up in the reference.",
     ),
+    "name-left-out": Why(
+        "Between braces each value stands behind its name, and the first one has none.",
+        "Write the name, a colon and a space before it.",
+    ),
     "colon-left-out": Why(
         "Between braces, a name and its value are parted by a colon and a space, and one of these is missing.",
         "Put it between the two.",

@@ -28,6 +28,7 @@ def read_close_up(
         return (), frozenset("".join(rows or ())) - {BARE}
     left, top = filled["at"]
     fractions: list[Fraction] = []
+    over: list[tuple[Place, str, int, int]] = []
     used: set[str] = set()
     _fits(left, top, len(rows[0]) // 2, len(rows) // 2, filled.place_of("at"), chart, problems)
     unknown: set[str] = set()
@@ -56,8 +57,19 @@ def read_close_up(
                 if marks is not None and all(marks.get(mark) for mark in set(block) & set(marks)):
                     _nonsense(stitches, block, column, row, place, problems)
                 continue
-            _free(column, row, place, marks, chart, taken, problems)
+            if mark := _worked(column, row, marks, chart):
+                over.append((place, mark, column, row))
+            if (column, row) in taken:
+                line = taken[column, row]
+                problems.add(place, "close-up-twice", column=column, row=row, line=line)
+            taken.setdefault((column, row), place.line)
             fractions += stitches
+    if over:  # told once: where it lies elsewhere, all of them go
+        place, mark, column, row = over[0]
+        more = len(over) - 1
+        also = f", and stitches below {more} more of this close-up" if more else ""
+        facts = {"mark": said(mark), "column": column, "row": row, "more": also}
+        problems.add(place, "close-up-over-stitch", **facts)
     return tuple(fractions), frozenset(used) - {BARE, LOST}
 
 
@@ -137,20 +149,9 @@ def _fits(
         )
 
 
-def _free(
-    column: int,
-    row: int,
-    place: Place,
-    marks: Marks,
-    chart: Chart | None,
-    taken: Taken,
-    problems: Problems,
-) -> None:
-    """A fractional stitch needs bare cloth under it, and only one window may fill it."""
-    if chart is not None and 1 <= row <= len(chart.rows) and 1 <= column <= len(chart.rows[0]):
-        mark = chart.rows[row - 1][column - 1]
-        if mark != BARE and (marks is None or mark in marks):
-            problems.add(place, "close-up-over-stitch", mark=said(mark), column=column, row=row)
-    if (column, row) in taken:
-        problems.add(place, "close-up-twice", column=column, row=row, line=taken[column, row])
-    taken.setdefault((column, row), place.line)
+def _worked(column: int, row: int, marks: Marks, chart: Chart | None) -> str:
+    """The mark of a stitch that the chart has there, where bare cloth is needed; '' where it has none."""
+    if chart is None or not (1 <= row <= len(chart.rows) and 1 <= column <= len(chart.rows[0])):
+        return ""
+    mark = chart.rows[row - 1][column - 1]
+    return mark if mark != BARE and (marks is None or mark in marks) else ""

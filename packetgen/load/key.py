@@ -240,9 +240,13 @@ class _KeyReader:
         for name, found in self._missing.items():
             mark, place = found[0]
             if len(found) == lines > 1:
-                model = shown(next(iter(self._sets or ())))
-                example = f"{shown(mark)}: {{{model}: …, {shown(name)}: …}}"
-                matched = f"matched: {{{shown(name)}: {model}}}"
+                others = [one for one in self._sets or () if one not in self._missing]
+                sets = [shown(one) for one in (*others[:1], name)]
+                example = f"{shown(mark)}: {{{', '.join(f'{one}: …' for one in sets)}}}"
+                model = name == next(iter(self._sets or ()))
+                how = f", or put {shown(others[0])} first in thread_sets, with" if others else ""
+                how = how if model else ", or let them be matched:" * bool(others)
+                matched = f"{how} matched: {{{shown(name)}: {sets[0]}}}" if others else ""
                 facts = {"set": said(name), "example": example, "matched": matched}
                 self._problems.add(place, "set-unsaid", **facts)
                 continue
@@ -427,5 +431,5 @@ class _KeyReader:
 
 
 def _parted(number: str) -> tuple[str, ...]:
-    """'C1+C2' as its parts."""
-    return tuple(re.split(r"\s*(?:[+/&,;]|\sand\s)\s*", number[:_LONGEST]))
+    """'C1+C2' and 'C1 C2' as their parts."""
+    return tuple(re.split(r"\s*(?:[+/&,;]|\sand\s)\s*|\s+", number[:_LONGEST]))

@@ -341,7 +341,13 @@ def _requests(filled: Filled, sets: Sets, problems: Problems) -> Requests:
             continue
         into = sets[key.value]
         if key.value == next(iter(sets)):
-            problems.add(key.place, "matched-model", set=said(key.value))
+            swapped = _swapped(filled, key.value, given.value)
+            if swapped and into is not None and source is not None:
+                requests[given.value] = MatchedSet(source, into, key.place)
+                requests.pop(key.value)
+            hint = "write its colours in the key, or put another set first in thread_sets"
+            hint = swapped or hint
+            problems.add(key.place, "matched-model", set=said(key.value), hint=hint)
         elif given.value in names:
             problems.add(
                 given.place, "matched-round", set=said(key.value), source=said(given.value)
@@ -349,6 +355,15 @@ def _requests(filled: Filled, sets: Sets, problems: Problems) -> Requests:
         elif into is not None and source is not None:
             requests[key.value] = MatchedSet(into, source, key.place)
     return requests
+
+
+def _swapped(filled: Filled, model: str, source: str) -> str:
+    """What to write where the key has the numbers of the model's set, and none of the one that it is to be matched from;
+    '' otherwise."""
+    lines = [line.value for _, line in filled["key"] or () if line.value is not None]
+    in_key = [sum(name in line.given for line in lines) for name in (model, source)]
+    right = f"matched: {{{shown(source)}: {shown(model)}}}"
+    return f"the two have changed places: write {right}" if in_key[0] and not in_key[1] else ""
 
 
 def _revisions(filled: Filled, problems: Problems) -> tuple[Revision, ...]:

@@ -5,7 +5,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass, replace
 from typing import Any
 
-from packetgen.diagnostics import Place, Problems
+from packetgen.diagnostics import Place, Problems, nearest_of
 from packetgen.load.as_list import as_group, as_list
 from packetgen.load.between_braces import slip, two_measures
 from packetgen.load.cut_off import between_quotes
@@ -89,7 +89,8 @@ def read_value(kind: Kind, node: Node, called: str, example: str, problems: Prob
         problems.add(node.place, "value-in-remark", name=called)
         return Given(None, node.place, False)
     if isinstance(node, TextNode) and is_nothing(node):
-        lost = lost_to_remark(node) if isinstance(kind, Text) else ""
+        lost = lost_to_remark(node) if isinstance(kind, Text | Hex) else ""
+        lost = lost.split()[0] if lost and isinstance(kind, Hex) else lost
         code = "colour-empty" if lost or isinstance(kind, Hex) else "value-empty"
         if quoted := lost and between_quotes(lost):
             example = f"{example.partition(':')[0]}: {quoted}"
@@ -192,6 +193,11 @@ def _group(kind: Group, node: Node, called: str, example: str, problems: Problem
             continue
         field = fields.get(key.value) or kind.others
         first = number == 0 or kind.others is not None
+        if not number and (missing := _nameless(kind, entries)):
+            facts = {"said": said(key.value), "right": f"{missing}: {shown(key.value)}"}
+            problems.add(key.place, "name-left-out", **facts)
+            given[missing] = Given(None, key.place, False, name_place=key.place)
+            continue
         if found := slip(entries, number, fields, first, field):
             place = value.place if found.at_value else key.place
             problems.add(place, found.code, **found.facts)
@@ -231,6 +237,19 @@ def _group(kind: Group, node: Node, called: str, example: str, problems: Problem
     whole = _complete(kind, node, given, misspelt, problems) and whole
     whole = whole and all(value.whole for value in given.values())
     return Given(Filled(given, node.place, whole), node.place, whole)
+
+
+def _nameless(kind: Group, entries: tuple[Entry, ...]) -> str:
+    """The first name of the group, where the first value between its braces is a text that stands there without it: '{wood
+    screw, pieces: 2}'; '' otherwise."""
+    (key, value), first = entries[0], kind.fields[0]
+    names = tuple(field.name for field in kind.fields)
+    there = {name.value for name, _ in entries}
+    bare = is_nothing(value) and value.span[0] == key.span[1] and key.value not in names
+    needed = first.required and isinstance(first.kind, Text) and first.name not in there
+    if not (bare and needed) or kind.others is not None or len(entries) < 2:
+        return ""
+    return "" if nearest_of(re.split(r"[\s:=]", key.value)[0], names) else first.name
 
 
 def _only_missing(kind: Group, entries: tuple[Entry, ...], value: Node) -> str:
