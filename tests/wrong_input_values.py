@@ -155,6 +155,26 @@ CASES = (
         "series/garden-year/fern/pattern.yaml:4:11: 'occasion' should be made of names with values, and is 'May Day'; write for example occasion: {name: May Day, on: 6 January}",
     ),
     Case(
+        "an occasion and its day as one text",
+        {
+            PATTERN: (
+                "occasion: {name: First warm day, on: second Sunday of May}",
+                "occasion: Twelfth Night, 6 January",
+            )
+        },
+        "series/garden-year/fern/pattern.yaml:4:11: 'occasion' should be made of names with values, and is 'Twelfth Night, 6 January'; write for example occasion: {name: Twelfth Night, on: 6 January}",
+    ),
+    Case(
+        "a key line without its braces and colons",
+        {PATTERN: ('r: {moss: E2, spool: "10"}', "r: moss E2, spool 10")},
+        """series/garden-year/fern/pattern.yaml:9:6: 'r' should be made of names with values, and is 'moss E2, spool 10'; write for example r: {moss: "E2", spool: "10"}""",
+    ),
+    Case(
+        "a way of stitching without its name",
+        {PATTERN: ('r: {moss: E2, spool: "10"}', 'r: {moss: E2, spool: "10", half}')},
+        "series/garden-year/fern/pattern.yaml:9:30: 'half' is no thread set and not part of a key line; write stitch: half",
+    ),
+    Case(
         "an occasion's day for all of it",
         {PATTERN: ("{name: First warm day, on: second Sunday of May}", "second Sunday of May")},
         "series/garden-year/fern/pattern.yaml:4:11: 'occasion' should be made of names with values, and is 'second Sunday of May'; write for example occasion: {name: Twelfth Night, on: second Sunday of May}",

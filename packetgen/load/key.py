@@ -277,6 +277,8 @@ class _KeyReader:
         hint = offer(name, [*sets, *_FIELDS])
         if own := set_of_card(name, self._sets):
             hint = f"it is the card of the thread set {said(own)}: write {own} here"
+        if name in {one.value for one in Stitch}:
+            hint = f"write stitch: {name}"
         if blend:
             hint = f"for a blend of the two write {blend}"
         self._problems.add(place, "key-name-unknown", name=said(name), hint=hint)

@@ -167,7 +167,11 @@ def _with_first(kind: Group, node: Node, example: str) -> str:
         return example
     if own := as_group(kind, node.value):
         return re.sub(r"\{.*\}", own, example)
+    named, _, last = (part.strip() for part in node.value.rpartition(","))
     for field in kind.fields:  # what is a day is no name
+        if isinstance(field.kind, Rule) and named and is_rule(last):
+            both = f"{{{first.name}: {shown(named)}, {field.name}: {shown(last)}}}"
+            return f"{example.partition('{')[0]}{both}"
         if isinstance(field.kind, Rule) and is_rule(node.value):
             return re.sub(
                 rf"\b{field.name}: [^,}}]+", f"{field.name}: {shown(node.value)}", example
@@ -383,14 +387,19 @@ def _map(kind: MapOf, node: Node, called: str, example: str, problems: Problems)
 
 def _like_others(kind: MapOf, node: GroupNode, name: str, value: Node) -> str:
     """A right line for an entry, of the same make as another that is right, with what the author wrote in it."""
-    firsts = (
-        one.entries[0] for _, one in node.entries if isinstance(one, GroupNode) and one.entries
-    )
-    like = next(((key, first) for key, first in firsts if isinstance(first, TextNode)), None)
+    groups = (one.entries for _, one in node.entries if isinstance(one, GroupNode) and one.entries)
+    like = next((entries for entries in groups if isinstance(entries[0][1], TextNode)), None)
     if not isinstance(kind.kind, Group) or like is None:
         return f"{shown(name)}: {kind.example}"
-    meant = value if isinstance(value, TextNode) and not is_nothing(value) else like[1]
-    return f'{shown(name)}: {{{shown(like[0].value)}: "{shown(meant.value)}"}}'
+    first, usual = like[0]
+    meant = value if isinstance(value, TextNode) and not is_nothing(value) else usual
+    text = meant.value if isinstance(meant, TextNode) else ""
+    pairs = [part.split() for part in text.split(",")]
+    names = {key.value for key, _ in like}
+    if not all(len(pair) == 2 and pair[0] in names for pair in pairs):
+        pairs = [[first.value, text]]
+    own = ", ".join(f'{shown(one)}: "{shown(other)}"' for one, other in pairs)
+    return f"{shown(name)}: {{{own}}}"
 
 
 def _list(kind: ListOf, node: Node, called: str, example: str, problems: Problems) -> Given:
