@@ -13,6 +13,9 @@ _BULLET = re.compile(r" {0,3}(?P<sign>[•·◦▪‣])[ \t]*(?=[^\W_])")
 # These may begin a line of any text, so one alone tells nothing.
 _DASH = re.compile(r" {0,3}(?P<sign>[–—])[ \t]+(?=[^\W_])")
 _NO_SPACE = re.compile(r" {0,3}(?P<sign>-|\d{1,2}[.)])(?=[^\W\d_])")
+# Of a measure, '4 mm smaller', the word behind the number is small.
+_NO_STOP = re.compile(r" {0,3}(?P<number>\d{1,2})[ \t]+(?=[A-Z])")
+_NUMBERED = re.compile(r" {0,3}(\d{1,2})[.)][ \t]")
 _HEADING = re.compile(r" {0,3}(?:#.*|=+|-+)?\s*")
 
 Slip = tuple[int, str, dict[str, object]]  # where in the paragraph, code, facts
@@ -35,6 +38,14 @@ def unmade_lists(words: str) -> Iterator[Slip]:
                 "entry": said(lines[number].strip()),
                 "right": f"{said(right)}{below}",
             }
+            yield _start(lines, number), "prose-list-sign", facts
+            return
+    numbers = {int(of[1]) for line in lines if (of := _NUMBERED.match(line))}
+    for number, line in enumerate(lines):
+        bare = _NO_STOP.match(line)
+        if bare and int(bare["number"]) not in numbers and int(bare["number"]) - 1 in numbers:
+            right = said(f"{bare['number']}. {line[bare.end() :].strip()}")
+            facts = {"entry": said(line.strip()), "right": right}
             yield _start(lines, number), "prose-list-sign", facts
             return
     first = entries[0] if len(entries) > 1 else 0
