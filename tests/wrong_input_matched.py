@@ -42,6 +42,19 @@ CASES = (
         "series/garden-year/fern/pattern.yaml:8:11: the model's own set 'moss' cannot be matched; the two have changed places: write matched: {spool: moss}",
     ),
     Case(
+        "a model's set without colours, beside one that is matched itself",
+        {
+            SERIES: TINY[SERIES].replace(
+                "thread_sets:\n",
+                "thread_sets:\n  - {name: twice, card: moss, strands: 3}\n",
+            ),
+            PATTERN: _asked(
+                "{twice: moss}", (', spool: "12"', ""), (', spool: ["10", "14"]', "")
+            ).replace("[moss, spool]", "[spool, twice, moss]"),
+        },
+        "series/garden-year/fern/pattern.yaml:10:3: no line of the key says anything for the thread set 'spool'; add its numbers, r: {moss: …, spool: …}, or put moss first in thread_sets, with matched: {spool: moss}",
+    ),
+    Case(
         "a match from itself",
         {PATTERN: _asked("{spool: spool}")},
         "series/garden-year/fern/pattern.yaml:8:18: 'spool' cannot be matched from 'spool', which is to be matched itself; name a set whose colours stand in the key, such as the model's",

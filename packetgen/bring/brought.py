@@ -2,6 +2,7 @@
 
 from collections.abc import Collection, Sequence
 from dataclasses import dataclass, replace
+from functools import cache
 
 import numpy as np
 
@@ -156,28 +157,23 @@ def _slots(
             plain.setdefault((line.number, line.stitch), line)
     by_mark = {line.mark: line for line in known}
     slots: dict[_Slot, int] = {}
+
+    @cache  # a photograph has a colour for every stitch
+    def of_card(place: int, mark: str, stitch: Stitch) -> int:
+        colour = card[place]
+        same = by_mark.get(mark)
+        if same is None or (same.number, same.stitch) != (colour.number, stitch):
+            same = plain.get((colour.number, stitch))
+        return slots.setdefault(_Slot(colour, stitch, place, same), len(slots))
+
     slot_of = np.empty(len(drawing.colours), int)
-    unsaid: dict[
-        int, int
-    ] = {}  # of colours of which the file says nothing: by their place in the card
     for n, place in enumerate(choice.thread_of.tolist()):
-        wish = drawing.wish(n + 1)
-        said = n + 1 in held or n + 1 in drawing.wishes
-        if not said and place in unsaid:
-            slot_of[n] = unsaid[place]
-            continue
-        if n + 1 in held:
-            own = held[n + 1]
+        if own := held.get(n + 1):
             slot = _Slot(own.colour, own.stitch, len(card), own)
+            slot_of[n] = slots.setdefault(slot, len(slots))
         else:
-            colour = card[place]
-            same = by_mark.get(wish.mark)
-            if same is None or (same.number, same.stitch) != (colour.number, wish.stitch):
-                same = plain.get((colour.number, wish.stitch))
-            slot = _Slot(colour, wish.stitch, place, same)
-        slot_of[n] = slots.setdefault(slot, len(slots))
-        if not said:
-            unsaid[place] = int(slot_of[n])
+            wish = drawing.wish(n + 1)
+            slot_of[n] = of_card(place, wish.mark, wish.stitch)
     return list(slots), slot_of
 
 

@@ -240,18 +240,29 @@ class _KeyReader:
         for name, found in self._missing.items():
             mark, place = found[0]
             if len(found) == lines > 1:
-                others = [one for one in self._sets or () if one not in self._missing]
-                sets = [shown(one) for one in (*others[:1], name)]
-                example = f"{shown(mark)}: {{{', '.join(f'{one}: …' for one in sets)}}}"
-                model = name == next(iter(self._sets or ()))
-                how = f", or put {shown(others[0])} first in thread_sets, with" if others else ""
-                how = how if model else ", or let them be matched:" * bool(others)
-                matched = f"{how} matched: {{{shown(name)}: {sets[0]}}}" if others else ""
-                facts = {"set": said(name), "example": example, "matched": matched}
-                self._problems.add(place, "set-unsaid", **facts)
+                self._problems.add(place, "set-unsaid", **self._for_unsaid(name, mark, lines))
                 continue
             for mark, place in found:
                 self._problems.add(place, "set-missing", mark=said(mark), set=said(name))
+
+    def _for_unsaid(self, name: str, mark: str, lines: int) -> dict[str, str]:
+        """What is told of a set that none of so many lines has; it can be matched from one that stands in the key."""
+        set_name, first = shown(name), next(iter(self._sets or ()))
+        in_key = [
+            shown(one)
+            for one in self._sets or ()
+            if one not in (self._requests or ()) and len(self._missing.get(one, ())) < lines
+        ]
+        written = ", ".join(f"{one}: …" for one in (*in_key[:1], set_name))
+        facts = {"set": said(name), "example": f"{shown(mark)}: {{{written}}}", "matched": ""}
+        if in_key:
+            how = (
+                f"put {in_key[0]} first in thread_sets, with"
+                if name == first
+                else "let them be matched:"
+            )
+            facts["matched"] = f", or {how} matched: {{{set_name}: {in_key[0]}}}"
+        return facts
 
     def _numbers(self, name: str) -> Collection[str]:
         """Those of the thread card of that set."""

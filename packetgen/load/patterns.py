@@ -345,8 +345,9 @@ def _requests(filled: Filled, sets: Sets, problems: Problems) -> Requests:
             if swapped and into is not None and source is not None:
                 requests[given.value] = MatchedSet(source, into, key.place)
                 requests.pop(key.value)
-            hint = "write its colours in the key, or put another set first in thread_sets"
-            hint = swapped or hint
+            hint = (
+                swapped or "write its colours in the key, or put another set first in thread_sets"
+            )
             problems.add(key.place, "matched-model", set=said(key.value), hint=hint)
         elif given.value in names:
             problems.add(

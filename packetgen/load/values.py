@@ -6,14 +6,13 @@ from dataclasses import dataclass, replace
 from typing import Any
 
 from packetgen.diagnostics import Place, Problems, nearest_of
-from packetgen.load.as_list import as_group, as_list
+from packetgen.load.as_list import as_list
 from packetgen.load.between_braces import slip, two_measures
 from packetgen.load.cut_off import between_quotes
-from packetgen.load.dates import is_rule
 from packetgen.load.merged_lists import parted
 from packetgen.load.remarks import complain_of_cut, lost_to_remark
+from packetgen.load.right_lines import example_line, for_others, like_others, of_own, with_first
 from packetgen.load.schema import (
-    Cell,
     Choice,
     Field,
     Group,
@@ -21,10 +20,6 @@ from packetgen.load.schema import (
     Kind,
     ListOf,
     MapOf,
-    Pair,
-    Points,
-    Reference,
-    Rule,
     Text,
     TextOr,
 )
@@ -34,7 +29,6 @@ from packetgen.load.words import counted, listed, offer, said, shown
 from packetgen.load.yaml_nodes import Entry, GroupNode, ListNode, Node, TextNode, is_nothing
 
 _NONE = ("none", "no", "nothing", "n/a", "-", "false")
-_NUMBER = re.compile(r"\d{1,6}(?:\.\d{1,4})?", re.ASCII)
 
 
 @dataclass(frozen=True)
@@ -105,7 +99,7 @@ def read_value(kind: Kind, node: Node, called: str, example: str, problems: Prob
     if isinstance(kind, ListOf):
         return _list(kind, node, called, example, problems)
     if not isinstance(node, TextNode):
-        hint = f"write for example {_of_own(kind, example, node)}"
+        hint = f"write for example {of_own(kind, example, node)}"
         if isinstance(kind, Choice) and isinstance(node, ListNode) and len(node.items) > 1:
             hint = kind.several or hint
         problems.add(node.place, "wants-one-value", name=called, shape=_shape(node), hint=hint)
@@ -121,7 +115,7 @@ def read_field(field: Field, node: Node, name: str, problems: Problems, own: str
     if isinstance(node, TextNode) and not field.required and _says_none(field.kind, node):
         problems.add(node.place, "none-said", name=said(name), said=said(node.value))
         return Given(None, node.place, False)
-    example = _example(field, name)
+    example = example_line(field, name)
     if own and isinstance(field.kind, MapOf) and isinstance(node, TextNode) and node.value:
         example = f"{name}: {{{shown(own)}: {shown(node.value)}}}"
     return read_value(field.kind, node, said(name), example, problems)
@@ -133,56 +127,15 @@ def _says_none(kind: Kind, node: TextNode) -> bool:
     return several and node.plain and node.value.casefold() in _NONE
 
 
-def _example(field: Field, name: str) -> str:
-    """A right line for the field; a list goes on that one line: 'colours: [{number: K4, …}]'."""
-    example = field.example
-    return f"{name}: [{example[2:]}]" if example.startswith("- ") else f"{name}: {example}"
-
-
 def _shape(node: Node) -> str:
     if isinstance(node, TextNode):
         return said(node.value)
     return "a list" if isinstance(node, ListNode) else "a group of names with values"
 
 
-def _of_own(kind: Kind, example: str, node: Node) -> str:
-    """The example with the only value of a list that the author wrote in place of it, or, of points, with all."""
-    if isinstance(kind, Points | Cell | Pair) and isinstance(node, ListNode):
-        items = [one.value if isinstance(one, TextNode) else "" for one in node.items]
-        points = " ".join(map(",".join, zip(items[::2], items[1::2])))
-        right = not len(items) % 2 and all(map(_NUMBER.fullmatch, items))
-        return f'{example.partition(":")[0]}: "{shown(points)}"' if right else example
-    if isinstance(kind, Reference) and isinstance(node, ListNode) and node.items:
-        node = replace(node, items=node.items[:1])
-    alone = node.items[0] if isinstance(node, ListNode) and len(node.items) == 1 else None
-    if not isinstance(alone, TextNode) or is_nothing(alone):
-        return example
-    return f"{example.partition(':')[0]}: {shown(alone.value)}"
-
-
-def _with_first(kind: Group, node: Node, example: str) -> str:
-    """The example of a group with what the author wrote in place of the name that it begins with."""
-    first = kind.fields[0]
-    if not isinstance(node, TextNode) or not isinstance(first.kind, Reference | Text):
-        return example
-    if own := as_group(kind, node.value):
-        return re.sub(r"\{.*\}", own, example)
-    named, _, last = (part.strip() for part in node.value.rpartition(","))
-    for field in kind.fields:  # what is a day is no name
-        if isinstance(field.kind, Rule) and named and is_rule(last):
-            both = f"{{{first.name}: {shown(named)}, {field.name}: {shown(last)}}}"
-            return f"{example.partition('{')[0]}{both}"
-        if isinstance(field.kind, Rule) and is_rule(node.value):
-            return re.sub(
-                rf"\b{field.name}: [^,}}]+", f"{field.name}: {shown(node.value)}", example
-            )
-    begun = f"{{{first.name}: {first.example}"
-    return example.replace(begun, f"{{{first.name}: {shown(node.value)}")
-
-
 def _group(kind: Group, node: Node, called: str, example: str, problems: Problems) -> Given:
     if not isinstance(node, GroupNode):
-        example = _with_first(kind, node, example)
+        example = with_first(kind, node, example)
         problems.add(node.place, "wants-names", name=called, shape=_shape(node), example=example)
         return Given(None, node.place, False)
     fields = {field.name: field for field in kind.fields}
@@ -308,7 +261,7 @@ def _complete(
         if name in given or name in misspelt:
             continue
         if field.required:
-            example = _example(_for_others(field, node), name)
+            example = example_line(for_others(field, node), name)
             problems.add(place, "name-missing", name=said(name), example=example, **facts)
             complete = False
         elif field.default is not None:
@@ -316,17 +269,10 @@ def _complete(
     for names in kind.one_of:
         there = [name for name in names if name in given]
         if not there and not misspelt.intersection(names):
-            example = _example(fields[names[0]], names[0])
+            example = example_line(fields[names[0]], names[0])
             problems.add(place, "name-missing", name=said(names[0]), example=example, **facts)
         complete = complete and len(there) == 1
     return _apart(kind, given, problems) and complete
-
-
-def _for_others(field: Field, node: GroupNode) -> Field:
-    """The field with the example that suits what stands beside it."""
-    there = {name.value: one.value for name, one in node.entries if isinstance(one, TextNode)}
-    suits = [example for name, value, example in field.example_for if there.get(name) == value]
-    return replace(field, example=suits[0]) if suits else field
 
 
 def _braced(node: GroupNode) -> bool:
@@ -375,7 +321,7 @@ def _map(kind: MapOf, node: Node, called: str, example: str, problems: Problems)
                 kind.kind,
                 value,
                 said(key.value),
-                _like_others(kind, node, key.value, value),
+                like_others(kind, node, key.value, value),
                 problems,
             ),
         )
@@ -383,23 +329,6 @@ def _map(kind: MapOf, node: Node, called: str, example: str, problems: Problems)
     )
     whole = all(value.whole for _, value in entries) and not node.repeated
     return Given(entries, node.place, whole, repeated=node.repeated)
-
-
-def _like_others(kind: MapOf, node: GroupNode, name: str, value: Node) -> str:
-    """A right line for an entry, of the same make as another that is right, with what the author wrote in it."""
-    groups = (one.entries for _, one in node.entries if isinstance(one, GroupNode) and one.entries)
-    like = next((entries for entries in groups if isinstance(entries[0][1], TextNode)), None)
-    if not isinstance(kind.kind, Group) or like is None:
-        return f"{shown(name)}: {kind.example}"
-    first, usual = like[0]
-    meant = value if isinstance(value, TextNode) and not is_nothing(value) else usual
-    text = meant.value if isinstance(meant, TextNode) else ""
-    pairs = [part.split() for part in text.split(",")]
-    names = {key.value for key, _ in like}
-    if not all(len(pair) == 2 and pair[0] in names for pair in pairs):
-        pairs = [[first.value, text]]
-    own = ", ".join(f'{shown(one)}: "{shown(other)}"' for one, other in pairs)
-    return f"{shown(name)}: {{{own}}}"
 
 
 def _list(kind: ListOf, node: Node, called: str, example: str, problems: Problems) -> Given:
