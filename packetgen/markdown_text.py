@@ -17,7 +17,7 @@ _MAY_PICTURE = re.compile(r"!\[|<img", re.IGNORECASE)
 # What stands before the address of a link: '](', '](<', '<', ']: ', or the quotes of an HTML attribute.
 _LEADS_IN = r"(?:\]\(\s*<?|<|\]:\s*<?|=\s*[\"']?)"
 _MAIL = "mailto:"
-_BRACKETED = re.compile(r"( {0,3})(\d{1,3})\)(?=[ \t]+\S)", re.ASCII)
+_NUMBERED = re.compile(r"( {0,3})(\d{1,3})([.)])(?=[ \t]+\S)", re.ASCII)
 # What a page keeps of HTML; of other tags only the words between them stay.
 TAGS = {
     *("p", "br", "hr", "em", "strong", "code", "blockquote", "ul", "ol", "li"),
@@ -45,11 +45,12 @@ def as_html(text: str) -> str:
 
 
 def _with_full_stops(text: str) -> str:
-    """Lists numbered '1)', '2)' as the library knows them. Such a list begins a paragraph with 1 and goes on
-    from line to line, or from paragraph to paragraph; numbers that do not follow are left as they are."""
+    """Lists numbered '1)', '2)' as the library knows them, also where only some of the numbers have a bracket. Such
+    a list begins a paragraph with 1 and goes on from line to line, or from paragraph to paragraph; numbers that
+    do not follow are left as they are."""
     lines, last, above = text.split("\n"), 0, ""
     for at, line in enumerate(lines):
-        entry = _BRACKETED.match(line)
+        entry = _NUMBERED.match(line)
         number = int(entry[2]) if entry else 0
         if entry and ((number == 1 and not above.strip()) or (last and number == last + 1)):
             lines[at] = f"{entry[1]}{entry[2]}.{line[entry.end() :]}"

@@ -281,7 +281,7 @@ CASES = (
     Case(
         "a rail across the panel",
         also("0,0 120,0 120,10 0,10", "0,50"),
-        "finishes/shelf/finish.yaml:19:9: advice: 'rail', at 0,50, lies over the panel from 0,50 to 100,60 and hides 10 % of it; mend that, or name the area under 'keep_out'",
+        "finishes/shelf/finish.yaml:19:9: advice: 'rail', at 0,50, lies over the panel from 0,50 to 100,60 and hides 10 % of it; mend that, as at 0,100, or name the area under 'keep_out'",
     ),
     Case(
         "a rail whose place was forgotten",

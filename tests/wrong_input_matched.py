@@ -83,7 +83,7 @@ CASES = (
     Case(
         "more strands than a matched thread has",
         {PATTERN: _asked("{spool: moss}", ("r: {moss: E2}", "r: {moss: E2, strands: {spool: 2}}"))},
-        "series/garden-year/fern/pattern.yaml:10:34: 2 strands of Spool Twelve, which has 1; it is used whole, so write 1",
+        "series/garden-year/fern/pattern.yaml:10:34: 2 strands of Spool Twelve, which has 1; it is used whole, so write 1, or mend 'strands' in threads/spool.yaml",
     ),
     Case(
         "a blend to be matched with a braid",

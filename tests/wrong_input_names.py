@@ -332,7 +332,7 @@ CASES = (
     Case(
         "more strands than the thread has",
         {PATTERN: ('r: {moss: E2, spool: "10"}', 'r: {moss: E2, spool: "10", strands: {moss: 7}}')},
-        "series/garden-year/fern/pattern.yaml:9:46: 7 strands of Moss Stranded, which has 6; write 6 or fewer",
+        "series/garden-year/fern/pattern.yaml:9:46: 7 strands of Moss Stranded, which has 6; write 6 or fewer, or mend 'strands' in threads/moss.yaml",
     ),
     Case(
         "strands for an unknown thread set",
@@ -342,7 +342,7 @@ CASES = (
     Case(
         "two strands of a thread used whole",
         {SERIES: ("card: spool, strands: 1", "card: spool, strands: 2")},
-        "series/garden-year/series.yaml:7:41: 2 strands of Spool Twelve, which has 1; it is used whole, so write 1",
+        "series/garden-year/series.yaml:7:41: 2 strands of Spool Twelve, which has 1; it is used whole, so write 1, or mend 'strands' in threads/spool.yaml",
     ),
     Case(
         "a blend of three colours",

@@ -101,7 +101,7 @@ CASES = (
                 "{name: spool, card: spool, strands: 1, daisy_strands: 2}",
             )
         },
-        "series/garden-year/series.yaml:7:59: 2 strands of Spool Twelve, which has 1; it is used whole, so write 1",
+        "series/garden-year/series.yaml:7:59: 2 strands of Spool Twelve, which has 1; it is used whole, so write 1, or mend 'strands' in threads/spool.yaml",
     ),
     Case(
         "a petite stitch outside a close-up",

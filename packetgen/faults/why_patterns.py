@@ -89,7 +89,7 @@ WHY_PATTERNS: dict[str, Why] = {
     ),
     "strands-too-many": Why(
         "More strands are asked for than the thread can be parted into.",
-        "Ask for fewer, or correct the strands of the card.",
+        "Ask for fewer, or correct the strands of the thread card, where those are wrong.",
     ),
     "blend-of-many": Why(
         "A blend is two colours in one needle; more are not drawn and not reckoned.",

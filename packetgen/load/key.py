@@ -114,6 +114,8 @@ def check_strands(
             if card.strands == 1
             else f"write {card.strands} or fewer"
         )
+        if not card.braid:
+            hint += f", or mend 'strands' in threads/{card.id}.yaml"
         problems.add(
             place,
             "strands-too-many",

@@ -26,6 +26,7 @@ from packetgen.load.piece_words import (
 from packetgen.load.placed_parts import (
     Hidden,
     better_at,
+    clear_at,
     doubled,
     hidden,
     over_panel,
@@ -241,6 +242,10 @@ def _look_at_parts(
         facts = _place_of_part(stand[over.number])
         if better := better_at(panel["outline"], kept_free, parts, over.number):
             facts["mend"] = f"write at: {point_said(better)}"
+        elif _has_place(stand[over.number]) and (
+            clear := clear_at(panel["outline"], kept_free, parts, over.number)
+        ):
+            facts["mend"] = f"mend that, as at {point_said(clear)}"
         problems.add(
             stand[over.number].place_of("at"),
             "part-over-panel",

@@ -77,25 +77,58 @@ def over_panel(
 def better_at(
     panel: Outline, keep_outs: Sequence[Outline], parts: Sequence[Part], number: int
 ) -> tuple[float, float] | None:
-    """The one other place, with its two numbers changed or one or both of them in centimetres, at which the part touches
-    another, lies over no panel, and hides none and is hidden by none."""
+    """The one other place, with its two numbers changed or one or both of them in centimetres, at which the part can
+    stand."""
     across, down = parts[number].at_mm
     places = {(down, across), (10 * across, down), (across, 10 * down), (10 * across, 10 * down)}
-    placed = [placed_part(one) for one in parts]
-    others = [*placed[:number], *placed[number + 1 :]]
-    found = []
-    for place in places - {(across, down)}:
-        stand = [replace(one, at_mm=place) if at == number else one for at, one in enumerate(parts)]
-        moved = placed_part(stand[number])
-        if (
-            others
-            and _gap_mm(moved, others) <= ROUNDED_MM
-            and not any(_hides(moved, other) for other in placed[:number])
-            and not any(_hides(other, moved) for other in placed[number + 1 :])
-            and number not in {over.number for over in over_panel(panel, keep_outs, stand)}
-        ):
-            found.append(place)
+    places.discard((across, down))
+    found = [place for place in places if _can_stand(place, panel, keep_outs, parts, number)]
     return found[0] if len(found) == 1 else None
+
+
+def clear_at(
+    panel: Outline, keep_outs: Sequence[Outline], parts: Sequence[Part], number: int
+) -> tuple[float, float] | None:
+    """The nearest place, straight up, down or aside, at which the part lies wholly on others, at the panel's edge."""
+    wood = unary_union([placed_part(one) for at, one in enumerate(parts) if at != number])
+    across, down = parts[number].at_mm
+    left, top, right, bottom = Polygon(panel).bounds
+    first, upper, last, lower = placed_part(parts[number]).bounds
+    moves = ((0.0, top - lower), (0.0, bottom - upper), (left - last, 0.0), (right - first, 0.0))
+    for aside, along in sorted(moves, key=lambda move: abs(move[0] + move[1])):
+        place = (across + aside, down + along)
+        moved = placed_part(replace(parts[number], at_mm=place))
+        if wood.covers(moved) and _can_stand(place, panel, keep_outs, parts, number):
+            return place
+    return None
+
+
+def _can_stand(
+    place: tuple[float, float],
+    panel: Outline,
+    keep_outs: Sequence[Outline],
+    parts: Sequence[Part],
+    number: int,
+) -> bool:
+    """Whether the part there touches another, does not reach beyond what it lies on, lies over no panel, and hides none
+    and is hidden by none."""
+    stand = [replace(one, at_mm=place) if at == number else one for at, one in enumerate(parts)]
+    before, moved, behind = (
+        [placed_part(one) for one in stand[:number]],
+        placed_part(stand[number]),
+        [placed_part(one) for one in stand[number + 1 :]],
+    )
+    others = [*before, *behind]
+    if not others or _gap_mm(moved, others) > ROUNDED_MM:
+        return False
+    wood = unary_union(others)
+    lies_mm2 = wood.intersection(moved).area
+    return bool(
+        (lies_mm2 <= ROUNDED_MM * moved.length or wood.buffer(ROUNDED_MM).covers(moved))
+        and not any(_hides(moved, other) for other in before)
+        and not any(_hides(other, moved) for other in behind)
+        and number not in {over.number for over in over_panel(panel, keep_outs, stand)}
+    )
 
 
 def _hides(front: BaseGeometry, back: BaseGeometry) -> bool:

@@ -40,17 +40,33 @@ def unmade_lists(words: str) -> Iterator[Slip]:
             }
             yield _start(lines, number), "prose-list-sign", facts
             return
-    numbers = {int(of[1]) for line in lines if (of := _NUMBERED.match(line))}
+    numbers = {int(one[1]) for line in lines if (one := _NUMBERED.match(line))}
     for number, line in enumerate(lines):
-        bare = _NO_STOP.match(line)
-        if bare and int(bare["number"]) not in numbers and int(bare["number"]) - 1 in numbers:
-            right = said(f"{bare['number']}. {line[bare.end() :].strip()}")
-            facts = {"entry": said(line.strip()), "right": right}
-            yield _start(lines, number), "prose-list-sign", facts
-            return
+        if bare := _NO_STOP.match(line):
+            of = int(bare["number"])
+            if of not in numbers and (2 if of == 1 else of - 1) in numbers:
+                yield _start(lines, number), *_without_stop(bare, line)
+                return
     first = entries[0] if len(entries) > 1 else 0
     if first and not _HEADING.fullmatch(lines[first - 1]):
         yield _start(lines, first), "prose-list-above", {"entry": said(lines[first].strip())}
+
+
+def unnumbered(before: str, words: str, after: str) -> Iterator[Slip]:
+    """A paragraph that would be an entry between those before and after it, had its number a full stop."""
+    bare = _NO_STOP.match(words)
+    if bare is None:
+        return
+    of = int(bare["number"])
+    last = [int(one[1]) for line in before.split("\n") if (one := _NUMBERED.match(line))]
+    then = _NUMBERED.match(after)
+    if then and int(then[1]) == of + 1 and (of == 1 or last[-1:] == [of - 1]):
+        yield 0, *_without_stop(bare, words.split("\n")[0])
+
+
+def _without_stop(bare: re.Match[str], line: str) -> tuple[str, dict[str, object]]:
+    right = said(f"{bare['number']}. {line[bare.end() :].strip()}")
+    return "prose-list-sign", {"entry": said(line.strip()), "right": right}
 
 
 def _start(lines: list[str], number: int) -> int:

@@ -6,7 +6,7 @@ import re
 from collections.abc import Iterator
 
 from packetgen.diagnostics import Report
-from packetgen.load.prose_lists import Slip, unmade_lists
+from packetgen.load.prose_lists import Slip, unmade_lists, unnumbered
 from packetgen.load.words import said
 from packetgen.markdown_text import TAGS
 
@@ -31,11 +31,17 @@ _PICTURE = "img"  # told as a picture
 
 def complain_of_slips(text: str, report: Report) -> None:
     """`report(code, line=…, column=…, **facts)` hears of each, as advice; line and column count from 0."""
-    for paragraph in _PARAGRAPH.finditer(text):
+    paragraphs = list(_PARAGRAPH.finditer(text))
+    for number, paragraph in enumerate(paragraphs):
         words = paragraph[0]
         for sign in (_SET_IN, _RULE, _ESCAPED, _CODE):
             words = sign.sub(_blanked, words)
-        for at, code, facts in (found for find in _FINDERS for found in find(words)):
+        before, after = (
+            paragraphs[one][0] if 0 <= one < len(paragraphs) else ""
+            for one in (number - 1, number + 1)
+        )
+        found = [slip for find in _FINDERS for slip in find(words)]
+        for at, code, facts in found or unnumbered(before, words, after):
             place = paragraph.start() + at
             column = place - text.rfind("\n", 0, place) - 1
             report(code, line=text.count("\n", 0, place), column=column, **facts)
