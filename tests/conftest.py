@@ -1,5 +1,6 @@
 """The demo series is built once for all tests that look at what a build makes."""
 
+import gc
 import os
 import shutil
 from collections.abc import Callable
@@ -60,6 +61,13 @@ def pytest_collection_modifyitems(config, items):
         items[:] = [one for one in items if not one.get_closest_marker("exhaustive")]
     begun = {TESTS / path: turn for turn, path in enumerate(LONGEST)}
     items.sort(key=lambda one: begun.get(one.path, len(begun)))
+
+
+def pytest_collection_finish(session):
+    """Thousands of tests stay as long as the run, so nobody need look through them for garbage again and again; of
+    what a reader of PDFs makes, hardly any is."""
+    gc.freeze()
+    gc.set_threshold(50_000, 20, 20)
 
 
 @pytest.fixture(scope="session")

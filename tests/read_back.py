@@ -14,8 +14,10 @@ from io import BytesIO
 from itertools import count
 from math import hypot
 
-from pdfminer.high_level import extract_pages
-from pdfminer.layout import LTChar, LTContainer, LTItem
+from pdfminer.converter import PDFPageAggregator
+from pdfminer.layout import LTChar, LTContainer, LTItem, LTPage
+from pdfminer.pdfinterp import PDFPageInterpreter, PDFResourceManager
+from pdfminer.pdfpage import PDFPage
 from pypdf import PageObject, PdfReader
 
 SYMBOL_FACE = "Potting"
@@ -68,7 +70,7 @@ def with_pypdf(pdf: bytes) -> dict[int, ChartPage]:
 
 def with_pdfminer(pdf: bytes) -> dict[int, ChartPage]:
     """The same, read by another library."""
-    return charts_on(map(seen_by_pdfminer, extract_pages(BytesIO(pdf), laparams=None)))
+    return charts_on(map(seen_by_pdfminer, pages_by_pdfminer(pdf)))
 
 
 READERS: tuple[Reader, ...] = (with_pypdf, with_pdfminer)
@@ -96,8 +98,7 @@ class Document:
     @cached_property
     def letters(self) -> list[list[LTChar]]:
         """The characters of each page, by pdfminer."""
-        pages = extract_pages(BytesIO(self.pdf), laparams=None)
-        return [list(characters_of(page)) for page in pages]
+        return [list(characters_of(page)) for page in pages_by_pdfminer(self.pdf)]
 
     @cached_property
     def charts_by_pypdf(self) -> dict[int, ChartPage]:
@@ -149,6 +150,16 @@ def seen_by_pypdf(page: PageObject) -> tuple[str, list[Symbol]]:
         )
 
     return page.extract_text(visitor_text=see), symbols
+
+
+def pages_by_pdfminer(pdf: bytes) -> Iterator[LTPage]:
+    """As they are set: characters are not gathered into lines, which takes as long again."""
+    resources = PDFResourceManager()
+    device = PDFPageAggregator(resources, laparams=None)
+    interpreter = PDFPageInterpreter(resources, device)
+    for page in PDFPage.get_pages(BytesIO(pdf)):
+        interpreter.process_page(page)
+        yield device.get_result()
 
 
 def seen_by_pdfminer(page: Iterable[LTItem]) -> tuple[str, list[Symbol]]:
