@@ -111,6 +111,13 @@ OF_FIGURES = (
         },
     ),
     Case(
+        "a corner of the panel that leaves a design no room",
+        {
+            FINISH: ("0,0 100,0 100,100 0,100", "0,0 100,0 1,100 0,100"),
+            CHART: "\n".join(["rkbb" + "r" * 26, "rk.." + "r" * 26, *["r" * 30] * 28]),
+        },
+    ),
+    Case(
         "a colour of a trim that is not there",
         {FINISH: ("trim: {kind: gathered, ratio: 1.5, overlap: 20 mm}\n", ""), PATTERN: ("credits:", 'trim_hex: "#7d9b76"\ncredits:')},
     ),

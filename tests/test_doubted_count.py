@@ -100,3 +100,14 @@ def test_designs_that_do_not_fit_by_a_trim_changed_about_are_told_at_the_trim(tm
         "finishes/shelf/finish.yaml:24:43: the trim is 20 mm wide, and its ends overlap by no more than 3 mm, and with "
         "that width the designs do not fit the finishing piece; look once more: did 'width' and 'overlap' change places?"
     ]
+
+
+def test_designs_that_have_no_room_for_one_corner_of_the_panel_are_told_at_the_panel(tmp_path):
+    """36 stitches of 14 to the inch are 65.3 mm; 10,100 in place of 100,100 leaves a triangle of 100 × 100 mm, in which
+    no square of more than 50 mm lies."""
+    slanting = TINY[FINISH].replace("0,0 100,0 100,100 0,100", "0,0 100,0 10,100 0,100")
+    told = lines(tmp_path, {FINISH: slanting})
+    assert [one for one in told if "fit" in one or "does not hold it" in one] == [
+        "finishes/shelf/finish.yaml:4:12: the panel would be a rectangle but for its corner 10,100, and on that 1 design "
+        "does not fit; write 100,100 for it"
+    ]

@@ -97,6 +97,7 @@ FOUND_AFTER_LOADING = {
     "release-behind",
     "revision-missing",  # in test_foretelling
     "trim-unfit",
+    "panel-unfit",
     "release-early",
     "release-far",
     "credit-missing",

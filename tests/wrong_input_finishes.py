@@ -68,6 +68,11 @@ CASES = (
         "finishes/shelf/finish.yaml:4:12: the panel reaches beyond the wood, 60 mm below; keep it within the parts, which stand from 0,0 to 120,120, or write 0,108 for 0,180: it is a rectangle then",
     ),
     Case(
+        "a corner of the panel that slants it",
+        panel("0,0 100,0 100,100 0,80"),
+        "finishes/shelf/finish.yaml:4:12: advice: the panel would be a rectangle but for its corner 0,80; write 0,100 for it",
+    ),
+    Case(
         "the three screws of which there are two",
         {
             FINISH: TINY[FINISH]

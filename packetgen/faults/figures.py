@@ -133,6 +133,15 @@ FIGURES: dict[str, Fault] = {
         "{trim}, and with that width {designs} not fit the finishing piece",
         "{hint}",
     ),
+    "panel-corner": Fault(
+        "the panel would be a rectangle but for its corner {corner}",
+        "write {right} for it",
+        Level.ADVICE,
+    ),
+    "panel-unfit": Fault(
+        "{panel}, and on that {designs} not fit",
+        "{hint}",
+    ),
     "fold-scant": Fault(
         "{fold} of cloth behind the card can hardly be laced or glued",
         "{mend}",

@@ -119,6 +119,16 @@ WHY_FIGURES: dict[str, Why] = {
         "Look once more at width and overlap of the trim; where both are right, lay 'trim-turned' aside in series.yaml, "
         "and the designs are told.",
     ),
+    "panel-corner": Why(
+        "Three of the panel's four corners are those of an upright rectangle that lies on the wood, and the fourth is "
+        "another: mostly a digit too few, or too many. Designs are laid where the panel has room for them.",
+        "Correct the corner; or lay the advice aside in series.yaml.",
+    ),
+    "panel-unfit": Why(
+        "Three of the panel's four corners are those of an upright rectangle that lies on the wood, and because of the "
+        "fourth some designs have no room.",
+        "Correct the corner; where it is right, lay 'panel-corner' aside in series.yaml, and the designs are told.",
+    ),
     "fold-scant": Why(
         "The cloth is cut by fold_over larger than the card on every side, and what is folded over is laced or glued to "
         "its back: less than 8 mm hardly can be (our own choice; 20 to 40 mm are usual, from memory).",

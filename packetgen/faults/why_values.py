@@ -116,6 +116,11 @@ WHY_VALUES: dict[str, Why] = {
         "decimal sign was forgotten, and the kit would cost a hundred times too much.",
         "Correct the price. Where it is right, lay the advice aside in series.yaml.",
     ),
+    "length-long": Why(
+        "A skein of thread for stitching holds 5 to 30 m (common practice, no source), and this one more than 60 (our own "
+        "choice): mostly the decimal sign was forgotten, and a kit would hold too few skeins. Spools and hanks hold more.",
+        "Correct the length, or write in sold_as how it is sold. Where it is right, lay the advice aside in series.yaml.",
+    ),
     "currency-other": Why(
         "What a pattern or the whole series costs is added up for each currency alone, and a stitcher reads several "
         "totals that nobody can compare.",

@@ -33,6 +33,7 @@ _FINE_OVER_ONE = (
 # From what price of one skein or packet, and of a fat quarter of cloth, a decimal sign was forgotten most
 # likely, in currencies of which one buys about as much as a euro: our own choice.
 _DEAR, _DEAR_CLOTH = 60, 300
+_LONG_SKEIN_M = 60
 _COPIED = 3  # colours that two cards hardly share in number, name and hex: our own choice
 _LIKE_EURO = {"AUD", "CAD", "CHF", "EUR", "GBP", "NZD", "SGD", "USD"}
 
@@ -91,6 +92,7 @@ def _load(
         _check_price(filled, shape, problems)
         if shape is THREAD_CARD:
             _check_tex(filled, problems)
+            _check_length(filled, problems)
         if named_well:
             _check_name(filled, path, called, problems)
         colours = _colours(filled, "name" if shape is CLOTH else "number", problems)
@@ -188,6 +190,15 @@ def _check_tex(filled: Filled, problems: Problems) -> None:
     better = f"that is {plain(round(tex / strands, 1))} tex"
     place = filled.place_of(name)
     problems.add(place, "tex-whole", tex=plain(round(tex, 1)), strands=strands, better=better)
+
+
+def _check_length(filled: Filled, problems: Problems) -> None:
+    """Advice on the length of a skein whose decimal sign was forgotten."""
+    length_m = filled["length"]
+    if length_m is None or filled["sold_as"] != "skein" or length_m <= _LONG_SKEIN_M:
+        return
+    length, better = (f"{plain(round(one, 2))} m" for one in (length_m, length_m / 10))
+    problems.add(filled.place_of("length"), "length-long", length=length, better=better)
 
 
 def _check_price(filled: Filled, shape: Group, problems: Problems) -> None:

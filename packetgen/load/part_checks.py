@@ -46,6 +46,8 @@ _HUNG = re.compile(
     r"\b(?:cord|string|twine|rope|wire|chain|ribbon|hook|ring|loop|hinge|eyelet|screw eye|lace|thong|leather)",
     re.IGNORECASE,
 )
+Corner = tuple[float, float]
+
 _SIDES = ("to the left", "above", "to the right", "below")
 
 
@@ -65,6 +67,7 @@ def complain_of_places(
         if (small := in_cm(panel["outline"], parts)) is not None:
             _part_in_cm([one.value for one in filled.each("parts")][small], problems)
             return
+        _look_at_corners(panel, parts, problems)
         _look_at_middle(panel, parts, problems)
         hung = bool(_HUNG.search(texts))
         _look_at_parts(filled, panel, parts, hung, problems)
@@ -87,7 +90,7 @@ def complain_of_places(
         return
     other = (
         _from_own_corner(panel["outline"], parts)
-        or _as_rectangle(panel["outline"], parts)
+        or _rectangle_said(panel["outline"], parts)
         or _place_missing(filled)
     )
     place = panel.place_of("outline")
@@ -184,11 +187,26 @@ def _from_own_corner(panel: Outline, parts: tuple[Part, ...]) -> str:
     return f"{_moved(panel, part)} if it is measured from the corner of {said(part.name)}"
 
 
-def _as_rectangle(panel: Outline, parts: tuple[Part, ...]) -> str:
-    """The one corner of four that keeps a panel from being an upright rectangle on the wood, and what it would be; '' where
-    it is none, or that is no cure."""
-    if len(panel) != 4:
+def _look_at_corners(panel: Filled, parts: tuple[Part, ...], problems: Problems) -> None:
+    if found := _as_rectangle(panel["outline"], parts):
+        corner, right = map(point_said, found)
+        problems.add(panel.place_of("outline"), "panel-corner", corner=corner, right=right)
+
+
+def _rectangle_said(panel: Outline, parts: tuple[Part, ...]) -> str:
+    found = _as_rectangle(panel, parts)
+    if found is None:
         return ""
+    corner, right = map(point_said, found)
+    return f"write {right} for {corner}: it is a rectangle then"
+
+
+def _as_rectangle(panel: Outline, parts: tuple[Part, ...]) -> tuple[Corner, Corner] | None:
+    """The one corner of four that keeps a panel from being an upright rectangle on the wood, and what it would be, for the
+    largest of rectangles; None where it is none, or that is no cure."""
+    if len(panel) != 4:
+        return None
+    found: dict[float, tuple[Corner, Corner]] = {}
     for number, corner in enumerate(panel):
         before, across, after = (panel[number - back] for back in (1, 2, 3))
         for right in ((before[0], after[1]), (after[0], before[1])):
@@ -198,8 +216,8 @@ def _as_rectangle(panel: Outline, parts: tuple[Part, ...]) -> str:
                 right[1],
             } == {y for _, y in mended}
             if right != corner and upright and beyond_wood(mended, parts) is None:
-                return f"write {point_said(right)} for {point_said(corner)}: it is a rectangle then"
-    return ""
+                found[abs((right[0] - across[0]) * (right[1] - across[1]))] = corner, right
+    return found[max(found)] if found else None
 
 
 def _in_other_unit(filled: Filled) -> tuple[Filled, str] | None:

@@ -15,6 +15,7 @@ _DASH = re.compile(r" {0,3}(?P<sign>[–—])[ \t]+(?=[^\W_])")
 _NO_SPACE = re.compile(r" {0,3}(?P<sign>-|\d{1,2}[.)])(?=[^\W\d_])")
 # Of a measure, '4 mm smaller', the word behind the number is small.
 _NO_STOP = re.compile(r" {0,3}(?P<number>\d{1,2})[ \t]+(?=[A-Z])")
+_SENTENCE = re.compile(r"[A-Z]")
 _NUMBERED = re.compile(r" {0,3}(\d{1,2})[.)][ \t]")
 _HEADING = re.compile(r" {0,3}(?:#.*|=+|-+)?\s*")
 
@@ -47,6 +48,18 @@ def unmade_lists(words: str) -> Iterator[Slip]:
             if of not in numbers and (2 if of == 1 else of - 1) in numbers:
                 yield _start(lines, number), *_without_stop(bare, line)
                 return
+    for number in range(1, len(lines) - 1):
+        upper, lower = (_NUMBERED.match(lines[number + one]) for one in (-1, 1))
+        if (
+            upper
+            and lower
+            and int(lower[1]) == int(upper[1]) + 2
+            and _SENTENCE.match(lines[number])
+        ):
+            line = lines[number].strip()
+            facts = {"entry": said(line), "right": said(f"{int(upper[1]) + 1}. {line}")}
+            yield _start(lines, number), "prose-list-sign", facts
+            return
     first = entries[0] if len(entries) > 1 else 0
     if first and not _HEADING.fullmatch(lines[first - 1]):
         yield _start(lines, first), "prose-list-above", {"entry": said(lines[first].strip())}

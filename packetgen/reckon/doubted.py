@@ -1,6 +1,5 @@
 """What waits while something else is told: of a cloth whose count may be a slip, of a chart that is an example still."""
 
-from collections import Counter
 from collections.abc import Collection, Iterable, Iterator
 
 from packetgen.diagnostics import Place, Problem, Problems
@@ -14,6 +13,8 @@ _OF_ALL = {
     *("magnets-no-room", "magnets-none-room", "magnets-bunched"),
     *("skein-short", "skein-little", "edges-bare"),
 }
+# Measures of a piece by which designs may not fit → what is told of then.
+_OF_THE_PIECE = {"trim-turned": "trim", "panel-corner": "panel"}
 _OF_SKEINS = {"skein-short", "skein-little"}
 _OF_THE_CHART = {
     *_OF_SKEINS,
@@ -31,27 +32,27 @@ def without_what_follows(told: Problems, all_series: Iterable[Series]) -> Proble
         for problem in told
         if problem.code in ("count-other", "count-rare", "count-unfit", "over-single")
     }
-    trims = {problem.place.path: problem for problem in told if problem.code == "trim-turned"}
+    measures = {problem.place.path: problem for problem in told if problem.code in _OF_THE_PIECE}
     doubted: dict[Place, tuple[Cloth | None, Problem]] = {}
     for series, option in _options(all_series):
         cloth, finish = f"cloths/{option.cloth.id}.yaml", f"finishes/{series.finish.id}/finish.yaml"
         if cloth in counts:
             doubted[option.place] = option.cloth, counts[cloth]
-        elif finish in trims:
-            doubted[option.place] = None, trims[finish]
-    told = _without_crowded(told, all_series)
+        elif finish in measures:
+            doubted[option.place] = None, measures[finish]
+    told = _without_idle(_without_crowded(told, all_series))
     if not doubted:
         return told
     cloths = [cloth for cloth, _ in doubted.values() if cloth]
     of_cloths = {place for place, (cloth, _) in doubted.items() if cloth}
     left = Problems()
     none_fits: set[Problem] = set()
-    unfit: Counter[Problem] = Counter()  # the count, and how many designs do not fit by it
+    unfit: dict[Problem, set[str]] = {}  # the count → the patterns that do not fit by it
     for problem in told:
         if problem.code == "does-not-fit" and problem.place in doubted:
-            unfit[doubted[problem.place][1]] += 1
-        elif problem.code == "border-broad" and problem.place.path in trims:
-            none_fits.add(trims[problem.place.path])
+            unfit.setdefault(doubted[problem.place][1], set()).add(problem.place.path)
+        elif problem.code == "border-broad" and problem.place.path in measures:
+            none_fits.add(measures[problem.place.path])
         elif not (
             _follows(problem, of_cloths, cloths)
             or (problem.code == "fit-tight" and problem.place in doubted)
@@ -59,11 +60,11 @@ def without_what_follows(told: Problems, all_series: Iterable[Series]) -> Proble
             left.take((problem,))
     told, left = left, Problems()
     for problem in told:
-        designs = unfit[problem]
+        designs = len(unfit.get(problem, ()))
         if designs or problem in none_fits:
             by_it = f"{counted(designs, 'design')} {'does' if designs == 1 else 'do'}"
             by_it = "the designs do" if problem in none_fits else by_it
-            what = "trim" if problem.code == "trim-turned" else "count"
+            what = _OF_THE_PIECE.get(problem.code, "count")
             facts = {what: problem.wrong, "designs": by_it, "hint": problem.right}
             left.add(problem.place, f"{what}-unfit", **facts)
         else:
@@ -87,7 +88,7 @@ def without_examples(told: Problems, charts: Collection[str]) -> Problems:
 
 def _without_crowded(told: Problems, all_series: Iterable[Series]) -> Problems:
     """Without the crowded cloths of a thread set of which all strands are in the needle, and without what skeins do not
-    reach for then: that is told of the set."""
+    reach for then: that is told of the set. Nor where a skein may be shorter than its card says."""
     places = {problem.place.path for problem in told if problem.code == "strands-all"}
     crowding = tuple(
         f"with {of}{one.strands} strands of {one.card.name} "
@@ -97,10 +98,21 @@ def _without_crowded(told: Problems, all_series: Iterable[Series]) -> Problems:
         if 1 < one.card.strands == one.strands
         for of in ("", "a blend of ")
     )
+    unsure = bool(crowding) or any(problem.code == "length-long" for problem in told)
     left = Problems()
     for problem in told:
         follows = problem.code == "coverage-crowded" and problem.wrong.startswith(crowding)
-        if not follows and not (crowding and problem.code in _OF_SKEINS):
+        if not follows and not (unsure and problem.code in _OF_SKEINS):
+            left.take((problem,))
+    return left
+
+
+def _without_idle(told: Problems) -> Problems:
+    """Without designers who have no pattern in the order of a series, where one is left out of it: it may be theirs."""
+    orders = {problem.place.path for problem in told if problem.code == "pattern-not-in-order"}
+    left = Problems()
+    for problem in told:
+        if problem.code != "designer-idle" or problem.place.path not in orders:
             left.take((problem,))
     return left
 
