@@ -403,6 +403,16 @@ CASES = (
         "series/garden-year/fern/pattern.yaml:9:13: 'r' and 'k' are stitched alike in 'moss', both with 'K4'; write 'E2' for 'r', as its remark says, 'brick'",
     ),
     Case(
+        "a line of the key copied with its numbers in both sets",
+        {PATTERN: ('k: {moss: K4, spool: "12"}', 'k: {moss: E2, spool: "10"}')},
+        "series/garden-year/fern/pattern.yaml:10:13: 'k' and 'r' are stitched alike in 'moss' (and in 'spool'), both with 'E2'; use one mark for both, or change one of them",
+    ),
+    Case(
+        "a line of the key copied that nothing uses",
+        {PATTERN: ("  k: {moss: K4", '  q: {moss: K4, spool: "12"}\n  k: {moss: K4')},
+        "series/garden-year/fern/pattern.yaml:10:3: the mark 'q' is never used; take its key line out, or stitch something with it",
+    ),
+    Case(
         "two blends of the same two colours",
         {
             PATTERN: (BLEND, BLEND + '  c: {moss: ["07", E2], spool: "14"}\n'),

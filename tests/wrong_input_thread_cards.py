@@ -95,6 +95,11 @@ CASES = (
         "threads/moss.yaml:6:9: advice: 80 m is long for one skein; look once more: should it be 8 m?",
     ),
     Case(
+        "a bead without its decimal sign",
+        {"beads/drop.yaml": ("size: 2.2 mm", "size: 22 mm")},
+        "beads/drop.yaml:2:7: advice: 22 mm across is large for a bead that is sewn on a stitch; look once more: should it be 2.2 mm?",
+    ),
+    Case(
         "a colour line copied with its colour",
         {MOSS: ('hex: "#4f7942"', 'hex: "#a04030"')},
         "threads/moss.yaml:11:37: advice: '07' has the very colour of 'E2', #a04030; look once more at both, or lay this aside in series.yaml where they are the same",

@@ -86,6 +86,11 @@ VALUES: dict[str, Fault] = {
         "look once more: should it be {better}?",
         Level.ADVICE,
     ),
+    "bead-large": Fault(
+        "{size} across is large for a bead that is sewn on a stitch",
+        "look once more: should it be {better}?",
+        Level.ADVICE,
+    ),
     "currency-other": Fault(
         "this price is in {currency}{more}, and those of most cards are in {usual}, so what is to buy has no single total",
         "write them all in one currency",

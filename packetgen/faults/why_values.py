@@ -121,6 +121,11 @@ WHY_VALUES: dict[str, Why] = {
         "choice): mostly the decimal sign was forgotten, and a kit would hold too few skeins. Spools and hanks hold more.",
         "Correct the length, or write in sold_as how it is sold. Where it is right, lay the advice aside in series.yaml.",
     ),
+    "bead-large": Why(
+        "Beads for a stitch are 1.5 to 4 mm across (common practice, no source), and from 10 mm on (our own choice) mostly "
+        "the decimal sign was forgotten: whether beads fit the cloth, and how large they are drawn, goes by it.",
+        "Correct the size. Where it is right, lay the advice aside in series.yaml.",
+    ),
     "currency-other": Why(
         "What a pattern or the whole series costs is added up for each currency alone, and a stitcher reads several "
         "totals that nobody can compare.",

@@ -33,7 +33,7 @@ _FINE_OVER_ONE = (
 # From what price of one skein or packet, and of a fat quarter of cloth, a decimal sign was forgotten most
 # likely, in currencies of which one buys about as much as a euro: our own choice.
 _DEAR, _DEAR_CLOTH = 60, 300
-_LONG_SKEIN_M = 60
+_LONG_SKEIN_M, _LARGE_BEAD_MM = 60, 10
 _COPIED = 3  # colours that two cards hardly share in number, name and hex: our own choice
 _LIKE_EURO = {"AUD", "CAD", "CHF", "EUR", "GBP", "NZD", "SGD", "USD"}
 
@@ -90,6 +90,8 @@ def _load(
             _check_count(filled, problems)
             _check_over(filled, problems)
         _check_price(filled, shape, problems)
+        if shape is BEAD_CARD:
+            _check_bead(filled, problems)
         if shape is THREAD_CARD:
             _check_tex(filled, problems)
             _check_length(filled, problems)
@@ -199,6 +201,14 @@ def _check_length(filled: Filled, problems: Problems) -> None:
         return
     length, better = (f"{plain(round(one, 2))} m" for one in (length_m, length_m / 10))
     problems.add(filled.place_of("length"), "length-long", length=length, better=better)
+
+
+def _check_bead(filled: Filled, problems: Problems) -> None:
+    """Advice on the size of a bead of which the decimal sign was forgotten."""
+    size_mm = filled["size"]
+    if size_mm is not None and size_mm >= _LARGE_BEAD_MM:
+        size, better = (f"{plain(round(one, 2))} mm" for one in (size_mm, size_mm / 10))
+        problems.add(filled.place_of("size"), "bead-large", size=size, better=better)
 
 
 def _check_price(filled: Filled, shape: Group, problems: Problems) -> None:

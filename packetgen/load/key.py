@@ -8,6 +8,7 @@ from itertools import pairwise
 from types import MappingProxyType
 
 from packetgen.diagnostics import Place, Problems, nearest_of
+from packetgen.load.alike_lines import Alike, AlikeLines
 from packetgen.load.cards import Cards
 from packetgen.load.key_remarks import called_in_remarks, colour_named, names_in_remarks
 from packetgen.load.references import resolve
@@ -21,7 +22,7 @@ from packetgen.load.strange_keys import (
     with_name,
 )
 from packetgen.load.values import Filled, Given
-from packetgen.load.words import LOST, listed, offer, said, shown
+from packetgen.load.words import LOST, offer, said, shown
 from packetgen.model import BARE, Colour, KeyLine, MatchedSet, Stitch, ThreadCard, ThreadSet
 from packetgen.shape_names import SHAPE_NAMES, SHAPE_WORDS
 
@@ -39,7 +40,7 @@ class Key:
 
     `places` has every usable mark, also of a line that is broken in itself; `marks` has besides
     these the signs of marks that cannot be used ('rr' for 'r'): nobody need call them unknown. It
-    says how each is worked, None where that cannot be told.
+    says how each is worked, None where that cannot be told. `alike` is not told of yet.
     """
 
     lines: tuple[KeyLine, ...]
@@ -47,6 +48,7 @@ class Key:
     marks: Mapping[str, Stitch | None]
     sound: bool  # whether every line could be read
     nameless: bool = False  # whether a line has a sign that cannot be a mark, such as a full stop
+    alike: tuple[Alike, ...] = ()
 
 
 def read_key(
@@ -101,7 +103,14 @@ def read_key(
     marks = worked | dict.fromkeys(sorted(meant - {BARE, LOST} - set(places)))
     if len(places) > len(SHAPE_NAMES):
         problems.add(given.place, "key-too-long", number=len(places), limit=len(SHAPE_NAMES))
-    return Key(tuple(lines), MappingProxyType(places), MappingProxyType(marks), sound, nameless)
+    return Key(
+        tuple(lines),
+        MappingProxyType(places),
+        MappingProxyType(marks),
+        sound,
+        nameless,
+        tuple(reader.alike.found),
+    )
 
 
 def check_strands(
@@ -162,11 +171,9 @@ class _KeyReader:
         self._cards = cards
         self._series_sets = series_sets
         self._problems = problems
-        # What a line stitches → the mark that does so first, and its line in the file.
-        self._stitched: dict[tuple[object, ...], tuple[str, Place]] = {}
+        self.alike = AlikeLines(sets, remarks)
         self._not_offered: set[str] = set()
         self._passed_over = passed_over  # sets of whose numbers all is told
-        self._remarks = remarks
         self._called = called  # by its number what the remarks of the key call a colour
         self._missing: dict[str, list[tuple[str, Place]]] = {}  # a set → lines that lack it
         self._pinned: dict[str, str] = {}  # chart shape → the mark that has it first
@@ -198,7 +205,7 @@ class _KeyReader:
             if name in halves:
                 sound = False
                 continue
-            self._once(mark, name, given, filled["stitch"], strands.get(name))
+            self._hear_alike(mark, name, given, filled["stitch"], strands.get(name))
             own = (self._sets or {}).get(name)
             needle = None if name in self._passed_over else self._needle(given, own)
             if own is None or needle is None:
@@ -402,47 +409,13 @@ class _KeyReader:
         facts = {"of": shown(card.name), "what": "colour", "name": said(number), "hint": hint}
         self._problems.add(place, "colour-unknown", **facts)
 
-    def _once(
+    def _hear_alike(
         self, mark: str, name: str, given: Given, stitch: str | None, strands: int | None
     ) -> None:
-        """Report a line that stitches exactly what another does:
-        the stitcher could not tell them apart.
-        """
         found = [named_thread(number) for number in given.value or ()]
         names = sorted(name for name in found if name is not None)
-        if not names or len(names) < len(found):
-            return
-        here = mark, given.place
-        first = self._stitched.setdefault((name, *names, stitch, strands), here)
-        if first[0] != mark:
-            both = listed((number for _, number in names), "and")
-            slips = ((one, self._by_remark(*one, name, names)) for one in (here, first))
-            either = here, "use one mark for both, or change one of them"
-            wrong, mend = next((slip for slip in slips if slip[1]), either)
-            right = first if wrong is here else here
-            self._problems.add(
-                wrong[1],
-                "key-lines-alike",
-                mark=said(wrong[0]),
-                other=said(right[0]),
-                numbers=both,
-                set=said(name),
-                mend=mend,
-            )
-
-    def _by_remark(
-        self, mark: str, place: Place, name: str, numbers: Collection[tuple[str, str]]
-    ) -> str:
-        """What to write for a mark whose line's remark names another colour than its number; '' where it names none."""
-        own = (self._sets or {}).get(name)
-        meant = (
-            colour_named(self._remarks.get(place.line, ""), own.card) if own is not None else None
-        )
-        if meant is None or len(numbers) > 1 or ("", meant.number) in numbers:
-            return ""
-        return (
-            f"write {said(meant.number)} for {said(mark)}, as its remark says, {said(meant.name)}"
-        )
+        if names and len(names) == len(found):
+            self.alike.hear(mark, given.place, name, names, (stitch, strands))
 
 
 def _parted(number: str) -> tuple[str, ...]:

@@ -5,6 +5,7 @@ from dataclasses import dataclass
 from itertools import pairwise
 
 from packetgen.diagnostics import Place, Problems
+from packetgen.load.alike_lines import tell_alike
 from packetgen.load.chart import (
     Chart,
     as_grid,
@@ -115,6 +116,8 @@ def load_pattern(
         if marks:
             unused = unused_marks(key.places, chart, worked.marks, bool(worked.beads), problems)
         check_marks(drawn, tuple(marks), key.places, unused, problems)
+    if key is not None:
+        tell_alike(key.alike, unused, problems)
     revisions = _revisions(filled, problems)
     _check_given(filled, problems)
     photographer, photo_awaited = photographer_in(folder, path, filled, problems)

@@ -126,6 +126,7 @@ BY_FIELD: Mapping[str, Mapping[str, tuple[str, ...]]] = {
     },
     "beads/<card>.yaml": {
         "name": ("card-of-one-name",),
+        "size": ("bead-large",),
         "price": ("price-dear", "currency-other"),
         "colours": ("card-copied",),
         "colours[].number": ("colour-twice", "number-for-name"),
