@@ -18,6 +18,7 @@ _MAY_PICTURE = re.compile(r"!\[|<img", re.IGNORECASE)
 _LEADS_IN = r"(?:\]\(\s*<?|<|\]:\s*<?|=\s*[\"']?)"
 _MAIL = "mailto:"
 _NUMBERED = re.compile(r"( {0,3})(\d{1,3})([.)])(?=[ \t]+\S)", re.ASCII)
+_ENTRY = re.compile(r"( {0,3})(?:[-*+]|\d{1,3}\.)[ \t](?=\S)", re.ASCII)
 # What a page keeps of HTML; of other tags only the words between them stay.
 TAGS = {
     *("p", "br", "hr", "em", "strong", "code", "blockquote", "ul", "ol", "li"),
@@ -40,7 +41,9 @@ def as_html(text: str) -> str:
     import markdown  # slow to load, and most texts are only looked through for links
 
     return markdown.markdown(
-        _with_full_stops(text), extensions=["tables", "sane_lists", "smarty"], output_format="html"
+        _set_in(_with_full_stops(text)),
+        extensions=["tables", "sane_lists", "smarty"],
+        output_format="html",
     )
 
 
@@ -58,6 +61,21 @@ def _with_full_stops(text: str) -> str:
         elif line[:1].strip() and not above.strip():
             last = 0  # a paragraph of its own
         above = line
+    return "\n".join(lines)
+
+
+def _set_in(text: str) -> str:
+    """Entries below another, set in as far as its words (CommonMark 0.31.2, 5.2 List items), as the library knows them:
+    by four spaces."""
+    lines, words_at = text.split("\n"), 0
+    for at, line in enumerate(lines):
+        entry = _ENTRY.match(line)
+        if entry and not entry[1]:
+            words_at = len(entry[0])
+        elif entry and words_at and len(entry[1]) >= words_at:
+            lines[at] = f"    {line.lstrip()}"
+        elif line[:1].strip() and not lines[at - 1].strip():
+            words_at = 0  # a paragraph of its own
     return "\n".join(lines)
 
 

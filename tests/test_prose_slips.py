@@ -72,6 +72,9 @@ def test_what_is_meant_as_it_stands_is_let_be(text):
         ("1. One\n2 Two\n3. Three", [("prose-list-sign", 1, 0)]),
         ("1. One\n2 Two", [("prose-list-sign", 1, 0)]),
         ("1. One is\n2 mm smaller", []),
+        ("1. One\n- Two\n3. Three", [("prose-list-sign", 1, 0)]),
+        ("1. One\n- of it\n- of it too\n2. Two", [("prose-list-sign", 1, 0)]),
+        ("- One\n2. Two\n- Three", [("prose-list-sign", 1, 0)]),
         ("1. One\nTwo is\n3. Three", [("prose-list-sign", 1, 0)]),
         ("1. One\ntwo is\n3. Three", []),
         ("1. One\nTwo is\n2. Three", []),
@@ -104,3 +107,20 @@ def test_what_is_surely_a_slip_is_told_where_it_begins(text, told):
 )
 def test_a_list_may_be_numbered_with_brackets(text, entries):
     assert as_html(text).count("<li>") == entries
+
+
+@pytest.mark.parametrize(
+    ("text", "lists"),
+    [
+        ("1. one\n   - of it\n   - of it too\n2. two", 2),
+        ("- one\n  - of it\n- two", 2),
+        ("1. one\n\n   - of it\n\n2. two", 2),
+        ("1. one\n  - of it", 1),
+        ("Of one:\n\n   - of it", 1),
+    ],
+)
+def test_entries_that_are_set_in_as_far_as_the_words_above_stand_below_it(text, lists):
+    """CommonMark 0.31.2, 5.2 List items: the words of '1. one' begin at the fourth column."""
+    html = as_html(text)
+    assert html.count("<ol>") + html.count("<ul>") == lists
+    assert ("</ul>\n</li>" in html) == (lists == 2)

@@ -259,6 +259,21 @@ CASES = (
     ),
     # By hand: the roof's slant from 0,40 to 60,0 is |400 + 1200 − 2400| / √5200 mm away from 10,20.
     Case(
+        "a drying time in hours and minutes",
+        {FINISH: ("dries_in: 1 h", "dries_in: 1 h 30 min")},
+        "finishes/shelf/finish.yaml:22:17: 'h 30 min' is not a unit for 'dries_in'; write 90 min",
+    ),
+    Case(
+        "a rail in inches, which touches nothing",
+        also("0,0 4.7,0 4.7,0.4 0,0.4", "0,140"),
+        "finishes/shelf/finish.yaml:18:14: advice: 'rail' of 4.7 × 0.4 mm can hardly be sawn, and corners are in mm; if these are cm, write 0,0 47,0 47,4 0,4",
+    ),
+    Case(
+        "screws of which the number stands alone",
+        {FINISH: TINY[FINISH] + "hardware:\n  - {name: wood screw, 2, size: 3 × 16 mm}\n"},
+        "finishes/shelf/finish.yaml:28:24: '2' stands there without its name; write pieces: 2",
+    ),
+    Case(
         "a panel measured from the corner of a gable, which reaches below the roof",
         {FINISH: _GABLED},
         "finishes/shelf/finish.yaml:4:12: the panel reaches beyond the wood, its corner 10,20 by 11.09 mm; keep each of its corners on a part, or write 10,50 110,50 110,150 10,150 if it is measured from the corner of 'back'",

@@ -272,7 +272,7 @@ WHY_FILES: dict[str, Why] = {
         "Take the name that is offered, or look it up in the reference.",
     ),
     "name-left-out": Why(
-        "Between braces each value stands behind its name, and the first one has none.",
+        "Between braces each value stands behind its name, and this one has none.",
         "Write the name, a colon and a space before it.",
     ),
     "colon-left-out": Why(

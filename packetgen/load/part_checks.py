@@ -22,6 +22,7 @@ from packetgen.load.piece_words import (
     point_said,
     sides_of,
     size_said,
+    slim,
 )
 from packetgen.load.placed_parts import (
     Hidden,
@@ -312,6 +313,8 @@ def _look_at_parts(
         )
     for far in apart:
         part = stand[far.number]
+        if slim(part["outline"]):
+            continue  # of its size that is told
         facts = _place_of_part(part) | {"gap": mm_said(far.gap_mm), "near": ""}
         if far.placed_twice:
             facts["mend"] = "its outline begins there already: take 'at' away"

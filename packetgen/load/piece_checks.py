@@ -2,7 +2,7 @@
 
 from packetgen.diagnostics import Place, Problems
 from packetgen.load.part_checks import complain_of_places
-from packetgen.load.piece_words import extent_of, from_cm, mm_said, sides_of, size_said
+from packetgen.load.piece_words import extent_of, from_cm, mm_said, sides_of, size_said, slim
 from packetgen.load.values import Filled
 from packetgen.load.words import said
 from packetgen.model import Outline, Part
@@ -17,7 +17,6 @@ _SCANT_FOLD_MM, _LARGE_STEP_MM = 8, 10
 # Ends of a trim that overlap by so little, of one that is so wide, were changed about with its width: our own choice.
 _SCANT_OVERLAP_MM, _WIDE_TRIM_MM = 8, 12
 _LONG_OVERLAP_MM = 60  # of the two ends of a trim: our own choice
-_SLIM_MM = 3  # from side to side; a narrower piece of wood is hardly sawn: our own choice
 
 
 def complain_of_piece(
@@ -172,7 +171,7 @@ def _look_at_slim_parts(filled: Filled, problems: Problems) -> None:
     """Advice on parts that nobody can saw: in another unit, mostly."""
     for given in filled.each("parts"):
         outline = given.value["outline"] if given.value is not None else None
-        if outline is not None and min(extent_of(outline)) < _SLIM_MM:
+        if outline is not None and slim(outline):
             problems.add(
                 given.value.place_of("outline"),
                 "part-slim",

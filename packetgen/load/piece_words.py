@@ -7,6 +7,7 @@ from packetgen.model import Outline
 from packetgen.units import plain
 
 SHOWN = 4  # corners of an outline
+_SLIM_MM = 3  # from side to side; a narrower piece of wood is hardly sawn: our own choice
 
 
 def sides_of(panel: Filled) -> tuple[float, float]:
@@ -18,6 +19,11 @@ def extent_of(outline: Outline) -> tuple[float, float]:
     """Its width and height, mm."""
     wide, high = (max(side) - min(side) for side in zip(*outline))
     return wide, high
+
+
+def slim(outline: Outline) -> bool:
+    """Whether nobody can saw it: in another unit, mostly."""
+    return min(extent_of(outline)) < _SLIM_MM
 
 
 def size_said(sides: tuple[float, float]) -> str:

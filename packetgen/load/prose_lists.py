@@ -15,6 +15,7 @@ _DASH = re.compile(r" {0,3}(?P<sign>[–—])[ \t]+(?=[^\W_])")
 _NO_SPACE = re.compile(r" {0,3}(?P<sign>-|\d{1,2}[.)])(?=[^\W\d_])")
 # Of a measure, '4 mm smaller', the word behind the number is small.
 _NO_STOP = re.compile(r" {0,3}(?P<number>\d{1,2})[ \t]+(?=[A-Z])")
+_AT_MARGIN = re.compile(r"(?P<sign>[-*+]|(?P<number>\d{1,2})[.)])[ \t]+(?=\S)")
 _SENTENCE = re.compile(r"[A-Z]")
 _NUMBERED = re.compile(r" {0,3}(\d{1,2})[.)][ \t]")
 _HEADING = re.compile(r" {0,3}(?:#.*|=+|-+)?\s*")
@@ -48,6 +49,17 @@ def unmade_lists(words: str) -> Iterator[Slip]:
             if of not in numbers and (2 if of == 1 else of - 1) in numbers:
                 yield _start(lines, number), *_without_stop(bare, line)
                 return
+    for number in range(1, len(lines)):
+        before, entry = (_AT_MARGIN.match(lines[number - back]) for back in (1, 0))
+        if before and entry and bool(before["number"]) != bool(entry["number"]):
+            begin = f"{int(before['number']) + 1}." if before["number"] else before["sign"]
+            next_one = _AT_MARGIN.match(lines[number + 1]) if number + 1 < len(lines) else None
+            if next_one and not next_one["number"] and not entry["number"]:
+                begin = f"    {entry['sign']}"  # several below a step
+            right = said(f"{begin} {lines[number][entry.end() :].strip()}")
+            facts = {"entry": said(lines[number].strip()), "right": right}
+            yield _start(lines, number), "prose-list-sign", facts
+            return
     for number in range(1, len(lines) - 1):
         upper, lower = (_NUMBERED.match(lines[number + one]) for one in (-1, 1))
         if (

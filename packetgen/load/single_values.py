@@ -45,6 +45,7 @@ _NUMBER = re.compile(r"-?\d{1,12}(\.\d{1,12})?", re.ASCII)
 _MEASURE = re.compile(
     r"((?:\d{1,6} )?\d{1,6}/\d{1,6}|\d{1,12}(?:\.\d{1,12})?)\s*(.*)", re.ASCII | re.DOTALL
 )
+_TWO_UNITS = re.compile(r"([a-z]+),? (?:and )?(\d{1,6}) ?([a-z]+)", re.ASCII | re.IGNORECASE)
 _PARTS = re.compile(r"(?:rgb)?\s*\(?\s*(\d{1,3})[\s,]+(\d{1,3})[\s,]+(\d{1,3})\s*\)?", re.ASCII)
 _ENDS_IN_QUOTE = re.compile(r'([^"]+)"')  # an apostrophe may end a word
 _CURLY = {"“": "”", "‘": "’", "„": "“", "«": "»"}
@@ -169,6 +170,18 @@ _SHORT_OF = {
 }
 
 
+def _added(kind: Measure, number: str, units: str) -> str:
+    """'1 h 30 min' as '90 min', where the first number stands before `units`, 'h 30 min'; '' where that is no sum."""
+    found = _TWO_UNITS.fullmatch(units)
+    if found is None:
+        return ""
+    large, small = (_SHORT_OF.get(one.casefold(), one) for one in (found[1], found[3]))
+    if large not in kind.units or small not in kind.units or kind.units[large] <= kind.units[small]:
+        return ""
+    both = parse_number(number) * kind.units[large] + float(found[2]) * kind.units[small]
+    return f"{plain(round(both / kind.units[small], 2))} {small}"
+
+
 def _measure(kind: Measure, text: str, report: Report) -> float | None:
     if re.match(r"\d+,\d", text, re.ASCII):
         report("decimal-comma", better=said(text.replace(",", ".", 1)))
@@ -191,6 +204,8 @@ def _measure(kind: Measure, text: str, report: Report) -> float | None:
         hint = offer(_SHORT_OF.get(unit.casefold(), unit), tuple(kind.units))
         if better := _turned(kind, match[1], unit):
             hint = f"the other way round that is {better}"
+        if better := _added(kind, match[1], unit):
+            hint = f"write {better}"
         report("unit-unknown", text.rindex(match[2]), unit=said(unit), hint=hint)
         return None
     try:

@@ -22,6 +22,7 @@ from packetgen.load.schema import (
     MapOf,
     Text,
     TextOr,
+    Whole,
 )
 from packetgen.load.set_out import gathered
 from packetgen.load.single_values import Asking, read_single
@@ -178,6 +179,11 @@ def _group(kind: Group, node: Node, called: str, example: str, problems: Problem
             )
             continue
         whole = False
+        if is_nothing(value) and (missing := _numberless(kind, entries, key)):
+            facts = {"said": said(key.value), "right": f"{missing}: {shown(key.value)}"}
+            problems.add(key.place, "name-left-out", **facts)
+            given[missing] = Given(None, key.place, False, name_place=key.place)
+            continue
         if is_nothing(value):
             problems.add(key.place, "name-alone", name=said(key.value), what=kind.what)
             continue
@@ -207,6 +213,16 @@ def _nameless(kind: Group, entries: tuple[Entry, ...]) -> str:
     if not (bare and needed) or kind.others is not None or len(entries) < 2:
         return ""
     return "" if nearest_of(re.split(r"[\s:=]", key.value)[0], names) else first.name
+
+
+def _numberless(kind: Group, entries: tuple[Entry, ...], key: TextNode) -> str:
+    """The one name of a whole number that must be there and is not, where such a number stands without it: '{name: wood
+    screw, 2}'; '' otherwise."""
+    there = {name.value for name, _ in entries}
+    missing = [field for field in kind.fields if field.required and field.name not in there]
+    if len(missing) != 1 or not isinstance(missing[0].kind, Whole) or not key.value.isdecimal():
+        return ""
+    return missing[0].name
 
 
 def _only_missing(kind: Group, entries: tuple[Entry, ...], value: Node) -> str:
