@@ -57,6 +57,17 @@ OF_FIGURES = (
             CHART: "\n".join(["rkbb" + "r" * 26, "rk.." + "r" * 26, *["r" * 30] * 8]),
         },
     ),
+    Case(
+        "four strands for two, on three cloths",
+        {
+            SERIES: ("card: moss, strands: 2", "card: moss, strands: 4"),
+            PATTERN: ("cloths:\n", "cloths:\n  - {cloth: brook-32, colour: frost}\n  - {cloth: brook-36, colour: frost}\n"),
+            **{
+                f"cloths/brook-{count}.yaml": TINY[CLOTH].replace("Hopsack 28", f"Brook {count}").replace("count: 28", f"count: {count}")
+                for count in (32, 36)
+            },
+        },
+    ),
     Case("a border in centimetres", {FINISH: ("border: 6 mm", "border: 48 mm")}),
     Case(
         "an inset that suits no card",

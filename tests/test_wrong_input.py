@@ -84,6 +84,7 @@ FOUND_AFTER_LOADING = {
     # provoked in test_coverage, test_bead_fit and test_isolated
     "coverage-thin",
     "coverage-crowded",
+    "coverage-everywhere",
     "beads-crowd",
     "alone-counted",
     "magnets-no-room",  # in test_magnets

@@ -259,6 +259,16 @@ CASES = (
     ),
     # By hand: the roof's slant from 0,40 to 60,0 is |400 + 1200 − 2400| / √5200 mm away from 10,20.
     Case(
+        "a comma before the decimals of a path",
+        panel("M 0,0 L 100,0 L 100,90,5 L 0,100 Z"),
+        "finishes/shelf/finish.yaml:4:26: after 'L' stand 3 numbers, and it takes 2 at a time; write 100,90.5 for 100,90,5: decimals have a full stop",
+    ),
+    Case(
+        "a step that sends to a step that there is not",
+        {"finishes/shelf/steps.md": "1. Saw the back.\n2. Do it as in step 7.\n"},
+        "finishes/shelf/steps.md:2:16: advice: here stands 'step 7', and the longest list of these steps ends with 2; mend the number, or say what is meant",
+    ),
+    Case(
         "a drying time in hours and minutes",
         {FINISH: ("dries_in: 1 h", "dries_in: 1 h 30 min")},
         "finishes/shelf/finish.yaml:22:17: 'h 30 min' is not a unit for 'dries_in'; write 90 min",

@@ -176,6 +176,11 @@ CASES = (
         f"{FILE}:4:17: 'before_release' cannot be 'teasers'; did you mean 'teaser'?",
     ),
     Case(
+        "thanks to a designer by her id",
+        {PATTERN: ("model_stitcher: Hazel Penn", "model_stitcher: alder")},
+        "series/garden-year/fern/pattern.yaml:23:27: advice: 'alder' is the id of a designer, and credits are printed as they stand; write model_stitcher: Wren Alder",
+    ),
+    Case(
         "a credit for a craft that nobody knows",
         {
             PATTERN: (

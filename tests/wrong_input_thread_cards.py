@@ -95,6 +95,11 @@ CASES = (
         "threads/moss.yaml:6:9: advice: 80 m is long for one skein; look once more: should it be 8 m?",
     ),
     Case(
+        "a word for one skein that tells its length too",
+        {MOSS: ("sold_as: skein", "sold_as: 'skein, 8 m'")},
+        "threads/moss.yaml:5:10: advice: 'skein, 8 m' is printed as the word for one unit, with its plural, and says more; write sold_as: skein: length, weight and price have lines of their own",
+    ),
+    Case(
         "a bead without its decimal sign",
         {"beads/drop.yaml": ("size: 2.2 mm", "size: 22 mm")},
         "beads/drop.yaml:2:7: advice: 22 mm across is large for a bead that is sewn on a stitch; look once more: should it be 2.2 mm?",

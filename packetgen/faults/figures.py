@@ -30,6 +30,11 @@ FIGURES: dict[str, Fault] = {
         "{better}",
         Level.ADVICE,
     ),
+    "coverage-everywhere": Fault(
+        "with {needle} all {number} choices of cloth are covered to {share}, {how}",
+        "{better}",
+        Level.ADVICE,
+    ),
     "beads-crowd": Fault(
         "{number} beads of {size} mm stand side by side, and on {cloth} they crowd",
         "take beads of {most} mm or less, a coarser cloth, or move them apart",
@@ -102,6 +107,11 @@ FIGURES: dict[str, Fault] = {
     "hardware-short": Fault(
         "the step says {said}, and of {of} there are {number} to buy",
         "mend the number here, or 'pieces' under 'hardware' in finish.yaml",
+        Level.ADVICE,
+    ),
+    "step-missing": Fault(
+        "here stands {said}, and the longest list of these steps ends with {last}",
+        "mend the number, or say what is meant",
         Level.ADVICE,
     ),
     "part-unsaid": Fault(
@@ -276,6 +286,11 @@ FIGURES: dict[str, Fault] = {
     "release-far": Fault(
         "{what} is released on {release}, {years} years after {revision}, when it is ready",
         "{hint}",
+        Level.ADVICE,
+    ),
+    "credit-by-id": Fault(
+        "{said} is the id of a designer, and credits are printed as they stand",
+        "write {craft}: {name}",
         Level.ADVICE,
     ),
     "credit-missing": Fault(

@@ -86,6 +86,11 @@ VALUES: dict[str, Fault] = {
         "look once more: should it be {better}?",
         Level.ADVICE,
     ),
+    "unit-more": Fault(
+        "{said} is printed as the word for one unit, with its plural, and says more",
+        "write {right}: length, weight and price have lines of their own",
+        Level.ADVICE,
+    ),
     "bead-large": Fault(
         "{size} across is large for a bead that is sewn on a stitch",
         "look once more: should it be {better}?",
@@ -222,7 +227,7 @@ VALUES: dict[str, Fault] = {
     "path-sign": Fault("{sign} is not part of a path", "{hint}"),
     "path-numbers": Fault(
         "after {letter} stand {number} numbers, and it takes {takes} at a time",
-        "write {better}: a lost number, comma or minus is the usual slip",
+        "write {better}",
     ),
     "strands-all": Fault(
         "by its card {card} parts into {strands} strands, and all of them go into the needle",

@@ -23,6 +23,13 @@ WHY_FIGURES: dict[str, Why] = {
         "With so many strands the crosses have no room, and the cloth goes stiff.",
         "Take fewer strands, or offer a coarser cloth.",
     ),
+    "coverage-everywhere": Why(
+        "With these strands in the needle the cloth shows between the crosses, or they have no room, on every cloth of "
+        "every pattern that is worked so: mostly the strands are another number than was meant.",
+        "Mend strands in series.yaml, or where that is right, those of the thread card. Where it is meant to be so, lay the "
+        "advice aside in series.yaml; whoever lays coverage-thin or coverage-crowded aside in a pattern is told of each "
+        "cloth.",
+    ),
     "beads-crowd": Why(
         "Beads side by side are wider than the stitches they sit on, so they push each other off.",
         "Take smaller beads, a coarser cloth, or leave a stitch between them.",
@@ -92,6 +99,10 @@ WHY_FIGURES: dict[str, Why] = {
     "hardware-short": Why(
         "A step counts more pieces than the hardware of finish.yaml has, which every packet lists to be bought.",
         "Mend the one of the two that is wrong.",
+    ),
+    "step-missing": Why(
+        "The text sends a reader to a step by its number, and no list of the file has so many.",
+        "Correct the number. Where a step of another page is meant, say of which; or lay the advice aside in series.yaml.",
     ),
     "part-unsaid": Why(
         "The steps speak of all parts but one: mostly it was given another name in finish.yaml and still has the old one in "
@@ -286,6 +297,11 @@ WHY_FIGURES: dict[str, Why] = {
         "The day of release lies more than two years after the last revision, by which the packet is ready: mostly two "
         "digits of the year have changed places. Until that day no page shows the pattern.",
         "Correct the year. If it is meant so, lay the advice aside.",
+    ),
+    "credit-by-id": Why(
+        "In 'designer' stands the id that series.yaml gives her; in credits stand names, since most of those who are thanked "
+        "have no id.",
+        "Write the name as readers shall see it. Where somebody is called so, lay the advice aside.",
     ),
     "credit-missing": Why(
         "The pattern does not say who stitched the model and who finished it. Packet and page thank both by name.",

@@ -121,6 +121,10 @@ WHY_VALUES: dict[str, Why] = {
         "choice): mostly the decimal sign was forgotten, and a kit would hold too few skeins. Spools and hanks hold more.",
         "Correct the length, or write in sold_as how it is sold. Where it is right, lay the advice aside in series.yaml.",
     ),
+    "unit-more": Why(
+        "Where a packet says how many skeins, spools or balls to buy, it takes the word from sold_as and makes its plural.",
+        "Write the word alone. Where a figure belongs to it, lay the advice aside in series.yaml.",
+    ),
     "bead-large": Why(
         "Beads for a stitch are 1.5 to 4 mm across (common practice, no source), and from 10 mm on (our own choice) mostly "
         "the decimal sign was forgotten: whether beads fit the cloth, and how large they are drawn, goes by it.",
@@ -316,7 +320,7 @@ WHY_VALUES: dict[str, Why] = {
     "path-numbers": Why(
         "Each letter of a path takes a fixed number of numbers, or several times as many for several lines or curves "
         "one after the other, and some are missing or too many.",
-        "Count the numbers after that letter: two make a point, and a comma or a minus parts them.",
+        "Count the numbers after that letter: two make a point, and a comma or a minus parts them. Decimals have a full stop.",
     ),
     "strands-all": Why(
         "On a thread card 'strands' says into how many the thread parts, and in a thread set how many of them go into the "

@@ -95,6 +95,7 @@ def _load(
         if shape is THREAD_CARD:
             _check_tex(filled, problems)
             _check_length(filled, problems)
+            _check_unit(filled, problems)
         if named_well:
             _check_name(filled, path, called, problems)
         colours = _colours(filled, "name" if shape is CLOTH else "number", problems)
@@ -201,6 +202,17 @@ def _check_length(filled: Filled, problems: Problems) -> None:
         return
     length, better = (f"{plain(round(one, 2))} m" for one in (length_m, length_m / 10))
     problems.add(filled.place_of("length"), "length-long", length=length, better=better)
+
+
+def _check_unit(filled: Filled, problems: Problems) -> None:
+    """Advice on a word for one unit in which its length stands too."""
+    unit: str | None = filled["sold_as"]
+    if not unit or not re.search(r"[\d,;:()/]", unit):
+        return
+    words = re.sub(r"[\d.,]+\s*(?:mm|cm|m|yd|in|g|kg|oz)?\b|[,;:()/.]", " ", unit).split()
+    right = " ".join(words) or "skein"
+    facts = {"said": said(unit), "right": f"sold_as: {shown(right)}"}
+    problems.add(filled.place_of("sold_as"), "unit-more", **facts)
 
 
 def _check_bead(filled: Filled, problems: Problems) -> None:

@@ -12,6 +12,7 @@ from packetgen.load.piece_checks import broader_place, complain_of_piece
 from packetgen.load.references import resolve
 from packetgen.load.shape_finish import FINISH
 from packetgen.load.sure import all_sure
+from packetgen.load.told_steps import complain_of_told_steps
 from packetgen.load.unsaid_part import complain_of_unsaid_part
 from packetgen.load.values import Filled
 from packetgen.load.words import said
@@ -56,6 +57,7 @@ def load_finishes(folder: ContentFolder, problems: Problems) -> Mapping[str, Fin
         _complain_of_no_magnets(filled, steps or "", f"{path}/steps.md", problems)
         _complain_of_no_backing(steps or "", f"{path}/steps.md", problems)
         complain_of_unsaid_part(filled, steps or "", problems)
+        complain_of_told_steps(steps or "", f"{path}/steps.md", problems)
         complain_of_counted_hardware(filled, steps or "", f"{path}/steps.md", problems)
         complain_of_piece(filled, None if None in parts else all_sure(parts), steps or "", problems)
         if (

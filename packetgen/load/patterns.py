@@ -120,6 +120,7 @@ def load_pattern(
         tell_alike(key.alike, unused, problems)
     revisions = _revisions(filled, problems)
     _check_given(filled, problems)
+    _check_credits(filled, around.designers, problems)
     photographer, photo_awaited = photographer_in(folder, path, filled, problems)
     aside = read_laid_aside(filled, problems)
     texts = {"story.md": story, "stitching.md": notes}
@@ -219,6 +220,18 @@ def _check_given(filled: Filled, problems: Problems) -> None:
         sold = filled.given["sold_at"]
         line = (sold.name_place or sold.place).line
         problems.add(filled.place_of("given_away"), "given-and-sold", line=line)
+
+
+def _check_credits(
+    filled: Filled, designers: Mapping[str, Designer | None] | None, problems: Problems
+) -> None:
+    """Advice on the short name of a designer, which would be printed as it stands."""
+    credits: Filled | None = filled["credits"]
+    for name, given in credits.given.items() if credits else ():
+        known = (designers or {}).get(given.value) if isinstance(given.value, str) else None
+        if known and known.name != given.value:
+            facts = {"said": said(given.value), "name": shown(known.name)}
+            problems.add(given.place, "credit-by-id", **facts, craft=name)
 
 
 def _credit(filled: Filled, name: str) -> str:

@@ -21,6 +21,8 @@ FLAT_WITHIN_MM = 0.005
 _MOST_SIDES = 2000  # of one curve
 MOST_CORNERS = 5000  # of the whole shape
 _GAP = re.compile(r"[\s,]*")
+_THREE = re.compile(r"-?\d+,-?\d+,\d+", re.ASCII)
+_USUAL = ": a lost number, comma or minus is the usual slip"
 _NUMBER = re.compile(r"[+-]?(?:\d{1,9}\.?\d{0,12}|\.\d{1,12})(?:[eE][+-]?\d{1,2})?", re.ASCII)
 _FLAG = re.compile(r"[01]")
 _TAKES = {"M": 2, "L": 2, "H": 1, "V": 1, "C": 6, "S": 4, "Q": 4, "T": 2, "A": 7, "Z": 0}
@@ -97,7 +99,8 @@ def _steps(text: str, report: Report) -> list[_Step] | None:
                     letter=said(letter),
                     takes=takes,
                     number=read + len(numbers),
-                    better=f"{read} or {read + takes}" if read else f"{takes}",
+                    better=_with_full_stop(text[begun + 1 :])
+                    or (f"{read} or " if read else "") + f"{read + takes}{_USUAL}",
                 )
                 return None
             read += len(numbers)
@@ -106,6 +109,17 @@ def _steps(text: str, report: Report) -> list[_Step] | None:
             steps.append(_Step(letter if first else follows, numbers, begun))
             first = False
     return steps
+
+
+def _with_full_stop(after: str) -> str:
+    """The one point behind the letter that has three numbers, with a full stop before what may be its decimals: '150,135,5'
+    as '150,135.5'; '' where there is none."""
+    numbers = re.split(r"[A-Za-z]", after, maxsplit=1)[0].split()
+    odd = [one for one in numbers if _THREE.fullmatch(one)]
+    if len(odd) != 1 or any("," not in one for one in numbers):
+        return ""
+    across, down, decimals = odd[0].split(",")
+    return f"{across},{down}.{decimals} for {odd[0]}: decimals have a full stop"
 
 
 def _past_gap(text: str, at: int) -> int:

@@ -17,6 +17,7 @@ from packetgen.reckon.bead_fit import complain_of_beads
 from packetgen.reckon.contrast import complain_of_contrast
 from packetgen.reckon.conversions import complain_of_conversions
 from packetgen.reckon.coverage import complain_of_coverage
+from packetgen.reckon.coverage_of_sets import complain_of_sets
 from packetgen.reckon.doubted import without_examples, without_what_follows
 from packetgen.reckon.figures import Figures, complain
 from packetgen.reckon.isolated import complain_of_isolated
@@ -79,10 +80,12 @@ def proof(
         complain_of_series(each.series, problems)
         complain_of_contrast(each.series, problems)
         complain_of_letters(each.series, problems)
+        works = [(figure.pattern, figure.works) for figure in each.figures]
+        told_sets = complain_of_sets(each.series, works, problems)
         for figure in each.figures:
             counts = {work.line.mark: work.total_stitches for work in figure.works}
             complain_of_likeness(figure.pattern, counts, problems)
-            complain_of_coverage(figure.pattern, figure.works, problems)
+            complain_of_coverage(figure.pattern, figure.works, problems, told_sets)
             complain_of_beads(figure.pattern, problems)
             complain_of_isolated(figure.pattern, figure.isolated, problems)
             complain_of_conversions(figure.pattern, problems)

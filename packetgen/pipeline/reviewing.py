@@ -116,11 +116,14 @@ def _praised(each: Reckoned, problems: Problems) -> Praised:
     below = {
         code for folder, found in codes.items() if folder.startswith(of_series) for code in found
     }
+    of_sets = codes.get(of_series, set()) & {"coverage-everywhere"}
     return Praised(
         {
             figures.pattern.id: (
                 *praise_of_pattern(
-                    figures, each.series, codes.get(pattern_folder(figures.pattern), ())
+                    figures,
+                    each.series,
+                    of_sets | codes.get(pattern_folder(figures.pattern), set()),
                 ),
                 *praise_of_symbols(figures),
             )

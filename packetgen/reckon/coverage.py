@@ -19,7 +19,7 @@ good (common practice, no source): two strands of a six-ply of 25 tex each on 14
 and 32 over two, one on 25 and 28 over one, three on 11.
 """
 
-from collections.abc import Sequence
+from collections.abc import Collection, Sequence
 from dataclasses import dataclass
 from math import pi, sqrt
 
@@ -110,9 +110,13 @@ def coverage(cards: Sequence[ThreadCard], strands: int, cell: float) -> Coverage
 
 
 def set_coverage(thread_set: ThreadSet, cell: float) -> Coverage:
-    """Of the set's own card in the set's own strands, as most of its key lines are worked."""
-    strands = 1 if thread_set.card.braid else thread_set.strands
-    return coverage((thread_set.card,), strands, cell)
+    """As most of its key lines are worked."""
+    return coverage(*usual_needle(thread_set), cell)
+
+
+def usual_needle(thread_set: ThreadSet) -> tuple[tuple[ThreadCard, ...], int]:
+    """The set's own card, in the set's own strands."""
+    return (thread_set.card,), 1 if thread_set.card.braid else thread_set.strands
 
 
 @dataclass(frozen=True)
@@ -159,15 +163,22 @@ def needles(works: tuple[Work, ...], thread_set: ThreadSet) -> tuple[Needle, ...
     return tuple(found.values())
 
 
-def complain_of_coverage(pattern: Pattern, works: tuple[Work, ...], problems: Problems) -> None:
+def complain_of_coverage(
+    pattern: Pattern,
+    works: tuple[Work, ...],
+    problems: Problems,
+    told_sets: Collection[str] = (),
+) -> None:
     """Advice where full crosses as their author has them come out thin or crowded on a cloth of hers:
-    one line a cloth, thread set and needle."""
+    one line a cloth, thread set and needle. Of the strands of `told_sets`, by id, that is told."""
     for option in pattern.cloths:
         if option.over_blocks:
             continue  # is told for itself
         cell = cell_mm(option.cloth.count_per_inch, option.over)
         for thread_set in pattern.thread_sets:
             for needle in needles(works, thread_set):
+                if thread_set.id in told_sets and needle.strands == usual_needle(thread_set)[1]:
+                    continue
                 found = coverage(needle.cards, needle.strands, cell)
                 whole = any(seems_whole(card.tex, card.strands) for card in needle.cards)
                 if found.word == "good" or (whole and found.word == "crowded"):

@@ -11,10 +11,11 @@ _OF_THE_CLOTH = {"coverage-thin", "coverage-crowded", "beads-crowd", "cut-wastes
 # thirstiest cloth.
 _OF_ALL = {
     *("magnets-no-room", "magnets-none-room", "magnets-bunched"),
-    *("skein-short", "skein-little", "edges-bare"),
+    *("skein-short", "skein-little", "edges-bare", "coverage-everywhere"),
 }
 # Measures of a piece by which designs may not fit → what is told of then.
 _OF_THE_PIECE = {"trim-turned": "trim", "panel-corner": "panel"}
+_OF_CROWDING = {"coverage-crowded", "coverage-everywhere"}
 _OF_SKEINS = {"skein-short", "skein-little"}
 _OF_THE_CHART = {
     *_OF_SKEINS,
@@ -88,20 +89,22 @@ def without_examples(told: Problems, charts: Collection[str]) -> Problems:
 
 def _without_crowded(told: Problems, all_series: Iterable[Series]) -> Problems:
     """Without the crowded cloths of a thread set of which all strands are in the needle, and without what skeins do not
-    reach for then: that is told of the set. Nor where a skein may be shorter than its card says."""
+    reach for then: that is told of the set. Nor where a skein may be shorter than its card says, or other strands are
+    meant on every cloth."""
     places = {problem.place.path for problem in told if problem.code == "strands-all"}
     crowding = tuple(
-        f"with {of}{one.strands} strands of {one.card.name} "
+        f"with {of}{one.strands} strands of "
         for series in all_series
         if series.place.path in places
         for one in series.thread_sets
         if 1 < one.card.strands == one.strands
         for of in ("", "a blend of ")
     )
-    unsure = bool(crowding) or any(problem.code == "length-long" for problem in told)
+    slips = {"length-long", "coverage-everywhere"}
+    unsure = bool(crowding) or not slips.isdisjoint(problem.code for problem in told)
     left = Problems()
     for problem in told:
-        follows = problem.code == "coverage-crowded" and problem.wrong.startswith(crowding)
+        follows = problem.code in _OF_CROWDING and problem.wrong.startswith(crowding)
         if not follows and not (unsure and problem.code in _OF_SKEINS):
             left.take((problem,))
     return left

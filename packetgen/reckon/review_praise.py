@@ -23,7 +23,7 @@ from packetgen.units import from_to
 # highest level (1.4.6).
 _WELL_USED, _BEST_CONTRAST = 0.85, 7.0
 _OF_CONVERSIONS = {"conversion-collides", "conversion-far", "match-too-few"}
-_OF_COVER = {"coverage-thin", "coverage-crowded", "beads-crowd"}
+_OF_COVER = {"coverage-thin", "coverage-crowded", "coverage-everywhere", "beads-crowd"}
 _OF_MAGNETS = {"magnets-no-room", "magnets-bunched"}
 _FOR_NOTHING = {"thread-set-unused", "designer-idle", "paint-unused"}
 

@@ -52,6 +52,7 @@ def environment(own_templates: Path | None = None) -> Environment:
         whole_end=_whole_end,
         plain=units.plain,
         plural=nouns.plural,
+        listed=nouns.listed,
         grams=units.grams,
         put_up=units.put_up,
         prose=prose,

@@ -1,0 +1,22 @@
+"""Steps that the steps themselves name by their number, beside those that there are."""
+
+import re
+
+from packetgen.diagnostics import Problems, place_in
+from packetgen.load.words import said
+
+_NAMED = re.compile(r"\bsteps?\s+(?P<number>\d{1,2})\b", re.IGNORECASE)
+_ENTRY = re.compile(r"^ {0,3}(\d{1,2})[.)][ \t]+\S", re.MULTILINE)
+
+
+def complain_of_told_steps(steps: str, path: str, problems: Problems) -> None:
+    """Advice where a text names a step by a number that none of its lists reaches."""
+    numbers = [int(entry[1]) for entry in _ENTRY.finditer(steps)]
+    if not numbers:
+        return
+    # Who writes '1.' before each leaves the counting to the page.
+    last = len(numbers) if len(set(numbers)) == 1 else max(numbers)
+    for named in _NAMED.finditer(steps):
+        if int(named["number"]) > last:
+            facts = {"said": said(named[0]), "last": last}
+            problems.add(place_in(steps, named.start(), path), "step-missing", **facts)

@@ -1,0 +1,62 @@
+"""Thread sets that cover every cloth of a series thinly, or crowd it: that is told of the set, once."""
+
+from collections import Counter
+from collections.abc import Iterator, Sequence
+
+from packetgen.diagnostics import Problems
+from packetgen.model import Pattern, Series, ThreadSet
+from packetgen.nouns import counted
+from packetgen.reckon.coverage import Coverage, needles, set_coverage, usual_needle
+from packetgen.reckon.sizes import cell_mm
+from packetgen.reckon.thread import Work
+from packetgen.yarn_numbers import seems_whole
+
+_MANY = 3  # choices of cloth: of fewer each is told for itself
+_CODES = {"coverage-thin", "coverage-crowded"}
+_HOW = {"thin": "which looks thin", "crowded": "which is crowded"}
+_ELSE = {
+    "thin": "finer cloths or a thicker thread would be covered better",
+    "crowded": "coarser cloths or a finer thread would lie flatter",
+}
+
+Works = tuple[Pattern, tuple[Work, ...]]
+
+
+def complain_of_sets(series: Series, works: Sequence[Works], problems: Problems) -> frozenset[str]:
+    """Advice on each such set; their ids. Where an author lays one of their cloths aside, she looks at each."""
+    singly = any(one.code in _CODES for pattern, _ in works for one in pattern.laid_aside)
+    told = set()
+    for thread_set in series.thread_sets if not singly else ():
+        found = list(_covered(thread_set, works))
+        words = {one.word for one in found}
+        whole = seems_whole(thread_set.card.tex, thread_set.card.strands)
+        if len(found) < _MANY or len(words) > 1 or "good" in words or whole:
+            continue  # of a card whose weight is that of the whole thread that is told
+        (word,) = words
+        told.add(thread_set.id)
+        cards, strands = usual_needle(thread_set)
+        low, high = (pick(one.percent for one in found) for pick in (min, max))
+        ((better, _),) = Counter(one.better for one in found).most_common(1)
+        problems.add(
+            thread_set.place,
+            "coverage-everywhere",
+            needle=f"{counted(strands, 'strand')} of {cards[0].name}",
+            number=len(found),
+            share=f"{low} %" if low == high else f"{low} to {high} %",
+            how=_HOW[word],
+            better=f"write strands: {better}" if better else _ELSE[word],
+        )
+    return frozenset(told)
+
+
+def _covered(thread_set: ThreadSet, works: Sequence[Works]) -> Iterator[Coverage]:
+    """By the set's own needle, of each choice of cloth on which something is worked with it."""
+    for pattern, its in works:
+        if thread_set not in pattern.thread_sets:
+            continue
+        used = [(one.cards, one.strands) for one in needles(its, thread_set)]
+        if usual_needle(thread_set) in used:
+            for option in pattern.cloths:
+                if not option.over_blocks:
+                    cell = cell_mm(option.cloth.count_per_inch, option.over)
+                    yield set_coverage(thread_set, cell)
