@@ -264,6 +264,36 @@ CASES = (
         "finishes/shelf/finish.yaml:4:26: after 'L' stand 3 numbers, and it takes 2 at a time; write 100,90.5 for 100,90,5: decimals have a full stop",
     ),
     Case(
+        "screws of a step that nobody is told to buy",
+        {"finishes/shelf/steps.md": "1. Drive in the two wood screws.\n"},
+        "finishes/shelf/steps.md:1:17: advice: the step says 'two wood screws', and nobody is told to buy any; add it to 'hardware' in finish.yaml, as {name: wood screw, pieces: 2}",
+    ),
+    Case(
+        "a rail in the air, beside a step that laces",
+        also("0,0 120,0 120,10 0,10", "0,129")
+        | {"finishes/shelf/steps.md": "1. Fix the rail below, and lace it to the back.\n"},
+        "finishes/shelf/finish.yaml:19:9: advice: 'rail', at 0,129, stands 9 mm away from the nearest other part; mend that, so that the two touch, as at 0,120",
+    ),
+    Case(
+        "a screw with a nought too many",
+        {
+            FINISH: TINY[FINISH]
+            + "hardware:\n  - {name: wood screw, pieces: 2, size: 3 × 250 mm}\n",
+            "finishes/shelf/steps.md": "1. Drive in the two wood screws.\n",
+        },
+        "finishes/shelf/finish.yaml:28:41: advice: 'wood screw' of 250 mm is longer than the whole piece, which is 120 mm at its longest; look once more: a nought too many, or another unit?",
+    ),
+    Case(
+        "how many litres a square metre takes, of which the units changed places",
+        {FINISH: ("covers: 10 m2 per litre", "covers: 11 litre per m2")},
+        "finishes/shelf/finish.yaml:21:16: 'litre per m2' is not a unit for 'covers'; write 11 m2 per litre",
+    ),
+    Case(
+        "hinges that no step puts on",
+        {FINISH: TINY[FINISH] + "hardware:\n  - {name: brass hinge, pieces: 2, size: 20 mm}\n"},
+        "finishes/shelf/finish.yaml:28:12: advice: every packet lists 'brass hinge' to buy, and no step has a word of it; add a step that uses it, or take this entry out",
+    ),
+    Case(
         "a step that sends to a step that there is not",
         {"finishes/shelf/steps.md": "1. Saw the back.\n2. Do it as in step 7.\n"},
         "finishes/shelf/steps.md:2:16: advice: here stands 'step 7', and the longest list of these steps ends with 2; mend the number, or say what is meant",

@@ -378,6 +378,31 @@ CASES = (
         "series/garden-year/fern/stitching.md:1:27: advice: '07' is fern of Moss Stranded, and no line of the key has that thread; name one of the key, or take it out",
     ),
     Case(
+        "a thread in the notes, by its number alone, that the key has no more",
+        {
+            PATTERN: TINY[PATTERN].replace(
+                '"07"], spool: ["10", "14"]', 'K4], spool: ["10", "12"]'
+            ),
+            f"{FERN}/stitching.md": "Begin in the middle, with thread 07.\n",
+        },
+        "series/garden-year/fern/stitching.md:1:34: advice: '07' is fern of Moss Stranded, and no line of the key has that thread; name one of the key, or take it out",
+    ),
+    Case(
+        "a thread in the notes that no card has",
+        {f"{FERN}/stitching.md": "Begin in the middle, with thread 99, and use 2 threads.\n"},
+        "series/garden-year/fern/stitching.md:1:34: advice: here stands thread '99', and neither Moss Stranded nor another card of the pattern has that; write the number of one in the key, or take it out",
+    ),
+    Case(
+        "a thread in the list at the chart's head that the key has no more",
+        {
+            PATTERN: TINY[PATTERN].replace(
+                '"07"], spool: ["10", "14"]', 'K4], spool: ["10", "12"]'
+            ),
+            CHART: "# b  07 fern\nrrbb\nrk..\n",
+        },
+        "series/garden-year/fern/chart.txt:1:6: advice: '07' is fern of Moss Stranded, and no line of the key has that thread; name one of the key, or take it out",
+    ),
+    Case(
         "an old number in the notes",
         {f"{FERN}/stitching.md": "Begin in the middle.\n\nPeat (K5) hides well.\n"},
         "series/garden-year/fern/stitching.md:3:7: advice: here stands 'Peat (K5)', and 'peat' is 'K4' on Moss Stranded; write 'K4', or take the number out",

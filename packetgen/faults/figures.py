@@ -109,6 +109,21 @@ FIGURES: dict[str, Fault] = {
         "mend the number here, or 'pieces' under 'hardware' in finish.yaml",
         Level.ADVICE,
     ),
+    "hardware-unlisted": Fault(
+        "the step says {said}, and nobody is told to buy any",
+        "add it to 'hardware' in finish.yaml, as {entry}",
+        Level.ADVICE,
+    ),
+    "hardware-unsaid": Fault(
+        "every packet lists {name} to buy, and no step has a word of it",
+        "add a step that uses it, or take this entry out",
+        Level.ADVICE,
+    ),
+    "hardware-long": Fault(
+        "{name} of {size} is longer than the whole piece, which is {piece} at its longest",
+        "look once more: a nought too many, or another unit?",
+        Level.ADVICE,
+    ),
     "step-missing": Fault(
         "here stands {said}, and the longest list of these steps ends with {last}",
         "mend the number, or say what is meant",

@@ -49,6 +49,11 @@ PATTERNS: dict[str, Fault] = {
         "all {number} key lines name a thread set {old}, which there is not, and none says anything for {new}",
         "write {new} in place of {old} in each of them, or give the set its old name back",
     ),
+    "thread-told-none": Fault(
+        "here stands thread {number}, and neither {card} nor another card of the pattern has that",
+        "write the number of one in the key, or take it out",
+        Level.ADVICE,
+    ),
     "thread-idle": Fault(
         "{number} is {name} of {card}, and no line of the key has that thread",
         "name one of the key, or take it out",

@@ -100,6 +100,21 @@ WHY_FIGURES: dict[str, Why] = {
         "A step counts more pieces than the hardware of finish.yaml has, which every packet lists to be bought.",
         "Mend the one of the two that is wrong.",
     ),
+    "hardware-unlisted": Why(
+        "A step counts screws, nails, hinges, dowels, brackets, bolts or tacks, and none of that kind stands under "
+        "'hardware', from which the packet tells what to buy.",
+        "Add the entry, or correct the step; or lay the advice aside in series.yaml.",
+    ),
+    "hardware-unsaid": Why(
+        "What stands under 'hardware' is told to buy in every packet, and no word of the steps begins like one of its "
+        "name: mostly a step is gone, or it calls the thing otherwise.",
+        "Add a step, use the same word in both places, or take the entry out; or lay the advice aside in series.yaml.",
+    ),
+    "hardware-long": Why(
+        "Screws, nails, dowels and the like go into the wood, and the last length of this one's size is more than all parts "
+        "together are wide or high.",
+        "Correct the size; or lay the advice aside in series.yaml.",
+    ),
     "step-missing": Why(
         "The text sends a reader to a step by its number, and no list of the file has so many.",
         "Correct the number. Where a step of another page is meant, say of which; or lay the advice aside in series.yaml.",

@@ -61,6 +61,10 @@ WHY_PATTERNS: dict[str, Why] = {
         "Exchange the word in all key lines in one go with your editor's search and replace, or change the name in "
         "series.yaml back, and in thread_sets.",
     ),
+    "thread-told-none": Why(
+        "A text tells of a thread by a number that no thread card of the pattern has, though it looks like theirs.",
+        "Correct the number; where a thread of no card is proposed, lay the advice aside.",
+    ),
     "thread-idle": Why(
         "A text tells of a thread that the chart is not stitched in: its number was exchanged in the key, or it is another "
         "pattern's. A buyer would look for its skein on the list of what to buy.",

@@ -1,13 +1,20 @@
-"""Pieces of hardware that the steps count, beside the number that a stitcher is told to buy."""
+"""Pieces of hardware that the steps count, beside those that a stitcher is told to buy."""
 
 import re
 
 from packetgen.diagnostics import Problems, place_in
 from packetgen.load.number_words import NUMBER_WORDS, meant_number
+from packetgen.load.piece_words import mm_said
 from packetgen.load.values import Filled
 from packetgen.load.words import said
 from packetgen.nouns import plural
 
+# What nobody has in the house in the number that is meant; pins and hooks may be those of the wall.
+_TO_BUY = ("screw", "nail", "hinge", "dowel", "bracket", "bolt", "tack")
+# What goes into wood, and so is no longer than the piece is.
+_INTO_WOOD = re.compile(r"\b(?:screw|nail|bolt|dowel|pin|tack|hook|eye)s?\b", re.IGNORECASE)
+_LAST_LENGTH = re.compile(r"(\d+(?:\.\d+)?)\s*(mm|cm|in)\b(?!.*\d)", re.ASCII)
+_MM = {"mm": 1.0, "cm": 10.0, "in": 25.4}
 _LEAST = 3  # letters of a word that names a piece
 _NUMBER = rf"(?<![\w.,/×-])(?P<number>\d{{1,3}}|{'|'.join(NUMBER_WORDS)})"
 
@@ -24,13 +31,46 @@ def complain_of_counted_hardware(filled: Filled, steps: str, path: str, problems
     for kind, number in pieces.items():
         if len(kind) < _LEAST:
             continue
-        many = rf"(?:{re.escape(kind)}|{re.escape(plural(kind))})"
-        counting = re.compile(
-            rf"{_NUMBER}\s+(?:(?!(?:mm|cm|in|inch)\b)[a-z-]+\s+)?{many}\b", re.IGNORECASE
-        )
-        for found in counting.finditer(steps):
+        for found in _counting(kind).finditer(steps):
             told = meant_number(found["number"])
             if told is not None and told > number:
                 facts = {"said": said(found[0]), "of": said(kind), "number": number}
                 problems.add(place_in(steps, found.start(), path), "hardware-short", **facts)
                 break
+
+
+def complain_of_unlisted_hardware(
+    filled: Filled, steps: str, path: str, problems: Problems
+) -> None:
+    """Advice where a step counts pieces of a kind of which none is to buy: 'two hinges'."""
+    names = " ".join(
+        one.value["name"].casefold()
+        for one in filled.each("hardware")
+        if one.value is not None and one.value["name"]
+    )
+    for kind in _TO_BUY:
+        found = _counting(kind).search(steps) if kind not in names else None
+        if found and (number := meant_number(found["number"])):
+            name = f"{found['what'] or ''}{kind}".casefold()
+            facts = {"said": said(found[0]), "entry": f"{{name: {name}, pieces: {number}}}"}
+            problems.add(place_in(steps, found.start(), path), "hardware-unlisted", **facts)
+
+
+def complain_of_long_hardware(filled: Filled, longest_mm: float, problems: Problems) -> None:
+    """Advice on a screw and the like that is longer than the whole piece is wide and high."""
+    for one in filled.each("hardware"):
+        line = one.value
+        if line is None or not line["name"] or not line["size"]:
+            continue
+        length = _LAST_LENGTH.search(line["size"])
+        into_wood = _INTO_WOOD.search(line["name"])
+        if length and into_wood and float(length[1]) * _MM[length[2]] > longest_mm:
+            facts = {"name": said(line["name"]), "size": length[0], "piece": mm_said(longest_mm)}
+            problems.add(line.place_of("size"), "hardware-long", **facts)
+
+
+def _counting(kind: str) -> re.Pattern[str]:
+    """'two wood screws'."""
+    many = rf"(?:{re.escape(kind)}|{re.escape(plural(kind))})"
+    what = r"(?P<what>(?!(?:mm|cm|in|inch)\b)[a-z-]+\s+)?"
+    return re.compile(rf"{_NUMBER}\s+{what}{many}\b", re.IGNORECASE)

@@ -4,7 +4,11 @@ import re
 from collections.abc import Mapping
 
 from packetgen.diagnostics import Place, Problems, place_in, seen_from
-from packetgen.load.counted_hardware import complain_of_counted_hardware
+from packetgen.load.counted_hardware import (
+    complain_of_counted_hardware,
+    complain_of_long_hardware,
+    complain_of_unlisted_hardware,
+)
 from packetgen.load.documents import read_document, read_markdown
 from packetgen.load.files import ContentFolder, valid_id
 from packetgen.load.once import Once
@@ -13,7 +17,7 @@ from packetgen.load.references import resolve
 from packetgen.load.shape_finish import FINISH
 from packetgen.load.sure import all_sure
 from packetgen.load.told_steps import complain_of_told_steps
-from packetgen.load.unsaid_part import complain_of_unsaid_part
+from packetgen.load.unsaid_part import complain_of_unsaid_hardware, complain_of_unsaid_part
 from packetgen.load.values import Filled
 from packetgen.load.words import said
 from packetgen.model import (
@@ -57,8 +61,12 @@ def load_finishes(folder: ContentFolder, problems: Problems) -> Mapping[str, Fin
         _complain_of_no_magnets(filled, steps or "", f"{path}/steps.md", problems)
         _complain_of_no_backing(steps or "", f"{path}/steps.md", problems)
         complain_of_unsaid_part(filled, steps or "", problems)
+        complain_of_unsaid_hardware(filled, steps or "", problems)
         complain_of_told_steps(steps or "", f"{path}/steps.md", problems)
         complain_of_counted_hardware(filled, steps or "", f"{path}/steps.md", problems)
+        complain_of_unlisted_hardware(filled, steps or "", f"{path}/steps.md", problems)
+        if None not in parts:
+            complain_of_long_hardware(filled, _longest_mm(all_sure(parts)), problems)
         complain_of_piece(filled, None if None in parts else all_sure(parts), steps or "", problems)
         if (
             named_well
@@ -69,6 +77,12 @@ def load_finishes(folder: ContentFolder, problems: Problems) -> Mapping[str, Fin
         ):
             pieces[name] = _piece(name, filled, all_sure(paints.values()), all_sure(parts), steps)
     return pieces
+
+
+def _longest_mm(parts: tuple[Part, ...]) -> float:
+    """Across or down, of all parts together in their places."""
+    corners = [(x + part.at_mm[0], y + part.at_mm[1]) for part in parts for x, y in part.outline]
+    return max((max(side) - min(side) for side in zip(*corners)), default=0.0)
 
 
 def _complain_of_glue(filled: Filled, steps: str, path: str, problems: Problems) -> None:

@@ -4,11 +4,13 @@ import re
 from collections.abc import Collection, Mapping, Sequence
 
 from packetgen.diagnostics import Place, Problems
+from packetgen.load.told_numbers import form_of
 from packetgen.load.words import said, shown
 from packetgen.model import Colour, ThreadCard
 
 # Of figures and letters, as 'M170': what is shorter, or of figures alone, may count or measure something.
 _NUMBER = re.compile(r"(?<![\w#.,/-])(?=\w*\d)(?=\w*[A-Za-z])\w{3,7}(?![\w-])", re.ASCII)
+_THREAD = re.compile(r"\bthreads?\s+(?:no\.?\s*)?(?P<number>\w*\d\w*)(?![\w-])", re.IGNORECASE)
 _COUNTS = re.compile(r"[1-9]\d?")  # '12 white stitches': our own choice
 
 
@@ -19,16 +21,26 @@ def complain_of_idle_threads(
     used: Collection[str],
     problems: Problems,
 ) -> None:
-    """Advice on 'M170' and '119 wet plank' in a text where that is a thread of one of the cards and not one of the numbers
-    that the key has `used`, in any thread set."""
+    """Advice on 'M170', 'thread 119' and '119 wet plank' in a text where that is a thread of one of the cards and not one
+    of the numbers that the key has `used`, in any thread set; and on 'thread 999' where no card has it. Of a chart only
+    the list at its head is looked at."""
+    if path.endswith(".txt"):
+        text = re.sub(r"^(?!#).*$", "", text, flags=re.MULTILINE)
     threads = {
         number: (colour, card)
         for card in reversed(cards)
         for number, colour in card.colours.items()
     }
+    forms = {form_of(number) for number in threads}
     told: set[str] = set()
     for row, line in enumerate(text.split("\n"), 1):
-        for column, number in (*_alone(line), *_with_names(line, threads)):
+        called = _called(line)
+        for column, number in called:
+            if number not in threads and form_of(number) in forms and number not in told:
+                told.add(number)
+                facts = {"number": said(number), "card": shown(cards[0].name)}
+                problems.add(Place(path, row, column), "thread-told-none", **facts)
+        for column, number in (*_alone(line), *called, *_with_names(line, threads)):
             if number in threads and number not in used and number not in told:
                 told.add(number)
                 colour, card = threads[number]
@@ -42,6 +54,11 @@ def complain_of_idle_threads(
 
 def _alone(line: str) -> list[tuple[int, str]]:
     return [(one.start() + 1, one[0]) for one in _NUMBER.finditer(line)]
+
+
+def _called(line: str) -> list[tuple[int, str]]:
+    """'thread 131'."""
+    return [(one.start("number") + 1, one["number"]) for one in _THREAD.finditer(line)]
 
 
 def _with_names(

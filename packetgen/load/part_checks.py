@@ -44,7 +44,7 @@ from packetgen.nouns import listed
 _MM_A_PX = 25.4 / 96
 # What a part hangs by, in the hardware or the steps.
 _HUNG = re.compile(
-    r"\b(?:cord|string|twine|rope|wire|chain|ribbon|hook|ring|loop|hinge|eyelet|screw eye|lace|thong|leather)",
+    r"\b(?:cord|string|twine|rope|wire|chain|ribbon|hook|ring|loop|hinge|eyelet|screw eye|thong|leather)",
     re.IGNORECASE,
 )
 Corner = tuple[float, float]

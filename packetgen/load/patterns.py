@@ -130,7 +130,7 @@ def load_pattern(
     for file, words in texts.items():
         if words is not None:
             complain_of_told_numbers(words, f"{path}/{file}", on_cards, problems)
-            if key is not None and marks is not None and file.endswith(".md"):
+            if key is not None and marks is not None:
                 lines = sure(key).lines
                 left_out = {name for line in lines for name in line.matched}
                 named = [

@@ -203,7 +203,7 @@ def _measure(kind: Measure, text: str, report: Report) -> float | None:
     if unit not in kind.units:
         hint = offer(_SHORT_OF.get(unit.casefold(), unit), tuple(kind.units))
         if better := _turned(kind, match[1], unit):
-            hint = f"the other way round that is {better}"
+            hint = better
         if better := _added(kind, match[1], unit):
             hint = f"write {better}"
         report("unit-unknown", text.rindex(match[2]), unit=said(unit), hint=hint)
@@ -237,13 +237,18 @@ def _in_range(kind: Measure, number: str, unit: str) -> str:
 
 
 def _turned(kind: Measure, number: str, unit: str) -> str:
-    """'100 ml per m2' → '10 m2 per litre'; '' where it cannot be turned."""
+    """'100 ml per m2' → that it is 10 m2 per litre; of '11 litre per m2' the two units changed places, since so little is
+    covered by nothing; '' where it cannot be turned."""
     try:
         value = parse_number(number)
     except ValueError:
         return ""
     whole = kind.turned.get(unit.casefold())
-    return f"{plain(round(whole / value, 2))} {kind.unit}" if whole and value else ""
+    if not whole or not value:
+        return ""
+    if value > whole:
+        return f"write {number} {kind.unit}"
+    return f"the other way round that is {plain(round(whole / value, 2))} {kind.unit}"
 
 
 def _yarn_size(kind: YarnSize, text: str, report: Report) -> float | None:

@@ -26,7 +26,7 @@ def complain_of_told_numbers(
     for place, number, one in found:
         name = one["name"].casefold()
         of = known.get(name, [])
-        alike = [(own, card) for own, card in of if _form(own) == _form(number)]
+        alike = [(own, card) for own, card in of if form_of(own) == form_of(number)]
         if alike and number.casefold() not in (own.casefold() for own, _ in of):
             own, card = alike[0]
             facts = {"of": shown(card.name), "what": "colour", "name": said(number)}
@@ -85,6 +85,6 @@ def _numbers_of(cards: Sequence[ThreadCard]) -> Mapping[str, list[tuple[str, Thr
     return found
 
 
-def _form(number: str) -> str:
+def form_of(number: str) -> str:
     """'A9' of 'E2': what has another form than any number of the card may count years or skeins."""
     return re.sub(r"[A-Za-z]", "A", re.sub(r"\d", "9", number))

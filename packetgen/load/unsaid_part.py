@@ -1,4 +1,5 @@
-"""A part of a finishing piece that no step speaks of, mostly since it was given another name."""
+"""Parts and hardware of a finishing piece that no step speaks of, mostly since they were given another name, or a step
+is gone."""
 
 import re
 
@@ -19,6 +20,15 @@ def complain_of_unsaid_part(filled: Filled, steps: str, problems: Problems) -> N
     if len(unsaid) == 1:
         (part,) = unsaid
         problems.add(part.place_of("name"), "part-unsaid", part=said(part["name"]))
+
+
+def complain_of_unsaid_hardware(filled: Filled, steps: str, problems: Problems) -> None:
+    """Advice on each thing to buy of which no step has any word."""
+    for one in filled.each("hardware"):
+        line = one.value
+        if steps.strip() and line is not None and line["name"]:
+            if not _is_said(line["name"], steps.casefold()):
+                problems.add(line.place_of("name"), "hardware-unsaid", name=said(line["name"]))
 
 
 def _is_said(name: str, steps: str) -> bool:

@@ -143,7 +143,8 @@ BY_FIELD: Mapping[str, Mapping[str, tuple[str, ...]]] = {
         "": ("paint-unused", "share-title-small"),
         "glue": ("glue-unlisted",),
         "glue[].for": ("magnets-none",),
-        "hardware[].name": ("magnets-none",),
+        "hardware[].name": ("magnets-none", "hardware-unsaid"),
+        "hardware[].size": ("hardware-long",),
         "cautions": ("magnets-none",),
         "parts[].name": (
             "part-unsaid",
