@@ -146,7 +146,7 @@ def test_the_page_with_the_drawing_is_named_where_a_part_is_shaped_and_the_addre
     assert page in section(html_of(GABLE, address=address))
     unknown = words(html_of(GABLE))
     assert (
-        "the drawing of the whole piece , and at full size, to print, on the page of the piece on the series' site."
+        "the drawing of the whole piece , and at full size, to print, in the templates of the piece; where they did not come with this packet, ask for them where you had it from."
         in unknown
     )
     plain = html_of(slat("slat"), address=address)

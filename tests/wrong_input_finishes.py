@@ -264,6 +264,13 @@ CASES = (
         "finishes/shelf/finish.yaml:4:26: after 'L' stand 3 numbers, and it takes 2 at a time; write 100,90.5 for 100,90,5: decimals have a full stop",
     ),
     Case(
+        "a heading that lost its signs",
+        {
+            "finishes/shelf/steps.md": "## The wood\n\n1. Saw the back.\n\nThe picture\n\n1. Lay it on.\n"
+        },
+        "finishes/shelf/steps.md:5:1: advice: 'The picture' stands by itself and is printed as plain text, and other headings here have their signs; if it is a heading, write '## The picture'",
+    ),
+    Case(
         "screws of a step that nobody is told to buy",
         {"finishes/shelf/steps.md": "1. Drive in the two wood screws.\n"},
         "finishes/shelf/steps.md:1:17: advice: the step says 'two wood screws', and nobody is told to buy any; add it to 'hardware' in finish.yaml, as {name: wood screw, pieces: 2}",
@@ -493,12 +500,12 @@ CASES = (
     Case(
         "two faces as a list",
         {FINISH: ("faces: both", "faces: [front, edges]")},
-        "finishes/shelf/finish.yaml:16:12: 'faces' has a list, and needs one value; 'both' is front, back and edges; for two of them give each an entry in 'painted', in place of paint, coats and faces",
+        "finishes/shelf/finish.yaml:16:12: 'faces' has a list, and needs one value; 'both' is front, back and edges; for two of them write two entries in 'painted', as {paint: sage, coats: 2, faces: front}, in place of paint, coats and faces",
     ),
     Case(
         "two faces in words",
         {FINISH: ("faces: both", "faces: front and edges")},
-        "finishes/shelf/finish.yaml:16:12: 'faces' cannot be 'front and edges'; 'both' is front, back and edges; for two of them give each an entry in 'painted', in place of paint, coats and faces",
+        "finishes/shelf/finish.yaml:16:12: 'faces' cannot be 'front and edges'; 'both' is front, back and edges; for two of them write two entries in 'painted', as {paint: sage, coats: 2, faces: front}, in place of paint, coats and faces",
     ),
     Case(
         "a second part of several without its place",

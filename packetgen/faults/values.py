@@ -159,6 +159,11 @@ VALUES: dict[str, Fault] = {
         "begin each as in {right}",
         Level.ADVICE,
     ),
+    "prose-heading-lost": Fault(
+        "{words} stands by itself and is printed as plain text, and other headings here have their signs",
+        "if it is a heading, write {right}",
+        Level.ADVICE,
+    ),
     "prose-list-above": Fault(
         "the list that begins with {entry} is printed as a run of words, since the text above goes on in it",
         "put an empty line above it",

@@ -214,6 +214,10 @@ WHY_VALUES: dict[str, Why] = {
         "its own, with a hyphen and a space, or with a number, a full stop and a space.",
         "Begin each entry so. A dash that shall stand as it is can have a backslash before it.",
     ),
+    "prose-heading-lost": Why(
+        "A few words by themselves, with no full stop at their end, are mostly a heading that has lost its signs.",
+        "Write one or more # and a space before it; or end the words as a sentence.",
+    ),
     "prose-list-above": Why(
         "In Markdown a list begins below an empty line; else its lines belong to the paragraph above them.",
         "Put an empty line between the two.",

@@ -26,12 +26,14 @@ _BEFORE_BOLD = " \n(\"'“‘*_>-"
 _ONE_STAR = re.compile(r"([^*\n]*[^*\s])\*(?!\*)")
 _END_BOLD = "write two more where the bold words end"
 _TAG = re.compile(r"<(/?)([A-Za-z][A-Za-z0-9]{0,20})(?:\s[^<>]{0,500})?/?>")
+_HEADING = re.compile(r"^ {0,3}(?P<signs>#{1,6})[ \t]*[^\s#]", re.MULTILINE)
+_TITLE = re.compile(r"[A-Z]\w*(?: [^\s.:;!?,|]+){0,7}")
 _PICTURE = "img"  # told as a picture
 
 
 def complain_of_slips(text: str, report: Report) -> None:
     """`report(code, line=…, column=…, **facts)` hears of each, as advice; line and column count from 0."""
-    paragraphs = list(_PARAGRAPH.finditer(text))
+    paragraphs, headings = list(_PARAGRAPH.finditer(text)), _HEADING.search(text)
     for number, paragraph in enumerate(paragraphs):
         words = paragraph[0]
         for sign in (_SET_IN, _RULE, _ESCAPED, _CODE):
@@ -41,7 +43,9 @@ def complain_of_slips(text: str, report: Report) -> None:
             for one in (number - 1, number + 1)
         )
         found = [slip for find in _FINDERS for slip in find(words)]
-        for at, code, facts in found or unnumbered(before, words, after):
+        if not found:
+            found = [*unnumbered(before, words, after), *_unmarked(words, after, headings)]
+        for at, code, facts in found:
             place = paragraph.start() + at
             column = place - text.rfind("\n", 0, place) - 1
             report(code, line=text.count("\n", 0, place), column=column, **facts)
@@ -93,6 +97,14 @@ def _parted_links(words: str) -> Iterator[Slip]:
 def _struck(words: str) -> Iterator[Slip]:
     for struck in _STRUCK.finditer(words):
         yield struck.start(), "prose-struck", {"words": said(struck[0])}
+
+
+def _unmarked(words: str, after: str, headings: re.Match[str] | None) -> Iterator[Slip]:
+    """A few words by themselves, with no sign at their end, above a paragraph of a text that has `headings`."""
+    line = words.strip()
+    if headings and after and _TITLE.fullmatch(line) and not _HEADING.match(after):
+        right = f"{headings['signs']} {line}"
+        yield 0, "prose-heading-lost", {"words": said(line), "right": said(right)}
 
 
 _FINDERS = (_open_links, _parted_links, _open_bold, _struck, _tags, unmade_lists)

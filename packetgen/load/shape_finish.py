@@ -35,7 +35,7 @@ _KEEP_OUT = Group(
 )
 
 _SEVERAL_FACES = (
-    "'both' is front, back and edges; for two of them give each an entry in 'painted', "
+    "'both' is front, back and edges; for two of them write two entries in 'painted', as {paint: sage, coats: 2, faces: front}, "
     "in place of paint, coats and faces"
 )
 
