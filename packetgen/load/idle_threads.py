@@ -24,8 +24,6 @@ def complain_of_idle_threads(
     """Advice on 'M170', 'thread 119' and '119 wet plank' in a text where that is a thread of one of the cards and not one
     of the numbers that the key has `used`, in any thread set; and on 'thread 999' where no card has it. Of a chart only
     the list at its head is looked at."""
-    if path.endswith(".txt"):
-        text = re.sub(r"^(?!#).*$", "", text, flags=re.MULTILINE)
     threads = {
         number: (colour, card)
         for card in reversed(cards)
@@ -33,7 +31,10 @@ def complain_of_idle_threads(
     }
     forms = {form_of(number) for number in threads}
     told: set[str] = set()
+    remarks_only = path.endswith(".txt")
     for row, line in enumerate(text.split("\n"), 1):
+        if remarks_only and not line.startswith("#"):
+            continue
         called = _called(line)
         for column, number in called:
             if number not in threads and form_of(number) in forms and number not in told:

@@ -125,7 +125,7 @@ def load_pattern(
     aside = read_laid_aside(filled, problems)
     texts = {"story.md": story, "stitching.md": notes}
     if chart_name and chart_name.endswith(".txt"):
-        texts[chart_name] = folder.text(f"{path}/{chart_name}")
+        texts[chart_name] = _remarked(folder.text(f"{path}/{chart_name}"))
     on_cards = [one.card for one in (sets or {}).values() if one is not None]
     for file, words in texts.items():
         if words is not None:
@@ -220,6 +220,11 @@ def _check_given(filled: Filled, problems: Problems) -> None:
         sold = filled.given["sold_at"]
         line = (sold.name_place or sold.place).line
         problems.add(filled.place_of("given_away"), "given-and-sold", line=line)
+
+
+def _remarked(chart: str | None) -> str | None:
+    """A chart's file where it has remarks at all; of millions of rows nobody looks for them one by one."""
+    return chart if chart and (chart.startswith("#") or "\n#" in chart) else None
 
 
 def _check_credits(

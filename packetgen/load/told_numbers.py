@@ -50,7 +50,7 @@ def _told(
 ) -> Iterator[tuple[tuple[int, int], str, re.Match[str]]]:
     """Line and column of each number that stands beside a name, the number, and both."""
     for row, line in enumerate(text.split("\n"), 1):
-        if not re.search(r"^#.*\d" if chart else r"\d", line):
+        if (chart and not line.startswith("#")) or not re.search(r"\d", line):
             continue
         names = {colour.name.casefold() for card in cards for colour in card.colours.values()}
         of_line, beside = _sought(tuple(sorted(names, key=lambda name: (-len(name), name))))
