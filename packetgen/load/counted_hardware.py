@@ -8,13 +8,13 @@ from packetgen.load.piece_words import mm_said
 from packetgen.load.values import Filled
 from packetgen.load.words import said
 from packetgen.nouns import plural
+from packetgen.units import MM_PER_UNIT
 
 # What nobody has in the house in the number that is meant; pins and hooks may be those of the wall.
 _TO_BUY = ("screw", "nail", "hinge", "dowel", "bracket", "bolt", "tack")
 # What goes into wood, and so is no longer than the piece is.
 _INTO_WOOD = re.compile(r"\b(?:screw|nail|bolt|dowel|pin|tack|hook|eye)s?\b", re.IGNORECASE)
 _LAST_LENGTH = re.compile(r"(\d+(?:\.\d+)?)\s*(mm|cm|in)\b(?!.*\d)", re.ASCII)
-_MM = {"mm": 1.0, "cm": 10.0, "in": 25.4}
 _LEAST = 3  # letters of a word that names a piece
 _NUMBER = rf"(?<![\w.,/×-])(?P<number>\d{{1,3}}|{'|'.join(NUMBER_WORDS)})"
 
@@ -64,7 +64,7 @@ def complain_of_long_hardware(filled: Filled, longest_mm: float, problems: Probl
             continue
         length = _LAST_LENGTH.search(line["size"])
         into_wood = _INTO_WOOD.search(line["name"])
-        if length and into_wood and float(length[1]) * _MM[length[2]] > longest_mm:
+        if length and into_wood and float(length[1]) * MM_PER_UNIT[length[2]] > longest_mm:
             facts = {"name": said(line["name"]), "size": length[0], "piece": mm_said(longest_mm)}
             problems.add(line.place_of("size"), "hardware-long", **facts)
 
