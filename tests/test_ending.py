@@ -45,6 +45,12 @@ def packet_files(*facts):
     raise ValueError("nobody foresaw this")
 jobs.packet_files = packet_files
 """
+STOPPED_IN_A_TEXT = """
+import packetgen.pipeline.proofs as proofs
+def load_content(*_):
+    exec("raise KeyboardInterrupt")
+proofs.load_content = load_content
+"""
 NO_MEMORY = UNFORESEEN.replace('KeyError("nobody foresaw this")', "MemoryError")
 
 
@@ -233,6 +239,12 @@ def test_ctrl_c_is_130_and_the_last_build_stays(last_good, workers):
     assert err.strip() == "Stopped; build holds the last good build."
     assert (last_good / "build" / "manifest.json").read_bytes() == before
     assert is_whole(last_good / "build") and not (last_good / ".build-next").exists()
+
+
+def test_ctrl_c_while_python_evaluates_a_text_is_130_too(desk):
+    """As it does for every dataclass that is loaded; the interpreter would end by the signal then."""
+    said = run("proof", folder=desk, code=130, **meddling(desk / "x", STOPPED_IN_A_TEXT))
+    assert said.stderr.split() == ["Stopped."]
 
 
 @pytest.mark.slow

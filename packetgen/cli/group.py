@@ -77,4 +77,7 @@ class Commands(CommandFirst):
                 lambda: super(Commands, self).main(args, prog_name, **extra),
                 lambda: telling.log_path,
             )
+        # Where Ctrl-C came within a text that Python evaluates, as `dataclass` makes them, Python ends
+        # itself by the signal although it was caught; with the next text that ends well it forgets that.
+        eval("None")
         sys.exit(code)
