@@ -6,7 +6,7 @@ neighbours leave unexplained is a further colour, the most common first. So the 
 a colour that somebody drew. The method is our own.
 """
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 
 import numpy as np
@@ -180,8 +180,8 @@ def _settle(guess: _Guess) -> None:
 
 def _label(guess: _Guess, everywhere: bool = False) -> None:
     """Each square that is not explained well gets the colour that explains it best."""
-    around, own = _around(guess)
-    far, _ = _left(guess)
+    around, own = known = _around(guess)
+    far, _ = _left(guess, known)
     open_to = np.ones(far.shape, bool) if everywhere else far > _NEARLY * guess.room
     shown, around, best = guess.shown[open_to], around[:, open_to], far[open_to]
     cells = guess.cells[open_to]
@@ -199,14 +199,15 @@ def _fit(guess: _Guess) -> None:
     ends = _at_end(guess.colours)[guess.cells]
     whole = guess.shown @ _WHOLE
     inside = (~np.isclose(whole, 0) & ~np.isclose(whole, whole[..., 3:]))[..., :3].all(-1)
-    steps = np.stack([_moved(drawn, kind).sum(0) - len(kind) * drawn for kind in _NEIGHBOURS], -1)
+    steps = np.stack([of - len(kind) * drawn for of, kind in zip(_sums(drawn), _NEIGHBOURS)], -1)
+    far = _any(np.abs(steps) > 1)
     left = guess.shown - drawn
     guess.parts = guess.parts.copy()
     for end, channel in np.ndindex(2, 4):
-        use = (ends == 1 if end else inside) & (np.abs(steps[..., channel, :]).max(-1) > 1)
+        use = (ends == 1 if end else inside) & far[..., channel]
         if use.sum() < _ENOUGH:
             continue
-        of, to = steps[use][:, channel], left[use][:, channel]
+        of, to = steps[..., channel, :][use], left[..., channel][use]
         parts = guess.parts[end, channel]
         for _ in range(3):  # squares of colours that are not known yet would lead astray
             strays = np.abs(to - of @ parts)
@@ -240,20 +241,23 @@ def _inner(guess: _Guess) -> np.ndarray:
     return (_moved(guess.cells[..., None], _NEAR)[..., 0] == guess.cells).all(0)
 
 
-def _left(guess: _Guess) -> tuple[np.ndarray, np.ndarray]:
+def _left(
+    guess: _Guess, around: tuple[np.ndarray, np.ndarray] | None = None
+) -> tuple[np.ndarray, np.ndarray]:
     """How far each square is from what explains it; and its colour without its neighbours."""
-    both_around, both_own = _around(guess)
+    both_around, both_own = around or _around(guess)
     ends = _at_end(guess.colours)[guess.cells]
-    around, own = np.where(ends[..., None], both_around[1], both_around[0]), both_own[ends]
-    far = _strays(guess.shown, around + own * guess.colours[guess.cells])
-    return far, _possible((guess.shown - around) / own)
+    beside, own = np.where(ends[..., None], both_around[1], both_around[0]), both_own[ends]
+    far = _strays(guess.shown, beside + own * guess.colours[guess.cells])
+    return far, _possible((guess.shown - beside) / own)
 
 
 def _around(guess: _Guess) -> tuple[np.ndarray, np.ndarray]:
     """What each square shows of its neighbours, and the part of its own colour; both twice, as `parts` is."""
     drawn = guess.colours[guess.cells]
-    sums = [_moved(drawn, kind).sum(0) for kind in _NEIGHBOURS]
-    around = np.stack([sum(of * own for of, own in zip(sums, parts.T)) for parts in guess.parts])
+    around = np.zeros((2, *drawn.shape))
+    for of, parts in zip(_sums(drawn), guess.parts.transpose(2, 0, 1)):
+        around += of * parts[:, None, None]
     return around, 1 - guess.parts @ [len(kind) for kind in _NEIGHBOURS]
 
 
@@ -263,11 +267,22 @@ def _at_end(parted: np.ndarray) -> np.ndarray:
     return ((whole < 1) | (whole > 254)).any(-1).astype(int)
 
 
+def _sums(of: np.ndarray) -> list[np.ndarray]:
+    """What each square's neighbours of a kind are together, for each kind."""
+    moved = _mover(of)
+    return [sum(map(moved, others), moved(first)) for first, *others in _NEIGHBOURS]
+
+
 def _moved(of: np.ndarray, ways: tuple[tuple[int, int], ...]) -> np.ndarray:
     """The array with each square's neighbour in its place, one way after another."""
+    return np.stack(list(map(_mover(of), ways)))
+
+
+def _mover(of: np.ndarray) -> Callable[[tuple[int, int]], np.ndarray]:
+    """Gives for a way the array with each square's neighbour of that way in its place."""
     height, width = of.shape[:2]
     padded = np.pad(of, ((2, 2), (2, 2), (0, 0)), "edge")
-    return np.stack([padded[2 + y : 2 + y + height, 2 + x : 2 + x + width] for y, x in ways])
+    return lambda way: padded[2 + way[0] :, 2 + way[1] :][:height, :width]
 
 
 def _possible(parted: np.ndarray) -> np.ndarray:
@@ -280,12 +295,17 @@ def _strays(shown: np.ndarray, expected: np.ndarray) -> np.ndarray:
     was cut off pixel by pixel, so that they may stray by as much."""
     far = _apart(shown, expected)
     whole = expected @ _WHOLE
-    beyond = ((whole < 0) | (whole > 255)).any(-1)
+    beyond = _any((whole < 0) | (whole > 255))
     if beyond.any():
         possible = np.clip(whole[beyond], 0, 255) @ _PARTED
         seen = np.broadcast_to(shown, expected.shape)[beyond]
         far[beyond] = np.maximum(_apart(seen, possible) - _apart(expected[beyond], possible), 0)
     return far
+
+
+def _any(of: np.ndarray) -> np.ndarray:
+    """As `of.any(-1)`, which is slow where the last of the dimensions is short."""
+    return np.logical_or.reduce([of[..., channel] for channel in range(of.shape[-1])])
 
 
 def _apart(ones: np.ndarray, others: np.ndarray) -> np.ndarray:
