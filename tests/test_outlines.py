@@ -347,12 +347,25 @@ def test_a_part_that_touches_with_the_two_numbers_of_its_place_changed_is_known(
     """By hand: a rail that belongs below a board 60 wide and 100 high, at 8,100."""
     tall, rail = board("0,0 60,0 60,100 0,100"), "0,0 44,0 44,8 0,8"
 
-    def apart(at: tuple[float, float]) -> list[tuple[float, bool]]:
+    def apart(at: tuple[float, float]) -> list[tuple[float, tuple[tuple[float, float], ...]]]:
         return [
-            (one.gap_mm, one.swapped)
+            (one.gap_mm, one.meant_mm)
             for one in standing_apart(PANEL, [tall, board(rail, at)], hung=True)
         ]
 
     assert apart((8, 100)) == []
-    assert apart((100, 8)) == [(40, True)]
-    assert apart((140, 108)) == [(pytest.approx(80.4, abs=0.1), False)]
+    assert apart((100, 8)) == [(40, ((60, 8), (8, 100)))]
+    assert apart((140, 108)) == [(pytest.approx(80.4, abs=0.1), ())]
+
+
+def test_of_the_places_where_a_part_would_touch_the_one_in_line_with_its_twin_is_meant():
+    """By hand: two feet below a box 160 wide and 130 high at 0,20, the second 8 mm too low at 125,158; with its
+    numbers changed it would touch the side of the box, where no foot is."""
+    box, foot = board("0,0 160,0 160,130 0,130", (0, 20)), "0,0 20,0 20,12 0,12"
+    panel = outline("20,40 140,40 140,130 20,130")
+
+    def meant(*feet: Part) -> list[tuple[tuple[float, float], ...]]:
+        return [one.meant_mm for one in standing_apart(panel, [box, *feet], hung=False)]
+
+    assert meant(board(foot, (15, 150)), board(foot, (125, 158))) == [((125, 150),)]
+    assert meant(board(foot, (125, 158))) == [((125, 150), (158, 125))], "alone it may be either"

@@ -29,6 +29,11 @@ CASES = (
         "'21 days before Eastre' is not a day that comes every year; did you mean '21 days before Easter'?",
     ),
     occasion(
+        "a month misspelt, before its day",
+        "Mach 14",
+        "'Mach 14' is not a day that comes every year; did you mean '14 March'?",
+    ),
+    occasion(
         "a solstice misspelt",
         "winter solstise",
         "'winter solstise' is not a day that comes every year; did you mean 'winter solstice'?",

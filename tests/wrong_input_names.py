@@ -133,6 +133,14 @@ CASES = (
         "series/garden-year/fern/pattern.yaml:9:13: Moss Stranded has no colour 'E3'; known in threads/moss.yaml: E2 brick, K4 peat, 07 fern; or add it there",
     ),
     Case(
+        "a thread number that the card lacks, and the right one beside the chart",
+        {
+            PATTERN: ("k: {moss: K4,", "k: {moss: K5,"),
+            CHART: "# k: K4 peat\n" + TINY[CHART],
+        },
+        "series/garden-year/fern/pattern.yaml:10:13: Moss Stranded has no colour 'K5'; known in threads/moss.yaml: K4 peat, E2 brick, 07 fern; or add it there",
+    ),
+    Case(
         "a colour's name where its number is due",
         {PATTERN: ("r: {moss: E2,", "r: {moss: peat,")},
         "series/garden-year/fern/pattern.yaml:9:13: Moss Stranded has no colour 'peat'; write 'K4', which goes by that name",

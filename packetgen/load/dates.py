@@ -20,7 +20,7 @@ from packetgen.load.spoken_days import (
     meant_time,
     why_not,
 )
-from packetgen.load.spoken_rules import OF_YEAR, meant_rule
+from packetgen.load.spoken_rules import OF_YEAR, meant_rule, nearly_meant_rule
 from packetgen.load.sure import sure
 from packetgen.load.words import offer, said
 from packetgen.model import DateRule
@@ -216,6 +216,8 @@ _FORMS: tuple[tuple[re.Pattern[str], Callable[..., DateRule | None]], ...] = (
 
 def _nearest_rule(shown: str) -> str:
     """The rule that an author may have meant; examples where none is near."""
+    if meant := nearly_meant_rule(shown):
+        return f"did you mean {said(meant)}?"
     lead = sure(re.match(_BEFORE_OR_AFTER, shown, _LOOSE))[0]
     near = offer(shown[len(lead) :], _ANCHORS if lead else (*_ANCHORS, *SEASONS))
     if near.startswith("did you mean"):

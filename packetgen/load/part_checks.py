@@ -318,8 +318,8 @@ def _look_at_parts(
         facts = _place_of_part(part) | {"gap": mm_said(far.gap_mm), "near": ""}
         if far.placed_twice:
             facts["mend"] = "its outline begins there already: take 'at' away"
-        elif far.swapped:
-            facts["mend"] = f"write at: {point_said(part['at'][::-1])}"
+        elif far.meant_mm:
+            facts["mend"] = f"write at: {' or '.join(map(point_said, far.meant_mm))}"
         elif far.nearer_mm:
             near = [at + by for at, by in zip(part["at"], far.nearer_mm, strict=True)]
             facts["near"] = f", as at {point_said(near)}"

@@ -130,8 +130,10 @@ def load_pattern(
     for file, words in texts.items():
         if words is not None:
             complain_of_told_numbers(words, f"{path}/{file}", on_cards, problems)
-            if key is not None and marks is not None:
-                lines = sure(key).lines
+            if (
+                key is not None and marks is not None and key.sound
+            ):  # else it may be what a line lacks
+                lines = key.lines
                 left_out = {name for line in lines for name in line.matched}
                 named = [
                     one.card for name, one in (sets or {}).items() if one and name not in left_out

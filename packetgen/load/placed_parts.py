@@ -20,6 +20,7 @@ _HUNG_MM, _LEAST_LONG_MM = 30, 5
 _REACHES, _FILLS = 0.9, 0.5
 _TWIN = 0.6  # of a part, that another of its outline hardly lies over on purpose
 
+Point = tuple[float, float]
 Bounds = tuple[float, float, float, float]  # left, top, right, bottom
 
 
@@ -42,15 +43,15 @@ class Hidden:
 
 @dataclass(frozen=True)
 class Apart:
-    """A part, by its number, that stands so far from all others but those that it hangs together with, and
-    whether it touches one with the two numbers of its place changed, or given only once."""
+    """A part, by its number, that stands so far from all others but those that it hangs together with; and where it
+    touches one: the places that are most likely meant, else how far it must be moved."""
 
     number: int
     together_with: tuple[int, ...]
     gap_mm: float
-    swapped: bool
+    meant_mm: tuple[Point, ...]
     placed_twice: bool  # its outline begins at its place already, and touches one there
-    nearer_mm: tuple[float, float] | None  # how far it must be moved to touch another
+    nearer_mm: Point | None
 
 
 def over_panel(
@@ -76,7 +77,7 @@ def over_panel(
 
 def better_at(
     panel: Outline, keep_outs: Sequence[Outline], parts: Sequence[Part], number: int
-) -> tuple[float, float] | None:
+) -> Point | None:
     """The one other place, with its two numbers changed or one or both of them in centimetres, at which the part can
     stand."""
     across, down = parts[number].at_mm
@@ -88,7 +89,7 @@ def better_at(
 
 def clear_at(
     panel: Outline, keep_outs: Sequence[Outline], parts: Sequence[Part], number: int
-) -> tuple[float, float] | None:
+) -> Point | None:
     """The nearest place, straight up, down or aside, at which the part lies wholly on others, at the panel's edge."""
     wood = unary_union([placed_part(one) for at, one in enumerate(parts) if at != number])
     across, down = parts[number].at_mm
@@ -104,7 +105,7 @@ def clear_at(
 
 
 def _can_stand(
-    place: tuple[float, float],
+    place: Point,
     panel: Outline,
     keep_outs: Sequence[Outline],
     parts: Sequence[Part],
@@ -212,8 +213,6 @@ def standing_apart(panel: Outline, parts: Sequence[Part], hung: bool) -> Iterato
             long = max(right - left, bottom - top) if hangs else 0
             if gap_mm > min(_HUNG_MM, max(_LEAST_LONG_MM, long)):
                 part = parts[group[0]]
-                turned = placed_part(replace(part, at_mm=part.at_mm[::-1]))
-                swapped = len(group) == 1 and _gap_mm(turned, others) <= ROUNDED_MM
                 by_itself = Polygon(part.outline)
                 twice = (
                     len(group) == 1
@@ -221,12 +220,33 @@ def standing_apart(panel: Outline, parts: Sequence[Part], hung: bool) -> Iterato
                     and _gap_mm(by_itself, others) <= ROUNDED_MM
                 )
                 nearer = _nearer(one, others, gap_mm) if len(group) == 1 else None
-                yield Apart(group[0], group[1:], gap_mm, swapped, twice, nearer)
+                meant = _meant(group[0], parts, others, nearer) if len(group) == 1 else ()
+                yield Apart(group[0], group[1:], gap_mm, meant, twice, nearer)
 
 
-def _nearer(
-    one: BaseGeometry, others: Sequence[Polygon], gap_mm: float
-) -> tuple[float, float] | None:
+def _meant(
+    number: int, parts: Sequence[Part], others: Sequence[Polygon], nearer: Point | None
+) -> tuple[Point, ...]:
+    """The places that are most likely meant: where the part touches another with its two numbers changed, or as near as may
+    be; only what lines up with one of the same outline, if anything does. Nothing where no number tells more for the
+    nearest place than for others."""
+    across, down = parts[number].at_mm
+    turned = placed_part(replace(parts[number], at_mm=(down, across)))
+    near = [(across + nearer[0], down + nearer[1])] if nearer else []
+    swapped = [(down, across)] if _gap_mm(turned, others) <= ROUNDED_MM else []
+    twins = [one for at, one in enumerate(parts) if at != number]
+    twins = [one for one in twins if one.outline == parts[number].outline]
+    lined = [
+        place
+        for place in near + swapped
+        for twin in twins
+        for of, was, to in zip(place, (across, down), twin.at_mm, strict=True)
+        if of == to != was
+    ]
+    return tuple(dict.fromkeys(lined or (swapped and near + swapped)))
+
+
+def _nearer(one: BaseGeometry, others: Sequence[Polygon], gap_mm: float) -> Point | None:
     """How far it must be moved across and down so that it touches another and lies on none, if it is straight up, down
     or aside."""
     for across, down in ((0.0, -gap_mm), (0.0, gap_mm), (-gap_mm, 0.0), (gap_mm, 0.0)):

@@ -1,6 +1,7 @@
 """Days of every year as people say them, put into the words that a file takes."""
 
 import re
+from difflib import get_close_matches
 
 from packetgen.load.spoken_days import MONTH, MONTHS, NUMBER, WEEKDAYS, month_number, spoken_day
 
@@ -61,3 +62,14 @@ def meant_rule(text: str) -> str:
         return f"{7 * (_IN_WORDS.get(said) or int(said))} days {found['rest']}"
     said = re.sub(r"['’]s\b| day$", "", text.casefold().removeprefix("the "))
     return _FEASTS.get(text.casefold()) or _FEASTS.get(said, "")
+
+
+def nearly_meant_rule(text: str) -> str:
+    """Likewise of a text whose month is spelt wrong: 'Mach 14' → '14 March'."""
+    mended = re.sub(r"[A-Za-z]+", lambda word: _month_nearly(word[0]), text)
+    return meant_rule(mended) if mended != text else ""
+
+
+def _month_nearly(word: str) -> str:
+    near = get_close_matches(word.title(), MONTHS, n=1, cutoff=0.8)
+    return near[0] if near else word
