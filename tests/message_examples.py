@@ -122,6 +122,19 @@ OF_FIGURES = (
         },
     ),
     Case(
+        "a panel that is too small for all designs",
+        {
+            FINISH: ("0,0 100,0 100,100 0,100", "0,0 40,0 40,40 0,40"),
+            CHART: "rrbb" + "r" * 41 + "\nrk.." + "r" * 41 + "\n" + ("rkb" * 15 + "\n") * 43,
+            SERIES: ("order: [fern]", "order: [fern, fern-two]"),
+            PATTERN: ("cloths:\n", "cloths:\n  - {cloth: brook-32, colour: frost}\n"),
+            "cloths/brook-32.yaml": TINY[CLOTH].replace("Hopsack 28", "Brook 32").replace("count: 28", "count: 32"),
+            **_SECOND,
+            f"{FERN}-two/pattern.yaml": TINY[PATTERN].replace("Fern by the Tap", "A Snail").replace("second Sunday of May", "1 June"),
+            f"{FERN}-two/chart.txt": "rrbb" + "r" * 20 + "\nrk.." + "r" * 20 + "\n" + ("rkb" * 8 + "\n") * 22,
+        },
+    ),
+    Case(
         "a corner of the panel that leaves a design no room",
         {
             FINISH: ("0,0 100,0 100,100 0,100", "0,0 100,0 1,100 0,100"),

@@ -12,10 +12,11 @@ from packetgen.diagnostics import Problems
 from packetgen.model import KeepOut, Trim, Weave
 from packetgen.pipeline import proof
 from packetgen.reckon.coverage import complain_of_coverage
-from packetgen.reckon.figures import complain, figures
+from packetgen.reckon.figures import figures
 from packetgen.reckon.fit import Verdict, fit, holds, too_many
 from packetgen.reckon.fit_table import columns_of, fit_table, fit_tables
 from packetgen.reckon.sizes import Size, cell_mm
+from packetgen.reckon.unfit import complain_of_unfit
 from tests.content_builder import CHART, FERN, FINISH, SERIES, TINY, build
 from tests.stitching import option, pattern, piece, series
 
@@ -71,7 +72,7 @@ def test_the_author_of_a_design_with_its_trim_over_the_edge_is_told_how_large_it
     """By hand: 100 × 60 crosses at 14 are 181.4 × 108.9 mm, with border and frill 207.4 × 134.9 mm."""
     whole = series(pattern(*("m" * 100,) * 60), finish=piece(trim=FRILL))
     problems = Problems()
-    complain((figures(whole.patterns[0], whole.finish),), whole, problems)
+    complain_of_unfit((figures(whole.patterns[0], whole.finish),), whole, problems)
     (said,) = map(str, problems)
     assert "8.17 in × 5.31 in" in said
 
@@ -101,7 +102,7 @@ def test_a_cloth_on_which_the_design_does_not_fit_is_told_by_how_many_stitches()
     narrow = piece(100)
     wide = pattern("m" * 60, cloths=(option(14), option(36, 2)))
     problems = Problems()
-    complain((figures(wide, narrow),), series(wide, finish=narrow), problems)
+    complain_of_unfit((figures(wide, narrow),), series(wide, finish=narrow), problems)
     assert [str(problem) for problem in problems] == [
         "tests:1:1: on Cloth 14 the mounted design is 4.68 in × 0.47 in (118.9 × 11.9 mm) and The Board does not hold it; "
         "it is 11 stitches too wide (room for 49 × 93 stitches); offer a finer cloth, make the "
@@ -114,7 +115,7 @@ def test_a_border_that_takes_more_of_the_panel_than_it_leaves_is_named():
     broad = piece(100, border_mm=30.0)
     wide = pattern("m" * 60, cloths=(option(14),))
     problems = Problems()
-    complain((figures(wide, broad),), series(wide, finish=broad), problems)
+    complain_of_unfit((figures(wide, broad),), series(wide, finish=broad), problems)
     (told,) = (str(problem) for problem in problems)
     assert told.endswith("; border and trim take 60 of the panel's 100 mm: look at them in tests")
 
@@ -127,7 +128,7 @@ def test_of_aida_that_is_worked_over_two_blocks_that_is_the_remedy():
         wide = pattern("m" * stitches, cloths=(replace(option(14, 2), cloth=option(14).cloth),))
         found = figures(wide, narrow)
         problems = Problems()
-        complain((found,), series(wide, finish=narrow), problems)
+        complain_of_unfit((found,), series(wide, finish=narrow), problems)
         complain_of_coverage(wide, found.works, problems)
         (only,) = problems
         assert only.code == told
@@ -143,7 +144,7 @@ def test_where_the_edge_keeps_some_designs_from_fitting_they_are_named_in_one_li
     broad = piece(100, border_mm=30.0)
     wide, dot = pattern("m" * 30, cloths=(option(14),)), pattern("mmm", id="dot", title="A Dot")
     problems = Problems()
-    complain(
+    complain_of_unfit(
         tuple(figures(one, broad) for one in (wide, dot)), series(wide, dot, finish=broad), problems
     )
     (only,) = problems
@@ -178,7 +179,7 @@ def test_where_the_edge_alone_keeps_all_designs_from_fitting_it_is_told_once_at_
 def test_a_design_that_fits_is_not_complained_of(count):
     small = pattern("m" * 60, cloths=(option(count),))
     problems = Problems()
-    complain((figures(small, piece()),), series(small), problems)
+    complain_of_unfit((figures(small, piece()),), series(small), problems)
     assert not list(problems)
 
 
@@ -300,7 +301,7 @@ def inside(at, outline) -> bool:
 
 def complaint(of, on) -> str:
     problems = Problems()
-    complain((figures(of, on),), series(of, finish=on), problems)
+    complain_of_unfit((figures(of, on),), series(of, finish=on), problems)
     (problem,) = problems
     return str(problem)
 
@@ -321,6 +322,35 @@ def test_proof_fails_a_series_with_a_design_two_stitches_too_wide(tmp_path):
     assert "it is 2 stitches too wide (room for 48 × 48 stitches)" in str(error)
     narrower = {CHART: f"rrbb{'r' * 44}\nrk..{'r' * 44}\n"}
     assert proof(build(tmp_path / "narrower", narrower)).sound
+
+
+def test_a_design_too_large_on_all_of_its_cloths_is_told_once_on_the_finest():
+    """By hand: of 200 mm less 10 mm of border 18 to the inch hold 134 stitches, 14 to the inch 104."""
+    cloths = (option(14), option(18), option(16))
+    said = complaint(pattern("m" * 140, cloths=cloths), piece())
+    assert f"on {cloths[1].cloth.name}, the finest of its 3 cloths, the mounted design is" in said
+    assert "it is 6 stitches too wide (room for 134 × " in said
+
+
+def test_where_no_design_fits_on_any_cloth_the_panel_is_told_once():
+    """By hand: 50 mm less 10 mm of border hold 28 stitches at 18 to the inch; of the two designs one has 40, one 30."""
+    cloths, small = (option(14), option(18)), piece(50)  # 180 mm high
+    wide = pattern("m" * 40, cloths=cloths)
+    less = pattern("m" * 30, cloths=cloths, id="less", title="A Leaf")
+    problems = Problems()
+    found = tuple(figures(one, small) for one in (wide, less))
+    complain_of_unfit(found, series(wide, less, finish=small), problems)
+    (only,) = problems
+    assert only.code == "none-fits"
+    assert only.wrong == "none of the 2 designs fits a panel of 50 × 180 mm, on any of its cloths"
+    assert only.right == (
+        f"look once more at 'outline' here; the nearest, A Leaf on {cloths[1].cloth.name}, is 2 stitches too wide"
+    )
+    problems = Problems()
+    dot = pattern("mmm", cloths=cloths, id="dot", title="A Dot")
+    found = tuple(figures(one, small) for one in (wide, dot))
+    complain_of_unfit(found, series(wide, dot, finish=small), problems)
+    assert [one.code for one in problems] == ["does-not-fit"], "one fits, so the other is told"
 
 
 def test_where_only_bare_edges_are_too_many_it_is_told_that_the_rest_fits():

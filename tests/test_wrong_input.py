@@ -79,6 +79,7 @@ FOUND_AFTER_LOADING = {
     "does-not-fit",
     "count-unfit",  # in test_doubted_count
     "border-broad",  # in test_fit
+    "none-fits",
     "match-too-few",
     "symbols-alike",
     # provoked in test_coverage, test_bead_fit and test_isolated

@@ -68,6 +68,11 @@ CASES = (
         "finishes/shelf/finish.yaml:4:12: the panel reaches beyond the wood, 60 mm below; keep it within the parts, which stand from 0,0 to 120,120, or write 0,108 for 0,180: it is a rectangle then",
     ),
     Case(
+        "a panel whose fourth corner was forgotten",
+        panel("0,0 100,0 100,100"),
+        "finishes/shelf/finish.yaml:4:12: advice: the panel has only three of a rectangle's corners; add the fourth, 0,100",
+    ),
+    Case(
         "a corner of the panel that slants it",
         panel("0,0 100,0 100,100 0,80"),
         "finishes/shelf/finish.yaml:4:12: advice: the panel would be a rectangle but for its corner 0,80; write 0,100 for it",
@@ -375,6 +380,24 @@ CASES = (
         "finishes/shelf/finish.yaml:17:50: advice: 'rail', at 150,0, with 'knob', which it touches, stands 30 mm away from the nearest other part; mend that, so that the two touch",
     ),
     Case(
+        "two pots whose shelf stands elsewhere",
+        {
+            FINISH: (
+                "paints:\n",
+                "".join(
+                    f"  - {{name: {name}, outline: '0,0 {wide},0 {wide},9 0,9', at: '{at}', thickness: 6 mm, pieces: 1, paint: sage, coats: 2, faces: both}}\n"
+                    for name, wide, at in (
+                        ("sill", 120, "0,220"),
+                        ("pot", 9, "40,141"),
+                        ("jug", 9, "49,141"),
+                    )
+                )
+                + "paints:\n",
+            )
+        },
+        "finishes/shelf/finish.yaml:17:54: advice: 'sill', at 0,220, stands 70 mm away from the nearest other part; mend that, so that the two touch, as at 0,150",
+    ),
+    Case(
         "a knob with its two numbers the other way round",
         also("0,0 18,0 18,18 0,18", "149,61"),
         "finishes/shelf/finish.yaml:19:9: advice: 'rail', at 149,61, stands 29 mm away from the nearest other part; mend that, so that the two touch, as at 120,61",
@@ -592,6 +615,21 @@ CASES = (
         "a fold in another unit",
         {FINISH: ("fold_over: 20 mm", "fold_over: 2 mm")},
         "finishes/shelf/finish.yaml:6:12: advice: 2 mm of cloth behind the card can hardly be laced or glued; look once more: 20 to 40 mm are usual; should it be 20 mm?",
+    ),
+    Case(
+        "wadding that ends below the stitching",
+        {FINISH: ("wadding_inset: 1 mm", "wadding_inset: 10 mm")},
+        "finishes/shelf/finish.yaml:7:16: advice: wadding 10 mm smaller than its card on every side leaves a step below the stitching; look once more: 1 or 2 mm are usual; should it be 1 mm?",
+    ),
+    Case(
+        "a magnet with a nought too many in its thickness",
+        {FINISH: ("thickness: 2 mm, inset", "thickness: 20 mm, inset")},
+        "finishes/shelf/finish.yaml:25:49: advice: a magnet 20 mm thick and 10 mm across would keep the picture 20 mm away from the panel; look once more: should it be 2 mm?",
+    ),
+    Case(
+        "a magnet whose two measures changed places",
+        {FINISH: ("diameter: 10 mm, thickness: 2 mm", "diameter: 2 mm, thickness: 10 mm")},
+        "finishes/shelf/finish.yaml:25:48: advice: a magnet 10 mm thick and 2 mm across would keep the picture 10 mm away from the panel; look once more: have the two changed places?",
     ),
     Case(
         "wadding in another unit",

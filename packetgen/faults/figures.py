@@ -76,6 +76,11 @@ FIGURES: dict[str, Fault] = {
         "a magnet {across} across with its middle {inset} in from the edge would stand over it",
         "let 'inset' be {least} or more, or take a smaller magnet",
     ),
+    "magnet-thick": Fault(
+        "a magnet {thick} thick and {across} across would keep the picture {thick} away from the panel",
+        "look once more: {slip}",
+        Level.ADVICE,
+    ),
     "inset-far": Fault(
         "an inset of {inset} reaches beyond the middle of a panel of {panel}",
         "write how far a magnet's middle is from the edge of the smallest card, for example {better}",
@@ -161,6 +166,11 @@ FIGURES: dict[str, Fault] = {
     "panel-corner": Fault(
         "the panel would be a rectangle but for its corner {corner}",
         "write {right} for it",
+        Level.ADVICE,
+    ),
+    "panel-three": Fault(
+        "the panel has only three of a rectangle's corners",
+        "add the fourth, {right}",
         Level.ADVICE,
     ),
     "panel-unfit": Fault(
@@ -349,6 +359,10 @@ FIGURES: dict[str, Fault] = {
         Level.ADVICE,
     ),
     # the fit of a design (found by reckon)
+    "none-fits": Fault(
+        "none of the {number} designs fits a panel of {panel}, on any of its cloths",
+        "look once more at 'outline'{free} here{nearest}",
+    ),
     "does-not-fit": Fault(
         "on {cloth} the mounted design is {size} and {piece} does not hold it",
         "it is {excess} (room for {most} stitches); {way}",

@@ -63,6 +63,11 @@ WHY_FIGURES: dict[str, Why] = {
         "The middle of a magnet is nearer to the edge than half of the magnet is wide.",
         "Let inset be larger, or take a smaller magnet.",
     ),
+    "magnet-thick": Why(
+        "Magnets and washers are glued between card and panel, and the picture stands off by as much as they are thick. One "
+        "as thick as it is wide, or thicker, is mostly a nought too many or two measures that have changed places.",
+        "Write thickness in millimetres; or lay the advice aside in series.yaml, where the magnets are sunk into the wood.",
+    ),
     "inset-far": Why(
         "The inset is measured from the edge of a mounting card, and no card is larger than the panel: the magnets of "
         "two sides would change places.",
@@ -150,10 +155,15 @@ WHY_FIGURES: dict[str, Why] = {
         "another: mostly a digit too few, or too many. Designs are laid where the panel has room for them.",
         "Correct the corner; or lay the advice aside in series.yaml.",
     ),
+    "panel-three": Why(
+        "The panel's three corners are those of an upright rectangle that lies on the wood, of which the fourth was not "
+        "written; so designs are laid within a triangle.",
+        "Add the corner; or lay the advice aside in series.yaml, where the panel is a triangle.",
+    ),
     "panel-unfit": Why(
-        "Three of the panel's four corners are those of an upright rectangle that lies on the wood, and because of the "
-        "fourth some designs have no room.",
-        "Correct the corner; where it is right, lay 'panel-corner' aside in series.yaml, and the designs are told.",
+        "Three of the panel's corners are those of an upright rectangle that lies on the wood, and because the fourth is "
+        "another, or missing, some designs have no room.",
+        "Correct the corner; where it is right, lay 'panel-corner' or 'panel-three' aside in series.yaml, and the designs are told.",
     ),
     "fold-scant": Why(
         "The cloth is cut by fold_over larger than the card on every side, and what is folded over is laced or glued to "
@@ -161,8 +171,8 @@ WHY_FIGURES: dict[str, Why] = {
         "Write the length in millimetres; or lay the advice aside in series.yaml.",
     ),
     "wadding-small": Why(
-        "The wadding is cut by wadding_inset smaller than the card on every side. More than 10 mm (our own choice) leave the "
-        "stitching hollow at its edges.",
+        "The wadding is cut by wadding_inset smaller than the card on every side. More than the border, or than 10 mm, leave "
+        "the stitching hollow at its edges (up to 3 mm are never told; both our own choice).",
         "Write the length in millimetres; or lay the advice aside in series.yaml.",
     ),
     "part-doubled": Why(
@@ -351,8 +361,15 @@ WHY_FIGURES: dict[str, Why] = {
         "The piece lists a paint that no part is painted with, and it would be bought for nothing.",
         "Paint a part with it, or take it out.",
     ),
+    "none-fits": Why(
+        "Several designs of the series are offered on several cloths, and mounted on its card each is larger than the panel, or "
+        "lies on a part to be kept free: so a measure of the piece is more likely wrong than all of the designs.",
+        "Look once more at the corners of the panel and of what it keeps free, and at the border. Else offer finer cloths, or "
+        "make panel and parts larger.",
+    ),
     "does-not-fit": Why(
-        "Mounted on its card, the design is larger than the panel, or lies on a part to be kept free.",
+        "Mounted on its card, the design is larger than the panel, or lies on a part to be kept free. Where it fits on "
+        "none of its cloths, only the finest is told.",
         "Offer a finer cloth, make the design smaller, or the panel larger, and with it the parts that it lies on.",
     ),
 }

@@ -275,6 +275,7 @@ def _piece(
             for one in filled.each("glue")
         ),
         edge_place=broader_place(filled),
+        panel_place=filled["panel"].place_of("outline"),
         magnets_place=magnets.place_of("diameter") if magnets is not None else None,
         inset_place=magnets.place_of("inset") if magnets is not None else None,
     )

@@ -192,6 +192,18 @@ def _look_at_corners(panel: Filled, parts: tuple[Part, ...], problems: Problems)
     if found := _as_rectangle(panel["outline"], parts):
         corner, right = map(point_said, found)
         problems.add(panel.place_of("outline"), "panel-corner", corner=corner, right=right)
+    elif (fourth := _fourth(panel["outline"])) and (
+        beyond_wood((*panel["outline"], fourth), parts) is None
+    ):
+        problems.add(panel.place_of("outline"), "panel-three", right=point_said(fourth))
+
+
+def _fourth(panel: Outline) -> Corner | None:
+    """What makes three corners an upright rectangle."""
+    across, down = ([corner[of] for corner in panel] for of in (0, 1))
+    if len(panel) != 3 or len(set(across)) != 2 or len(set(down)) != 2:
+        return None
+    return min(across, key=across.count), min(down, key=down.count)
 
 
 def _rectangle_said(panel: Outline, parts: tuple[Part, ...]) -> str:
@@ -311,7 +323,8 @@ def _look_at_parts(
             at=point_said(at),
             better=point_said(at[::-1]),
         )
-    for far in apart:
+    # What hangs together may only lack the one part that stands apart by itself, as pots do their shelf.
+    for far in [one for one in apart if not one.together_with] or apart:
         part = stand[far.number]
         if slim(part["outline"]):
             continue  # of its size that is told

@@ -13,9 +13,11 @@ _USUAL_INSET_MM = 15  # our own choice
 _THICK_MM = 40  # boards for craft work are sold to 30 mm or so: from memory
 _LEAST_PANEL_MM = 40  # from side to side; hardly a panel is smaller: our own choice
 # Of cloth that is laced or glued behind the card, and what wadding is smaller by, seen beside the card: our own choice.
-_SCANT_FOLD_MM, _LARGE_STEP_MM = 8, 10
+# Wadding that ends below the stitching is told, but not where the card has hardly a border.
+_SCANT_FOLD_MM, _LARGE_STEP_MM, _BESIDE_BORDER_MM = 8, 10, 3
 # Ends of a trim that overlap by so little, of one that is so wide, were changed about with its width: our own choice.
 _SCANT_OVERLAP_MM, _WIDE_TRIM_MM = 8, 12
+_THICK_MAGNET_MM = 5  # thinner ones are not told, however small: our own choice
 _LONG_OVERLAP_MM = 60  # of the two ends of a trim: our own choice
 
 
@@ -62,7 +64,8 @@ def _look_at_mounting(filled: Filled, problems: Problems) -> None:
     changed places."""
     fold_mm, inset_mm = filled["fold_over"], filled["wadding_inset"]
     scant = fold_mm is not None and fold_mm < _SCANT_FOLD_MM
-    large = inset_mm is not None and inset_mm > _LARGE_STEP_MM
+    edge_mm = min(_LARGE_STEP_MM, max(filled["border"] or 0.0, _BESIDE_BORDER_MM))
+    large = inset_mm is not None and inset_mm > edge_mm
     if scant:
         tenfold = f"should it be {mm_said(10 * fold_mm)}?"
         mend = "look once more: 20 to 40 mm are usual" + f"; {tenfold}" * (fold_mm >= 1.5)
@@ -92,6 +95,18 @@ def _look_at_magnets(magnets: Filled | None, panel: Filled | None, problems: Pro
                 panel=size_said(sides),
                 better=mm_said(better),
             )
+    if magnets["thickness"] >= max(magnets["diameter"], _THICK_MAGNET_MM):
+        thick_mm, across_mm = magnets["thickness"], magnets["diameter"]
+        slip = f"should it be {mm_said(thick_mm / 10)}?"
+        if thick_mm == across_mm or across_mm < _THICK_MAGNET_MM:
+            slip = "have the two changed places?" if thick_mm > across_mm else "2 or 3 mm are usual"
+        problems.add(
+            magnets.place_of("thickness"),
+            "magnet-thick",
+            thick=mm_said(thick_mm),
+            across=mm_said(across_mm),
+            slip=slip,
+        )
     if magnets["inset"] < magnets["diameter"] / 2:
         problems.add(
             magnets.place_of("inset"),

@@ -134,5 +134,6 @@ class FinishingPiece:
     edge_place: Place | None = field(
         default=None, compare=False
     )  # of the border, or a broader trim
+    panel_place: Place | None = field(default=None, compare=False)  # of its outline
     magnets_place: Place | None = field(default=None, compare=False)  # of their size
     inset_place: Place | None = field(default=None, compare=False)

@@ -19,13 +19,14 @@ from packetgen.reckon.conversions import complain_of_conversions
 from packetgen.reckon.coverage import complain_of_coverage
 from packetgen.reckon.coverage_of_sets import complain_of_sets
 from packetgen.reckon.doubted import without_examples, without_what_follows
-from packetgen.reckon.figures import Figures, complain
+from packetgen.reckon.figures import Figures
 from packetgen.reckon.isolated import complain_of_isolated
 from packetgen.reckon.laid_aside import asides_of, parted
 from packetgen.reckon.letters import complain_of_letters
 from packetgen.reckon.matching import with_matches
 from packetgen.reckon.series_checks import complain_of_series
 from packetgen.reckon.series_magnets import complain_of_magnets, series_figures
+from packetgen.reckon.unfit import complain_of_unfit
 
 
 @dataclass(frozen=True)
@@ -75,7 +76,7 @@ def proof(
     reckoned = tuple(_reckon(_matched(series, problems)) for series in content.series)
     ended("reckoned")
     for each in reckoned:
-        complain(each.figures, each.series, problems)
+        complain_of_unfit(each.figures, each.series, problems)
         complain_of_magnets(each.figures, each.series, problems)
         complain_of_series(each.series, problems)
         complain_of_contrast(each.series, problems)

@@ -14,7 +14,7 @@ _OF_ALL = {
     *("skein-short", "skein-little", "edges-bare", "coverage-everywhere"),
 }
 # Measures of a piece by which designs may not fit → what is told of then.
-_OF_THE_PIECE = {"trim-turned": "trim", "panel-corner": "panel"}
+_OF_THE_PIECE = {"trim-turned": "trim", "panel-corner": "panel", "panel-three": "panel"}
 _OF_CROWDING = {"coverage-crowded", "coverage-everywhere"}
 _OF_SKEINS = {"skein-short", "skein-little"}
 _OF_THE_CHART = {
@@ -52,7 +52,7 @@ def without_what_follows(told: Problems, all_series: Iterable[Series]) -> Proble
     for problem in told:
         if problem.code == "does-not-fit" and problem.place in doubted:
             unfit.setdefault(doubted[problem.place][1], set()).add(problem.place.path)
-        elif problem.code == "border-broad" and problem.place.path in measures:
+        elif problem.code in ("border-broad", "none-fits") and problem.place.path in measures:
             none_fits.add(measures[problem.place.path])
         elif not (
             _follows(problem, of_cloths, cloths)
