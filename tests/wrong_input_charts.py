@@ -658,6 +658,11 @@ CASES = (
         "series/garden-year/fern/chart.txt:1:1: 'A fern by the tap: one character a stit…' is words and no row of stitches; put # before it",
     ),
     Case(
+        "a remark of the marks alone that lost its sign, above one that has it",
+        {CHART: "b r k\n# the brick pot\n# and its fern\n" + TINY[CHART] + "kkkk\n"},
+        "series/garden-year/fern/chart.txt:1:1: 'b r k' is words and no row of stitches; put # before it",
+    ),
+    Case(
         "a word and a remark between rows",
         {CHART: "rrbb\nrk..\nantennae\nrrbb\n# the wings\nrk..\nrrbb\n"},
         "series/garden-year/fern/chart.txt:3:1: 'antennae' is words and no row of stitches; take it out: remarks stand above the chart",

@@ -95,6 +95,11 @@ def _words(rows: Sequence[str], marks: Collection[str]) -> list[int]:
         )
 
     found = [number for number, row in enumerate(rows, 1) if row.startswith("#") or is_words(row)]
+    # The marks of a large key are most letters: by what stands below it a remark is known that lost its #.
+    if found and found[0] > 1 and rows[found[0] - 1].startswith("#"):
+        above = rows[: found[0] - 1]
+        if all(len(row) != usual and not {*row} <= {*marks, BARE} for row in above):
+            found.insert(0, 1)
     return found if 2 * len(found) < len(rows) else found[:1] * (found[:1] == [1])
 
 
