@@ -141,6 +141,22 @@ CASES = (
         "series/garden-year/fern/pattern.yaml:10:13: Moss Stranded has no colour 'K5'; known in threads/moss.yaml: K4 peat, E2 brick, 07 fern; or add it there",
     ),
     Case(
+        "two thread numbers that changed places",
+        {PATTERN: ('r: {moss: E2, spool: "10"}', 'r: {moss: "10", spool: E2}')},
+        """series/garden-year/fern/pattern.yaml:9:13: Moss Stranded has no colour '10'; it and 'E2' have changed places: write moss: "E2", spool: "10\"""",
+    ),
+    Case(
+        "a thread of another card without its braces",
+        {
+            PATTERN: ("r: {moss: E2,", "r: {moss: braid G3,"),
+            "threads/braid.yaml": TINY[MOSS]
+            .replace("Moss Stranded", "Moth Braid")
+            .replace("E2", "G3")
+            .replace("strands: 6", "strands: 1"),
+        },
+        "series/garden-year/fern/pattern.yaml:9:13: Moss Stranded has no colour 'braid G3'; write {card: braid, number: G3}",
+    ),
+    Case(
         "a colour's name where its number is due",
         {PATTERN: ("r: {moss: E2,", "r: {moss: peat,")},
         "series/garden-year/fern/pattern.yaml:9:13: Moss Stranded has no colour 'peat'; write 'K4', which goes by that name",

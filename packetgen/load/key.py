@@ -4,7 +4,7 @@ import re
 import unicodedata
 from collections.abc import Collection, Mapping
 from dataclasses import dataclass
-from itertools import pairwise
+from itertools import combinations, pairwise
 from types import MappingProxyType
 
 from packetgen.diagnostics import Place, Problems, nearest_of
@@ -190,7 +190,7 @@ class _KeyReader:
             for last, name in pairwise(filled.given)
             if (blend := self._blend(last, name, filled))
         }
-        halves = {last for last, _ in blends.values()}
+        told = {last for last, _ in blends.values()} | self._exchanged(filled)
         for name, given in filled.given.items():
             if name in _FIELDS:
                 continue
@@ -202,7 +202,7 @@ class _KeyReader:
             if given.value == ():
                 example = f'{shown(name)}: "{next(iter(self._numbers(name)), "07")}"'
                 self._problems.add(given.place, "value-empty", name=said(name), example=example)
-            if name in halves:
+            if name in told:
                 sound = False
                 continue
             self._hear_alike(mark, name, given, filled["stitch"], strands.get(name))
@@ -391,6 +391,10 @@ class _KeyReader:
             hint = f"for a blend of the two write [{shown(', '.join(both))}]"
             self._unknown(card, number, place, hint)
             return None
+        if card is own and number is not None and number not in card.colours:
+            if beside := self._on_other_card(number):
+                self._unknown(card, number, place, f"write {{{beside}}}")
+                return None
         called = {colour.name.casefold(): number for number, colour in card.colours.items()}
         remark = self._called.get(number or "", "")
         meant = colour_named(remark, card)
@@ -404,6 +408,38 @@ class _KeyReader:
             number, place, card.colours, "colour", self._problems, called, card.name, file
         )
         return None if colour is None else (card, colour)
+
+    def _exchanged(self, filled: Filled) -> set[str]:
+        """The two sets, if any, whose numbers stand for one another in this line; it is told of the first."""
+        stand = {
+            name: (one.card, given.value[0])
+            for name, one in (self._sets or {}).items()
+            if one is not None and name not in self._passed_over
+            if (given := filled.given.get(name)) and len(given.value or ()) == 1
+        }
+        for (name, (own, first)), (other_name, (other, second)) in combinations(stand.items(), 2):
+            one, two = first.value, second.value
+            here = isinstance(one, str) and one not in own.colours and one in other.colours
+            there = isinstance(two, str) and two not in other.colours and two in own.colours
+            if here and there:
+                right = f'{shown(name)}: "{shown(two)}", {shown(other_name)}: "{shown(one)}"'
+                hint = f"it and {said(two)} have changed places: write {right}"
+                self._unknown(own, one, first.place, hint)
+                return {name, other_name}
+        return set()
+
+    def _on_other_card(self, text: str) -> str:
+        """What names the one card that no thread set is of, and its number: of 'glimmer G3', or of 'G3' alone."""
+        *first, number = _parted(text)
+        of_sets = {one.card.id for one in (self._sets or {}).values() if one is not None}
+        found = [
+            card
+            for card in self._cards.values()
+            if card is not None and card.id not in of_sets and number in card.colours
+        ]
+        named = " ".join(first).casefold()
+        found = [one for one in found if named in ("", one.id.casefold(), one.name.casefold())]
+        return f"card: {found[0].id}, number: {shown(number)}" if len(found) == 1 else ""
 
     def _unknown(self, card: ThreadCard, number: str, place: Place, hint: str) -> None:
         facts = {"of": shown(card.name), "what": "colour", "name": said(number), "hint": hint}
