@@ -658,6 +658,13 @@ CASES = (
         "series/garden-year/fern/chart.txt:1:1: 'A fern by the tap: one character a stit…' is words and no row of stitches; put # before it",
     ),
     Case(
+        "notes that send to columns beyond the chart",
+        {
+            f"{FERN}/stitching.md": "Begin in column 1, row 2, and leave row 2 bare.\nColumns 2 to 6 are last, of which row 1 and 150 others are green.\n"
+        },
+        "series/garden-year/fern/stitching.md:2:1: advice: here stands 'Columns 2 to 6', and the chart has 4 columns; mend the number, or say what is meant",
+    ),
+    Case(
         "a remark of the marks alone that lost its sign, above one that has it",
         {CHART: "b r k\n# the brick pot\n# and its fern\n" + TINY[CHART] + "kkkk\n"},
         "series/garden-year/fern/chart.txt:1:1: 'b r k' is words and no row of stitches; put # before it",

@@ -266,6 +266,11 @@ PATTERNS: dict[str, Fault] = {
     "counter-of-another": Fault(
         "this is the very address of {other}", "write that of this pattern", Level.ADVICE
     ),
+    "stitch-beyond": Fault(
+        "here stands {said}, and the chart has {most} {what}",
+        "mend the number, or say what is meant",
+        Level.ADVICE,
+    ),
     "number-told-other": Fault(
         "here stands {told}, and {name} is {number} on {card}",
         "write {number}, or take the number out",

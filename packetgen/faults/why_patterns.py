@@ -348,6 +348,11 @@ WHY_PATTERNS: dict[str, Why] = {
         "forgotten, and buyers come to the wrong pattern.",
         "Write the address of this pattern, or lay the advice aside where both are on that page.",
     ),
+    "stitch-beyond": Why(
+        "The notes send a stitcher to a column or a row by its number, and the chart has not so many: the number is mistyped, or the "
+        "chart was cropped since. Columns count from the left and rows from the top, both from 1.",
+        "Correct the number; or lay the advice aside in pattern.yaml, where the columns or rows of something else are meant.",
+    ),
     "number-told-other": Why(
         "A text of yours names a colour with its number, and on no thread card of the pattern that colour has this number: "
         "it may have been renumbered since. Stitchers read it beside the key.",

@@ -33,6 +33,7 @@ from packetgen.load.strange_keys import Sets
 from packetgen.load.sure import all_sure, sure
 from packetgen.load.symbols_file import read_symbols, with_kept
 from packetgen.load.told_numbers import complain_of_told_numbers
+from packetgen.load.told_places import complain_of_told_places
 from packetgen.load.values import Filled
 from packetgen.load.words import said, shown
 from packetgen.load.worked import read_worked
@@ -126,6 +127,9 @@ def load_pattern(
     texts = {"story.md": story, "stitching.md": notes}
     if chart_name and chart_name.endswith(".txt"):
         texts[chart_name] = _remarked(folder.text(f"{path}/{chart_name}"))
+    if notes is not None and chart is not None and chart.even:
+        size = len(chart.rows[0]), len(chart.rows)
+        complain_of_told_places(notes, f"{path}/stitching.md", size, problems)
     on_cards = [one.card for one in (sets or {}).values() if one is not None]
     for file, words in texts.items():
         if words is not None:
