@@ -170,6 +170,22 @@ def test_with_a_name_only_what_is_about_it_is_shown_and_all_is_counted(tmp_path)
     assert run("--content", content, "garden-year").stdout == whole
 
 
+@pytest.mark.parametrize(
+    ("path", "name"),
+    [
+        ("", "garden-year"),
+        ("series.yaml", "garden-year"),
+        ("ivy/", "ivy"),
+        ("ivy/pattern.yaml", "ivy"),
+    ],
+)
+def test_the_path_of_a_folder_or_its_file_serves_as_its_name(tmp_path, path, name):
+    """As Tab writes it."""
+    content = build(tmp_path / "content", CALM | TWO)
+    told = run("--content", content, f"{content}/series/garden-year/{path}").stdout
+    assert told == run("--content", content, name).stdout
+
+
 def test_a_name_that_there_is_not_is_told_with_the_nearest(tmp_path):
     content = build(tmp_path / "content", CALM)
     for name in ("fren", "Fern"):

@@ -11,6 +11,7 @@ from packetgen.cli.bring_options import BringWords, CellPx, ScreenColour
 from packetgen.cli.bring_questions import answered, as_options
 from packetgen.cli.bring_writing import carry_out, planned_at, refuse_what_is_there
 from packetgen.cli.common import (
+    NAME,
     AnyBetween,
     Between,
     FileThere,
@@ -42,9 +43,12 @@ class _Refused(click.ClickException):
 @click.command("bring", cls=BringWords)
 @click.argument("file", metavar="FILE", type=FileThere(*_ENDINGS))
 @content_option
-@click.option("--pattern", "pattern_name", help="The pattern whose chart and key it becomes.")
+@click.option(
+    "--pattern", "pattern_name", type=NAME, help="The pattern whose chart and key it becomes."
+)
 @click.option(
     "--threads",
+    type=NAME,
     help="The thread card to take colours from, or a thread set of the pattern. "
     "[default: the pattern's first]",
 )

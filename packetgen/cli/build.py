@@ -10,6 +10,7 @@ from typing import TYPE_CHECKING
 import click
 
 from packetgen.cli.common import (
+    NAME,
     Between,
     as_of_option,
     content_option,
@@ -40,7 +41,7 @@ _LIVES_ON = 50_000
 
 
 @click.command("build")
-@click.argument("names", nargs=-1, metavar="[NAME]...")
+@click.argument("names", nargs=-1, type=NAME, metavar="[NAME]...")
 @content_option
 @click.option(
     "--into",

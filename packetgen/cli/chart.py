@@ -10,7 +10,7 @@ import click
 from packetgen.cli.chart_edits import border, crop, mirror, shift, turn
 from packetgen.cli.chart_picture import picture
 from packetgen.cli.command_first import CommandFirst
-from packetgen.cli.common import AnyBetween, Between, OneOf, content_option
+from packetgen.cli.common import NAME, AnyBetween, Between, OneOf, content_option
 from packetgen.cli.one_pattern import figures_of
 from packetgen.cli.telling import TELLING_OPTIONS
 
@@ -32,7 +32,7 @@ def chart_command() -> None:
 
 
 @chart_command.command("show")
-@click.argument("name", metavar="NAME")
+@click.argument("name", type=NAME, metavar="NAME")
 @content_option
 @click.option("--large", is_flag=True, help="Two characters a stitch, with its mark.")
 @click.option(
@@ -73,7 +73,7 @@ def show(name: str, content_folder: Path, large: bool, colours: str, width: int 
 
 
 @chart_command.command("count")
-@click.argument("name", metavar="NAME")
+@click.argument("name", type=NAME, metavar="NAME")
 @content_option
 def count(name: str, content_folder: Path) -> None:
     """Count the stitches of every colour.
@@ -92,7 +92,7 @@ def count(name: str, content_folder: Path) -> None:
 
 
 @chart_command.command("alone")
-@click.argument("name", metavar="NAME")
+@click.argument("name", type=NAME, metavar="NAME")
 @content_option
 def alone(name: str, content_folder: Path) -> None:
     """Say where stitches stand alone.
@@ -111,7 +111,7 @@ def alone(name: str, content_folder: Path) -> None:
 
 
 @chart_command.command("alike")
-@click.argument("name", metavar="NAME")
+@click.argument("name", type=NAME, metavar="NAME")
 @content_option
 @click.option("--threads", "set_name", help="The thread set to look at. [default: the model's]")
 @click.option(

@@ -6,7 +6,7 @@ from typing import TYPE_CHECKING, Any
 import click
 
 from packetgen.cli.chart_editing import edited
-from packetgen.cli.common import Between, OneOf, content_option
+from packetgen.cli.common import NAME, Between, OneOf, content_option
 
 if TYPE_CHECKING:
     from packetgen.chart_edit.change import Change
@@ -49,7 +49,7 @@ _lose_option = click.option(
 
 
 @click.command("mirror")
-@click.argument("name", metavar="NAME")
+@click.argument("name", type=NAME, metavar="NAME")
 @click.argument("way", type=OneOf(("left-right", "top-bottom")))
 @_copy_options
 def mirror(name: str, way: str, **options: Any) -> None:
@@ -76,7 +76,7 @@ def mirror(name: str, way: str, **options: Any) -> None:
 
 
 @click.command("turn")
-@click.argument("name", metavar="NAME")
+@click.argument("name", type=NAME, metavar="NAME")
 @click.argument("degrees", type=OneOf(("90", "180", "270")))
 @_copy_options
 def turn(name: str, degrees: str, **options: Any) -> None:
@@ -102,7 +102,7 @@ def turn(name: str, degrees: str, **options: Any) -> None:
 
 
 @click.command("crop")
-@click.argument("name", metavar="NAME")
+@click.argument("name", type=NAME, metavar="NAME")
 @_sides("Columns or rows to take off")
 @_lose_option
 @_copy_options
@@ -139,7 +139,7 @@ def crop(name: str, lose: bool, **options: Any) -> None:
 
 
 @click.command("shift")
-@click.argument("name", metavar="NAME")
+@click.argument("name", type=NAME, metavar="NAME")
 @click.option(
     "--right", type=int, default=0, help="Columns to the right; to the left with a minus."
 )
@@ -176,7 +176,7 @@ def _moved_back(right: int, down: int) -> str:
 
 
 @click.command("border")
-@click.argument("name", metavar="NAME")
+@click.argument("name", type=NAME, metavar="NAME")
 @click.argument("all_round", metavar="[NUMBER]", type=Between(1, 1000), required=False)
 @_sides("Columns or rows to add")
 @click.option("--mark", metavar="MARK", help="Work them in this mark of the key. [default: bare]")

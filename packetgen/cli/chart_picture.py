@@ -4,13 +4,13 @@ from pathlib import Path
 
 import click
 
-from packetgen.cli.common import Between, content_option
+from packetgen.cli.common import NAME, Between, content_option
 from packetgen.cli.one_pattern import figures_of
 from packetgen.cli.saying import say
 
 
 @click.command("picture")
-@click.argument("name", metavar="NAME")
+@click.argument("name", type=NAME, metavar="NAME")
 @content_option
 @click.option(
     "--into",

@@ -102,6 +102,26 @@ class FileThere(OfAny):
         self.fail(f"there is no file {path.name!r} {where}; {hint}", param, ctx)
 
 
+class NameIn(OfAny):
+    """What a folder of a pattern or a series, or a card, is called. Its path serves as well: Tab writes that."""
+
+    name = "TEXT"
+    _OF_FOLDERS = ("pattern.yaml", "series.yaml")
+
+    def convert(
+        self, value: object, param: click.Parameter | None, ctx: click.Context | None
+    ) -> str:
+        path = Path(str(value))
+        if len(path.parts) > 1 and path.suffix == ".yaml" and path.is_file():
+            return path.parent.name if path.name in self._OF_FOLDERS else path.stem
+        if len(path.parts) > 1 and any((path / one).is_file() for one in self._OF_FOLDERS):
+            return path.name
+        return str(value)
+
+
+NAME = NameIn()
+
+
 class Between(OfAny):
     """A whole number from `least` to `most`, of what is named in the plural, if it is."""
 

@@ -5,14 +5,14 @@ from typing import TYPE_CHECKING
 
 import click
 
-from packetgen.cli.common import OneOf, checked_content, content_option, wanted_ids
+from packetgen.cli.common import NAME, OneOf, checked_content, content_option, wanted_ids
 
 if TYPE_CHECKING:
     from packetgen.reckon.kit import Kit
 
 
 @click.command("kit")
-@click.argument("names", nargs=-1, metavar="[NAME]...")
+@click.argument("names", nargs=-1, type=NAME, metavar="[NAME]...")
 @content_option
 @click.option("--threads", "set_name", help="The thread set to buy for. [default: the model's]")
 @click.option("--cloth", "cloth_name", help="The cloth to stitch on. [default: each model's own]")

@@ -5,7 +5,7 @@ from typing import TYPE_CHECKING
 
 import click
 
-from packetgen.cli.common import OneOf, checked_content, content_option, wanted_ids
+from packetgen.cli.common import NAME, OneOf, checked_content, content_option, wanted_ids
 
 if TYPE_CHECKING:
     from packetgen.model import Colour, ThreadCard
@@ -13,11 +13,14 @@ if TYPE_CHECKING:
 
 
 @click.command("match")
-@click.argument("source_name", metavar="FROM")
-@click.argument("target_name", metavar="TO")
+@click.argument("source_name", type=NAME, metavar="FROM")
+@click.argument("target_name", type=NAME, metavar="TO")
 @content_option
 @click.option(
-    "--pattern", "pattern_name", help="Only the colours that this pattern (or series) uses of FROM."
+    "--pattern",
+    "pattern_name",
+    type=NAME,
+    help="Only the colours that this pattern (or series) uses of FROM.",
 )
 @click.option("--distinct", is_flag=True, help="Give no colour of TO twice.")
 @click.option(

@@ -11,6 +11,7 @@ from typing import TYPE_CHECKING, NoReturn
 import click
 
 from packetgen.cli.common import (
+    NAME,
     as_of_option,
     content_option,
     editions_option,
@@ -51,7 +52,7 @@ _TOGETHER = 4  # files that would change for one reason
 
 
 @click.command("proof")
-@click.argument("names", nargs=-1, metavar="[NAME]...")
+@click.argument("names", nargs=-1, type=NAME, metavar="[NAME]...")
 @content_option
 @click.option(
     "--alone", is_flag=True, help="Also list where in each pattern most stitches stand alone."

@@ -4,14 +4,14 @@ from pathlib import Path
 
 import click
 
-from packetgen.cli.common import checked_content, content_option, wanted_ids
+from packetgen.cli.common import NAME, checked_content, content_option, wanted_ids
 from packetgen.cli.ending import stop
 from packetgen.cli.saying import say
 from packetgen.nouns import counted
 
 
 @click.command("settle")
-@click.argument("names", nargs=-1, metavar="[NAME]...")
+@click.argument("names", nargs=-1, type=NAME, metavar="[NAME]...")
 @content_option
 def settle_command(names: tuple[str, ...], content_folder: Path) -> None:
     """Keep the chart symbols as they are.
