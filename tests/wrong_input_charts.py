@@ -665,6 +665,11 @@ CASES = (
         "series/garden-year/fern/stitching.md:2:1: advice: here stands 'Columns 2 to 6', and the chart has 4 columns; mend the number, or say what is meant",
     ),
     Case(
+        "a key line that lost its mark's letter, though lines and knots are in it",
+        {PATTERN: ("  k: {moss", "  1: {moss")},
+        "series/garden-year/fern/pattern.yaml:10:3: the mark '1' is never used, and the chart has 'k', which is not in the key; write 'k:' here, or put '1' in the chart for it",
+    ),
+    Case(
         "a remark of the marks alone that lost its sign, above one that has it",
         {CHART: "b r k\n# the brick pot\n# and its fern\n" + TINY[CHART] + "kkkk\n"},
         "series/garden-year/fern/chart.txt:1:1: 'b r k' is words and no row of stitches; put # before it",

@@ -60,6 +60,28 @@ _TWO: dict[str, Change] = {
 
 CASES = (
     Case(
+        "a designer's id that stands twice, in place of her own",
+        {
+            SERIES: (
+                "designers:\n",
+                "designers:\n  - {id: reed, name: Tamsin Reed, about: Draws ponds.}\n",
+            ),
+            PATTERN: ("designer: alder", "designer: reeds"),
+        },
+        "series/garden-year/fern/pattern.yaml:2:11: there is no designer 'reeds'; did you mean 'reed'? (or add reeds to 'designers' in series.yaml)",
+    ),
+    Case(
+        "two designers with one id, and a pattern of the second",
+        {
+            SERIES: (
+                "designers:\n",
+                "designers:\n  - {id: alder, name: Tamsin Reed, about: Draws ponds.}\n",
+            ),
+            PATTERN: ("designer: alder", "designer: reed"),
+        },
+        "series/garden-year/series.yaml:10:9: the designer 'alder' stands here a second time (first on line 9); keep one of the two, or give one of them another id",
+    ),
+    Case(
         "the charts of two patterns that changed places",
         {**_TWO, CHART: _OF_IVY, f"{IVY}/chart.txt": TINY[CHART]},
         "series/garden-year/fern/chart.txt:1:1: this chart has marks that its key lacks, and all of them are in the key of 'ivy'; put each back into its own folder",
@@ -251,5 +273,17 @@ CASES = (
             },
         },
         "series/garden-year/series.yaml:13:9: there is no pattern folder 'fern ivy'; put a comma between the names: fern, ivy",
+    ),
+    Case(
+        "two patterns behind one dash",
+        {
+            SERIES: ("order: [fern]", "order: \n  - fern, ivy"),
+            **{
+                path.replace("/fern/", "/ivy/"): text.replace("Fern", "Ivy")
+                for path, text in TINY.items()
+                if path.startswith(f"{FERN}/")
+            },
+        },
+        "series/garden-year/series.yaml:14:5: there is no pattern folder 'fern, ivy'; write each name behind a dash of its own, the next in its own line: - fern",
     ),
 )

@@ -16,12 +16,17 @@ Taken = dict[tuple[int, int], int]  # stitch → line of the file that fills it
 
 
 def read_close_up(
-    filled: Filled, marks: Marks, chart: Chart | None, taken: Taken, problems: Problems
+    filled: Filled,
+    marks: Marks,
+    chart: Chart | None,
+    taken: Taken,
+    problems: Problems,
+    told: Collection[str] = (),
 ) -> tuple[tuple[Fraction, ...], frozenset[str]]:
     """The fractional stitches of one window, and every mark that stands in it.
 
     chart: None where it cannot be told what the chart holds. taken:
-    grows by the stitches that the window fills.
+    grows by the stitches that the window fills. told: marks that the key lacks, of which something else tells.
     """
     rows = _rows(filled)
     if rows is None or filled["at"] is None or not _even(rows, filled, problems):
@@ -42,7 +47,7 @@ def read_close_up(
             column, row = left + across // 2, top + down // 2
             strange = () if marks is None else _strange(block, marks)
             for mark in strange:
-                if mark not in unknown:
+                if mark not in unknown and mark not in told:
                     spot = _row_place(
                         filled, down + block.index(mark) // 2, across + block.index(mark) % 2
                     )

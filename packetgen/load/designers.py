@@ -19,18 +19,19 @@ def read_designers(
         return None, {}
     designers: Designers = {}
     called: dict[str, str] = {}
-    once = Once("designer", problems, another="id")
+    once, repeated = Once("designer", problems, another="id"), False
     for given in series.each("designers"):
         one = given.value
         if one is None or one["id"] is None:
             continue
         name = one["id"]
-        once.again(name, one.place_of("id"))
+        repeated |= once.again(name, one.place_of("id"))
         if one["name"]:
             called[one["name"].casefold()] = name
         designers[name] = _designer(one) if given.whole else None
-    if any(one.value is None or one.value["id"] is None for one in series.each("designers")):
-        return None, called  # which name is missing nobody can tell
+    lost = any(one.value is None or one.value["id"] is None for one in series.each("designers"))
+    if lost or repeated:
+        return None, called  # which id is missing nobody can tell; of two alike one may be it
     return designers, called
 
 

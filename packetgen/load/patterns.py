@@ -107,11 +107,14 @@ def load_pattern(
     told = told and not sure(key).nameless
     marks = sure(key).marks if told else None
     drawn, chart = _chart(folder, path, chart_name, key, sets, marks, problems)
-    # A mark that the key lacks and the chart has is told of the chart, and its symbol is not left over.
+    # A mark that the key lacks and the chart has is told of the chart: not of each line in its colour, and its symbol is
+    # not left over.
     of_chart = sorted(set().union(*drawn.rows) - {BARE}) if drawn is not None else ()
-    known = None if marks is None else tuple(dict.fromkeys((*marks, *of_chart)))
-    kept = read_symbols(folder, path, known, problems)
-    worked = read_worked(filled, around.library, marks, _threads_of(key, sets), chart, problems)
+    known = None if marks is None else {**dict.fromkeys(of_chart), **marks}
+    kept = read_symbols(folder, path, None if known is None else tuple(known), problems)
+    worked = read_worked(
+        filled, around.library, marks, known, _threads_of(key, sets), chart, problems
+    )
     unused: frozenset[str] = frozenset()
     if drawn is not None and chart is not None and key is not None and marks is not None:
         if marks:

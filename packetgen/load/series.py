@@ -1,5 +1,7 @@
 """A series: its thread sets, its designers, and its patterns in the author's order."""
 
+import re
+
 from packetgen.diagnostics import Place, Problems, nearest_of
 from packetgen.load.assumptions import read_assumptions
 from packetgen.load.copies import complain_of_copies, complain_of_counters
@@ -166,9 +168,11 @@ def _order(
             continue
         if once.again(given.value, given.place) or given.value in elsewhere:
             continue
-        parts = given.value.split()
+        parts = re.findall(r"[^\s,;]+", given.value)
         if len(parts) > 1 and set(parts) <= set(folders):
             hint = f"put a comma between the names: {shown(', '.join(parts))}"
+            if "," in given.value or ";" in given.value:
+                hint = f"write each name behind a dash of its own, the next in its own line: - {parts[0]}"
             problems.add(given.place, "pattern-missing", name=said(given.value), hint=hint)
             listed += parts
             continue

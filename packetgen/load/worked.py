@@ -27,24 +27,25 @@ def read_worked(
     filled: Filled,
     library: Library,
     marks: Marks,
+    known: Marks,
     threads: Threads,
     chart: Chart | None,
     problems: Problems,
 ) -> Worked:
-    """All of it, checked against the key's `marks` and the chart;
-    None for either where it cannot be told.
+    """All of it, checked against the chart and the key's `marks`, lines and knots against these and all others that are
+    `known`; None for any where it cannot be told.
     """
     drawn = (
         chart if chart is not None and chart.even else None
     )  # on a ragged chart "outside" means nothing
     lines = tuple(
-        read_line(one.value, name == "long_stitch", marks, threads, drawn, problems)
+        read_line(one.value, name == "long_stitch", known, threads, drawn, problems)
         for name in ("backstitch", "long_stitch")
         for one in filled.each(name)
         if one.value is not None
     )
     daisies = [
-        read_daisy(one.value, marks, threads, drawn, problems)
+        read_daisy(one.value, known, threads, drawn, problems)
         for one in filled.each("lazy_daisies")
         if one.value is not None
     ]
@@ -52,7 +53,7 @@ def read_worked(
         knot
         for one in filled.each("french_knots")
         if one.value is not None
-        for knot in read_knots(one.value, marks, threads, drawn, problems)
+        for knot in read_knots(one.value, known, threads, drawn, problems)
     ]
     beads = [
         bead
@@ -62,7 +63,7 @@ def read_worked(
     ]
     taken: Taken = {}
     windows = [
-        read_close_up(one.value, marks, drawn, taken, problems)
+        read_close_up(one.value, marks, drawn, taken, problems, known or ())
         for one in filled.each("close_ups")
         if one.value is not None
     ]
