@@ -33,6 +33,31 @@ def moved(*where: tuple[str, str]) -> dict[str, Change]:
 
 CASES = (
     Case(
+        "a sentence that lost its sign of a remark",
+        {PATTERN: ("designer: alder", "\nHer id in series.yaml.\ndesigner: alder")},
+        "series/garden-year/fern/pattern.yaml:3:1: 'Her id in series.yaml.' has no colon; put # before it, if it is a remark; else set it in by 2 spaces, if it goes on with 'title'",
+    ),
+    Case(
+        "a sentence that lost its sign of a remark, below a word",
+        {PATTERN: ("about: A fern", "\nOne sentence.\nabout: A fern")},
+        "series/garden-year/fern/pattern.yaml:4:1: 'One sentence.' has no colon; put # before it, if it is a remark; else write a name, a colon, a space and the value",
+    ),
+    Case(
+        "two versions of a file put into one",
+        {
+            PATTERN: (
+                "designer: alder",
+                "<<<<<<< mine\ndesigner: alder\n=======\ndesigner: reed\n>>>>>>> hers",
+            )
+        },
+        "series/garden-year/fern/pattern.yaml:2:1: '<<<<<<< mine' has no colon; two versions of this file were put into one: keep one of the two, and take out all lines that begin like this",
+    ),
+    Case(
+        "a word behind a name that has lines of its own",
+        {FINISH: ("panel:\n", "panel: none\n  keep_out: []\n")},
+        "finishes/shelf/finish.yaml:4:3: 'keep_out: []' is set in by 2 spaces, which fits none of the lines around it; if it belongs to 'panel' above, take 'none' away there; else let it begin at the margin",
+    ),
+    Case(
         "a pattern without a chart",
         {CHART: None},
         "series/garden-year/fern/chart.txt:1:1: there is no file 'chart.txt' here; draw one character for each stitch, '.' for bare cloth, or bring a drawing in with packetgen bring",

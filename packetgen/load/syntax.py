@@ -41,6 +41,11 @@ _GOES_ON = re.compile(r"(?::|-|[|>][+-]?\d?)\s*(?:#.*)?$")  # a line below which
 _STEP = 2  # spaces that are usual for that
 _SPECIAL_SIGNS = ("!", "{", "[", "'", '"', "|", ">")
 _BEHIND_A_TEXT = ("colon-missing", "indentation", "line-unclear", "after-value")
+_MERGED = re.compile(r"<{7}|={7}|>{7}")  # as programs that keep versions of a file mark them
+_ONE_OF_TWO = (
+    "two versions of this file were put into one: keep one of the two, and take out all lines that begin "
+    "like this"
+)
 _SPECIAL_CONTEXTS = ("alias", "anchor", "tag", "directive")
 
 
@@ -62,6 +67,8 @@ def explain(
     if found.code != "colon-missing" or "hint" in found.facts:
         return found
     lines = text.split("\n")
+    if _MERGED.match(lines[found.line - 1]):
+        return replace(found, facts={**found.facts, "hint": _ONE_OF_TWO})
     if no_bar := with_a_colon(found.line, lines, names):
         return no_bar
     behind_text = goes_on(found.line, lines, names)
@@ -72,9 +79,18 @@ def explain(
     at_margin = found.column == 1 and below
     known = tuple(one.name for one in below) if at_margin else names
     near = "" if line[:1] in _SPECIAL_SIGNS else _near(name, known, prose=bool(behind_text))
-    if behind_text and not near:
+    remark = (
+        found.column == 1
+        and line.rstrip().endswith(".")
+        and not "".join(lines[found.line - 2 : found.line - 1]).strip()
+    )
+    if behind_text and not near and not (remark and behind_text.line == found.line):
         return behind_text
     hint = "write a name, a colon, a space and the value"
+    if remark and behind_text and not near:
+        hint = f"set it in by {behind_text.facts['spaces']}, if it goes on with {behind_text.facts['name']}"
+    if remark:
+        hint = f"put # before it, if it is a remark; else {hint}"
     if near and value:
         hint = f"write {dash}{near}: {shown(value)}"
     return replace(found, facts={**found.facts, "hint": hint})
@@ -325,4 +341,11 @@ def _indentation(here: Spot, lines: list[str], names: tuple[str, ...]) -> Explai
         culprit = lines[above[-1] - 1]
         return _no_colon(above[-1], len(culprit) - len(culprit.lstrip(" ")) + 1, culprit, lines)
     facts = indented(line, spaces_before(here[0], lines))
+    head = NAMED.fullmatch(plain(lines[above[-1] - 1])) if above else None
+    below = next((one for one in lines[here[0] :] if _is_said(one)), "")
+    deeper = bool(above) and set_in(line) == set_in(below) > set_in(lines[above[-1] - 1])
+    if deeper and head and head["value"] and " " not in head["value"]:
+        value, name = said(head["value"]), said(head["name"])
+        hint = f"if it belongs to {name} above, take {value} away there; else {facts['hint']}"
+        facts["hint"] = hint
     return Explained("indentation", here[0], set_in(line) + 1, facts)
