@@ -42,6 +42,7 @@ _STEP = 2  # spaces that are usual for that
 _SPECIAL_SIGNS = ("!", "{", "[", "'", '"', "|", ">")
 _BEHIND_A_TEXT = ("colon-missing", "indentation", "line-unclear", "after-value")
 _MERGED = re.compile(r"<{7}|={7}|>{7}")  # as programs that keep versions of a file mark them
+_NAME_AND_VALUE = "write a name, a colon, a space and the value"
 _ONE_OF_TWO = (
     "two versions of this file were put into one: keep one of the two, and take out all lines that begin "
     "like this"
@@ -79,21 +80,27 @@ def explain(
     at_margin = found.column == 1 and below
     known = tuple(one.name for one in below) if at_margin else names
     near = "" if line[:1] in _SPECIAL_SIGNS else _near(name, known, prose=bool(behind_text))
-    remark = (
-        found.column == 1
-        and line.rstrip().endswith(".")
-        and not "".join(lines[found.line - 2 : found.line - 1]).strip()
-    )
-    if behind_text and not near and not (remark and behind_text.line == found.line):
+    remark = "" if near else _remark_lost(found, lines, behind_text)
+    if behind_text and not near and not remark:
         return behind_text
-    hint = "write a name, a colon, a space and the value"
-    if remark and behind_text and not near:
-        hint = f"set it in by {behind_text.facts['spaces']}, if it goes on with {behind_text.facts['name']}"
-    if remark:
-        hint = f"put # before it, if it is a remark; else {hint}"
+    hint = remark or _NAME_AND_VALUE
     if near and value:
         hint = f"write {dash}{near}: {shown(value)}"
     return replace(found, facts={**found.facts, "hint": hint})
+
+
+def _remark_lost(found: Explained, lines: list[str], behind_text: Explained | None) -> str:
+    """What to do with a sentence by itself at the margin, which may be a remark that lost its sign; '' where it is none."""
+    above = "" if found.line == 1 else lines[found.line - 2]
+    if found.column > 1 or above.strip() or not lines[found.line - 1].rstrip().endswith("."):
+        return ""
+    sign = "put # before it, if it is a remark; else"
+    if not behind_text:
+        return f"{sign} {_NAME_AND_VALUE}"
+    opener = lines[int(str(behind_text.facts["line"])) - 1]
+    if behind_text.line != found.line or re.search(r"[|>][+-]?\s*$", opener):
+        return ""  # a paragraph of that text, more likely
+    return f"{sign} set it in by {behind_text.facts['spaces']}, if it goes on with {behind_text.facts['name']}"
 
 
 def _parted(line: str) -> tuple[str, str, str]:
