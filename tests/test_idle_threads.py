@@ -43,5 +43,21 @@ def test_other_figures_are_let_be(text):
     assert told(text, "M153") == []
 
 
+def test_a_number_that_no_card_has_is_told_where_it_looks_like_theirs():
+    """Three numbers or more have its letters and as many figures; of M170 and M153 nobody can say."""
+    quill = card(rib="Q41", peat="Q50", dock="Q62")
+    problems = Problems()
+    complain_of_idle_threads(
+        "Rib in Q41, grass (Q43), then Q4 on A43 and Q43.\n",
+        "fern/stitching.md",
+        [quill],
+        ["Q41"],
+        problems,
+    )
+    (only,) = problems
+    assert (only.code, only.place.column) == ("thread-told-none", 20)
+    assert told("Then M171, in rows.", "M153") == []
+
+
 def test_each_thread_is_told_once():
     assert told("M170, and M170.\nM170 haw") == ["1:1 'M170'"]

@@ -287,6 +287,49 @@ CASES = (
         "finishes/shelf/finish.yaml:19:9: advice: 'rail', at 0,129, stands 9 mm away from the nearest other part; mend that, so that the two touch, as at 0,120",
     ),
     Case(
+        "a screw whose two measures changed places",
+        {
+            FINISH: TINY[FINISH]
+            + "hardware:\n  - {name: wood screw, pieces: 2, size: 16 × 3 mm}\n",
+            "finishes/shelf/steps.md": "1. Drive in the two wood screws.\n",
+        },
+        "finishes/shelf/finish.yaml:28:41: advice: 'wood screw' of 16 × 3 mm is thicker than it is long; look once more: should it be 3 × 16 mm?",
+    ),
+    Case(
+        "more of the screws than there are to buy",
+        {
+            FINISH: TINY[FINISH]
+            + "hardware:\n  - {name: wood screw, pieces: 2, size: 3 × 16 mm}\n",
+            "finishes/shelf/steps.md": "1. Drive in three of the wood screws.\n",
+        },
+        "finishes/shelf/steps.md:1:13: advice: the step says 'three of the wood screws', and of 'screw' there are 2 to buy; mend the number here, or 'pieces' under 'hardware' in finish.yaml",
+    ),
+    Case(
+        "a top coat listed before the one below it",
+        {
+            FINISH: TINY[FINISH]
+            .replace(
+                "    paint: sage\n    coats: 2\n    faces: both\n",
+                "    painted:\n      - {paint: cress, coats: 2, faces: front}\n      - {paint: sage, coats: 1, faces: both}\n",
+            )
+            .replace(
+                "paints:\n",
+                'paints:\n  - {name: cress, hex: "#d8c48a", put_on_with: brush, covers: 10 m2 per litre, dries_in: 1 h, tin: 100 ml}\n',
+            )
+        },
+        "finishes/shelf/finish.yaml:15:17: advice: 'cress' on 'back' is covered all over by 'sage', which goes on after it; let 'sage' stand before it under 'painted', or mend 'faces'",
+    ),
+    Case(
+        "two faces in one entry of paint",
+        {
+            FINISH: (
+                "    paint: sage\n    coats: 2\n    faces: both\n",
+                "    painted:\n      - {paint: sage, coats: 2, faces: front and edges}\n",
+            )
+        },
+        "finishes/shelf/finish.yaml:15:40: 'faces' cannot be 'front and edges'; 'both' is front, back and edges; for two of them write two entries like this one, each with one of its faces",
+    ),
+    Case(
         "a screw with a nought too many",
         {
             FINISH: TINY[FINISH]

@@ -15,6 +15,16 @@ def pace(numbers: str) -> dict[str, tuple[str, str]]:
 
 CASES = (
     Case(
+        "a skein in centimetres",
+        {MOSS: ("length: 8 m", "length: 80 cm")},
+        "threads/moss.yaml:6:9: advice: 0.8 m is little for one skein; look once more: should it be 8 m?",
+    ),
+    Case(
+        "lines in more strands than the crosses below them",
+        {SERIES: ("card: moss, strands: 2", "card: moss, strands: 2, backstitch_strands: 4")},
+        "series/garden-year/series.yaml:6:62: advice: lines in 4 strands lie over crosses in 2, and hide them; look once more: 1 is usual, and as many as the crosses have are much",
+    ),
+    Case(
         "a colour's number and name changed about",
         {MOSS: ("{number: E2, name: brick,", "{number: brick, name: '102',")},
         "threads/moss.yaml:9:14: the number is 'brick' and the name '102', which look changed about; write number: '102', name: 'brick'",

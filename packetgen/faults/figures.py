@@ -124,6 +124,11 @@ FIGURES: dict[str, Fault] = {
         "add a step that uses it, or take this entry out",
         Level.ADVICE,
     ),
+    "hardware-turned": Fault(
+        "{name} of {size} is thicker than it is long",
+        "look once more: should it be {right}?",
+        Level.ADVICE,
+    ),
     "hardware-long": Fault(
         "{name} of {size} is longer than the whole piece, which is {piece} at its longest",
         "look once more: a nought too many, or another unit?",

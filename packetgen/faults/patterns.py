@@ -76,6 +76,11 @@ PATTERNS: dict[str, Fault] = {
         "name a set whose colours stand in the key, such as the model's",
     ),
     "key-name-unknown": Fault("{name} is no thread set and not part of a key line", "{hint}"),
+    "backstitch-heavy": Fault(
+        "lines in {strands} strands lie over crosses in {crosses}, and hide them",
+        "look once more: 1 is usual, and as many as the crosses have are much",
+        Level.ADVICE,
+    ),
     "strands-too-many": Fault("{strands} strands of {card}, which has {has}", "{hint}"),
     "blend-of-many": Fault("a blend of {number} colours", "give one number, or two for a blend"),
     "blend-of-one": Fault(

@@ -81,6 +81,11 @@ VALUES: dict[str, Fault] = {
         "look once more: should it be {better}?",
         Level.ADVICE,
     ),
+    "length-short": Fault(
+        "{length} is little for one {unit}",
+        "look once more: should it be {better}?",
+        Level.ADVICE,
+    ),
     "length-long": Fault(
         "{length} is long for one skein",
         "look once more: should it be {better}?",
@@ -251,6 +256,11 @@ VALUES: dict[str, Fault] = {
         "the outline has no area: its corners lie on one line", "move a corner away from that line"
     ),
     # paints of a finishing piece
+    "coat-covered": Fault(
+        "{paint} on {part} is covered all over by {later}, which goes on after it",
+        "let {later} stand before it under 'painted', or mend 'faces'",
+        Level.ADVICE,
+    ),
     "coat-twice": Fault(
         "{part} is painted with {paint} twice on its {face}",
         "add the coats together in one entry",

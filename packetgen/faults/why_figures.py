@@ -115,6 +115,11 @@ WHY_FIGURES: dict[str, Why] = {
         "name: mostly a step is gone, or it calls the thing otherwise.",
         "Add a step, use the same word in both places, or take the entry out; or lay the advice aside in series.yaml.",
     ),
+    "hardware-turned": Why(
+        "Of a screw, a nail or a dowel the thickness is written first and the length last, and this one's first figure is the "
+        "larger.",
+        "Exchange the two; or lay the advice aside in series.yaml.",
+    ),
     "hardware-long": Why(
         "Screws, nails, dowels and the like go into the wood, and the last length of this one's size is more than all parts "
         "together are wide or high.",

@@ -91,6 +91,11 @@ WHY_PATTERNS: dict[str, Why] = {
         "A name in a key line is no thread set of the series and no field of the line.",
         "Take the name that is offered.",
     ),
+    "backstitch-heavy": Why(
+        "Backstitch is worked over the finished crosses, mostly in fewer strands than they have (common practice, no source); this "
+        "thread set has more.",
+        "Correct backstitch_strands, or strands; or lay the advice aside in series.yaml.",
+    ),
     "strands-too-many": Why(
         "More strands are asked for than the thread can be parted into.",
         "Ask for fewer, or correct the strands of the thread card, where those are wrong.",

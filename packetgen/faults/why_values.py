@@ -116,6 +116,11 @@ WHY_VALUES: dict[str, Why] = {
         "decimal sign was forgotten, and the kit would cost a hundred times too much.",
         "Correct the price. Where it is right, lay the advice aside in series.yaml.",
     ),
+    "length-short": Why(
+        "One unit of thread as sold holds metres of it, and this one less than 1.5 m (our own choice), written in cm, mm or in: "
+        "mostly the unit is another. By it kits and packets say how many to buy.",
+        "Correct the length. Where it is right, lay the advice aside in series.yaml.",
+    ),
     "length-long": Why(
         "A skein of thread for stitching holds 5 to 30 m (common practice, no source), and this one more than 60 (our own "
         "choice): mostly the decimal sign was forgotten, and a kit would hold too few skeins. Spools and hanks hold more.",
@@ -346,6 +351,12 @@ WHY_VALUES: dict[str, Why] = {
         "Move a corner away from that line.",
     ),
     # paints of a finishing piece
+    "coat-covered": Why(
+        "Paints go on in the order of 'painted'. A later one is put on every face that this one has, and on others too, so nothing of "
+        "this one is seen: mostly the two have changed places. A primer goes on the same faces as what covers it, and is not "
+        "told.",
+        "List what is put on last below; or correct the faces; or lay the advice aside in series.yaml.",
+    ),
     "coat-twice": Why(
         "The same paint stands twice for the same face of a part.",
         "Write one entry and add the coats together.",

@@ -33,7 +33,7 @@ _FINE_OVER_ONE = (
 # From what price of one skein or packet, and of a fat quarter of cloth, a decimal sign was forgotten most
 # likely, in currencies of which one buys about as much as a euro: our own choice.
 _DEAR, _DEAR_CLOTH = 60, 300
-_LONG_SKEIN_M, _LARGE_BEAD_MM = 60, 10
+_LONG_SKEIN_M, _SHORT_M, _LARGE_BEAD_MM = 60, 1.5, 10
 _COPIED = 3  # colours that two cards hardly share in number, name and hex: our own choice
 _LIKE_EURO = {"AUD", "CAD", "CHF", "EUR", "GBP", "NZD", "SGD", "USD"}
 
@@ -196,9 +196,21 @@ def _check_tex(filled: Filled, problems: Problems) -> None:
 
 
 def _check_length(filled: Filled, problems: Problems) -> None:
-    """Advice on the length of a skein whose decimal sign was forgotten."""
+    """Advice on the length of a skein whose decimal sign was forgotten, and on one in centimetres that hardly holds a
+    needleful."""
     length_m = filled["length"]
-    if length_m is None or filled["sold_as"] != "skein" or length_m <= _LONG_SKEIN_M:
+    if length_m is None:
+        return
+    written = filled.given["length"].text
+    small = written is not None and re.search(r"(?:mm|cm|in)$", written.value.strip())
+    if length_m < _SHORT_M and small:
+        facts = {
+            "length": f"{plain(round(length_m, 3))} m",
+            "unit": shown(filled["sold_as"] or "skein"),
+            "better": f"{plain(round(10 * length_m, 2))} m",
+        }
+        problems.add(filled.place_of("length"), "length-short", **facts)
+    if filled["sold_as"] != "skein" or length_m <= _LONG_SKEIN_M:
         return
     length, better = (f"{plain(round(one, 2))} m" for one in (length_m, length_m / 10))
     problems.add(filled.place_of("length"), "length-long", length=length, better=better)

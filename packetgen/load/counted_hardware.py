@@ -15,6 +15,12 @@ _TO_BUY = ("screw", "nail", "hinge", "dowel", "bracket", "bolt", "tack")
 # What goes into wood, and so is no longer than the piece is.
 _INTO_WOOD = re.compile(r"\b(?:screw|nail|bolt|dowel|pin|tack|hook|eye)s?\b", re.IGNORECASE)
 _LAST_LENGTH = re.compile(r"(\d+(?:\.\d+)?)\s*(mm|cm|in)\b(?!.*\d)", re.ASCII)
+# '16 × 3 mm': of what is driven in, thickness comes first.
+_TWO_SIDES = re.compile(
+    r"(?P<first>\d+(?:\.\d+)?)\s*(?:×|x|by)\s*(?P<last>\d+(?:\.\d+)?)\s*(?P<unit>mm|cm|in)\b",
+    re.ASCII,
+)
+_DRIVEN = re.compile(r"\b(?:screw|nail|bolt|dowel|pin|tack)s?\b", re.IGNORECASE)
 _LEAST = 3  # letters of a word that names a piece
 _NUMBER = rf"(?<![\w.,/×-])(?P<number>\d{{1,3}}|{'|'.join(NUMBER_WORDS)})"
 
@@ -56,6 +62,19 @@ def complain_of_unlisted_hardware(
             problems.add(place_in(steps, found.start(), path), "hardware-unlisted", **facts)
 
 
+def complain_of_turned_hardware(filled: Filled, problems: Problems) -> None:
+    """Advice on a screw and the like that would be thicker than it is long."""
+    for one in filled.each("hardware"):
+        line = one.value
+        if line is None or not line["name"] or not _DRIVEN.search(line["name"]):
+            continue
+        size = _TWO_SIDES.search(line["size"] or "")
+        if size and float(size["first"]) > float(size["last"]):
+            right = f"{size['last']} × {size['first']} {size['unit']}"
+            facts = {"name": said(line["name"]), "size": size[0], "right": right}
+            problems.add(line.place_of("size"), "hardware-turned", **facts)
+
+
 def complain_of_long_hardware(filled: Filled, longest_mm: float, problems: Problems) -> None:
     """Advice on a screw and the like that is longer than the whole piece is wide and high."""
     for one in filled.each("hardware"):
@@ -70,7 +89,8 @@ def complain_of_long_hardware(filled: Filled, longest_mm: float, problems: Probl
 
 
 def _counting(kind: str) -> re.Pattern[str]:
-    """'two wood screws'."""
+    """'two wood screws', and 'two of the wood screws'."""
     many = rf"(?:{re.escape(kind)}|{re.escape(plural(kind))})"
     what = r"(?P<what>(?!(?:mm|cm|in|inch)\b)[a-z-]+\s+)?"
-    return re.compile(rf"{_NUMBER}\s+{what}{many}\b", re.IGNORECASE)
+    of_the = r"(?:of\s+(?:the|these|those|your)\s+)?"
+    return re.compile(rf"{_NUMBER}\s+{of_the}{what}{many}\b", re.IGNORECASE)

@@ -7,6 +7,7 @@ from packetgen.diagnostics import Place, Problems, place_in, seen_from
 from packetgen.load.counted_hardware import (
     complain_of_counted_hardware,
     complain_of_long_hardware,
+    complain_of_turned_hardware,
     complain_of_unlisted_hardware,
 )
 from packetgen.load.documents import read_document, read_markdown
@@ -65,6 +66,7 @@ def load_finishes(folder: ContentFolder, problems: Problems) -> Mapping[str, Fin
         complain_of_told_steps(steps or "", f"{path}/steps.md", problems)
         complain_of_counted_hardware(filled, steps or "", f"{path}/steps.md", problems)
         complain_of_unlisted_hardware(filled, steps or "", f"{path}/steps.md", problems)
+        complain_of_turned_hardware(filled, problems)
         if None not in parts:
             complain_of_long_hardware(filled, _longest_mm(all_sure(parts)), problems)
         complain_of_piece(filled, None if None in parts else all_sure(parts), steps or "", problems)
@@ -224,7 +226,23 @@ def _painted(
                     paint=said(paint.name),
                 )
         coatings.append(Coating(paint, one["coats"], one["faces"]))
+    for number, before in enumerate(coatings):
+        later = [one for one in coatings[number + 1 :] if before and one and _covers(one, before)]
+        if before and later:
+            problems.add(
+                several[number].place_of("paint"),
+                "coat-covered",
+                part=said(part["name"] or "the part"),
+                paint=said(before.paint.name),
+                later=said(later[0].paint.name),
+            )
     return tuple(coatings)
+
+
+def _covers(later: Coating, before: Coating) -> bool:
+    """Whether it goes on all faces of the other, and on more: on the same ones that may be a primer."""
+    other_paint = later.paint is not before.paint
+    return other_paint and later.faces == "both" and before.faces != "both"
 
 
 def _shared_face(before: Coating, faces: str) -> str:

@@ -1,6 +1,7 @@
 """Threads that an author's texts name, and that no line of the pattern's key has: a buyer would look for their skeins."""
 
 import re
+from collections import Counter
 from collections.abc import Collection, Mapping, Sequence
 
 from packetgen.diagnostics import Place, Problems
@@ -11,6 +12,7 @@ from packetgen.model import Colour, ThreadCard
 # Of figures and letters, as 'M170': what is shorter, or of figures alone, may count or measure something.
 _NUMBER = re.compile(r"(?<![\w#.,/-])(?=\w*\d)(?=\w*[A-Za-z])\w{3,7}(?![\w-])", re.ASCII)
 _THREAD = re.compile(r"\bthreads?\s+(?:no\.?\s*)?(?P<number>\w*\d\w*)(?![\w-])", re.IGNORECASE)
+_SERIES = 3  # numbers of a card with the same letters and as many figures, of which another is seen to be one: our own choice
 _COUNTS = re.compile(r"[1-9]\d?")  # '12 white stitches': our own choice
 
 
@@ -30,13 +32,15 @@ def complain_of_idle_threads(
         for number, colour in card.colours.items()
     }
     forms = {form_of(number) for number in threads}
+    leads = Counter(map(_lead, threads))
     told: set[str] = set()
     remarks_only = path.endswith(".txt")
     for row, line in enumerate(text.split("\n"), 1):
         if remarks_only and not line.startswith("#"):
             continue
         called = _called(line)
-        for column, number in called:
+        alike = [one for one in _alone(line) if leads[_lead(one[1])] >= _SERIES]
+        for column, number in (*called, *alike):
             if number not in threads and form_of(number) in forms and number not in told:
                 told.add(number)
                 facts = {"number": said(number), "card": shown(cards[0].name)}
@@ -51,6 +55,11 @@ def complain_of_idle_threads(
                     "card": shown(card.name),
                 }
                 problems.add(Place(path, row, column), "thread-idle", **facts)
+
+
+def _lead(number: str) -> str:
+    """'Q99' of 'Q43'."""
+    return re.sub(r"\d", "9", number)
 
 
 def _alone(line: str) -> list[tuple[int, str]]:

@@ -230,6 +230,15 @@ def _thread_sets(
         card = resolve(one["card"], one.place_of("card"), library.threads, "thread card", problems)
         for field in _STRANDS:
             check_strands(one[field], one.place_of(field), card, problems)
+        lines = one["backstitch_strands"] if "backstitch_strands" in one.given else None
+        if (
+            lines
+            and one["strands"]
+            and lines > one["strands"]
+            and (card is None or lines <= card.strands)
+        ):
+            facts = {"strands": lines, "crosses": one["strands"]}
+            problems.add(one.place_of("backstitch_strands"), "backstitch-heavy", **facts)
         if card is not None and 1 < card.strands == one["strands"]:
             mend = (
                 f"if it parts into more, as most stranded cotton into 6, mend 'strands' in threads/{card.id}.yaml"

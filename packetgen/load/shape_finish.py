@@ -39,6 +39,8 @@ _SEVERAL_FACES = (
     "in place of paint, coats and faces"
 )
 
+_ENTRIES = "'both' is front, back and edges; for two of them write two entries like this one, each with one of its faces"
+
 _PANEL = Group(
     "a panel",
     (
@@ -61,7 +63,7 @@ _COATING = Group(
         Field("coats", Whole(1, 10), "Coats of it.", "2"),
         Field(
             "faces",
-            Choice(PAINTED_FACES),
+            Choice(PAINTED_FACES, several=_ENTRIES),
             "Where: the front, the back, the edges, or both faces with the edges.",
             "edges",
         ),

@@ -100,7 +100,7 @@ def _without_crowded(told: Problems, all_series: Iterable[Series]) -> Problems:
         if 1 < one.card.strands == one.strands
         for of in ("", "a blend of ")
     )
-    slips = {"length-long", "coverage-everywhere"}
+    slips = {"length-long", "length-short", "coverage-everywhere"}
     unsure = bool(crowding) or not slips.isdisjoint(problem.code for problem in told)
     left = Problems()
     for problem in told:
