@@ -222,7 +222,6 @@ CASES: tuple[Case, ...] = (
         {PATTERN: ("  r: {moss", "  '<b>': {moss")},
         f"chart-mark-unknown {CHART}",
         f"mark-long {PATTERN}",
-        f"mark-unknown {PATTERN}",
     ),
     safe(
         "marks of markup",
