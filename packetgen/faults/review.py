@@ -58,7 +58,7 @@ REVIEW: dict[str, Fault] = {
         "add sold_at: [{{url: {url}, name: Name of the shop}}]{own}, or given_away: [chart, packet]",
     ),
     "templates-unaddressed": _advice(
-        "'{part}' is no rectangle, and without the site's address no packet says where its template at full size is",
+        "{shaped}, and without the site's address no packet says where {templates}",
         "give the series the 'address' that its site has, or send the templates along and lay this aside",
     ),
     "named-twice": _advice(

@@ -78,8 +78,15 @@ def complain_of_unaddressed(series: Series, problems: Problems) -> None:
     """Advice where packets cannot name the page on which the templates of shaped parts are."""
     if series.address or not any_shaped(series.finish):
         return
-    shaped = next(part.name for part in series.finish.parts if blank(part).shaped)
-    problems.add(series.place, "templates-unaddressed", part=shaped)
+    first, *others = [part.name for part in series.finish.parts if blank(part).shaped]
+    facts = {"shaped": f"'{first}' is no rectangle", "templates": "its template at full size is"}
+    if others:
+        more = counted(len(others), "more part")
+        facts = {
+            "shaped": f"'{first}' and {more} are no rectangles",
+            "templates": "their templates at full size are",
+        }
+    problems.add(series.place, "templates-unaddressed", **facts)
 
 
 def _folder(pattern: Pattern) -> str:
