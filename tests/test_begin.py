@@ -48,7 +48,7 @@ from packetgen.starting.names import folder_name, why_not
 from packetgen.starting.sprig import MARKS, sprig
 from packetgen.write.together import written_together
 from tests import stitching
-from tests.content_builder import CLOTH, FERN, PATTERN, SERIES, TINY, build
+from tests.content_builder import CLOTH, FERN, FINISH, PATTERN, SERIES, TINY, build
 from tests.demo_patterns import CONTENT
 from tests.test_look import font
 from tests.test_share_picture import two_letter_face
@@ -698,6 +698,16 @@ def test_a_size_that_does_not_fit_is_told_and_nothing_is_written(run, tmp_path):
         "panel and parts of the piece larger in content/finishes/shelf/finish.yaml; nothing was written"
     ) in said
     assert all_files(content) == before
+
+
+def test_where_other_shapes_may_be_wider_or_higher_that_is_told(run, tmp_path):
+    """By hand: a panel like an L, whose arms are 100 mm long and 50 mm broad; less 12 mm of border its arms hold 48 stitches
+    of 14 an inch one way and 20 the other, and no square of more than 20."""
+    changes = {FINISH: ("0,0 100,0 100,100 0,100", "0,0 100,0 100,50 50,50 50,100 0,100")}
+    build(tmp_path / "content", changes)
+    said = " ".join(run("--pattern", "Ferns", "--wide", "48", "--high", "48", code=2).split())
+    assert "and in other shapes for at most 48 across or 48 down" in said
+    run("--pattern", "Ferns", "--wide", "48", "--high", "20")
 
 
 def test_of_several_cloths_the_coarsest_is_named_on_which_the_design_has_no_room(run, tmp_path):

@@ -214,7 +214,7 @@ CASES = (
                 "coats: 2, faces: both}\npaints:",
             )
         },
-        "finishes/shelf/finish.yaml:11:9: advice: with 'back' at 14,5 the parts do not all touch one another; should it be 5,14? Then they do",
+        "finishes/shelf/finish.yaml:11:9: advice: with 'back' at 14,5 the parts do not all touch one another; should it be 5,14; or 'foot' at 0,125? Then they do",
     ),
     Case(
         "a trim with a nought too many",
@@ -328,6 +328,18 @@ CASES = (
             )
         },
         "finishes/shelf/finish.yaml:15:40: 'faces' cannot be 'front and edges'; 'both' is front, back and edges; for two of them write two entries like this one, each with one of its faces",
+    ),
+    Case(
+        "a step that paints a part with another of the paints",
+        {
+            FINISH: TINY[FINISH].replace(
+                "paints:\n",
+                rail("0,0 120,0 120,10 0,10", "0,120").replace("paint: sage", "paint: cress")
+                + 'paints:\n  - {name: cress, hex: "#d8c48a", put_on_with: brush, covers: 10 m2 per litre, dries_in: 1 h, tin: 100 ml}\n',
+            ),
+            "finishes/shelf/steps.md": "1. Saw the rail and the back.\n2. Paint the rail in cress, and the back\n   in cress too.\n",
+        },
+        "finishes/shelf/steps.md:2:37: advice: here stands 'back in cress', and in finish.yaml 'back' is painted with 'sage'; name that here, or mend 'paint' there",
     ),
     Case(
         "a screw with a nought too many",

@@ -184,7 +184,11 @@ def size_for(
         most = room_in(series, usual)
         cloth = coarsest(series)
         on = f" on {cloth}, the coarsest cloth" if cloth else ""
-        room = f"{series.finish.name} has room for {most[0]} × {most[1]} stitches{on}"
+        wide, high = most.together
+        room = f"{series.finish.name} has room for {wide} × {high} stitches{on}"
+        if most.alone != most.together:
+            wide, high = most.alone
+            room += f", and in other shapes for at most {wide} across or {high} down"
         if given.asks and not (given.wide and given.high):
             say(f"{room}.")
     while True:

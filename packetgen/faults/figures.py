@@ -134,6 +134,11 @@ FIGURES: dict[str, Fault] = {
         "look once more: a nought too many, or another unit?",
         Level.ADVICE,
     ),
+    "step-paint-other": Fault(
+        "here stands {said}, and in finish.yaml {part} is painted with {own}",
+        "name that here, or mend 'paint' there",
+        Level.ADVICE,
+    ),
     "step-missing": Fault(
         "here stands {said}, and the longest list of these steps ends with {last}",
         "mend the number, or say what is meant",
@@ -255,7 +260,7 @@ FIGURES: dict[str, Fault] = {
     ),
     "part-turned": Fault(
         "with {part} at {at} the parts do not all touch one another",
-        "should it be {better}? Then they do",
+        "should it be {better}{other}? Then they do",
         Level.ADVICE,
     ),
     "part-apart": Fault(

@@ -125,6 +125,11 @@ WHY_FIGURES: dict[str, Why] = {
         "together are wide or high.",
         "Correct the size; or lay the advice aside in series.yaml.",
     ),
+    "step-paint-other": Why(
+        "The step names a part and, right behind it, a paint of the piece that this part does not have in finish.yaml. The painting page "
+        "of every packet goes by finish.yaml.",
+        "Let both say the same; or lay the advice aside in series.yaml, where the step means something else.",
+    ),
     "step-missing": Why(
         "The text sends a reader to a step by its number, and no list of the file has so many.",
         "Correct the number. Where a step of another page is meant, say of which; or lay the advice aside in series.yaml.",

@@ -315,13 +315,20 @@ def _look_at_parts(
     if not apart and number is None:
         apart = tuple(standing_apart(panel["outline"], parts, hung))
     if number is not None:
-        at = stand[number]["at"]
+        at, other = stand[number]["at"], ""
+        for far in standing_apart(panel["outline"], parts, hung=False):
+            if far.nearer_mm and far.number != number:
+                near = [
+                    one + by for one, by in zip(stand[far.number]["at"], far.nearer_mm, strict=True)
+                ]
+                other = f"; or {said(stand[far.number]['name'])} at {point_said(near)}"
         problems.add(
             stand[number].place_of("at"),
             "part-turned",
             part=said(stand[number]["name"]),
             at=point_said(at),
             better=point_said(at[::-1]),
+            other=other,
         )
     # What hangs together may only lack the one part that stands apart by itself, as pots do their shelf.
     for far in [one for one in apart if not one.together_with] or apart:

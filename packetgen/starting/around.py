@@ -1,5 +1,6 @@
 """What a new pattern takes from the series that it is begun in."""
 
+from collections.abc import Iterable
 from dataclasses import dataclass
 
 from packetgen.load.spoken_days import MONTHS
@@ -77,15 +78,28 @@ def has_room_for(size: tuple[int, int], series: Series) -> bool:
     return all(holds(size, cell, series.finish) for cell in _cells_mm(series))
 
 
-def room_in(series: Series, size: tuple[int, int]) -> tuple[int, int]:
-    """The most columns and rows that the finishing piece holds on every cloth of the first pattern; of the
-    proportion of `size` where not every design so wide and so high finds a place."""
-    piece = series.finish
-    rooms = [
-        room_for(fit(Size(size[0] * cell, size[1] * cell), cell, piece), cell, piece)
-        for cell in _cells_mm(series)
-    ]
-    return min(wide for wide, _ in rooms), min(high for _, high in rooms)
+@dataclass(frozen=True)
+class Room:
+    """The columns and rows that a finishing piece holds on every cloth: together, and alone, for designs that are narrow
+    or low."""
+
+    together: tuple[int, int]
+    alone: tuple[int, int]
+
+
+def room_in(series: Series, size: tuple[int, int]) -> Room:
+    """That of the series' piece on the cloths of its first pattern; together it is of the proportion of `size` where not
+    every design so wide and so high finds a place."""
+    piece, cells = series.finish, _cells_mm(series)
+    fits = [fit(Size(size[0] * cell, size[1] * cell), cell, piece) for cell in cells]
+    rooms = [room_for(one, cell, piece) for one, cell in zip(fits, cells, strict=True)]
+    alone = [(one.most_stitches_wide, one.most_stitches_high) for one in fits]
+    return Room(_least(rooms), _least(alone))
+
+
+def _least(sizes: Iterable[tuple[int, int]]) -> tuple[int, int]:
+    wide, high = zip(*sizes, strict=True)
+    return min(wide), min(high)
 
 
 def coarsest(series: Series) -> str:

@@ -1,0 +1,37 @@
+"""Paints that the steps name beside a part, beside those that it has."""
+
+import re
+from collections.abc import Iterable
+
+from packetgen.diagnostics import Problems, place_in
+from packetgen.load.words import listed, said
+from packetgen.model import Part
+
+
+def complain_of_told_paints(
+    parts: Iterable[Part], steps: str, path: str, problems: Problems
+) -> None:
+    """Advice on 'the sill in white' where that is a paint of the piece and the sill has another."""
+    own = {part.name.casefold(): {coat.paint.name: None for coat in part.painted} for part in parts}
+    paints = {paint.casefold() for of_part in own.values() for paint in of_part}
+    if not paints:
+        return
+    named = re.compile(
+        rf"(?<![\w-])(?P<part>{_any_of(own)})\s+(?:(?:is|are)\s+(?:painted\s+)?|painted\s+)?(?:in|with)\s+(?:the\s+)?"
+        rf"(?P<paint>{_any_of(paints)})(?![\w-])",
+        re.IGNORECASE,
+    )
+    for found in named.finditer(steps):
+        of_part = own[found["part"].casefold()]
+        if found["paint"].casefold() not in map(str.casefold, of_part):
+            facts = {
+                "said": said(" ".join(found[0].split())),
+                "part": said(found["part"]),
+                "own": listed(of_part, "and"),
+            }
+            problems.add(place_in(steps, found.start(), path), "step-paint-other", **facts)
+
+
+def _any_of(names: Iterable[str]) -> str:
+    """The longest first: 'small pot' before 'pot'."""
+    return "|".join(map(re.escape, sorted(names, key=lambda name: (-len(name), name))))
