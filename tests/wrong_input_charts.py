@@ -658,6 +658,13 @@ CASES = (
         "series/garden-year/fern/chart.txt:1:1: 'A fern by the tap: one character a stit…' is words and no row of stitches; put # before it",
     ),
     Case(
+        "notes that count strands with which nothing is worked",
+        {
+            f"{FERN}/stitching.md": "Part the thread: take two strands of the six strands, and keep four strands.\nThe tip has 3\nstrands.\n"
+        },
+        "series/garden-year/fern/stitching.md:2:13: advice: here stand '3 strands', and this pattern is worked with 1 and 2; mend the number here, or 'strands' in the key or in series.yaml",
+    ),
+    Case(
         "notes that send to columns beyond the chart",
         {
             f"{FERN}/stitching.md": "Begin in column 1, row 2, and leave row 2 bare.\nColumns 2 to 6 are last, of which row 1 and 150 others are green.\n"

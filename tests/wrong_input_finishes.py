@@ -260,7 +260,7 @@ CASES = (
     Case(
         "a corner of the panel beyond a slant of the wood",
         {FINISH: ("outline: 0,0 120,0 120,120 0,120", "outline: 60,0 120,0 120,120 0,120 0,60")},
-        "finishes/shelf/finish.yaml:4:12: the panel reaches beyond the wood, its corner 0,0 by 42.43 mm; keep each of its corners on a part, or add the part that it lies on",
+        "finishes/shelf/finish.yaml:4:12: the panel reaches beyond the wood, its corner 0,0 by 42.43 mm; keep each of its corners on a part, or look whether a corner of 'back' was lost",
     ),
     # By hand: the roof's slant from 0,40 to 60,0 is |400 + 1200 − 2400| / √5200 mm away from 10,20.
     Case(
@@ -296,6 +296,15 @@ CASES = (
         "finishes/shelf/finish.yaml:28:41: advice: 'wood screw' of 16 × 3 mm is thicker than it is long; look once more: should it be 3 × 16 mm?",
     ),
     Case(
+        "more screws in figures than there are to buy",
+        {
+            FINISH: TINY[FINISH]
+            + "hardware:\n  - {name: wood screw, pieces: 2, size: 3 × 16 mm}\n",
+            "finishes/shelf/steps.md": "1. Drive in 4 wood screws of 16 mm.\n",
+        },
+        "finishes/shelf/steps.md:1:13: advice: the step says '4 wood screws', and of 'screw' there are 2 to buy; mend the number here, or 'pieces' under 'hardware' in finish.yaml",
+    ),
+    Case(
         "more of the screws than there are to buy",
         {
             FINISH: TINY[FINISH]
@@ -328,6 +337,23 @@ CASES = (
             )
         },
         "finishes/shelf/finish.yaml:15:40: 'faces' cannot be 'front and edges'; 'both' is front, back and edges; for two of them write two entries like this one, each with one of its faces",
+    ),
+    Case(
+        "a step that counts more coats than the part has",
+        {
+            "finishes/shelf/steps.md": "1. Saw the back, and give it two coats of sage.\n2. Give it three\n   coats of sage.\n"
+        },
+        "finishes/shelf/steps.md:2:12: advice: here stands 'three coats of sage', and in finish.yaml no part has so many coats of 'sage', but 2; mend the number here, or 'coats' there",
+    ),
+    Case(
+        "a board that lost a corner",
+        {
+            FINISH: (
+                "outline: 0,0 120,0 120,120 0,120",
+                "outline: 10,0 110,0 120,10 120,110 110,120 0,10",
+            )
+        },
+        "finishes/shelf/finish.yaml:4:12: the panel reaches beyond the wood, its corner 0,100 by 63.64 mm; keep each of its corners on a part, or look whether a corner of 'back' was lost",
     ),
     Case(
         "a step that paints a part with another of the paints",

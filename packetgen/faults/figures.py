@@ -139,6 +139,11 @@ FIGURES: dict[str, Fault] = {
         "name that here, or mend 'paint' there",
         Level.ADVICE,
     ),
+    "step-coats-other": Fault(
+        "here stands {said}, and in finish.yaml no part has so many coats of {paint}, but {own}",
+        "mend the number here, or 'coats' there",
+        Level.ADVICE,
+    ),
     "step-missing": Fault(
         "here stands {said}, and the longest list of these steps ends with {last}",
         "mend the number, or say what is meant",

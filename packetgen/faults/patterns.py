@@ -276,6 +276,11 @@ PATTERNS: dict[str, Fault] = {
         "mend the number, or say what is meant",
         Level.ADVICE,
     ),
+    "strands-told-other": Fault(
+        "here stand {said}, and this pattern is worked with {own}",
+        "mend the number here, or 'strands' in the key or in series.yaml",
+        Level.ADVICE,
+    ),
     "number-told-other": Fault(
         "here stands {told}, and {name} is {number} on {card}",
         "write {number}, or take the number out",

@@ -130,6 +130,11 @@ WHY_FIGURES: dict[str, Why] = {
         "of every packet goes by finish.yaml.",
         "Let both say the same; or lay the advice aside in series.yaml, where the step means something else.",
     ),
+    "step-coats-other": Why(
+        "The step counts coats of a paint, and no part has so many of it in finish.yaml. The painting page of every packet, and how "
+        "much paint it says to buy, go by finish.yaml.",
+        "Let both say the same; or lay the advice aside in series.yaml, where the step means something else.",
+    ),
     "step-missing": Why(
         "The text sends a reader to a step by its number, and no list of the file has so many.",
         "Correct the number. Where a step of another page is meant, say of which; or lay the advice aside in series.yaml.",

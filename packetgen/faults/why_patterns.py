@@ -358,6 +358,11 @@ WHY_PATTERNS: dict[str, Why] = {
         "chart was cropped since. Columns count from the left and rows from the top, both from 1.",
         "Correct the number; or lay the advice aside in pattern.yaml, where the columns or rows of something else are meant.",
     ),
+    "strands-told-other": Why(
+        "The notes count strands, and in no thread set of the pattern and in no line of its key are there so many, nor on its thread "
+        "cards, nor left over of a thread. The key of the packet says another number.",
+        "Let both say the same; or lay the advice aside in pattern.yaml.",
+    ),
     "number-told-other": Why(
         "A text of yours names a colour with its number, and on no thread card of the pattern that colour has this number: "
         "it may have been renumbered since. Stitchers read it beside the key.",

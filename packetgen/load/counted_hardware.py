@@ -3,7 +3,7 @@
 import re
 
 from packetgen.diagnostics import Problems, place_in
-from packetgen.load.number_words import NUMBER_WORDS, meant_number
+from packetgen.load.number_words import NUMBER_WORDS, counted_number
 from packetgen.load.piece_words import mm_said
 from packetgen.load.values import Filled
 from packetgen.load.words import said
@@ -38,7 +38,7 @@ def complain_of_counted_hardware(filled: Filled, steps: str, path: str, problems
         if len(kind) < _LEAST:
             continue
         for found in _counting(kind).finditer(steps):
-            told = meant_number(found["number"])
+            told = counted_number(found["number"])
             if told is not None and told > number:
                 facts = {"said": said(found[0]), "of": said(kind), "number": number}
                 problems.add(place_in(steps, found.start(), path), "hardware-short", **facts)
@@ -56,7 +56,7 @@ def complain_of_unlisted_hardware(
     )
     for kind in _TO_BUY:
         found = _counting(kind).search(steps) if kind not in names else None
-        if found and (number := meant_number(found["number"])):
+        if found and (number := counted_number(found["number"])):
             name = f"{found['what'] or ''}{kind}".casefold()
             facts = {"said": said(found[0]), "entry": f"{{name: {name}, pieces: {number}}}"}
             problems.add(place_in(steps, found.start(), path), "hardware-unlisted", **facts)

@@ -17,7 +17,7 @@ from packetgen.load.piece_checks import broader_place, complain_of_piece
 from packetgen.load.references import resolve
 from packetgen.load.shape_finish import FINISH
 from packetgen.load.sure import all_sure
-from packetgen.load.told_paints import complain_of_told_paints
+from packetgen.load.told_paints import complain_of_told_coats, complain_of_told_paints
 from packetgen.load.told_steps import complain_of_told_steps
 from packetgen.load.unsaid_part import complain_of_unsaid_hardware, complain_of_unsaid_part
 from packetgen.load.values import Filled
@@ -70,6 +70,7 @@ def load_finishes(folder: ContentFolder, problems: Problems) -> Mapping[str, Fin
         complain_of_turned_hardware(filled, problems)
         if None not in parts:
             complain_of_told_paints(all_sure(parts), steps or "", f"{path}/steps.md", problems)
+            complain_of_told_coats(all_sure(parts), steps or "", f"{path}/steps.md", problems)
             complain_of_long_hardware(filled, _longest_mm(all_sure(parts)), problems)
         complain_of_piece(filled, None if None in parts else all_sure(parts), steps or "", problems)
         if (

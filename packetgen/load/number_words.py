@@ -29,6 +29,12 @@ def last_of_range(text: str) -> tuple[str, str] | None:
     return (found["last"], found["unit"] or "") if found else None
 
 
+def counted_number(text: str) -> int | None:
+    """'4' and 'four' in a text; None where it is neither."""
+    number = int(text) if text.isascii() and text.isdigit() else meant_number(text)
+    return None if number is None else int(number)
+
+
 def meant_number(text: str) -> float | None:
     """'14ct' → 14, '12,5' → 12.5, 'twenty-eight' → 28; None where it is not plain which number is meant."""
     found = _WITH_UNIT.fullmatch(text.strip())

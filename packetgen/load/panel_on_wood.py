@@ -29,6 +29,17 @@ class Beyond:
     at: tuple[float, float]
 
 
+def held_by_boxes(panel: Outline, parts: Sequence[Part]) -> tuple[int, ...]:
+    """The parts, by number, that do not hold the panel, and of which the rectangle round them would."""
+    shape = Polygon(panel)
+    placed = [placed_part(part).buffer(ROUNDED_MM) for part in parts]
+    return tuple(
+        number
+        for number, part in enumerate(placed)
+        if part.envelope.covers(shape) and not part.covers(shape)
+    )
+
+
 def beyond_wood(panel: Outline, parts: Iterable[Part]) -> Beyond | None:
     """None where the panel lies within the parts as they stand: gaps between them, and what they enclose, count
     as wood. Of a part with several pieces only one has a place; where the others could fill what lies beyond,

@@ -10,6 +10,7 @@ from packetgen.load.panel_on_wood import (
     across_parts,
     beside_middle,
     beyond_wood,
+    held_by_boxes,
     in_cm,
     lies_on,
     over_gap,
@@ -92,6 +93,7 @@ def complain_of_places(
     other = (
         _from_own_corner(panel["outline"], parts)
         or _rectangle_said(panel["outline"], parts)
+        or _corner_lost(panel["outline"], parts)
         or _place_missing(filled)
     )
     place = panel.place_of("outline")
@@ -247,6 +249,14 @@ def _in_other_unit(filled: Filled) -> tuple[Filled, str] | None:
             if 10 * max(extent) <= LARGE * max(sides):
                 return part, f"write {said(part['name'])} in mm if its {size_said(extent)} are cm"
     return None
+
+
+def _corner_lost(panel: Outline, parts: tuple[Part, ...]) -> str:
+    """Where the rectangle round the one part that is none would hold the panel, one of its corners may be lost."""
+    held = held_by_boxes(panel, parts)
+    return (
+        f"look whether a corner of {said(parts[held[0]].name)} was lost" if len(held) == 1 else ""
+    )
 
 
 def _place_missing(filled: Filled) -> str:

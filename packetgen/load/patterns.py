@@ -34,6 +34,7 @@ from packetgen.load.sure import all_sure, sure
 from packetgen.load.symbols_file import read_symbols, with_kept
 from packetgen.load.told_numbers import complain_of_told_numbers
 from packetgen.load.told_places import complain_of_told_places
+from packetgen.load.told_strands import complain_of_told_strands
 from packetgen.load.values import Filled
 from packetgen.load.words import said, shown
 from packetgen.load.worked import read_worked
@@ -133,6 +134,9 @@ def load_pattern(
     if notes is not None and chart is not None and chart.even:
         size = len(chart.rows[0]), len(chart.rows)
         complain_of_told_places(notes, f"{path}/stitching.md", size, problems)
+    whole_sets = None if sets is None or None in sets.values() else all_sure(sets.values())
+    if notes is not None and key is not None and key.sound and whole_sets:
+        complain_of_told_strands(notes, f"{path}/stitching.md", whole_sets, key.lines, problems)
     on_cards = [one.card for one in (sets or {}).values() if one is not None]
     for file, words in texts.items():
         if words is not None:

@@ -1,9 +1,10 @@
-"""Paints that the steps name beside a part, beside those that it has."""
+"""Paints that the steps name for a part, and coats of them, beside those that it has."""
 
 import re
 from collections.abc import Iterable
 
 from packetgen.diagnostics import Problems, place_in
+from packetgen.load.number_words import NUMBER_WORDS, counted_number
 from packetgen.load.words import listed, said
 from packetgen.model import Part
 
@@ -30,6 +31,32 @@ def complain_of_told_paints(
                 "own": listed(of_part, "and"),
             }
             problems.add(place_in(steps, found.start(), path), "step-paint-other", **facts)
+
+
+def complain_of_told_coats(
+    parts: Iterable[Part], steps: str, path: str, problems: Problems
+) -> None:
+    """Advice on 'three coats of beet red' where no part has so many of that paint."""
+    coats: dict[str, set[int]] = {}
+    for part in parts:
+        for coat in part.painted:
+            coats.setdefault(coat.paint.name.casefold(), set()).add(coat.coats)
+    if not coats:
+        return
+    named = re.compile(
+        rf"(?<![\w.,/-])(?P<number>\d{{1,2}}|{'|'.join(NUMBER_WORDS)})\s+coats?\s+(?:of\s+)?(?:the\s+)?"
+        rf"(?P<paint>{_any_of(coats)})(?![\w-])",
+        re.IGNORECASE,
+    )
+    for found in named.finditer(steps):
+        of_paint, number = coats[found["paint"].casefold()], counted_number(found["number"])
+        if number is not None and number not in of_paint:
+            facts = {
+                "said": said(" ".join(found[0].split())),
+                "paint": said(found["paint"]),
+                "own": " and ".join(map(str, sorted(of_paint))),
+            }
+            problems.add(place_in(steps, found.start(), path), "step-coats-other", **facts)
 
 
 def _any_of(names: Iterable[str]) -> str:

@@ -1,0 +1,36 @@
+"""Strands that an author's notes count, beside those that the pattern is worked with."""
+
+import re
+from collections.abc import Iterable
+
+from packetgen.diagnostics import Problems, place_in
+from packetgen.load.number_words import NUMBER_WORDS, counted_number
+from packetgen.load.words import said
+from packetgen.model import KeyLine, ThreadSet
+
+_NAMED = re.compile(
+    rf"(?<![\w.,/-])(?P<number>\d{{1,2}}|{'|'.join(NUMBER_WORDS)})\s+strands\b", re.IGNORECASE
+)
+
+
+def complain_of_told_strands(
+    notes: str,
+    path: str,
+    sets: Iterable[ThreadSet],
+    lines: Iterable[KeyLine],
+    problems: Problems,
+) -> None:
+    """Advice on 'three strands' where nothing in the pattern is worked with so many, no thread has them, and they are not
+    what is left of one."""
+    used, beside = set[int](), set[int]()
+    for one in sets:
+        of_set = {one.strands, one.backstitch_strands, one.knot_strands, one.daisy_strands}
+        used |= of_set
+        beside |= {one.card.strands, *(one.card.strands - few for few in of_set)}
+    used = used.union(*(line.strands.values() for line in lines))
+    for named in _NAMED.finditer(notes):
+        number = counted_number(named["number"])
+        if number is not None and number not in used | beside:
+            own = " and ".join(map(str, sorted(used)))
+            facts = {"said": said(" ".join(named[0].split())), "own": own}
+            problems.add(place_in(notes, named.start(), path), "strands-told-other", **facts)
