@@ -8,7 +8,7 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 
 from packetgen.model import Pattern, Series, Weave
-from packetgen.nouns import counted
+from packetgen.nouns import counted, listed
 from packetgen.reckon.fit import Fit, fit
 from packetgen.reckon.sizes import Size, cell_mm, finished_size
 from packetgen.units import plain
@@ -62,6 +62,13 @@ class FitRow:
 class FitTable:
     pattern: Pattern
     rows: tuple[FitRow, ...]  # one a column, in the columns' order
+
+    @property
+    def usual(self) -> str:
+        """'14, 16 and 18': the stitches to the inch that stand in it whatever the series offers."""
+        return listed(
+            tuple(plain(one) for one in dict.fromkeys(count / over for _, count, over in USUAL))
+        )
 
 
 def columns_of(series: Series) -> tuple[Column, ...]:
