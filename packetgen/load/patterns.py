@@ -1,6 +1,6 @@
 """A pattern: one folder with its pattern.yaml, its chart, its texts, perhaps a photograph."""
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Mapping
 from dataclasses import dataclass
 from itertools import pairwise
 
@@ -18,7 +18,6 @@ from packetgen.load.close_ups import Marks
 from packetgen.load.documents import read_document, read_markdown
 from packetgen.load.files import ContentFolder, valid_id
 from packetgen.load.grid import CHART_FILES, chart_file, read_chart
-from packetgen.load.idle_threads import complain_of_idle_threads
 from packetgen.load.key import Key, Requests, read_key
 from packetgen.load.key_remarks import complain_of_remarks
 from packetgen.load.laid_aside import read_laid_aside
@@ -32,9 +31,7 @@ from packetgen.load.stitches import Threads
 from packetgen.load.strange_keys import Sets
 from packetgen.load.sure import all_sure, sure
 from packetgen.load.symbols_file import read_symbols, with_kept
-from packetgen.load.told_numbers import complain_of_told_numbers
-from packetgen.load.told_places import complain_of_told_places
-from packetgen.load.told_strands import complain_of_told_strands
+from packetgen.load.told_in_texts import complain_of_texts
 from packetgen.load.values import Filled
 from packetgen.load.words import said, shown
 from packetgen.load.worked import read_worked
@@ -131,26 +128,8 @@ def load_pattern(
     texts = {"story.md": story, "stitching.md": notes}
     if chart_name and chart_name.endswith(".txt"):
         texts[chart_name] = _remarked(folder.text(f"{path}/{chart_name}"))
-    if notes is not None and chart is not None and chart.even:
-        size = len(chart.rows[0]), len(chart.rows)
-        complain_of_told_places(notes, f"{path}/stitching.md", size, problems)
-    whole_sets = None if sets is None or None in sets.values() else all_sure(sets.values())
-    if notes is not None and key is not None and key.sound and whole_sets:
-        complain_of_told_strands(notes, f"{path}/stitching.md", whole_sets, key.lines, problems)
-    on_cards = [one.card for one in (sets or {}).values() if one is not None]
-    for file, words in texts.items():
-        if words is not None:
-            complain_of_told_numbers(words, f"{path}/{file}", on_cards, problems)
-            if (
-                key is not None and marks is not None and key.sound
-            ):  # else it may be what a line lacks
-                lines = key.lines
-                left_out = {name for line in lines for name in line.matched}
-                named = [
-                    one.card for name, one in (sets or {}).items() if one and name not in left_out
-                ]
-                used = _numbers_used(lines)
-                complain_of_idle_threads(words, f"{path}/{file}", named, used, problems)
+    told_key = key if marks is not None else None
+    complain_of_texts(texts, path, told_key, sets or {}, chart, problems)
     if problems.hindering:  # nothing is put together that would be thrown away
         return None
     in_order = all_sure(sure(sets).values())
@@ -196,12 +175,6 @@ def load_pattern(
         notes_markdown=sure(notes),
         photo=photo,
         place=filled.place,
-    )
-
-
-def _numbers_used(lines: Iterable[KeyLine]) -> frozenset[str]:
-    return frozenset(
-        colour.number for line in lines for needle in line.threads.values() for colour in needle
     )
 
 

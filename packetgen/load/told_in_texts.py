@@ -1,0 +1,52 @@
+"""What an author's texts of a pattern tell of threads, strands, columns and rows, beside what its key and its chart have."""
+
+from collections.abc import Mapping
+
+from packetgen.diagnostics import Problems
+from packetgen.load.chart import Chart
+from packetgen.load.idle_threads import complain_of_idle_threads
+from packetgen.load.key import Key
+from packetgen.load.sure import all_sure
+from packetgen.load.told_numbers import complain_of_told_numbers
+from packetgen.load.told_places import complain_of_told_places
+from packetgen.load.told_strands import complain_of_told_strands
+from packetgen.model import ThreadCard, ThreadSet
+
+NOTES = "stitching.md"
+
+
+def complain_of_texts(
+    texts: Mapping[str, str | None],
+    path: str,
+    key: Key | None,
+    sets: Mapping[str, ThreadSet | None],
+    chart: Chart | None,
+    problems: Problems,
+) -> None:
+    """Advice on each of the `texts`, by their files in the folder `path`. What a key line lacks that could not be read may
+    be what a text names, so with such a line less is said."""
+    whole_key = key if key is not None and key.sound else None
+    notes = texts.get(NOTES)
+    if notes is not None and chart is not None and chart.even:
+        size = len(chart.rows[0]), len(chart.rows)
+        complain_of_told_places(notes, f"{path}/{NOTES}", size, problems)
+    if notes is not None and whole_key and sets and None not in sets.values():
+        of_sets = all_sure(sets.values())
+        complain_of_told_strands(notes, f"{path}/{NOTES}", of_sets, whole_key.lines, problems)
+    cards = {name: one.card for name, one in sets.items() if one is not None}
+    for file, words in texts.items():
+        if words is not None:
+            complain_of_told_numbers(words, f"{path}/{file}", tuple(cards.values()), problems)
+            if whole_key:
+                _look_for_idle(words, f"{path}/{file}", whole_key, cards, problems)
+
+
+def _look_for_idle(
+    words: str, path: str, key: Key, cards: Mapping[str, ThreadCard], problems: Problems
+) -> None:
+    left_out = {name for line in key.lines for name in line.matched}
+    named = [card for name, card in cards.items() if name not in left_out]
+    used = frozenset(
+        colour.number for line in key.lines for needle in line.threads.values() for colour in needle
+    )
+    complain_of_idle_threads(words, path, named, used, problems)
