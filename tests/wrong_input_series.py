@@ -60,6 +60,16 @@ _TWO: dict[str, Change] = {
 
 CASES = (
     Case(
+        "a designer's name with two letters exchanged among the credits",
+        {
+            PATTERN: (
+                "credits: {model_stitcher: Hazel Penn}",
+                "credits: {model_stitcher: Wren Adler, finisher: Wren Alder}",
+            )
+        },
+        "series/garden-year/fern/pattern.yaml:23:27: advice: the credits name 'Wren Adler' here, and 'Wren Alder' among the designers; look once more which of the two is right",
+    ),
+    Case(
         "a designer's id that stands twice, in place of her own",
         {
             SERIES: (

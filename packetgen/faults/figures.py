@@ -328,6 +328,11 @@ FIGURES: dict[str, Fault] = {
         "{hint}",
         Level.ADVICE,
     ),
+    "credit-near": Fault(
+        "the credits name {said} here, and {near} {where}",
+        "look once more which of the two is right",
+        Level.ADVICE,
+    ),
     "credit-by-id": Fault(
         "{said} is the id of a designer, and credits are printed as they stand",
         "write {craft}: {name}",

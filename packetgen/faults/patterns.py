@@ -304,6 +304,7 @@ PATTERNS: dict[str, Fault] = {
         Level.ADVICE,
     ),
     "revisions-order": Fault(
-        "the revision of {date} stands after that of {before}", "put the oldest first"
+        "the revision of {date} stands after that of {before}",
+        "put the oldest first, or mend the day",
     ),
 }

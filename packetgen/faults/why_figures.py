@@ -338,6 +338,10 @@ WHY_FIGURES: dict[str, Why] = {
         "digits of the year have changed places. Until that day no page shows the pattern.",
         "Correct the year. If it is meant so, lay the advice aside.",
     ),
+    "credit-near": Why(
+        "Two names are spelt alike but for a letter or two: mostly one person's, mistyped once.",
+        "Correct one of the two; or lay the advice aside in pattern.yaml, where they are two people.",
+    ),
     "credit-by-id": Why(
         "In 'designer' stands the id that series.yaml gives her; in credits stand names, since most of those who are thanked "
         "have no id.",

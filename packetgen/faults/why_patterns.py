@@ -387,6 +387,6 @@ WHY_PATTERNS: dict[str, Why] = {
     ),
     "revisions-order": Why(
         "Revisions are listed from the first issue on, and one stands out of order.",
-        "Put the oldest first.",
+        "Put the oldest first, or correct its day.",
     ),
 }

@@ -2,6 +2,7 @@
 
 from collections.abc import Mapping
 from dataclasses import dataclass
+from difflib import get_close_matches
 from itertools import pairwise
 
 from packetgen.diagnostics import Place, Problems
@@ -50,6 +51,9 @@ from packetgen.model import (
 )
 
 IN_ORDER = ", in the order of series.yaml too"
+
+# Share of letters in common from which on two names are taken for one: our own choice.
+_ONE_NAME = 0.9
 
 
 @dataclass(frozen=True)
@@ -216,13 +220,20 @@ def _remarked(chart: str | None) -> str | None:
 def _check_credits(
     filled: Filled, designers: Mapping[str, Designer | None] | None, problems: Problems
 ) -> None:
-    """Advice on the short name of a designer, which would be printed as it stands."""
+    """Advice on the short name of a designer, which would be printed as it stands, and on a name that is nearly hers, or
+    another's of the credits."""
     credits: Filled | None = filled["credits"]
+    others = {one.name: "among the designers" for one in (designers or {}).values() if one}
     for name, given in credits.given.items() if credits else ():
         known = (designers or {}).get(given.value) if isinstance(given.value, str) else None
         if known and known.name != given.value:
             facts = {"said": said(given.value), "name": shown(known.name)}
             problems.add(given.place, "credit-by-id", **facts, craft=name)
+        elif isinstance(given.value, str) and given.value not in others:
+            if near := get_close_matches(given.value, others, n=1, cutoff=_ONE_NAME):
+                facts = {"said": said(given.value), "near": said(near[0]), "where": others[near[0]]}
+                problems.add(given.place, "credit-near", **facts)
+            others[given.value] = "among the credits"
 
 
 def _credit(filled: Filled, name: str) -> str:

@@ -201,7 +201,7 @@ def _measure(kind: Measure, text: str, report: Report) -> float | None:
         report("unit-missing", better=said(f"{match[1]} {kind.unit}"))
         return None
     if unit not in kind.units:
-        hint = offer(_SHORT_OF.get(unit.casefold(), unit), tuple(kind.units))
+        hint = offer(_SHORT_OF.get(unit.casefold(), unit), tuple(filter(str.isascii, kind.units)))
         if better := _turned(kind, match[1], unit):
             hint = better
         if better := _added(kind, match[1], unit):
