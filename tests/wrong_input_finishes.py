@@ -305,6 +305,15 @@ CASES = (
         "finishes/shelf/steps.md:1:13: advice: the step says '4 wood screws', and of 'screw' there are 2 to buy; mend the number here, or 'pieces' under 'hardware' in finish.yaml",
     ),
     Case(
+        "two screws and the other two, of three",
+        {
+            FINISH: TINY[FINISH]
+            + "hardware:\n  - {name: wood screw, pieces: 3, size: 3 × 16 mm}\n",
+            "finishes/shelf/steps.md": "1. Drive in two of the screws. Let the two screws stand out.\n2. Drive in the other two screws.\n",
+        },
+        "finishes/shelf/steps.md:2:23: advice: the step speaks of 'two screws' more, which makes 4, and of 'screw' there are 3 to buy; mend a number in the steps, or 'pieces' under 'hardware' in finish.yaml",
+    ),
+    Case(
         "more of the screws than there are to buy",
         {
             FINISH: TINY[FINISH]

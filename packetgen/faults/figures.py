@@ -114,6 +114,11 @@ FIGURES: dict[str, Fault] = {
         "mend the number here, or 'pieces' under 'hardware' in finish.yaml",
         Level.ADVICE,
     ),
+    "hardware-others": Fault(
+        "the step speaks of {said} more, which makes {all}, and of {of} there are {number} to buy",
+        "mend a number in the steps, or 'pieces' under 'hardware' in finish.yaml",
+        Level.ADVICE,
+    ),
     "hardware-unlisted": Fault(
         "the step says {said}, and nobody is told to buy any",
         "add it to 'hardware' in finish.yaml, as {entry}",

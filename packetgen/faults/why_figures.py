@@ -105,6 +105,10 @@ WHY_FIGURES: dict[str, Why] = {
         "A step counts more pieces than the hardware of finish.yaml has, which every packet lists to be bought.",
         "Mend the one of the two that is wrong.",
     ),
+    "hardware-others": Why(
+        "A step counts other pieces than those of a step before it, and together they are more than a stitcher is told to buy.",
+        "Correct the number that is wrong.",
+    ),
     "hardware-unlisted": Why(
         "A step counts screws, nails, hinges, dowels, brackets, bolts or tacks, and none of that kind stands under "
         "'hardware', from which the packet tells what to buy.",

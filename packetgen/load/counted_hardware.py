@@ -22,6 +22,7 @@ _TWO_SIDES = re.compile(
 )
 _DRIVEN = re.compile(r"\b(?:screw|nail|bolt|dowel|pin|tack)s?\b", re.IGNORECASE)
 _LEAST = 3  # letters of a word that names a piece
+_OTHERS = re.compile(r"\b(?:other|further|remaining)\s+\Z", re.IGNORECASE)
 _NUMBER = rf"(?<![\w.,/×-])(?P<number>\d{{1,3}}|{'|'.join(NUMBER_WORDS)})"
 
 
@@ -37,11 +38,17 @@ def complain_of_counted_hardware(filled: Filled, steps: str, path: str, problems
     for kind, number in pieces.items():
         if len(kind) < _LEAST:
             continue
+        before = 0  # of the same kind, where a step counts others
         for found in _counting(kind).finditer(steps):
             told = counted_number(found["number"])
-            if told is not None and told > number:
+            others = _OTHERS.search(steps, 0, found.start())
+            in_all = (told or 0) + (before if others else 0)
+            before = max(before, in_all)
+            if told is not None and in_all > number:
+                code = "hardware-others" if others else "hardware-short"
                 facts = {"said": said(found[0]), "of": said(kind), "number": number}
-                problems.add(place_in(steps, found.start(), path), "hardware-short", **facts)
+                facts |= {"all": in_all} if others else {}
+                problems.add(place_in(steps, found.start(), path), code, **facts)
                 break
 
 
