@@ -10,6 +10,16 @@ from tests.wrong_input_case import KEY_LINE, Case
 
 CASES = (
     Case(
+        "a count to the centimetre",
+        {CLOTH: ("count: 28", "count: 12.5 threads per cm")},
+        "cloths/hopsack-28.yaml:3:8: 'count' is '12.5 threads per cm', which is not a number; write 32, which is so many to the inch",
+    ),
+    Case(
+        "a count to the centimetre, shorter",
+        {CLOTH: ("count: 28", "count: 11/cm")},
+        "cloths/hopsack-28.yaml:3:8: 'count' is '11/cm', which is not a number; write 28, which is so many to the inch",
+    ),
+    Case(
         "a thread card that is a list",
         {MOSS: "- name: Moss\n"},
         "threads/moss.yaml:1:1: this file should hold a thread card, line by line; begin each line with a name, as in name: Larkmoss Stranded",

@@ -38,9 +38,14 @@ from packetgen.load.schema import (
 )
 from packetgen.load.words import LIKE_FIGURES, LOST, offer, said, shown, to_write
 from packetgen.load.yaml_nodes import TextNode
-from packetgen.units import parse_number, plain
+from packetgen.units import MM_PER_INCH, parse_number, plain
 from packetgen.yarn_numbers import read_yarn_number
 
+# '12.5 per cm', '12 threads/cm': a count of cloth as some labels have it.
+_PER_CM = re.compile(
+    r"(\d{1,3}(?:\.\d{1,3})?)\s*(?:[a-z]+\s*)?(?:/|per\b|to the\b)\s*(?:cm|centimet(?:re|er))",
+    re.ASCII | re.IGNORECASE,
+)
 _NUMBER = re.compile(r"-?\d{1,12}(\.\d{1,12})?", re.ASCII)
 _MEASURE = re.compile(
     r"((?:\d{1,6} )?\d{1,6}/\d{1,6}|\d{1,12}(?:\.\d{1,12})?)\s*(.*)", re.ASCII | re.DOTALL
@@ -128,7 +133,12 @@ def _number(kind: Number, text: str, report: Report) -> float | None:
         report("decimal-comma", better=said(text.replace(",", ".")))
         return None
     if not _NUMBER.fullmatch(text):
-        report("not-a-number", hint=_plainly(kind, text))
+        per_cm = _PER_CM.fullmatch(text)
+        per_inch = round(float(per_cm[1]) * MM_PER_INCH / 10) if per_cm else 0
+        hint = _plainly(kind, text)
+        if kind.low <= per_inch <= kind.high:
+            hint = f"write {per_inch}, which is so many to the inch"
+        report("not-a-number", hint=hint)
         return None
     value = float(text)
     if not kind.low <= value <= kind.high:
