@@ -3,7 +3,7 @@
 import re
 
 from packetgen.diagnostics import Problems, place_in
-from packetgen.load.number_words import NUMBER_WORDS, counted_number
+from packetgen.load.number_words import COUNTED, counted_number
 from packetgen.load.piece_words import mm_said
 from packetgen.load.values import Filled
 from packetgen.load.words import said
@@ -13,17 +13,17 @@ from packetgen.units import MM_PER_UNIT
 # What nobody has in the house in the number that is meant; pins and hooks may be those of the wall.
 _TO_BUY = ("screw", "nail", "hinge", "dowel", "bracket", "bolt", "tack")
 # What goes into wood, and so is no longer than the piece is.
-_INTO_WOOD = re.compile(r"\b(?:screw|nail|bolt|dowel|pin|tack|hook|eye)s?\b", re.IGNORECASE)
+_DRIVEN_IN = "screw|nail|bolt|dowel|pin|tack"
+_DRIVEN = re.compile(rf"\b(?:{_DRIVEN_IN})s?\b", re.IGNORECASE)
+_INTO_WOOD = re.compile(rf"\b(?:{_DRIVEN_IN}|hook|eye)s?\b", re.IGNORECASE)
 _LAST_LENGTH = re.compile(r"(\d+(?:\.\d+)?)\s*(mm|cm|in)\b(?!.*\d)", re.ASCII)
 # '16 × 3 mm': of what is driven in, thickness comes first.
 _TWO_SIDES = re.compile(
     r"(?P<first>\d+(?:\.\d+)?)\s*(?:×|x|by)\s*(?P<last>\d+(?:\.\d+)?)\s*(?P<unit>mm|cm|in)\b",
     re.ASCII,
 )
-_DRIVEN = re.compile(r"\b(?:screw|nail|bolt|dowel|pin|tack)s?\b", re.IGNORECASE)
 _LEAST = 3  # letters of a word that names a piece
 _OTHERS = re.compile(r"\b(?:other|further|remaining)\s+\Z", re.IGNORECASE)
-_NUMBER = rf"(?<![\w.,/×-])(?P<number>\d{{1,3}}|{'|'.join(NUMBER_WORDS)})"
 
 
 def complain_of_counted_hardware(filled: Filled, steps: str, path: str, problems: Problems) -> None:
@@ -100,4 +100,4 @@ def _counting(kind: str) -> re.Pattern[str]:
     many = rf"(?:{re.escape(kind)}|{re.escape(plural(kind))})"
     what = r"(?P<what>(?!(?:mm|cm|in|inch)\b)[a-z-]+\s+)?"
     of_the = r"(?:of\s+(?:the|these|those|your)\s+)?"
-    return re.compile(rf"{_NUMBER}\s+{of_the}{what}{many}\b", re.IGNORECASE)
+    return re.compile(rf"{COUNTED}\s+{of_the}{what}{many}\b", re.IGNORECASE)

@@ -1,16 +1,16 @@
 """The key of a pattern: what each mark of the chart is stitched with."""
 
-import re
 import unicodedata
 from collections.abc import Collection, Mapping
 from dataclasses import dataclass
-from itertools import combinations, pairwise
+from itertools import pairwise
 from types import MappingProxyType
 
 from packetgen.diagnostics import Place, Problems, nearest_of
 from packetgen.load.alike_lines import Alike, AlikeLines
 from packetgen.load.cards import Cards
 from packetgen.load.key_remarks import called_in_remarks, colour_named, names_in_remarks
+from packetgen.load.meant_threads import exchanged, on_other_card, parted_numbers
 from packetgen.load.references import resolve
 from packetgen.load.shape_pattern import KEY_LINE
 from packetgen.load.strange_keys import (
@@ -30,7 +30,6 @@ from packetgen.shape_names import SHAPE_NAMES, SHAPE_WORDS
 # nobody can tell.
 Requests = Mapping[str, MatchedSet | None] | None
 
-_LONGEST = 100  # characters of what may be two numbers
 _FIELDS = tuple(field.name for field in KEY_LINE.fields)
 
 
@@ -386,13 +385,15 @@ class _KeyReader:
             number = number["number"]
         if card is None:
             return None
-        both = _parted(number) if isinstance(number, str) and number not in card.colours else ()
+        both = (
+            parted_numbers(number) if isinstance(number, str) and number not in card.colours else ()
+        )
         if len({*both} & {*card.colours}) == len(both) == 2:
             hint = f"for a blend of the two write [{shown(', '.join(both))}]"
             self._unknown(card, number, place, hint)
             return None
         if card is own and number is not None and number not in card.colours:
-            if beside := self._on_other_card(number):
+            if beside := on_other_card(number, self._sets or {}, self._cards):
                 self._unknown(card, number, place, f"write {{{beside}}}")
                 return None
         called = {colour.name.casefold(): number for number, colour in card.colours.items()}
@@ -411,35 +412,19 @@ class _KeyReader:
 
     def _exchanged(self, filled: Filled) -> set[str]:
         """The two sets, if any, whose numbers stand for one another in this line; it is told of the first."""
-        stand = {
+        numbers = {
             name: (one.card, given.value[0])
             for name, one in (self._sets or {}).items()
             if one is not None and name not in self._passed_over
             if (given := filled.given.get(name)) and len(given.value or ()) == 1
         }
-        for (name, (own, first)), (other_name, (other, second)) in combinations(stand.items(), 2):
-            one, two = first.value, second.value
-            here = isinstance(one, str) and one not in own.colours and one in other.colours
-            there = isinstance(two, str) and two not in other.colours and two in own.colours
-            if here and there:
-                right = f'{shown(name)}: "{shown(two)}", {shown(other_name)}: "{shown(one)}"'
-                hint = f"it and {said(two)} have changed places: write {right}"
-                self._unknown(own, one, first.place, hint)
-                return {name, other_name}
-        return set()
-
-    def _on_other_card(self, text: str) -> str:
-        """What names the one card that no thread set is of, and its number: of 'glimmer G3', or of 'G3' alone."""
-        *first, number = _parted(text)
-        of_sets = {one.card.id for one in (self._sets or {}).values() if one is not None}
-        found = [
-            card
-            for card in self._cards.values()
-            if card is not None and card.id not in of_sets and number in card.colours
-        ]
-        named = " ".join(first).casefold()
-        found = [one for one in found if named in ("", one.id.casefold(), one.name.casefold())]
-        return f"card: {found[0].id}, number: {shown(number)}" if len(found) == 1 else ""
+        found = exchanged(numbers)
+        if found is None:
+            return set()
+        name, other, hint = found
+        card, given = numbers[name]
+        self._unknown(card, given.value, given.place, hint)
+        return {name, other}
 
     def _unknown(self, card: ThreadCard, number: str, place: Place, hint: str) -> None:
         facts = {"of": shown(card.name), "what": "colour", "name": said(number), "hint": hint}
@@ -452,8 +437,3 @@ class _KeyReader:
         names = sorted(name for name in found if name is not None)
         if names and len(names) == len(found):
             self.alike.hear(mark, given.place, name, names, (stitch, strands))
-
-
-def _parted(number: str) -> tuple[str, ...]:
-    """'C1+C2' and 'C1 C2' as their parts."""
-    return tuple(re.split(r"\s*(?:[+/&,;]|\sand\s)\s*|\s+", number[:_LONGEST]))

@@ -328,10 +328,8 @@ def _look_at_parts(
         at, other = stand[number]["at"], ""
         for far in standing_apart(panel["outline"], parts, hung=False):
             if far.nearer_mm and far.number != number:
-                near = [
-                    one + by for one, by in zip(stand[far.number]["at"], far.nearer_mm, strict=True)
-                ]
-                other = f"; or {said(stand[far.number]['name'])} at {point_said(near)}"
+                near = _moved_by(stand[far.number]["at"], far.nearer_mm)
+                other = f"; or {said(stand[far.number]['name'])} at {near}"
         problems.add(
             stand[number].place_of("at"),
             "part-turned",
@@ -351,8 +349,7 @@ def _look_at_parts(
         elif far.meant_mm:
             facts["mend"] = f"write at: {' or '.join(map(point_said, far.meant_mm))}"
         elif far.nearer_mm:
-            near = [at + by for at, by in zip(part["at"], far.nearer_mm, strict=True)]
-            facts["near"] = f", as at {point_said(near)}"
+            facts["near"] = f", as at {_moved_by(part['at'], far.nearer_mm)}"
         if len(far.together_with) == 1:
             other = stand[far.together_with[0]]["name"]
             facts["part"] = f"{facts['part']} with {said(other)}, which it touches,"
@@ -369,6 +366,10 @@ def _look_at_parts(
                 other=said(stand[joint.other]["name"]),
                 at=point_said(joint.at_mm),
             )
+
+
+def _moved_by(at: Corner, by: Corner) -> str:
+    return point_said([one + more for one, more in zip(at, by, strict=True)])
 
 
 def _look_at_placeless(stand: Sequence[Filled], told: set[int], problems: Problems) -> None:

@@ -60,6 +60,7 @@ class Whole:
 class Number:
     low: float
     high: float
+    per_inch: bool = False  # a count, of which labels may say how many are in a centimetre
 
     @property
     def words(self) -> str:

@@ -87,7 +87,12 @@ CLOTH = Group(
             "How the cloth is woven.",
             "linen",
         ),
-        Field("count", Number(5, 60), "Threads to the inch; blocks to the inch for aida.", "32"),
+        Field(
+            "count",
+            Number(5, 60, per_inch=True),
+            "Threads to the inch; blocks to the inch for aida.",
+            "32",
+        ),
         Field(
             "over",
             Whole(1, 2),

@@ -133,7 +133,7 @@ def _number(kind: Number, text: str, report: Report) -> float | None:
         report("decimal-comma", better=said(text.replace(",", ".")))
         return None
     if not _NUMBER.fullmatch(text):
-        per_cm = _PER_CM.fullmatch(text)
+        per_cm = _PER_CM.fullmatch(text) if kind.per_inch else None
         per_inch = round(float(per_cm[1]) * MM_PER_INCH / 10) if per_cm else 0
         hint = _plainly(kind, text)
         if kind.low <= per_inch <= kind.high:

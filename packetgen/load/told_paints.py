@@ -4,7 +4,7 @@ import re
 from collections.abc import Iterable
 
 from packetgen.diagnostics import Problems, place_in
-from packetgen.load.number_words import NUMBER_WORDS, counted_number
+from packetgen.load.number_words import COUNTED, counted_number
 from packetgen.load.words import listed, said
 from packetgen.model import Part
 
@@ -44,7 +44,7 @@ def complain_of_told_coats(
     if not coats:
         return
     named = re.compile(
-        rf"(?<![\w.,/-])(?P<number>\d{{1,2}}|{'|'.join(NUMBER_WORDS)})\s+coats?\s+(?:of\s+)?(?:the\s+)?"
+        rf"{COUNTED}\s+coats?\s+(?:of\s+)?(?:the\s+)?"
         rf"(?P<paint>{_any_of(coats)})(?![\w-])",
         re.IGNORECASE,
     )

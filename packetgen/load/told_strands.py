@@ -4,13 +4,11 @@ import re
 from collections.abc import Iterable
 
 from packetgen.diagnostics import Problems, place_in
-from packetgen.load.number_words import NUMBER_WORDS, counted_number
+from packetgen.load.number_words import COUNTED, counted_number
 from packetgen.load.words import said
 from packetgen.model import KeyLine, ThreadSet
 
-_NAMED = re.compile(
-    rf"(?<![\w.,/-])(?P<number>\d{{1,2}}|{'|'.join(NUMBER_WORDS)})\s+strands\b", re.IGNORECASE
-)
+_NAMED = re.compile(rf"{COUNTED}\s+strands\b", re.IGNORECASE)
 
 
 def complain_of_told_strands(
