@@ -337,7 +337,7 @@ def test_a_design_that_is_too_large_for_the_finishing_piece_is_written_and_told(
     (desk / "design.png").write_bytes(_as_png(Image.fromarray(large)))
     said = run("design.png", "--pattern", "fern", "--replace", "--drop-lines", code=1)
     assert "It is written; before it can be built, this is to mend:" in said.stderr
-    assert f"content/{PATTERN}:" in said.stderr and "does not hold it" in said.stderr
+    assert f"content/{PATTERN}:" in said.stderr and "has room for" in said.stderr
     assert len(rows(desk / "content" / CHART)) == 91
     assert {one.code for one in proof(desk / "content").problems.errors} == {"does-not-fit"}
 

@@ -33,16 +33,16 @@ def test_a_count_that_is_a_slip_is_told_alone_where_designs_still_fit(tmp_path):
 def test_where_a_design_does_not_fit_by_it_the_count_is_the_one_fault(tmp_path):
     coarse = TINY[CLOTH].replace("count: 28", "count: 10")
     told = lines(tmp_path / "named", {CLOTH: coarse})
-    assert [one for one in told if "count is 10" in one or "does not hold it" in one] == [
+    assert [one for one in told if "count is 10" in one or "has room for" in one] == [
         "cloths/hopsack-28.yaml:3:8: the count is 10, and the cloth is called 'Hopsack 28', and by that count "
         "1 design does not fit the finishing piece; mend the count or the name; or leave them, if the number in the name is no count"
     ]
     assert not [one for one in told if "is covered to" in one]
     unnamed = coarse.replace("Hopsack 28", "Hopsack").replace("over: 2", "over: 1")
     (fault,) = [
-        one for one in lines(tmp_path / "unnamed", {CLOTH: unnamed}) if "does not hold it" in one
+        one for one in lines(tmp_path / "unnamed", {CLOTH: unnamed}) if "has room for" in one
     ]
-    assert "make the design smaller" in fault and "covered" in str(
+    assert "a smaller design" in fault and "covered" in str(
         lines(tmp_path / "again", {CLOTH: unnamed})
     )
 
@@ -54,8 +54,8 @@ def test_where_the_author_says_that_the_count_is_right_all_is_told(tmp_path):
         SERIES: TINY[SERIES] + aside,
     }
     told = lines(tmp_path, changes)
-    (fault,) = [one for one in told if "does not hold it" in one]
-    assert "make the design smaller" in fault
+    (fault,) = [one for one in told if "has room for" in one]
+    assert "a smaller design" in fault
     assert [one for one in told if "is covered to" in one]
 
 
@@ -70,7 +70,7 @@ def test_of_several_designs_that_do_not_fit_by_it_the_number_is_told(tmp_path):
     }
     told = lines(tmp_path, changes)
     assert len([one for one in told if "by that count 2 designs do not fit" in one]) == 1
-    assert not [one for one in told if "does not hold it" in one]
+    assert not [one for one in told if "has room for" in one]
 
 
 def test_all_strands_of_a_thread_in_the_needle_are_told_once_and_not_of_every_cloth(tmp_path):
@@ -96,7 +96,7 @@ def test_designs_that_do_not_fit_by_a_trim_changed_about_are_told_at_the_trim(tm
         CHART: "\n".join(["rkbb" + "r" * 26, "rk.." + "r" * 26, *["r" * 30] * 8]),
     }
     told = lines(tmp_path, wide)
-    assert [one for one in told if "fit" in one or "does not hold it" in one] == [
+    assert [one for one in told if "fit" in one or "has room for" in one] == [
         "finishes/shelf/finish.yaml:24:43: the trim is 20 mm wide, and its ends overlap by no more than 3 mm, and with "
         "that width the designs do not fit the finishing piece; look once more: did 'width' and 'overlap' change places?"
     ]
@@ -107,7 +107,7 @@ def test_designs_that_have_no_room_for_one_corner_of_the_panel_are_told_at_the_p
     no square of more than 50 mm lies."""
     slanting = TINY[FINISH].replace("0,0 100,0 100,100 0,100", "0,0 100,0 10,100 0,100")
     told = lines(tmp_path, {FINISH: slanting})
-    assert [one for one in told if "fit" in one or "does not hold it" in one] == [
+    assert [one for one in told if "fit" in one or "has room for" in one] == [
         "finishes/shelf/finish.yaml:4:12: the panel would be a rectangle but for its corner 10,100, and on that 1 design "
         "does not fit; write 100,100 for it"
     ]

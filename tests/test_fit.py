@@ -69,12 +69,12 @@ def test_a_board_on_which_only_the_trim_leaves_little_wood_is_tight():
 
 
 def test_the_author_of_a_design_with_its_trim_over_the_edge_is_told_how_large_it_is_with_it():
-    """By hand: 100 × 60 crosses at 14 are 181.4 × 108.9 mm, with border and frill 207.4 × 134.9 mm."""
+    """By hand: 100 × 60 crosses at 14 are 181.4 × 108.9 mm, with border and frill 207.43 × 134.86 mm, told to a tenth and no less."""
     whole = series(pattern(*("m" * 100,) * 60), finish=piece(trim=FRILL))
     problems = Problems()
     complain_of_unfit((figures(whole.patterns[0], whole.finish),), whole, problems)
     (said,) = map(str, problems)
-    assert "8.17 in × 5.31 in" in said
+    assert "207.5 × 134.9 mm" in said
 
 
 def test_a_card_moves_up_to_clear_a_pot_at_the_foot_of_the_board():
@@ -104,9 +104,8 @@ def test_a_cloth_on_which_the_design_does_not_fit_is_told_by_how_many_stitches()
     problems = Problems()
     complain_of_unfit((figures(wide, narrow),), series(wide, finish=narrow), problems)
     assert [str(problem) for problem in problems] == [
-        "tests:1:1: on Cloth 14 the mounted design is 4.68 in × 0.47 in (118.9 × 11.9 mm) and The Board does not hold it; "
-        "it is 11 stitches too wide (room for 49 × 93 stitches); offer a finer cloth, make the "
-        "design smaller, or panel and parts larger in tests"
+        "tests:1:1: on Cloth 14 the mounted design, 118.9 × 11.9 mm, is 11 stitches too wide: The Board has room for "
+        "49 × 93; offer a finer cloth, a smaller design, or larger panel and parts in tests"
     ]
 
 
@@ -309,7 +308,7 @@ def complaint(of, on) -> str:
 def test_a_design_two_stitches_too_wide_is_told_so():
     """By hand: 200 mm less 10 mm of border hold 104 stitches of 14 count; the design has 106."""
     said = complaint(pattern("m" * 106), piece())
-    assert "it is 2 stitches too wide (room for 104 × 93 stitches)" in said
+    assert "is 2 stitches too wide: The Board has room for 104 × 93" in said
 
 
 def test_proof_fails_a_series_with_a_design_two_stitches_too_wide(tmp_path):
@@ -319,7 +318,7 @@ def test_proof_fails_a_series_with_a_design_two_stitches_too_wide(tmp_path):
     assert not checked.sound
     (error,) = checked.problems.errors
     assert error.code == "does-not-fit"
-    assert "it is 2 stitches too wide (room for 48 × 48 stitches)" in str(error)
+    assert "is 2 stitches too wide: The Shelf has room for 48 × 48" in str(error)
     narrower = {CHART: f"rrbb{'r' * 44}\nrk..{'r' * 44}\n"}
     assert proof(build(tmp_path / "narrower", narrower)).sound
 
@@ -328,8 +327,8 @@ def test_a_design_too_large_on_all_of_its_cloths_is_told_once_on_the_finest():
     """By hand: of 200 mm less 10 mm of border 18 to the inch hold 134 stitches, 14 to the inch 104."""
     cloths = (option(14), option(18), option(16))
     said = complaint(pattern("m" * 140, cloths=cloths), piece())
-    assert f"on {cloths[1].cloth.name}, the finest of its 3 cloths, the mounted design is" in said
-    assert "it is 6 stitches too wide (room for 134 × " in said
+    assert f"on {cloths[1].cloth.name}, the finest of its 3 cloths, the mounted design, " in said
+    assert "is 6 stitches too wide: The Board has room for 134 × " in said
 
 
 def test_where_no_design_fits_on_any_cloth_the_panel_is_told_once():
@@ -356,7 +355,7 @@ def test_where_no_design_fits_on_any_cloth_the_panel_is_told_once():
 def test_where_only_bare_edges_are_too_many_it_is_told_that_the_rest_fits():
     """By hand: 200 mm less 10 mm of border hold 104 stitches of 14 count; of 106 two at the left are bare."""
     said = complaint(pattern(".." + "m" * 104), piece())
-    assert "it is 2 stitches too wide (room for 104 × 93 stitches)" in said
+    assert "is 2 stitches too wide: The Board has room for 104 × 93" in said
     assert said.endswith(
         "without its bare edges it is 104 × 1 and fits: packetgen chart crop, or bring with --trim, takes them off"
     )
@@ -365,7 +364,7 @@ def test_where_only_bare_edges_are_too_many_it_is_told_that_the_rest_fits():
 
 def test_both_sides_are_told_where_both_are_too_long():
     said = complaint(pattern(*["m" * 105] * 96), piece())
-    assert "it is 1 stitch too wide and 3 stitches too high (room for 104 × 93 stitches)" in said
+    assert "is 1 stitch too wide and 3 too high: The Board has room for 104 × 93" in said
 
 
 def test_a_pot_is_told_by_either_way_round_it():
@@ -373,7 +372,7 @@ def test_a_pot_is_told_by_either_way_round_it():
     110 mm, 60 stitches, so 80 are 20 too many."""
     said = complaint(pattern(*["m" * 80] * 80), piece(keep_outs=(POT,)))
     assert (
-        "it is 9 stitches too wide, or 20 stitches too high (room for 71 × 80 or 80 × 60 stitches)"
+        "is 9 stitches too wide, or 20 stitches too high: The Board has room for 71 × 80 or 80 × 60"
         in said
     )
 

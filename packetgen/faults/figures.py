@@ -389,7 +389,7 @@ FIGURES: dict[str, Fault] = {
         "look once more at 'outline'{free} here{nearest}",
     ),
     "does-not-fit": Fault(
-        "on {cloth} the mounted design is {size} and {piece} does not hold it",
-        "it is {excess} (room for {most} stitches); {way}",
+        "on {cloth} the mounted design, {size}, is {excess}: {piece} has room for {most}",
+        "{way}",
     ),
 }

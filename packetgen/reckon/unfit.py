@@ -11,11 +11,11 @@ from packetgen.reckon.figures import Figures, OnCloth
 from packetgen.reckon.fit import Verdict, around_mm, holds, room_for, too_many
 from packetgen.reckon.outline import bounds
 from packetgen.reckon.sizes import Size
-from packetgen.units import inches, plain
+from packetgen.units import plain
 
 # Said of a design that no narrower and no lower one helps.
 _IN_THE_WAY = "in the way of a part that the panel must keep free"
-_OTHER_WAYS = "offer a finer cloth, make the design smaller, or panel and parts larger in {file}"
+_OTHER_WAYS = "offer a finer cloth, a smaller design, or larger panel and parts in {file}"
 
 
 def complain_of_unfit(all_figures: tuple[Figures, ...], series: Series, problems: Problems) -> None:
@@ -90,7 +90,7 @@ def _complain(
         "does-not-fit",
         title=figure.pattern.title,
         cloth=f"{on.option.cloth.name}{which}",
-        size=_both(on.fit.covered),
+        size=_as_outlines(on.fit.covered),
         piece=piece.name,
         most=" or ".join(f"{wide} × {high}" for wide, high in most),
         excess=", or ".join(_excess(*way) for way in ways) or _IN_THE_WAY,
@@ -114,10 +114,10 @@ def _over_way(option: ClothOption) -> str:
     return f"write over: 1, as usual on aida, and not {option.over}" if option.over_blocks else ""
 
 
-def _both(size: Size) -> str:
-    """In inches, and in mm as outlines are."""
+def _as_outlines(size: Size) -> str:
+    """In mm, as outlines are."""
     wide, high = (plain(ceil(10 * side - 1e-6) / 10) for side in (size.width_mm, size.height_mm))
-    return f"{inches(size.width_mm)} × {inches(size.height_mm)} ({wide} × {high} mm)"
+    return f"{wide} × {high} mm"
 
 
 def _bare_way(pattern: Pattern, cell_mm: float, piece: FinishingPiece) -> str:
@@ -169,6 +169,7 @@ def _broad(piece: FinishingPiece) -> tuple[float, float] | None:
 
 
 def _excess(too_wide: int, too_high: int) -> str:
-    """(6, 2) → '6 stitches too wide and 2 stitches too high'."""
-    sides = (too_wide, "too wide"), (too_high, "too high")
-    return " and ".join(f"{counted(over, 'stitch')} {side}" for over, side in sides if over)
+    """(6, 2) → '6 stitches too wide and 2 too high'."""
+    if too_wide and too_high:
+        return f"{counted(too_wide, 'stitch')} too wide and {too_high} too high"
+    return f"{counted(too_wide or too_high, 'stitch')} too {'wide' if too_wide else 'high'}"
