@@ -1,5 +1,6 @@
 """How many magnets hold a design, and where: the same for all designs of a series."""
 
+import re
 from dataclasses import replace
 from math import dist, pi
 
@@ -340,6 +341,28 @@ def test_a_few_bare_rows_that_let_the_magnets_stand_apart_are_offered_and_then_l
     for one in (slim, *bordered):
         all_figures = series_figures(of_two(HERON, one))
         assert not bare_rows_to_spare([one], all_figures, of_two(HERON, one).finish)
+
+
+@pytest.mark.parametrize("tall, wide", [((16, 48), (40, 18)), ((26, 48), (40, 28))])
+def test_the_edges_that_two_designs_need_for_one_another_are_enough_together(tall, wide):
+    """A tall and a wide one: with more rows round it either of them asks more of the other."""
+
+    def complaints_with(columns: int, rows_more: int) -> list[str]:
+        of_post = framed_by(rows(*tall), columns, columns, 0, 0)
+        of_hedge = framed_by(rows(*wide), 0, 0, rows_more, rows_more)
+        cloths = (option(18), option(14))
+        post = pattern(*of_post, id="post", title="Post", cloths=cloths)
+        hedge = pattern(*of_hedge, id="hedge", title="Hedge", cloths=cloths)
+        return complaints(of_two(post, hedge))
+
+    low, narrow = complaints_with(0, 0)
+    assert "Hedge on Cloth 18 is so low that Post may lift" in low
+    assert "Post on Cloth 18 is so narrow that Hedge may lift" in narrow
+    more_rows = re.search(r"'packetgen chart border hedge --top (\d+) --bottom \1'", low)
+    more_columns = re.search(r"'packetgen chart border post --left (\d+) --right \1'", narrow)
+    columns, down = int(more_columns[1]), int(more_rows[1])
+    assert not complaints_with(columns, down)
+    assert complaints_with(columns - 1, down) and complaints_with(columns, down - 1)
 
 
 def test_the_edge_that_is_offered_leaves_wood_enough_round_the_design():

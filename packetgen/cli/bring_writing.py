@@ -113,7 +113,12 @@ def carry_out(
             f"What lay on the old chart stays on the new one: {', '.join(written.lines)}; "
             "--drop-lines takes it away."
         )
-        if any(written.moved):
+        if written.carried:
+            say(
+                f"{old_size}, and lies in the new one {_farther(*written.moved)}: all that stays was moved along, and is "
+                "kept as it was beside it. Rows and columns that your texts count are your own to change."
+            )
+        elif any(written.moved):
             say(
                 f"{old_size}, and lies in the new one {_farther(*written.moved)}, so all that stays lies beside its place: "
                 "bring the drawing in again with the same --bare and --trim as before, or change each number by "

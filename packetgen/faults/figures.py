@@ -295,7 +295,7 @@ FIGURES: dict[str, Fault] = {
         Level.ADVICE,
     ),
     "magnets-bunched": Fault(
-        "{by} {are} so small that {title} may lift at its corners: all share magnets {inches} ({centimetres}) apart",
+        "{by} {are} so {how} that {title} may lift at its corners: all share magnets {inches} ({centimetres}) apart",
         "{mend}",
         Level.ADVICE,
     ),

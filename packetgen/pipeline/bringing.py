@@ -17,6 +17,8 @@ from packetgen.bring.key_text import (
 )
 from packetgen.bring.moved import moved
 from packetgen.bring.offers import with_lines_offered
+from packetgen.chart_edit.along import carried_along
+from packetgen.chart_edit.change import Change
 from packetgen.chart_edit.pattern_text import symbols_text
 from packetgen.diagnostics import Problem, Problems
 from packetgen.load.examples import without_example_remark
@@ -59,6 +61,7 @@ class Written:
     remarks: int = 0  # lines of remarks in pattern.yaml that went with what they spoke of
     was: tuple[int, int] = (0, 0)  # width and height of the old chart, where they were others
     moved: tuple[int, int] = (0, 0)  # how far to the right and down its stitches lie farther now
+    carried: bool = False  # whether what lay on it beside them was moved along
     alike: tuple[Problem, ...] = ()  # that designs of the series are the very same now
 
 
@@ -90,7 +93,12 @@ def into_pattern(
     if not replace:
         complain_of_chart(content_folder, into)
     chart, left = _chart_named(content_folder, into)
+    was, farther = _compared(_old_chart(content_folder, into), found)
     files = _files(content_folder, into, found)
+    pattern = f"{into.path}/{PATTERN}"
+    carried = _carried(files[pattern], was, farther, found) if any(farther) else None
+    if carried is not None:
+        files[pattern] = carried
     files = {path: data for path, data in files.items() if _on_disk(content_folder / path) != data}
     after = proof(content_folder, frozenset({into.series}), files)
     before = proof(content_folder, frozenset({into.series})) if after.problems.errors else after
@@ -114,23 +122,40 @@ def into_pattern(
             chart,
             left,
             into.example,
-            _remarks(f"{into.path}/{PATTERN}", old, files),
-            *_compared(old, found),
+            _remarks(pattern, old, files),
+            was,
+            farther,
+            carried is not None,
             tuple(problem for problem in after.problems if problem.code == "chart-copied"),
         ),
     )
 
 
-def _compared(old: Mapping[str, bytes], found: Brought) -> tuple[tuple[int, int], tuple[int, int]]:
+def _old_chart(content_folder: Path, into: PatternFolder) -> list[str]:
+    """The rows of the chart whose place the new one takes; none where there is no such file."""
+    to_name, _ = _chart_named(content_folder, into)
+    name = to_name or word(entry(into.root, "chart")) or CHART
+    data = _on_disk(content_folder / into.path / name)
+    return rows_of(data.decode("utf-8-sig", "replace")) if data else []
+
+
+def _compared(old: Sequence[str], found: Brought) -> tuple[tuple[int, int], tuple[int, int]]:
     """Width and height of the old chart, and where it lies in the new one; 0, 0 where they are those of the new one or
     cannot be told."""
-    for path, data in old.items():
-        if path.endswith(".txt"):
-            rows = rows_of(data.decode("utf-8-sig", "replace"))
-            size = max(map(len, rows), default=0), len(rows)
-            if size != (len(found.rows[0]), len(found.rows)):
-                return size, moved(rows, found.rows)
-    return (0, 0), (0, 0)
+    size = max(map(len, old), default=0), len(old)
+    if not old or size == (len(found.rows[0]), len(found.rows)):
+        return (0, 0), (0, 0)
+    return size, moved(old, found.rows)
+
+
+def _carried(
+    pattern: bytes, was: tuple[int, int], farther: tuple[int, int], found: Brought
+) -> bytes | None:
+    """pattern.yaml with what lies on the chart moved as far as its stitches; None where that cannot be."""
+    (right, down), (wide, high) = farther, (len(found.rows[0]), len(found.rows))
+    text = pattern.decode("utf-8-sig").replace("\r\n", "\n")
+    text = carried_along(text, Change(*was, wide, high, left=-right, top=-down))
+    return None if text is None else _with_ends_of(pattern, text)
 
 
 def complain_of_chart(content_folder: Path, into: PatternFolder) -> None:
@@ -288,7 +313,10 @@ def _root(text: str) -> GroupNode:
 
 def _as_before(text: str, path: Path) -> bytes:
     """The text with the line ends of the file whose place it takes."""
-    old = path.read_bytes()
+    return _with_ends_of(path.read_bytes(), text)
+
+
+def _with_ends_of(old: bytes, text: str) -> bytes:
     data = text.encode("utf-8")
     data = data.replace(b"\n", b"\r\n") if b"\r\n" in old else data
     return _BOM + data if old.startswith(_BOM) else data

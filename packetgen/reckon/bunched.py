@@ -34,6 +34,12 @@ def small_ones(
     )
 
 
+def how_small(figure: Figures) -> str:
+    """In which way those are small for this design: 'narrow', 'low', or both."""
+    in_width, in_height = figure.magnets.drawn_in(largest(figure).card)
+    return "small" if in_width and in_height else "narrow" if in_width else "low"
+
+
 def largest(figure: Figures) -> OnCloth:
     """The cloth on which the magnets hold the least part of its card."""
     return max(
@@ -61,12 +67,53 @@ def bare_rows_to_spare(
             return spare
 
 
-def bare_edge_enough(
-    pattern: Pattern, all_figures: Sequence[Figures], piece: FinishingPiece
+def bare_edges_enough(
+    all_figures: Sequence[Figures], piece: FinishingPiece
+) -> dict[str, tuple[int, int]]:
+    """For each of the designs that draw magnets in, by its id, the fewest bare columns at the left and at the right, and
+    rows above and below, with which it draws in none once the others have theirs too, fits wherever it does without, and
+    has no less wood round it than looks well: of one such design the same number of both where that will do. Those that
+    no such numbers help are left out."""
+    alone = _edges_at_once(all_figures, piece, even=True)
+    helped = {of.id: edge for of, edge in alone if edge}
+    if len(helped) < len(alone):
+        return helped
+    even = len(alone) == 1
+    together = _edges_together(all_figures, piece, even)
+    return together or _edges_together(all_figures, piece, not even)
+
+
+def _edges_at_once(
+    all_figures: Sequence[Figures], piece: FinishingPiece, even: bool
+) -> list[tuple[Pattern, tuple[int, int] | None]]:
+    """Each of the designs that draw magnets in, with its edge while all others are as they are."""
+    drawing = draws_magnets_in(all_figures)
+    asked = [one.pattern for one in all_figures if one.pattern.id in drawing]
+    return [(of, _edge_enough(of, all_figures, piece, even)) for of in asked]
+
+
+def _edges_together(
+    all_figures: Sequence[Figures], piece: FinishingPiece, even: bool
+) -> dict[str, tuple[int, int]]:
+    """With more bare rows a design asks more of the others, and these of it; {} where that does not end."""
+    edges: dict[str, tuple[int, int]] = {}
+    for _ in range(2 * _MOST_ROWS):
+        found = _edges_at_once(all_figures, piece, even)
+        if not found:
+            return edges
+        for of, edge in found:
+            if edge is None:
+                return {}
+            edges[of.id] = edge
+            all_figures = _resized(of, all_figures, piece, 2 * edge[0], 2 * edge[1])
+    return {}
+
+
+def _edge_enough(
+    pattern: Pattern, all_figures: Sequence[Figures], piece: FinishingPiece, even: bool
 ) -> tuple[int, int] | None:
-    """The fewest bare columns at the left and at the right, and rows above and below, with which it draws in no
-    magnets, fits wherever it does without, and has no less wood round it than looks well: the same number of
-    both where that will do. None where no such numbers help."""
+    """The fewest columns and rows of one design while all others are as they are: as many of both, or, unless `even`, of
+    one of the two as few as it can do with. None where no such numbers help."""
 
     def with_edge(columns: int, rows: int) -> tuple[Figures, ...]:
         return _resized(pattern, all_figures, piece, 2 * columns, 2 * rows)
@@ -77,8 +124,9 @@ def bare_edge_enough(
     alike = (n for n in range(1, _MOST_ROWS + 1) if enough(with_edge(n, n)))
     if (most := next(alike, None)) is None:
         return None
-    fewer = (edge for n in range(most - 1, -1, -1) for edge in ((n, most), (most, n)))
-    for edge in ((most, most), *fewer):
+    fewer = [edge for n in range(most - 1, -1, -1) for edge in ((n, most), (most, n))]
+    edges = [(most, most), *fewer]
+    for edge in edges if even else reversed(edges):
         larger = with_edge(*edge)
         if _fitting(larger) == _fitting(all_figures) and enough(larger):
             return edge

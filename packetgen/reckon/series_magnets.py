@@ -1,6 +1,6 @@
 """The magnets of a whole series, which of its designs have no room for them, and which they hold badly."""
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from dataclasses import replace
 from functools import cached_property
 from math import ceil, floor
@@ -9,7 +9,7 @@ from packetgen.diagnostics import Problems
 from packetgen.model import Magnets, Pattern, Series
 from packetgen.model.extent import bare_margins
 from packetgen.nouns import listed
-from packetgen.reckon.bunched import bare_edge_enough, largest, small_ones
+from packetgen.reckon.bunched import bare_edges_enough, how_small, largest, small_ones
 from packetgen.reckon.figures import Figures, OnCloth, cards_on_panel, figures
 from packetgen.reckon.fit import Verdict, room_for
 from packetgen.reckon.magnets import FEWEST, Card, MagnetPlan, in_common, magnet_plan, plan_for_most
@@ -181,9 +181,9 @@ def _complain_of_bunched(
 ) -> None:
     """On the cloth on which the card is largest, with the narrowest and the lowest card of all: at the design
     that is to be mended, where it is one."""
-    for figure in all_figures:
-        if not figure.bunched:
-            continue
+    bunched = [figure for figure in all_figures if figure.bunched]
+    edges = bare_edges_enough(all_figures, series.finish) if bunched else {}
+    for figure in bunched:
         worst, small = largest(figure), small_ones(all_figures, figure)
         apart = figure.magnets.apart
         by = tuple(dict.fromkeys(of.title for of, _ in small))
@@ -199,15 +199,15 @@ def _complain_of_bunched(
             centimetres=size_centimetres(apart.width_mm, apart.height_mm),
             by=listed(by),
             are="is" if len(by) == 1 else "are",
-            mend=_less_bunched(small, others, all_figures, series),
+            how=how_small(figure),
+            mend=_less_bunched(small, others, edges),
         )
 
 
 def _less_bunched(
     small: tuple[tuple[Pattern, OnCloth], ...],
     others: bool,
-    all_figures: tuple[Figures, ...],
-    series: Series,
+    edges: Mapping[str, tuple[int, int]],
 ) -> str:
     if not others:
         return "offer no cloth so fine, or leave bare rows round it"
@@ -215,8 +215,8 @@ def _less_bunched(
     if len(by) > 1:
         return "make those larger, or see --explain"
     (pattern,) = by.values()
-    if edge := bare_edge_enough(pattern, all_figures, series.finish):
-        bare = f"'packetgen chart border {pattern.id} {_typed(pattern, *edge)}'"
+    if pattern.id in edges:
+        bare = f"'packetgen chart border {pattern.id} {_typed(pattern, *edges[pattern.id])}'"
         return f"add bare rows: {bare}"
     return "make that one larger, or see --explain"
 
