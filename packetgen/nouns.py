@@ -15,6 +15,16 @@ def plural(noun: str) -> str:
     return f"{head}{ending}{joint}{rest}"
 
 
+def one_of(nouns: str) -> str:
+    """'skeins' → 'skein', 'boxes' → 'box'; '' of what is no plural, or of which nobody can tell."""
+    head, joint, rest = nouns.partition(" of ")
+    for ending, single in (("ies", "y"), ("es", ""), ("s", "")):
+        one = f"{head.removesuffix(ending)}{single}{joint}{rest}"
+        if head.endswith(ending) and head != ending and plural(one) == nouns:
+            return one
+    return ""
+
+
 def counted(number: int, noun: str) -> str:
     """(1, 'skein') → '1 skein'; (2, 'box') → '2 boxes'."""
     return f"{number} {noun if number == 1 else plural(noun)}"

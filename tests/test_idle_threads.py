@@ -56,6 +56,8 @@ def test_a_number_that_no_card_has_is_told_where_it_looks_like_theirs():
     )
     (only,) = problems
     assert (only.code, only.place.column) == ("thread-told-none", 20)
+    assert only.wrong.endswith("and the card does not have it".replace("the card", quill.name))
+    assert only.right == "did you mean Q41? Else take it out"
     assert told("Then M171, in rows.", "M153") == []
 
 

@@ -240,6 +240,21 @@ def test_strict_lets_no_advice_pass_and_says_how_much_there_is(content):
     )
 
 
+_BEGUN = ("begin", "--series", "A Year of Pots", "--designer", "Fern Lid", "--pattern", "A Pot")
+
+
+def test_strict_says_that_more_may_come_while_something_is_an_example(tmp_path):
+    """Whether an entry lays nothing aside is told only then."""
+    folder = tmp_path / "content"
+    begun = CliRunner().invoke(main, [*_BEGUN, "--content", str(folder)])
+    assert begun.exit_code == 0, begun.output
+    done = run("--content", folder, "--strict", code=1)
+    assert " to act on. More may come when nothing is left of an example. What" in done.stdout
+    assert (
+        "More may come" not in run("--content", build(tmp_path / "own"), "--strict", code=1).stdout
+    )
+
+
 def test_strict_passes_what_nothing_is_said_of(tmp_path):
     done = run("--content", build(tmp_path / "content", WELL), "--strict")
     assert done.stderr == "" and "no advice" in done.stdout

@@ -84,7 +84,7 @@ CASES = (
             + "hardware:\n  - {name: wood screw, pieces: 2, size: 3 × 16 mm}\n",
             "finishes/shelf/steps.md": "1. Drive in the three screws from below.\n",
         },
-        "finishes/shelf/steps.md:1:17: advice: the step says 'three screws', and of 'screw' there are 2 to buy; mend the number here, or 'pieces' under 'hardware' in finish.yaml",
+        "finishes/shelf/steps.md:1:17: advice: the step says 'three screws', and of 'wood screw' there are 2 to buy; mend the number here, or 'pieces' under 'hardware' in finish.yaml",
     ),
     Case(
         "more screws in the steps than are to buy",
@@ -93,7 +93,7 @@ CASES = (
             + "hardware:\n  - {name: wood screw, pieces: 2, size: 3 × 16 mm}\n",
             "finishes/shelf/steps.md": "1. Saw the wood.\n2. Drill for 16 mm screws, and put in the four long screws.\n",
         },
-        "finishes/shelf/steps.md:2:43: advice: the step says 'four long screws', and of 'screw' there are 2 to buy; mend the number here, or 'pieces' under 'hardware' in finish.yaml",
+        "finishes/shelf/steps.md:2:43: advice: the step says 'four long screws', and of 'wood screw' there are 2 to buy; mend the number here, or 'pieces' under 'hardware' in finish.yaml",
     ),
     Case(
         "a part that the steps still call by its old name",
@@ -302,7 +302,7 @@ CASES = (
             + "hardware:\n  - {name: wood screw, pieces: 2, size: 3 × 16 mm}\n",
             "finishes/shelf/steps.md": "1. Drive in 4 wood screws of 16 mm.\n",
         },
-        "finishes/shelf/steps.md:1:13: advice: the step says '4 wood screws', and of 'screw' there are 2 to buy; mend the number here, or 'pieces' under 'hardware' in finish.yaml",
+        "finishes/shelf/steps.md:1:13: advice: the step says '4 wood screws', and of 'wood screw' there are 2 to buy; mend the number here, or 'pieces' under 'hardware' in finish.yaml",
     ),
     Case(
         "two screws and the other two, of three",
@@ -311,7 +311,31 @@ CASES = (
             + "hardware:\n  - {name: wood screw, pieces: 3, size: 3 × 16 mm}\n",
             "finishes/shelf/steps.md": "1. Drive in two of the screws. Let the two screws stand out.\n2. Drive in the other two screws.\n",
         },
-        "finishes/shelf/steps.md:2:23: advice: the step speaks of 'two screws' more, which makes 4, and of 'screw' there are 3 to buy; mend a number in the steps, or 'pieces' under 'hardware' in finish.yaml",
+        "finishes/shelf/steps.md:2:23: advice: the step speaks of 'two screws' more, which makes 4, and of 'wood screw' there are 3 to buy; mend a number in the steps, or 'pieces' under 'hardware' in finish.yaml",
+    ),
+    Case(
+        "fewer screws in the steps than are to buy",
+        {
+            FINISH: TINY[FINISH]
+            + "hardware:\n  - {name: wood screw, pieces: 3, size: 3 × 16 mm}\n",
+            "finishes/shelf/steps.md": "1. Drive the two screws up through it.\n",
+        },
+        "finishes/shelf/steps.md:1:14: advice: the steps tell of 'two screws' alone, and of 'wood screw' there are 3 to buy; mend the number here, or 'pieces' under 'hardware' in finish.yaml, or tell what the others are for",
+    ),
+    Case(
+        "two hooks of one",
+        {
+            FINISH: TINY[FINISH] + "hardware:\n  - {name: picture hook, pieces: 1, size: 30 mm}\n",
+            "finishes/shelf/steps.md": "1. Fix the two picture hooks.\n",
+        },
+        "finishes/shelf/steps.md:1:12: advice: the step says 'two picture hooks', and of 'picture hook' there is 1 to buy; mend the number here, or 'pieces' under 'hardware' in finish.yaml",
+    ),
+    Case(
+        "a paint that the steps spray and the piece brushes",
+        {
+            "finishes/shelf/steps.md": "1. Saw the back.\n2. Spray all three as the painting page says.\n"
+        },
+        "finishes/shelf/steps.md:2:4: advice: the step says 'Spray all', and no paint of the piece is put on with spray; say here how it is put on, or write put_on_with: spray, or or_with, at the paint in finish.yaml",
     ),
     Case(
         "more of the screws than there are to buy",
@@ -320,7 +344,7 @@ CASES = (
             + "hardware:\n  - {name: wood screw, pieces: 2, size: 3 × 16 mm}\n",
             "finishes/shelf/steps.md": "1. Drive in three of the wood screws.\n",
         },
-        "finishes/shelf/steps.md:1:13: advice: the step says 'three of the wood screws', and of 'screw' there are 2 to buy; mend the number here, or 'pieces' under 'hardware' in finish.yaml",
+        "finishes/shelf/steps.md:1:13: advice: the step says 'three of the wood screws', and of 'wood screw' there are 2 to buy; mend the number here, or 'pieces' under 'hardware' in finish.yaml",
     ),
     Case(
         "a top coat listed before the one below it",

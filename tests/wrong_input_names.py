@@ -414,7 +414,7 @@ CASES = (
     Case(
         "a thread in the notes that no card has",
         {f"{FERN}/stitching.md": "Begin in the middle, with thread 99, and use 2 threads.\n"},
-        "series/garden-year/fern/stitching.md:1:34: advice: here stands thread '99', and neither Moss Stranded nor another card of the pattern has that; write the number of one in the key, or take it out",
+        "series/garden-year/fern/stitching.md:1:34: advice: here stands thread '99', and neither Moss Stranded nor Spool Twelve has it; write the number of one in the key, or take it out",
     ),
     Case(
         "a thread in the list at the chart's head that the key has no more",
@@ -589,6 +589,14 @@ CASES = (
             CHART: "# A fern\n# r  E2 brick\nrrbb\nrk..\n",
         },
         "series/garden-year/fern/pattern.yaml:9:13: Moss Stranded has no colour 'E2', named here and on line 11 and line 2 of fern/chart.txt; write 'E9', which has the name that your remark says, 'brick', or mend its number on the card",
+    ),
+    Case(
+        "a list above the chart that says what the key no longer has",
+        {
+            PATTERN: ("r: {moss: E2", 'r: {moss: "07"'),
+            CHART: "# A fern\n# r  E2 brick\n# k  K4 peat\nrrbb\nrk..\n",
+        },
+        "series/garden-year/fern/chart.txt:2:6: advice: the list says 'E2 brick' of the mark 'r', and the key has '07 fern'; write # r  07 fern, or mend the key",
     ),
     Case(
         "a colour with a new number on the card, and the old one in texts too",

@@ -15,6 +15,12 @@ def pace(numbers: str) -> dict[str, tuple[str, str]]:
 
 CASES = (
     Case(
+        "the word for several skeins",
+        {MOSS: ("sold_as: skein", "sold_as: skeins")},
+        "threads/moss.yaml:5:10: advice: 'skeins' is printed as the word for one unit, and its plural would be 'skeinses'; "
+        "write sold_as: skein",
+    ),
+    Case(
         "a skein in centimetres",
         {MOSS: ("length: 8 m", "length: 80 cm")},
         "threads/moss.yaml:6:9: advice: 0.8 m is little for one skein; look once more: should it be 8 m?",

@@ -170,8 +170,12 @@ def proof_command(
             content_folder, build_folder, own_templates, editions, as_of, checked
         )
     if strict and found.advice:
+        from packetgen.reckon.review import EXAMPLES
+
+        begun = any(one.code in EXAMPLES for chapter in found.chapters for one in chapter.advice)
+        later = " More may come when nothing is left of an example." * begun
         say(
-            f"--strict: {counted(found.advice, 'piece of advice')} to act on. What shall stay as it is, lay "
+            f"--strict: {counted(found.advice, 'piece of advice')} to act on.{later} What shall stay as it is, lay "
             "aside with your reason under 'laid_aside': of a pattern in its pattern.yaml, of the series alone in series.yaml."
         )
     if strict and unsaid:

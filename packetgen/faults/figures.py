@@ -110,13 +110,18 @@ FIGURES: dict[str, Fault] = {
         Level.ADVICE,
     ),
     "hardware-short": Fault(
-        "the step says {said}, and of {of} there are {number} to buy",
+        "the step says {said}, and of {of} there {are} to buy",
         "mend the number here, or 'pieces' under 'hardware' in finish.yaml",
         Level.ADVICE,
     ),
     "hardware-others": Fault(
-        "the step speaks of {said} more, which makes {all}, and of {of} there are {number} to buy",
+        "the step speaks of {said} more, which makes {all}, and of {of} there {are} to buy",
         "mend a number in the steps, or 'pieces' under 'hardware' in finish.yaml",
+        Level.ADVICE,
+    ),
+    "hardware-left": Fault(
+        "the steps tell of {said} alone, and of {of} there {are} to buy",
+        "mend the number here, or 'pieces' under 'hardware' in finish.yaml, or tell what the others are for",
         Level.ADVICE,
     ),
     "hardware-unlisted": Fault(
@@ -142,6 +147,11 @@ FIGURES: dict[str, Fault] = {
     "step-paint-other": Fault(
         "here stands {said}, and in finish.yaml {part} is painted with {own}",
         "name that here, or mend 'paint' there",
+        Level.ADVICE,
+    ),
+    "step-sprays": Fault(
+        "the step says {said}, and no paint of the piece is put on with spray",
+        "say here how it is put on, or write put_on_with: spray, or or_with, at the paint in finish.yaml",
         Level.ADVICE,
     ),
     "step-coats-other": Fault(

@@ -50,8 +50,13 @@ PATTERNS: dict[str, Fault] = {
         "write {new} in place of {old} in each of them, or give the set its old name back",
     ),
     "thread-told-none": Fault(
-        "here stands thread {number}, and neither {card} nor another card of the pattern has that",
-        "write the number of one in the key, or take it out",
+        "here stands thread {number}, and {cards}",
+        "{hint}",
+        Level.ADVICE,
+    ),
+    "list-behind": Fault(
+        "the list says {told} of the mark {mark}, and the key has {key}{more}",
+        "write {right}, or mend the key",
         Level.ADVICE,
     ),
     "thread-idle": Fault(

@@ -96,6 +96,11 @@ VALUES: dict[str, Fault] = {
         "write {right}: length, weight and price have lines of their own",
         Level.ADVICE,
     ),
+    "unit-plural": Fault(
+        "{said} is printed as the word for one unit, and its plural would be {plural}",
+        "write {right}",
+        Level.ADVICE,
+    ),
     "bead-large": Fault(
         "{size} across is large for a bead that is sewn on a stitch",
         "look once more: should it be {better}?",

@@ -109,6 +109,11 @@ WHY_FIGURES: dict[str, Why] = {
         "A step counts other pieces than those of a step before it, and together they are more than a stitcher is told to buy.",
         "Correct the number that is wrong.",
     ),
+    "hardware-left": Why(
+        "The steps count fewer pieces than the packet tells to buy, and speak of no others: a stitcher would have some left over, "
+        "and wonder where they go.",
+        "Let steps and hardware agree. Where the others are spare, say so in the steps, or lay the advice aside in series.yaml.",
+    ),
     "hardware-unlisted": Why(
         "A step counts screws, nails, hinges, dowels, brackets, bolts or tacks, and none of that kind stands under "
         "'hardware', from which the packet tells what to buy.",
@@ -133,6 +138,12 @@ WHY_FIGURES: dict[str, Why] = {
         "The step names a part and, right behind it, a paint of the piece that this part does not have in finish.yaml. The painting page "
         "of every packet goes by finish.yaml.",
         "Let both say the same; or lay the advice aside in series.yaml, where the step means something else.",
+    ),
+    "step-sprays": Why(
+        "The steps spray a paint, and by finish.yaml all paints are brushed. Cautions for spray paint, and how much of it to "
+        "buy, come into the packet only where finish.yaml says that a paint is sprayed.",
+        "Let both say the same: put_on_with: spray is for a paint that is sprayed, or_with for one with which a stitcher may do "
+        "either. Where the steps spray no paint, lay the advice aside in series.yaml.",
     ),
     "step-coats-other": Why(
         "The step counts coats of a paint, and no part has so many of it in finish.yaml. The painting page of every packet, and how "

@@ -65,6 +65,11 @@ WHY_PATTERNS: dict[str, Why] = {
         "A text tells of a thread by a number that no thread card of the pattern has, though it looks like theirs.",
         "Correct the number; where a thread of no card is proposed, lay the advice aside.",
     ),
+    "list-behind": Why(
+        "Above the chart stands what each mark is, as bringing the design in wrote it, and the key says otherwise now. Nothing "
+        "but people read that list.",
+        "Write in the list what the key has, or take the list out; where the list is right, correct the key.",
+    ),
     "thread-idle": Why(
         "A text tells of a thread that the chart is not stitched in: its number was exchanged in the key, or it is another "
         "pattern's. A buyer would look for its skein on the list of what to buy.",

@@ -130,6 +130,11 @@ WHY_VALUES: dict[str, Why] = {
         "Where a packet says how many skeins, spools or balls to buy, it takes the word from sold_as and makes its plural.",
         "Write the word alone. Where a figure belongs to it, lay the advice aside in series.yaml.",
     ),
+    "unit-plural": Why(
+        "Packets say how many skeins to buy and what one skein holds: the word is that for one of them, and its plural is made "
+        "of it.",
+        "Write the word for one. Where it is right, lay the advice aside in series.yaml.",
+    ),
     "bead-large": Why(
         "Beads for a stitch are 1.5 to 4 mm across (common practice, no source), and from 10 mm on (our own choice) mostly "
         "the decimal sign was forgotten: whether beads fit the cloth, and how large they are drawn, goes by it.",

@@ -15,6 +15,7 @@ from packetgen.load.sure import sure
 from packetgen.load.values import Filled
 from packetgen.load.words import said, shown
 from packetgen.model import BeadCard, Cloth, Colour, Price, ThreadCard, Weave
+from packetgen.nouns import one_of, plural
 from packetgen.units import MM_PER_INCH, plain
 from packetgen.yarn_numbers import metres_in, seems_whole
 
@@ -217,9 +218,14 @@ def _check_length(filled: Filled, problems: Problems) -> None:
 
 
 def _check_unit(filled: Filled, problems: Problems) -> None:
-    """Advice on a word for one unit in which its length stands too."""
+    """Advice on a word for one unit in which its length stands too, and on one for several."""
     unit: str | None = filled["sold_as"]
-    if not unit or not re.search(r"[\d,;:()/]", unit):
+    if not unit:
+        return
+    if not re.search(r"[\d,;:()/]", unit):
+        if one := one_of(unit):
+            facts = {"said": said(unit), "plural": said(plural(unit)), "right": f"sold_as: {one}"}
+            problems.add(filled.place_of("sold_as"), "unit-plural", **facts)
         return
     words = re.sub(r"[\d.,]+\s*(?:mm|cm|m|yd|in|g|kg|oz)?\b|[,;:()/.]", " ", unit).split()
     right = " ".join(words) or "skein"

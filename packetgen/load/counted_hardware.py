@@ -23,21 +23,26 @@ _TWO_SIDES = re.compile(
     re.ASCII,
 )
 _LEAST = 3  # letters of a word that names a piece
+_THE = re.compile(r"\b(?:the|all|both)\s+\Z", re.IGNORECASE)
 _OTHERS = re.compile(r"\b(?:other|further|remaining)\s+\Z", re.IGNORECASE)
 
 
 def complain_of_counted_hardware(filled: Filled, steps: str, path: str, problems: Problems) -> None:
-    """Advice where a step counts more pieces of a kind of hardware than are to buy in all: 'four screws' of two."""
+    """Advice where a step counts more pieces of a kind of hardware than are to buy in all, 'four screws' of two; and where
+    all steps together tell of fewer, 'the two screws' of three."""
     pieces: dict[str, int] = {}
+    names: dict[str, str] = {}
     for one in filled.each("hardware"):
         line = one.value
         if line is None or not line["name"] or line["pieces"] is None:
             return
         kind = line["name"].casefold().split()[-1]
+        names[kind] = kind if kind in pieces else line["name"]
         pieces[kind] = pieces.get(kind, 0) + line["pieces"]
     for kind, number in pieces.items():
         if len(kind) < _LEAST:
             continue
+        there_are = {"of": said(names[kind]), "are": f"{'is' if number == 1 else 'are'} {number}"}
         before = 0  # of the same kind, where a step counts others
         for found in _counting(kind).finditer(steps):
             told = counted_number(found["number"])
@@ -46,10 +51,25 @@ def complain_of_counted_hardware(filled: Filled, steps: str, path: str, problems
             before = max(before, in_all)
             if told is not None and in_all > number:
                 code = "hardware-others" if others else "hardware-short"
-                facts = {"said": said(found[0]), "of": said(kind), "number": number}
-                facts |= {"all": in_all} if others else {}
+                facts = {"said": said(found[0])} | there_are | ({"all": in_all} if others else {})
                 problems.add(place_in(steps, found.start(), path), code, **facts)
                 break
+        else:
+            if all_told := _all_that_are_told(kind, number, steps):
+                place = place_in(steps, all_told.start(), path)
+                problems.add(place, "hardware-left", said=said(all_told[0]), **there_are)
+
+
+def _all_that_are_told(kind: str, number: int, steps: str) -> re.Match[str] | None:
+    """Where 'the two screws' stands, if the steps tell of no others, and there are more; None otherwise."""
+    counted = list(_counting(kind).finditer(steps))
+    told = [counted_number(one["number"]) or number for one in counted]
+    spoken_of = re.findall(
+        rf"\b(?:{re.escape(kind)}|{re.escape(plural(kind))})\b", steps, re.IGNORECASE
+    )
+    if len(spoken_of) > len(counted) or sum(told) >= number:
+        return None
+    return next((one for one in counted if _THE.search(steps, 0, one.start())), None)
 
 
 def complain_of_unlisted_hardware(

@@ -17,7 +17,11 @@ from packetgen.load.piece_checks import broader_place, complain_of_piece
 from packetgen.load.references import resolve
 from packetgen.load.shape_finish import FINISH
 from packetgen.load.sure import all_sure
-from packetgen.load.told_paints import complain_of_told_coats, complain_of_told_paints
+from packetgen.load.told_paints import (
+    complain_of_told_coats,
+    complain_of_told_paints,
+    complain_of_told_spray,
+)
 from packetgen.load.told_steps import complain_of_told_steps
 from packetgen.load.unsaid_part import complain_of_unsaid_hardware, complain_of_unsaid_part
 from packetgen.load.values import Filled
@@ -68,6 +72,9 @@ def load_finishes(folder: ContentFolder, problems: Problems) -> Mapping[str, Fin
         complain_of_counted_hardware(filled, steps or "", f"{path}/steps.md", problems)
         complain_of_unlisted_hardware(filled, steps or "", f"{path}/steps.md", problems)
         complain_of_turned_hardware(filled, problems)
+        if None not in paints.values():
+            told_of = all_sure(paints.values())
+            complain_of_told_spray(told_of, steps or "", f"{path}/steps.md", problems)
         if None not in parts:
             complain_of_told_paints(all_sure(parts), steps or "", f"{path}/steps.md", problems)
             complain_of_told_coats(all_sure(parts), steps or "", f"{path}/steps.md", problems)

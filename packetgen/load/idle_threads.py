@@ -4,7 +4,7 @@ import re
 from collections import Counter
 from collections.abc import Collection, Mapping, Sequence
 
-from packetgen.diagnostics import Place, Problems
+from packetgen.diagnostics import Place, Problems, nearest_of
 from packetgen.load.told_numbers import form_of
 from packetgen.load.words import said, shown
 from packetgen.model import Colour, ThreadCard
@@ -33,6 +33,8 @@ def complain_of_idle_threads(
     }
     forms = {form_of(number) for number in threads}
     leads = Counter(map(_lead, threads))
+    # Of a number that is another's by the name beside it all is told.
+    answered = {problem.place for problem in problems if problem.place.path == path}
     told: set[str] = set()
     remarks_only = path.endswith(".txt")
     for row, line in enumerate(text.split("\n"), 1):
@@ -41,10 +43,13 @@ def complain_of_idle_threads(
         called = _called(line)
         alike = [one for one in _alone(line) if leads[_lead(one[1])] >= _SERIES]
         for column, number in (*called, *alike):
+            place = Place(path, row, column)
             if number not in threads and form_of(number) in forms and number not in told:
                 told.add(number)
-                facts = {"number": said(number), "card": shown(cards[0].name)}
-                problems.add(Place(path, row, column), "thread-told-none", **facts)
+                if place not in answered:
+                    facts = {"number": said(number), "cards": _none_of(cards)}
+                    facts["hint"] = _meant(number, used)
+                    problems.add(place, "thread-told-none", **facts)
         for column, number in (*_alone(line), *called, *_with_names(line, threads)):
             if number in threads and number not in used and number not in told:
                 told.add(number)
@@ -55,6 +60,24 @@ def complain_of_idle_threads(
                     "card": shown(card.name),
                 }
                 problems.add(Place(path, row, column), "thread-idle", **facts)
+
+
+def _none_of(cards: Sequence[ThreadCard]) -> str:
+    """'Moss Stranded does not have', 'neither … nor …', or of more than two cards the first."""
+    first, *others = map(shown, dict.fromkeys(card.name for card in cards))
+    if not others:
+        return f"{first} does not have it"
+    other = others[0] if len(others) == 1 else "another card of the pattern"
+    return f"neither {first} nor {other} has it"
+
+
+def _meant(number: str, used: Collection[str]) -> str:
+    near = nearest_of(number, tuple(sorted(used)))
+    return (
+        f"did you mean {near}? Else take it out"
+        if near
+        else "write the number of one in the key, or take it out"
+    )
 
 
 def _lead(number: str) -> str:

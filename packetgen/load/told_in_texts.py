@@ -7,6 +7,7 @@ from packetgen.load.chart import Chart
 from packetgen.load.idle_threads import complain_of_idle_threads
 from packetgen.load.key import Key
 from packetgen.load.sure import all_sure
+from packetgen.load.told_list import complain_of_list
 from packetgen.load.told_numbers import complain_of_told_numbers
 from packetgen.load.told_places import complain_of_told_places
 from packetgen.load.told_strands import complain_of_told_strands
@@ -35,6 +36,8 @@ def complain_of_texts(
         complain_of_told_strands(notes, f"{path}/{NOTES}", of_sets, whole_key.lines, problems)
     cards = {name: one.card for name, one in sets.items() if one is not None}
     for file, words in texts.items():
+        if words is not None and whole_key and file.endswith(".txt"):
+            words = complain_of_list(words, f"{path}/{file}", whole_key.lines, cards, problems)
         if words is not None:
             complain_of_told_numbers(words, f"{path}/{file}", tuple(cards.values()), problems)
             if whole_key:

@@ -6,7 +6,18 @@ from collections.abc import Iterable
 from packetgen.diagnostics import Problems, place_in
 from packetgen.load.number_words import COUNTED, counted_number
 from packetgen.load.words import listed, said
-from packetgen.model import Part
+from packetgen.model import Paint, Part
+
+# As a verb, or of paint: a spray of leaves is none.
+_SPRAYED = re.compile(
+    r"\b(?:spray(?:ed|ing)?\s+(?:paints?|cans?|on|the|it|them|all|both|each|every|with|two|three|four)\b"
+    r"|(?:is|are|be|been)\s+sprayed\b)",
+    re.IGNORECASE,
+)
+_NO_PAINT = re.compile(
+    r"\b(?:not?|never|nor|without|instead|adhesive|glue|water|starch|bottle|mist|fixative|or spray)\b|n't\b",
+    re.IGNORECASE,
+)
 
 
 def complain_of_told_paints(
@@ -57,6 +68,22 @@ def complain_of_told_coats(
                 "own": " and ".join(map(str, sorted(of_paint))),
             }
             problems.add(place_in(steps, found.start(), path), "step-coats-other", **facts)
+
+
+def complain_of_told_spray(
+    paints: Iterable[Paint], steps: str, path: str, problems: Problems
+) -> None:
+    """Advice on 'spray all three' where every paint is put on with a brush: the packet has no caution for spray then."""
+    ways = {way.put_on_with for paint in paints for way in paint.ways}
+    if not ways or "spray" in ways:
+        return
+    for sentence in re.finditer(r"[^.!?]+", steps):
+        found = _SPRAYED.search(sentence[0])
+        if found and not _NO_PAINT.search(sentence[0]):
+            facts = {"said": said(" ".join(found[0].split()))}
+            start = sentence.start() + found.start()
+            problems.add(place_in(steps, start, path), "step-sprays", **facts)
+            return
 
 
 def _any_of(names: Iterable[str]) -> str:

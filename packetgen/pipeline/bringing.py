@@ -131,12 +131,12 @@ def into_pattern(
     )
 
 
-def _old_chart(content_folder: Path, into: PatternFolder) -> list[str]:
+def _old_chart(content_folder: Path, into: PatternFolder) -> tuple[str, ...]:
     """The rows of the chart whose place the new one takes; none where there is no such file."""
     to_name, _ = _chart_named(content_folder, into)
     name = to_name or word(entry(into.root, "chart")) or CHART
     data = _on_disk(content_folder / into.path / name)
-    return rows_of(data.decode("utf-8-sig", "replace")) if data else []
+    return rows_of(data.decode("utf-8-sig", "replace")) if data else ()
 
 
 def _compared(old: Sequence[str], found: Brought) -> tuple[tuple[int, int], tuple[int, int]]:
@@ -154,8 +154,8 @@ def _carried(
     """pattern.yaml with what lies on the chart moved as far as its stitches; None where that cannot be."""
     (right, down), (wide, high) = farther, (len(found.rows[0]), len(found.rows))
     text = pattern.decode("utf-8-sig").replace("\r\n", "\n")
-    text = carried_along(text, Change(*was, wide, high, left=-right, top=-down))
-    return None if text is None else _with_ends_of(pattern, text)
+    carried = carried_along(text, Change(*was, wide, high, left=-right, top=-down))
+    return None if carried is None else _with_ends_of(pattern, carried)
 
 
 def complain_of_chart(content_folder: Path, into: PatternFolder) -> None:

@@ -117,7 +117,7 @@ BY_FIELD: Mapping[str, Mapping[str, tuple[str, ...]]] = {
         "size": ("tex-whole",),
         "weight": ("weight-odd",),
         "length": ("length-long", "length-short"),
-        "sold_as": ("unit-more",),
+        "sold_as": ("unit-more", "unit-plural"),
         "price": ("price-dear", "currency-other"),
         "colours": ("card-copied",),
         "colours[].number": ("colour-twice", "number-for-name"),

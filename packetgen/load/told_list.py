@@ -1,0 +1,65 @@
+"""The list of marks and threads at the head of a chart.txt, beside the key: bringing a design in writes it, and nothing
+reads it but people."""
+
+import re
+from collections.abc import Iterator, Mapping, Sequence
+
+from packetgen.diagnostics import Place, Problems
+from packetgen.load.words import said
+from packetgen.model import Colour, KeyLine, ThreadCard
+
+_LISTED = re.compile(r"# (?P<mark>\S)  (?P<words>\S[^,]*)(?P<rest>.*)")
+
+
+def complain_of_list(
+    chart: str,
+    path: str,
+    lines: Sequence[KeyLine],
+    cards: Mapping[str, ThreadCard],
+    problems: Problems,
+) -> str:
+    """Advice, once, where the list names a thread for a mark that the key has another thread for. The text is given back
+    without such lines, of which all is told then."""
+    rows = chart.split("\n")
+    of_marks = {line.mark: line for line in lines}
+    behind = []
+    for number, row in enumerate(rows):
+        listed = _LISTED.fullmatch(row.rstrip())
+        line = of_marks.get(listed["mark"]) if listed else None
+        if listed and line and (now := _other(" ".join(listed["words"].split()), line, cards)):
+            behind.append((number, listed, now))
+            rows[number] = ""
+    for number, listed, now in behind[:1]:
+        more = len(behind) - 1
+        problems.add(
+            Place(path, number + 1, listed.start("words") + 1),
+            "list-behind",
+            mark=said(listed["mark"]),
+            told=said(listed["words"]),
+            key=said(now),
+            more=f", and of {more} more other threads too" if more else "",
+            right=f"# {listed['mark']}  {now}{listed['rest']}",
+        )
+    return "\n".join(rows)
+
+
+def _other(words: str, line: KeyLine, cards: Mapping[str, ThreadCard]) -> str:
+    """What the key has for the mark, where the `words` are another thread of the same card; '' otherwise."""
+    if any(words == thread for _, thread in _threads(line)):
+        return ""
+    for set_name, thread in _threads(line):
+        card = cards.get(set_name)
+        if card and words in map(_named, card.colours.values()):
+            return thread
+    return ""
+
+
+def _threads(line: KeyLine) -> Iterator[tuple[str, str]]:
+    """In each set, where it is one thread and no blend."""
+    for set_name, needle in line.threads.items():
+        if len(needle) == 1:
+            yield set_name, _named(needle[0])
+
+
+def _named(colour: Colour) -> str:
+    return f"{colour.number} {colour.name}"
