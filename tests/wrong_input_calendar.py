@@ -2,7 +2,7 @@
 
 # ruff: noqa: E501 - the lines of output stand whole, as an author sees them
 
-from tests.content_builder import PATTERN, SERIES
+from tests.content_builder import FERN, PATTERN, SERIES
 from tests.wrong_input_case import Case
 
 
@@ -95,5 +95,13 @@ CASES = (
         "a year before",
         "52 weeks",
         "'goes_up' is '52 weeks', beyond what can be right; it goes from 0 days to 60 days",
+    ),
+    Case(
+        "a day that there is not, and another on which it is not",
+        {
+            f"{FERN}/story.md": "Sown on 31 June 2027,\npicked on Wednesday 1 July 2027 and\non Friday 16 July 2027.\n",
+        },
+        "series/garden-year/fern/story.md:1:9: advice: '31 June 2027' is no day: June has 30 days; look once more at your calendar",
+        "series/garden-year/fern/story.md:2:11: advice: 'Wednesday 1 July 2027' is a Thursday; mend the weekday or the day",
     ),
 )

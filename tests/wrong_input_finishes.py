@@ -331,6 +331,16 @@ CASES = (
         "finishes/shelf/steps.md:1:12: advice: the step says 'two picture hooks', and of 'picture hook' there is 1 to buy; mend the number here, or 'pieces' under 'hardware' in finish.yaml",
     ),
     Case(
+        "more parts in a step than the piece has",
+        {"finishes/shelf/steps.md": "1. Saw the two backs, and glue them together.\n"},
+        "finishes/shelf/steps.md:1:12: advice: the step says 'two backs', and of parts called 'back' there is 1 in finish.yaml; mend the number here, or the parts there",
+    ),
+    Case(
+        "six magnets of four",
+        {"finishes/shelf/steps.md": "1. Saw the back.\n2. Sink the six magnets into it.\n"},
+        "finishes/shelf/steps.md:2:13: advice: the step says 'six magnets', and 'pairs' under 'magnets' in finish.yaml is 4; mend one of the two, or name no number here: every packet tells how many there are",
+    ),
+    Case(
         "a paint that the steps spray and the piece brushes",
         {
             "finishes/shelf/steps.md": "1. Saw the back.\n2. Spray all three as the painting page says.\n"

@@ -149,6 +149,16 @@ FIGURES: dict[str, Fault] = {
         "name that here, or mend 'paint' there",
         Level.ADVICE,
     ),
+    "step-parts-more": Fault(
+        "the step says {said}, and of parts called {of} there {are} in finish.yaml",
+        "mend the number here, or the parts there",
+        Level.ADVICE,
+    ),
+    "step-magnets-other": Fault(
+        "the step says {said}, and 'pairs' under 'magnets' in finish.yaml is {pairs}",
+        "mend one of the two, or name no number here: every packet tells how many there are",
+        Level.ADVICE,
+    ),
     "step-sprays": Fault(
         "the step says {said}, and no paint of the piece is put on with spray",
         "say here how it is put on, or write put_on_with: spray, or or_with, at the paint in finish.yaml",

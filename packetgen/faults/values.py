@@ -154,6 +154,10 @@ VALUES: dict[str, Fault] = {
         "take it out of the text; the picture of a pattern is photo.jpg beside its pattern.yaml",
         Level.ADVICE,
     ),
+    "prose-no-day": Fault(
+        "{day} is no day: {hint}", "look once more at your calendar", Level.ADVICE
+    ),
+    "prose-weekday": Fault("{day} is a {weekday}", "mend the weekday or the day", Level.ADVICE),
     "prose-link-open": Fault(
         "the link that opens with {link} is not closed, so its signs are printed",
         "end its address with ')'",

@@ -139,6 +139,17 @@ WHY_FIGURES: dict[str, Why] = {
         "of every packet goes by finish.yaml.",
         "Let both say the same; or lay the advice aside in series.yaml, where the step means something else.",
     ),
+    "step-parts-more": Why(
+        "A step counts parts of one kind, as 'three legs', and fewer are called so in finish.yaml, from which the packet draws and lists "
+        "what is to saw.",
+        "Let both say the same, or call the parts alike; where the step means other things, lay the advice aside in series.yaml.",
+    ),
+    "step-magnets-other": Why(
+        "The steps count magnets or washers, and the piece has another number of pairs. Every packet lists the pairs, and more of "
+        "them where a heavy picture needs more.",
+        "Let both agree, or say 'the magnets' without a number; where the step means something else, lay the advice aside in "
+        "series.yaml.",
+    ),
     "step-sprays": Why(
         "The steps spray a paint, and by finish.yaml all paints are brushed. Cautions for spray paint, and how much of it to "
         "buy, come into the packet only where finish.yaml says that a paint is sprayed.",

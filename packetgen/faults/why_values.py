@@ -211,6 +211,15 @@ WHY_VALUES: dict[str, Why] = {
         "A text has a picture in it. Page and packet print its words alone, and their pictures come from the chart and from photo.jpg.",
         "Take it out. The photograph of a stitched model is called photo.jpg or photo.png and lies beside pattern.yaml.",
     ),
+    "prose-no-day": Why(
+        "A text names a day that its month has not, as 31 June.",
+        "Correct the day or the month.",
+    ),
+    "prose-weekday": Why(
+        "A text names a day with its weekday and year, and by the calendar it is another weekday; readers would not know which of "
+        "the two to believe.",
+        "Correct the weekday, the day, the month or the year.",
+    ),
     "prose-link-open": Why(
         "A link is written [words](address), and the bracket behind its address is missing.",
         "Write ')' straight behind the address.",

@@ -23,7 +23,7 @@ _TWO_SIDES = re.compile(
     re.ASCII,
 )
 _LEAST = 3  # letters of a word that names a piece
-_THE = re.compile(r"\b(?:the|all|both)\s+\Z", re.IGNORECASE)
+THE = re.compile(r"\b(?:the|all|both)\s+\Z", re.IGNORECASE)
 _OTHERS = re.compile(r"\b(?:other|further|remaining)\s+\Z", re.IGNORECASE)
 
 
@@ -42,9 +42,9 @@ def complain_of_counted_hardware(filled: Filled, steps: str, path: str, problems
     for kind, number in pieces.items():
         if len(kind) < _LEAST:
             continue
-        there_are = {"of": said(names[kind]), "are": f"{'is' if number == 1 else 'are'} {number}"}
+        there_are = {"of": said(names[kind]), "are": are(number)}
         before = 0  # of the same kind, where a step counts others
-        for found in _counting(kind).finditer(steps):
+        for found in counting(kind).finditer(steps):
             told = counted_number(found["number"])
             others = _OTHERS.search(steps, 0, found.start())
             in_all = (told or 0) + (before if others else 0)
@@ -62,31 +62,41 @@ def complain_of_counted_hardware(filled: Filled, steps: str, path: str, problems
 
 def _all_that_are_told(kind: str, number: int, steps: str) -> re.Match[str] | None:
     """Where 'the two screws' stands, if the steps tell of no others, and there are more; None otherwise."""
-    counted = list(_counting(kind).finditer(steps))
+    counted = list(counting(kind).finditer(steps))
     told = [counted_number(one["number"]) or number for one in counted]
     spoken_of = re.findall(
         rf"\b(?:{re.escape(kind)}|{re.escape(plural(kind))})\b", steps, re.IGNORECASE
     )
     if len(spoken_of) > len(counted) or sum(told) >= number:
         return None
-    return next((one for one in counted if _THE.search(steps, 0, one.start())), None)
+    return next((one for one in counted if THE.search(steps, 0, one.start())), None)
 
 
 def complain_of_unlisted_hardware(
     filled: Filled, steps: str, path: str, problems: Problems
 ) -> None:
     """Advice where a step counts pieces of a kind of which none is to buy: 'two hinges'."""
-    names = " ".join(
-        one.value["name"].casefold()
-        for one in filled.each("hardware")
-        if one.value is not None and one.value["name"]
-    )
+    names = hardware_names(filled)
     for kind in _TO_BUY:
-        found = _counting(kind).search(steps) if kind not in names else None
+        found = counting(kind).search(steps) if kind not in names else None
         if found and (number := counted_number(found["number"])):
             name = f"{found['what'] or ''}{kind}".casefold()
             facts = {"said": said(found[0]), "entry": f"{{name: {name}, pieces: {number}}}"}
             problems.add(place_in(steps, found.start(), path), "hardware-unlisted", **facts)
+
+
+def are(number: int) -> str:
+    """'is 1', 'are 2': how many there are."""
+    return f"{'is' if number == 1 else 'are'} {number}"
+
+
+def hardware_names(filled: Filled) -> str:
+    """Of all that is to buy."""
+    return " ".join(
+        one.value["name"].casefold()
+        for one in filled.each("hardware")
+        if one.value is not None and one.value["name"]
+    )
 
 
 def complain_of_turned_hardware(filled: Filled, problems: Problems) -> None:
@@ -115,8 +125,8 @@ def complain_of_long_hardware(filled: Filled, longest_mm: float, problems: Probl
             problems.add(line.place_of("size"), "hardware-long", **facts)
 
 
-def _counting(kind: str) -> re.Pattern[str]:
-    """'two wood screws', and 'two of the wood screws'."""
+def counting(kind: str) -> re.Pattern[str]:
+    """Finds 'two wood screws', and 'two of the wood screws'."""
     many = rf"(?:{re.escape(kind)}|{re.escape(plural(kind))})"
     what = r"(?P<what>(?!(?:mm|cm|in|inch)\b)[a-z-]+\s+)?"
     of_the = r"(?:of\s+(?:the|these|those|your)\s+)?"

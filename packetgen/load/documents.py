@@ -10,6 +10,7 @@ from packetgen.load.examples import (
     complain_of_invitations,
 )
 from packetgen.load.files import ContentFolder
+from packetgen.load.prose_days import complain_of_days
 from packetgen.load.prose_links import check_links
 from packetgen.load.prose_size import check_size
 from packetgen.load.prose_slips import complain_of_slips
@@ -77,5 +78,6 @@ def read_markdown(folder: ContentFolder, path: str, problems: Problems) -> str |
         if check_size(text, report):
             check_links(text, report)
             complain_of_slips(text, report)
+            complain_of_days(text, report)
             complain_of_invitations(text, path, folder.for_review)
     return text

@@ -1,15 +1,8 @@
 """Finishing pieces: the painted wood on which the designs of a series are shown."""
 
-import re
 from collections.abc import Mapping
 
-from packetgen.diagnostics import Place, Problems, place_in, seen_from
-from packetgen.load.counted_hardware import (
-    complain_of_counted_hardware,
-    complain_of_long_hardware,
-    complain_of_turned_hardware,
-    complain_of_unlisted_hardware,
-)
+from packetgen.diagnostics import Place, Problems
 from packetgen.load.documents import read_document, read_markdown
 from packetgen.load.files import ContentFolder, valid_id
 from packetgen.load.once import Once
@@ -17,13 +10,7 @@ from packetgen.load.piece_checks import broader_place, complain_of_piece
 from packetgen.load.references import resolve
 from packetgen.load.shape_finish import FINISH
 from packetgen.load.sure import all_sure
-from packetgen.load.told_paints import (
-    complain_of_told_coats,
-    complain_of_told_paints,
-    complain_of_told_spray,
-)
-from packetgen.load.told_steps import complain_of_told_steps
-from packetgen.load.unsaid_part import complain_of_unsaid_hardware, complain_of_unsaid_part
+from packetgen.load.told_in_steps import complain_of_steps
 from packetgen.load.values import Filled
 from packetgen.load.words import said
 from packetgen.model import (
@@ -40,13 +27,6 @@ from packetgen.model import (
     Part,
     Trim,
 )
-from packetgen.nouns import listed
-
-_GLUED = re.compile(r"(?<!no )(?<!without )\bglu(?:e|ed|ing)\b", re.IGNORECASE)
-_MAGNETS = re.compile(r"(?<!no )(?<!without )\b(?:small )?magnets?\b", re.IGNORECASE)
-_MOUNTED = re.compile(r"\bwadding\b", re.IGNORECASE)  # where mounting is told of, in English
-_BACKED = re.compile(r"\bbacking\b|\bcovers? the back\b", re.IGNORECASE)
-_SHOWN = 4  # further lines that one advice names
 
 
 def load_finishes(folder: ContentFolder, problems: Problems) -> Mapping[str, FinishingPiece | None]:
@@ -63,22 +43,14 @@ def load_finishes(folder: ContentFolder, problems: Problems) -> Mapping[str, Fin
             continue
         paints = _paints(filled, problems)
         parts = _parts(filled, paints, problems)
-        _complain_of_glue(filled, steps or "", f"{path}/steps.md", problems)
-        _complain_of_no_magnets(filled, steps or "", f"{path}/steps.md", problems)
-        _complain_of_no_backing(steps or "", f"{path}/steps.md", problems)
-        complain_of_unsaid_part(filled, steps or "", problems)
-        complain_of_unsaid_hardware(filled, steps or "", problems)
-        complain_of_told_steps(steps or "", f"{path}/steps.md", problems)
-        complain_of_counted_hardware(filled, steps or "", f"{path}/steps.md", problems)
-        complain_of_unlisted_hardware(filled, steps or "", f"{path}/steps.md", problems)
-        complain_of_turned_hardware(filled, problems)
-        if None not in paints.values():
-            told_of = all_sure(paints.values())
-            complain_of_told_spray(told_of, steps or "", f"{path}/steps.md", problems)
-        if None not in parts:
-            complain_of_told_paints(all_sure(parts), steps or "", f"{path}/steps.md", problems)
-            complain_of_told_coats(all_sure(parts), steps or "", f"{path}/steps.md", problems)
-            complain_of_long_hardware(filled, _longest_mm(all_sure(parts)), problems)
+        complain_of_steps(
+            filled,
+            None if None in paints.values() else all_sure(paints.values()),
+            None if None in parts else all_sure(parts),
+            steps or "",
+            f"{path}/steps.md",
+            problems,
+        )
         complain_of_piece(filled, None if None in parts else all_sure(parts), steps or "", problems)
         if (
             named_well
@@ -89,51 +61,6 @@ def load_finishes(folder: ContentFolder, problems: Problems) -> Mapping[str, Fin
         ):
             pieces[name] = _piece(name, filled, all_sure(paints.values()), all_sure(parts), steps)
     return pieces
-
-
-def _longest_mm(parts: tuple[Part, ...]) -> float:
-    """Across or down, of all parts together in their places."""
-    corners = [(x + part.at_mm[0], y + part.at_mm[1]) for part in parts for x, y in part.outline]
-    return max((max(side) - min(side) for side in zip(*corners)), default=0.0)
-
-
-def _complain_of_glue(filled: Filled, steps: str, path: str, problems: Problems) -> None:
-    """Advice where the steps glue, and no glue stands among what is to buy."""
-    said_at = _GLUED.search(steps)
-    if not filled["glue"] and said_at:
-        problems.add(place_in(steps, said_at.start(), path), "glue-unlisted", word=said(said_at[0]))
-
-
-def _complain_of_no_backing(steps: str, path: str, problems: Problems) -> None:
-    """Advice where the steps tell of mounting, and not what the backing fabric is for that every packet lists."""
-    said_at = _MOUNTED.search(steps)
-    if said_at and not _BACKED.search(steps):
-        problems.add(place_in(steps, said_at.start(), path), "backing-idle")
-
-
-def _complain_of_no_magnets(filled: Filled, steps: str, path: str, problems: Problems) -> None:
-    """Advice where cautions, glue, hardware or steps speak of magnets, and the piece has none."""
-    magnets = filled["magnets"]
-    if magnets is None and "magnets" in filled.given:  # what is wrong with them is told
-        return
-    if magnets is not None and magnets["pairs"] != 0:
-        return
-    texts = [(given.value, given.place) for given in filled.each("cautions")]
-    for group, name in (("glue", "for"), ("hardware", "name")):
-        texts += [
-            (given.value[name], given.value.place_of(name))
-            for given in filled.each(group)
-            if given.value is not None
-        ]
-    spoken = [(place, _MAGNETS.search(text)) for text, place in texts if text]
-    found = [(place, word[0]) for place, word in spoken if word]
-    found += [(place_in(steps, word.start(), path), word[0]) for word in _MAGNETS.finditer(steps)]
-    if not found:
-        return
-    place, word = found[0]
-    also = dict.fromkeys(seen_from(place, other) for other, _ in found[1:])
-    more = f"; so too {listed(tuple(also)[:_SHOWN])}" if also else ""
-    problems.add(place, "magnets-none", word=said(word), more=more)
 
 
 def _paints(filled: Filled, problems: Problems) -> dict[str, Paint | None]:

@@ -11,6 +11,7 @@ from packetgen.load.money import read_money
 from packetgen.load.number_words import last_of_range, meant_number
 from packetgen.load.outlines import read_outline
 from packetgen.load.points import read_cell, read_pair, read_points
+from packetgen.load.prose_days import complain_of_days
 from packetgen.load.prose_links import check_links
 from packetgen.load.prose_size import check_size
 from packetgen.load.prose_slips import complain_of_slips
@@ -102,6 +103,7 @@ def _text(kind: Text, text: str, report: Report) -> str | None:
         return None
     if kind.markdown:
         complain_of_slips(text, report)
+        complain_of_days(text, report)
     return text.strip()
 
 

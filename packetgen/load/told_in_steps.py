@@ -1,0 +1,107 @@
+"""What the steps of a finishing piece tell, beside what it has: parts, paints, hardware, glue, magnets and backing."""
+
+import re
+from collections.abc import Sequence
+
+from packetgen.diagnostics import Problems, place_in, seen_from
+from packetgen.load.counted_hardware import (
+    complain_of_counted_hardware,
+    complain_of_long_hardware,
+    complain_of_turned_hardware,
+    complain_of_unlisted_hardware,
+    hardware_names,
+)
+from packetgen.load.counted_parts import complain_of_counted_magnets, complain_of_counted_parts
+from packetgen.load.told_paints import (
+    complain_of_told_coats,
+    complain_of_told_paints,
+    complain_of_told_spray,
+)
+from packetgen.load.told_steps import complain_of_told_steps
+from packetgen.load.unsaid_part import complain_of_unsaid_hardware, complain_of_unsaid_part
+from packetgen.load.values import Filled
+from packetgen.load.words import said
+from packetgen.model import Paint, Part
+from packetgen.nouns import listed
+
+_GLUED = re.compile(r"(?<!no )(?<!without )\bglu(?:e|ed|ing)\b", re.IGNORECASE)
+_MAGNETS = re.compile(r"(?<!no )(?<!without )\b(?:small )?magnets?\b", re.IGNORECASE)
+_MOUNTED = re.compile(r"\bwadding\b", re.IGNORECASE)  # where mounting is told of, in English
+_BACKED = re.compile(r"\bbacking\b|\bcovers? the back\b", re.IGNORECASE)
+_SHOWN = 4  # further lines that one advice names
+
+
+def complain_of_steps(
+    filled: Filled,
+    paints: Sequence[Paint] | None,
+    parts: Sequence[Part] | None,
+    steps: str,
+    path: str,
+    problems: Problems,
+) -> None:
+    """Advice on the `steps` in the file `path`, and on hardware that they do not fit. `paints` and `parts` are None where
+    one of them could not be read: of them nothing is said then."""
+    _complain_of_glue(filled, steps, path, problems)
+    _complain_of_no_magnets(filled, steps, path, problems)
+    _complain_of_no_backing(steps, path, problems)
+    complain_of_unsaid_part(filled, steps, problems)
+    complain_of_unsaid_hardware(filled, steps, problems)
+    complain_of_told_steps(steps, path, problems)
+    complain_of_counted_hardware(filled, steps, path, problems)
+    complain_of_unlisted_hardware(filled, steps, path, problems)
+    complain_of_turned_hardware(filled, problems)
+    magnets = filled["magnets"]
+    if magnets is not None and magnets["pairs"]:
+        complain_of_counted_magnets(magnets["pairs"], steps, path, problems)
+    if paints is not None:
+        complain_of_told_spray(paints, steps, path, problems)
+    if parts is not None:
+        complain_of_told_paints(parts, steps, path, problems)
+        complain_of_told_coats(parts, steps, path, problems)
+        complain_of_counted_parts(parts, hardware_names(filled), steps, path, problems)
+        complain_of_long_hardware(filled, _longest_mm(parts), problems)
+
+
+def _longest_mm(parts: Sequence[Part]) -> float:
+    """Across or down, of all parts together in their places."""
+    corners = [(x + part.at_mm[0], y + part.at_mm[1]) for part in parts for x, y in part.outline]
+    return max((max(side) - min(side) for side in zip(*corners)), default=0.0)
+
+
+def _complain_of_glue(filled: Filled, steps: str, path: str, problems: Problems) -> None:
+    """Advice where the steps glue, and no glue stands among what is to buy."""
+    said_at = _GLUED.search(steps)
+    if not filled["glue"] and said_at:
+        problems.add(place_in(steps, said_at.start(), path), "glue-unlisted", word=said(said_at[0]))
+
+
+def _complain_of_no_backing(steps: str, path: str, problems: Problems) -> None:
+    """Advice where the steps tell of mounting, and not what the backing fabric is for that every packet lists."""
+    said_at = _MOUNTED.search(steps)
+    if said_at and not _BACKED.search(steps):
+        problems.add(place_in(steps, said_at.start(), path), "backing-idle")
+
+
+def _complain_of_no_magnets(filled: Filled, steps: str, path: str, problems: Problems) -> None:
+    """Advice where cautions, glue, hardware or steps speak of magnets, and the piece has none."""
+    magnets = filled["magnets"]
+    if magnets is None and "magnets" in filled.given:  # what is wrong with them is told
+        return
+    if magnets is not None and magnets["pairs"] != 0:
+        return
+    texts = [(given.value, given.place) for given in filled.each("cautions")]
+    for group, name in (("glue", "for"), ("hardware", "name")):
+        texts += [
+            (given.value[name], given.value.place_of(name))
+            for given in filled.each(group)
+            if given.value is not None
+        ]
+    spoken = [(place, _MAGNETS.search(text)) for text, place in texts if text]
+    found = [(place, word[0]) for place, word in spoken if word]
+    found += [(place_in(steps, word.start(), path), word[0]) for word in _MAGNETS.finditer(steps)]
+    if not found:
+        return
+    place, word = found[0]
+    also = dict.fromkeys(seen_from(place, other) for other, _ in found[1:])
+    more = f"; so too {listed(tuple(also)[:_SHOWN])}" if also else ""
+    problems.add(place, "magnets-none", word=said(word), more=more)
