@@ -163,7 +163,7 @@ def test_it_is_told_once_where_most_of_them_stand_in_the_chart_s_file():
     """The chart begins on the second line of its file."""
     rows = tuple("." * 30 + row for row in (*CALM, *SPECKLED))
     assert advice(*rows, at=Place("fern/chart.txt", 2)) == [
-        "fern/chart.txt:12:31: advice: 100 % of the stitches (25 of 25) have no neighbour of their colour; each "
+        "fern/chart.txt:12:31: advice: 100.0 % of the stitches (25 of 25) have no neighbour of their colour; each "
         "takes a start and an end of its own; begin with the 25 in columns 31–40, rows 11–20; "
         "packetgen proof --alone lists more places"
     ]

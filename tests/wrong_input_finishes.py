@@ -323,6 +323,14 @@ CASES = (
         "finishes/shelf/steps.md:1:14: advice: the steps tell of 'two screws' alone, and of 'wood screw' there are 3 to buy; mend the number here, or 'pieces' under 'hardware' in finish.yaml, or tell what the others are for",
     ),
     Case(
+        "a screw that ends within the board that it goes through",
+        {
+            FINISH: TINY[FINISH] + "hardware:\n  - {name: wood screw, pieces: 2, size: 3 × 5 mm}\n",
+            "finishes/shelf/steps.md": "1. Screw through the back with the two screws.\n",
+        },
+        "finishes/shelf/finish.yaml:28:41: advice: 'wood screw' of 5 mm goes 'through the back' in a step, which is 6 mm thick, and so does not come out of it; write a longer one, or mend the step",
+    ),
+    Case(
         "two hooks of one",
         {
             FINISH: TINY[FINISH] + "hardware:\n  - {name: picture hook, pieces: 1, size: 30 mm}\n",
@@ -332,13 +340,20 @@ CASES = (
     ),
     Case(
         "more parts in a step than the piece has",
-        {"finishes/shelf/steps.md": "1. Saw the two backs, and glue them together.\n"},
+        {"finishes/shelf/steps.md": "1. Saw the two backs.\n"},
         "finishes/shelf/steps.md:1:12: advice: the step says 'two backs', and of parts called 'back' there is 1 in finish.yaml; mend the number here, or the parts there",
     ),
     Case(
         "six magnets of four",
         {"finishes/shelf/steps.md": "1. Saw the back.\n2. Sink the six magnets into it.\n"},
         "finishes/shelf/steps.md:2:13: advice: the step says 'six magnets', and 'pairs' under 'magnets' in finish.yaml is 4; mend one of the two, or name no number here: every packet tells how many there are",
+    ),
+    Case(
+        "coats of no paint by name, of which no part has so many",
+        {
+            "finishes/shelf/steps.md": "1. Saw the back, and give it three thin coats.\n2. Then two coats, and four coats of varnish.\n"
+        },
+        "finishes/shelf/steps.md:1:30: advice: here stands 'three thin coats', and in finish.yaml no part has so many coats, but 2; mend the number here, or 'coats' there",
     ),
     Case(
         "a paint that the steps spray and the piece brushes",

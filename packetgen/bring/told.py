@@ -18,6 +18,7 @@ from packetgen.model import Colour, Stitch
 from packetgen.nouns import counted
 from packetgen.reckon.colour import FAR, in_words
 from packetgen.reckon.isolated import ADVISE_ABOVE_SHARE, ADVISE_FROM_STITCHES
+from packetgen.units import percent
 
 _WIDE = 80
 _MOST_NAMED = 12
@@ -187,7 +188,7 @@ def _remarks(found: Brought) -> Iterator[str]:
         offers = [f"{number:,} with --tidy {most:.0f}" for most, number in ways if number]
         more = f"; of them would take a neighbour's colour: {', '.join(offers)}" if offers else ""
         yield from _said(
-            f"{found.alone:,} stitches ({share:.0%}) stand alone: each is a start and an end of thread{more}."
+            f"{found.alone:,} stitches ({percent(share)}) stand alone: each is a start and an end of thread{more}."
         )
     elif found.alone:
         yield from _said(f"{_stitches(found.alone)} stand{'s' * (found.alone == 1)} alone.")

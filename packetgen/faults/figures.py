@@ -14,7 +14,7 @@ FIGURES: dict[str, Fault] = {
     ),
     # stitches that are hard to work (found by reckon)
     "alone-counted": Fault(
-        "{share} % of the stitches ({alone} of {stitches}) have no neighbour of their colour",
+        "{share} of the stitches ({alone} of {stitches}) have no neighbour of their colour",
         "each takes a start and an end of its own; begin with the {here} in columns {columns}, rows {rows}; "
         "packetgen proof --alone lists more places",
         Level.ADVICE,
@@ -124,6 +124,11 @@ FIGURES: dict[str, Fault] = {
         "mend the number here, or 'pieces' under 'hardware' in finish.yaml, or tell what the others are for",
         Level.ADVICE,
     ),
+    "hardware-scant": Fault(
+        "{name} of {size} goes {said} in a step, which is {thick} thick, and so does not come out of it",
+        "write a longer one, or mend the step",
+        Level.ADVICE,
+    ),
     "hardware-unlisted": Fault(
         "the step says {said}, and nobody is told to buy any",
         "add it to 'hardware' in finish.yaml, as {entry}",
@@ -165,7 +170,7 @@ FIGURES: dict[str, Fault] = {
         Level.ADVICE,
     ),
     "step-coats-other": Fault(
-        "here stands {said}, and in finish.yaml no part has so many coats of {paint}, but {own}",
+        "here stands {said}, and in finish.yaml no part has so many coats{paint}, but {own}",
         "mend the number here, or 'coats' there",
         Level.ADVICE,
     ),

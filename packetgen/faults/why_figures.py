@@ -114,6 +114,12 @@ WHY_FIGURES: dict[str, Why] = {
         "and wonder where they go.",
         "Let steps and hardware agree. Where the others are spare, say so in the steps, or lay the advice aside in series.yaml.",
     ),
+    "hardware-scant": Why(
+        "A step drives a screw, a nail or the like through a part, and by the lengths in finish.yaml it is no longer than that part "
+        "is thick, whichever way the part lies; so it holds nothing behind it.",
+        "Correct the length, or the thickness of the part; where the step means something else, lay the advice aside in "
+        "series.yaml.",
+    ),
     "hardware-unlisted": Why(
         "A step counts screws, nails, hinges, dowels, brackets, bolts or tacks, and none of that kind stands under "
         "'hardware', from which the packet tells what to buy.",

@@ -1,12 +1,14 @@
 """Pieces of hardware that the steps count, beside those that a stitcher is told to buy."""
 
 import re
+from collections.abc import Iterable
 
 from packetgen.diagnostics import Problems, place_in
 from packetgen.load.number_words import COUNTED, counted_number
 from packetgen.load.piece_words import mm_said
 from packetgen.load.values import Filled
 from packetgen.load.words import said
+from packetgen.model import Part
 from packetgen.nouns import plural
 from packetgen.units import MM_PER_UNIT
 
@@ -123,6 +125,37 @@ def complain_of_long_hardware(filled: Filled, longest_mm: float, problems: Probl
         if length and into_wood and float(length[1]) * MM_PER_UNIT[length[2]] > longest_mm:
             facts = {"name": said(line["name"]), "size": length[0], "piece": mm_said(longest_mm)}
             problems.add(line.place_of("size"), "hardware-long", **facts)
+
+
+def complain_of_scant_hardware(
+    filled: Filled, parts: Iterable[Part], steps: str, problems: Problems
+) -> None:
+    """Advice on a screw and the like that does not come out of a part through which a step drives it, however it lies."""
+    thick_mm = {}
+    for part in parts:
+        wide_mm, high_mm = (max(side) - min(side) for side in zip(*part.outline))
+        thick_mm[part.name.casefold()] = min(part.thickness_mm, wide_mm, high_mm)
+    names = "|".join(map(re.escape, sorted(thick_mm, key=len, reverse=True)))
+    through = re.compile(
+        rf"\bthrough\s+(?:the\s+|each\s+|both\s+)?(?P<part>{names})s?\b", re.IGNORECASE
+    )
+    entries = [one.value for one in filled.each("hardware") if one.value is not None]
+    for line in entries:
+        length = _LAST_LENGTH.search(line["size"] or "")
+        if not line["name"] or not _DRIVEN.search(line["name"]) or not length:
+            continue
+        kind = line["name"].casefold().split()[-1]
+        length_mm = float(length[1]) * MM_PER_UNIT[length[2]]
+        alike = [one for one in entries if (one["name"] or "").casefold().endswith(kind)]
+        for sentence in re.finditer(r"[^.!?]+", steps):
+            found = through.search(sentence[0])
+            spoken_of = re.search(rf"\b{re.escape(kind)}", sentence[0], re.IGNORECASE)
+            if len(alike) > 1 or not found or not spoken_of:
+                continue
+            if length_mm <= (thick := thick_mm[found["part"].casefold()]):
+                facts = {"name": said(line["name"]), "size": length[0], "said": said(found[0])}
+                problems.add(line.place_of("size"), "hardware-scant", **facts, thick=mm_said(thick))
+                return
 
 
 def counting(kind: str) -> re.Pattern[str]:

@@ -6,6 +6,7 @@ of the files only offer is known word for word. Numbers, outlines and charts can
 it, and asks to be taken out with them.
 """
 
+import re
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from urllib.parse import urlsplit
@@ -34,6 +35,7 @@ _OFFERED = {
     "text": {"It is charted, checked and stitched.", "We draw lots."},
 }
 _ADDRESSES = ("address", "shop", "url")
+_LINK = re.compile(r"\[[^\[\]]{1,200}\]\((?P<address>https?://[^\s()]+)\)")
 _REMARK = "# EXAMPLE: "  # how such a remark begins
 _UNADDRESSED = " while there is no site, and lay aside what then asks for it"
 _MOST_NAMED = 4  # in one line
@@ -49,6 +51,7 @@ class Left:
     field: str
     within: str = ""
     host: str = ""  # of an address that is at no host, and is none that we offer
+    in_a_link: bool = False
 
 
 def complain_of_examples(node: Node, problems: Problems) -> None:
@@ -59,7 +62,8 @@ def complain_of_examples(node: Node, problems: Problems) -> None:
     for one in found:
         if one.host:
             then = _UNADDRESSED * (one.field == "address")
-            facts = {"name": said(one.field), "host": shown(one.host), "then": then}
+            name = f"a link in {said(one.field)}" if one.in_a_link else said(one.field)
+            facts = {"name": name, "host": shown(one.host), "then": then}
             problems.add(one.place, "example-host", **facts)
 
 
@@ -95,6 +99,8 @@ def examples_in(node: Node, field: str = "", within: str = "") -> Iterator[Left]
         if is_example(field, node.value):
             offered = node.value in _OFFERED.get(field, ())
             yield Left(node.place, field, within, "" if offered else _no_host(field, node.value))
+        elif host := next((host for _, host in _linked(node.value)), ""):
+            yield Left(node.place, field, within, host, in_a_link=True)
     elif isinstance(node, ListNode):
         for item in node.items:
             yield from examples_in(item, field, within)
@@ -108,10 +114,17 @@ def examples_in(node: Node, field: str = "", within: str = "") -> Iterator[Left]
 
 
 def complain_of_invitations(text: str, path: str, problems: Problems) -> None:
-    """Advice on each line of Markdown that only asks for the author's words."""
-    for number, line in enumerate(text.split("\n"), 1):
+    """Advice on each line of Markdown that only asks for the author's words; where there is none, on each link to what is
+    nobody's."""
+    lines = text.split("\n")
+    asks = any(line.startswith(_INVITES) for line in lines)
+    for number, line in enumerate(lines, 1):
         if line.startswith(_INVITES):
             problems.add(Place(path, number), "example-left", what="the text", **_ONE)
+        elif not asks:
+            for start, host in _linked(line):
+                facts = {"name": "the link", "host": shown(host), "then": ""}
+                problems.add(Place(path, number, start + 1), "example-host", **facts)
 
 
 def complain_of_example_remark(text: str, path: str, problems: Problems) -> None:
@@ -153,10 +166,19 @@ def is_example(field: str, text: str) -> bool:
     return named or offered or is_invitation(text) or text == EXAMPLE_PERSON
 
 
+def _linked(text: str) -> Iterator[tuple[int, str]]:
+    """Where a link of Markdown to such a host begins, and the host."""
+    for link in _LINK.finditer(text):
+        if host := _host_of_nobody(link["address"]):
+            yield link.start(), host
+
+
 def _no_host(field: str, text: str) -> str:
     """The host of an address below the name that our examples have, which nobody may own (RFC 2606); else ''."""
-    if field not in _ADDRESSES:
-        return ""
+    return _host_of_nobody(text) if field in _ADDRESSES else ""
+
+
+def _host_of_nobody(text: str) -> str:
     try:
         host = urlsplit(text).hostname or ""
     except ValueError:  # no address at all: told elsewhere

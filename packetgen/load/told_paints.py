@@ -1,13 +1,21 @@
 """Paints that the steps name for a part, and coats of them, beside those that it has."""
 
 import re
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator
 
 from packetgen.diagnostics import Problems, place_in
 from packetgen.load.number_words import COUNTED, counted_number
 from packetgen.load.words import listed, said
 from packetgen.model import Paint, Part
 
+_SENTENCE = re.compile(r"[^.!?]+")
+_COATS = re.compile(
+    rf"{COUNTED}\s+(?:(?:thin|light|even|full|good)\s+)?coats(?:\s+of\s+paint)?(?!\s+of\b)(?![\w-])",
+    re.IGNORECASE,
+)
+_NO_COLOUR = re.compile(
+    r"varnish|\bwax|\boil|primer|\bprim(?:e|ed|ing)\b|seal|glue|lacquer", re.IGNORECASE
+)
 # As a verb, or of paint: a spray of leaves is none.
 _SPRAYED = re.compile(
     r"\b(?:spray(?:ed|ing)?\s+(?:paints?|cans?|on|the|it|them|all|both|each|every|with|two|three|four)\b"
@@ -47,7 +55,8 @@ def complain_of_told_paints(
 def complain_of_told_coats(
     parts: Iterable[Part], steps: str, path: str, problems: Problems
 ) -> None:
-    """Advice on 'three coats of beet red' where no part has so many of that paint."""
+    """Advice on 'three coats of beet red' where no part has so many of that paint, and on 'three coats' where none has so
+    many of any."""
     coats: dict[str, set[int]] = {}
     for part in parts:
         for coat in part.painted:
@@ -59,15 +68,26 @@ def complain_of_told_coats(
         rf"(?P<paint>{_any_of(coats)})(?![\w-])",
         re.IGNORECASE,
     )
-    for found in named.finditer(steps):
-        of_paint, number = coats[found["paint"].casefold()], counted_number(found["number"])
-        if number is not None and number not in of_paint:
+    of_one = {found.start(): found for found in named.finditer(steps)}
+    of_any = {found.start(): found for found in _coats_alone(steps)} | of_one
+    for start, found in sorted(of_any.items()):
+        paint = found["paint"].casefold() if start in of_one else ""
+        own = coats[paint] if paint else set().union(*coats.values())
+        number = counted_number(found["number"])
+        if number is not None and number not in own:
             facts = {
                 "said": said(" ".join(found[0].split())),
-                "paint": said(found["paint"]),
-                "own": " and ".join(map(str, sorted(of_paint))),
+                "paint": f" of {said(found['paint'])}" if paint else "",
+                "own": " and ".join(map(str, sorted(own))),
             }
-            problems.add(place_in(steps, found.start(), path), "step-coats-other", **facts)
+            problems.add(place_in(steps, start, path), "step-coats-other", **facts)
+
+
+def _coats_alone(steps: str) -> Iterator[re.Match[str]]:
+    """'three coats' of which is not said of what, in sentences that speak of paint alone."""
+    for sentence in _SENTENCE.finditer(steps):
+        if not _NO_COLOUR.search(sentence[0]):
+            yield from _COATS.finditer(steps, sentence.start(), sentence.end())
 
 
 def complain_of_told_spray(
@@ -77,7 +97,7 @@ def complain_of_told_spray(
     ways = {way.put_on_with for paint in paints for way in paint.ways}
     if not ways or "spray" in ways:
         return
-    for sentence in re.finditer(r"[^.!?]+", steps):
+    for sentence in _SENTENCE.finditer(steps):
         found = _SPRAYED.search(sentence[0])
         if found and not _NO_PAINT.search(sentence[0]):
             facts = {"said": said(" ".join(found[0].split()))}

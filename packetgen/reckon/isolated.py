@@ -10,6 +10,7 @@ from dataclasses import dataclass, replace
 
 from packetgen.diagnostics import Problems
 from packetgen.model import BARE, Pattern
+from packetgen.units import percent
 
 WINDOW = 10  # stitches, as the heavy lines of a chart have them
 MOST_PLACES = 10
@@ -141,7 +142,7 @@ def complain_of_isolated(pattern: Pattern, found: Isolated, problems: Problems) 
     problems.add(
         replace(place, line=place.line + worst.first_row - 1, column=worst.first_column),
         "alone-counted",
-        share=round(found.share * 100),
+        share=percent(found.share),
         alone=f"{found.alone:,}",
         stitches=f"{found.stitches:,}",
         here=worst.alone,

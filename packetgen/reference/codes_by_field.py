@@ -144,7 +144,7 @@ BY_FIELD: Mapping[str, Mapping[str, tuple[str, ...]]] = {
         "glue": ("glue-unlisted",),
         "glue[].for": ("magnets-none",),
         "hardware[].name": ("magnets-none", "hardware-unsaid"),
-        "hardware[].size": ("hardware-long", "hardware-turned"),
+        "hardware[].size": ("hardware-long", "hardware-turned", "hardware-scant"),
         "cautions": ("magnets-none",),
         "parts[].name": (
             "part-unsaid",
