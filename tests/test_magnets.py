@@ -10,6 +10,7 @@ from hypothesis import strategies as st
 
 from packetgen.diagnostics import Place, Problems
 from packetgen.faults import FAULTS, Level
+from packetgen.load.piece_checks import _most_held_g
 from packetgen.model import KeepOut, Magnets
 from packetgen.pipeline import Proof, Reckoned, review
 from packetgen.reckon.bunched import bare_rows_to_spare, draws_magnets_in
@@ -613,3 +614,10 @@ def reviewed(*patterns) -> dict[str, str]:
     complain_of_magnets(all_figures, of, problems)
     found = review(Proof((Reckoned(of, all_figures),), problems))
     return {one.code: str(one) for chapter in found.chapters for one in chapter.problems}
+
+
+def test_no_magnet_is_believed_to_hold_more_than_its_face_can():
+    """Maxwell's stress, B² · area ÷ (2 · µ0), by hand for 1.5 T and 10 mm: 2.25 · 78.54e-6 ÷ 2.5133e-6 = 70.3 N,
+    of which 9.80665 N weigh 1 kg: 7.17 kg."""
+    assert _most_held_g(10) == pytest.approx(7170, rel=1e-3)
+    assert _most_held_g(20) == pytest.approx(4 * _most_held_g(10))

@@ -97,6 +97,16 @@ CASES = (
         "'goes_up' is '52 weeks', beyond what can be right; it goes from 0 days to 60 days",
     ),
     Case(
+        "a revision that was copied and not changed",
+        {
+            PATTERN: (
+                "note: First issue.}",
+                "note: First issue.}\n  - {date: 2026-11-25, note: First issue.}",
+            )
+        },
+        f"{PATTERN}:28:12: advice: the revision above stands here once more, word for word; take one of the two out, or write what has changed",
+    ),
+    Case(
         "a day that there is not, and another on which it is not",
         {
             f"{FERN}/story.md": "Sown on 31 June 2027,\npicked on Wednesday 1 July 2027 and\non Friday 16 July 2027.\n",

@@ -356,6 +356,21 @@ CASES = (
         "finishes/shelf/steps.md:1:30: advice: here stands 'three thin coats', and in finish.yaml no part has so many coats, but 2; mend the number here, or 'coats' there",
     ),
     Case(
+        "a paint that dries in minutes, where hours were meant",
+        {FINISH: ("dries_in: 1 h", "dries_in: 1 min")},
+        "finishes/shelf/finish.yaml:22:15: advice: 1 min is short for a paint until its next coat; look once more at the tin: should it be 1 h?",
+    ),
+    Case(
+        "a tin with two noughts too many",
+        {FINISH: ("tin: 100 ml", "tin: 10000 ml")},
+        "finishes/shelf/finish.yaml:23:10: advice: a tin of 10000 ml is large for one small piece; look once more: should it be 100 ml?",
+    ),
+    Case(
+        "magnets that would hold what none does",
+        {FINISH: ("inset: 15 mm}", "inset: 15 mm, holds: 10 kg}")},
+        "finishes/shelf/finish.yaml:25:76: advice: no magnet 10 mm across holds 10 kg: the strongest that are sold could hold 7.2 kg; write what its label says of one; should it be 1 kg?",
+    ),
+    Case(
         "a paint that the steps spray and the piece brushes",
         {
             "finishes/shelf/steps.md": "1. Saw the back.\n2. Spray all three as the painting page says.\n"

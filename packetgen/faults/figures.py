@@ -81,6 +81,21 @@ FIGURES: dict[str, Fault] = {
         "look once more: {slip}",
         Level.ADVICE,
     ),
+    "magnet-strong": Fault(
+        "no magnet {across} across holds {holds}: the strongest that are sold could hold {most}",
+        "write what its label says of one; should it be {better}?",
+        Level.ADVICE,
+    ),
+    "dries-fast": Fault(
+        "{minutes} min is short for a paint until its next coat",
+        "look once more at the tin: should it be {minutes} h?",
+        Level.ADVICE,
+    ),
+    "tin-large": Fault(
+        "a tin of {tin} is large for one small piece",
+        "look once more: should it be {better}?",
+        Level.ADVICE,
+    ),
     "inset-far": Fault(
         "an inset of {inset} reaches beyond the middle of a panel of {panel}",
         "write how far a magnet's middle is from the edge of the smallest card, for example {better}",

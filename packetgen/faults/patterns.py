@@ -308,6 +308,11 @@ PATTERNS: dict[str, Fault] = {
         "save it without its position if the place is private",
         Level.ADVICE,
     ),
+    "revision-twice": Fault(
+        "the revision above stands here once more, word for word",
+        "take one of the two out, or write what has changed",
+        Level.ADVICE,
+    ),
     "revisions-order": Fault(
         "the revision of {date} stands after that of {before}",
         "put the oldest first, or mend the day",

@@ -68,6 +68,22 @@ WHY_FIGURES: dict[str, Why] = {
         "as thick as it is wide, or thicker, is mostly a nought too many or two measures that have changed places.",
         "Write thickness in millimetres; or lay the advice aside in series.yaml, where the magnets are sunk into the wood.",
     ),
+    "magnet-strong": Why(
+        "How many magnets hold a design is reckoned from what one of them holds. A magnet pulls with B² · area ÷ (2 · µ0) at most "
+        "(Maxwell's stress), with B not above 1.5 tesla for those that are sold (from memory); more stands on no label. With too "
+        "much of it a picture may fall.",
+        "Correct 'holds', or the diameter; or lay the advice aside in series.yaml.",
+    ),
+    "dries-fast": Why(
+        "The packet tells how long the painting takes from how long each coat dries, and hardly a paint takes another coat within five "
+        "minutes: mostly hours are meant.",
+        "Correct the time or its unit; or lay the advice aside in series.yaml, if the tin says so.",
+    ),
+    "tin-large": Why(
+        "The packet tells how many tins to buy, and what of them is used. For a piece of a hand's breadth or two nobody buys a tin for a "
+        "whole house: mostly it has noughts too many.",
+        "Correct the tin; or lay the advice aside in series.yaml.",
+    ),
     "inset-far": Why(
         "The inset is measured from the edge of a mounting card, and no card is larger than the panel: the magnets of "
         "two sides would change places.",

@@ -390,6 +390,10 @@ WHY_PATTERNS: dict[str, Why] = {
         "Cameras write into a photograph where it was taken. The project's own pictures leave that out.",
         "Save it without its position before you share the file itself.",
     ),
+    "revision-twice": Why(
+        "Each revision raises the number that stands on every page, and two are the same: mostly lines were copied and not changed.",
+        "Take one of them out, or write what has changed and its day.",
+    ),
     "revisions-order": Why(
         "Revisions are listed from the first issue on, and one stands out of order.",
         "Put the oldest first, or correct its day.",

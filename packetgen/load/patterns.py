@@ -392,4 +392,6 @@ def _revisions(filled: Filled, problems: Problems) -> tuple[Revision, ...]:
         if after["date"] < before["date"]:
             place = after.place_of("date")
             problems.add(place, "revisions-order", date=after["date"], before=before["date"])
+        elif (after["date"], after["note"]) == (before["date"], before["note"]):
+            problems.add(after.place_of("date"), "revision-twice")
     return tuple(Revision(one["date"], one["note"], one.place_of("date")) for one in revisions)

@@ -1,5 +1,7 @@
 """What is wrong with a finishing piece although each of its figures can be read."""
 
+from math import pi
+
 from packetgen.diagnostics import Place, Problems
 from packetgen.load.part_checks import complain_of_places
 from packetgen.load.piece_words import extent_of, from_cm, mm_said, sides_of, size_said, slim
@@ -19,6 +21,11 @@ _SCANT_FOLD_MM, _LARGE_STEP_MM, _BESIDE_BORDER_MM = 8, 10, 3
 _SCANT_OVERLAP_MM, _WIDE_TRIM_MM = 8, 12
 _THICK_MAGNET_MM = 5  # thinner ones are not told, however small: our own choice
 _LONG_OVERLAP_MM = 60  # of the two ends of a trim: our own choice
+# Until another coat, and of one tin, for so small a piece: our own choice.
+_SHORT_DRYING_H, _LARGE_TIN_ML = 5 / 60, 2500
+# The flux that the strongest magnets for sale have at their face, on thick steel: from memory; and µ0, in SI units.
+_MOST_TESLA, _VACUUM = 1.5, 4e-7 * pi
+_G_PER_NEWTON = 1000 / 9.80665  # standard gravity: ISO 80000-4
 
 
 def complain_of_piece(
@@ -27,6 +34,7 @@ def complain_of_piece(
     """Its trim, its magnets, its border, and, where all `parts` could be read, how they stand."""
     _look_at_trim(filled["trim"], problems)
     _look_at_mounting(filled, problems)
+    _look_at_paints(filled, problems)
     _look_at_thickness(filled, problems)
     _look_at_slim_parts(filled, problems)
     if _panel_in_cm(filled, problems):
@@ -78,6 +86,29 @@ def _look_at_mounting(filled: Filled, problems: Problems) -> None:
         problems.add(place, "wadding-small", inset=mm_said(inset_mm), better=better)
 
 
+def _look_at_paints(filled: Filled, problems: Problems) -> None:
+    """Advice on a paint that dries in no time, and on a tin as large as for a house: other units, mostly."""
+    for given in filled.each("paints"):
+        ways = () if given.value is None else (given.value, given.value["or_with"])
+        for way in ways:
+            if way is None:
+                continue
+            dries_h, tin_ml = way["dries_in"], way["tin"]
+            if dries_h is not None and 0 < dries_h < _SHORT_DRYING_H:
+                minutes = plain(round(60 * dries_h, 1))
+                problems.add(way.place_of("dries_in"), "dries-fast", minutes=minutes)
+            if tin_ml is not None and tin_ml > _LARGE_TIN_ML:
+                tin, better = (f"{plain(round(one, 1))} ml" for one in (tin_ml, tin_ml / 100))
+                problems.add(way.place_of("tin"), "tin-large", tin=tin, better=better)
+
+
+def _most_held_g(across_mm: float) -> float:
+    """What no magnet of that size holds more than: B² · area ÷ (2 · µ0), the pull of a face of flux B on iron (Maxwell's
+    stress)."""
+    area_m2 = pi * (across_mm / 2000) ** 2
+    return _MOST_TESLA**2 * area_m2 / (2 * _VACUUM) * _G_PER_NEWTON
+
+
 def _look_at_magnets(magnets: Filled | None, panel: Filled | None, problems: Problems) -> None:
     if magnets is None or not magnets.whole or not magnets["pairs"]:
         return
@@ -107,6 +138,14 @@ def _look_at_magnets(magnets: Filled | None, panel: Filled | None, problems: Pro
             across=mm_said(across_mm),
             slip=slip,
         )
+    holds_g, most_g = magnets["holds"], _most_held_g(magnets["diameter"])
+    if holds_g is not None and holds_g > most_g:
+        facts = {
+            "holds": f"{plain(holds_g / 1000)} kg",
+            "most": f"{plain(round(most_g / 1000, 1))} kg",
+        }
+        facts |= {"across": mm_said(magnets["diameter"]), "better": f"{plain(holds_g / 10000)} kg"}
+        problems.add(magnets.place_of("holds"), "magnet-strong", **facts)
     if magnets["inset"] < magnets["diameter"] / 2:
         problems.add(
             magnets.place_of("inset"),

@@ -1,5 +1,6 @@
 """What waits while something else is told: of a cloth whose count may be a slip, of a chart that is an example still."""
 
+import re
 from collections.abc import Collection, Iterable, Iterator
 
 from packetgen.diagnostics import Place, Problem, Problems
@@ -17,6 +18,8 @@ _OF_ALL = {
 _OF_THE_PIECE = {"trim-turned": "trim", "panel-corner": "panel", "panel-three": "panel"}
 _OF_CROWDING = {"coverage-crowded", "coverage-everywhere"}
 _OF_SKEINS = {"skein-short", "skein-little"}
+_OF_TWINS = {"colours-alike", "colours-alike-to-some"}
+_OF_CONVERSIONS = {"conversion-far", "conversion-collides"}
 _OF_THE_CHART = {
     *_OF_SKEINS,
     *("edges-bare", "cut-wastes", "fit-tight", "alone-counted"),
@@ -41,7 +44,7 @@ def without_what_follows(told: Problems, all_series: Iterable[Series]) -> Proble
             doubted[option.place] = option.cloth, counts[cloth]
         elif finish in measures:
             doubted[option.place] = None, measures[finish]
-    told = _without_idle(_without_crowded(told, all_series))
+    told = _without_twins(_without_idle(_without_crowded(told, all_series)))
     if not doubted:
         return told
     cloths = [cloth for cloth, _ in doubted.values() if cloth]
@@ -116,6 +119,19 @@ def _without_idle(told: Problems) -> Problems:
     left = Problems()
     for problem in told:
         if problem.code != "designer-idle" or problem.place.path not in orders:
+            left.take((problem,))
+    return left
+
+
+def _without_twins(told: Problems) -> Problems:
+    """Without colours that are alike and far from their conversions, where a card has one colour twice: one of the two is
+    mostly another's."""
+    twice = [problem.wrong for problem in told if problem.code == "hex-twice"]
+    numbers = {number for wrong in twice for number in re.findall(r"'([^']+)'", wrong)}
+    left = Problems()
+    for problem in told:
+        alike = problem.code in _OF_TWINS and numbers & set(re.findall(r"[\w-]+", problem.wrong))
+        if not alike and not (twice and problem.code in _OF_CONVERSIONS):
             left.take((problem,))
     return left
 

@@ -105,7 +105,7 @@ _PATTERN: Mapping[str, tuple[str, ...]] = {
     "sold_at[].url": ("counter-of-another",),
     "given_away": ("given-and-sold",),
     "release": ("release-early", "release-far"),
-    "revisions[].date": ("revisions-order", "release-early", "revision-missing"),
+    "revisions[].date": ("revisions-order", "revision-twice", "release-early", "revision-missing"),
     "chart": ("chart-kind", "file-missing", "outside-folder"),
 }  # fmt: skip
 
@@ -192,6 +192,9 @@ BY_FIELD: Mapping[str, Mapping[str, tuple[str, ...]]] = {
         "trim.width": ("border-fills-panel", "border-broad", "trim-turned", "trim-unfit"),
         "magnets.diameter": ("magnets-none-room",),
         "magnets.thickness": ("magnet-thick",),
+        "magnets.holds": ("magnet-strong",),
+        "paints[].dries_in": ("dries-fast",),
+        "paints[].tin": ("tin-large",),
         "magnets.inset": ("magnet-over-edge", "inset-far", "magnets-none-room"),
     },
     "series/<series>/series.yaml": _SERIES,
