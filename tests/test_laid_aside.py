@@ -66,7 +66,9 @@ def test_a_pattern_lays_aside_only_its_own_and_a_series_only_its_own(tmp_path):
 
 def test_it_is_said_which_file_lays_aside_what_is_told_of_patterns(tmp_path):
     series = lines(review(proof(folder(tmp_path / "series", series=WORTH_IT))))
-    (idle,) = (line for line in series if "is laid aside, and there is no such advice here" in line)
+    (idle,) = (
+        line for line in series if "is laid aside, and no advice of that kind comes here" in line
+    )
     assert idle.startswith(f"{SERIES}:")
     assert "it is told of patterns: lay it aside in the pattern.yaml of each" in idle
     changes = {
@@ -75,7 +77,7 @@ def test_it_is_said_which_file_lays_aside_what_is_told_of_patterns(tmp_path):
     }
     pattern = lines(review(proof(build(tmp_path / "pattern", changes))))
     (idle,) = (
-        line for line in pattern if "is laid aside, and there is no such advice here" in line
+        line for line in pattern if "is laid aside, and no advice of that kind comes here" in line
     )
     assert idle.startswith(f"{PATTERN}:")
     assert "it is told of the series: lay it aside in series.yaml" in idle
@@ -143,11 +145,11 @@ def test_what_is_laid_aside_in_the_wrong_file_is_told_while_an_example_is_left(t
     idle = "  - {advice: paint-unused, because: pieces to come}\n"
     changes = {SERIES: TINY[SERIES] + aside + idle}
     whole = lines(review(proof(build(tmp_path / "whole", changes))))
-    assert sum("such advice here" in one for one in whole) == 2
+    assert sum("of that kind comes here" in one for one in whole) == 2
     changes[CHART] = f"# EXAMPLE: a sprig. Draw your own, and take this line out.\n{TINY[CHART]}"
     checked = proof(build(tmp_path / "begun", changes))
     assert checked.examples
-    (line,) = [one for one in lines(review(checked)) if "such advice here" in one]
+    (line,) = [one for one in lines(review(checked)) if "of that kind comes here" in one]
     assert "it is told of patterns: lay it aside in the pattern.yaml of each" in line
 
 
@@ -218,7 +220,9 @@ def test_words_of_the_line_or_of_its_file_are_enough(tmp_path, about):
 def test_what_is_about_nothing_here_is_told(tmp_path, about):
     found = review(proof(folder(tmp_path, ONE.replace("K4 peat", f'"{about}"'))))
     (line,) = (line for line in lines(found) if "is laid aside" in line)
-    assert f"'skein-little about {about}' is laid aside, and there is no such advice here" in line
+    assert (
+        f"'skein-little about {about}' is laid aside, and no advice of that kind comes here" in line
+    )
     assert any("of K4 peat would take a whole skein" in line for line in lines(found))
 
 

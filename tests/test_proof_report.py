@@ -165,7 +165,7 @@ def test_with_a_name_only_what_is_about_it_is_shown_and_all_is_counted(tmp_path)
     assert not any(f"/{FERN}/" in line for line in lines)
     shown, of_all = (text.count(": advice: ") for text in ("\n".join(lines), whole))
     assert 0 < shown < of_all
-    assert lines[-2] == f"Of everything, n{whole.splitlines()[-1].removeprefix('N')}"
+    assert lines[-2] == f"In all, n{whole.splitlines()[-1].removeprefix('N')}"
     assert lines[-1].startswith(f"{of_all - shown} pieces of advice elsewhere")
     assert run("--content", content, "garden-year").stdout == whole
 

@@ -32,6 +32,14 @@ ENLARGED = picture(
 STRANGE = picture([[f"#0000{n:02x}" for n in range(13)]])
 CASES = (
     Case(
+        "more stitches in the notes than the chart has",
+        {
+            PATTERN: cut(PATTERN, "close_ups:", "credits:"),
+            f"{FERN}/stitching.md": "Leave the 19 stitches of E2 brick for the last, and 2 stitches of brick too.\n",
+        },
+        "series/garden-year/fern/stitching.md:1:11: advice: here stands '19 stitches of E2 brick', and the chart has 5 of that colour; mend the number, or leave it out: the key's page counts them",
+    ),
+    Case(
         "a chart in an office format",
         {PATTERN: ("revisions:", "chart: chart.xls\nrevisions:")},
         "series/garden-year/fern/pattern.yaml:26:8: 'chart.xls' cannot be a chart; a chart's file ends in .txt, .csv or .png",

@@ -354,6 +354,27 @@ CASES = (
             "finishes/shelf/steps.md": "1. Saw the back, and give it three thin coats.\n2. Then two coats, and four coats of varnish.\n"
         },
         "finishes/shelf/steps.md:1:30: advice: here stands 'three thin coats', and in finish.yaml no part has so many coats, but 2; mend the number here, or 'coats' there",
+        "finishes/shelf/steps.md:2:24: advice: the step says 'four coats of varnish', and nobody is told to buy 'varnish'; add it to 'paints' in finish.yaml, and to what it is put on; or to 'hardware'",
+    ),
+    Case(
+        "a paint over another face than the part has it on",
+        {
+            FINISH: ("    faces: both", "    faces: front"),
+            "finishes/shelf/steps.md": "1. Saw the back.\n2. Wipe two coats of sage over the back of the back.\n",
+        },
+        "finishes/shelf/steps.md:2:22: advice: the step says 'sage over the back of the back', and in finish.yaml that paint of 'back' is for its front; name that here, or mend 'faces' there",
+    ),
+    Case(
+        "magnets that no step puts on the wood",
+        {
+            "finishes/shelf/steps.md": "1. Saw the back.\n2. Stick steel washers to the card, opposite the magnets.\n"
+        },
+        "finishes/shelf/steps.md:2:16: advice: no step puts the magnets on the wood, and here they or their washers are spoken of; tell it in a step, for example: Glue the magnets to the wood at the places of the template.",
+    ),
+    Case(
+        "coats and faces behind each other's name",
+        {FINISH: ("    coats: 2\n    faces: both", "    coats: both\n    faces: 2")},
+        "finishes/shelf/finish.yaml:15:12: 'coats' and 'faces' have each what the other is for; they have changed places: write coats: 2 and faces: both",
     ),
     Case(
         "a paint that dries in minutes, where hours were meant",
@@ -436,9 +457,11 @@ CASES = (
                 rail("0,0 120,0 120,10 0,10", "0,120").replace("paint: sage", "paint: cress")
                 + 'paints:\n  - {name: cress, hex: "#d8c48a", put_on_with: brush, covers: 10 m2 per litre, dries_in: 1 h, tin: 100 ml}\n',
             ),
-            "finishes/shelf/steps.md": "1. Saw the rail and the back.\n2. Paint the rail in cress, and the back\n   in cress too.\n",
+            "finishes/shelf/steps.md": "1. Saw the rail and the back.\n2. Paint the rail in cress, and the back\n   in cress too; the back with two thin coats of cress, and two coats of cress over the back.\n",
         },
         "finishes/shelf/steps.md:2:37: advice: here stands 'back in cress', and in finish.yaml 'back' is painted with 'sage'; name that here, or mend 'paint' there",
+        "finishes/shelf/steps.md:3:22: advice: here stands 'back with two thin coats of cress', and in finish.yaml 'back' is painted with 'sage'; name that here, or mend 'paint' there",
+        "finishes/shelf/steps.md:3:74: advice: here stands 'cress over the back', and in finish.yaml 'back' is painted with 'sage'; name that here, or mend 'paint' there",
     ),
     Case(
         "a screw with a nought too many",

@@ -171,7 +171,7 @@ CASES = (
     review_case(
         "advice laid aside that nobody gives",
         {PATTERN: TINY[PATTERN] + "laid_aside: [{advice: skein-little, because: it is worth it}]\n"},
-        f"{KEY}:28:23: advice: 'skein-little' is laid aside, and there is no such advice here; take this entry out",
+        f"{KEY}:28:23: advice: 'skein-little' is laid aside, and no advice of that kind comes here; take this entry out",
     ),
     review_case(
         "two signs with a bar",

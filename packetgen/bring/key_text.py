@@ -10,12 +10,12 @@ from dataclasses import dataclass
 from types import MappingProxyType
 
 from packetgen.bring.offers import without_offers
+from packetgen.load.told_in_texts import ON_THE_CHART
 from packetgen.load.yaml_nodes import GroupNode, ListNode, Node, TextNode
 from packetgen.model import Colour, Stitch, ThreadCard
 from packetgen.reckon.colour import blended
 
 # What lies on a chart and names its marks or its cells.
-ON_THE_CHART = ("backstitch", "long_stitch", "lazy_daisies", "french_knots", "beads", "close_ups")
 
 _OF_EXAMPLE = re.compile(r"([^#]*\}\s+# )example .*")
 _PLAIN = re.compile(r"[A-Za-z][A-Za-z0-9-]*(?: [A-Za-z0-9-]+)*")

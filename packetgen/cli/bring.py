@@ -31,6 +31,7 @@ if TYPE_CHECKING:
     from packetgen.pipeline.pattern_folder import NotThere, PatternFolder
 
 _PHOTO_COLOURS = 20
+_SMALL = frozenset("a an and at by for from in of on or the to under with".split())
 _ENDINGS = (".png", ".csv", ".txt", ".jpg", ".jpeg")
 
 
@@ -250,9 +251,18 @@ def _not_there(error: "NotThere", content_folder: Path) -> NoReturn:
 
     begin = ""
     if error.what == "pattern":
-        title = shlex.quote(error.name.replace("-", " ").title())
+        title = shlex.quote(_as_title(error.name))
         begin = f"; a new one is begun first: packetgen begin --pattern {title}{content_words(content_folder)}"
     raise click.UsageError(f"{error}; {nearest(error.name, error.known)}{begin}") from error
+
+
+def _as_title(folder: str) -> str:
+    """'tray-of-tulips' → 'Tray of Tulips'."""
+    words = folder.split("-")
+    return " ".join(
+        word if number and word in _SMALL else word.capitalize()
+        for number, word in enumerate(words)
+    )
 
 
 def _read(

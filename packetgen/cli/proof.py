@@ -160,7 +160,7 @@ def proof_command(
     counts = " Under --strict advice counts as faults." * (bool(found.advice) and not strict)
     summed = summary(found)
     if shown != found:
-        summed = f"Of everything, {summed[0].lower()}{summed[1:]}"
+        summed = f"In all, {summed[0].lower()}{summed[1:]}"
     say(summed + counts)
     if elsewhere := found.advice - shown.advice:
         say(f"{counted(elsewhere, 'piece of advice')} elsewhere: packetgen proof shows all.")

@@ -179,6 +179,21 @@ FIGURES: dict[str, Fault] = {
         "mend one of the two, or name no number here: every packet tells how many there are",
         Level.ADVICE,
     ),
+    "step-face-other": Fault(
+        "the step says {said}, and in finish.yaml that paint of {part} is for its {faces}",
+        "name that here, or mend 'faces' there",
+        Level.ADVICE,
+    ),
+    "coats-unlisted": Fault(
+        "the step says {said}, and nobody is told to buy {what}",
+        "add it to 'paints' in finish.yaml, and to what it is put on; or to 'hardware'",
+        Level.ADVICE,
+    ),
+    "magnets-unplaced": Fault(
+        "no step puts the magnets on the wood, and here they or their washers are spoken of",
+        "tell it in a step, for example: Glue the magnets to the wood at the places of the template.",
+        Level.ADVICE,
+    ),
     "step-sprays": Fault(
         "the step says {said}, and no paint of the piece is put on with spray",
         "say here how it is put on, or write put_on_with: spray, or or_with, at the paint in finish.yaml",

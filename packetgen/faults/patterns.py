@@ -286,6 +286,11 @@ PATTERNS: dict[str, Fault] = {
         "mend the number here, or 'strands' in the key or in series.yaml",
         Level.ADVICE,
     ),
+    "stitches-told-more": Fault(
+        "here stands {said}, and the chart has {has} of that colour",
+        "mend the number, or leave it out: the key's page counts them",
+        Level.ADVICE,
+    ),
     "number-told-other": Fault(
         "here stands {told}, and {name} is {number} on {card}",
         "write {number}, or take the number out",

@@ -10,7 +10,7 @@ def _advice(wrong: str, right: str) -> Fault:
 REVIEW: dict[str, Fault] = {
     # what an author has thought of already
     "laid-aside-idle": _advice(
-        "'{kind}' is laid aside, and there is no such advice here", "{hint}"
+        "'{kind}' is laid aside, and no advice of that kind comes here", "{hint}"
     ),
     # what a stitcher buys
     "skein-little": _advice("{what} would take a whole {unit}, for {strand} of strand", "{hint}"),

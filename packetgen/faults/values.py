@@ -27,6 +27,10 @@ VALUES: dict[str, Fault] = {
         "look once more at both, or lay this aside in series.yaml where they are the same",
         Level.ADVICE,
     ),
+    "values-exchanged": Fault(
+        "{name} and {other} have each what the other is for",
+        "they have changed places: write {right}",
+    ),
     "two-measures": Fault(
         "{name} has two measures, and the second has a name of its own", "write {right}"
     ),

@@ -172,6 +172,20 @@ WHY_FIGURES: dict[str, Why] = {
         "Let both agree, or say 'the magnets' without a number; where the step means something else, lay the advice aside in "
         "series.yaml.",
     ),
+    "step-face-other": Why(
+        "The step paints another face of a part than finish.yaml, by which the painting page of every packet goes.",
+        "Let both say the same; or lay the advice aside in series.yaml, where the step means something else.",
+    ),
+    "coats-unlisted": Why(
+        "A step puts on coats of varnish, wax, primer, sealer, lacquer, stain or oil, and nothing that is called so stands in "
+        "finish.yaml: the packet does not tell to buy it, nor how long it dries.",
+        "Add it as a paint, with the parts that it is put on, or to the hardware; or lay the advice aside in series.yaml.",
+    ),
+    "magnets-unplaced": Why(
+        "The steps speak of magnets or of washers, and in none are the magnets put on the wood, so a stitcher has them left over: "
+        "mostly that step was lost.",
+        "Add the step. Where another of its words says so, lay the advice aside in series.yaml.",
+    ),
     "step-sprays": Why(
         "The steps spray a paint, and by finish.yaml all paints are brushed. Cautions for spray paint, and how much of it to "
         "buy, come into the packet only where finish.yaml says that a paint is sprayed.",

@@ -65,6 +65,10 @@ WHY_PATTERNS: dict[str, Why] = {
         "A text tells of a thread by a number that no thread card of the pattern has, though it looks like theirs.",
         "Correct the number; where a thread of no card is proposed, lay the advice aside.",
     ),
+    "stitches-told-more": Why(
+        "The notes count more stitches of a colour than the chart has, mostly since the chart was changed after they were written.",
+        "Correct the number, or take it out; the packet counts the stitches of each colour.",
+    ),
     "list-behind": Why(
         "Above the chart stands what each mark is, as bringing the design in wrote it, and the key says otherwise now. Nothing "
         "but people read that list.",

@@ -29,6 +29,10 @@ WHY_VALUES: dict[str, Why] = {
         "Two numbers of a card have one colour on screen and paper: mostly a line was copied and its colour forgotten.",
         "Correct the colour of one of the two.",
     ),
+    "values-exchanged": Why(
+        "Two values of one group can each be read as the other alone: they were written behind each other's names.",
+        "Let the two change places.",
+    ),
     "two-measures": Why(
         "Labels say two measures in one, such as width and thickness. Here each has its own name.",
         "Give each its name.",

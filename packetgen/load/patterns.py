@@ -32,7 +32,7 @@ from packetgen.load.stitches import Threads
 from packetgen.load.strange_keys import Sets
 from packetgen.load.sure import all_sure, sure
 from packetgen.load.symbols_file import read_symbols, with_kept
-from packetgen.load.told_in_texts import complain_of_texts
+from packetgen.load.told_in_texts import ON_THE_CHART, complain_of_texts
 from packetgen.load.values import Filled
 from packetgen.load.words import said, shown
 from packetgen.load.worked import read_worked
@@ -133,7 +133,8 @@ def load_pattern(
     if chart_name and chart_name.endswith(".txt"):
         texts[chart_name] = _remarked(folder.text(f"{path}/{chart_name}"))
     told_key = key if marks is not None else None
-    complain_of_texts(texts, path, told_key, sets or {}, chart, problems)
+    on_chart = [name for name in ON_THE_CHART if filled[name]]
+    complain_of_texts(texts, path, told_key, sets or {}, chart, on_chart, problems)
     if problems.hindering:  # nothing is put together that would be thrown away
         return None
     in_order = all_sure(sure(sets).values())

@@ -1,6 +1,7 @@
 """Lines, lazy daisies, French knots and beads: everything that lies on corner coordinates."""
 
-from collections.abc import Collection, Mapping
+import re
+from collections.abc import Collection, Iterator, Mapping
 from dataclasses import dataclass
 from itertools import pairwise
 
@@ -133,6 +134,17 @@ def read_beads(
     )
 
 
+def _exchanged(said: str) -> Iterator[tuple[float, float]]:
+    """The point with two neighbouring figures of one of its numbers in each other's place: '12,41' → 12,14."""
+    for found in re.finditer(r"\d\d", said):  # of three figures the first two
+        start, end = found.span()
+        turned = re.fullmatch(
+            r"(\d+(?:\.\d+)?),(\d+(?:\.\d+)?)", f"{said[:start]}{found[0][::-1]}{said[end:]}"
+        )
+        if turned and found[0] != found[0][::-1]:
+            yield float(turned[1]), float(turned[2])
+
+
 def _mark(
     filled: Filled, marks: Collection[str] | None, threads: Threads, problems: Problems
 ) -> str | None:
@@ -160,8 +172,13 @@ def _inside(
     more = f" (and {counted(len(beyond) - 1, 'more point')})" if len(beyond) > 1 else ""
     hint = f"columns go from 1 to {wide + 1} and rows from 1 to {high + 1}"
     turned = " ".join(f"{plain(spot.y)},{plain(spot.x)}" for spot in spots)
-    if not any(outside(spot.y, spot.x) for spot in spots) and len(turned) <= _LONGEST_TURNED:
+    mostly = 2 * len(beyond) >= len(spots)  # else the others are right as they are
+    within = not any(outside(spot.y, spot.x) for spot in spots)
+    if mostly and within and len(turned) <= _LONGEST_TURNED:
         hint = f"{hint}; the column comes first: should it be {turned}?"
+    meant = [at for at in _exchanged(beyond[0].said) if not outside(*at)]
+    if not mostly and len(beyond) == len(meant) == 1:
+        hint = f"{hint}; should it be {plain(meant[0][0])},{plain(meant[0][1])}?"
     from_one = " ".join(f"{plain(spot.x + 1)},{plain(spot.y + 1)}" for spot in spots)
     counted_from_0 = any(0 in (spot.x, spot.y) for spot in spots)
     inside = not any(outside(spot.x + 1, spot.y + 1) for spot in spots)

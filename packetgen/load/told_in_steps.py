@@ -17,6 +17,7 @@ from packetgen.load.told_paints import (
     complain_of_told_coats,
     complain_of_told_paints,
     complain_of_told_spray,
+    complain_of_unlisted_coats,
 )
 from packetgen.load.told_steps import complain_of_told_steps
 from packetgen.load.unsaid_part import complain_of_unsaid_hardware, complain_of_unsaid_part
@@ -29,6 +30,12 @@ _GLUED = re.compile(r"(?<!no )(?<!without )\bglu(?:e|ed|ing)\b", re.IGNORECASE)
 _MAGNETS = re.compile(r"(?<!no )(?<!without )\b(?:small )?magnets?\b", re.IGNORECASE)
 _MOUNTED = re.compile(r"\bwadding\b", re.IGNORECASE)  # where mounting is told of, in English
 _BACKED = re.compile(r"\bbacking\b|\bcovers? the back\b", re.IGNORECASE)
+_HELD = re.compile(r"\b(?:magnets?|washers?)\b", re.IGNORECASE)
+_PLACED = re.compile(
+    r"\b(?:glu|fix|set|sink|press|stick|put|let|push|plac|attach|secur|fasten|bed|fit|seat|drop|lay|mount|hold)\w*"
+    r"(?:(?!washer)[^.!?]){0,80}?\bmagnets?\b|\bmagnets?\s+(?:\w+\s+){0,3}?(?:glu|fix|set|sunk|go|sit|are)\w*",
+    re.IGNORECASE,
+)
 _SHOWN = 4  # further lines that one advice names
 
 
@@ -53,8 +60,13 @@ def complain_of_steps(
     complain_of_turned_hardware(filled, problems)
     magnets = filled["magnets"]
     if magnets is not None and magnets["pairs"]:
+        _complain_of_unplaced_magnets(steps, path, problems)
         complain_of_counted_magnets(magnets["pairs"], steps, path, problems)
     if paints is not None:
+        bought = " ".join(
+            [*(paint.name for paint in paints), *_glues(filled), hardware_names(filled)]
+        )
+        complain_of_unlisted_coats(bought, steps, path, problems)
         complain_of_told_spray(paints, steps, path, problems)
     if parts is not None:
         complain_of_told_paints(parts, steps, path, problems)
@@ -75,6 +87,17 @@ def _complain_of_glue(filled: Filled, steps: str, path: str, problems: Problems)
     said_at = _GLUED.search(steps)
     if not filled["glue"] and said_at:
         problems.add(place_in(steps, said_at.start(), path), "glue-unlisted", word=said(said_at[0]))
+
+
+def _glues(filled: Filled) -> list[str]:
+    return [one.value["name"] or "" for one in filled.each("glue") if one.value is not None]
+
+
+def _complain_of_unplaced_magnets(steps: str, path: str, problems: Problems) -> None:
+    """Advice where the steps speak of magnets or washers, and none puts the magnets on the wood."""
+    spoken = _HELD.search(steps)
+    if spoken and not _PLACED.search(steps):
+        problems.add(place_in(steps, spoken.start(), path), "magnets-unplaced")
 
 
 def _complain_of_no_backing(steps: str, path: str, problems: Problems) -> None:

@@ -1,12 +1,13 @@
 """What an author's texts of a pattern tell of threads, strands, columns and rows, beside what its key and its chart have."""
 
-from collections.abc import Mapping
+from collections.abc import Collection, Mapping
 
 from packetgen.diagnostics import Problems
 from packetgen.load.chart import Chart
 from packetgen.load.idle_threads import complain_of_idle_threads
 from packetgen.load.key import Key
 from packetgen.load.sure import all_sure
+from packetgen.load.told_counts import complain_of_told_counts
 from packetgen.load.told_list import complain_of_list
 from packetgen.load.told_numbers import complain_of_told_numbers
 from packetgen.load.told_places import complain_of_told_places
@@ -14,6 +15,8 @@ from packetgen.load.told_strands import complain_of_told_strands
 from packetgen.model import ThreadCard, ThreadSet
 
 NOTES = "stitching.md"
+# What lies on a chart beside its stitches, as pattern.yaml calls it.
+ON_THE_CHART = ("backstitch", "long_stitch", "lazy_daisies", "french_knots", "beads", "close_ups")
 
 
 def complain_of_texts(
@@ -22,10 +25,11 @@ def complain_of_texts(
     key: Key | None,
     sets: Mapping[str, ThreadSet | None],
     chart: Chart | None,
+    on_chart: Collection[str],
     problems: Problems,
 ) -> None:
     """Advice on each of the `texts`, by their files in the folder `path`. What a key line lacks that could not be read may
-    be what a text names, so with such a line less is said."""
+    be what a text names, so with such a line less is said. `on_chart` is what of ON_THE_CHART the pattern has."""
     whole_key = key if key is not None and key.sound else None
     notes = texts.get(NOTES)
     if notes is not None and chart is not None and chart.even:
@@ -33,7 +37,11 @@ def complain_of_texts(
         complain_of_told_places(notes, f"{path}/{NOTES}", size, problems)
     if notes is not None and whole_key and sets and None not in sets.values():
         of_sets = all_sure(sets.values())
-        complain_of_told_strands(notes, f"{path}/{NOTES}", of_sets, whole_key.lines, problems)
+        complain_of_told_strands(
+            notes, f"{path}/{NOTES}", of_sets, whole_key.lines, on_chart, problems
+        )
+    if notes is not None and whole_key and chart is not None and "close_ups" not in on_chart:
+        complain_of_told_counts(notes, f"{path}/{NOTES}", whole_key.lines, chart.rows, problems)
     cards = {name: one.card for name, one in sets.items() if one is not None}
     for file, words in texts.items():
         if words is not None and whole_key and file.endswith(".txt"):

@@ -8,6 +8,8 @@ from packetgen.load.number_words import COUNTED, counted_number
 from packetgen.load.words import listed, said
 from packetgen.model import Paint, Part
 
+# Of which paint, comes behind it.
+_COATS_OF = rf"(?:{COUNTED}\s+(?:(?:thin|light|even|full|good)\s+)?coats?\s+of\s+)?(?:the\s+)?"
 _SENTENCE = re.compile(r"[^.!?]+")
 _COATS = re.compile(
     rf"{COUNTED}\s+(?:(?:thin|light|even|full|good)\s+)?coats(?:\s+of\s+paint)?(?!\s+of\b)(?![\w-])",
@@ -15,6 +17,11 @@ _COATS = re.compile(
 )
 _NO_COLOUR = re.compile(
     r"varnish|\bwax|\boil|primer|\bprim(?:e|ed|ing)\b|seal|glue|lacquer", re.IGNORECASE
+)
+_OTHER_COATS = re.compile(
+    rf"(?:{COUNTED}|\b(?:a|another))\s+(?:(?!of\b)[a-z]+\s+)?coats?\s+of\s+(?:[a-z]+\s+)?"
+    r"(?P<what>varnish|wax|primer|sealer|lacquer|stain|oil)\b",
+    re.IGNORECASE,
 )
 # As a verb, or of paint: a spray of leaves is none.
 _SPRAYED = re.compile(
@@ -31,17 +38,40 @@ _NO_PAINT = re.compile(
 def complain_of_told_paints(
     parts: Iterable[Part], steps: str, path: str, problems: Problems
 ) -> None:
-    """Advice on 'the sill in white' where that is a paint of the piece and the sill has another."""
+    """Advice on 'the sill in white' and 'white over the back of the sill' where that is a paint of the piece and the sill,
+    or that face of it, has another."""
+    parts = tuple(parts)
     own = {part.name.casefold(): {coat.paint.name: None for coat in part.painted} for part in parts}
     paints = {paint.casefold() for of_part in own.values() for paint in of_part}
     if not paints:
         return
     named = re.compile(
-        rf"(?<![\w-])(?P<part>{_any_of(own)})\s+(?:(?:is|are)\s+(?:painted\s+)?|painted\s+)?(?:in|with)\s+(?:the\s+)?"
+        rf"(?<![\w-])(?P<part>{_any_of(own)})\s+(?:(?:is|are)\s+(?:painted\s+)?|painted\s+)?(?:in|with)\s+{_COATS_OF}"
         rf"(?P<paint>{_any_of(paints)})(?![\w-])",
         re.IGNORECASE,
     )
-    for found in named.finditer(steps):
+    onto = re.compile(
+        rf"(?<![\w-])(?P<paint>{_any_of(paints)})\s+(?:over|on|onto|to)\s+(?:the\s+)?"
+        rf"(?:(?P<face>front|back|edges)\s+of\s+(?:the\s+)?)?(?P<part>{_any_of(own)})(?![\w-])",
+        re.IGNORECASE,
+    )
+    for found in onto.finditer(steps):
+        face, paint = (found["face"] or "").casefold(), found["paint"].casefold()
+        coats = [
+            coat
+            for part in parts
+            for coat in part.painted
+            if (part.name.casefold(), coat.paint.name.casefold())
+            == (found["part"].casefold(), paint)
+        ]
+        if face and coats and not any(coat.faces in (face, "both") for coat in coats):
+            facts = {
+                "said": said(" ".join(found[0].split())),
+                "part": said(found["part"]),
+                "faces": " and ".join(dict.fromkeys(coat.faces for coat in coats)),
+            }
+            problems.add(place_in(steps, found.start(), path), "step-face-other", **facts)
+    for found in (*named.finditer(steps), *onto.finditer(steps)):
         of_part = own[found["part"].casefold()]
         if found["paint"].casefold() not in map(str.casefold, of_part):
             facts = {
@@ -88,6 +118,15 @@ def _coats_alone(steps: str) -> Iterator[re.Match[str]]:
     for sentence in _SENTENCE.finditer(steps):
         if not _NO_COLOUR.search(sentence[0]):
             yield from _COATS.finditer(steps, sentence.start(), sentence.end())
+
+
+def complain_of_unlisted_coats(paints: str, steps: str, path: str, problems: Problems) -> None:
+    """Advice on 'two coats of varnish' where nothing that is to buy is called so. `paints` are the names of all that is."""
+    for found in _OTHER_COATS.finditer(steps):
+        if found["what"].casefold() not in paints.casefold():
+            facts = {"said": said(" ".join(found[0].split())), "what": said(found["what"])}
+            problems.add(place_in(steps, found.start(), path), "coats-unlisted", **facts)
+            return
 
 
 def complain_of_told_spray(

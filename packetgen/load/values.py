@@ -26,6 +26,7 @@ from packetgen.load.schema import (
 )
 from packetgen.load.set_out import gathered
 from packetgen.load.single_values import Asking, read_single
+from packetgen.load.values_exchanged import tell_exchanged_values
 from packetgen.load.words import counted, listed, offer, said, shown
 from packetgen.load.yaml_nodes import Entry, GroupNode, ListNode, Node, TextNode, is_nothing
 
@@ -197,9 +198,23 @@ def _group(kind: Group, node: Node, called: str, example: str, problems: Problem
         problems.add(key.place, "name-unknown", name=said(key.value), what=kind.what, hint=hint)
         if hint.startswith("did you mean"):
             misspelt.update(name for name in fields if said(name) in hint)
+    failed = [
+        (key, value)
+        for key, value in entries
+        if key.value in fields
+        and (read := given.get(key.value))
+        and read.text
+        and read.value is None
+    ]
+    if len(failed) > 1:
+        tell_exchanged_values(failed, fields, _reads, problems)
     whole = _complete(kind, node, given, misspelt, problems) and whole
     whole = whole and all(value.whole for value in given.values())
     return Given(Filled(given, node.place, whole), node.place, whole)
+
+
+def _reads(field: Field, node: TextNode, problems: Problems) -> bool:
+    return read_field(field, node, field.name, problems).value is not None
 
 
 def _nameless(kind: Group, entries: tuple[Entry, ...]) -> str:

@@ -58,7 +58,11 @@ EXAMPLE_DAY = "Example Day"  # that begin writes, until its author has put her o
 def _days(series: Series, problems: Problems) -> None:
     """Designs with one day hang at the same time, and a reader has room for one. Two rules that fall together
     in some years only, Easter and a day of March, are let be."""
-    designs: tuple[Pattern | ToCome, ...] = (*series.patterns, *series.to_come)
+    titles = {_without_article(one.title) for one in series.patterns}
+    to_come = [
+        one for one in series.to_come if _without_article(one.title) not in titles
+    ]  # else told already
+    designs: tuple[Pattern | ToCome, ...] = (*series.patterns, *to_come)
     first: dict[DateRule, str] = {}
     for one in designs:
         title, rule = one.title, one.occasion.rule

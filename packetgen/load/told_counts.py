@@ -1,0 +1,36 @@
+"""Stitches that an author's notes count, beside those that the chart has of that colour."""
+
+import re
+from collections import Counter
+from collections.abc import Iterable, Sequence
+
+from packetgen.diagnostics import Problems, place_in
+from packetgen.load.words import said
+from packetgen.model import KeyLine
+
+_COUNT = r"(?<![\w.,/-])(?P<count>\d{1,3}(?:,\d{3})+|\d{1,6})"
+
+
+def complain_of_told_counts(
+    notes: str, path: str, lines: Iterable[KeyLine], rows: Sequence[str], problems: Problems
+) -> None:
+    """Advice on 'the 190 stitches of 431 dusk' where the chart has fewer: fewer may be meant, and more cannot."""
+    of_mark = Counter("".join(rows))
+    stitches: Counter[str] = Counter()
+    for line in lines:
+        for name in {
+            colour.name.casefold() for needle in line.threads.values() for colour in needle
+        }:
+            stitches[name] += of_mark[line.mark]
+    if not stitches:
+        return
+    names = "|".join(map(re.escape, sorted(stitches, key=len, reverse=True)))
+    counted = re.compile(
+        rf"{_COUNT}\s+stitches\s+(?:of|in)\s+(?:the\s+)?(?:\w*\d\w*\s+)?(?P<name>{names})(?![\w-])",
+        re.IGNORECASE,
+    )
+    for found in counted.finditer(notes):
+        has = stitches[found["name"].casefold()]
+        if int(found["count"].replace(",", "")) > has:
+            facts = {"said": said(" ".join(found[0].split())), "has": f"{has:,}"}
+            problems.add(place_in(notes, found.start(), path), "stitches-told-more", **facts)
