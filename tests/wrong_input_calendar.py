@@ -107,6 +107,26 @@ CASES = (
         f"{PATTERN}:28:12: advice: the revision above stands here once more, word for word; take one of the two out, or write what has changed",
     ),
     Case(
+        "a first issue after another revision",
+        {
+            PATTERN: (
+                "note: First issue.}",
+                "note: Blue.}\n  - {date: 2026-11-26, note: First issue.}",
+            )
+        },
+        f"{PATTERN}:28:30: advice: 'First issue.' stands after another revision; say what has changed, or put the first issue first",
+    ),
+    Case(
+        "what is laid aside, below the revisions, since its name is a remark still",
+        {
+            PATTERN: (
+                "note: First issue.}",
+                "note: First issue.}\n#laid_aside: []\n  - {advice: photo-missing, because: no model yet}",
+            )
+        },
+        f"{PATTERN}:29:5: an entry with 'advice' and 'because' belongs to 'laid_aside', and stands in the list 'revisions'; write a line laid_aside: above it, or take the # away from the one that is there",
+    ),
+    Case(
         "a day that there is not, and another on which it is not",
         {
             f"{FERN}/story.md": "Sown on 31 June 2027,\npicked on Wednesday 1 July 2027 and\non Friday 16 July 2027.\n",

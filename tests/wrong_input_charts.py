@@ -32,6 +32,14 @@ ENLARGED = picture(
 STRANGE = picture([[f"#0000{n:02x}" for n in range(13)]])
 CASES = (
     Case(
+        "knots and lines of which the notes tell, in a pattern that has none",
+        {
+            PATTERN: cut(PATTERN, "backstitch:", "beads:"),
+            f"{FERN}/stitching.md": "There are no lazy daisies. Put two\nFrench knots above, and a bead below.\n",
+        },
+        "series/garden-year/fern/stitching.md:2:1: advice: here stands 'French knots', and this pattern has no 'french_knots'; take it out, or add 'french_knots' to pattern.yaml",
+    ),
+    Case(
         "more stitches in the notes than the chart has",
         {
             PATTERN: cut(PATTERN, "close_ups:", "credits:"),

@@ -345,7 +345,9 @@ CASES = (
     ),
     Case(
         "six magnets of four",
-        {"finishes/shelf/steps.md": "1. Saw the back.\n2. Sink the six magnets into it.\n"},
+        {
+            "finishes/shelf/steps.md": "1. Saw the back.\n2. Sink the six magnets into it.\n3. Stick four washers to the card.\n"
+        },
         "finishes/shelf/steps.md:2:13: advice: the step says 'six magnets', and 'pairs' under 'magnets' in finish.yaml is 4; mend one of the two, or name no number here: every packet tells how many there are",
     ),
     Case(
@@ -370,6 +372,19 @@ CASES = (
             "finishes/shelf/steps.md": "1. Saw the back.\n2. Stick steel washers to the card, opposite the magnets.\n"
         },
         "finishes/shelf/steps.md:2:16: advice: no step puts the magnets on the wood, and here they or their washers are spoken of; tell it in a step, for example: Glue the magnets to the wood at the places of the template.",
+    ),
+    Case(
+        "magnets, and no washers for them to hold",
+        {"finishes/shelf/steps.md": "1. Saw the back.\n2. Sink the magnets into it.\n"},
+        "finishes/shelf/steps.md:2:13: advice: every packet lists a steel washer for each magnet, and no step speaks of washers; tell it in a step, for example: Glue the steel washers to the back where the template was pricked through.",
+    ),
+    Case(
+        "a trim that the steps sew on, and the piece lost",
+        {
+            FINISH: ("trim: {kind: gathered, ratio: 1.5, overlap: 20 mm}\n", ""),
+            "finishes/shelf/steps.md": "1. Saw the back, and trim the cloth.\n2. Gather the trim, and sew it on.\n",
+        },
+        "finishes/shelf/steps.md:2:15: advice: here stands 'trim', and this piece has none; take that out, or add a line to finish.yaml, for example trim: {kind: straight, width: 6 mm}",
     ),
     Case(
         "coats and faces behind each other's name",

@@ -60,6 +60,16 @@ _TWO: dict[str, Change] = {
 
 CASES = (
     Case(
+        "two thread sets that name one card",
+        {
+            **_TWO,
+            SERIES: TINY[SERIES]
+            .replace("order: [fern]", "order: [fern, ivy]")
+            .replace("card: spool,", "card: moss,"),
+        },
+        "series/garden-year/series.yaml:7:25: the thread sets 'moss' and 'spool' have the one card moss, and none of the numbers in the keys for 'spool' is on it; write the id of that set's own card",
+    ),
+    Case(
         "a designer's name with two letters exchanged among the credits",
         {
             PATTERN: (

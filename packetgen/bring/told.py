@@ -15,7 +15,7 @@ from packetgen.bring.marks import may_be_mark
 from packetgen.bring.together import Together
 from packetgen.load.words import shown
 from packetgen.model import Colour, Stitch
-from packetgen.nouns import counted
+from packetgen.nouns import counted, listed
 from packetgen.reckon.colour import FAR, in_words
 from packetgen.reckon.isolated import ADVISE_ABOVE_SHARE, ADVISE_FROM_STITCHES
 from packetgen.units import percent
@@ -185,8 +185,12 @@ def _remarks(found: Brought) -> Iterator[str]:
     share = found.alone / found.stitches
     if found.alone >= ADVISE_FROM_STITCHES and share > ADVISE_ABOVE_SHARE:
         ways = zip(TIDY_HINTS, found.could_tidy)
-        offers = [f"{number:,} with --tidy {most:.0f}" for most, number in ways if number]
-        more = f"; of them would take a neighbour's colour: {', '.join(offers)}" if offers else ""
+        offers = [f"{number:,} of them by --tidy {most:.0f}" for most, number in ways if number]
+        more = (
+            f"; a neighbour's colour would be given to {listed(tuple(offers), 'or')}"
+            if offers
+            else ""
+        )
         yield from _said(
             f"{found.alone:,} stitches ({percent(share)}) stand alone: each is a start and an end of thread{more}."
         )

@@ -94,9 +94,7 @@ def carry_out(
     if written.chart:
         say(f"pattern.yaml names the chart now: {written.chart}.")
     for path in written.charts_left:
-        say(
-            f"{path} is the chart no more, and nothing reads it: take it out, or proof goes on telling of it."
-        )
+        say(f"{path} is the chart no more, and nothing reads it: take it out when you like.")
     if written.example:
         say(f"Gone with the example that it lay on: {listed(written.example)}.")
     if written.remarks:

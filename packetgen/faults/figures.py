@@ -194,6 +194,16 @@ FIGURES: dict[str, Fault] = {
         "tell it in a step, for example: Glue the magnets to the wood at the places of the template.",
         Level.ADVICE,
     ),
+    "washers-unsaid": Fault(
+        "every packet lists a steel washer for each magnet, and no step speaks of washers",
+        "tell it in a step, for example: Glue the steel washers to the back where the template was pricked through.",
+        Level.ADVICE,
+    ),
+    "trim-none": Fault(
+        "here stands 'trim', and this piece has none",
+        "take that out, or add a line to finish.yaml, for example trim: {{kind: straight, width: 6 mm}}",
+        Level.ADVICE,
+    ),
     "step-sprays": Fault(
         "the step says {said}, and no paint of the piece is put on with spray",
         "say here how it is put on, or write put_on_with: spray, or or_with, at the paint in finish.yaml",

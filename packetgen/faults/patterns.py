@@ -286,6 +286,15 @@ PATTERNS: dict[str, Fault] = {
         "mend the number here, or 'strands' in the key or in series.yaml",
         Level.ADVICE,
     ),
+    "sets-one-card": Fault(
+        "the thread sets {other} and {name} have the one card {card}, and none of the numbers in the keys for {name} is on it",
+        "write the id of that set's own card",
+    ),
+    "kind-told-none": Fault(
+        "here stands {said}, and this pattern has no {name}",
+        "take it out, or add {name} to pattern.yaml",
+        Level.ADVICE,
+    ),
     "stitches-told-more": Fault(
         "here stands {said}, and the chart has {has} of that colour",
         "mend the number, or leave it out: the key's page counts them",
@@ -311,6 +320,11 @@ PATTERNS: dict[str, Fault] = {
     "photo-tells-place": Fault(
         "the photograph tells where it was taken",
         "save it without its position if the place is private",
+        Level.ADVICE,
+    ),
+    "revision-first": Fault(
+        "{note} stands after another revision",
+        "say what has changed, or put the first issue first",
         Level.ADVICE,
     ),
     "revision-twice": Fault(

@@ -27,6 +27,9 @@ VALUES: dict[str, Fault] = {
         "look once more at both, or lay this aside in series.yaml where they are the same",
         Level.ADVICE,
     ),
+    "entry-astray": Fault(
+        "an entry with {names} belongs to {home}, and stands in the list {here}", "{mend}"
+    ),
     "values-exchanged": Fault(
         "{name} and {other} have each what the other is for",
         "they have changed places: write {right}",

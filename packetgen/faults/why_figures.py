@@ -186,6 +186,16 @@ WHY_FIGURES: dict[str, Why] = {
         "mostly that step was lost.",
         "Add the step. Where another of its words says so, lay the advice aside in series.yaml.",
     ),
+    "washers-unsaid": Why(
+        "Magnets hold a picture by steel washers at its back. The steps speak of the magnets alone, so a stitcher has the washers left "
+        "over, and nothing holds.",
+        "Add a step that glues the washers to the back. Where magnets hold one another instead, lay the advice aside in series.yaml.",
+    ),
+    "trim-none": Why(
+        "The steps sew a trim round the edge, and finish.yaml has no trim: no packet tells to buy one, and the size of the mounted "
+        "design goes without it.",
+        "Let both agree; or lay the advice aside in series.yaml.",
+    ),
     "step-sprays": Why(
         "The steps spray a paint, and by finish.yaml all paints are brushed. Cautions for spray paint, and how much of it to "
         "buy, come into the packet only where finish.yaml says that a paint is sprayed.",

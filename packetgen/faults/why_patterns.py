@@ -65,6 +65,15 @@ WHY_PATTERNS: dict[str, Why] = {
         "A text tells of a thread by a number that no thread card of the pattern has, though it looks like theirs.",
         "Correct the number; where a thread of no card is proposed, lay the advice aside.",
     ),
+    "sets-one-card": Why(
+        "A thread set names the card of another, and the keys of the patterns have numbers of its own card.",
+        "Write the id of its card: the name of its file in threads, without .yaml.",
+    ),
+    "kind-told-none": Why(
+        "The notes tell how to work backstitch, knots, daisies or beads, and the pattern has none: mostly they were copied from "
+        "another pattern, or the lines are not written yet.",
+        "Take it out of the notes, or add what they tell of; where it is only proposed, lay the advice aside.",
+    ),
     "stitches-told-more": Why(
         "The notes count more stitches of a colour than the chart has, mostly since the chart was changed after they were written.",
         "Correct the number, or take it out; the packet counts the stitches of each colour.",
@@ -393,6 +402,10 @@ WHY_PATTERNS: dict[str, Why] = {
     "photo-tells-place": Why(
         "Cameras write into a photograph where it was taken. The project's own pictures leave that out.",
         "Save it without its position before you share the file itself.",
+    ),
+    "revision-first": Why(
+        "Every revision but the first tells readers what has changed, and this one calls itself the first issue.",
+        "Write what has changed; or put the first issue first, and mend the days.",
     ),
     "revision-twice": Why(
         "Each revision raises the number that stands on every page, and two are the same: mostly lines were copied and not changed.",

@@ -29,6 +29,11 @@ WHY_VALUES: dict[str, Why] = {
         "Two numbers of a card have one colour on screen and paper: mostly a line was copied and its colour forgotten.",
         "Correct the colour of one of the two.",
     ),
+    "entry-astray": Why(
+        "An entry of a list has nothing that its list asks for, and all that another list of the file asks for: mostly the name of that "
+        "other list is still a remark, or the entry slipped above it.",
+        "Write the name of its list above it, at the margin; or move the entry there.",
+    ),
     "values-exchanged": Why(
         "Two values of one group can each be read as the other alone: they were written behind each other's names.",
         "Let the two change places.",

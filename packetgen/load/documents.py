@@ -4,6 +4,7 @@ from collections.abc import Mapping
 from types import MappingProxyType
 
 from packetgen.diagnostics import Place, Problems
+from packetgen.load.astray import without_astray
 from packetgen.load.examples import (
     complain_of_example_remark,
     complain_of_examples,
@@ -55,6 +56,7 @@ def read_document(
             return None
     complain_of_examples(node, folder.for_review)
     complain_of_example_remark(text, path, folder.for_review)
+    node = without_astray(node, shape, problems)
     filled: Filled | None = read_value(shape, node, "the file", "", problems).value
     return filled
 

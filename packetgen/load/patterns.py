@@ -133,7 +133,7 @@ def load_pattern(
     if chart_name and chart_name.endswith(".txt"):
         texts[chart_name] = _remarked(folder.text(f"{path}/{chart_name}"))
     told_key = key if marks is not None else None
-    on_chart = [name for name in ON_THE_CHART if filled[name]]
+    on_chart = [name for name in ON_THE_CHART if filled[name] or _is_given(filled, name)]
     complain_of_texts(texts, path, told_key, sets or {}, chart, on_chart, problems)
     if problems.hindering:  # nothing is put together that would be thrown away
         return None
@@ -202,6 +202,11 @@ def _threads_of(key: Key | None, sets: Mapping[str, ThreadSet | None] | None) ->
             for word in (colour.number, colour.name):
                 on_cards.setdefault(word.casefold(), (name, colour))
     return Threads(marks, on_cards)
+
+
+def _is_given(filled: Filled, name: str) -> bool:
+    """Whether the author has written it, though it could not be read."""
+    return name in filled.given and filled[name] is None
 
 
 def _check_given(filled: Filled, problems: Problems) -> None:
@@ -395,4 +400,6 @@ def _revisions(filled: Filled, problems: Problems) -> tuple[Revision, ...]:
             problems.add(place, "revisions-order", date=after["date"], before=before["date"])
         elif (after["date"], after["note"]) == (before["date"], before["note"]):
             problems.add(after.place_of("date"), "revision-twice")
+        elif (note := after["note"] or "").casefold().startswith("first issue"):
+            problems.add(after.place_of("note"), "revision-first", note=said(note))
     return tuple(Revision(one["date"], one["note"], one.place_of("date")) for one in revisions)

@@ -19,6 +19,7 @@ from packetgen.load.occasions import read_occasion
 from packetgen.load.once import Once
 from packetgen.load.patterns import Surroundings, load_pattern
 from packetgen.load.references import resolve
+from packetgen.load.sets_confused import tell_sets_confused
 from packetgen.load.shape_pattern import KEY_LINE
 from packetgen.load.shape_series import SERIES
 from packetgen.load.sure import all_sure, sure
@@ -62,6 +63,7 @@ def load_series(
         load_pattern(folder, f"{path}/{pattern}", surroundings, problems) for pattern in order
     )
     tell_exchanged(folder, path, order, problems)
+    tell_sets_confused(filled, order, path, problems)
     to_come = tuple(
         (
             one.value,

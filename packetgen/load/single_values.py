@@ -196,7 +196,9 @@ def _added(kind: Measure, number: str, units: str) -> str:
 
 def _measure(kind: Measure, text: str, report: Report) -> float | None:
     if re.match(r"\d+,\d", text, re.ASCII):
-        report("decimal-comma", better=said(text.replace(",", ".", 1)))
+        better = text.replace(",", ".", 1)
+        without_unit = re.fullmatch(r"\d+\.\d+", better, re.ASCII)
+        report("decimal-comma", better=said(f"{better} {kind.unit}" if without_unit else better))
         return None
     if ends := last_of_range(text):
         last, said_unit = ends

@@ -31,6 +31,14 @@ _MAGNETS = re.compile(r"(?<!no )(?<!without )\b(?:small )?magnets?\b", re.IGNORE
 _MOUNTED = re.compile(r"\bwadding\b", re.IGNORECASE)  # where mounting is told of, in English
 _BACKED = re.compile(r"\bbacking\b|\bcovers? the back\b", re.IGNORECASE)
 _HELD = re.compile(r"\b(?:magnets?|washers?)\b", re.IGNORECASE)
+_HOLDING = re.compile(
+    r"\b(?:washers?|discs?|disks?|plates?|pairs?|(?:steel|iron|metal)\s+[a-z]+s)\b", re.IGNORECASE
+)
+# The noun: 'trim the cloth' is none.
+_TRIM = re.compile(
+    r"\b(?:the|a|your|its|this|of)\s+(?P<trim>trim)\b(?!\s+(?:the|it|off|away|to|cloth|fabric|card|size))",
+    re.IGNORECASE,
+)
 _PLACED = re.compile(
     r"\b(?:glu|fix|set|sink|press|stick|put|let|push|plac|attach|secur|fasten|bed|fit|seat|drop|lay|mount|hold)\w*"
     r"(?:(?!washer)[^.!?]){0,80}?\bmagnets?\b|\bmagnets?\s+(?:\w+\s+){0,3}?(?:glu|fix|set|sunk|go|sit|are)\w*",
@@ -62,6 +70,8 @@ def complain_of_steps(
     if magnets is not None and magnets["pairs"]:
         _complain_of_unplaced_magnets(steps, path, problems)
         complain_of_counted_magnets(magnets["pairs"], steps, path, problems)
+    if "trim" not in filled.given:
+        _complain_of_no_trim(steps, path, problems)
     if paints is not None:
         bought = " ".join(
             [*(paint.name for paint in paints), *_glues(filled), hardware_names(filled)]
@@ -93,11 +103,20 @@ def _glues(filled: Filled) -> list[str]:
     return [one.value["name"] or "" for one in filled.each("glue") if one.value is not None]
 
 
+def _complain_of_no_trim(steps: str, path: str, problems: Problems) -> None:
+    """Advice where the steps sew on a trim, and the piece has none."""
+    if found := _TRIM.search(steps):
+        problems.add(place_in(steps, found.start("trim"), path), "trim-none")
+
+
 def _complain_of_unplaced_magnets(steps: str, path: str, problems: Problems) -> None:
-    """Advice where the steps speak of magnets or washers, and none puts the magnets on the wood."""
+    """Advice where the steps speak of magnets or washers, and none puts the magnets on the wood; or they speak of magnets
+    alone, and of nothing that these hold."""
     spoken = _HELD.search(steps)
     if spoken and not _PLACED.search(steps):
         problems.add(place_in(steps, spoken.start(), path), "magnets-unplaced")
+    elif spoken and not _HOLDING.search(steps):
+        problems.add(place_in(steps, spoken.start(), path), "washers-unsaid")
 
 
 def _complain_of_no_backing(steps: str, path: str, problems: Problems) -> None:

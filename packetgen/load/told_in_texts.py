@@ -8,6 +8,7 @@ from packetgen.load.idle_threads import complain_of_idle_threads
 from packetgen.load.key import Key
 from packetgen.load.sure import all_sure
 from packetgen.load.told_counts import complain_of_told_counts
+from packetgen.load.told_kinds import complain_of_told_kinds
 from packetgen.load.told_list import complain_of_list
 from packetgen.load.told_numbers import complain_of_told_numbers
 from packetgen.load.told_places import complain_of_told_places
@@ -40,6 +41,8 @@ def complain_of_texts(
         complain_of_told_strands(
             notes, f"{path}/{NOTES}", of_sets, whole_key.lines, on_chart, problems
         )
+    if notes is not None:
+        complain_of_told_kinds(notes, f"{path}/{NOTES}", on_chart, problems)
     if notes is not None and whole_key and chart is not None and "close_ups" not in on_chart:
         complain_of_told_counts(notes, f"{path}/{NOTES}", whole_key.lines, chart.rows, problems)
     cards = {name: one.card for name, one in sets.items() if one is not None}

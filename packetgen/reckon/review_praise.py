@@ -86,7 +86,7 @@ def _cloth(figures: Figures) -> Iterator[Praise]:
             f"A fat quarter of {on.option.cloth.name} gives {counted(pieces, 'piece')} for it, "
             f"and {_percent(share)} of the cloth is used."
         )
-        left = _percent(1 - share)
+        left = f"{100 - floor(share * 100)} %"
         many = counted(pieces, "piece")
         yield Praise(
             f"a fat quarter of {on.option.cloth.name} gives {many}, with {left} left over", words

@@ -42,7 +42,7 @@ OF_ANY_FILE = (
     "name-repeated", "name-not-a-word", "needs-quotes", "second-document", "too-deep",
     "too-many-values", "quote-open", "bracket-open", "comma-missing", "comma-left-out", "colour-unquoted",
     "colon-in-value", "colon-missing", "line-goes-on", "space-left-out", "indentation", "dash-missing",
-    "name-gone", "name-gone-within", "values-exchanged", "dash-too-many", "list-beside-name", "after-value", "backslash", "bar-then-line", "line-unclear", "file-not-names",
+    "name-gone", "name-gone-within", "values-exchanged", "entry-astray", "dash-too-many", "list-beside-name", "after-value", "backslash", "bar-then-line", "line-unclear", "file-not-names",
     "file-elsewhere", "folder-elsewhere", "card-elsewhere", "name-unknown", "name-set-out", "text-goes-on", "name-alone", "comma-for-colon", "name-left-out", "colon-left-out", "bar-left-out",
     "name-in-remark", "value-in-remark", "remark-in-text",
 )  # fmt: skip

@@ -105,6 +105,7 @@ _PATTERN: Mapping[str, tuple[str, ...]] = {
     "sold_at[].url": ("counter-of-another",),
     "given_away": ("given-and-sold",),
     "release": ("release-early", "release-far"),
+    "revisions[].note": ("revision-first",),
     "revisions[].date": ("revisions-order", "revision-twice", "release-early", "revision-missing"),
     "chart": ("chart-kind", "file-missing", "outside-folder"),
 }  # fmt: skip

@@ -1,0 +1,37 @@
+"""Kinds of stitches that an author's notes speak of, beside those that the pattern has."""
+
+import re
+from collections.abc import Collection
+
+from packetgen.diagnostics import Problems, place_in
+from packetgen.load.words import said
+
+# What lies on a chart, by its name in pattern.yaml → what people call it.
+_CALLED = {
+    "backstitch": r"back[ -]?stitch(?:es|ed|ing)?",
+    "lazy_daisies": r"lazy dais(?:y|ies)",
+    "french_knots": r"french knots?",
+    "beads": r"beads?",
+}
+_SENTENCE = re.compile(r"[^.!?]+")
+_WITHOUT = re.compile(
+    r"\b(?:no|not|never|nor|neither|without|instead|if|may|might|could|can|like)\b|n't\b",
+    re.IGNORECASE,
+)
+
+
+def complain_of_told_kinds(
+    notes: str, path: str, on_chart: Collection[str], problems: Problems
+) -> None:
+    """Advice on the first 'French knot' of notes to a pattern that has none. What an author may do, or need not, is
+    let be; lines may be told of as long stitches."""
+    for name, called in _CALLED.items():
+        if name in on_chart or (name == "backstitch" and "long_stitch" in on_chart):
+            continue
+        for sentence in _SENTENCE.finditer(notes):
+            found = re.search(rf"\b{called}\b", sentence[0], re.IGNORECASE)
+            if found and not _WITHOUT.search(sentence[0]):
+                facts = {"said": said(" ".join(found[0].split())), "name": said(name)}
+                place = place_in(notes, sentence.start() + found.start(), path)
+                problems.add(place, "kind-told-none", **facts)
+                break
