@@ -58,6 +58,7 @@ BEYOND: tuple[tuple[str, tuple[str, ...]], ...] = (
     (
         "the key as a whole: marks, blends, braids, matched sets.",
         (
+            "sets-one-card",
             "key-empty", "key-line-unused", "key-mark-other", "key-lines-alike", "mark-long", "mark-reserved",
             "mark-unknown", "set-missing", "set-unsaid", "set-renamed", "colours-of-another", "matched-model", "matched-round", "blend-of-many",
             "blend-of-one", "braid-in-blend", "braid-strands",

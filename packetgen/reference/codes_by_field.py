@@ -33,6 +33,7 @@ _SERIES: Mapping[str, tuple[str, ...]] = {
         "thread-set-unused",
         "coverage-everywhere",
     ),
+    "thread_sets[].card": ("sets-one-card",),
     "thread_sets[].strands": ("strands-all", *_STRANDS),
     "thread_sets[].backstitch_strands": ("backstitch-heavy", *_STRANDS),
     "thread_sets[].knot_strands": _STRANDS,
