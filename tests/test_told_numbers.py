@@ -31,6 +31,28 @@ def test_a_number_that_the_card_no_longer_has_for_that_name_is_told_where_it_sta
 
 
 @pytest.mark.parametrize(
+    "text, told_of",
+    [
+        ("Begin in hedge 219, two rows deep.", "hedge 219"),
+        ("Stitch in thread hedge, no. 149.", "hedge, no. 149"),
+        ("Hedge no 219 comes last.", "Hedge no 219"),
+        ("In brick E7.", ""),  # no card has it
+        ("In plank 300, moss 12 stitches wide and hedge 219 stitches.", ""),
+    ],
+)
+def test_a_number_straight_behind_a_name_is_told_where_it_is_another_s(text, told_of):
+    said = told(text)
+    assert [f"'{told_of}'" in one for one in said] == [True] * bool(told_of), said
+
+
+def test_the_name_that_a_number_of_the_key_has_is_offered_too():
+    problems = Problems()
+    complain_of_told_numbers("219 hedge", "fern/story.md", [FLOSS], problems, ["219"])
+    (only,) = problems
+    assert only.right == "write '141', or 'wet plank', which is '219', or take the number out"
+
+
+@pytest.mark.parametrize(
     "text",
     [
         "Wet plank (219) and hedge (141).",

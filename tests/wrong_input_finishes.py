@@ -465,6 +465,18 @@ CASES = (
         "finishes/shelf/finish.yaml:4:12: the panel reaches beyond the wood, its corner 0,100 by 63.64 mm; keep each of its corners on a part, or look whether a corner of 'back' was lost",
     ),
     Case(
+        "two parts, each with the other's paint in the steps",
+        {
+            FINISH: TINY[FINISH].replace(
+                "paints:\n",
+                rail("0,0 120,0 120,10 0,10", "0,120").replace("paint: sage", "paint: cress")
+                + 'paints:\n  - {name: cress, hex: "#d8c48a", put_on_with: brush, covers: 10 m2 per litre, dries_in: 1 h, tin: 100 ml}\n',
+            ),
+            "finishes/shelf/steps.md": "1. Paint the rail in sage, and the back in cress.\n",
+        },
+        "finishes/shelf/steps.md:1:14: advice: the steps give 'rail' and 'back' each the other's paint; let the two paints change places here, or in finish.yaml",
+    ),
+    Case(
         "a step that paints a part with another of the paints",
         {
             FINISH: TINY[FINISH].replace(

@@ -179,6 +179,11 @@ FIGURES: dict[str, Fault] = {
         "mend one of the two, or name no number here: every packet tells how many there are",
         Level.ADVICE,
     ),
+    "step-paints-exchanged": Fault(
+        "the steps give {part} and {other} each the other's paint",
+        "let the two paints change places here, or in finish.yaml",
+        Level.ADVICE,
+    ),
     "step-face-other": Fault(
         "the step says {said}, and in finish.yaml that paint of {part} is for its {faces}",
         "name that here, or mend 'faces' there",

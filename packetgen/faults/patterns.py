@@ -302,7 +302,7 @@ PATTERNS: dict[str, Fault] = {
     ),
     "number-told-other": Fault(
         "here stands {told}, and {name} is {number} on {card}",
-        "write {number}, or take the number out",
+        "write {number}{other}, or take the number out",
         Level.ADVICE,
     ),
     "texts-copied": Fault(
@@ -334,6 +334,6 @@ PATTERNS: dict[str, Fault] = {
     ),
     "revisions-order": Fault(
         "the revision of {date} stands after that of {before}",
-        "put the oldest first, or mend the day",
+        "{mend}",
     ),
 }

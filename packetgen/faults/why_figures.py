@@ -172,6 +172,10 @@ WHY_FIGURES: dict[str, Why] = {
         "Let both agree, or say 'the magnets' without a number; where the step means something else, lay the advice aside in "
         "series.yaml.",
     ),
+    "step-paints-exchanged": Why(
+        "The steps paint each of two parts with what finish.yaml has for the other, by which the painting page of every packet goes.",
+        "Let both say the same; or lay the advice aside in series.yaml.",
+    ),
     "step-face-other": Why(
         "The step paints another face of a part than finish.yaml, by which the painting page of every packet goes.",
         "Let both say the same; or lay the advice aside in series.yaml, where the step means something else.",

@@ -391,15 +391,21 @@ def _swapped(filled: Filled, model: str, source: str) -> str:
     return f"the two have changed places: write {right}" if in_key[0] and not in_key[1] else ""
 
 
+_FIRST = "first issue"  # as notes of it begin
+
+
 def _revisions(filled: Filled, problems: Problems) -> tuple[Revision, ...]:
     revisions = [one.value for one in filled.each("revisions") if one.value is not None]
     dated = [one for one in revisions if one["date"] is not None]
     for before, after in pairwise(dated):
         if after["date"] < before["date"]:
             place = after.place_of("date")
-            problems.add(place, "revisions-order", date=after["date"], before=before["date"])
+            first = (before["note"] or "").casefold().startswith(_FIRST)
+            mend = "mend the day" if first else "put the oldest first, or mend the day"
+            facts = {"date": after["date"], "before": before["date"], "mend": mend}
+            problems.add(place, "revisions-order", **facts)
         elif (after["date"], after["note"]) == (before["date"], before["note"]):
             problems.add(after.place_of("date"), "revision-twice")
-        elif (note := after["note"] or "").casefold().startswith("first issue"):
+        elif (note := after["note"] or "").casefold().startswith(_FIRST):
             problems.add(after.place_of("note"), "revision-first", note=said(note))
     return tuple(Revision(one["date"], one["note"], one.place_of("date")) for one in revisions)

@@ -197,8 +197,10 @@ def _added(kind: Measure, number: str, units: str) -> str:
 def _measure(kind: Measure, text: str, report: Report) -> float | None:
     if re.match(r"\d+,\d", text, re.ASCII):
         better = text.replace(",", ".", 1)
-        without_unit = re.fullmatch(r"\d+\.\d+", better, re.ASCII)
-        report("decimal-comma", better=said(f"{better} {kind.unit}" if without_unit else better))
+        if parted := re.fullmatch(r"(\d+\.\d+)\s*(.*)", better, re.ASCII | re.DOTALL):
+            unit = _SHORT_OF.get(parted[2].casefold(), parted[2]) or kind.unit
+            better = f"{parted[1]} {unit}" if unit in kind.units else better
+        report("decimal-comma", better=said(better))
         return None
     if ends := last_of_range(text):
         last, said_unit = ends

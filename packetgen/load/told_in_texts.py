@@ -50,7 +50,9 @@ def complain_of_texts(
         if words is not None and whole_key and file.endswith(".txt"):
             words = complain_of_list(words, f"{path}/{file}", whole_key.lines, cards, problems)
         if words is not None:
-            complain_of_told_numbers(words, f"{path}/{file}", tuple(cards.values()), problems)
+            used = _used(whole_key) if whole_key else frozenset()
+            on_cards = tuple(cards.values())
+            complain_of_told_numbers(words, f"{path}/{file}", on_cards, problems, used)
             if whole_key:
                 _look_for_idle(words, f"{path}/{file}", whole_key, cards, problems)
 
@@ -60,7 +62,11 @@ def _look_for_idle(
 ) -> None:
     left_out = {name for line in key.lines for name in line.matched}
     named = [card for name, card in cards.items() if name not in left_out]
-    used = frozenset(
+    complain_of_idle_threads(words, path, named, _used(key), problems)
+
+
+def _used(key: Key) -> frozenset[str]:
+    """The numbers of all its threads."""
+    return frozenset(
         colour.number for line in key.lines for needle in line.threads.values() for colour in needle
     )
-    complain_of_idle_threads(words, path, named, used, problems)

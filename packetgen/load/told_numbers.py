@@ -2,7 +2,7 @@
 number is old, mostly."""
 
 import re
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Collection, Iterator, Mapping, Sequence
 from dataclasses import replace
 from functools import lru_cache
 
@@ -12,15 +12,22 @@ from packetgen.load.words import said, shown
 from packetgen.model import ThreadCard
 
 _NUMBER = r"[A-Za-z]{0,2}\d{1,5}[A-Za-z]?"
+# A number in brackets behind a name, one that is called so, and one that follows it straight, which is believed only if a
+# card has it.
+_BEHIND = ("after", "said", "straight")
 # What stands before a name and counts something is shorter: '12 green stitches'. Our own choice.
 _COUNTS = re.compile(r"\d{1,2}")
 
 
 def complain_of_told_numbers(
-    text: str, path: str, cards: Sequence[ThreadCard], problems: Problems
+    text: str,
+    path: str,
+    cards: Sequence[ThreadCard],
+    problems: Problems,
+    used: Collection[str] = (),
 ) -> None:
-    """Advice on 'Wet plank (119)' and '119 wet plank' where no card has that number for that name. Of a chart only the
-    list at its head is looked at."""
+    """Advice on 'Wet plank (119)', '119 wet plank' and 'wet plank 119' where no card has that number for that name. Of a
+    chart only the list at its head is looked at. `used` are numbers that the key has."""
     found = tuple(_told(text, path.endswith(".txt"), cards))
     known = _numbers_of(cards) if found else {}
     for place, number, one in found:
@@ -35,9 +42,15 @@ def complain_of_told_numbers(
             if told:  # here too: it is one slip, and told once
                 problems.take([replace(told[0], place=Place(path, *place))])
                 continue
+            called = [
+                f", or {said(card.colours[number].name)}, which is {said(number)}"
+                for card in cards
+                if number in used and number in card.colours
+            ]
             problems.add(
                 Place(path, *place),
                 "number-told-other",
+                other=next(iter(called), ""),
                 told=said(" ".join(one[0].split()).removeprefix("# ")),
                 name=said(name),
                 number=said(own),
@@ -56,9 +69,11 @@ def _told(
         of_line, beside = _sought(tuple(sorted(names, key=lambda name: (-len(name), name))))
         whole = of_line.fullmatch(line)
         for one in (whole,) if chart and whole else () if chart else beside.finditer(line):
-            side = "before" if chart or not one["after"] else "after"
+            side = next((side for side in _BEHIND if not chart and one[side]), "before")
             number = one[side]
-            if number and (chart or side == "after" or not _COUNTS.fullmatch(number)):
+            counts = side in ("before", "straight") and number and _COUNTS.fullmatch(number)
+            strange = side == "straight" and not any(number in card.colours for card in cards)
+            if number and (chart or not counts) and not strange:
                 yield (row, one.start(side) + 1), number, one
 
 
@@ -71,7 +86,9 @@ def _sought(names: tuple[str, ...]) -> tuple[re.Pattern[str], re.Pattern[str]]:
     return (
         re.compile(rf"#\s+\S\s+{before}{name}\s*", re.IGNORECASE),
         re.compile(
-            rf"(?<![\w#])(?:{before})?{name}\b(?:\s*\((?P<after>{_NUMBER})\))?", re.IGNORECASE
+            rf"(?<![\w#])(?:{before})?{name}\b(?:\s*\((?P<after>{_NUMBER})\)|,?\s+no\.?\s+(?P<said>{_NUMBER})(?!\w)"
+            rf"|\s+(?P<straight>{_NUMBER})(?![\w%-]|\.\d|\s+(?:stitch|row|column|cross|times|mm\b|cm\b|in\b|m\b)))?",
+            re.IGNORECASE,
         ),
     )
 

@@ -1,7 +1,7 @@
 """Paints that the steps name for a part, and coats of them, beside those that it has."""
 
 import re
-from collections.abc import Iterable, Iterator
+from collections.abc import Collection, Iterable, Iterator, Mapping
 
 from packetgen.diagnostics import Problems, place_in
 from packetgen.load.number_words import COUNTED, counted_number
@@ -71,15 +71,28 @@ def complain_of_told_paints(
                 "faces": " and ".join(dict.fromkeys(coat.faces for coat in coats)),
             }
             problems.add(place_in(steps, found.start(), path), "step-face-other", **facts)
-    for found in (*named.finditer(steps), *onto.finditer(steps)):
-        of_part = own[found["part"].casefold()]
-        if found["paint"].casefold() not in map(str.casefold, of_part):
-            facts = {
-                "said": said(" ".join(found[0].split())),
-                "part": said(found["part"]),
-                "own": listed(of_part, "and"),
-            }
-            problems.add(place_in(steps, found.start(), path), "step-paint-other", **facts)
+    wrong = [
+        found
+        for found in (*named.finditer(steps), *onto.finditer(steps))
+        if found["paint"].casefold() not in map(str.casefold, own[found["part"].casefold()])
+    ]
+    if len(wrong) == 2 and all(_has(own, wrong[one], wrong[1 - one]) for one in (0, 1)):
+        first, other = sorted(wrong, key=lambda found: found.start())
+        facts = {"part": said(first["part"]), "other": said(other["part"])}
+        problems.add(place_in(steps, first.start(), path), "step-paints-exchanged", **facts)
+        return
+    for found in wrong:
+        facts = {
+            "said": said(" ".join(found[0].split())),
+            "part": said(found["part"]),
+            "own": listed(own[found["part"].casefold()], "and"),
+        }
+        problems.add(place_in(steps, found.start(), path), "step-paint-other", **facts)
+
+
+def _has(own: Mapping[str, Collection[str]], one: re.Match[str], other: re.Match[str]) -> bool:
+    """Whether the part that one tells of has the paint that the other tells."""
+    return other["paint"].casefold() in map(str.casefold, own[one["part"].casefold()])
 
 
 def complain_of_told_coats(
