@@ -328,8 +328,8 @@ def test_the_words_say_where_on_the_wood_the_panel_lies():
     whole = full_size(series(SPRIG, finish=finish), figures(SPRIG, finish))
     said = " ".join(whole.pages[-1].words)
     assert (
-        "On the part “board” it lies 0.59 in (1.5 cm) from the left edge, 0.59 in (1.5 cm) from the right edge, "
-        "0.59 in (1.5 cm) from the upper edge and 0.79 in (2.0 cm) from the lower edge." in said
+        "On the part “board” it lies 0.59 in (15 mm) from the left edge, 0.59 in (15 mm) from the right edge, "
+        "0.59 in (15 mm) from the upper edge and 0.79 in (20 mm) from the lower edge." in said
     )
 
 
@@ -341,7 +341,7 @@ def test_the_words_say_where_on_the_wood_the_panel_lies():
         (rectangle(0.01, 0.01, 190, 179.99), "Its edges are those of the board."),
         (
             rectangle(0, 20, 190, 180),
-            "On the part “board” it reaches the left edge, the right edge and the lower edge and lies 0.79 in (2.0 cm) from the upper edge.",
+            "On the part “board” it reaches the left edge, the right edge and the lower edge and lies 0.79 in (20 mm) from the upper edge.",
         ),
         (
             ((20, 0), (170, 0), (190, 90), (170, 180), (20, 180), (0, 90)),
@@ -367,8 +367,8 @@ def test_of_a_panel_on_two_planks_the_words_say_where_it_lies_on_the_whole_piece
     finish = replace(finish, parts=planks)
     said = " ".join(full_size(series(SPRIG, finish=finish), figures(SPRIG, finish)).pages[-1].words)
     assert (
-        "On the whole piece it lies 0.59 in (1.5 cm) from the left edge, 0.59 in (1.5 cm) from the right edge, "
-        "0.59 in (1.5 cm) from the upper edge and 0.79 in (2.0 cm) from the lower edge." in said
+        "On the whole piece it lies 0.59 in (15 mm) from the left edge, 0.59 in (15 mm) from the right edge, "
+        "0.59 in (15 mm) from the upper edge and 0.79 in (20 mm) from the lower edge." in said
     )
 
 

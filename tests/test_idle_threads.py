@@ -63,3 +63,18 @@ def test_a_number_that_no_card_has_is_told_where_it_looks_like_theirs():
 
 def test_each_thread_is_told_once():
     assert told("M170, and M170.\nM170 haw") == ["1:1 'M170'"]
+
+
+def test_a_name_of_several_words_that_no_line_of_the_key_has_is_told_where_one_stitches_in_it():
+    of = card(clay_pipe="G47", old_stave="G12", hail="G50", stave="G51")
+
+    def said(notes: str) -> list[str]:
+        problems = Problems()
+        complain_of_idle_threads(notes, "fern/stitching.md", [of], ["G12"], problems)
+        return [f"{one.place.column} {one.wrong.partition(',')[0]}" for one in problems]
+
+    assert said("Fill the staves in clay pipe, then in old stave.") == [
+        "20 'G47' is clay pipe of Bramble"
+    ]
+    assert said("The clay pipe is old. Walk in hail.") == []
+    assert said("If you like, work it in clay pipe instead.") == []

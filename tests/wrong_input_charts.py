@@ -476,7 +476,7 @@ CASES = (
                 "  - {date: 2026-11-25, note: First issue.}\n  - {date: 2026-10-25, note: Second issue.}",
             )
         },
-        "series/garden-year/fern/pattern.yaml:28:12: the revision of 2026-10-25 stands after that of 2026-11-25; mend the day",
+        "series/garden-year/fern/pattern.yaml:28:12: the revision of 2026-10-25 stands after that of 2026-11-25; mend the day, to 2026-11-25 or later",
     ),
     Case(
         "a photograph that tells where it was taken",

@@ -5,6 +5,8 @@ Each case changes one thing in the tiny content folder and stands beside every l
 
 # ruff: noqa: E501 - the lines of output stand whole, as an author sees them
 
+import re
+
 from tests.content_builder import (
     CHART,
     CLOTH,
@@ -589,6 +591,16 @@ CASES = (
             CHART: "# A fern\n# r  E2 brick\nrrbb\nrk..\n",
         },
         "series/garden-year/fern/pattern.yaml:9:13: Moss Stranded has no colour 'E2', named here and on line 11 and line 2 of fern/chart.txt; write 'E9', which has the name that your remark says, 'brick', or mend its number on the card",
+    ),
+    Case(
+        "no space behind the colon of a key line with one thread",
+        {
+            SERIES: TINY[SERIES].replace("  - {name: spool, card: spool, strands: 1}\n", ""),
+            PATTERN: re.sub(r", spool(: (\[.*?\]|\"..\"))?", "", TINY[PATTERN]).replace(
+                "  r: {moss", "  r:{moss"
+            ),
+        },
+        "series/garden-year/fern/pattern.yaml:9:3: no space stands after the colon of 'r'; put one there: r: {moss: E2}",
     ),
     Case(
         "a list above the chart that says what the key no longer has",

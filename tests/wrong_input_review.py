@@ -135,18 +135,21 @@ CASES = (
     ),
     review_case(
         "a link to a host that is nobody's",
-        {f"{FERN}/story.md": "By [the lock](https://lock.example.org/gate).\n"},
+        {
+            f"{FERN}/story.md": "By [the lock](https://lock.example.org/gate) the fern grew for twelve years, in the wet wall "
+            "below the upper gate, and nobody ever took it away.\n"
+        },
         f"{FERN}/story.md:1:4: advice: the link is at lock.example.org, a name that is kept for examples, so nobody comes to a page of yours; write your own site's address, or take it out",
     ),
     review_case(
         "a link in a value to a host that is nobody's",
-        {SERIES: TINY[SERIES] + 'licence: "By [me](https://lock.example.org/gate)."\n'},
-        f"{SERIES}:19:10: advice: a link in 'licence' is at lock.example.org, a name that is kept for examples, so nobody comes to a page of yours; write your own site's address, or take it out",
+        {SERIES: ("licence: For your own stitching.", 'licence: "By [me](https://lock.example.org/gate)."')},
+        f"{SERIES}:16:10: advice: a link in 'licence' is at lock.example.org, a name that is kept for examples, so nobody comes to a page of yours; write your own site's address, or take it out",
     ),
     review_case(
         "an address of one's own below a name that is kept for examples",
         {SERIES: TINY[SERIES] + "address: https://fern.example.org/\n"},
-        f"{SERIES}:19:10: advice: 'address' is at fern.example.org, a name that is kept for examples, so nobody comes to a page of yours; write your own site's address, or take it out while there is no site, and lay aside what then asks for it",
+        f"{SERIES}:19:10: advice: 'address' is at fern.example.org, a name that is kept for examples, so nobody comes to a page of yours; write your own site's address, or take it out while there is no site, and lay aside templates-unaddressed if it then comes",
     ),
     review_case(
         "thanks to somebody who was made up",

@@ -12,6 +12,9 @@ from packetgen.model import Colour, ThreadCard
 # Of figures and letters, as 'M170': what is shorter, or of figures alone, may count or measure something.
 _NUMBER = re.compile(r"(?<![\w#.,/-])(?=\w*\d)(?=\w*[A-Za-z])\w{3,7}(?![\w-])", re.ASCII)
 _THREAD = re.compile(r"\bthreads?\s+(?:no\.?\s*)?(?P<number>\w*\d\w*)(?![\w-])", re.IGNORECASE)
+_PROPOSED = re.compile(
+    r"\b(?:not|never|instead|without|if|may|might|could|would|or)\b", re.IGNORECASE
+)
 _SERIES = 3  # numbers of a card with the same letters and as many figures, of which another is seen to be one: our own choice
 _COUNTS = re.compile(r"[1-9]\d?")  # '12 white stitches': our own choice
 
@@ -23,7 +26,7 @@ def complain_of_idle_threads(
     used: Collection[str],
     problems: Problems,
 ) -> None:
-    """Advice on 'M170', 'thread 119' and '119 wet plank' in a text where that is a thread of one of the cards and not one
+    """Advice on 'M170', 'thread 119', '119 wet plank' and 'in wet plank' in a text where that is a thread of one of the cards and not one
     of the numbers that the key has `used`, in any thread set; and on 'thread 999' where no card has it. Of a chart only
     the list at its head is looked at."""
     threads = {
@@ -50,7 +53,8 @@ def complain_of_idle_threads(
                     facts = {"number": said(number), "cards": _none_of(cards)}
                     facts["hint"] = _meant(number, used)
                     problems.add(place, "thread-told-none", **facts)
-        for column, number in (*_alone(line), *called, *_with_names(line, threads)):
+        by_name = [] if remarks_only else _by_name(line, threads, used)
+        for column, number in (*_alone(line), *called, *_with_names(line, threads), *by_name):
             if number in threads and number not in used and number not in told:
                 told.add(number)
                 colour, card = threads[number]
@@ -92,6 +96,25 @@ def _alone(line: str) -> list[tuple[int, str]]:
 def _called(line: str) -> list[tuple[int, str]]:
     """'thread 131'."""
     return [(one.start("number") + 1, one["number"]) for one in _THREAD.finditer(line)]
+
+
+def _by_name(
+    line: str, threads: Mapping[str, tuple[Colour, ThreadCard]], used: Collection[str]
+) -> list[tuple[int, str]]:
+    """'in clay pipe', of a thread whose name has several words and is no other's: one word may be an everyday one."""
+    in_key = {colour.name.casefold() for number, (colour, _) in threads.items() if number in used}
+    found = []
+    for number, (colour, _) in threads.items():
+        name = colour.name.casefold()
+        if " " not in name or name in in_key or name not in line.casefold():
+            continue
+        words = r"\s+".join(map(re.escape, name.split()))
+        one = re.search(
+            rf"\b(?:in|with)\s+(?:the\s+)?(?P<name>{words})(?![\w-])", line, re.IGNORECASE
+        )
+        if one and not _PROPOSED.search(line):
+            found.append((one.start("name") + 1, number))
+    return found
 
 
 def _with_names(

@@ -401,7 +401,11 @@ def _revisions(filled: Filled, problems: Problems) -> tuple[Revision, ...]:
         if after["date"] < before["date"]:
             place = after.place_of("date")
             first = (before["note"] or "").casefold().startswith(_FIRST)
-            mend = "mend the day" if first else "put the oldest first, or mend the day"
+            mend = (
+                f"mend the day, to {before['date']} or later"
+                if first
+                else "put the oldest first, or mend the day"
+            )
             facts = {"date": after["date"], "before": before["date"], "mend": mend}
             problems.add(place, "revisions-order", **facts)
         elif (after["date"], after["note"]) == (before["date"], before["note"]):

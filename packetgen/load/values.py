@@ -345,21 +345,26 @@ def _map(kind: MapOf, node: Node, called: str, example: str, problems: Problems)
             example=example,
         )
         return Given(None, node.place, False)
-    entries = tuple(
-        (
-            key,
-            read_value(
-                kind.kind,
-                value,
-                said(key.value),
-                like_others(kind, node, key.value, value),
-                problems,
-            ),
-        )
-        for key, value in node.entries
-    )
+
+    def read(key: TextNode, value: Node) -> tuple[TextNode, Given]:
+        if run := _run_together(key, value):
+            facts = {"name": said(run[1]), "right": f"{run[1]}: {{{run[2]}: {shown(run['value'])}"}
+            problems.add(key.place, "space-left-out", **facts)
+            return replace(key, value=run[1]), Given(None, value.place, False)
+        like = like_others(kind, node, key.value, value)
+        return key, read_value(kind.kind, value, said(key.value), like, problems)
+
+    entries = tuple(read(key, value) for key, value in node.entries)
     whole = all(value.whole for _, value in entries) and not node.repeated
     return Given(entries, node.place, whole, repeated=node.repeated)
+
+
+def _run_together(key: TextNode, value: Node) -> re.Match[str] | None:
+    """'r:{moss: E2}', where no space parts the author's own name from the braces."""
+    text = value.value if isinstance(value, TextNode) else ""
+    return re.fullmatch(
+        r"([^\s:{}]+):\{([^\s:{}]+)\n(?P<value>[^{}]*\})\s*", f"{key.value}\n{text}"
+    )
 
 
 def _list(kind: ListOf, node: Node, called: str, example: str, problems: Problems) -> Given:

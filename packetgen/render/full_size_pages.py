@@ -15,7 +15,7 @@ from packetgen.model import FinishingPiece, Outline, Series
 from packetgen.nouns import listed
 from packetgen.reckon.figures import Figures
 from packetgen.reckon.outline import area_mm2, bounds, covers, perimeter_mm
-from packetgen.units import centimetres, inches
+from packetgen.units import inches, millimetres
 
 # A template that takes more pages is left out: nobody joins so many sheets to within a hair.
 MOST_PAGES = 9
@@ -181,4 +181,4 @@ def _away(panel: Outline, outline: Outline) -> str:
 
 
 def _both(mm: float) -> str:
-    return f"{inches(mm)} ({centimetres(mm)})"
+    return f"{inches(mm)} ({millimetres(mm)})"

@@ -71,7 +71,8 @@ _STEPS = """\
 2. Paint the parts before anything is joined.
 3. Screw the runners to the front from behind, and glue the knob below it.
 4. Glue the magnets where the template has them.
-5. Mount the stitching over card and wadding, cover its back with the backing fabric, and gather the trim round it.
+5. Mount the stitching over card and wadding, glue the steel washers to its back, cover that with the backing fabric, and
+   gather the trim round it.
 """
 _STITCHING = "Begin in the middle, and work the lines last.\n"
 
