@@ -149,7 +149,7 @@ CASES = (
     review_case(
         "an address of one's own below a name that is kept for examples",
         {SERIES: TINY[SERIES] + "address: https://fern.example.org/\n"},
-        f"{SERIES}:19:10: advice: 'address' is at fern.example.org, a name that is kept for examples, so nobody comes to a page of yours; write your own site's address, or take it out while there is no site, and lay aside templates-unaddressed if it then comes",
+        f"{SERIES}:19:10: advice: 'address' is at fern.example.org, a name that is kept for examples, so nobody comes to a page of yours; write your own site's address, or take it out while there is no site, and lay templates-unaddressed aside if told",
     ),
     review_case(
         "thanks to somebody who was made up",
