@@ -465,6 +465,18 @@ CASES = (
         "finishes/shelf/finish.yaml:4:12: the panel reaches beyond the wood, its corner 0,100 by 63.64 mm; keep each of its corners on a part, or look whether a corner of 'back' was lost",
     ),
     Case(
+        "a part with as many coats as another has",
+        {
+            FINISH: TINY[FINISH].replace(
+                "paints:\n",
+                rail("0,0 120,0 120,10 0,10", "0,120").replace("coats: 2", "coats: 3")
+                + "paints:\n",
+            ),
+            "finishes/shelf/steps.md": "1. Saw the back.\n2. Give the rail two coats of sage, and the back two.\n",
+        },
+        "finishes/shelf/steps.md:2:13: advice: here stands 'rail two coats', and in finish.yaml 'rail' has 3; mend the number here, or 'coats' there",
+    ),
+    Case(
         "two parts, each with the other's paint in the steps",
         {
             FINISH: TINY[FINISH].replace(

@@ -184,6 +184,11 @@ FIGURES: dict[str, Fault] = {
         "let the two paints change places here, or in finish.yaml",
         Level.ADVICE,
     ),
+    "step-part-coats": Fault(
+        "here stands {said}, and in finish.yaml {part} has {own}",
+        "mend the number here, or 'coats' there",
+        Level.ADVICE,
+    ),
     "step-face-other": Fault(
         "the step says {said}, and in finish.yaml that paint of {part} is for its {faces}",
         "name that here, or mend 'faces' there",

@@ -176,6 +176,10 @@ WHY_FIGURES: dict[str, Why] = {
         "The steps paint each of two parts with what finish.yaml has for the other, by which the painting page of every packet goes.",
         "Let both say the same; or lay the advice aside in series.yaml.",
     ),
+    "step-part-coats": Why(
+        "The step gives a part other coats than finish.yaml, by which the painting page of every packet goes.",
+        "Let both say the same; or lay the advice aside in series.yaml, where the step means something else.",
+    ),
     "step-face-other": Why(
         "The step paints another face of a part than finish.yaml, by which the painting page of every packet goes.",
         "Let both say the same; or lay the advice aside in series.yaml, where the step means something else.",

@@ -14,6 +14,7 @@ from packetgen.load.counted_hardware import (
 )
 from packetgen.load.counted_parts import complain_of_counted_magnets, complain_of_counted_parts
 from packetgen.load.told_paints import (
+    complain_of_coats_of_parts,
     complain_of_told_coats,
     complain_of_told_paints,
     complain_of_told_spray,
@@ -81,6 +82,7 @@ def complain_of_steps(
     if parts is not None:
         complain_of_told_paints(parts, steps, path, problems)
         complain_of_told_coats(parts, steps, path, problems)
+        complain_of_coats_of_parts(parts, steps, path, problems)
         complain_of_counted_parts(parts, hardware_names(filled), steps, path, problems)
         complain_of_long_hardware(filled, _longest_mm(parts), problems)
         complain_of_scant_hardware(filled, parts, steps, problems)

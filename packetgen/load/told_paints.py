@@ -126,6 +126,31 @@ def complain_of_told_coats(
             problems.add(place_in(steps, start, path), "step-coats-other", **facts)
 
 
+def complain_of_coats_of_parts(
+    parts: Iterable[Part], steps: str, path: str, problems: Problems
+) -> None:
+    """Advice on 'give the sill two coats' where other parts have so many, and the sill has not."""
+    own: dict[str, set[int]] = {}
+    for part in parts:
+        own.setdefault(part.name.casefold(), set()).update(coat.coats for coat in part.painted)
+    every = set().union(*own.values()) if own else set()
+    named = re.compile(
+        rf"(?<![\w-])(?P<part>{_any_of(own)})\s+(?:gets?\s+|has\s+|with\s+|in\s+)?{COUNTED}\s+(?:(?:thin|light|even|full|good)\s+)?coats\b",
+        re.IGNORECASE,
+    )
+    for sentence in _SENTENCE.finditer(steps):
+        for found in named.finditer(steps, sentence.start(), sentence.end()):
+            number, of_part = counted_number(found["number"]), own[found["part"].casefold()]
+            if _NO_COLOUR.search(sentence[0]) or number not in every or number in of_part:
+                continue
+            facts = {
+                "said": said(" ".join(found[0].split())),
+                "part": said(found["part"]),
+                "own": " and ".join(map(str, sorted(of_part))),
+            }
+            problems.add(place_in(steps, found.start(), path), "step-part-coats", **facts)
+
+
 def _coats_alone(steps: str) -> Iterator[re.Match[str]]:
     """'three coats' of which is not said of what, in sentences that speak of paint alone."""
     for sentence in _SENTENCE.finditer(steps):
