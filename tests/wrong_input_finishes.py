@@ -5,7 +5,7 @@ Each case changes one thing in the tiny content folder and stands beside every l
 
 # ruff: noqa: E501 - the lines of output stand whole, as an author sees them
 
-from tests.content_builder import FINISH, PATTERN, TINY
+from tests.content_builder import FINISH, PATTERN, TINY, cut
 from tests.wrong_input_case import Case
 
 _PANEL = "outline: 0,0 100,0 100,100 0,100"
@@ -61,7 +61,23 @@ _GABLED = (
 )
 
 
+# A rail in another paint than the back.
+_RAIL_IN_CRESS = TINY[FINISH].replace(
+    "paints:\n",
+    rail("0,0 120,0 120,10 0,10", "0,120").replace("paint: sage", "paint: cress")
+    + 'paints:\n  - {name: cress, hex: "#d8c48a", put_on_with: brush, covers: 10 m2 per litre, dries_in: 1 h, tin: 100 ml}\n',
+)
+
 CASES = (
+    Case(
+        "no parts at all, and steps that speak of them",
+        {
+            FINISH: cut(FINISH, "parts:", "paints:", "parts: []\n")
+            + "hardware:\n  - {name: wood screw, pieces: 2, size: 3 × 5 mm}\n",
+            "finishes/shelf/steps.md": "1. Drive the two screws through the back, and give it two coats of sage.\n",
+        },
+        "finishes/shelf/finish.yaml:8:8: 'parts' has no entries; write at least one, for example parts: [{name: backboard, outline: ...}]",
+    ),
     Case(
         "a corner of the panel with two figures exchanged",
         {FINISH: (_PANEL, "outline: 0,0 100,0 100,108 0,180")},
@@ -479,11 +495,7 @@ CASES = (
     Case(
         "two parts, each with the other's paint in the steps",
         {
-            FINISH: TINY[FINISH].replace(
-                "paints:\n",
-                rail("0,0 120,0 120,10 0,10", "0,120").replace("paint: sage", "paint: cress")
-                + 'paints:\n  - {name: cress, hex: "#d8c48a", put_on_with: brush, covers: 10 m2 per litre, dries_in: 1 h, tin: 100 ml}\n',
-            ),
+            FINISH: _RAIL_IN_CRESS,
             "finishes/shelf/steps.md": "1. Paint the rail in sage, and the back in cress.\n",
         },
         "finishes/shelf/steps.md:1:14: advice: the steps give 'rail' and 'back' each the other's paint; let the two paints change places here, or in finish.yaml",
@@ -491,11 +503,7 @@ CASES = (
     Case(
         "a step that paints a part with another of the paints",
         {
-            FINISH: TINY[FINISH].replace(
-                "paints:\n",
-                rail("0,0 120,0 120,10 0,10", "0,120").replace("paint: sage", "paint: cress")
-                + 'paints:\n  - {name: cress, hex: "#d8c48a", put_on_with: brush, covers: 10 m2 per litre, dries_in: 1 h, tin: 100 ml}\n',
-            ),
+            FINISH: _RAIL_IN_CRESS,
             "finishes/shelf/steps.md": "1. Saw the rail and the back.\n2. Paint the rail in cress, and the back\n   in cress too; the back with two thin coats of cress, and two coats of cress over the back.\n",
         },
         "finishes/shelf/steps.md:2:37: advice: here stands 'back in cress', and in finish.yaml 'back' is painted with 'sage'; name that here, or mend 'paint' there",

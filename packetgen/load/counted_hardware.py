@@ -6,6 +6,7 @@ from collections.abc import Iterable
 from packetgen.diagnostics import Problems, place_in
 from packetgen.load.number_words import COUNTED, counted_number
 from packetgen.load.piece_words import mm_said
+from packetgen.load.prose_words import SENTENCE, any_of
 from packetgen.load.values import Filled
 from packetgen.load.words import said
 from packetgen.model import Part
@@ -135,9 +136,8 @@ def complain_of_scant_hardware(
     for part in parts:
         wide_mm, high_mm = (max(side) - min(side) for side in zip(*part.outline))
         thick_mm[part.name.casefold()] = min(part.thickness_mm, wide_mm, high_mm)
-    names = "|".join(map(re.escape, sorted(thick_mm, key=len, reverse=True)))
     through = re.compile(
-        rf"\bthrough\s+(?:the\s+|each\s+|both\s+)?(?P<part>{names})s?\b", re.IGNORECASE
+        rf"\bthrough\s+(?:the\s+|each\s+|both\s+)?(?P<part>{any_of(thick_mm)})s?\b", re.IGNORECASE
     )
     entries = [one.value for one in filled.each("hardware") if one.value is not None]
     for line in entries:
@@ -147,7 +147,7 @@ def complain_of_scant_hardware(
         kind = line["name"].casefold().split()[-1]
         length_mm = float(length[1]) * MM_PER_UNIT[length[2]]
         alike = [one for one in entries if (one["name"] or "").casefold().endswith(kind)]
-        for sentence in re.finditer(r"[^.!?]+", steps):
+        for sentence in SENTENCE.finditer(steps):
             found = through.search(sentence[0])
             spoken_of = re.search(rf"\b{re.escape(kind)}", sentence[0], re.IGNORECASE)
             if len(alike) > 1 or not found or not spoken_of:

@@ -7,8 +7,8 @@ from packetgen.diagnostics import Place, Problems
 from packetgen.load.astray import without_astray
 from packetgen.load.examples import (
     complain_of_example_remark,
+    complain_of_example_words,
     complain_of_examples,
-    complain_of_invitations,
 )
 from packetgen.load.files import ContentFolder
 from packetgen.load.prose_days import complain_of_days
@@ -81,5 +81,5 @@ def read_markdown(folder: ContentFolder, path: str, problems: Problems) -> str |
             check_links(text, report)
             complain_of_slips(text, report)
             complain_of_days(text, report)
-            complain_of_invitations(text, path, folder.for_review)
+            complain_of_example_words(text, path, folder.for_review)
     return text

@@ -113,7 +113,7 @@ def examples_in(node: Node, field: str = "", within: str = "") -> Iterator[Left]
             yield from examples_in(value, name.value, field)
 
 
-def complain_of_invitations(text: str, path: str, problems: Problems) -> None:
+def complain_of_example_words(text: str, path: str, problems: Problems) -> None:
     """Advice on each line of Markdown that only asks for the author's words; where there is none, on each link to what is
     nobody's."""
     lines = text.split("\n")

@@ -46,7 +46,7 @@ def load_finishes(folder: ContentFolder, problems: Problems) -> Mapping[str, Fin
         complain_of_steps(
             filled,
             None if None in paints.values() else all_sure(paints.values()),
-            None if None in parts else all_sure(parts),
+            None if None in parts or not parts else all_sure(parts),
             steps or "",
             f"{path}/steps.md",
             problems,

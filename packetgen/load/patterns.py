@@ -27,12 +27,12 @@ from packetgen.load.occasions import read_occasion
 from packetgen.load.once import Once
 from packetgen.load.photos import FILES, photo_hints, photo_in, photographer_in
 from packetgen.load.references import resolve
-from packetgen.load.shape_pattern import PATTERN
+from packetgen.load.shape_pattern import ON_THE_CHART, PATTERN
 from packetgen.load.stitches import Threads
 from packetgen.load.strange_keys import Sets
 from packetgen.load.sure import all_sure, sure
 from packetgen.load.symbols_file import read_symbols, with_kept
-from packetgen.load.told_in_texts import ON_THE_CHART, complain_of_texts
+from packetgen.load.told_in_texts import complain_of_texts
 from packetgen.load.values import Filled
 from packetgen.load.words import said, shown
 from packetgen.load.worked import read_worked

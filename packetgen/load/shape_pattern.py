@@ -31,6 +31,9 @@ _THREAD = Group(
     ),
 )
 
+# What lies on a chart beside its stitches, as pattern.yaml calls it.
+ON_THE_CHART = ("backstitch", "long_stitch", "lazy_daisies", "french_knots", "beads", "close_ups")
+
 KEY_LINE = Group(
     "a key line",
     (

@@ -5,6 +5,7 @@ from collections import Counter
 from collections.abc import Iterable, Sequence
 
 from packetgen.diagnostics import Problems, place_in
+from packetgen.load.prose_words import any_of
 from packetgen.load.words import said
 from packetgen.model import KeyLine
 
@@ -22,11 +23,8 @@ def complain_of_told_counts(
             colour.name.casefold() for needle in line.threads.values() for colour in needle
         }:
             stitches[name] += of_mark[line.mark]
-    if not stitches:
-        return
-    names = "|".join(map(re.escape, sorted(stitches, key=len, reverse=True)))
     counted = re.compile(
-        rf"{_COUNT}\s+stitches\s+(?:of|in)\s+(?:the\s+)?(?:\w*\d\w*\s+)?(?P<name>{names})(?![\w-])",
+        rf"{_COUNT}\s+stitches\s+(?:of|in)\s+(?:the\s+)?(?:\w*\d\w*\s+)?(?P<name>{any_of(stitches)})(?![\w-])",
         re.IGNORECASE,
     )
     for found in counted.finditer(notes):

@@ -57,7 +57,7 @@ def complain_of_steps(
     problems: Problems,
 ) -> None:
     """Advice on the `steps` in the file `path`, and on hardware that they do not fit. `paints` and `parts` are None where
-    one of them could not be read: of them nothing is said then."""
+    there are none, or one could not be read: of them nothing is said then."""
     _complain_of_glue(filled, steps, path, problems)
     _complain_of_no_magnets(filled, steps, path, problems)
     _complain_of_no_backing(steps, path, problems)

@@ -16,8 +16,6 @@ from packetgen.load.told_strands import complain_of_told_strands
 from packetgen.model import ThreadCard, ThreadSet
 
 NOTES = "stitching.md"
-# What lies on a chart beside its stitches, as pattern.yaml calls it.
-ON_THE_CHART = ("backstitch", "long_stitch", "lazy_daisies", "french_knots", "beads", "close_ups")
 
 
 def complain_of_texts(

@@ -4,6 +4,7 @@ import re
 from collections.abc import Collection
 
 from packetgen.diagnostics import Problems, place_in
+from packetgen.load.prose_words import SENTENCE
 from packetgen.load.words import said
 
 # What lies on a chart, by its name in pattern.yaml → what people call it.
@@ -13,7 +14,6 @@ _CALLED = {
     "french_knots": r"french knots?",
     "beads": r"beads?",
 }
-_SENTENCE = re.compile(r"[^.!?]+")
 _WITHOUT = re.compile(
     r"\b(?:no|not|never|nor|neither|without|instead|if|may|might|could|can|like)\b|n't\b",
     re.IGNORECASE,
@@ -28,7 +28,7 @@ def complain_of_told_kinds(
     for name, called in _CALLED.items():
         if name in on_chart or (name == "backstitch" and "long_stitch" in on_chart):
             continue
-        for sentence in _SENTENCE.finditer(notes):
+        for sentence in SENTENCE.finditer(notes):
             found = re.search(rf"\b{called}\b", sentence[0], re.IGNORECASE)
             if found and not _WITHOUT.search(sentence[0]):
                 facts = {"said": said(" ".join(found[0].split())), "name": said(name)}

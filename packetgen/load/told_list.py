@@ -5,7 +5,7 @@ import re
 from collections.abc import Iterator, Mapping, Sequence
 
 from packetgen.diagnostics import Place, Problems
-from packetgen.load.words import said
+from packetgen.load.words import counted, said
 from packetgen.model import Colour, KeyLine, ThreadCard
 
 _LISTED = re.compile(r"# (?P<mark>\S)  (?P<words>\S[^,]*)(?P<rest>.*)")
@@ -37,7 +37,7 @@ def complain_of_list(
             mark=said(listed["mark"]),
             told=said(listed["words"]),
             key=said(now),
-            more=f", and of {more} more other threads too" if more else "",
+            more=f", and another thread for {counted(more, 'more mark')}" if more else "",
             right=f"# {listed['mark']}  {now}{listed['rest']}",
         )
     return "\n".join(rows)

@@ -5,14 +5,15 @@ from collections.abc import Collection, Iterable, Iterator, Mapping
 
 from packetgen.diagnostics import Problems, place_in
 from packetgen.load.number_words import COUNTED, counted_number
+from packetgen.load.prose_words import SENTENCE, any_of
 from packetgen.load.words import listed, said
 from packetgen.model import Paint, Part
 
+_THIN = r"(?:(?:thin|light|even|full|good)\s+)?"  # as coats are
 # Of which paint, comes behind it.
-_COATS_OF = rf"(?:{COUNTED}\s+(?:(?:thin|light|even|full|good)\s+)?coats?\s+of\s+)?(?:the\s+)?"
-_SENTENCE = re.compile(r"[^.!?]+")
+_COATS_OF = rf"(?:{COUNTED}\s+{_THIN}coats?\s+of\s+)?(?:the\s+)?"
 _COATS = re.compile(
-    rf"{COUNTED}\s+(?:(?:thin|light|even|full|good)\s+)?coats(?:\s+of\s+paint)?(?!\s+of\b)(?![\w-])",
+    rf"{COUNTED}\s+{_THIN}coats(?:\s+of\s+paint)?(?!\s+of\b)(?![\w-])",
     re.IGNORECASE,
 )
 _NO_COLOUR = re.compile(
@@ -46,13 +47,13 @@ def complain_of_told_paints(
     if not paints:
         return
     named = re.compile(
-        rf"(?<![\w-])(?P<part>{_any_of(own)})\s+(?:(?:is|are)\s+(?:painted\s+)?|painted\s+)?(?:in|with)\s+{_COATS_OF}"
-        rf"(?P<paint>{_any_of(paints)})(?![\w-])",
+        rf"(?<![\w-])(?P<part>{any_of(own)})\s+(?:(?:is|are)\s+(?:painted\s+)?|painted\s+)?(?:in|with)\s+{_COATS_OF}"
+        rf"(?P<paint>{any_of(paints)})(?![\w-])",
         re.IGNORECASE,
     )
     onto = re.compile(
-        rf"(?<![\w-])(?P<paint>{_any_of(paints)})\s+(?:over|on|onto|to)\s+(?:the\s+)?"
-        rf"(?:(?P<face>front|back|edges)\s+of\s+(?:the\s+)?)?(?P<part>{_any_of(own)})(?![\w-])",
+        rf"(?<![\w-])(?P<paint>{any_of(paints)})\s+(?:over|on|onto|to)\s+(?:the\s+)?"
+        rf"(?:(?P<face>front|back|edges)\s+of\s+(?:the\s+)?)?(?P<part>{any_of(own)})(?![\w-])",
         re.IGNORECASE,
     )
     for found in onto.finditer(steps):
@@ -108,7 +109,7 @@ def complain_of_told_coats(
         return
     named = re.compile(
         rf"{COUNTED}\s+coats?\s+(?:of\s+)?(?:the\s+)?"
-        rf"(?P<paint>{_any_of(coats)})(?![\w-])",
+        rf"(?P<paint>{any_of(coats)})(?![\w-])",
         re.IGNORECASE,
     )
     of_one = {found.start(): found for found in named.finditer(steps)}
@@ -135,10 +136,10 @@ def complain_of_coats_of_parts(
         own.setdefault(part.name.casefold(), set()).update(coat.coats for coat in part.painted)
     every = set().union(*own.values()) if own else set()
     named = re.compile(
-        rf"(?<![\w-])(?P<part>{_any_of(own)})\s+(?:gets?\s+|has\s+|with\s+|in\s+)?{COUNTED}\s+(?:(?:thin|light|even|full|good)\s+)?coats\b",
+        rf"(?<![\w-])(?P<part>{any_of(own)})\s+(?:(?:gets?|has|with|in)\s+)?{COUNTED}\s+{_THIN}coats\b",
         re.IGNORECASE,
     )
-    for sentence in _SENTENCE.finditer(steps):
+    for sentence in SENTENCE.finditer(steps):
         for found in named.finditer(steps, sentence.start(), sentence.end()):
             number, of_part = counted_number(found["number"]), own[found["part"].casefold()]
             if _NO_COLOUR.search(sentence[0]) or number not in every or number in of_part:
@@ -153,7 +154,7 @@ def complain_of_coats_of_parts(
 
 def _coats_alone(steps: str) -> Iterator[re.Match[str]]:
     """'three coats' of which is not said of what, in sentences that speak of paint alone."""
-    for sentence in _SENTENCE.finditer(steps):
+    for sentence in SENTENCE.finditer(steps):
         if not _NO_COLOUR.search(sentence[0]):
             yield from _COATS.finditer(steps, sentence.start(), sentence.end())
 
@@ -174,15 +175,10 @@ def complain_of_told_spray(
     ways = {way.put_on_with for paint in paints for way in paint.ways}
     if not ways or "spray" in ways:
         return
-    for sentence in _SENTENCE.finditer(steps):
+    for sentence in SENTENCE.finditer(steps):
         found = _SPRAYED.search(sentence[0])
         if found and not _NO_PAINT.search(sentence[0]):
             facts = {"said": said(" ".join(found[0].split()))}
             start = sentence.start() + found.start()
             problems.add(place_in(steps, start, path), "step-sprays", **facts)
             return
-
-
-def _any_of(names: Iterable[str]) -> str:
-    """The longest first: 'small pot' before 'pot'."""
-    return "|".join(map(re.escape, sorted(names, key=lambda name: (-len(name), name))))

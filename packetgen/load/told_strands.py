@@ -20,7 +20,8 @@ def complain_of_told_strands(
     problems: Problems,
 ) -> None:
     """Advice on 'three strands' where nothing in the pattern is worked with so many, no thread has them, and they are not
-    what is left of one. `on_chart` is what lies on the chart beside its stitches; beads are sewn on with any number."""
+    what is left of one. `on_chart` is what lies on the chart beside its stitches; beads
+    are taken to be sewn on with as many as lines."""
     used, beside = set[int](), set[int]()
     for one in sets:
         of_kinds = {

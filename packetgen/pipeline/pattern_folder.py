@@ -21,7 +21,7 @@ from packetgen.load.cards import Cards, load_threads
 from packetgen.load.examples import is_example_chart
 from packetgen.load.files import ContentFolder
 from packetgen.load.references import resolve
-from packetgen.load.told_in_texts import ON_THE_CHART
+from packetgen.load.shape_pattern import ON_THE_CHART
 from packetgen.load.yaml_nodes import GroupNode, ListNode, Node, read_nodes
 from packetgen.model import ThreadCard
 from packetgen.starting.left_over import lines_of_example

@@ -5,7 +5,7 @@ from collections.abc import Sequence
 from packetgen.bring.key_text import entry, word
 from packetgen.diagnostics import Problems
 from packetgen.load.examples import Left, complain_of_left
-from packetgen.load.told_in_texts import ON_THE_CHART
+from packetgen.load.shape_pattern import ON_THE_CHART
 from packetgen.load.yaml_nodes import GroupNode, ListNode
 from packetgen.model import Pattern
 from packetgen.starting import LEAST, MOST
