@@ -303,6 +303,20 @@ CASES = (
         "finishes/shelf/finish.yaml:19:9: advice: 'rail', at 0,129, stands 9 mm away from the nearest other part; mend that, so that the two touch, as at 0,120",
     ),
     Case(
+        "a gap of a few millimetres, where nothing hangs",
+        also("0,0 120,0 120,10 0,10", "0,122")
+        | {"finishes/shelf/steps.md": "1. Fix the rail below the back.\n"},
+        "finishes/shelf/finish.yaml:19:9: advice: 'rail', at 0,122, stands 2 mm away from the nearest other part; mend that, so that the two touch, as at 0,120",
+    ),
+    Case(
+        "a gap of a few millimetres in a piece that hangs, between two parts that a step joins",
+        also("0,0 120,0 120,10 0,10", "0,124")
+        | {
+            "finishes/shelf/steps.md": "1. Peg the rail to the back.\n2. Hang it by a cord; tie the cord to the back.\n"
+        },
+        "finishes/shelf/finish.yaml:19:9: advice: 'rail', at 0,124, stands 4 mm away from the nearest other part; mend that, so that the two touch, as at 0,120",
+    ),
+    Case(
         "a screw whose two measures changed places",
         {
             FINISH: TINY[FINISH]
@@ -344,7 +358,15 @@ CASES = (
             FINISH: TINY[FINISH] + "hardware:\n  - {name: wood screw, pieces: 2, size: 3 × 5 mm}\n",
             "finishes/shelf/steps.md": "1. Screw through the back with the two screws.\n",
         },
-        "finishes/shelf/finish.yaml:28:41: advice: 'wood screw' of 5 mm goes 'through the back' in a step, which is 6 mm thick, and so does not come out of it; write a longer one, or mend the step",
+        "finishes/shelf/finish.yaml:28:41: advice: 'wood screw' of 5 mm goes 'through the back' in a step, which is 6 mm thick, and so holds in nothing behind it; write one of 9 mm or more, or mend the step",
+    ),
+    Case(
+        "a screw that hardly comes out of the board that it goes through",
+        {
+            FINISH: TINY[FINISH] + "hardware:\n  - {name: wood screw, pieces: 2, size: 3 × 7 mm}\n",
+            "finishes/shelf/steps.md": "1. Screw through the back with the two screws.\n",
+        },
+        "finishes/shelf/finish.yaml:28:41: advice: 'wood screw' of 7 mm goes 'through the back' in a step, which is 6 mm thick, and so holds in nothing behind it; write one of 9 mm or more, or mend the step",
     ),
     Case(
         "two hooks of one",

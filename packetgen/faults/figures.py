@@ -140,8 +140,8 @@ FIGURES: dict[str, Fault] = {
         Level.ADVICE,
     ),
     "hardware-scant": Fault(
-        "{name} of {size} goes {said} in a step, which is {thick} thick, and so does not come out of it",
-        "write a longer one, or mend the step",
+        "{name} of {size} goes {said} in a step, which is {thick} thick, and so holds in nothing behind it",
+        "write one of {enough} or more, or mend the step",
         Level.ADVICE,
     ),
     "hardware-unlisted": Fault(

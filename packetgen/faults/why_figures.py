@@ -131,8 +131,8 @@ WHY_FIGURES: dict[str, Why] = {
         "Let steps and hardware agree. Where the others are spare, say so in the steps, or lay the advice aside in series.yaml.",
     ),
     "hardware-scant": Why(
-        "A step drives a screw, a nail or the like through a part, and by the lengths in finish.yaml it is no longer than that part "
-        "is thick, whichever way the part lies; so it holds nothing behind it.",
+        "A step drives a screw, a nail or the like through a part, and by the lengths in finish.yaml it is shorter than one and a "
+        "half times that part's thickness, whichever way the part lies; so it hardly comes out of it, and holds nothing.",
         "Correct the length, or the thickness of the part; where the step means something else, lay the advice aside in "
         "series.yaml.",
     ),
@@ -350,9 +350,10 @@ WHY_FIGURES: dict[str, Why] = {
         "Exchange the two numbers; or lay the advice aside in series.yaml, where what stands alone hangs on cord or wire.",
     ),
     "part-apart": Why(
-        "Where its at says, the part stands beside all others, or further below or above them than it is long itself "
-        "or than 30 mm, so it would be joined to nothing: mostly two numbers that have changed places, a digit too many or a comma in "
-        "another place. A part without an at stands at 0,0. What hangs on cord hangs nearer.",
+        "Where its at says, the part stands more than 1 mm away from all others, so it would be joined to nothing: mostly two "
+        "numbers that have changed places, a digit too many or a comma in another place. A part without an at stands at 0,0. "
+        "Where cord, wire or a hinge is named in the piece's texts or its hardware, gaps of up to 5 mm are let be, and one below or "
+        "above of up to its own length or 30 mm, unless a step glues or screws the two to one another.",
         "Correct its at: it is where the 0,0 of the part's own outline stands in the drawing of the whole.",
     ),
     "part-joint-narrow": Why(

@@ -26,6 +26,9 @@ _TWO_SIDES = re.compile(
     re.ASCII,
 )
 _LEAST = 3  # letters of a word that names a piece
+# How long, in thicknesses of the part that it goes through, what is to hold in the wood behind is at least; our own
+# choice, below what is common practice.
+_HOLDS = 1.5
 THE = re.compile(r"\b(?:the|all|both)\s+\Z", re.IGNORECASE)
 _OTHERS = re.compile(r"\b(?:other|further|remaining)\s+\Z", re.IGNORECASE)
 
@@ -131,7 +134,7 @@ def complain_of_long_hardware(filled: Filled, longest_mm: float, problems: Probl
 def complain_of_scant_hardware(
     filled: Filled, parts: Iterable[Part], steps: str, problems: Problems
 ) -> None:
-    """Advice on a screw and the like that does not come out of a part through which a step drives it, however it lies."""
+    """Advice on a screw and the like that comes hardly out of a part through which a step drives it, however it lies."""
     thick_mm = {}
     for part in parts:
         wide_mm, high_mm = (max(side) - min(side) for side in zip(*part.outline))
@@ -152,9 +155,11 @@ def complain_of_scant_hardware(
             spoken_of = re.search(rf"\b{re.escape(kind)}", sentence[0], re.IGNORECASE)
             if len(alike) > 1 or not found or not spoken_of:
                 continue
-            if length_mm <= (thick := thick_mm[found["part"].casefold()]):
+            thick = thick_mm[found["part"].casefold()]
+            if length_mm < (enough_mm := _HOLDS * thick):
                 facts = {"name": said(line["name"]), "size": length[0], "said": said(found[0])}
-                problems.add(line.place_of("size"), "hardware-scant", **facts, thick=mm_said(thick))
+                facts |= {"thick": mm_said(thick), "enough": mm_said(enough_mm)}
+                problems.add(line.place_of("size"), "hardware-scant", **facts)
                 return
 
 

@@ -1,7 +1,5 @@
 """What is wrong with the wood below the panel of a finishing piece; then how its parts stand together is looked at."""
 
-import re
-
 from packetgen.diagnostics import Problems
 from packetgen.load.panel_on_wood import (
     LARGE,
@@ -30,11 +28,6 @@ from packetgen.nouns import listed
 
 # A drawing program that counts in pixels has 96 to the inch (CSS Values and Units, level 3, 5.2).
 _MM_A_PX = 25.4 / 96
-# What a part hangs by, in the hardware or the steps.
-_HUNG = re.compile(
-    r"\b(?:cord|string|twine|rope|wire|chain|ribbon|hook|ring|loop|hinge|eyelet|screw eye|thong|leather)",
-    re.IGNORECASE,
-)
 Corner = tuple[float, float]
 
 _SIDES = ("to the left", "above", "to the right", "below")
@@ -43,8 +36,8 @@ _SIDES = ("to the left", "above", "to the right", "below")
 def complain_of_places(
     filled: Filled, parts: tuple[Part, ...], texts: str, problems: Problems
 ) -> None:
-    """Whether there is wood below the panel and none before it, and whether the parts touch; `texts` may tell that one
-    is hung up."""
+    """Whether there is wood below the panel and none before it, and whether the parts touch; `texts` tell how
+    they are joined."""
     panel = filled["panel"]
     if panel is None or panel["outline"] is None or not parts:
         return
@@ -58,8 +51,7 @@ def complain_of_places(
             return
         _look_at_corners(panel, parts, problems)
         _look_at_middle(panel, parts, problems)
-        hung = bool(_HUNG.search(texts))
-        complain_of_parts(filled, panel, parts, hung, problems)
+        complain_of_parts(filled, panel, parts, texts, problems)
         return
     corner = f"its corner {point_said(beyond.at)} by {mm_said(beyond.most_mm)}"
     sides = [

@@ -1,5 +1,6 @@
 """What is wrong with how the parts of a finishing piece stand together, and before its panel."""
 
+import re
 from collections.abc import Sequence
 
 from packetgen.diagnostics import Problems
@@ -17,9 +18,18 @@ from packetgen.load.placed_parts import (
     standing_apart,
     turned_about,
 )
+from packetgen.load.prose_words import SENTENCE, any_of
 from packetgen.load.values import Filled
 from packetgen.load.words import counted, said
 from packetgen.model import Part
+
+# What a part hangs by, in the hardware or the steps.
+_HUNG = re.compile(
+    r"\b(?:cord|string|twine|rope|wire|chain|ribbon|hook|ring|loop|hinge|eyelet|screw eye|thong|leather)",
+    re.IGNORECASE,
+)
+# What joins wood to wood, where it touches.
+_JOINED = re.compile(r"\b(?:glue|screw|nail|peg|dowel|pin|tack)(?:s|d|ed)?\b", re.IGNORECASE)
 
 
 def has_place(part: Filled) -> bool:
@@ -27,9 +37,11 @@ def has_place(part: Filled) -> bool:
 
 
 def complain_of_parts(
-    filled: Filled, panel: Filled, parts: tuple[Part, ...], hung: bool, problems: Problems
+    filled: Filled, panel: Filled, parts: tuple[Part, ...], texts: str, problems: Problems
 ) -> None:
-    """Whether each stands where the others leave it room, told at its 'at'."""
+    """Whether each stands where the others leave it room, told at its 'at'; `texts` tell how they are joined, and
+    whether anything is hung up."""
+    hung = bool(_HUNG.search(texts))
     kept_free = [area.value["outline"] for area in panel.each("keep_out") if area.whole]
     stand = [one.value for one in filled.each("parts")]
     all_over = over_panel(panel["outline"], kept_free, parts)
@@ -77,7 +89,7 @@ def complain_of_parts(
     apart = tuple(standing_apart(panel["outline"], parts, hung=True))
     number = turned_about(parts) if not apart else None
     if not apart and number is None:
-        apart = tuple(standing_apart(panel["outline"], parts, hung))
+        apart = tuple(standing_apart(panel["outline"], parts, hung, _joined(texts, parts)))
     if number is not None:
         at, other = stand[number]["at"], ""
         for far in standing_apart(panel["outline"], parts, hung=False):
@@ -120,6 +132,18 @@ def complain_of_parts(
                 other=said(stand[joint.other]["name"]),
                 at=point_said(joint.at_mm),
             )
+
+
+def _joined(texts: str, parts: Sequence[Part]) -> tuple[frozenset[int], ...]:
+    """The numbers of parts of which a sentence tells that they are glued or screwed to one another."""
+    names = [part.name.casefold() for part in parts]
+    speaks_of = re.compile(rf"\b({any_of(names)})s?\b")
+    joints = []
+    for sentence in SENTENCE.findall(texts):
+        if _JOINED.search(sentence) and not _HUNG.search(sentence):
+            found = speaks_of.findall(sentence.casefold())
+            joints.append(frozenset(names.index(name) for name in found))
+    return tuple(joints)
 
 
 def _moved_by(at: Point, by: Point) -> str:

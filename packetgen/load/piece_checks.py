@@ -43,7 +43,7 @@ def complain_of_piece(
     _look_at_border(filled, problems)
     if parts is not None:
         named = [one.value["name"] or "" for one in filled.each("hardware") if one.value]
-        texts = " ".join([filled["about"] or "", *named, steps])
+        texts = ". ".join([filled["about"] or "", *named, steps])
         complain_of_places(filled, parts, texts, problems)
 
 

@@ -1,6 +1,6 @@
 """Whether the parts of a finishing piece stand where they can: beside its panel, and together."""
 
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Collection, Iterable, Iterator, Sequence
 from dataclasses import dataclass, replace
 
 from shapely import Polygon, unary_union
@@ -14,8 +14,8 @@ ROUNDED_MM = 0.5
 # So far a part may lie over the edge of the panel: there only the card's border and the trim are below it.
 _EDGE_MM = 5
 # What is hung up on cord or wire hangs no further away, and no further than it is long; next to nothing counts as
-# so long.
-_HUNG_MM, _LEAST_LONG_MM = 30, 5
+# so long. What is glued or screwed touches.
+_HUNG_MM, _LEAST_LONG_MM, _TOUCHES_MM = 30, 5, 1
 # A layer of wood carries the panel if it reaches below so much of it, and fills half.
 _REACHES, _FILLS = 0.9, 0.5
 _TWIN = 0.6  # of a part, that another of its outline hardly lies over on purpose
@@ -194,10 +194,12 @@ def doubled(parts: Sequence[Part]) -> Iterator[tuple[int, int]]:
             yield number, first
 
 
-def standing_apart(panel: Outline, parts: Sequence[Part], hung: bool) -> Iterator[Apart]:
+def standing_apart(
+    panel: Outline, parts: Sequence[Part], hung: bool, joined: Collection[frozenset[int]] = ()
+) -> Iterator[Apart]:
     """The parts that neither touch another nor lie at the panel, and likewise those that touch only one another,
     beyond gaps that may be meant: where anything is `hung` up, that is what stands below or above others; what
-    stands beside them is not."""
+    stands beside them is not, nor what is `joined` to others, by their numbers."""
     placed = [placed_part(part) for part in parts]
     shape = Polygon(panel)
     groups = touching(placed)
@@ -206,12 +208,8 @@ def standing_apart(panel: Outline, parts: Sequence[Part], hung: bool) -> Iterato
         others = [other for number, other in enumerate(placed) if number not in group]
         if not one.intersects(shape):
             gap_mm = _gap_mm(one, others)
-            left, top, right, bottom = one.bounds
-            hangs = hung and any(
-                left < other.bounds[2] and other.bounds[0] < right for other in others
-            )
-            long = max(right - left, bottom - top) if hangs else 0
-            if gap_mm > min(_HUNG_MM, max(_LEAST_LONG_MM, long)):
+            fixed = any(joint & set(group) and joint - set(group) for joint in joined)
+            if gap_mm > (_may_hang_mm(one, others) if hung and not fixed else _TOUCHES_MM):
                 part = parts[group[0]]
                 by_itself = Polygon(part.outline)
                 twice = (
@@ -222,6 +220,14 @@ def standing_apart(panel: Outline, parts: Sequence[Part], hung: bool) -> Iterato
                 nearer = _nearer(one, others, gap_mm) if len(group) == 1 else None
                 meant = _meant(group[0], parts, others, nearer) if len(group) == 1 else ()
                 yield Apart(group[0], group[1:], gap_mm, meant, twice, nearer)
+
+
+def _may_hang_mm(one: BaseGeometry, others: Sequence[Polygon]) -> float:
+    """How far from the others it may hang on cord."""
+    left, top, right, bottom = one.bounds
+    hangs = any(left < other.bounds[2] and other.bounds[0] < right for other in others)
+    long = max(right - left, bottom - top) if hangs else 0
+    return min(_HUNG_MM, max(_LEAST_LONG_MM, long))
 
 
 def _meant(

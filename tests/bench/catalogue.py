@@ -54,7 +54,7 @@ wadding_inset: 1 mm
 parts:
   - {name: front, outline: "0,0 280,0 280,280 0,280", thickness: 6 mm, paint: leaf mould, coats: 2}
   - {name: runner, outline: "0,0 20,0 20,260 0,260", at: "-20,10", thickness: 9 mm, pieces: 2, paint: whitewash, coats: 2}
-  - {name: knob, outline: "0,0 24,0 24,24 0,24", at: "128,282", thickness: 12 mm, paint: whitewash, coats: 2}
+  - {name: knob, outline: "0,0 24,0 24,24 0,24", at: "128,280", thickness: 12 mm, paint: whitewash, coats: 2}
 paints:
   - {name: leaf mould, hex: "#8f9a7c", put_on_with: brush, covers: 10 m2 per litre, dries_in: 2 h, tin: 100 ml}
   - {name: whitewash, hex: "#f1eee4", put_on_with: brush, covers: 10 m2 per litre, dries_in: 2 h, tin: 50 ml}
