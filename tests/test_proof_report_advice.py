@@ -264,6 +264,9 @@ def test_enough_thread_is_praised_with_what_is_left_over():
     assert not any(short.startswith("one of each colour") for short in praised(of))
 
 
+OF_SYMBOLS = "on the chart symbols tell apart what colours alone do not, to any eyes"
+
+
 def test_colours_are_praised_only_when_all_eyes_tell_them_apart():
     assert "colours told apart by any eyes" in praised(figures(pattern(*MANY), piece()))
     red, green = Colour("R", "brick path", "#a9522f"), Colour("G", "box hedge", "#43642c")
@@ -273,10 +276,8 @@ def test_colours_are_praised_only_when_all_eyes_tell_them_apart():
     )
     of = figures(pattern("mm", "tt", key=key), piece())
     assert "colours told apart by any eyes" not in praised(of)
-    assert "on the chart colour and symbol together told apart by any eyes" in praised(of)
-    assert "on the chart colour and symbol together told apart by any eyes" not in praised(
-        of, "symbols-alike"
-    )
+    assert OF_SYMBOLS in praised(of)
+    assert OF_SYMBOLS not in praised(of, "symbols-alike")
 
 
 def test_of_clear_symbols_the_two_most_alike_are_told_by_the_names_of_their_colours():

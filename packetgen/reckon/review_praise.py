@@ -116,7 +116,9 @@ def _colours(figures: Figures, codes: Collection[str]) -> Iterator[Praise]:
             "To no eyes are two lines of its key alike in both colour and symbol as the chart prints them (tried for "
             "protanopia, deuteranopia and tritanopia); two skeins may be alike all the same."
         )
-        yield Praise("on the chart colour and symbol together told apart by any eyes", words)
+        yield Praise(
+            "on the chart symbols tell apart what colours alone do not, to any eyes", words
+        )
 
 
 def _thread(figures: Figures) -> Iterator[Praise]:
