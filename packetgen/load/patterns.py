@@ -2,8 +2,6 @@
 
 from collections.abc import Mapping
 from dataclasses import dataclass
-from difflib import get_close_matches
-from itertools import pairwise
 
 from packetgen.diagnostics import Place, Problems
 from packetgen.load.alike_lines import tell_alike
@@ -16,6 +14,7 @@ from packetgen.load.chart import (
     unused_marks,
 )
 from packetgen.load.close_ups import Marks
+from packetgen.load.credits import check_credits, credit
 from packetgen.load.documents import read_document, read_markdown
 from packetgen.load.files import ContentFolder, valid_id
 from packetgen.load.grid import CHART_FILES, chart_file, read_chart
@@ -27,6 +26,7 @@ from packetgen.load.occasions import read_occasion
 from packetgen.load.once import Once
 from packetgen.load.photos import FILES, photo_hints, photo_in, photographer_in
 from packetgen.load.references import resolve
+from packetgen.load.revisions import read_revisions
 from packetgen.load.shape_pattern import ON_THE_CHART, PATTERN
 from packetgen.load.stitches import Threads
 from packetgen.load.strange_keys import Sets
@@ -45,15 +45,11 @@ from packetgen.model import (
     KeyLine,
     MatchedSet,
     Pattern,
-    Revision,
     Stitch,
     ThreadSet,
 )
 
 IN_ORDER = ", in the order of series.yaml too"
-
-# Share of letters in common from which on two names are taken for one: our own choice.
-_ONE_NAME = 0.9
 
 
 @dataclass(frozen=True)
@@ -124,9 +120,9 @@ def load_pattern(
         check_marks(drawn, tuple(marks), key.places, unused, problems)
     if key is not None:
         tell_alike(key.alike, unused, problems)
-    revisions = _revisions(filled, problems)
+    revisions = read_revisions(filled, problems)
     _check_given(filled, problems)
-    _check_credits(filled, around.designers, problems)
+    check_credits(filled, around.designers, problems)
     photographer, photo_awaited = photographer_in(folder, path, filled, problems)
     aside = read_laid_aside(filled, problems)
     texts = {"story.md": story, "stitching.md": notes}
@@ -157,9 +153,9 @@ def load_pattern(
         also_finished_as=tuple(dict.fromkeys(one.value for one in filled.each("also_finished_as"))),
         knots=worked.knots,
         beads=worked.beads,
-        model_stitcher=_credit(filled, "model_stitcher"),
-        finisher=_credit(filled, "finisher"),
-        dyer=_credit(filled, "dyer"),
+        model_stitcher=credit(filled, "model_stitcher"),
+        finisher=credit(filled, "finisher"),
+        dyer=credit(filled, "dyer"),
         photographer=photographer,
         photo_awaited=photo_awaited,
         trim_hex=filled["trim_hex"],
@@ -221,30 +217,6 @@ def _check_given(filled: Filled, problems: Problems) -> None:
 def _remarked(chart: str | None) -> str | None:
     """A chart's file where it has remarks at all; of millions of rows nobody looks for them one by one."""
     return chart if chart and (chart.startswith("#") or "\n#" in chart) else None
-
-
-def _check_credits(
-    filled: Filled, designers: Mapping[str, Designer | None] | None, problems: Problems
-) -> None:
-    """Advice on the short name of a designer, which would be printed as it stands, and on a name that is nearly hers, or
-    another's of the credits."""
-    credits: Filled | None = filled["credits"]
-    others = {one.name: "among the designers" for one in (designers or {}).values() if one}
-    for name, given in credits.given.items() if credits else ():
-        known = (designers or {}).get(given.value) if isinstance(given.value, str) else None
-        if known and known.name != given.value:
-            facts = {"said": said(given.value), "name": shown(known.name)}
-            problems.add(given.place, "credit-by-id", **facts, craft=name)
-        elif isinstance(given.value, str) and given.value not in others:
-            if near := get_close_matches(given.value, others, n=1, cutoff=_ONE_NAME):
-                facts = {"said": said(given.value), "near": said(near[0]), "where": others[near[0]]}
-                problems.add(given.place, "credit-near", **facts)
-            others[given.value] = "among the credits"
-
-
-def _credit(filled: Filled, name: str) -> str:
-    name_given: str = filled["credits"][name] if filled["credits"] else ""
-    return name_given
 
 
 def _chart_name(
@@ -389,27 +361,3 @@ def _swapped(filled: Filled, model: str, source: str) -> str:
     in_key = [sum(name in line.given for line in lines) for name in (model, source)]
     right = f"matched: {{{shown(source)}: {shown(model)}}}"
     return f"the two have changed places: write {right}" if in_key[0] and not in_key[1] else ""
-
-
-_FIRST = "first issue"  # as notes of it begin
-
-
-def _revisions(filled: Filled, problems: Problems) -> tuple[Revision, ...]:
-    revisions = [one.value for one in filled.each("revisions") if one.value is not None]
-    dated = [one for one in revisions if one["date"] is not None]
-    for before, after in pairwise(dated):
-        if after["date"] < before["date"]:
-            place = after.place_of("date")
-            first = (before["note"] or "").casefold().startswith(_FIRST)
-            mend = (
-                f"mend the day, to {before['date']} or later"
-                if first
-                else "put the oldest first, or mend the day"
-            )
-            facts = {"date": after["date"], "before": before["date"], "mend": mend}
-            problems.add(place, "revisions-order", **facts)
-        elif (after["date"], after["note"]) == (before["date"], before["note"]):
-            problems.add(after.place_of("date"), "revision-twice")
-        elif (note := after["note"] or "").casefold().startswith(_FIRST):
-            problems.add(after.place_of("note"), "revision-first", note=said(note))
-    return tuple(Revision(one["date"], one["note"], one.place_of("date")) for one in revisions)

@@ -1,0 +1,37 @@
+"""Who made a pattern: its credits, and advice on names in them that are nearly those of others."""
+
+from collections.abc import Mapping
+from difflib import get_close_matches
+
+from packetgen.diagnostics import Problems
+from packetgen.load.values import Filled
+from packetgen.load.words import said, shown
+from packetgen.model import Designer
+
+# Share of letters in common from which on two names are taken for one: our own choice.
+_ONE_NAME = 0.9
+
+
+def check_credits(
+    filled: Filled, designers: Mapping[str, Designer | None] | None, problems: Problems
+) -> None:
+    """Advice on the short name of a designer, which would be printed as it stands, and on a name that is nearly hers, or
+    another's of the credits."""
+    credits: Filled | None = filled["credits"]
+    others = {one.name: "among the designers" for one in (designers or {}).values() if one}
+    for name, given in credits.given.items() if credits else ():
+        known = (designers or {}).get(given.value) if isinstance(given.value, str) else None
+        if known and known.name != given.value:
+            facts = {"said": said(given.value), "name": shown(known.name)}
+            problems.add(given.place, "credit-by-id", **facts, craft=name)
+        elif isinstance(given.value, str) and given.value not in others:
+            if near := get_close_matches(given.value, others, n=1, cutoff=_ONE_NAME):
+                facts = {"said": said(given.value), "near": said(near[0]), "where": others[near[0]]}
+                problems.add(given.place, "credit-near", **facts)
+            others[given.value] = "among the credits"
+
+
+def credit(filled: Filled, name: str) -> str:
+    """The name that stands for a craft, as 'finisher'; empty where there is none."""
+    name_given: str = filled["credits"][name] if filled["credits"] else ""
+    return name_given
