@@ -1,5 +1,6 @@
 """What is cut for mounting a design."""
 
+from dataclasses import replace
 from math import cos, hypot, pi, radians, sin
 
 import pytest
@@ -7,7 +8,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from packetgen.cautions import CAUTIONS
-from packetgen.model import Magnets, Trim
+from packetgen.model import Hardware, Magnets, Trim
 from packetgen.reckon.mounting import (
     CARD_THICK_MM,
     WADDING_THICK_MM,
@@ -110,6 +111,33 @@ def test_the_author_s_cautions_come_first_and_none_comes_twice():
     listed = precautions(piece(cautions=("dust", "blades")))
     assert listed[:2] == ("dust", "blades")
     assert len(listed) == len(set(listed))
+
+
+@pytest.mark.parametrize(
+    ("words", "caution"),
+    [
+        ("Fix it with hot-melt glue.", "hot glue"),
+        ("Hold it with a glue gun.", "hot glue"),
+        ("Wipe it with white spirit.", "solvents"),
+        ("Spray the back.", "spray paint"),
+        ("Sand every edge.", "dust"),
+        ("Saw the board.", "dust"),
+        ("Dissolve the dye powder.", "dye powder"),
+    ],
+)
+def test_what_a_step_speaks_of_is_warned_of_though_the_author_lists_nothing(words, caution):
+    bare = piece(cautions=(), magnets=Magnets(0, 10, 2, 18))
+    assert caution not in precautions(replace(bare, steps_markdown=""))
+    assert caution in precautions(replace(bare, steps_markdown=f"1. {words}"))
+
+
+def test_what_can_be_swallowed_is_warned_of():
+    assert "small parts" in precautions(piece(cautions=()))  # it has magnets and washers
+    bare = replace(piece(cautions=(), magnets=Magnets(0, 10, 2, 18)), hardware=())
+    assert "small parts" not in precautions(bare)
+    assert "small parts" in precautions(bare, beads=True)
+    screws = replace(bare, hardware=(Hardware("wood screw", 2, "3 × 16 mm"),))
+    assert "small parts" in precautions(screws)
 
 
 def test_the_caution_of_magnets_names_every_danger():

@@ -179,7 +179,7 @@ def test_a_designer_who_sells_on_paper_is_said_to(sells):
 
 def test_the_designers_part_has_shop_links_and_studio():
     page = Page(site_of(year())["designers.html"])
-    assert "The counter of Amber Lowe sells PDFs and printed patterns" in page.text
+    assert "The shop of Amber Lowe sells PDFs and printed patterns" in page.text
     assert "Sells printed patterns, and no PDFs; each pattern’s page says where." in page.text
     assert "Of the studio Two Tables, with Corin Vane." in page.text
     assert {AMBER.shop, NOTES.url} <= set(links(page))

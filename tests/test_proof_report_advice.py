@@ -150,7 +150,7 @@ def test_a_colour_of_another_card_is_not_offered_and_not_taken_for_one():
     )
     of = figures(replace(plain, key=lines), piece(900, 900))
     (line,) = said(complain_of_little, (of,))
-    assert "no other Glint of the key would do for it" in line
+    assert "no other colour of Glint in the key would do for it" in line
     assert said(complain_of_alike, of) == []
 
 

@@ -348,7 +348,7 @@ def test_proof_tells_where_everything_stands(tmp_path):
     told = {problem.code: problem.place for problem in proof(build(tmp_path, changes)).problems}
     assert told["designer-idle"] == Place(SERIES, 13, 10)  # her id
     assert told["thread-set-unused"] == Place(SERIES, 7, 12)  # its name
-    assert told["credit-missing"] == Place(PATTERN)
+    assert told["credit-missing"] == Place(PATTERN, 23, 10)  # the credits that are there
     assert told["photo-missing"] == Place(PATTERN)
     assert told["paint-unused"] == Place(FINISH, 24, 12)  # its name
 

@@ -514,7 +514,7 @@ def test_a_designer_who_sells_and_names_no_counter_sells_at_her_own(site):
 
 def test_a_pattern_that_nobody_sells_yet_says_so():
     text = Page(site_of(stitching.series(stitching.pattern("mm")))["sprig/index.html"]).text
-    assert "No counter is named for this pattern yet" in text
+    assert "No shop is named for this pattern yet" in text
 
 
 def test_the_newest_revision_and_the_newest_notice_come_first(site):

@@ -339,7 +339,7 @@ def test_a_name_may_be_read_from_right_to_left():
 def test_how_a_designer_sells_is_said():
     html = site_of()["designers.html"]
     assert "Sells no PDFs." in part(html, "miriam")
-    assert "The counter of Isolde Fernsby sells PDFs and printed patterns." in part(html, "fernsby")
+    assert "The shop of Isolde Fernsby sells PDFs and printed patterns." in part(html, "fernsby")
     assert "Of the studio The Shed" in part(html, "fernsby")
     assert {"https://fernsby.example.org/", "https://letters.example.org/"} <= set(
         links(Page(html))

@@ -448,7 +448,7 @@ def test_a_free_pattern_shows_its_chart_with_a_key_and_says_that_it_costs_nothin
     html = page_of(GIFT, PACKET)
     text = text_of(html)
     assert "This pattern costs nothing. Its whole chart is on this page." in text
-    assert "Where to buy" not in text and "No counter" not in text
+    assert "Where to buy" not in text and "No shop" not in text
     chart = section(html, "chart")
     assert "M1 moss" in chart and "T1 clay" in chart and "C1 soot" in chart
     window = re.search('<div class="chart-window"[^>]*>', chart)[0]

@@ -37,6 +37,7 @@ from tests import (
     wrong_input_series,
     wrong_input_stitches,
     wrong_input_thread_cards,
+    wrong_input_told,
     wrong_input_values,
 )
 from tests.content_builder import (
@@ -71,6 +72,7 @@ CASES = (
     *wrong_input_reckoning.CASES,
     *wrong_input_series.CASES,
     *wrong_input_stitches.CASES,
+    *wrong_input_told.CASES,
     *wrong_input_thread_cards.CASES,
 )
 FOUND_AFTER_LOADING = {

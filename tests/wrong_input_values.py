@@ -626,7 +626,7 @@ CASES = (
     Case(
         "a pattern that is given away and sold",
         {PATTERN: ("sold_at:", "given_away: [chart]\nsold_at:")},
-        "series/garden-year/fern/pattern.yaml:24:13: this pattern is given away, and has a counter as well (line 25); take out 'given_away' if it is sold, or 'sold_at' if it costs nothing",
+        "series/garden-year/fern/pattern.yaml:24:13: this pattern is given away, and has a shop as well (line 25); take out 'given_away' if it is sold, or 'sold_at' if it costs nothing",
     ),
     Case(
         "a part of a pattern that cannot be given away",

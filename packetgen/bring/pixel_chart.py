@@ -67,8 +67,10 @@ def read_chart(
     codes, own = _codes(pixels, bool(notes), found)
     if found and found.framed and min(codes.shape):
         codes, cut = _without_frame(codes)
-        told += (f"what lies around the chart is left out{cut}",)
-    if isinstance(found, Found) and (cut_off := cut_edges(pixels.rgba, found)):
+        around = f"what lies around the chart is left out{cut}"
+        cut_off = cut_edges(pixels.rgba, found) if isinstance(found, Found) else ""
+        told += (f"{around}; of that, {cut_off}" if cut_off else around,)
+    elif isinstance(found, Found) and (cut_off := cut_edges(pixels.rgba, found)):
         told += (cut_off,)
     drawing = _drawing(codes, pixels, notes, isinstance(found, Comb), told, path, problems)
     return drawing and replace(drawing, own=own)

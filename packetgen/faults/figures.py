@@ -170,8 +170,33 @@ FIGURES: dict[str, Fault] = {
         Level.ADVICE,
     ),
     "step-parts-more": Fault(
-        "the step says {said}, and of parts called {of} there {are} in finish.yaml",
+        "the step says {said}, and of {of} there {are} in finish.yaml",
         "mend the number here, or the parts there",
+        Level.ADVICE,
+    ),
+    "step-measure-other": Fault(
+        "the step says {said}, and by finish.yaml {own}",
+        "mend one of the two",
+        Level.ADVICE,
+    ),
+    "step-time-short": Fault(
+        "the step says {said}, and {what} takes {own} by its {name} in finish.yaml",
+        "mend one of the two; what the label says counts",
+        Level.ADVICE,
+    ),
+    "step-cleans-other": Fault(
+        "the step says {said}, and by 'cleaned_with' in finish.yaml every paint wants {own}",
+        "mend one of the two; what the tin says counts",
+        Level.ADVICE,
+    ),
+    "step-order-other": Fault(
+        "the step puts {part} {said} {other}, and finish.yaml lists it {listed} that, from the back to the front",
+        "mend the word, or let the two change places in the list of parts",
+        Level.ADVICE,
+    ),
+    "trim-told-other": Fault(
+        "the step says {said}, and the 'kind' of the trim in finish.yaml is {own}",
+        "mend one of the two",
         Level.ADVICE,
     ),
     "step-magnets-other": Fault(
@@ -420,7 +445,7 @@ FIGURES: dict[str, Fault] = {
     ),
     "credit-missing": Fault(
         "the credits do not say {who}",
-        "add a line, for example credits: {names}, or lay this aside while no model is stitched",
+        "{mend}, or lay this aside while no model is stitched",
         Level.ADVICE,
     ),
     "photo-missing": Fault(

@@ -264,7 +264,7 @@ PATTERNS: dict[str, Fault] = {
     ),
     # what is sold and what is given away
     "given-and-sold": Fault(
-        "this pattern is given away, and has a counter as well (line {line})",
+        "this pattern is given away, and has a shop as well (line {line})",
         "take out 'given_away' if it is sold, or 'sold_at' if it costs nothing",
     ),
     # what was copied with a folder
@@ -289,6 +289,31 @@ PATTERNS: dict[str, Fault] = {
     "sets-one-card": Fault(
         "the thread sets {other} and {name} have the one card {card}, and none of the numbers in the keys for {name} is on it",
         "write the id of that set's own card",
+    ),
+    "size-told-other": Fault(
+        "here stands {said}, and the chart has {across} columns and {down} rows",
+        "mend the number, or leave it out: the page of sizes tells it",
+        Level.ADVICE,
+    ),
+    "colours-told-other": Fault(
+        "here stands {said}, and the key has {has}",
+        "mend the number, or leave it out",
+        Level.ADVICE,
+    ),
+    "count-told-none": Fault(
+        "here stands {said}, and the cloths of this pattern are of {own} to the inch",
+        "mend the number, or add that cloth to 'cloths' in pattern.yaml",
+        Level.ADVICE,
+    ),
+    "over-told-other": Fault(
+        "here stands {said}, and the cloths of this pattern are worked over {own}",
+        "mend the number, or 'over' of a cloth in pattern.yaml",
+        Level.ADVICE,
+    ),
+    "name-told-near": Fault(
+        "here stands {said}, and in the credits or among the designers {near}",
+        "look once more which of the two is right",
+        Level.ADVICE,
     ),
     "kind-told-none": Fault(
         "here stands {said}, and this pattern has no {name}",

@@ -166,6 +166,32 @@ WHY_FIGURES: dict[str, Why] = {
         "what is to saw.",
         "Let both say the same, or call the parts alike; where the step means other things, lay the advice aside in series.yaml.",
     ),
+    "step-measure-other": Why(
+        "The steps tell a length of the fold, the border, the wadding, the trim, the magnets, the hardware or the wood, and "
+        "finish.yaml has another, from which the packet reckons.",
+        "Correct the one that is wrong, or leave the length out of the step: the packet's tables have it. Where the step "
+        "means another length, lay the advice aside in series.yaml.",
+    ),
+    "step-time-short": Why(
+        "The steps give a coat of paint less time until the next one, or glue less time to cure, than its label says by "
+        "finish.yaml. What is held, clamped or pressed for a while is not meant.",
+        "Correct the one that is wrong, or leave the time out of the step: the painting page tells it.",
+    ),
+    "step-cleans-other": Why(
+        "The steps clean brushes in water where all paints of the piece want solvent, or in a solvent where all want water. "
+        "The painting page says what 'cleaned_with' has.",
+        "Correct the step, or cleaned_with of the paint, from the tin.",
+    ),
+    "step-order-other": Why(
+        "Parts are listed from the back to the front, and drawn so. A step puts one behind, or in front of, a part that it "
+        "laps, the other way about.",
+        "Correct the word in the step, or the order of the list.",
+    ),
+    "trim-told-other": Why(
+        "The steps call the trim straight or flat, round or twisted, gathered, ruffled or pleated, and its kind in finish.yaml, by "
+        "which its length is reckoned, is another.",
+        "Correct the one that is wrong.",
+    ),
     "step-magnets-other": Why(
         "The steps count magnets or washers, and the piece has another number of pairs. Every packet lists the pairs, and more of "
         "them where a heavy picture needs more.",

@@ -246,8 +246,9 @@ WHY_FILES: dict[str, Why] = {
         "Put each dash on a line of its own below the name.",
     ),
     "after-value": Why(
-        "Something follows a value that has ended, mostly after a closing quote.",
-        "Put the whole value between one pair of quotes.",
+        "Something follows a value that has ended: mostly after a closing quote, or a remark without its '#' after a closing "
+        "bracket.",
+        "Put the whole value between one pair of quotes, or '#' before the remark.",
     ),
     "quote-inside": Why(
         "Between quotes the next sign of the same kind closes the text, an apostrophe too, and the second of "

@@ -69,6 +69,30 @@ WHY_PATTERNS: dict[str, Why] = {
         "A thread set names the card of another, and the keys of the patterns have numbers of its own card.",
         "Write the id of its card: the name of its file in threads, without .yaml.",
     ),
+    "size-told-other": Why(
+        "The story or the notes tell how many stitches the design, chart or pattern is wide, high, or both, and the chart has "
+        "another number, with its bare edges and without.",
+        "Correct the number, or leave it out.",
+    ),
+    "colours-told-other": Why(
+        "The story or the notes count more colours than the key has, or say that the design has, needs, takes or uses "
+        "fewer.",
+        "Correct the number, or leave it out. Where other colours are meant, lay the advice aside in pattern.yaml.",
+    ),
+    "count-told-none": Why(
+        "The story or the notes speak of cloth of a count that no cloth of the pattern has, neither in threads nor in "
+        "stitches. What might be, or was once, is let be.",
+        "Correct the number, or add the cloth. Where another cloth is meant, lay the advice aside in pattern.yaml.",
+    ),
+    "over-told-other": Why(
+        "The story or the notes work over one thread or over two, and no cloth of the pattern is worked so.",
+        "Correct the number, or 'over' of the cloth.",
+    ),
+    "name-told-near": Why(
+        "The story or the notes name somebody who is called almost like a designer of the series, or one of the pattern's "
+        "credits: mostly a slip of a letter.",
+        "Correct the name that is wrong. Where two people are meant, lay the advice aside in pattern.yaml.",
+    ),
     "kind-told-none": Why(
         "The notes tell how to work backstitch, knots, daisies or beads, and the pattern has none: mostly they were copied from "
         "another pattern, or the lines are not written yet.",

@@ -67,7 +67,7 @@ WHY_REVIEW: dict[str, Why] = {
     ),
     "not-sold": Why(
         "The pattern's page tells where it can be bought, or that it costs nothing, and can tell neither.",
-        "Name a counter in sold_at, or say in given_away what anybody may have.",
+        "Name a shop in sold_at, or say in given_away what anybody may have.",
     ),
     "templates-unaddressed": Why(
         "A part with slopes or curves is sawn by its template, which a build puts beside the piece's page of the site. A "

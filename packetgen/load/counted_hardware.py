@@ -29,6 +29,7 @@ _LEAST = 3  # letters of a word that names a piece
 # How long, in thicknesses of the part that it goes through, what is to hold in the wood behind is at least; our own
 # choice, below what is common practice.
 _HOLDS = 1.5
+_PLACES = r"(?:through|into|in|at|on|for|to|from|below|above)"
 THE = re.compile(r"\b(?:the|all|both)\s+\Z", re.IGNORECASE)
 _OTHERS = re.compile(r"\b(?:other|further|remaining)\s+\Z", re.IGNORECASE)
 
@@ -51,19 +52,35 @@ def complain_of_counted_hardware(filled: Filled, steps: str, path: str, problems
         there_are = {"of": said(names[kind]), "are": are(number)}
         before = 0  # of the same kind, where a step counts others
         for found in counting(kind).finditer(steps):
-            told = counted_number(found["number"])
+            told = _with_more(found, kind, steps)
             others = _OTHERS.search(steps, 0, found.start())
             in_all = (told or 0) + (before if others else 0)
             before = max(before, in_all)
             if told is not None and in_all > number:
                 code = "hardware-others" if others else "hardware-short"
-                facts = {"said": said(found[0])} | there_are | ({"all": in_all} if others else {})
+                both = told != counted_number(found["number"])
+                facts = (
+                    {"said": said(f"{found[0]} and more, {told} in all" if both else found[0])}
+                    | there_are
+                    | ({"all": in_all} if others else {})
+                )
                 problems.add(place_in(steps, found.start(), path), code, **facts)
                 break
         else:
             if all_told := _all_that_are_told(kind, number, steps):
                 place = place_in(steps, all_told.start(), path)
                 problems.add(place, "hardware-left", said=said(all_told[0]), **there_are)
+
+
+def _with_more(found: re.Match[str], kind: str, steps: str) -> int | None:
+    """With those that its sentence counts behind an 'and': 'two screws through the lid and two through the foot' are 4."""
+    told = counted_number(found["number"])
+    sentence = SENTENCE.match(steps, found.end())
+    again = rf"\band\s+{COUNTED}(?:\s+(?:more|{re.escape(plural(kind))}))?\s+{_PLACES}\b"
+    more = re.search(again, sentence[0], re.IGNORECASE) if sentence else None
+    if told is None or more is None:
+        return told
+    return told + (counted_number(more["number"]) or 0)
 
 
 def _all_that_are_told(kind: str, number: int, steps: str) -> re.Match[str] | None:

@@ -16,8 +16,9 @@ def complain_of_counted_parts(
 ) -> None:
     """Advice where a step counts more parts of a kind than there are: 'eight slats' of seven. `hardware` are the names of
     what is bought, which may be called alike."""
-    pieces: dict[str, int] = {}
+    pieces = {"part": 0}
     for part in parts:
+        pieces["part"] += part.pieces
         kind = part.name.casefold().split()[-1]
         pieces[kind] = pieces.get(kind, 0) + part.pieces
     for kind, number in pieces.items():
@@ -25,7 +26,11 @@ def complain_of_counted_parts(
             continue
         for found in counting(kind).finditer(steps):
             if (counted_number(found["number"]) or 0) > number:
-                facts = {"said": said(found[0]), "of": said(kind), "are": are(number)}
+                facts = {
+                    "said": said(found[0]),
+                    "of": "parts" if kind == "part" else f"parts called {said(kind)}",
+                    "are": are(number),
+                }
                 problems.add(place_in(steps, found.start(), path), "step-parts-more", **facts)
                 break
 

@@ -32,7 +32,9 @@ from packetgen.load.stitches import Threads
 from packetgen.load.strange_keys import Sets
 from packetgen.load.sure import all_sure, sure
 from packetgen.load.symbols_file import read_symbols, with_kept
+from packetgen.load.told_design import complain_of_told_design
 from packetgen.load.told_in_texts import complain_of_texts
+from packetgen.load.told_names import complain_of_told_names
 from packetgen.load.values import Filled
 from packetgen.load.words import said, shown
 from packetgen.load.worked import read_worked
@@ -135,7 +137,7 @@ def load_pattern(
         return None
     in_order = all_sure(sure(sets).values())
     complain_of_remarks(text, sure(key).lines, in_order, problems)
-    return Pattern(
+    pattern = Pattern(
         id=name,
         title=filled["title"],
         about=filled["about"],
@@ -165,6 +167,7 @@ def load_pattern(
         trim_place=filled.place_of("trim_hex") if filled["trim_hex"] else None,
         about_place=filled.place_of("about") if filled["about"] else None,
         photo_alt_place=filled.place_of("photo_alt") if filled["photo_alt"] else None,
+        credits_place=filled.place_of("credits") if filled["credits"] else None,
         given_away=tuple(dict.fromkeys(one.value for one in filled.each("given_away"))),
         laid_aside=aside,
         sold_at=tuple(
@@ -177,6 +180,9 @@ def load_pattern(
         photo=photo,
         place=filled.place,
     )
+    complain_of_told_design(pattern, path, problems)
+    complain_of_told_names(pattern, path, around.designers, problems)
+    return pattern
 
 
 def _used(key: Key, unused: frozenset[str]) -> tuple[KeyLine, ...]:

@@ -40,6 +40,8 @@ _NO_SPACE = re.compile(
 _GOES_ON = re.compile(r"(?::|-|[|>][+-]?\d?)\s*(?:#.*)?$")  # a line below which something is set in
 _STEP = 2  # spaces that are usual for that
 _SPECIAL_SIGNS = ("!", "{", "[", "'", '"', "|", ">")
+# Behind it nothing can be meant but a remark: what has brackets, a colour, a number.
+_WHOLE_VALUE = re.compile(r"""[]}]\s*\Z|(["'])(?:#[0-9a-f]{3,8}|\d+)\1\s*\Z""", re.IGNORECASE)
 _BEHIND_A_TEXT = ("colon-missing", "indentation", "line-unclear", "after-value")
 _MERGED = re.compile(r"<{7}|={7}|>{7}")  # as programs that keep versions of a file mark them
 _NAME_AND_VALUE = "write a name, a colon, a space and the value"
@@ -195,7 +197,9 @@ def _explained(
     if "block scalar" in context:
         return Explained("bar-then-line", *here)
     if before.strip(" -"):
-        hint = _in_other_quotes(lines[here[0] - 1])
+        behind_whole = _WHOLE_VALUE.search(before)
+        remark = f"write {said(f'# {rest(here)}')} if it is a remark, or take it away"
+        hint = remark if behind_whole else _in_other_quotes(lines[here[0] - 1])
         return Explained("after-value", *here, {"said": said(rest(here)), "hint": hint})
     if "<block end>" in problem or "<document start>" in problem:
         return _indentation(here, lines, names)

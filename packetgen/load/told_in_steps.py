@@ -13,6 +13,8 @@ from packetgen.load.counted_hardware import (
     hardware_names,
 )
 from packetgen.load.counted_parts import complain_of_counted_magnets, complain_of_counted_parts
+from packetgen.load.told_measures import complain_of_told_measures
+from packetgen.load.told_order import complain_of_told_order
 from packetgen.load.told_paints import (
     complain_of_coats_of_parts,
     complain_of_told_coats,
@@ -21,6 +23,8 @@ from packetgen.load.told_paints import (
     complain_of_unlisted_coats,
 )
 from packetgen.load.told_steps import complain_of_told_steps
+from packetgen.load.told_times import complain_of_told_times
+from packetgen.load.told_ways import complain_of_told_cleaning, complain_of_told_trim
 from packetgen.load.unsaid_part import complain_of_unsaid_hardware, complain_of_unsaid_part
 from packetgen.load.values import Filled
 from packetgen.load.words import said
@@ -67,6 +71,9 @@ def complain_of_steps(
     complain_of_counted_hardware(filled, steps, path, problems)
     complain_of_unlisted_hardware(filled, steps, path, problems)
     complain_of_turned_hardware(filled, problems)
+    complain_of_told_measures(filled, parts, steps, path, problems)
+    complain_of_told_times(filled, paints, steps, path, problems)
+    complain_of_told_trim(filled["trim"], steps, path, problems)
     magnets = filled["magnets"]
     if magnets is not None and magnets["pairs"]:
         _complain_of_unplaced_magnets(steps, path, problems)
@@ -79,10 +86,12 @@ def complain_of_steps(
         )
         complain_of_unlisted_coats(bought, steps, path, problems)
         complain_of_told_spray(paints, steps, path, problems)
+        complain_of_told_cleaning(paints, steps, path, problems)
     if parts is not None:
         complain_of_told_paints(parts, steps, path, problems)
         complain_of_told_coats(parts, steps, path, problems)
         complain_of_coats_of_parts(parts, steps, path, problems)
+        complain_of_told_order(parts, steps, path, problems)
         complain_of_counted_parts(parts, hardware_names(filled), steps, path, problems)
         complain_of_long_hardware(filled, _longest_mm(parts), problems)
         complain_of_scant_hardware(filled, parts, steps, problems)

@@ -147,5 +147,6 @@ class Pattern:
     trim_place: Place | None = field(default=None, compare=False)  # of trim_hex
     about_place: Place | None = field(default=None, compare=False)
     photo_alt_place: Place | None = field(default=None, compare=False)
+    credits_place: Place | None = field(default=None, compare=False)
     given_away: tuple[str, ...] = ()  # of GIVEN_AWAY; nothing of a pattern that is sold
     laid_aside: tuple[LaidAside, ...] = field(default=(), compare=False)

@@ -155,7 +155,11 @@ def _credits(pattern: Pattern, problems: Problems) -> None:
     if missing:
         who = " and ".join(_ASKED[name] for name in missing)
         names = ", ".join(f"{name}: Maud Fennimore" for name in missing)
-        problems.add(pattern.place, "credit-missing", who=who, names=f"{{{names}}}")
+        mend = f"add a line, for example credits: {{{names}}}"
+        if pattern.credits_place:
+            mend = f"add it here, for example {names}"
+        place = pattern.credits_place or pattern.place
+        problems.add(place, "credit-missing", who=who, mend=mend)
 
 
 def _series_release(series: Series, problems: Problems) -> None:

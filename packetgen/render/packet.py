@@ -150,7 +150,7 @@ def packet(series: Series, figures: Figures, cover_jpeg: bytes, env: Environment
         weights=weights_said(pattern, figures.works),
         difficulty_rule=RULE_SAID,
         diagrams=[(_diagram_name(kind), _DIAGRAMS[kind]) for kind in stitches_used],
-        cautions=[CAUTIONS[name] for name in precautions(series.finish)],
+        cautions=[CAUTIONS[name] for name in precautions(series.finish, bool(pattern.beads))],
         full_size=templates,
         magnet_table=magnet_table(figures, series.finish),
         without_magnets=listed(tuple(cloth_said(on.option) for on in figures.without_magnets)),

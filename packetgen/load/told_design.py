@@ -1,0 +1,104 @@
+"""The size, the colours and the cloths of a design that an author's texts tell otherwise than its pattern has them."""
+
+import re
+from collections.abc import Sequence
+
+from packetgen.diagnostics import Problems, place_in
+from packetgen.load.number_words import COUNTED, counted_number
+from packetgen.load.prose_words import step_sentences
+from packetgen.load.words import said
+from packetgen.model import BARE, ClothOption, Pattern
+from packetgen.nouns import listed
+
+_WHOLE = r"\b(?:the\s+(?:whole\s+)?(?:design|chart|pattern|picture|motif)|it)\s+(?:is|measures|has|counts)\s+"
+_SIZE = re.compile(
+    rf"{_WHOLE}(?:\w+\s+){{0,2}}?(?P<across>\d{{1,4}})\s*(?:stitches\s+)?(?:wide\s+)?(?:×|x|by)\s*(?P<down>\d{{1,4}})\s+stitches\b",
+    re.IGNORECASE | re.ASCII,
+)
+_SIDE = re.compile(
+    rf"{_WHOLE}(?:\w+\s+){{0,2}}?(?P<number>\d{{1,4}})\s+stitches\s+(?P<side>wide|across|high|tall|deep)\b",
+    re.IGNORECASE | re.ASCII,
+)
+_COLOURS = re.compile(
+    rf"(?P<all>\b(?:all|uses|needs|takes|has|in\s+only|in\s+just)\s+)?{COUNTED}\s+colou?rs\b",
+    re.IGNORECASE,
+)
+_COUNT = re.compile(r"(?<![\w./-])(?P<count>\d{2})[- ]?(?:count|ct)\b", re.IGNORECASE | re.ASCII)
+_OVER = re.compile(r"\bover\s+(?P<over>one|two|1|2)\s+threads?\b", re.IGNORECASE)
+_NUMBERS = {"one": 1, "1": 1, "two": 2, "2": 2}
+_OTHERWISE = re.compile(
+    r"\b(?:no|not|never|instead|if|may|might|could|can|would|other|another|first|once|before|earlier|swatch)\b|n't\b",
+    re.IGNORECASE,
+)
+
+
+def complain_of_told_design(pattern: Pattern, path: str, problems: Problems) -> None:
+    """Advice on the story and the notes, in the folder `path`."""
+    texts = {"story.md": pattern.story_markdown, "stitching.md": pattern.notes_markdown}
+    for file, text in texts.items():
+        _look_at_size(text, f"{path}/{file}", pattern.grid.rows, problems)
+        _look_at_colours(text, f"{path}/{file}", pattern, problems)
+        _look_at_cloths(text, f"{path}/{file}", pattern.cloths, problems)
+
+
+def _look_at_size(text: str, path: str, rows: Sequence[str], problems: Problems) -> None:
+    """Whether 'the design is 60 stitches wide' is so, with the bare edges of the chart or without."""
+    columns = ["".join(column) for column in zip(*rows, strict=True)]
+    across, down = {len(columns), _inked(columns)}, {len(rows), _inked(rows)}
+    if found := _SIZE.search(text):
+        wide, high = int(found["across"]), int(found["down"])
+        right = (wide in across and high in down) or (wide in down and high in across)
+    elif found := _SIDE.search(text):
+        is_high = found["side"].casefold() in ("high", "tall", "deep")
+        right = int(found["number"]) in (down if is_high else across)
+    else:
+        return
+    if not right:
+        facts = {
+            "said": said(" ".join(found[0].split())),
+            "across": len(columns),
+            "down": len(rows),
+        }
+        problems.add(place_in(text, found.start(), path), "size-told-other", **facts)
+
+
+def _inked(lines: Sequence[str]) -> int:
+    """From the first that is not bare to the last."""
+    inked = [number for number, line in enumerate(lines) if line.strip(BARE)]
+    return inked[-1] - inked[0] + 1 if inked else 0
+
+
+def _look_at_colours(text: str, path: str, pattern: Pattern, problems: Problems) -> None:
+    """Whether more are told than the key has, or fewer where they are all that it has."""
+    model = pattern.thread_sets[0].id
+    colours = {colour.number for line in pattern.key for colour in line.threads[model]}
+    has = {len(colours), len(pattern.key)}
+    for found in _COLOURS.finditer(text):
+        told = counted_number(found["number"])
+        if told is not None and (told > max(has) or (found["all"] and 1 < told < min(has))):
+            number = found.start("number")
+            facts = {"said": said(text[number : found.end()]), "has": len(colours)}
+            problems.add(place_in(text, number, path), "colours-told-other", **facts)
+            break
+
+
+def _look_at_cloths(
+    text: str, path: str, cloths: Sequence[ClothOption], problems: Problems
+) -> None:
+    """Whether a cloth of the pattern is of '16-count', or is worked 'over two threads'. What an author did before, or
+    others may do, is let be."""
+    counts = {round(option.cloth.count_per_inch) for option in cloths}
+    of_stitches = {round(option.cloth.count_per_inch / option.over) for option in cloths}
+    overs = {option.over for option in cloths}
+    for start, sentence in step_sentences(text):
+        if _OTHERWISE.search(sentence):
+            continue
+        count, over = _COUNT.search(sentence), _OVER.search(sentence)
+        if count and int(count["count"]) not in counts | of_stitches:
+            facts = {"said": said(count[0]), "own": listed(tuple(map(str, sorted(counts))))}
+            problems.add(place_in(text, start + count.start(), path), "count-told-none", **facts)
+            return
+        if over and _NUMBERS[over["over"].casefold()] not in overs:
+            facts = {"said": said(over[0]), "own": listed(tuple(map(str, sorted(overs))))}
+            problems.add(place_in(text, start + over.start(), path), "over-told-other", **facts)
+            return

@@ -1,0 +1,70 @@
+"""Times of drying and curing that the steps of a finishing piece make shorter than its labels do."""
+
+import re
+from collections.abc import Mapping, Sequence
+
+from packetgen.diagnostics import Problems, place_in
+from packetgen.load.number_words import NUMBER_WORDS, counted_number
+from packetgen.load.prose_words import any_of, step_sentences
+from packetgen.load.values import Filled
+from packetgen.load.words import said
+from packetgen.model import Paint
+from packetgen.units import hours_minutes
+
+_TIME = re.compile(
+    rf"\b(?:(?P<half>half\s+an?)|(?P<number>\d{{1,3}}|an?|{'|'.join(NUMBER_WORDS)}))\s+"
+    r"(?P<unit>min|minutes?|h|hours?|days?)\b(?!\s+(?:or|to)\b)",
+    re.IGNORECASE | re.ASCII,
+)
+_HOURS = {"m": 1 / 60, "h": 1.0, "d": 24.0}  # by the first letter of the unit
+_COATS = re.compile(
+    r"\bbetween\s+(?:the\s+)?(?:two\s+)?coats\b|\b(?:each|every|first|next|second)\s+coat\b|\bcoats?\b.*\bdr(?:y|ies)\b",
+    re.IGNORECASE | re.DOTALL,
+)
+_CURED = re.compile(
+    r"\b(?:(?:cur|harden|dr(?:y|ie))(?:e|s|d|ed|es|ing)?|leave|wait)\b", re.IGNORECASE
+)
+_HELD = re.compile(
+    r"\b(?:hold|held|press|clamp|clamped|weight|pinch|wipe|sand|tack|cool|spread|warm)\w*\b",
+    re.IGNORECASE,
+)
+
+
+def complain_of_told_times(
+    filled: Filled, paints: Sequence[Paint] | None, steps: str, path: str, problems: Problems
+) -> None:
+    """Advice on the first time between coats, and the first until glue has cured, that is too short for what is named in
+    its sentence; where nothing is named there, for all of them."""
+    dry_h = {paint.name: min(way.dries_in_h for way in paint.ways) for paint in paints or ()}
+    cure_h = {
+        one.value["name"]: one.value["cures_in"]
+        for one in filled.each("glue")
+        if one.value is not None and one.value["name"] and one.value["cures_in"] is not None
+    }
+    glued = re.compile(rf"\b(?:glue|{any_of(cure_h)})\b", re.IGNORECASE)
+    told = set[str]()
+    for start, sentence in step_sentences(steps):
+        if _COATS.search(sentence):
+            name, long_h = "dries_in", dry_h
+        elif glued.search(sentence) and _CURED.search(sentence) and not _HELD.search(sentence):
+            name, long_h = "cures_in", cure_h
+        else:
+            continue
+        if name not in told and (short := _too_short(sentence, long_h)):
+            found, least = short
+            facts = {"said": said(" ".join(found[0].split())), "what": said(least)}
+            facts |= {"own": hours_minutes(long_h[least]), "name": said(name)}
+            problems.add(place_in(steps, start + found.start(), path), "step-time-short", **facts)
+            told.add(name)
+
+
+def _too_short(sentence: str, long_h: Mapping[str, float]) -> tuple[re.Match[str], str] | None:
+    """Where the time stands, and the name of what takes longer."""
+    found = _TIME.search(sentence)
+    named = [one for one in long_h if one.casefold() in sentence.casefold()] or list(long_h)
+    if not found or not named:
+        return None
+    number = 0.5 if found["half"] else counted_number(found["number"]) or 1
+    least = min(named, key=lambda one: long_h[one])
+    told_h = number * _HOURS[found["unit"][0].casefold()]
+    return (found, least) if told_h < long_h[least] else None

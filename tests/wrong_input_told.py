@@ -1,0 +1,212 @@
+"""What steps, story and notes tell otherwise than the piece and the pattern have it, and what is said of that."""
+
+from tests.content_builder import FINISH, PATTERN, TINY
+from tests.wrong_input_case import Case
+
+FERN = PATTERN.rpartition("/")[0]
+STEPS, STORY, NOTES = "finishes/shelf/steps.md", f"{FERN}/story.md", f"{FERN}/stitching.md"
+RAIL = '  - {name: rail, outline: "0,0 120,0 120,20 0,20", at: "0,110", thickness: 12 mm, paint: sage, coats: 2}\n'
+
+
+def steps(*sentences: str) -> dict[str, str]:
+    """Steps that speak of the back first, of which it consists."""
+    told = ("Saw the back.", *sentences)
+    return {STEPS: "".join(f"{number}. {one}\n" for number, one in enumerate(told, 1))}
+
+
+def piece(old: str, new: str) -> dict[str, str]:
+    return {FINISH: TINY[FINISH].replace(old, new)}
+
+
+def of_step(column: int, wrong: str) -> str:
+    return f"{STEPS}:2:{column}: advice: the step says {wrong}"
+
+
+_LENGTHS = (
+    ("Turn 30 mm to the back and lace it.", 4, "'Turn 30 mm'", "'fold_over' is 20 mm"),
+    (
+        "Cut the card 1 cm larger on all sides than the design.",
+        17,
+        "'1 cm larger on all sides than the design'",
+        "'border' is 6 mm",
+    ),
+    (
+        "Cut the wadding 4 mm smaller on every side, and cover the back.",
+        12,
+        "'wadding 4 mm smaller'",
+        "'wadding_inset' is 1 mm",
+    ),
+    (
+        "Let the ends overlap by 30 mm.",
+        17,
+        "'overlap by 30 mm'",
+        "'overlap' of the trim is 20 mm",
+    ),
+    (
+        "Glue in the 8 mm magnets, the washers opposite.",
+        16,
+        "'8 mm magnets'",
+        "a magnet is 10 mm across and 2 mm thick",
+    ),
+    ("Plane the back until it is 5 mm thick.", 31, "'5 mm thick'", "'back' is 6 mm thick"),
+    ("Take 9 mm birch plywood.", 9, "'9 mm birch plywood'", "its parts are 6 mm thick"),
+)
+_GLUE = {
+    FINISH: TINY[FINISH] + "glue: [{name: wood glue, cures_in: 24 h, for: the wooden parts}]\n"
+}
+
+CASES = (
+    *(
+        Case(
+            f"a length of which a step tells otherwise: {sentence}",
+            _GLUE | steps(sentence),
+            of_step(column, f"{said}, and by finish.yaml {own}; mend one of the two"),
+        )
+        for sentence, column, said, own in _LENGTHS
+    ),
+    Case(
+        "lengths that steps tell as the piece has them, or of other things",
+        _GLUE
+        | steps(
+            "Turn 20 mm to the back, and the backing 15 mm under.",
+            "Cut the card 6 mm larger on all sides than the design.",
+            "Let the ends of the trim overlap by 2 cm.",
+            "Glue in the 10 mm magnets, 15 mm from the edge, the washers opposite.",
+            "Plane the back until it is 6 mm thick, of 6 mm plywood; a 1/4 in board will do.",
+            "Use card 2 mm thick, and a 20 mm wood screw as a peg.",
+        ),
+    ),
+    Case(
+        "a trim as wide as another",
+        piece("overlap: 20 mm}", "overlap: 20 mm, width: 8 mm}")
+        | steps("Pin on the trim, 12 mm wide."),
+        of_step(
+            15,
+            "'trim, 12 mm wide', and by finish.yaml 'width' of the trim is 8 mm; mend one of the two",
+        ),
+    ),
+    Case(
+        "a screw of another length",
+        {
+            FINISH: TINY[FINISH]
+            + "hardware:\n  - {name: wood screw, pieces: 2, size: 3 × 16 mm}\n",
+        }
+        | steps("Drive in two 25 mm wood screws."),
+        of_step(
+            17,
+            "'25 mm wood screws', and by finish.yaml 'screw' has the size '3 × 16 mm'; mend one of the two",
+        ),
+    ),
+    Case(
+        "two screws and two more, of three",
+        {
+            FINISH: TINY[FINISH]
+            + "hardware:\n  - {name: wood screw, pieces: 3, size: 3 × 16 mm}\n",
+        }
+        | steps("Put two screws through the top and two through the foot."),
+        of_step(
+            8,
+            "'two screws and more, 4 in all', and of 'wood screw' there are 3 to buy; mend the number here, or 'pieces' under 'hardware' in finish.yaml",
+        ),
+    ),
+    Case(
+        "a coat that dries too soon",
+        steps("Wait half an hour between coats."),
+        of_step(
+            9,
+            "'half an hour', and 'sage' takes 1 h by its 'dries_in' in finish.yaml; mend one of the two; what the label says counts",
+        ),
+    ),
+    Case(
+        "glue that cures too soon, and times that are long enough or those of a clamp",
+        _GLUE
+        | steps(
+            "Let the wood glue dry for 2 hours.",
+            "Clamp the wood glue until dry, 1 hour.",
+            "Wait two hours between coats.",
+        ),
+        of_step(
+            30,
+            "'2 hours', and 'wood glue' takes 24 h by its 'cures_in' in finish.yaml; mend one of the two; what the label says counts",
+        ),
+    ),
+    Case(
+        "a trim of another kind",
+        steps("Pin the straight trim round it."),
+        of_step(
+            12,
+            "'straight trim', and the 'kind' of the trim in finish.yaml is 'gathered'; mend one of the two",
+        ),
+    ),
+    Case(
+        "brushes washed in what does not clean them",
+        steps("Clean your brush with white spirit."),
+        of_step(
+            4,
+            "'Clean your brush with white spirit', and by 'cleaned_with' in finish.yaml every paint wants 'water'; mend one of the two; what the tin says counts",
+        ),
+    ),
+    Case(
+        "more parts in all than the piece has",
+        steps("Paint all three parts."),
+        of_step(
+            14,
+            "'three parts', and of parts there is 1 in finish.yaml; mend the number here, or the parts there",
+        ),
+    ),
+    Case(
+        "a part put behind the one that it is listed after",
+        {FINISH: TINY[FINISH].replace("paints:\n", RAIL + "paints:\n")}
+        | steps("Peg the rail behind the lower edge of the back."),
+        f"{STEPS}:2:17: advice: the step puts 'rail' behind 'back', and finish.yaml lists it after that, from the back to the front; mend the word, or let the two change places in the list of parts",
+    ),
+    Case(
+        "a part put before the one that it is listed after",
+        {FINISH: TINY[FINISH].replace("paints:\n", RAIL + "paints:\n")}
+        | steps("Peg the rail in front of the lower edge of the back."),
+    ),
+    Case(
+        "a design of another size",
+        {STORY: "The design is 40 stitches wide and grew at night.\n"},
+        f"{STORY}:1:1: advice: here stands 'The design is 40 stitches wide', and the chart has 4 columns and 2 rows; mend the number, or leave it out: the page of sizes tells it",
+    ),
+    Case(
+        "a design of its own size, and a leaf of it",
+        {STORY: "The design is 4 × 2 stitches. A leaf is 3 stitches wide. The chart has 2 rows.\n"},
+    ),
+    Case(
+        "more colours than there are",
+        {STORY: "It grew in seven colours.\n"},
+        f"{STORY}:1:12: advice: here stands 'seven colours', and the key has 3; mend the number, or leave it out",
+    ),
+    Case(
+        "fewer colours than the design needs",
+        {NOTES: "Two colours are dark. It needs two colours of thread.\n"},
+        f"{NOTES}:1:32: advice: here stands 'two colours', and the key has 3; mend the number, or leave it out",
+    ),
+    Case(
+        "a cloth of another count",
+        {STORY: "Mine is on 32-count linen. It might be worked on 18 count.\n"},
+        f"{STORY}:1:12: advice: here stands '32-count', and the cloths of this pattern are of 28 to the inch; mend the number, or add that cloth to 'cloths' in pattern.yaml",
+    ),
+    Case("a cloth by the count of its stitches", {STORY: "It is worked as on 14-count.\n"}),
+    Case(
+        "over one where every cloth is worked over two",
+        {NOTES: "Work over one thread.\n"},
+        f"{NOTES}:1:6: advice: here stands 'over one thread', and the cloths of this pattern are worked over 2; mend the number, or 'over' of a cloth in pattern.yaml",
+    ),
+    Case(
+        "a name with a letter too few",
+        {STORY: "Hazel Pen's model hangs in the shed, and Hazel Penn is proud.\n"},
+        f"{STORY}:1:1: advice: here stands 'Hazel Pen', and in the credits or among the designers 'Hazel Penn'; look once more which of the two is right",
+    ),
+    Case(
+        "a remark behind a key line that has lost its sign",
+        {
+            PATTERN: TINY[PATTERN].replace(
+                '{moss: E2, spool: "10"}\n', '{moss: E2, spool: "10"}   young fern\n'
+            )
+        },
+        f"{PATTERN}:9:32: the value has ended before 'young fern'; write '# young fern' if it is a remark, or take it away",
+    ),
+)
