@@ -5,6 +5,7 @@ from tests.wrong_input_case import Case
 
 FERN = PATTERN.rpartition("/")[0]
 STEPS, STORY, NOTES = "finishes/shelf/steps.md", f"{FERN}/story.md", f"{FERN}/stitching.md"
+WELCOME = "series/garden-year/welcome.md"
 RAIL = '  - {name: rail, outline: "0,0 120,0 120,20 0,20", at: "0,110", thickness: 12 mm, paint: sage, coats: 2}\n'
 
 
@@ -194,6 +195,34 @@ CASES = (
         "over one where every cloth is worked over two",
         {NOTES: "Work over one thread.\n"},
         f"{NOTES}:1:6: advice: here stands 'over one thread', and the cloths of this pattern are worked over 2; mend the number, or 'over' of a cloth in pattern.yaml",
+    ),
+    Case(
+        "half stitches of which the story tells, and the key has none",
+        {STORY: "The sky is in half cross.\n"},
+        f"{STORY}:1:15: advice: here stands 'half cross', and this pattern has no 'stitch: half'; take it out, or add 'stitch: half' to pattern.yaml",
+    ),
+    Case(
+        "a release on another day than that of the series",
+        {WELCOME: "All comes out on 16 January 2027.\n"},
+        f"{WELCOME}:1:18: advice: here stands '16 January 2027', and the release is on 2027-01-15; mend the day here, or 'release'",
+    ),
+    Case(
+        "a release on its own day, and a day that is none of a release",
+        {WELCOME: "It comes out on 15 January. Sow on 3 March 2027.\n"},
+    ),
+    Case(
+        "an occasion on another weekday than the pattern's",
+        {STORY: "Hang it up on the second Monday of May.\n"},
+        f"{STORY}:1:19: advice: here stands 'second Monday of May', and 'First warm day' is on 'second Sunday of May' in pattern.yaml; mend one of the two",
+    ),
+    Case(
+        "an occasion by its name, in another month",
+        {STORY: "For the first warm day, the second Sunday of June.\n"},
+        f"{STORY}:1:29: advice: here stands 'second Sunday of June', and 'First warm day' is on 'second Sunday of May' in pattern.yaml; mend one of the two",
+    ),
+    Case(
+        "days that are not that of the occasion, and that day",
+        {STORY: "On the second Sunday of June it flowers; on the second Sunday of May it wakes.\n"},
     ),
     Case(
         "a name with a letter too few",

@@ -290,6 +290,16 @@ PATTERNS: dict[str, Fault] = {
         "the thread sets {other} and {name} have the one card {card}, and none of the numbers in the keys for {name} is on it",
         "write the id of that set's own card",
     ),
+    "release-told-other": Fault(
+        "here stands {said}, and the release is on {released}",
+        "mend the day here, or 'release'",
+        Level.ADVICE,
+    ),
+    "occasion-told-other": Fault(
+        "here stands {said}, and {name} is on {own} in pattern.yaml",
+        "mend one of the two",
+        Level.ADVICE,
+    ),
     "size-told-other": Fault(
         "here stands {said}, and the chart has {across} columns and {down} rows",
         "mend the number, or leave it out: the page of sizes tells it",

@@ -69,6 +69,16 @@ WHY_PATTERNS: dict[str, Why] = {
         "A thread set names the card of another, and the keys of the patterns have numbers of its own card.",
         "Write the id of its card: the name of its file in threads, without .yaml.",
     ),
+    "release-told-other": Why(
+        "The welcome, the story or the notes say on which day it comes out, is released, is published, appears, or goes on sale, and "
+        "'release' in series.yaml, or in pattern.yaml where it stands there, is another day.",
+        "Correct the day that is wrong.",
+    ),
+    "occasion-told-other": Why(
+        "The story or the notes tell of the occasion by its name, or of a day like 'second Sunday of May' that is nearly that of "
+        "the pattern, and it is another day.",
+        "Correct the day that is wrong. Where another day is meant, lay the advice aside in pattern.yaml.",
+    ),
     "size-told-other": Why(
         "The story or the notes tell how many stitches the design, chart or pattern is wide, high, or both, and the chart has "
         "another number, with its bare edges and without.",

@@ -13,7 +13,7 @@ _MONTH = rf"(?P<month>{'|'.join(MONTHS)})"
 _NUMBER = r"(?P<day>[0-3]?\d)(?:st|nd|rd|th)?"
 _WEEKDAY = rf"(?:\b(?P<weekday>{'|'.join(WEEKDAYS)}),?\s+(?:the\s+)?)?"
 _YEAR = r"(?:,?\s+(?P<year>20\d\d))?(?![\w:])"
-_DAYS = (
+DAYS = (
     re.compile(rf"{_WEEKDAY}(?<![\w.,:/-]){_NUMBER}\s+(?:of\s+)?{_MONTH}{_YEAR}", re.ASCII),
     re.compile(rf"{_WEEKDAY}\b{_MONTH}\s+{_NUMBER}(?!\d){_YEAR}", re.ASCII),
 )
@@ -21,7 +21,7 @@ _DAYS = (
 
 def complain_of_days(text: str, report: Report) -> None:
     """`report(code, line=…, column=…, **facts)` hears of each, as advice; line and column count from 0."""
-    for form in _DAYS:
+    for form in DAYS:
         for found in form.finditer(text):
             month, day = month_number(found["month"]), int(found["day"])
             year = int(found["year"]) if found["year"] else None

@@ -24,6 +24,7 @@ from packetgen.load.shape_pattern import KEY_LINE
 from packetgen.load.shape_series import SERIES
 from packetgen.load.sure import all_sure, sure
 from packetgen.load.titles import title_in
+from packetgen.load.told_days import complain_of_told_days
 from packetgen.load.values import Filled
 from packetgen.load.words import offer, said, shown
 from packetgen.model import Pace, Series, ThreadSet, ToCome
@@ -100,7 +101,7 @@ def load_series(
     complain_of_counters(here, problems)
     titles = (filled["title"], *(one.title for one in here), *(one.title for one in coming))
     advise_on_letters(look, titles, filled.place_of("look"), problems)
-    return Series(
+    series = Series(
         id=name,
         title=filled["title"],
         tagline=filled["tagline"],
@@ -123,6 +124,8 @@ def load_series(
         look=look,
         laid_aside=aside,
     )
+    complain_of_told_days(series, path, problems)
+    return series
 
 
 def _pace(filled: Filled, problems: Problems) -> Pace:

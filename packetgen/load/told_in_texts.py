@@ -13,9 +13,10 @@ from packetgen.load.told_list import complain_of_list
 from packetgen.load.told_numbers import complain_of_told_numbers
 from packetgen.load.told_places import complain_of_told_places
 from packetgen.load.told_strands import complain_of_told_strands
-from packetgen.model import ThreadCard, ThreadSet
+from packetgen.model import Stitch, ThreadCard, ThreadSet
 
 NOTES = "stitching.md"
+_HALVES = (Stitch.HALF, Stitch.HALF_BACK)
 
 
 def complain_of_texts(
@@ -39,8 +40,10 @@ def complain_of_texts(
         complain_of_told_strands(
             notes, f"{path}/{NOTES}", of_sets, whole_key.lines, on_chart, problems
         )
-    if notes is not None:
-        complain_of_told_kinds(notes, f"{path}/{NOTES}", on_chart, problems)
+    halves = not whole_key or any(line.stitch in _HALVES for line in whole_key.lines)
+    for file, words in texts.items():
+        if words is not None and file.endswith(".md"):
+            complain_of_told_kinds(words, f"{path}/{file}", on_chart, halves, problems)
     if notes is not None and whole_key and chart is not None and "close_ups" not in on_chart:
         complain_of_told_counts(notes, f"{path}/{NOTES}", whole_key.lines, chart.rows, problems)
     cards = {name: one.card for name, one in sets.items() if one is not None}

@@ -14,6 +14,8 @@ _CALLED = {
     "french_knots": r"french knots?",
     "beads": r"beads?",
 }
+_NO_KIND = ("beads",)  # of a story: those may be of dew
+_HALF = r"half[ -](?:cross(?:es)?|stitch(?:es)?)"
 _WITHOUT = re.compile(
     r"\b(?:no|not|never|nor|neither|without|instead|if|may|might|could|can|like)\b|n't\b",
     re.IGNORECASE,
@@ -21,17 +23,20 @@ _WITHOUT = re.compile(
 
 
 def complain_of_told_kinds(
-    notes: str, path: str, on_chart: Collection[str], problems: Problems
+    text: str, path: str, on_chart: Collection[str], halves: bool, problems: Problems
 ) -> None:
-    """Advice on the first 'French knot' of notes to a pattern that has none. What an author may do, or need not, is
-    let be; lines may be told of as long stitches."""
-    for name, called in _CALLED.items():
+    """Advice on the first 'French knot' of story or notes to a pattern that has none; `halves`: whether its key has half
+    stitches. What an author may do, or need not, is let be; lines may be told of as long stitches."""
+    kinds = _CALLED | ({} if halves else {"stitch: half": _HALF})
+    for name, called in kinds.items():
         if name in on_chart or (name == "backstitch" and "long_stitch" in on_chart):
             continue
-        for sentence in SENTENCE.finditer(notes):
+        if name in _NO_KIND and path.endswith("story.md"):
+            continue
+        for sentence in SENTENCE.finditer(text):
             found = re.search(rf"\b{called}\b", sentence[0], re.IGNORECASE)
             if found and not _WITHOUT.search(sentence[0]):
                 facts = {"said": said(" ".join(found[0].split())), "name": said(name)}
-                place = place_in(notes, sentence.start() + found.start(), path)
+                place = place_in(text, sentence.start() + found.start(), path)
                 problems.add(place, "kind-told-none", **facts)
                 break

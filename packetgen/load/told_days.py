@@ -1,0 +1,89 @@
+"""Days that an author's texts tell otherwise than her series and its patterns have them: of the release, and of an occasion."""
+
+import re
+from datetime import date
+
+from packetgen.diagnostics import Problems, place_in
+from packetgen.load.prose_days import DAYS
+from packetgen.load.prose_words import step_sentences
+from packetgen.load.spoken_days import MONTHS, WEEKDAYS, month_number
+from packetgen.load.words import said
+from packetgen.model import Pattern, Series
+
+_OUT = re.compile(
+    r"\b(?:comes?\s+out|(?:is|are|will\s+be)\s+(?:released|published|out|for\s+sale)|goes?\s+on\s+sale|appears?|released)\s+on\s+"
+    r"(?:the\s+)?\Z",
+    re.IGNORECASE,
+)
+_ORDINALS = {"first": 1, "second": 2, "third": 3, "fourth": 4, "last": -1}
+_NTH = re.compile(
+    rf"\b(?P<n>{'|'.join(_ORDINALS)})\s+(?P<weekday>{'|'.join(WEEKDAYS)})\s+(?:of|in)\s+(?P<month>{'|'.join(MONTHS)})\b",
+    re.IGNORECASE,
+)
+
+
+def complain_of_told_days(series: Series, path: str, problems: Problems) -> None:
+    """Advice on the welcome of the series in the folder `path`, and on stories and notes of its patterns."""
+    released = series.release.date()
+    _look_at_release(series.welcome_markdown, f"{path}/welcome.md", released, problems)
+    for pattern in series.patterns:
+        texts = {"story.md": pattern.story_markdown, "stitching.md": pattern.notes_markdown}
+        for file, text in texts.items():
+            of_file = f"{path}/{pattern.id}/{file}"
+            own = pattern.release.date() if pattern.release else released
+            _look_at_release(text, of_file, own, problems)
+            _look_at_occasion(text, of_file, pattern, problems)
+
+
+def _look_at_release(text: str, path: str, released: date, problems: Problems) -> None:
+    """Whether 'it comes out on 3 March' is so. A text may tell of the release of something else by its own words."""
+    for form in DAYS:
+        for found in form.finditer(text):
+            told = (
+                month_number(found["month"]),
+                int(found["day"]),
+                int(found["year"] or released.year),
+            )
+            if _OUT.search(text, 0, found.start()) and told != (
+                released.month,
+                released.day,
+                released.year,
+            ):
+                facts = {"said": said(" ".join(found[0].split())), "released": released}
+                problems.add(place_in(text, found.start(), path), "release-told-other", **facts)
+                return
+
+
+def _look_at_occasion(text: str, path: str, pattern: Pattern, problems: Problems) -> None:
+    """Whether the day by its name, or one that is nearly that of the pattern, is the one of pattern.yaml."""
+    occasion = pattern.occasion
+    rule = occasion.rule
+    for start, sentence in step_sentences(text):
+        by_name = occasion.name.casefold() in sentence.casefold()
+        found = _NTH.search(sentence)
+        if found and rule.nth:
+            other = _other(found, rule.nth, by_name)
+        elif rule.fixed and not rule.whole and by_name:
+            found = next(filter(None, (form.search(sentence) for form in DAYS)), None)
+            other = (
+                found is not None
+                and (month_number(found["month"]), int(found["day"])) != rule.fixed
+            )
+        else:
+            continue
+        if found and other:
+            facts = {"said": said(" ".join(found[0].split())), "name": said(occasion.name)}
+            facts |= {"own": said(rule.said)}
+            problems.add(
+                place_in(text, start + found.start(), path), "occasion-told-other", **facts
+            )
+            return
+
+
+def _other(found: re.Match[str], nth: tuple[int, int, int], by_name: bool) -> bool:
+    """Whether the day is another one, and meant as that: it is called so, or in the same month and on the same weekday, or
+    as many of them on."""
+    told = _ORDINALS[found["n"].casefold()], WEEKDAYS.index(found["weekday"].capitalize())
+    month = month_number(found["month"])
+    near = month == nth[2] and bool({*enumerate(told)} & {*enumerate(nth[:2])})
+    return (*told, month) != nth and (by_name or near)
