@@ -111,6 +111,27 @@ CASES = (
         ),
     ),
     Case(
+        "two screws, and in another step two through another part, of three",
+        {
+            FINISH: TINY[FINISH]
+            + "hardware:\n  - {name: wood screw, pieces: 3, size: 3 × 16 mm}\n",
+        }
+        | steps("Put two screws through the top.", "Put two screws through the foot."),
+        f"{STEPS}:3:8: advice: the step speaks of 'two screws' more, which makes 4, and of 'wood screw' there are 3 to buy; mend a number in the steps, or 'pieces' under 'hardware' in finish.yaml",
+    ),
+    Case(
+        "the same two screws of three steps",
+        {
+            FINISH: TINY[FINISH]
+            + "hardware:\n  - {name: wood screw, pieces: 2, size: 3 × 16 mm}\n",
+        }
+        | steps(
+            "Bore two holes for two screws.",
+            "Put two screws through the top.",
+            "Drive the two screws into the foot.",
+        ),
+    ),
+    Case(
         "a coat that dries too soon",
         steps("Wait half an hour between coats."),
         of_step(

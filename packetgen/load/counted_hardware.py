@@ -30,6 +30,7 @@ _LEAST = 3  # letters of a word that names a piece
 # choice, below what is common practice.
 _HOLDS = 1.5
 _PLACES = r"(?:through|into|in|at|on|for|to|from|below|above)"
+_INTO = re.compile(rf"\s+{_PLACES}\s+(?:the|its)\s+(?P<where>[a-z]+)", re.IGNORECASE)
 THE = re.compile(r"\b(?:the|all|both)\s+\Z", re.IGNORECASE)
 _OTHERS = re.compile(r"\b(?:other|further|remaining)\s+\Z", re.IGNORECASE)
 
@@ -51,9 +52,15 @@ def complain_of_counted_hardware(filled: Filled, steps: str, path: str, problems
             continue
         there_are = {"of": said(names[kind]), "are": are(number)}
         before = 0  # of the same kind, where a step counts others
+        driven: dict[str, int] = {}  # into what → how many
         for found in counting(kind).finditer(steps):
             told = _with_more(found, kind, steps)
-            others = _OTHERS.search(steps, 0, found.start())
+            others = bool(_OTHERS.search(steps, 0, found.start()))
+            into = _INTO.match(steps, found.end())
+            if told is not None and into and not THE.search(steps, 0, found.start()):
+                before = max(before, sum(driven.values()))
+                others = others or bool(driven.keys() - {into["where"]})
+                driven[into["where"]] = told
             in_all = (told or 0) + (before if others else 0)
             before = max(before, in_all)
             if told is not None and in_all > number:
