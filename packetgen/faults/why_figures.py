@@ -131,8 +131,8 @@ WHY_FIGURES: dict[str, Why] = {
         "Let steps and hardware agree. Where the others are spare, say so in the steps, or lay the advice aside in series.yaml.",
     ),
     "hardware-scant": Why(
-        "A step drives a screw, a nail or the like through a part, and by the lengths in finish.yaml it is shorter than one and a "
-        "half times that part's thickness, whichever way the part lies; so it hardly comes out of it, and holds nothing.",
+        "A step drives a screw, a nail or the like through a part, and by the lengths in finish.yaml it comes out "
+        "of it by less than 3 mm, whichever way the part lies; so it holds nothing behind it.",
         "Correct the length, or the thickness of the part; where the step means something else, lay the advice aside in "
         "series.yaml.",
     ),

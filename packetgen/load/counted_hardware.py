@@ -26,9 +26,8 @@ _TWO_SIDES = re.compile(
     re.ASCII,
 )
 _LEAST = 3  # letters of a word that names a piece
-# How long, in thicknesses of the part that it goes through, what is to hold in the wood behind is at least; our own
-# choice, below what is common practice.
-_HOLDS = 1.5
+# So far at least what holds comes out of the part that it goes through; our own choice, below what is common practice.
+_HOLDS_MM = 3
 _PLACES = r"(?:through|into|in|at|on|for|to|from|below|above)"
 _INTO = re.compile(rf"\s+{_PLACES}\s+(?:the|its)\s+(?P<where>[a-z]+)", re.IGNORECASE)
 THE = re.compile(r"\b(?:the|all|both)\s+\Z", re.IGNORECASE)
@@ -180,7 +179,7 @@ def complain_of_scant_hardware(
             if len(alike) > 1 or not found or not spoken_of:
                 continue
             thick = thick_mm[found["part"].casefold()]
-            if length_mm < (enough_mm := _HOLDS * thick):
+            if length_mm < (enough_mm := thick + _HOLDS_MM):
                 facts = {"name": said(line["name"]), "size": length[0], "said": said(found[0])}
                 facts |= {"thick": mm_said(thick), "enough": mm_said(enough_mm)}
                 problems.add(line.place_of("size"), "hardware-scant", **facts)
