@@ -188,6 +188,17 @@ CASES = (
         | steps("Peg the rail in front of the lower edge of the back."),
     ),
     Case(
+        "a part put above the one that it stands below",
+        {FINISH: TINY[FINISH].replace("paints:\n", RAIL + "paints:\n")}
+        | steps("Peg the rail above the back."),
+        f"{STEPS}:2:17: advice: the step puts 'rail' above 'back', and by 'at' in finish.yaml it stands below that; mend the word, or 'at' there",
+    ),
+    Case(
+        "a part put where it stands, and screwed on from another side",
+        {FINISH: TINY[FINISH].replace("paints:\n", RAIL + "paints:\n")}
+        | steps("Peg the rail below the back, from above the back."),
+    ),
+    Case(
         "a design of another size",
         {STORY: "The design is 40 stitches wide and grew at night.\n"},
         f"{STORY}:1:1: advice: here stands 'The design is 40 stitches wide', and the chart has 4 columns and 2 rows; mend the number, or leave it out: the page of sizes tells it",

@@ -194,6 +194,11 @@ FIGURES: dict[str, Fault] = {
         "mend the word, or let the two change places in the list of parts",
         Level.ADVICE,
     ),
+    "step-side-other": Fault(
+        "the step puts {part} {said} {other}, and by 'at' in finish.yaml it stands {stands} that",
+        "mend the word, or 'at' there",
+        Level.ADVICE,
+    ),
     "trim-told-other": Fault(
         "the step says {said}, and the 'kind' of the trim in finish.yaml is {own}",
         "mend one of the two",

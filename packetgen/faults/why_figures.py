@@ -187,6 +187,11 @@ WHY_FIGURES: dict[str, Why] = {
         "laps, the other way about.",
         "Correct the word in the step, or the order of the list.",
     ),
+    "step-side-other": Why(
+        "A step puts a part above or below another, or to its left or right, and by their outlines and places in finish.yaml all of "
+        "it stands on the other side of that one's middle.",
+        "Correct the word in the step, or the at of the part: its second number grows downwards.",
+    ),
     "trim-told-other": Why(
         "The steps call the trim straight or flat, round or twisted, gathered, ruffled or pleated, and its kind in finish.yaml, by "
         "which its length is reckoned, is another.",

@@ -1,4 +1,4 @@
-"""Parts of a finishing piece that its steps put behind what the list of parts has behind them."""
+"""Parts of a finishing piece that its steps put elsewhere than finish.yaml has them: behind, below or beside another."""
 
 import re
 from collections.abc import Sequence
@@ -10,32 +10,61 @@ from packetgen.load.words import said
 from packetgen.model import Part
 
 _LAPS_MM2 = 25.0  # less in common is a joint along an edge
+# A side in words → the number of the direction, 0 across and 1 down, and whether the middle lies further on.
+_SIDES = {
+    "above": (1, False),
+    "below": (1, True),
+    "to the left of": (0, False),
+    "to the right of": (0, True),
+}
+_OPPOSITE = {
+    "above": "below",
+    "below": "above",
+    "to the left of": "to the right of",
+    "to the right of": "to the left of",
+}
 
 
 def complain_of_told_order(
     parts: Sequence[Part], steps: str, path: str, problems: Problems
 ) -> None:
-    """Advice on the first 'the roof behind the board' where the roof is listed after the board, and so is drawn before it."""
+    """Advice on the first 'the roof behind the board' where the roof is listed after the board, and so is drawn before
+    it; and on the first 'the foot above the board' where it stands below."""
     numbers = {part.name.casefold(): number for number, part in enumerate(parts)}
     name = any_of(numbers)
-    behind = re.compile(
-        rf"\b(?P<one>{name})\b[^,;:]{{0,20}}?\b(?P<side>behind|in\s+front\s+of)\s+(?:the\s+)?(?:[a-z]+\s+){{0,4}}?"
+    sides = "|".join(("behind", "in front of", *_SIDES)).replace(" ", r"\s+")
+    told = re.compile(
+        rf"\b(?P<one>{name})\b[^,;:]{{0,20}}?\b(?<!from )(?P<side>{sides})\s+(?:the\s+)?(?:[a-z]+\s+){{0,4}}?"
         rf"(?P<other>{name})\b(?!\s+edge)",
         re.IGNORECASE,
     )
+    done = set[str]()
     for start, sentence in step_sentences(steps):
-        for found in behind.finditer(sentence):
+        for found in told.finditer(sentence):
             one, other = (numbers[found[of].casefold()] for of in ("one", "other"))
-            is_behind = found["side"].casefold() == "behind"
-            if one != other and is_behind == (one > other) and _laps(parts[one], parts[other]):
-                facts = {"part": said(parts[one].name), "other": said(parts[other].name)}
-                facts |= {"said": "behind" if is_behind else "in front of"}
-                facts |= {"listed": "after" if one > other else "before"}
-                problems.add(
-                    place_in(steps, start + found.start("side"), path), "step-order-other", **facts
-                )
-                return
+            side = " ".join(found["side"].casefold().split())
+            facts = {"part": said(parts[one].name), "other": said(parts[other].name), "said": side}
+            code = ""
+            if one == other:
+                continue
+            if side in _SIDES:
+                code = "step-side-other" if _stands_opposite(parts[one], parts[other], side) else ""
+                facts["stands"] = _OPPOSITE[side]
+            elif (side == "behind") == (one > other) and _laps(parts[one], parts[other]):
+                code = "step-order-other"
+                facts["listed"] = "after" if one > other else "before"
+            if code and code not in done:
+                problems.add(place_in(steps, start + found.start("side"), path), code, **facts)
+                done.add(code)
 
 
 def _laps(one: Part, other: Part) -> bool:
     return placed_part(one).intersection(placed_part(other)).area >= _LAPS_MM2
+
+
+def _stands_opposite(one: Part, other: Part, side: str) -> bool:
+    """Whether all of the one lies on the other side of the middle of the other."""
+    direction, further = _SIDES[side]
+    bounds, of_other = placed_part(one).bounds, placed_part(other).bounds
+    middle = (of_other[direction] + of_other[direction + 2]) / 2
+    return bounds[direction + 2] <= middle if further else bounds[direction] >= middle
