@@ -1,11 +1,15 @@
 """English nouns, as far as goods need them, and lists of them."""
 
+_IRREGULAR = {"foot": "feet", "leaf": "leaves", "shelf": "shelves", "knife": "knives"}
 _HISSING = ("s", "x", "z", "ch", "sh")
 
 
 def plural(noun: str) -> str:
     """'skein' → 'skeins', 'box' → 'boxes', 'pack of two' → 'packs of two'."""
     head, joint, rest = noun.partition(" of ")
+    before, _, last = head.rpartition(" ")
+    if other := _IRREGULAR.get(last):
+        return f"{noun[: len(before) + bool(before)]}{other}{joint}{rest}"
     if head.endswith(_HISSING):
         ending = "es"
     elif head.endswith("y") and head[-2:-1] not in tuple("aeiou"):

@@ -177,6 +177,23 @@ CASES = (
         ),
     ),
     Case(
+        "fewer parts painted than the piece has",
+        {
+            FINISH: TINY[FINISH].replace(
+                "paints:\n",
+                RAIL.replace("rail", "foot").replace("0,110", "0,95") + RAIL + "paints:\n",
+            )
+        }
+        | {STEPS: "1. Saw the back, the rail and the foot.\n2. Paint both parts.\n"},
+        f"{STEPS}:2:10: advice: the step says 'both parts', and of parts there are 3 in finish.yaml; mend the number here, or the parts there",
+    ),
+    Case(
+        "two feet of one",
+        {FINISH: TINY[FINISH].replace("paints:\n", RAIL.replace("rail", "foot") + "paints:\n")}
+        | steps("Peg the two feet below the back."),
+        f"{STEPS}:2:12: advice: the step says 'two feet', and of parts called 'foot' there is 1 in finish.yaml; mend the number here, or the parts there",
+    ),
+    Case(
         "a part put behind the one that it is listed after",
         {FINISH: TINY[FINISH].replace("paints:\n", RAIL + "paints:\n")}
         | steps("Peg the rail behind the lower edge of the back."),

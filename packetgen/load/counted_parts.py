@@ -1,26 +1,41 @@
 """Parts and magnets that the steps count, beside those that the piece has."""
 
+import re
 from collections.abc import Iterable
 
 from packetgen.diagnostics import Problems, place_in
 from packetgen.load.counted_hardware import THE, are, counting
-from packetgen.load.number_words import counted_number
+from packetgen.load.number_words import COUNTED, counted_number
 from packetgen.load.words import said
 from packetgen.model import Part
 
+# What is done to all parts of a piece.
+_ALL = re.compile(
+    r"\b(?:saw|cut|paint|sand|smooth|varnish|wax)\s+(?:out\s+)?(?:(?:all|each|both)\s+of\s+|all\s+)?(?:the\s+|its\s+|these\s+)?"
+    rf"(?P<what>(?:both|{COUNTED})(?:\s+(?:parts|pieces)\b|(?=\s+as\b)))",
+    re.IGNORECASE,
+)
 _HELD_BY = ("magnet", "washer")
 
 
 def complain_of_counted_parts(
     parts: Iterable[Part], hardware: str, steps: str, path: str, problems: Problems
 ) -> None:
-    """Advice where a step counts more parts of a kind than there are: 'eight slats' of seven. `hardware` are the names of
+    """Advice where a step counts more parts of a kind than there are, 'eight slats' of seven, or does something to fewer
+    parts in all, 'paint both parts' of three. `hardware` are the names of
     what is bought, which may be called alike."""
     pieces = {"part": 0}
-    for part in parts:
+    kinds = tuple(parts)
+    for part in kinds:
         pieces["part"] += part.pieces
         kind = part.name.casefold().split()[-1]
         pieces[kind] = pieces.get(kind, 0) + part.pieces
+    for found in _ALL.finditer(steps):
+        told = counted_number(found["number"]) if found["number"] else 2
+        if told not in (len(kinds), pieces["part"]) and told is not None and told <= pieces["part"]:
+            facts = {"said": said(found["what"]), "of": "parts", "are": are(pieces["part"])}
+            problems.add(place_in(steps, found.start("what"), path), "step-parts-more", **facts)
+            break
     for kind, number in pieces.items():
         if kind in hardware.casefold() or not kind.isalpha():
             continue

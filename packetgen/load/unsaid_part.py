@@ -6,6 +6,7 @@ import re
 from packetgen.diagnostics import Problems
 from packetgen.load.values import Filled
 from packetgen.load.words import said
+from packetgen.nouns import plural
 
 _LEAST = 3  # letters of a word of a name that is looked for
 _ENDING = 2  # letters at a word's end that may differ: our own choice
@@ -32,7 +33,8 @@ def complain_of_unsaid_hardware(filled: Filled, steps: str, problems: Problems) 
 
 
 def _is_said(name: str, steps: str) -> bool:
-    """Whether a word of the steps begins like one of the name's; one of few letters counts whole."""
+    """Whether a word of the steps begins like one of the name's, or like several of it; one of few letters counts whole."""
     words = [word for word in re.findall(r"\w+", name.casefold()) if len(word) >= _LEAST]
-    stems = [word[: max(_LEAST, len(word) - _ENDING)] for word in words]
+    words += [plural(word) for word in words]
+    stems = {word[: max(_LEAST, len(word) - _ENDING)] for word in words}
     return not stems or any(re.search(rf"(?<![a-z]){re.escape(stem)}", steps) for stem in stems)
