@@ -54,6 +54,7 @@ def main(arguments: list[str] | None = None) -> int:
             return 0
         if task not in ("build", "test"):
             raise SetupStopped(USAGE)
+        refuse_another_s(ROOT / ".venv")
         ensure_system_parts()
         ensure_environment(ROOT, task)
         return run(ROOT, task, rest)
@@ -189,14 +190,18 @@ def ensure_environment(root: Path, task: str) -> None:
 
 def clear_environment(folder: Path) -> None:
     """Remove an environment that no longer fits, if it was this set-up that made it."""
-    if not folder.exists():
-        return
-    if not read_stamp(folder):
+    refuse_another_s(folder)
+    if folder.exists():
+        shutil.rmtree(folder)
+
+
+def refuse_another_s(folder: Path) -> None:
+    """Raise SetupStopped where the environment is there, and this set-up did not make it."""
+    if folder.exists() and not read_stamp(folder):
         raise SetupStopped(
             "The folder .venv is not one that this set-up made. "
             "Rename or delete it, then give the same command again."
         )
-    shutil.rmtree(folder)
 
 
 def make_environment(root: Path) -> None:

@@ -230,7 +230,25 @@ CASES = (
                 "coats: 2, faces: both}\npaints:",
             )
         },
-        "finishes/shelf/finish.yaml:11:9: advice: with 'back' at 14,5 the parts do not all touch one another; should it be 5,14; or 'foot' at 0,125? Then they do",
+        "finishes/shelf/finish.yaml:17:56: advice: 'foot', at 0,134, stands 9 mm away from the nearest other part; mend that, so that the two touch, as at 0,125; or 'back' at 5,14",
+    ),
+    Case(
+        "a board whose two numbers of its place changed places, above two feet",
+        {
+            FINISH: TINY[FINISH]
+            .replace("    at: 0,0\n", "    at: 14,5\n")
+            .replace("outline: 0,0 100,0 100,100 0,100", "outline: 20,20 110,20 110,110 20,110")
+            .replace(
+                "paints:",
+                "".join(
+                    f'  - {{name: {name} foot, outline: "0,0 20,0 20,12 0,12", at: "{across},134", thickness: 6 mm, '
+                    "paint: sage, coats: 2, faces: both}\n"
+                    for name, across in (("left", 15), ("right", 90))
+                )
+                + "paints:",
+            )
+        },
+        "finishes/shelf/finish.yaml:11:9: advice: with 'back' at 14,5 the parts do not all touch one another; should it be 5,14? Then they do",
     ),
     Case(
         "a trim with a nought too many",
@@ -301,6 +319,19 @@ CASES = (
         also("0,0 120,0 120,10 0,10", "0,129")
         | {"finishes/shelf/steps.md": "1. Fix the rail below, and lace it to the back.\n"},
         "finishes/shelf/finish.yaml:19:9: advice: 'rail', at 0,129, stands 9 mm away from the nearest other part; mend that, so that the two touch, as at 0,120",
+    ),
+    Case(
+        "a ledge hung too low, where a post would lie on another one if its two numbers changed places",
+        {
+            FINISH: (
+                "paints:\n",
+                rail("0,0 8,0 8,120 0,120", "-8,0").replace("rail", "left post")
+                + rail("0,0 8,0 8,120 0,120", "120,0").replace("rail", "right post")
+                + rail("0,0 136,0 136,12 0,12", "-8,138").replace("rail", "ledge")
+                + "paints:\n",
+            )
+        },
+        "finishes/shelf/finish.yaml:33:9: advice: 'ledge', at -8,138, stands 18 mm away from the nearest other part; mend that, so that the two touch, as at -8,120; or 'right post' at 0,120",
     ),
     Case(
         "a gap of a few millimetres, where nothing hangs",

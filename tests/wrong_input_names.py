@@ -358,7 +358,7 @@ CASES = (
     Case(
         "more strands than the thread has",
         {PATTERN: ('r: {moss: E2, spool: "10"}', 'r: {moss: E2, spool: "10", strands: {moss: 7}}')},
-        "series/garden-year/fern/pattern.yaml:9:46: 7 strands of Moss Stranded, which has 6; write 6 or fewer, or mend 'strands' in threads/moss.yaml",
+        "series/garden-year/fern/pattern.yaml:9:46: 7 strands of Moss Stranded, which has 6; write how many a stitch is worked with, 2 on most cloth, or mend 'strands' in threads/moss.yaml",
     ),
     Case(
         "strands for an unknown thread set",

@@ -8,6 +8,8 @@ STEPS, STORY, NOTES = "finishes/shelf/steps.md", f"{FERN}/story.md", f"{FERN}/st
 WELCOME = "series/garden-year/welcome.md"
 RAIL = '  - {name: rail, outline: "0,0 120,0 120,20 0,20", at: "0,110", thickness: 12 mm, paint: sage, coats: 2}\n'
 
+_CRESS = '  - {name: cress, hex: "#50783c", put_on_with: brush, covers: 10 m2 per litre, dries_in: 1 h, tin: 100 ml}\n'
+
 
 def steps(*sentences: str) -> dict[str, str]:
     """Steps that speak of the back first, of which it consists."""
@@ -192,6 +194,23 @@ CASES = (
         {FINISH: TINY[FINISH].replace("paints:\n", RAIL.replace("rail", "foot") + "paints:\n")}
         | steps("Peg the two feet below the back."),
         f"{STEPS}:2:12: advice: the step says 'two feet', and of parts called 'foot' there is 1 in finish.yaml; mend the number here, or the parts there",
+    ),
+    *(
+        Case(
+            f"a part with the paint of another: {sentence}",
+            {
+                FINISH: TINY[FINISH]
+                .replace("paints:\n", RAIL.replace("paint: sage", "paint: cress") + "paints:\n")
+                .replace("trim:", _CRESS + "trim:")
+            }
+            | steps("Peg on the rail.", sentence),
+            f"{STEPS}:3:{column}: advice: here stands '{said}', and in finish.yaml 'rail' is painted with 'cress'; name that here, or mend 'paint' there",
+        )
+        for sentence, column, said in (
+            ("Give the rail two coats of sage.", 13, "rail two coats of sage"),
+            ("The rail takes three coats of sage.", 8, "rail takes three coats of sage"),
+            ("The rail is painted with the sage.", 8, "rail is painted with the sage"),
+        )
     ),
     Case(
         "a part put behind the one that it is listed after",

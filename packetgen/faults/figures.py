@@ -375,7 +375,7 @@ FIGURES: dict[str, Fault] = {
     ),
     "part-turned": Fault(
         "with {part} at {at} the parts do not all touch one another",
-        "should it be {better}{other}? Then they do",
+        "should it be {better}? Then they do",
         Level.ADVICE,
     ),
     "part-apart": Fault(

@@ -94,7 +94,7 @@ WHY_REVIEW: dict[str, Why] = {
     ),
     "example-host": Why(
         "The name example.org and all names below it are kept for examples (RFC 2606): nobody may own one, and nothing "
-        "of yours is there.",
+        "of yours is there. Names that end in .example are kept likewise and let be: what is invented on purpose stands there.",
         "Write the address that your site, your shop or your page really has, or take the line out. A series without a "
         "site needs no address: what then asks for one may be laid aside in series.yaml, with that as the reason.",
     ),

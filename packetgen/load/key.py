@@ -30,6 +30,7 @@ from packetgen.shape_names import SHAPE_NAMES, SHAPE_WORDS
 # nobody can tell.
 Requests = Mapping[str, MatchedSet | None] | None
 
+FEW_STRANDS = 4  # of a whole thread: most stranded cotton has 6 (common practice, no source)
 _FIELDS = tuple(field.name for field in KEY_LINE.fields)
 
 
@@ -121,6 +122,8 @@ def check_strands(
             "it is used whole, so write 1"
             if card.strands == 1
             else f"write {card.strands} or fewer"
+            if card.strands <= FEW_STRANDS
+            else "write how many a stitch is worked with, 2 on most cloth"
         )
         if not card.braid:
             hint += f", or mend 'strands' in threads/{card.id}.yaml"

@@ -90,20 +90,20 @@ def complain_of_parts(
     number = turned_about(parts) if not apart else None
     if not apart and number is None:
         apart = tuple(standing_apart(panel["outline"], parts, hung, _joined(texts, parts)))
+    instead = ""
     if number is not None:
-        at, other = stand[number]["at"], ""
-        for far in standing_apart(panel["outline"], parts, hung=False):
-            if far.nearer_mm and far.number != number:
-                near = _moved_by(stand[far.number]["at"], far.nearer_mm)
-                other = f"; or {said(stand[far.number]['name'])} at {near}"
-        problems.add(
-            stand[number].place_of("at"),
-            "part-turned",
-            part=said(stand[number]["name"]),
-            at=point_said(at),
-            better=point_said(at[::-1]),
-            other=other,
-        )
+        at = stand[number]["at"]
+        facts = {"part": said(stand[number]["name"]), "better": point_said(at[::-1])}
+        # A part that stands alone, and needs to be moved only up, down or aside, is told before one that touches others.
+        lone = [
+            far
+            for far in standing_apart(panel["outline"], parts, hung=False)
+            if far.nearer_mm and far.number != number
+        ]
+        if len(lone) == 1:
+            apart, instead = tuple(lone), "; or {part} at {better}".format(**facts)
+        else:
+            problems.add(stand[number].place_of("at"), "part-turned", **facts, at=point_said(at))
     # What hangs together may only lack the one part that stands apart by itself, as pots do their shelf.
     for far in [one for one in apart if not one.together_with] or apart:
         part = stand[far.number]
@@ -112,10 +112,10 @@ def complain_of_parts(
         facts = _place_of_part(part) | {"gap": mm_said(far.gap_mm), "near": ""}
         if far.placed_twice:
             facts["mend"] = "its outline begins there already: take 'at' away"
-        elif far.meant_mm:
+        elif far.meant_mm and not instead:
             facts["mend"] = f"write at: {' or '.join(map(point_said, far.meant_mm))}"
         elif far.nearer_mm:
-            facts["near"] = f", as at {_moved_by(part['at'], far.nearer_mm)}"
+            facts["near"] = f", as at {_moved_by(part['at'], far.nearer_mm)}{instead}"
         if len(far.together_with) == 1:
             other = stand[far.together_with[0]]["name"]
             facts["part"] = f"{facts['part']} with {said(other)}, which it touches,"

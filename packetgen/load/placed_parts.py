@@ -257,15 +257,18 @@ def _nearer(one: BaseGeometry, others: Sequence[Polygon], gap_mm: float) -> Poin
     or aside."""
     for across, down in ((0.0, -gap_mm), (0.0, gap_mm), (-gap_mm, 0.0), (gap_mm, 0.0)):
         moved = translate(one, across, down)
-        lies = sum(moved.intersection(other).area for other in others)
-        if _gap_mm(moved, others) <= ROUNDED_MM and lies <= ROUNDED_MM * moved.length:
+        if (
+            _gap_mm(moved, others) <= ROUNDED_MM
+            and _area_on(moved, others) <= ROUNDED_MM * moved.length
+        ):
             return across, down
     return None
 
 
 def turned_about(parts: Sequence[Part]) -> int | None:
     """The number of the part with the two numbers of whose place changed all parts hang together, where they do not.
-    It is sought among those that most of the wood hangs together with: what stands alone may hang on cord."""
+    It is sought among those that most of the wood hangs together with, what stands alone may hang on cord; and not where
+    it would then lie on others."""
     placed = [placed_part(part) for part in parts]
     groups = touching(placed)
     if len(groups) < 2:
@@ -276,7 +279,9 @@ def turned_about(parts: Sequence[Part]) -> int | None:
         across, down = parts[number].at_mm
         turned = placed_part(replace(parts[number], at_mm=(down, across)))
         others = [turned if at == number else one for at, one in enumerate(placed)]
-        if across != down and len(touching(others)) == 1:
+        rest = [one for at, one in enumerate(placed) if at != number]
+        laps = _area_on(turned, rest) > _area_on(placed[number], rest) + ROUNDED_MM * turned.length
+        if across != down and len(touching(others)) == 1 and not laps:
             found.append(number)
     return found[0] if len(found) == 1 else None
 
@@ -290,6 +295,11 @@ def touching(placed: Sequence[Polygon]) -> list[tuple[int, ...]]:
         for island in islands
     )
     return sorted(groups)
+
+
+def _area_on(one: BaseGeometry, others: Iterable[Polygon]) -> float:
+    """How much of it lies on them, mm²."""
+    return float(sum(one.intersection(other).area for other in others))
 
 
 def _gap_mm(one: BaseGeometry, others: Iterable[Polygon]) -> float:

@@ -10,7 +10,7 @@ from packetgen.load.designers import read_designers
 from packetgen.load.documents import read_document, read_markdown
 from packetgen.load.exchanged import tell_exchanged
 from packetgen.load.files import ContentFolder, as_id, valid_id
-from packetgen.load.key import check_strands
+from packetgen.load.key import FEW_STRANDS, check_strands
 from packetgen.load.laid_aside import read_laid_aside
 from packetgen.load.library import Library
 from packetgen.load.look import advise_on_letters, font_names, read_look
@@ -30,7 +30,6 @@ from packetgen.load.words import offer, said, shown
 from packetgen.model import Pace, Series, ThreadSet, ToCome
 from packetgen.units import plain
 
-_FEW_STRANDS = 4  # of a whole thread: most stranded cotton has 6 (common practice, no source)
 _STRANDS = ("strands", "backstitch_strands", "knot_strands", "daisy_strands")
 
 
@@ -247,7 +246,7 @@ def _thread_sets(
         if card is not None and 1 < card.strands == one["strands"]:
             mend = (
                 f"if it parts into more, as most stranded cotton into 6, mend 'strands' in threads/{card.id}.yaml"
-                if card.strands <= _FEW_STRANDS
+                if card.strands <= FEW_STRANDS
                 else "write how many a stitch is worked with, 2 on most cloth"
             )
             facts = {"card": said(card.name), "strands": card.strands, "mend": mend}

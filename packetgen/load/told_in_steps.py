@@ -88,9 +88,9 @@ def complain_of_steps(
         complain_of_told_spray(paints, steps, path, problems)
         complain_of_told_cleaning(paints, steps, path, problems)
     if parts is not None:
-        complain_of_told_paints(parts, steps, path, problems)
-        complain_of_told_coats(parts, steps, path, problems)
-        complain_of_coats_of_parts(parts, steps, path, problems)
+        told = complain_of_told_paints(parts, steps, path, problems)
+        complain_of_told_coats(parts, steps, path, told, problems)
+        complain_of_coats_of_parts(parts, steps, path, told, problems)
         complain_of_told_order(parts, steps, path, problems)
         complain_of_counted_parts(parts, hardware_names(filled), steps, path, problems)
         complain_of_long_hardware(filled, _longest_mm(parts), problems)

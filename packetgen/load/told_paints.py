@@ -11,7 +11,10 @@ from packetgen.model import Paint, Part
 
 _THIN = r"(?:(?:thin|light|even|full|good)\s+)?"  # as coats are
 # Of which paint, comes behind it.
-_COATS_OF = rf"(?:{COUNTED}\s+{_THIN}coats?\s+of\s+)?(?:the\s+)?"
+_COATS_OF = rf"{COUNTED.replace('?P<number>', '?:')}\s+{_THIN}coats?\s+of\s+(?:the\s+)?"
+_GETS = r"(?:(?:gets?|takes?|has|needs?|wants?|with|in)\s+)?"
+# What stands between a part and its paint.
+_PAINTED = rf"(?:(?:(?:is|are)\s+(?:painted\s+)?|painted\s+)?(?:in|with)\s+(?:{_COATS_OF}|the\s+)?|{_GETS}{_COATS_OF})"
 _COATS = re.compile(
     rf"{COUNTED}\s+{_THIN}coats(?:\s+of\s+paint)?(?!\s+of\b)(?![\w-])",
     re.IGNORECASE,
@@ -38,16 +41,16 @@ _NO_PAINT = re.compile(
 
 def complain_of_told_paints(
     parts: Iterable[Part], steps: str, path: str, problems: Problems
-) -> None:
+) -> tuple[range, ...]:
     """Advice on 'the sill in white' and 'white over the back of the sill' where that is a paint of the piece and the sill,
-    or that face of it, has another."""
+    or that face of it, has another. Returned is where it is told of; of coats nothing more is to be said there."""
     parts = tuple(parts)
     own = {part.name.casefold(): {coat.paint.name: None for coat in part.painted} for part in parts}
     paints = {paint.casefold() for of_part in own.values() for paint in of_part}
     if not paints:
-        return
+        return ()
     named = re.compile(
-        rf"(?<![\w-])(?P<part>{any_of(own)})\s+(?:(?:is|are)\s+(?:painted\s+)?|painted\s+)?(?:in|with)\s+{_COATS_OF}"
+        rf"(?<![\w-])(?P<part>{any_of(own)})\s+{_PAINTED}"
         rf"(?P<paint>{any_of(paints)})(?![\w-])",
         re.IGNORECASE,
     )
@@ -77,11 +80,12 @@ def complain_of_told_paints(
         for found in (*named.finditer(steps), *onto.finditer(steps))
         if found["paint"].casefold() not in map(str.casefold, own[found["part"].casefold()])
     ]
+    told = tuple(range(*found.span()) for found in wrong)
     if len(wrong) == 2 and all(_has(own, wrong[one], wrong[1 - one]) for one in (0, 1)):
         first, other = sorted(wrong, key=lambda found: found.start())
         facts = {"part": said(first["part"]), "other": said(other["part"])}
         problems.add(place_in(steps, first.start(), path), "step-paints-exchanged", **facts)
-        return
+        return told
     for found in wrong:
         facts = {
             "said": said(" ".join(found[0].split())),
@@ -89,6 +93,7 @@ def complain_of_told_paints(
             "own": listed(own[found["part"].casefold()], "and"),
         }
         problems.add(place_in(steps, found.start(), path), "step-paint-other", **facts)
+    return told
 
 
 def _has(own: Mapping[str, Collection[str]], one: re.Match[str], other: re.Match[str]) -> bool:
@@ -97,10 +102,10 @@ def _has(own: Mapping[str, Collection[str]], one: re.Match[str], other: re.Match
 
 
 def complain_of_told_coats(
-    parts: Iterable[Part], steps: str, path: str, problems: Problems
+    parts: Iterable[Part], steps: str, path: str, told: Iterable[range], problems: Problems
 ) -> None:
     """Advice on 'three coats of beet red' where no part has so many of that paint, and on 'three coats' where none has so
-    many of any."""
+    many of any; `told` is where another paint is told of."""
     coats: dict[str, set[int]] = {}
     for part in parts:
         for coat in part.painted:
@@ -118,7 +123,7 @@ def complain_of_told_coats(
         paint = found["paint"].casefold() if start in of_one else ""
         own = coats[paint] if paint else set().union(*coats.values())
         number = counted_number(found["number"])
-        if number is not None and number not in own:
+        if number is not None and number not in own and not any(start in one for one in told):
             facts = {
                 "said": said(" ".join(found[0].split())),
                 "paint": f" of {said(found['paint'])}" if paint else "",
@@ -128,21 +133,24 @@ def complain_of_told_coats(
 
 
 def complain_of_coats_of_parts(
-    parts: Iterable[Part], steps: str, path: str, problems: Problems
+    parts: Iterable[Part], steps: str, path: str, told: Iterable[range], problems: Problems
 ) -> None:
-    """Advice on 'give the sill two coats' where other parts have so many, and the sill has not."""
+    """Advice on 'give the sill two coats' where other parts have so many, and the sill has not; `told` is where another
+    paint is told of."""
     own: dict[str, set[int]] = {}
     for part in parts:
         own.setdefault(part.name.casefold(), set()).update(coat.coats for coat in part.painted)
     every = set().union(*own.values()) if own else set()
     named = re.compile(
-        rf"(?<![\w-])(?P<part>{any_of(own)})\s+(?:(?:gets?|has|with|in)\s+)?{COUNTED}\s+{_THIN}coats\b",
+        rf"(?<![\w-])(?P<part>{any_of(own)})\s+{_GETS}{COUNTED}\s+{_THIN}coats\b",
         re.IGNORECASE,
     )
     for sentence in SENTENCE.finditer(steps):
         for found in named.finditer(steps, sentence.start(), sentence.end()):
             number, of_part = counted_number(found["number"]), own[found["part"].casefold()]
             if _NO_COLOUR.search(sentence[0]) or number not in every or number in of_part:
+                continue
+            if any(found.start() in one for one in told):
                 continue
             facts = {
                 "said": said(" ".join(found[0].split())),
