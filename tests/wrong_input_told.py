@@ -8,6 +8,7 @@ STEPS, STORY, NOTES = "finishes/shelf/steps.md", f"{FERN}/story.md", f"{FERN}/st
 WELCOME = "series/garden-year/welcome.md"
 RAIL = '  - {name: rail, outline: "0,0 120,0 120,20 0,20", at: "0,110", thickness: 12 mm, paint: sage, coats: 2}\n'
 
+KNOB = '  - {name: knob, outline: "0,0 20,0 20,20 0,20", at: "50,-20", thickness: 12 mm, paint: sage, coats: 2}\n'
 _CRESS = '  - {name: cress, hex: "#50783c", put_on_with: brush, covers: 10 m2 per litre, dries_in: 1 h, tin: 100 ml}\n'
 
 
@@ -233,6 +234,81 @@ CASES = (
         "a part put where it stands, and screwed on from another side",
         {FINISH: TINY[FINISH].replace("paints:\n", RAIL + "paints:\n")}
         | steps("Peg the rail below the back, from above the back."),
+    ),
+    *(
+        Case(
+            f"a joint that is none: {sentence}",
+            {FINISH: TINY[FINISH].replace("paints:\n", f"{RAIL}{KNOB}paints:\n")}
+            | {STEPS: f"1. Saw the back, the rail and the knob.\n2. {sentence}\n"},
+            f"{STEPS}:2:{column}: advice: the step {wrong}",
+        )
+        for sentence, column, wrong in (
+            (
+                "Peg the rail on the rail.",
+                12,
+                "joins 'rail' to itself; name the part that is meant in one of the two places",
+            ),
+            (
+                "Peg the knob on the rail.",
+                12,
+                "joins 'knob' to 'rail', and in finish.yaml the two stand 110 mm apart; name the part that is meant, or mend 'at' there",
+            ),
+            (
+                "Screw it through the knob into the rail.",
+                25,
+                "joins 'knob' to 'rail', and in finish.yaml the two stand 110 mm apart; name the part that is meant, or mend 'at' there",
+            ),
+            (
+                "Peg the rail on the upper edge of the back.",
+                12,
+                "puts 'rail' at the upper edge of 'back', and by 'at' in finish.yaml it stands below the middle of that; mend the word, or 'at' there",
+            ),
+            (
+                "Peg the knob on the upper edge of the back and the rail on its upper edge.",
+                55,
+                "puts 'rail' at the upper edge of 'back', and by 'at' in finish.yaml it stands below the middle of that; mend the word, or 'at' there",
+            ),
+            (
+                "Peg the back to the front of the rail.",
+                12,
+                "puts 'back' on the front of 'rail', and finish.yaml lists it before that, from the back to the front; mend the word, or let the two change places in the list of parts",
+            ),
+            (
+                "Press the magnets into the knob, and stick the washers on.",
+                31,
+                "puts the magnets on 'knob', and the panel, with all their places, lies on 'back'; name that part here, or mend the outline of the panel",
+            ),
+        )
+    ),
+    Case(
+        "coats that are listed for each part, and those of one other than it has",
+        {FINISH: TINY[FINISH].replace("paints:\n", f"{RAIL}{KNOB}paints:\n")}
+        | {
+            STEPS: "1. Saw the back, the rail and the knob.\n2. Paint them: two coats for the back, the knob and three for the rail.\n"
+        },
+        f"{STEPS}:2:67: advice: here stands 'three for rail', and in finish.yaml 'rail' has 2; mend the number here, or 'coats' there",
+    ),
+    Case(
+        "joints as the piece has them",
+        {FINISH: TINY[FINISH].replace("paints:\n", f"{RAIL}{KNOB}paints:\n")}
+        | {
+            STEPS: "1. Saw the back, the rail and the knob.\n"
+            "2. Peg the knob on the upper edge of the back and the rail on its lower edge.\n"
+            "3. Screw it through the rail into the back, and the rail to the front of the back.\n"
+            "4. Press the magnets into the back, and stick the washers on.\n"
+        },
+    ),
+    Case(
+        "a part and that part again",
+        {FINISH: TINY[FINISH].replace("paints:\n", f"{RAIL}{KNOB}paints:\n")}
+        | {STEPS: "1. Saw the back, the rail and the knob.\n2. Paint the rail and the rail.\n"},
+        f"{STEPS}:2:27: advice: the step names 'rail' twice; name each part once",
+    ),
+    Case(
+        "a part that is sawn twice, and another not at all",
+        {FINISH: TINY[FINISH].replace("paints:\n", f"{RAIL}{KNOB}paints:\n")}
+        | {STEPS: "1. Saw the back, the rail and the back.\n2. Peg the knob on.\n"},
+        f"{STEPS}:1:35: advice: the step names 'back' twice, and 'knob' not at all; name each part once",
     ),
     Case(
         "a design of another size",

@@ -194,6 +194,26 @@ FIGURES: dict[str, Fault] = {
         "mend the word, or let the two change places in the list of parts",
         Level.ADVICE,
     ),
+    "step-part-itself": Fault(
+        "the step joins {part} to itself",
+        "name the part that is meant in one of the two places",
+        Level.ADVICE,
+    ),
+    "step-parts-apart": Fault(
+        "the step joins {part} to {other}, and in finish.yaml the two stand {gap} apart",
+        "name the part that is meant, or mend 'at' there",
+        Level.ADVICE,
+    ),
+    "step-part-twice": Fault(
+        "the step names {part} twice{other}",
+        "name each part once",
+        Level.ADVICE,
+    ),
+    "magnets-off-panel": Fault(
+        "the step puts the magnets on {part}, and the panel, with all their places, lies on {other}",
+        "name that part here, or mend the outline of the panel",
+        Level.ADVICE,
+    ),
     "step-side-other": Fault(
         "the step puts {part} {said} {other}, and by 'at' in finish.yaml it stands {stands} that",
         "mend the word, or 'at' there",

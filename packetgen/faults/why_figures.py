@@ -187,6 +187,25 @@ WHY_FIGURES: dict[str, Why] = {
         "laps, the other way about.",
         "Correct the word in the step, or the order of the list.",
     ),
+    "step-part-itself": Why(
+        "A step glues, screws or fixes a part to a place on that same part: mostly one of two names is a slip.",
+        "Name the other part.",
+    ),
+    "step-parts-apart": Why(
+        "A step joins two parts that, by their outlines and places in finish.yaml, do not touch: mostly one of two names is a slip. "
+        "Of what hangs on cord, wire or a hinge nothing is said.",
+        "Name the part that is meant, or correct the at of one of the two.",
+    ),
+    "step-part-twice": Why(
+        "A step names a part twice side by side, or saws or cuts out parts one by one, and one of them stands there twice while "
+        "another is missing.",
+        "Name each part once.",
+    ),
+    "magnets-off-panel": Why(
+        "Magnets sit behind the stitching, so on the part that carries the panel; the step puts them on a part that hardly "
+        "reaches below it.",
+        "Name the part that carries the panel, or correct the panel's outline.",
+    ),
     "step-side-other": Why(
         "A step puts a part above or below another, or to its left or right, and by their outlines and places in finish.yaml all of "
         "it stands on the other side of that one's middle.",

@@ -169,3 +169,9 @@ def _middle(shape: BaseGeometry) -> float:
 def _extent(shape: Polygon) -> tuple[float, float]:
     left, top, right, bottom = shape.bounds
     return right - left, bottom - top
+
+
+def shares_below(panel: Outline, parts: Sequence[Part]) -> list[float]:
+    """Of the panel's area, what each part has below it."""
+    shape = Polygon(panel)
+    return [placed_part(part).intersection(shape).area / shape.area for part in parts]

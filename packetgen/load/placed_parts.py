@@ -15,7 +15,7 @@ ROUNDED_MM = 0.5
 _EDGE_MM = 5
 # What is hung up on cord or wire hangs no further away, and no further than it is long; next to nothing counts as
 # so long. What is glued or screwed touches.
-_HUNG_MM, _LEAST_LONG_MM, _TOUCHES_MM = 30, 5, 1
+_HUNG_MM, _LEAST_LONG_MM, TOUCHES_MM = 30, 5, 1
 # A layer of wood carries the panel if it reaches below so much of it, and fills half.
 _REACHES, _FILLS = 0.9, 0.5
 _TWIN = 0.6  # of a part, that another of its outline hardly lies over on purpose
@@ -209,7 +209,7 @@ def standing_apart(
         if not one.intersects(shape):
             gap_mm = _gap_mm(one, others)
             fixed = any(joint & set(group) and joint - set(group) for joint in joined)
-            if gap_mm > (_may_hang_mm(one, others) if hung and not fixed else _TOUCHES_MM):
+            if gap_mm > (_may_hang_mm(one, others) if hung and not fixed else TOUCHES_MM):
                 part = parts[group[0]]
                 by_itself = Polygon(part.outline)
                 twice = (

@@ -13,10 +13,16 @@ from packetgen.load.counted_hardware import (
     hardware_names,
 )
 from packetgen.load.counted_parts import complain_of_counted_magnets, complain_of_counted_parts
+from packetgen.load.told_joints import (
+    complain_of_part_twice,
+    complain_of_told_joints,
+    complain_of_told_magnets,
+)
 from packetgen.load.told_measures import complain_of_told_measures
 from packetgen.load.told_order import complain_of_told_order
 from packetgen.load.told_paints import (
     complain_of_coats_of_parts,
+    complain_of_listed_coats,
     complain_of_told_coats,
     complain_of_told_paints,
     complain_of_told_spray,
@@ -91,7 +97,12 @@ def complain_of_steps(
         told = complain_of_told_paints(parts, steps, path, problems)
         complain_of_told_coats(parts, steps, path, told, problems)
         complain_of_coats_of_parts(parts, steps, path, told, problems)
+        complain_of_listed_coats(parts, steps, path, problems)
         complain_of_told_order(parts, steps, path, problems)
+        complain_of_told_joints(parts, steps, path, problems)
+        complain_of_part_twice(parts, steps, path, problems)
+        outline = filled["panel"]["outline"] if filled["panel"] is not None else None
+        complain_of_told_magnets(outline, parts, steps, path, problems)
         complain_of_counted_parts(parts, hardware_names(filled), steps, path, problems)
         complain_of_long_hardware(filled, _longest_mm(parts), problems)
         complain_of_scant_hardware(filled, parts, steps, problems)

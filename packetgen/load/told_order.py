@@ -50,7 +50,7 @@ def complain_of_told_order(
             if side in _SIDES:
                 code = "step-side-other" if _stands_opposite(parts[one], parts[other], side) else ""
                 facts["stands"] = _OPPOSITE[side]
-            elif (side == "behind") == (one > other) and _laps(parts[one], parts[other]):
+            elif (side == "behind") == (one > other) and laps(parts[one], parts[other]):
                 code = "step-order-other"
                 facts["listed"] = "after" if one > other else "before"
             if code and code not in done:
@@ -58,7 +58,8 @@ def complain_of_told_order(
                 done.add(code)
 
 
-def _laps(one: Part, other: Part) -> bool:
+def laps(one: Part, other: Part) -> bool:
+    """Whether one lies before the other, by more than a joint along an edge."""
     return placed_part(one).intersection(placed_part(other)).area >= _LAPS_MM2
 
 

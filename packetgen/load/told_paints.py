@@ -146,7 +146,8 @@ def complain_of_coats_of_parts(
         re.IGNORECASE,
     )
     for sentence in SENTENCE.finditer(steps):
-        for found in named.finditer(steps, sentence.start(), sentence.end()):
+        span = sentence.span()
+        for found in named.finditer(steps, *span):
             number, of_part = counted_number(found["number"]), own[found["part"].casefold()]
             if _NO_COLOUR.search(sentence[0]) or number not in every or number in of_part:
                 continue
@@ -158,6 +159,39 @@ def complain_of_coats_of_parts(
                 "own": " and ".join(map(str, sorted(of_part))),
             }
             problems.add(place_in(steps, found.start(), path), "step-part-coats", **facts)
+
+
+def complain_of_listed_coats(
+    parts: Iterable[Part], steps: str, path: str, problems: Problems
+) -> None:
+    """Advice on 'two coats for the board and three for the sill' where the sill has not so many."""
+    own: dict[str, set[int]] = {}
+    for part in parts:
+        own.setdefault(part.name.casefold(), set()).update(coat.coats for coat in part.painted)
+    every = set().union(*own.values()) if own else set()
+    name = rf"(?:the\s+)?(?:{any_of(own)})(?![\w-])"
+    listed_for = re.compile(
+        rf"{COUNTED}(?P<coats>\s+{_THIN}coats)?\s+for\s+(?P<parts>{name}(?:(?:,\s*|,?\s+and\s+){name})*)",
+        re.IGNORECASE,
+    )
+    for sentence in SENTENCE.finditer(steps):
+        if _NO_COLOUR.search(sentence[0]) or not re.search(r"\bcoats\b", sentence[0]):
+            continue
+        for found in listed_for.finditer(steps, *sentence.span()):
+            number = counted_number(found["number"])
+            if found["coats"] and number not in every:
+                continue  # told of that number
+            for one in re.finditer(rf"\b(?:{any_of(own)})\b", found["parts"], re.IGNORECASE):
+                of_part = own[one[0].casefold()]
+                if number not in of_part:
+                    facts = {
+                        "said": said(f"{found['number']} for {one[0]}"),
+                        "part": said(one[0]),
+                        "own": " and ".join(map(str, sorted(of_part))),
+                    }
+                    place = place_in(steps, found.start("parts") + one.start(), path)
+                    problems.add(place, "step-part-coats", **facts)
+                    return
 
 
 def _coats_alone(steps: str) -> Iterator[re.Match[str]]:

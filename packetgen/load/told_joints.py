@@ -1,0 +1,208 @@
+"""Parts of a finishing piece that its steps join to what they do not touch, to the wrong side, or to themselves."""
+
+import re
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+
+from packetgen.diagnostics import Problems, place_in
+from packetgen.load.panel_on_wood import shares_below
+from packetgen.load.piece_words import mm_said
+from packetgen.load.placed_parts import TOUCHES_MM, Bounds, placed_part, touching
+from packetgen.load.prose_words import any_of, step_sentences
+from packetgen.load.told_order import laps
+from packetgen.load.words import said
+from packetgen.model import Outline, Part
+from packetgen.nouns import plural
+
+_JOINED = re.compile(
+    r"\b(?:glue|screw|nail|peg|dowel|fix|fasten|attach|mount)\s+(?P<what>[^.;:]*?)\b"
+    r"(?P<onto>(?:on|onto|to|into|in|below|under|above|over|behind|against|at)\b[^.,;:]{0,80})",
+    re.IGNORECASE,
+)
+_HUNG = re.compile(r"\b(?:cord|string|twine|wire|chain|hinge|hang|hung)\w*\b", re.IGNORECASE)
+# An edge → the number of the direction, 0 across and 1 down, and whether what stands at it is further on.
+_EDGES = {
+    "upper": (1, False),
+    "top": (1, False),
+    "lower": (1, True),
+    "bottom": (1, True),
+    "left": (0, False),
+    "right": (0, True),
+}
+_STANDS = {
+    (1, False): "below",
+    (1, True): "above",
+    (0, False): "to the right of",
+    (0, True): "to the left of",
+}
+_SAWN = re.compile(r"\b(?:saw|cut)\b", re.IGNORECASE)
+_SMOOTHED = re.compile(r"\b(?:smooth|sand|wipe|drill|round|file|mark|glue)\b", re.IGNORECASE)
+_MAGNETS = re.compile(
+    r"\b(?:glue|fix|set|sink|press|stick|put|let|bed|fit)\b[^.;:]{0,40}\bmagnets?\b[^.,;:]{0,20}?\b(?:to|on|onto|into|in|behind)\s+"
+    r"(?:the\s+)?(?:(?:front|back|face)\s+of\s+(?:the\s+)?)?(?P<part>[^.,;:]{3,60})",
+    re.IGNORECASE,
+)
+_UNDER = (
+    0.1  # of the panel, that a part has below it at least to be one for magnets; our own choice
+)
+
+
+@dataclass(frozen=True)
+class _Joint:
+    """The numbers of two parts of which a step joins the one to the other, where it says so, and the words behind."""
+
+    part: int
+    other: int
+    start: int
+    onto: str
+
+
+def complain_of_told_joints(
+    parts: Sequence[Part], steps: str, path: str, problems: Problems
+) -> None:
+    """Advice on the first joint of each kind that cannot be as finish.yaml has the two."""
+    told = set[str]()
+    groups = touching([placed_part(part) for part in parts])
+    for joint in _joints(parts, steps):
+        part, other = parts[joint.part], parts[joint.other]
+        facts = {"part": said(part.name), "other": said(other.name)}
+        if joint.part == joint.other:
+            code = "step-part-itself"
+        elif max(part.pieces, other.pieces) > 1:
+            continue  # drawn once
+        elif (gap_mm := placed_part(part).distance(placed_part(other))) > TOUCHES_MM:
+            if not any({joint.part, joint.other} <= set(group) for group in groups):
+                continue  # of the one that stands apart it is told
+            code = "step-parts-apart"
+            facts["gap"] = mm_said(gap_mm)
+        elif stands := _at_other_edge(part, other, joint.onto):
+            code = "step-side-other"
+            facts |= stands
+        elif face := _on_other_face(joint, laps(part, other)):
+            code = "step-order-other"
+            facts |= face
+        else:
+            continue
+        if code not in told:
+            problems.add(place_in(steps, joint.start, path), code, **facts)
+            told.add(code)
+
+
+def _joints(parts: Sequence[Part], steps: str) -> Iterator[_Joint]:
+    numbers = {name: number for number, part in enumerate(parts) for name in _names(part)}
+    names = re.compile(rf"(?<![\w-])(?:{any_of(numbers)})(?![\w-])", re.IGNORECASE)
+    name = rf"(?:the\s+)?(?P<part>{any_of(numbers)})"
+    through = re.compile(
+        rf"\bthrough\s+{name}\s+(?P<onto>into\s+(?:the\s+)?(?P<other>{any_of(numbers)}))(?![\w-])",
+        re.IGNORECASE,
+    )
+    at_edge = re.compile(
+        rf"\band\s+{name}\s+(?:on|to|at|along)\s+(?P<onto>(?:the|its)\s+(?:{'|'.join(_EDGES)})\s+edge)\b(?!\s+of\b)",
+        re.IGNORECASE,
+    )
+    for start, sentence in step_sentences(steps):
+        if _HUNG.search(sentence):
+            continue
+        for found in through.finditer(sentence):
+            number, other_number = (numbers[found[one].casefold()] for one in ("part", "other"))
+            yield _Joint(number, other_number, start + found.start("part"), found["onto"])
+        for found in _JOINED.finditer(sentence):
+            other = names.search(found["onto"])
+            if other is None or re.search(r"\bbetween\b", found["what"]):
+                continue
+            number = numbers[other[0].casefold()]
+            for part in names.finditer(found["what"]):
+                at = start + found.start("what") + part.start()
+                yield _Joint(numbers[part[0].casefold()], number, at, found["onto"][: other.end()])
+            # 'and the foot on the lower edge', of the same part.
+            if more := at_edge.search(sentence, found.end() - len(found["onto"]) + other.end()):
+                at = start + more.start("part")
+                yield _Joint(numbers[more["part"].casefold()], number, at, f"{more['onto']} of")
+
+
+def _names(part: Part) -> tuple[str, str]:
+    name = part.name.casefold()
+    return name, plural(name)
+
+
+def _at_other_edge(part: Part, other: Part, onto: str) -> dict[str, str]:
+    """What is told of 'the upper edge of' what it stands below the middle of; empty where that is so."""
+    found = re.search(rf"\b({'|'.join(_EDGES)})\s+edge\s+of\b", onto, re.IGNORECASE)
+    if not found:
+        return {}
+    direction, further = _EDGES[found[1].casefold()]
+    middles = [_middle(placed_part(one).bounds, direction) for one in (part, other)]
+    if middles[0] == middles[1] or (middles[0] > middles[1]) == further:
+        return {}
+    stands = f"{_STANDS[direction, further]} the middle of"
+    return {"said": f"at the {found[1].casefold()} edge of", "stands": stands}
+
+
+def _middle(bounds: Bounds, direction: int) -> float:
+    return float(bounds[direction] + bounds[direction + 2]) / 2
+
+
+def _on_other_face(joint: _Joint, lap: bool) -> dict[str, str]:
+    """What is told of 'the front of' a part that is listed behind it, and of the back of one before it."""
+    found = re.match(
+        r"(?:on|onto|to)\s+(?:the\s+)?(?P<face>front|back)\s+of\b", joint.onto, re.IGNORECASE
+    )
+    in_front = joint.part > joint.other
+    if not found or not lap or in_front == (found["face"].casefold() == "front"):
+        return {}
+    return {
+        "said": f"on the {found['face'].casefold()} of",
+        "listed": "after" if in_front else "before",
+    }
+
+
+def complain_of_part_twice(
+    parts: Sequence[Part], steps: str, path: str, problems: Problems
+) -> None:
+    """Advice on 'the board and the board', and on 'saw the board, the roof and the board' of a piece that has another
+    part."""
+    name = any_of(part.name for part in parts)
+    names = re.compile(rf"(?<![\w-])(?:{name})(?![\w-])", re.IGNORECASE)
+    for start, sentence in step_sentences(steps):
+        sawn = _SAWN.search(sentence)
+        end = _SMOOTHED.search(sentence)
+        found = list(names.finditer(sentence, 0, end.start() if sawn and end else len(sentence)))
+        words = [one[0].casefold() for one in found]
+        spoken_of = sentence.casefold()
+        lacking = [part for part in parts if not any(one in spoken_of for one in _kinds(part))]
+        for number, one in enumerate(found):
+            beside = bool(number) and re.fullmatch(
+                r"\W*(?:and|then)\W+(?:the\W+)?", sentence[found[number - 1].end() : one.start()]
+            )
+            if words[number] in words[:number] and (
+                (sawn and lacking) or (beside and words[number] == words[number - 1])
+            ):
+                other = f", and {said(lacking[0].name)} not at all" if sawn and lacking else ""
+                facts = {"part": said(one[0]), "other": other}
+                problems.add(place_in(steps, start + one.start(), path), "step-part-twice", **facts)
+                return
+
+
+def _kinds(part: Part) -> tuple[str, str]:
+    """As a text may speak of it: by its name, or as one of several."""
+    return part.name.casefold(), plural(part.name.casefold().split()[-1])
+
+
+def complain_of_told_magnets(
+    panel: Outline | None, parts: Sequence[Part], steps: str, path: str, problems: Problems
+) -> None:
+    """Advice on 'glue the magnets to the roof' where the panel, and so every magnet, lies on the board."""
+    if panel is None or not parts:
+        return
+    below = shares_below(panel, parts)
+    for found in _MAGNETS.finditer(steps):
+        for number, part in enumerate(parts):
+            name = re.match(rf"{re.escape(part.name)}(?![\w-])", found["part"], re.IGNORECASE)
+            if name and below[number] < _UNDER and max(below) >= _UNDER:
+                facts = {
+                    "part": said(part.name),
+                    "other": said(parts[below.index(max(below))].name),
+                }
+                place = place_in(steps, found.start("part"), path)
+                problems.add(place, "magnets-off-panel", **facts)
+                return
