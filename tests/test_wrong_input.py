@@ -471,7 +471,8 @@ def check_says_only_located_problems(folder: Path, changes: dict[str, Change]) -
     for problem, line in zip(problems, lines, strict=True):
         assert problem.place.path in files | folders
         assert problem.place.line >= 1 and problem.place.column >= 1
-        assert line.isprintable() and len(f"{problem.wrong}; {problem.right}") <= LONGEST, line
+        message = as_usual(f"{problem.wrong}; {problem.right}", folder / "content")
+        assert line.isprintable() and len(message) <= LONGEST, line
     assert lines == [str(problem) for problem in sorted(problems)]
     assert (content is None) == bool(problems.hindering)
     assert content is None or list(holes(content)) == []

@@ -295,6 +295,30 @@ CASES = (
         "series/garden-year/series.yaml:13:9: there is no pattern folder 'fern ivy'; put a comma between the names: fern, ivy",
     ),
     Case(
+        "two patterns of which the second has lost its dash",
+        {
+            SERIES: ("order: [fern]", "order: \n  - fern\n    ivy"),
+            **{
+                path.replace("/fern/", "/ivy/"): text.replace("Fern", "Ivy")
+                for path, text in TINY.items()
+                if path.startswith(f"{FERN}/")
+            },
+        },
+        "series/garden-year/series.yaml:14:5: there is no pattern folder 'fern ivy'; write each name behind a dash of its own, in a line of its own: - fern and - ivy",
+    ),
+    Case(
+        "two patterns between brackets behind one dash",
+        {
+            SERIES: ("order: [fern]", "order: \n  - [fern, ivy]"),
+            **{
+                path.replace("/fern/", "/ivy/"): text.replace("Fern", "Ivy")
+                for path, text in TINY.items()
+                if path.startswith(f"{FERN}/")
+            },
+        },
+        "series/garden-year/series.yaml:14:5: an entry of 'order' has a list, and needs one value; take its brackets away, and let each value be an entry of its own",
+    ),
+    Case(
         "two patterns behind one dash",
         {
             SERIES: ("order: [fern]", "order: \n  - fern, ivy"),
@@ -304,6 +328,6 @@ CASES = (
                 if path.startswith(f"{FERN}/")
             },
         },
-        "series/garden-year/series.yaml:14:5: there is no pattern folder 'fern, ivy'; write each name behind a dash of its own, the next in its own line: - fern",
+        "series/garden-year/series.yaml:14:5: there is no pattern folder 'fern, ivy'; write each name behind a dash of its own, in a line of its own: - fern and - ivy",
     ),
 )

@@ -281,6 +281,16 @@ CASES = (
         )
     ),
     Case(
+        "coats of a part and a paint that only another part has of another paint",
+        {
+            FINISH: TINY[FINISH]
+            .replace("paints:\n", RAIL.replace("sage, coats: 2", "cress, coats: 3") + "paints:\n")
+            .replace("trim:", _CRESS + "trim:")
+        }
+        | steps("Peg on the rail.", "Give the back three coats of sage."),
+        f"{STEPS}:3:13: advice: here stands 'back three coats', and in finish.yaml 'back' has 2; mend the number here, or 'coats' there",
+    ),
+    Case(
         "coats that are listed for each part, and those of one other than it has",
         {FINISH: TINY[FINISH].replace("paints:\n", f"{RAIL}{KNOB}paints:\n")}
         | {

@@ -41,6 +41,8 @@ def of_own(kind: Kind, example: str, node: Node) -> str:
     alone = node.items[0] if isinstance(node, ListNode) and len(node.items) == 1 else None
     if not isinstance(alone, TextNode) or is_nothing(alone):
         return example
+    if example.startswith("- "):
+        return f"- {shown(alone.value)}"
     return f"{example.partition(':')[0]}: {shown(alone.value)}"
 
 

@@ -25,9 +25,10 @@ from packetgen.load.shape_series import SERIES
 from packetgen.load.sure import all_sure, sure
 from packetgen.load.titles import title_in
 from packetgen.load.told_days import complain_of_told_days
-from packetgen.load.values import Filled
+from packetgen.load.values import Filled, Given
 from packetgen.load.words import offer, said, shown
 from packetgen.model import Pace, Series, ThreadSet, ToCome
+from packetgen.nouns import listed
 from packetgen.units import plain
 
 _STRANDS = ("strands", "backstitch_strands", "knot_strands", "daisy_strands")
@@ -152,7 +153,7 @@ def _order(
     elsewhere = folder.moved_names()
     if filled["order"] is None:
         return folders
-    listed: list[str] = []
+    listed_names: list[str] = []
     once = Once("pattern", problems)
     named = dict.fromkeys(given.value for given in filled.each("order"))
     # Folders that the order does not name, by what they can be called.
@@ -175,10 +176,11 @@ def _order(
         parts = re.findall(r"[^\s,;]+", given.value)
         if len(parts) > 1 and set(parts) <= set(folders):
             hint = f"put a comma between the names: {shown(', '.join(parts))}"
-            if "," in given.value or ";" in given.value:
-                hint = f"write each name behind a dash of its own, the next in its own line: - {parts[0]}"
+            if _behind_a_dash(given, folder, f"{path}/series.yaml"):
+                behind = listed(tuple(f"- {one}" for one in parts))
+                hint = f"write each name behind a dash of its own, in a line of its own: {behind}"
             problems.add(given.place, "pattern-missing", name=said(given.value), hint=hint)
-            listed += parts
+            listed_names += parts
             continue
         name = given.value if given.value in folders else left_out.get(given.value, given.value)
         if name not in folders:
@@ -190,10 +192,13 @@ def _order(
             if hint.startswith("known here") and not left_out and (as_folder := as_id(name)):
                 hint = _to_be_drawn(name, as_folder)
             problems.add(given.place, "pattern-missing", name=said(name), hint=hint)
-        listed.append(name)
+        listed_names.append(name)
+    unread = any(given.value is None for given in filled.each("order"))
     for better, name in left_out.items():
+        if unread:
+            break  # it may stand there
         place = Place(f"{path}/{name}")
-        if name not in listed and better not in meant.values():
+        if name not in listed_names and better not in meant.values():
             # 'fern copy', as a file manager calls it: a copy has another title by and by.
             if better != name and any(better.startswith(f"{one}-") for one in folders):
                 title = title_in(folder, f"{path}/{name}", f"{path}/{name}/pattern.yaml")
@@ -203,9 +208,15 @@ def _order(
             problems.add(
                 filled.place_of("order"), "pattern-not-in-order", name=said(name), hint=hint
             )
-        elif name not in listed and name not in renamed.values():
+        elif name not in listed_names and name not in renamed.values():
             valid_id(name, place, problems)
-    return tuple(name for name in listed if name in folders)
+    return tuple(name for name in listed_names if name in folders)
+
+
+def _behind_a_dash(given: Given, folder: ContentFolder, path: str) -> bool:
+    """Whether it is an entry of a list with dashes, and not of one between brackets."""
+    line = (folder.text(path) or "").split("\n")[given.place.line - 1 :][:1]
+    return bool(line) and not line[0][: given.place.column - 1].strip(" -")
 
 
 def _to_be_drawn(name: str, folder: str) -> str:

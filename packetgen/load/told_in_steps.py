@@ -95,8 +95,8 @@ def complain_of_steps(
         complain_of_told_cleaning(paints, steps, path, problems)
     if parts is not None:
         told = complain_of_told_paints(parts, steps, path, problems)
+        told += complain_of_coats_of_parts(parts, steps, path, told, problems)
         complain_of_told_coats(parts, steps, path, told, problems)
-        complain_of_coats_of_parts(parts, steps, path, told, problems)
         complain_of_listed_coats(parts, steps, path, problems)
         complain_of_told_order(parts, steps, path, problems)
         complain_of_told_joints(parts, steps, path, problems)

@@ -134,9 +134,10 @@ def complain_of_told_coats(
 
 def complain_of_coats_of_parts(
     parts: Iterable[Part], steps: str, path: str, told: Iterable[range], problems: Problems
-) -> None:
+) -> tuple[range, ...]:
     """Advice on 'give the sill two coats' where other parts have so many, and the sill has not; `told` is where another
-    paint is told of."""
+    paint is told of. Returned is where this is."""
+    here = list[range]()
     own: dict[str, set[int]] = {}
     for part in parts:
         own.setdefault(part.name.casefold(), set()).update(coat.coats for coat in part.painted)
@@ -159,6 +160,8 @@ def complain_of_coats_of_parts(
                 "own": " and ".join(map(str, sorted(of_part))),
             }
             problems.add(place_in(steps, found.start(), path), "step-part-coats", **facts)
+            here.append(range(*found.span()))
+    return tuple(here)
 
 
 def complain_of_listed_coats(

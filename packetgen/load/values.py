@@ -32,6 +32,8 @@ from packetgen.load.yaml_nodes import Entry, GroupNode, ListNode, Node, TextNode
 
 _NONE = ("none", "no", "nothing", "n/a", "-", "false")
 
+_AN_ENTRY = "an entry of "
+
 
 @dataclass(frozen=True)
 class Given:
@@ -104,6 +106,8 @@ def read_value(kind: Kind, node: Node, called: str, example: str, problems: Prob
         hint = f"write for example {of_own(kind, example, node)}"
         if isinstance(kind, Choice) and isinstance(node, ListNode) and len(node.items) > 1:
             hint = kind.several or hint
+        elif called.startswith(_AN_ENTRY) and isinstance(node, ListNode) and len(node.items) > 1:
+            hint = "take its brackets away, and let each value be an entry of its own"
         problems.add(node.place, "wants-one-value", name=called, shape=_shape(node), hint=hint)
         return Given(None, node.place, False)
     if isinstance(kind, Text):
@@ -394,7 +398,7 @@ def _list(kind: ListOf, node: Node, called: str, example: str, problems: Problem
         read_value(
             kind.kind,
             item,
-            f"an entry of {called}",
+            f"{_AN_ENTRY}{called}",
             f"- {entry}{or_none if is_nothing(item) else ''}",
             problems,
         )
