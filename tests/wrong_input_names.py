@@ -403,6 +403,19 @@ CASES = (
         },
         "series/garden-year/fern/stitching.md:1:27: advice: '07' is fern of Moss Stranded, and no line of the key has that thread; name one of the key, or take it out",
     ),
+    *(
+        Case(
+            f"a thread of one word in the notes beside one of the key, that the key has no more: {words}",
+            {
+                PATTERN: TINY[PATTERN].replace(
+                    '"07"], spool: ["10", "14"]', 'K4], spool: ["10", "12"]'
+                ),
+                f"{FERN}/stitching.md": f"A fern stands in the peat. Fill it in {words}.\n",
+            },
+            f"series/garden-year/fern/stitching.md:1:{column}: advice: '07' is fern of Moss Stranded, and no line of the key has that thread; name one of the key, or take it out",
+        )
+        for words, column in (("brick and fern", 49), ("fern and the brick", 39))
+    ),
     Case(
         "a thread in the notes, by its number alone, that the key has no more",
         {

@@ -340,6 +340,11 @@ CASES = (
         f"{NOTES}:1:32: advice: here stands 'two colours', and the key has 3; mend the number, or leave it out",
     ),
     Case(
+        "more knots than lie on the chart",
+        {NOTES: "Add two knots last.\nThen the three French knots.\n"},
+        f"{NOTES}:2:10: advice: here stands 'three French knots', and the pattern has 2; mend the number, or leave it out",
+    ),
+    Case(
         "a cloth of another count",
         {STORY: "Mine is on 32-count linen. It might be worked on 18 count.\n"},
         f"{STORY}:1:12: advice: here stands '32-count', and the cloths of this pattern are of 28 to the inch; mend the number, or add that cloth to 'cloths' in pattern.yaml",

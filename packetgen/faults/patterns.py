@@ -325,6 +325,11 @@ PATTERNS: dict[str, Fault] = {
         "look once more which of the two is right",
         Level.ADVICE,
     ),
+    "kind-told-number": Fault(
+        "here stands {said}, and the pattern has {has}",
+        "mend the number, or leave it out",
+        Level.ADVICE,
+    ),
     "kind-told-none": Fault(
         "here stands {said}, and this pattern has no {name}",
         "take it out, or add {name} to pattern.yaml",

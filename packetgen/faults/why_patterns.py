@@ -103,6 +103,11 @@ WHY_PATTERNS: dict[str, Why] = {
         "credits: mostly a slip of a letter.",
         "Correct the name that is wrong. Where two people are meant, lay the advice aside in pattern.yaml.",
     ),
+    "kind-told-number": Why(
+        "The story or the notes count more French knots, lazy daisies or beads than lie on the chart, or fewer where they say "
+        "that these are all.",
+        "Correct the number, or add those that are missing in pattern.yaml.",
+    ),
     "kind-told-none": Why(
         "The notes tell how to work backstitch, knots, daisies or beads, and the pattern has none: mostly they were copied from "
         "another pattern, or the lines are not written yet.",

@@ -5,6 +5,7 @@ from collections import Counter
 from collections.abc import Collection, Mapping, Sequence
 
 from packetgen.diagnostics import Place, Problems, nearest_of
+from packetgen.load.prose_words import any_of
 from packetgen.load.told_numbers import form_of
 from packetgen.load.words import said, shown
 from packetgen.model import Colour, ThreadCard
@@ -101,17 +102,26 @@ def _called(line: str) -> list[tuple[int, str]]:
 def _by_name(
     line: str, threads: Mapping[str, tuple[Colour, ThreadCard]], used: Collection[str]
 ) -> list[tuple[int, str]]:
-    """'in clay pipe', of a thread whose name has several words and is no other's: one word may be an everyday one."""
+    """'in clay pipe', of a thread whose name has several words and is no other's: one word may be an everyday one, but not in
+    'in moss and slate' where moss is a colour of the key."""
     in_key = {colour.name.casefold() for number, (colour, _) in threads.items() if number in used}
+    keyed = any_of(in_key)
     found = []
     for number, (colour, _) in threads.items():
         name = colour.name.casefold()
-        if " " not in name or name in in_key or name not in line.casefold():
+        if name in in_key or name not in line.casefold():
             continue
         words = r"\s+".join(map(re.escape, name.split()))
-        one = re.search(
-            rf"\b(?:in|with)\s+(?:the\s+)?(?P<name>{words})(?![\w-])", line, re.IGNORECASE
+        forms = [rf"(?P<name>{words})"] if " " in name else []
+        forms += [
+            rf"(?:{keyed})\s+and\s+(?:the\s+)?(?P<name>{words})",
+            rf"(?P<name>{words})\s+and\s+(?:the\s+)?(?:{keyed})",
+        ]
+        ways = (
+            re.compile(rf"\b(?:in|with)\s+(?:the\s+)?{form}(?![\w-])", re.IGNORECASE)
+            for form in forms
         )
+        one = next(filter(None, (way.search(line) for way in ways)), None)
         if one and not _PROPOSED.search(line):
             found.append((one.start("name") + 1, number))
     return found

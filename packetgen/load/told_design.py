@@ -23,6 +23,10 @@ _COLOURS = re.compile(
     rf"(?P<all>\b(?:all|uses|needs|takes|has|in\s+only|in\s+just)\s+)?{COUNTED}\s+colou?rs\b",
     re.IGNORECASE,
 )
+_KINDS = re.compile(
+    rf"(?P<all>\b(?:all|all\s+the)\s+)?{COUNTED}\s+(?P<kind>(?:french\s+)?knots?|lazy\s+dais(?:y|ies)|beads?)\b",
+    re.IGNORECASE,
+)
 _COUNT = re.compile(r"(?<![\w./-])(?P<count>\d{2})[- ]?(?:count|ct)\b", re.IGNORECASE | re.ASCII)
 _OVER = re.compile(r"\bover\s+(?P<over>one|two|1|2)\s+threads?\b", re.IGNORECASE)
 _NUMBERS = {"one": 1, "1": 1, "two": 2, "2": 2}
@@ -38,6 +42,7 @@ def complain_of_told_design(pattern: Pattern, path: str, problems: Problems) -> 
     for file, text in texts.items():
         _look_at_size(text, f"{path}/{file}", pattern.grid.rows, problems)
         _look_at_colours(text, f"{path}/{file}", pattern, problems)
+        _look_at_kinds(text, f"{path}/{file}", pattern, problems)
         _look_at_cloths(text, f"{path}/{file}", pattern.cloths, problems)
 
 
@@ -79,6 +84,23 @@ def _look_at_colours(text: str, path: str, pattern: Pattern, problems: Problems)
             number = found.start("number")
             facts = {"said": said(text[number : found.end()]), "has": len(colours)}
             problems.add(place_in(text, number, path), "colours-told-other", **facts)
+            break
+
+
+def _look_at_kinds(text: str, path: str, pattern: Pattern, problems: Problems) -> None:
+    """Whether more knots, lazy daisies or beads are told than there are, or fewer where they are all."""
+    there_are = {
+        "knot": len(pattern.knots),
+        "dais": len(pattern.daisies),
+        "bead": len(pattern.beads),
+    }
+    for found in _KINDS.finditer(text):
+        told = counted_number(found["number"])
+        has = next(number for kind, number in there_are.items() if kind in found["kind"].casefold())
+        if told is not None and has and (told > has or (found["all"] and told < has)):
+            number = found.start("number")
+            facts = {"said": said(" ".join(text[number : found.end()].split())), "has": has}
+            problems.add(place_in(text, number, path), "kind-told-number", **facts)
             break
 
 
