@@ -333,7 +333,7 @@ def test_a_few_bare_rows_that_let_the_magnets_stand_apart_are_offered_and_then_l
     more on either side are enough, and three are not."""
     slim = pattern(*rows(20, 64), id="post", title="Post", cloths=(option(14),))
     (said,) = complaints(of_two(HERON, slim))
-    assert said.endswith("; add bare rows: 'packetgen chart border post 4'")
+    assert said.endswith("; add bare edges: 'packetgen chart border post 4'")
     bordered = [
         pattern(*framed(20, 64, bare), id="post", title="Post", cloths=(option(14),))
         for bare in (3, 4)
@@ -373,7 +373,7 @@ def test_the_edge_that_is_offered_leaves_wood_enough_round_the_design():
     low = piece(200, 68 * 25.4 / 14 + 2 * 5 + 2 * 3, magnets=Magnets(4, 10.0, 2.0, 9.0))
     (said,) = complaints(series(HERON, slim, finish=low))
     assert said.endswith(
-        "; add bare rows: 'packetgen chart border post --left 4 --right 4 --top 2 --bottom 2'"
+        "; add bare edges: 'packetgen chart border post --left 4 --right 4 --top 2 --bottom 2'"
     )
 
 

@@ -180,6 +180,13 @@ _IN_TURN = (
 )
 
 
+def _in_turn(series: "Series", now: datetime) -> str:
+    """What is asked for a pattern in the series."""
+    whose = ", which designer's it is" if len(series.designers) > 1 else ""
+    day = ", the day it comes out" if series.release <= now else ""
+    return f"You are asked, where no option says it: the pattern's title{whose}{day}, and how many stitches wide and high."
+
+
 def _begin_series(given: Given) -> None:
     from packetgen.starting.files import NewPattern, NewSeries, pieces_folder, series_files
 
@@ -238,13 +245,15 @@ def _begin_pattern(given: Given, found: "Found") -> None:
     series = _series(given, found.series)
     path = f"series/{series.id}"
     given.need(pattern=given.pattern)
+    now = datetime.now(UTC)
+    if given.asks:
+        say(_in_turn(series, now))
     free = FreeTitle(() if given.pattern_folder else tuple(one.id for one in series.patterns))
     title = given.words(
         given.pattern, "The title of your pattern", free, "A Sprig by the Gate", series.look.faces
     )
     folder = folder_for(given, title, given.pattern_folder, "--pattern-folder")
     designer = _designer(given, series)
-    now = datetime.now(UTC)
     zone = str(series.release.tzinfo)
     release = given.release
     if series.release <= now:
@@ -292,8 +301,9 @@ def _series(given: Given, there: tuple["Series", ...]) -> "Series":
 
 
 def _designer(given: Given, series: "Series") -> "Designer":
-    """By her id or her name; the first where there is one, or examples are asked for."""
-    known = {designer.id: designer for designer in series.designers}
+    """By her id or her name; that of the last pattern where there is one alone, or examples are asked for."""
+    last = series.patterns[-1].designer
+    known = {designer.id: designer for designer in (last, *series.designers)}
     called = {designer.name.casefold(): designer.id for designer in series.designers}
     name = given.designer
     name = called.get(name.casefold(), name) if name else name

@@ -5,7 +5,7 @@ from collections.abc import Sequence
 
 from packetgen.diagnostics import Problems
 from packetgen.load.narrow_joints import met_in_a_point
-from packetgen.load.piece_words import mm_said, point_said, slim
+from packetgen.load.piece_words import gap_said, mm_said, point_said, slim
 from packetgen.load.placed_parts import (
     Hidden,
     Point,
@@ -109,7 +109,7 @@ def complain_of_parts(
         part = stand[far.number]
         if slim(part["outline"]):
             continue  # of its size that is told
-        facts = _place_of_part(part) | {"gap": mm_said(far.gap_mm), "near": ""}
+        facts = _place_of_part(part) | {"gap": gap_said(far.gap_mm), "near": ""}
         if far.placed_twice:
             facts["mend"] = "its outline begins there already: take 'at' away"
         elif far.meant_mm and not instead:

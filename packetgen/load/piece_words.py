@@ -7,6 +7,7 @@ from packetgen.model import Outline
 from packetgen.units import plain
 
 SHOWN = 4  # corners of an outline
+_READ_MM = 10  # from here on a gap is told in whole mm
 _SLIM_MM = 3  # from side to side; a narrower piece of wood is hardly sawn: our own choice
 
 
@@ -40,6 +41,11 @@ def from_cm(outline: Outline) -> str:
 def point_said(xy: Sequence[float]) -> str:
     """'12,30.5', as it is written."""
     return ",".join(plain(round(one, 2)) for one in xy)
+
+
+def gap_said(length_mm: float) -> str:
+    """As one reads it off a rule: '30 mm', '2.5 mm'."""
+    return mm_said(round(length_mm) if length_mm >= _READ_MM else round(length_mm, 1))
 
 
 def mm_said(length_mm: float) -> str:

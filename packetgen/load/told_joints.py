@@ -6,7 +6,7 @@ from dataclasses import dataclass
 
 from packetgen.diagnostics import Problems, place_in
 from packetgen.load.panel_on_wood import shares_below
-from packetgen.load.piece_words import mm_said
+from packetgen.load.piece_words import gap_said
 from packetgen.load.placed_parts import TOUCHES_MM, Bounds, placed_part, touching
 from packetgen.load.prose_words import any_of, step_sentences
 from packetgen.load.told_order import laps
@@ -74,7 +74,7 @@ def complain_of_told_joints(
             if not any({joint.part, joint.other} <= set(group) for group in groups):
                 continue  # of the one that stands apart it is told
             code = "step-parts-apart"
-            facts["gap"] = mm_said(gap_mm)
+            facts["gap"] = gap_said(gap_mm)
         elif stands := _at_other_edge(part, other, joint.onto):
             code = "step-side-other"
             facts |= stands

@@ -217,7 +217,9 @@ def _less_bunched(
     (pattern,) = by.values()
     if pattern.id in edges:
         bare = f"'packetgen chart border {pattern.id} {_typed(pattern, *edges[pattern.id])}'"
-        return f"add bare rows: {bare}"
+        columns, rows = edges[pattern.id]
+        what = "edges" if columns and rows else "columns" if columns else "rows"
+        return f"add bare {what}: {bare}"
     return "make that one larger, or see --explain"
 
 
