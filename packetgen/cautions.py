@@ -52,8 +52,8 @@ CAUTIONS: Mapping[str, Caution] = {
     ),
     "needles": Caution(
         "Needles and pins",
-        "Count pins and needles before and after; park them in a cushion, never in the chair. Check the "
-        "finished piece with a magnet before you give it away.",
+        "Count pins and needles before and after; park them in a cushion, never in the chair. Go over "
+        "the stitching with a magnet before it is mounted.",
     ),
     "dust": Caution(
         "Sanding dust",
@@ -62,7 +62,7 @@ CAUTIONS: Mapping[str, Caution] = {
     ),
     "small parts": Caution(
         "Small parts",
-        "Beads, magnets, washers and screws can be swallowed. The finished piece is an ornament, not a "
-        "toy: hang it out of reach of small children.",
+        "What is as small as a bead, a magnet, a washer or a screw can be swallowed. The finished piece is an "
+        "ornament, not a toy: hang it out of reach of small children.",
     ),
 }

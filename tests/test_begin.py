@@ -787,7 +787,8 @@ def test_of_several_designers_one_must_be_named(run, demo_copy):
 
 
 def test_of_several_designers_one_is_asked_for(asked, demo_copy):
-    asked("Kohlrabi", "pask", "30", "30")
+    told = asked("Kohlrabi", "pask", "30", "30")
+    assert "the pattern's title, which designer's it is, " in " ".join(told.split())
     assert found_in(demo_copy).series[0].patterns[-1].designer.id == "pask"
 
 
