@@ -412,7 +412,7 @@ CASES = (
                 ),
                 f"{FERN}/stitching.md": f"A fern stands in the peat. Fill it in {words}.\n",
             },
-            f"series/garden-year/fern/stitching.md:1:{column}: advice: '07' is fern of Moss Stranded, and no line of the key has that thread; name one of the key, or take it out",
+            f"series/garden-year/fern/stitching.md:1:{column}: advice: 'fern' is 07 of Moss Stranded, and no line of the key has that thread; name one of the key, or take it out",
         )
         for words, column in (("brick and fern", 49), ("fern and the brick", 39))
     ),

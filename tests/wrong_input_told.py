@@ -4,6 +4,7 @@ from tests.content_builder import FINISH, PATTERN, TINY
 from tests.wrong_input_case import Case
 
 FERN = PATTERN.rpartition("/")[0]
+MOSS = "threads/moss.yaml"
 STEPS, STORY, NOTES = "finishes/shelf/steps.md", f"{FERN}/story.md", f"{FERN}/stitching.md"
 WELCOME = "series/garden-year/welcome.md"
 RAIL = '  - {name: rail, outline: "0,0 120,0 120,20 0,20", at: "0,110", thickness: 12 mm, paint: sage, coats: 2}\n'
@@ -210,6 +211,7 @@ CASES = (
         for sentence, column, said in (
             ("Give the rail two coats of sage.", 13, "rail two coats of sage"),
             ("The rail takes three coats of sage.", 8, "rail takes three coats of sage"),
+            ("Paint the rail twice in sage.", 14, "rail twice in sage"),
             ("The rail is painted with the sage.", 8, "rail is painted with the sage"),
         )
     ),
@@ -289,6 +291,11 @@ CASES = (
         }
         | steps("Peg on the rail.", "Give the back three coats of sage."),
         f"{STEPS}:3:13: advice: here stands 'back three coats', and in finish.yaml 'back' has 2; mend the number here, or 'coats' there",
+    ),
+    Case(
+        "a part painted three times",
+        steps("Paint the back three times in sage; turn the back twice."),
+        f"{STEPS}:2:14: advice: here stands 'back three times', and in finish.yaml 'back' has 2; mend the number here, or 'coats' there",
     ),
     Case(
         "coats that are listed for each part, and those of one other than it has",
@@ -396,5 +403,50 @@ CASES = (
             )
         },
         f"{PATTERN}:9:32: the value has ended before 'young fern'; write '# young fern' if it is a remark, or take it away",
+    ),
+    *(
+        Case(
+            f"a bracket or a sign that is lost: {written}",
+            {file: TINY[file].replace(old, written)},
+            *lines,
+        )
+        for file, old, written, *lines in (
+            (
+                FINISH,
+                "magnets: {pairs: 4,",
+                "magnets: pairs: 4,",
+                f"{FINISH}:25:10: names and their values on one line have only a closing brace round them; write magnets: {{pairs: 4, diameter: 10 mm, thickness: 2 mm, inset: 15 mm}}",
+            ),
+            (
+                MOSS,
+                '{number: "07",',
+                'number: "07",',
+                f'{MOSS}:11:5: names and their values on one line have only a closing brace round them; write - {{number: "07", name: fern, hex: "#4f7942"}}',
+            ),
+            (
+                MOSS,
+                "name: fern",
+                "name; fern",
+                f"{MOSS}:11:20: no colon with a space stands after 'name'; write name: fern",
+            ),
+            (
+                FINISH,
+                "cautions: [small",
+                "cautions: small",
+                f"{FINISH}:26:11: 'cautions' should be a list, and is 'small magnets, dust]'; its opening bracket is missing: write cautions: [small magnets, dust]",
+            ),
+            (
+                PATTERN,
+                'b: {moss: [E2, "07"]',
+                'b: {moss: E2, "07"]',
+                f"{PATTERN}:11:21: the bracket '{{' is met by a ']'; its opening one is missing: write moss: [E2, \"07\"]",
+            ),
+            (
+                FINISH,
+                "gathered, ratio: 1.5, overlap",
+                "gathered; ratio: 1.5; overlap",
+                f"{FINISH}:24:23: no comma stands between 'gathered' and 'ratio'; write gathered, ratio: 1.5, overlap: 20 mm",
+            ),
+        )
     ),
 )

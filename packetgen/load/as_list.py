@@ -14,6 +14,8 @@ _PLAIN = re.compile(r"[\w.-]+")  # needs no quotes
 
 def as_list(kind: ListOf, node: Node, example: str) -> str:
     """What makes a list of what is none."""
+    if isinstance(node, TextNode) and node.plain and re.fullmatch(r"[^\[\]]+\]", node.value):
+        return f"its opening bracket is missing: write {example.partition(':')[0]}: [{shown(node.value)}"
     if isinstance(node, TextNode) and not isinstance(kind.kind, Group):
         meant = node.value
         if isinstance(kind.kind, Choice):

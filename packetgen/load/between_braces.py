@@ -10,8 +10,8 @@ from packetgen.load.words import said, shown
 from packetgen.load.yaml_nodes import Entry, Node, TextNode, is_nothing, of_points
 
 _CURLY = "“”„‘’«»"
-# A name and its value, with a space, a bare colon or an equals sign between them.
-_RUN_TOGETHER = re.compile(r"""(?P<name>[^\s:="']+)(?:\s*=|[:\s])\s*(?P<value>[^\s:=].*)""")
+# A name and its value, with a space, a bare colon, a semicolon or an equals sign between them.
+_RUN_TOGETHER = re.compile(r"""(?P<name>[^\s:;="']+)(?:\s*[=;]|[:\s])\s*(?P<value>[^\s:;=].*)""")
 
 _DECIMALS = re.compile(r"\d{1,2}(?:\s*[^\d\s].*)?", re.ASCII)  # and their unit
 _TWO_MEASURES = re.compile(

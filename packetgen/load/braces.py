@@ -23,7 +23,7 @@ def braces_missing(number: int, lines: list[str], names: Collection[str]) -> Exp
     if not found or not found["before"].strip():
         return None
     brackets = found["open"] + found["close"]
-    if brackets in ("{", "}", "{}"):
+    if brackets in ("{", "{}"):
         return None
     of_mark = len(found["name"] or "") == 1
     known = found["first"] in names and (not found["more"] or found["other"] in names)
@@ -32,4 +32,5 @@ def braces_missing(number: int, lines: list[str], names: Collection[str]) -> Exp
     right = f"{found['before'].lstrip()}{{{found['pairs']}}}"
     hint = to_write(right) or "write { before and } behind them"
     how = "other brackets than braces" if brackets else "no braces"
+    how = "only a closing brace" if brackets == "}" else how
     return Explained("braces-missing", number, len(found["before"]) + 1, {"how": how, "hint": hint})

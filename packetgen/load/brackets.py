@@ -5,7 +5,7 @@ import re
 from packetgen.load.explained import Explained, Spot
 from packetgen.load.sure import sure
 from packetgen.load.text_lines import plain
-from packetgen.load.words import said
+from packetgen.load.words import said, shown
 
 _CLOSES = {"{": "}", "[": "]"}
 _CLOSING = ("}", "]")
@@ -13,6 +13,10 @@ _QUOTED = re.compile(r"""(?<=[\s\[{,:])(?:"(?:[^"\\]|\\.)*"|'(?:[^']|'')*')""")
 # A line on which the outermost bracket opens: before it stands a dash or a name.
 _BEGINS = re.compile(r" *(?:- +|[^\s\[\]{}]+: +)+[\[{]")
 _RUN = re.compile(r"[\]}](?:\s*[\]}])*")
+
+
+# Several values behind a name, where one alone may stand.
+_BARE_LIST = re.compile(r"(?P<name>[\w-]+): +(?P<values>[^\[\]{}:,]+,[^\[\]{}:]+)\Z")
 
 
 def bracket_too_many(here: Spot, lines: list[str]) -> Explained | None:
@@ -54,6 +58,9 @@ def bracket_other(start: Spot, here: Spot, lines: list[str]) -> Explained | None
         if still_open and len(still_open) > 1:
             return Explained("bracket-open", *start, {"bracket": bracket, "closing": needed})
         hint = "a list stands between [ and ], names with values between { and }"
+    elif bracket == "{" and (bare := _BARE_LIST.search(line, start[1], at)):
+        whole = lines[here[0] - 1][bare.start("values") : at]
+        hint = f"its opening one is missing: write {shown(bare['name'])}: [{shown(whole)}]"
     else:
         hint = _one_way(line, at, needed, still_open or [])
         hint = hint or f"close '{bracket}' with '{needed}' after its last value"

@@ -59,11 +59,11 @@ def complain_of_idle_threads(
             if number in threads and number not in used and number not in told:
                 told.add(number)
                 colour, card = threads[number]
-                facts = {
-                    "number": said(number),
-                    "name": shown(colour.name),
-                    "card": shown(card.name),
-                }
+                # As it stands there: by its number, or by its name alone.
+                words, other = number, colour.name
+                if (column, number) in by_name:
+                    words, other = other, words
+                facts = {"number": said(words), "name": shown(other), "card": shown(card.name)}
                 problems.add(Place(path, row, column), "thread-idle", **facts)
 
 

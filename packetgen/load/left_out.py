@@ -106,6 +106,8 @@ def comma_between_values(here: Spot, lines: list[str], names: tuple[str, ...]) -
     value = quoted[0] if quoted else re.split(r"[,}]", rest)[0].strip()
     before = found["value"].rstrip(";")
     right = f"{shown(before)}, {shown(found['name'])}: {shown(value)}"
+    if found["value"].endswith(";"):  # mostly not the only one
+        right = right.replace(";", ",")
     facts: dict[str, object] = {"value": said(before), "name": said(found["name"])}
     return Explained(
         "comma-left-out", here[0], found.start("gap") + 1, facts | {"right": right.rstrip()}

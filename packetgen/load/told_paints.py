@@ -4,7 +4,7 @@ import re
 from collections.abc import Collection, Iterable, Iterator, Mapping
 
 from packetgen.diagnostics import Problems, place_in
-from packetgen.load.number_words import COUNTED, counted_number
+from packetgen.load.number_words import COUNTED, NUMBER_WORDS, counted_number
 from packetgen.load.prose_words import SENTENCE, any_of
 from packetgen.load.words import listed, said
 from packetgen.model import Paint, Part
@@ -13,8 +13,9 @@ _THIN = r"(?:(?:thin|light|even|full|good)\s+)?"  # as coats are
 # Of which paint, comes behind it.
 _COATS_OF = rf"{COUNTED.replace('?P<number>', '?:')}\s+{_THIN}coats?\s+of\s+(?:the\s+)?"
 _GETS = r"(?:(?:gets?|takes?|has|needs?|wants?|with|in)\s+)?"
+_TIMES = rf"(?:once|twice|{COUNTED.replace('?P<number>', '?:')}\s+times)"
 # What stands between a part and its paint.
-_PAINTED = rf"(?:(?:(?:is|are)\s+(?:painted\s+)?|painted\s+)?(?:in|with)\s+(?:{_COATS_OF}|the\s+)?|{_GETS}{_COATS_OF})"
+_PAINTED = rf"(?:(?:(?:is|are)\s+(?:painted\s+)?|painted\s+)?(?:{_TIMES}\s+)?(?:in|with)\s+(?:{_COATS_OF}|the\s+)?|{_GETS}{_COATS_OF})"
 _COATS = re.compile(
     rf"{COUNTED}\s+{_THIN}coats(?:\s+of\s+paint)?(?!\s+of\b)(?![\w-])",
     re.IGNORECASE,
@@ -139,18 +140,25 @@ def complain_of_coats_of_parts(
     paint is told of. Returned is where this is."""
     here = list[range]()
     own: dict[str, set[int]] = {}
+    paints = {"paint", "painted"}
     for part in parts:
         own.setdefault(part.name.casefold(), set()).update(coat.coats for coat in part.painted)
+        paints |= {coat.paint.name for coat in part.painted}
+    speaks_of_paint = re.compile(rf"\b(?:{any_of(paints)})\b", re.IGNORECASE)
     every = set().union(*own.values()) if own else set()
     named = re.compile(
-        rf"(?<![\w-])(?P<part>{any_of(own)})\s+{_GETS}{COUNTED}\s+{_THIN}coats\b",
+        rf"(?<![\w-])(?P<part>{any_of(own)})\s+(?:{_GETS}{COUNTED}\s+{_THIN}coats\b|(?:(?:is|are)\s+)?(?:painted\s+)?"
+        rf"(?P<times>once|twice|(?:{'|'.join(NUMBER_WORDS)}|\d)\s+times)\b)",
         re.IGNORECASE,
     )
     for sentence in SENTENCE.finditer(steps):
         span = sentence.span()
         for found in named.finditer(steps, *span):
-            number, of_part = counted_number(found["number"]), own[found["part"].casefold()]
-            if _NO_COLOUR.search(sentence[0]) or number not in every or number in of_part:
+            times, of_part = found["times"], own[found["part"].casefold()]
+            number = _times(times) if times else counted_number(found["number"])
+            if _NO_COLOUR.search(sentence[0]) or number in of_part:
+                continue
+            if not speaks_of_paint.search(sentence[0]) if times else number not in every:
                 continue
             if any(found.start() in one for one in told):
                 continue
@@ -162,6 +170,12 @@ def complain_of_coats_of_parts(
             problems.add(place_in(steps, found.start(), path), "step-part-coats", **facts)
             here.append(range(*found.span()))
     return tuple(here)
+
+
+def _times(words: str) -> int | None:
+    """'twice' → 2, 'three times' → 3."""
+    first = words.casefold().split()[0]
+    return {"once": 1, "twice": 2}.get(first) or counted_number(first)
 
 
 def complain_of_listed_coats(
