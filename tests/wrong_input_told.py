@@ -271,6 +271,16 @@ CASES = (
                 "puts 'rail' at the upper edge of 'back', and by 'at' in finish.yaml it stands below the middle of that; mend the word, or 'at' there",
             ),
             (
+                "Peg the rail across the rail.",
+                12,
+                "joins 'rail' to itself; name the part that is meant in one of the two places",
+            ),
+            (
+                "Peg the rail on the back, in its upper left corner.",
+                12,
+                "puts 'rail' at the upper edge of 'back', and by 'at' in finish.yaml it stands below the middle of that; mend the word, or 'at' there",
+            ),
+            (
                 "Peg the back to the front of the rail.",
                 12,
                 "puts 'back' on the front of 'rail', and finish.yaml lists it before that, from the back to the front; mend the word, or let the two change places in the list of parts",

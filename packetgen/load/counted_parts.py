@@ -32,7 +32,8 @@ def complain_of_counted_parts(
         pieces[kind] = pieces.get(kind, 0) + part.pieces
     for found in _ALL.finditer(steps):
         told = counted_number(found["number"]) if found["number"] else 2
-        if told not in (len(kinds), pieces["part"]) and told is not None and told <= pieces["part"]:
+        beyond = told is not None and told > pieces["part"] and "part" in found["what"].casefold()
+        if told is not None and told not in (len(kinds), pieces["part"]) and not beyond:
             facts = {"said": said(found["what"]), "of": "parts", "are": are(pieces["part"])}
             problems.add(place_in(steps, found.start("what"), path), "step-parts-more", **facts)
             break

@@ -16,10 +16,13 @@ from packetgen.nouns import plural
 
 _JOINED = re.compile(
     r"\b(?:glue|screw|nail|peg|dowel|fix|fasten|attach|mount)\s+(?P<what>[^.;:]*?)\b"
-    r"(?P<onto>(?:on|onto|to|into|in|below|under|above|over|behind|against|at)\b[^.,;:]{0,80})",
+    r"(?P<onto>(?:on|onto|across|to|into|in|below|under|above|over|behind|against|at)\b[^.,;:]{0,80})",
     re.IGNORECASE,
 )
 _HUNG = re.compile(r"\b(?:cord|string|twine|wire|chain|hinge|hang|hung)\w*\b", re.IGNORECASE)
+_CORNER = re.compile(
+    r"\bin\s+(?:its|the)\s+(upper|lower|top|bottom)\s+(left|right)\s+corner\b", re.IGNORECASE
+)
 # An edge → the number of the direction, 0 across and 1 down, and whether what stands at it is further on.
 _EDGES = {
     "upper": (1, False),
@@ -114,8 +117,15 @@ def _joints(parts: Sequence[Part], steps: str) -> Iterator[_Joint]:
             for part in names.finditer(found["what"]):
                 at = start + found.start("what") + part.start()
                 yield _Joint(numbers[part[0].casefold()], number, at, found["onto"][: other.end()])
+            rest = found.end() - len(found["onto"]) + other.end()
+            corner = _CORNER.search(sentence, rest)
+            edges = corner.groups() if corner else ()
+            for part in names.finditer(found["what"]):
+                at = start + found.start("what") + part.start()
+                for edge in edges:
+                    yield _Joint(numbers[part[0].casefold()], number, at, f"the {edge} edge of")
             # 'and the foot on the lower edge', of the same part.
-            if more := at_edge.search(sentence, found.end() - len(found["onto"]) + other.end()):
+            if more := at_edge.search(sentence, rest):
                 at = start + more.start("part")
                 yield _Joint(numbers[more["part"].casefold()], number, at, f"{more['onto']} of")
 
