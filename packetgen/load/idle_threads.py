@@ -3,6 +3,7 @@
 import re
 from collections import Counter
 from collections.abc import Collection, Mapping, Sequence
+from dataclasses import dataclass
 
 from packetgen.diagnostics import Place, Problems, nearest_of
 from packetgen.load.prose_words import any_of
@@ -41,6 +42,7 @@ def complain_of_idle_threads(
     answered = {problem.place for problem in problems if problem.place.path == path}
     told: set[str] = set()
     remarks_only = path.endswith(".txt")
+    named = () if remarks_only else _named(threads, used)
     for row, line in enumerate(text.split("\n"), 1):
         if remarks_only and not line.startswith("#"):
             continue
@@ -54,7 +56,7 @@ def complain_of_idle_threads(
                     facts = {"number": said(number), "cards": _none_of(cards)}
                     facts["hint"] = _meant(number, used)
                     problems.add(place, "thread-told-none", **facts)
-        by_name = [] if remarks_only else _by_name(line, threads, used)
+        by_name = _by_name(line, named)
         for column, number in (*_alone(line), *called, *_with_names(line, threads), *by_name):
             if number in threads and number not in used and number not in told:
                 told.add(number)
@@ -99,9 +101,18 @@ def _called(line: str) -> list[tuple[int, str]]:
     return [(one.start("number") + 1, one["number"]) for one in _THREAD.finditer(line)]
 
 
-def _by_name(
-    line: str, threads: Mapping[str, tuple[Colour, ThreadCard]], used: Collection[str]
-) -> list[tuple[int, str]]:
+@dataclass(frozen=True)
+class _Named:
+    """A thread that the key has not, by its name, and the ways in which a text may name it."""
+
+    number: str
+    name: str
+    ways: tuple[re.Pattern[str], ...]
+
+
+def _named(
+    threads: Mapping[str, tuple[Colour, ThreadCard]], used: Collection[str]
+) -> tuple[_Named, ...]:
     """'in clay pipe', of a thread whose name has several words and is no other's: one word may be an everyday one, but not in
     'in moss and slate' where moss is a colour of the key."""
     in_key = {colour.name.casefold() for number, (colour, _) in threads.items() if number in used}
@@ -109,7 +120,7 @@ def _by_name(
     found = []
     for number, (colour, _) in threads.items():
         name = colour.name.casefold()
-        if name in in_key or name not in line.casefold():
+        if name in in_key:
             continue
         words = r"\s+".join(map(re.escape, name.split()))
         forms = [rf"(?P<name>{words})"] if " " in name else []
@@ -117,13 +128,20 @@ def _by_name(
             rf"(?:{keyed})\s+and\s+(?:the\s+)?(?P<name>{words})",
             rf"(?P<name>{words})\s+and\s+(?:the\s+)?(?:{keyed})",
         ]
-        ways = (
-            re.compile(rf"\b(?:in|with)\s+(?:the\s+)?{form}(?![\w-])", re.IGNORECASE)
-            for form in forms
-        )
-        one = next(filter(None, (way.search(line) for way in ways)), None)
+        ways = (rf"\b(?:in|with)\s+(?:the\s+)?{form}(?![\w-])" for form in forms)
+        found.append(_Named(number, name, tuple(re.compile(way, re.IGNORECASE) for way in ways)))
+    return tuple(found)
+
+
+def _by_name(line: str, named: Collection[_Named]) -> list[tuple[int, str]]:
+    """Those that the line names, and where."""
+    lower, found = line.casefold(), []
+    for thread in named:
+        if thread.name not in lower:
+            continue
+        one = next(filter(None, (way.search(line) for way in thread.ways)), None)
         if one and not _PROPOSED.search(line):
-            found.append((one.start("name") + 1, number))
+            found.append((one.start("name") + 1, thread.number))
     return found
 
 
