@@ -1,6 +1,8 @@
 """How much paint the wood takes, and in which order its coats go on."""
 
+import re
 from dataclasses import replace
+from itertools import pairwise
 
 import pytest
 from hypothesis import given
@@ -262,6 +264,32 @@ def test_the_timeline_shows_every_coat_at_its_hour():
     assert drawn.count("<rect") == 2 * len(work) == 4
     assert ">soft sage<" in drawn and ">2<" in drawn
     assert drawn == paint_timeline(work)
+
+
+def test_no_bar_of_the_timeline_lies_over_another():
+    """The board takes brick once before its two coats of sage; the ledge takes sage from the start, and so dries while
+    the board is painted with it: a row for each of the two."""
+    work = order_of_work(
+        painted_piece(
+            board(Coating(BRICK, 1, "both"), Coating(SAGE, 2, "front"), name="board"),
+            board(Coating(SAGE, 2, "both"), name="ledge"),
+        )
+    )
+    of_sage = sorted((one.starts_h, one.dry_h) for one in work if one.paint == SAGE)
+    assert any(
+        dry > after for (_, dry), (after, _) in pairwise(of_sage)
+    )  # else nothing is shown here
+    drawn = paint_timeline(work)
+    assert ">soft sage: ledge<" in drawn and ">soft sage: board<" in drawn and ">brick<" in drawn
+    bars = re.findall(
+        r'<rect fill="#ffffff" height="5.0".*? width="([\d.]+)" x="([\d.]+)" y="([\d.]+)"', drawn
+    )
+    assert len(bars) == len(work)
+    for width, x, y in bars:
+        others = [(float(w), float(at)) for w, at, row in bars if row == y and at != x]
+        assert all(
+            at >= float(x) + float(width) - 0.02 or at + w <= float(x) + 0.02 for w, at in others
+        )
 
 
 @pytest.mark.parametrize(("name", "said"), [("front", "the part front"), ("lid", "lid")])

@@ -424,7 +424,7 @@ CASES = (
         {
             "finishes/shelf/steps.md": "1. Saw the back, and give it three thin coats.\n2. Then two coats, and four coats of varnish.\n"
         },
-        "finishes/shelf/steps.md:1:30: advice: here stands 'three thin coats', and in finish.yaml no part has so many coats, but 2; mend the number here, or 'coats' there",
+        "finishes/shelf/steps.md:1:30: advice: here stands 'three thin coats', and in finish.yaml parts have 2 coats; mend the number here, or 'coats' there",
         "finishes/shelf/steps.md:2:24: advice: the step says 'four coats of varnish', and nobody is told to buy 'varnish'; add it to 'paints' in finish.yaml, and to what it is put on; or to 'hardware'",
     ),
     Case(
@@ -521,7 +521,7 @@ CASES = (
         {
             "finishes/shelf/steps.md": "1. Saw the back, and give it two coats of sage.\n2. Give it three\n   coats of sage.\n"
         },
-        "finishes/shelf/steps.md:2:12: advice: here stands 'three coats of sage', and in finish.yaml no part has so many coats of 'sage', but 2; mend the number here, or 'coats' there",
+        "finishes/shelf/steps.md:2:12: advice: here stands 'three coats of sage', and in finish.yaml parts have 2 coats of 'sage'; mend the number here, or 'coats' there",
     ),
     Case(
         "a board that lost a corner",

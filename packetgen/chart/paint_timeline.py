@@ -1,9 +1,11 @@
 """The hours of painting as bars: which coat of which paint goes on when, and when it is dry."""
 
 from collections.abc import Sequence
+from itertools import pairwise
 
 import svgwrite
 
+from packetgen.nouns import listed
 from packetgen.reckon.paint import Coat
 from packetgen.units import plain
 
@@ -13,14 +15,17 @@ _WIDTH_MM, _ROW_MM, _BAR_MM, _TEXT_MM = 182.0, 7.0, 5.0, 3.2
 _MEAN_ADVANCE = 0.53
 _STEPS_H = (1, 2, 3, 4, 6, 12, 24, 48, 96, 240, 480)
 _MOST_TICKS = 14
+_NAME_MM = 60.0  # for what stands before the bars, at most
+_DUST_H = 1e-6
 
 
 def paint_timeline(coats: Sequence[Coat]) -> str:
     """SVG, `_WIDTH_MM` wide, a row for each paint: a black bar while it is put on, then an open bar with
-    the number of the coat while it dries."""
-    names = list(dict.fromkeys(coat.paint.name for coat in coats))
+    the number of the coat while it dries. A paint that goes on one part while it dries on another has a row for each."""
+    rows = _rows(coats)
+    names = [_fitting(name) for name in rows]
     end_h = max((coat.dry_h for coat in coats), default=0) or 1
-    left = min(60.0, max(map(len, names), default=0) * _MEAN_ADVANCE * _TEXT_MM + 4)
+    left = min(_NAME_MM, max(map(len, names), default=0) * _MEAN_ADVANCE * _TEXT_MM + 4)
     mm_per_h = (_WIDTH_MM - left - 3) / end_h
     bottom = len(names) * _ROW_MM
     height = bottom + 9
@@ -32,17 +37,36 @@ def paint_timeline(coats: Sequence[Coat]) -> str:
         drawing.add(drawing.line((x, 0), (x, bottom + 1)).stroke(_LINE, width=0.15))
         _add_text(drawing, plain(float(hour)), (x, bottom + 4.6), middle=True)
     _add_text(drawing, "hours", (0, bottom + 4.6))
-    for row, name in enumerate(names):
+    for row, (name, of_row) in enumerate(zip(names, rows.values(), strict=True)):
         top = row * _ROW_MM + (_ROW_MM - _BAR_MM) / 2
         _add_text(drawing, name, (0, top + _BAR_MM / 2 + _TEXT_MM * 0.36))
-        for coat in coats:
-            if coat.paint.name == name:
-                start, done, dry = (
-                    round(left + hour * mm_per_h, 2)
-                    for hour in (coat.starts_h, coat.done_h, coat.dry_h)
-                )
-                _add_bar(drawing, (start, done, dry), top, str(coat.number))
+        for coat in of_row:
+            start, done, dry = (
+                round(left + hour * mm_per_h, 2)
+                for hour in (coat.starts_h, coat.done_h, coat.dry_h)
+            )
+            _add_bar(drawing, (start, done, dry), top, str(coat.number))
     return drawing.tostring()
+
+
+def _rows(coats: Sequence[Coat]) -> dict[str, list[Coat]]:
+    """The coats of each row, by what stands before it."""
+    of_paint: dict[str, list[Coat]] = {}
+    for coat in coats:
+        of_paint.setdefault(coat.paint.name, []).append(coat)
+    rows: dict[str, list[Coat]] = {}
+    for name, of_one in of_paint.items():
+        in_turn = sorted(of_one, key=lambda coat: coat.starts_h)
+        lap = any(after.starts_h < coat.dry_h - _DUST_H for coat, after in pairwise(in_turn))
+        for coat in in_turn:
+            parts = listed(tuple(dict.fromkeys(one.part.name for one in coat.parts)))
+            rows.setdefault(f"{name}: {parts}" if lap else name, []).append(coat)
+    return rows
+
+
+def _fitting(name: str) -> str:
+    most = int((_NAME_MM - 4) / (_MEAN_ADVANCE * _TEXT_MM))
+    return name if len(name) <= most else f"{name[: most - 1]}…"
 
 
 def _add_bar(

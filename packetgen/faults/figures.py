@@ -270,7 +270,7 @@ FIGURES: dict[str, Fault] = {
         Level.ADVICE,
     ),
     "step-coats-other": Fault(
-        "here stands {said}, and in finish.yaml no part has so many coats{paint}, but {own}",
+        "here stands {said}, and in finish.yaml parts have {own} coats{paint}",
         "mend the number here, or 'coats' there",
         Level.ADVICE,
     ),

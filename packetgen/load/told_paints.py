@@ -128,7 +128,7 @@ def complain_of_told_coats(
             facts = {
                 "said": said(" ".join(found[0].split())),
                 "paint": f" of {said(found['paint'])}" if paint else "",
-                "own": " and ".join(map(str, sorted(own))),
+                "own": " or ".join(map(str, sorted(own))),
             }
             problems.add(place_in(steps, start, path), "step-coats-other", **facts)
 
