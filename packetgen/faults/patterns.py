@@ -342,7 +342,7 @@ PATTERNS: dict[str, Fault] = {
     ),
     "number-told-other": Fault(
         "here stands {told}, and {name} is {number} on {card}",
-        "write {number}{other}, or take the number out",
+        "{mend}",
         Level.ADVICE,
     ),
     "texts-copied": Fault(

@@ -43,14 +43,20 @@ def complain_of_told_numbers(
                 problems.take([replace(told[0], place=Place(path, *place))])
                 continue
             called = [
-                f", or {said(card.colours[number].name)}, which is {said(number)}"
+                f"{said(card.colours[number].name)}, which is {said(number)}"
                 for card in cards
                 if number in used and number in card.colours
             ]
+            if used and own not in used:  # nor is it to be written then
+                mend = (
+                    f"write {called[0]}" if called else "name a colour of the key, with its number"
+                )
+            else:
+                mend = f"write {said(own)}{''.join(f', or {one}' for one in called[:1])}, or take the number out"
             problems.add(
                 Place(path, *place),
                 "number-told-other",
-                other=next(iter(called), ""),
+                mend=mend,
                 told=said(" ".join(one[0].split()).removeprefix("# ")),
                 name=said(name),
                 number=said(own),
