@@ -405,6 +405,20 @@ CASES = (
     ),
     *(
         Case(
+            f"a number and a name of two colours, of which the key has one: {words}",
+            {
+                MOSS: TINY[MOSS] + '  - {number: K5, name: marl, hex: "#705040"}\n',
+                f"{FERN}/stitching.md": f"Fill it with {words}.\n",
+            },
+            f"series/garden-year/fern/stitching.md:1:14: advice: here stands '{words}', and {told}",
+        )
+        for words, told in (
+            ("K4 marl", "'marl' is 'K5' on Moss Stranded; write 'peat', which is 'K4'"),
+            ("K5 peat", "'peat' is 'K4' on Moss Stranded; write 'K4', or take the number out"),
+        )
+    ),
+    *(
+        Case(
             f"a thread of one word in the notes beside one of the key, that the key has no more: {words}",
             {
                 PATTERN: TINY[PATTERN].replace(
