@@ -430,6 +430,7 @@ MAY_BE_LEFT_OUT = {
     "release_place",
     "trim_place",
     "photo_alt_place",
+    "credits_place",  # of a pattern that thanks nobody
     "shop",
     "address",
     "corner",

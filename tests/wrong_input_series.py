@@ -58,6 +58,11 @@ _TWO: dict[str, Change] = {
     f"{IVY}/stitching.md": "Upwards.\n",
 }
 
+_IVY_TOO = {
+    path.replace("/fern/", "/ivy/"): text.replace("Fern", "Ivy")
+    for path, text in TINY.items()
+    if path.startswith(f"{FERN}/")
+}
 CASES = (
     Case(
         "two thread sets that name one card",
@@ -286,11 +291,7 @@ CASES = (
         "an order without its commas",
         {
             SERIES: ("order: [fern]", "order: [fern ivy]"),
-            **{
-                path.replace("/fern/", "/ivy/"): text.replace("Fern", "Ivy")
-                for path, text in TINY.items()
-                if path.startswith(f"{FERN}/")
-            },
+            **_IVY_TOO,
         },
         "series/garden-year/series.yaml:13:9: there is no pattern folder 'fern ivy'; put a comma between the names: fern, ivy",
     ),
@@ -298,11 +299,7 @@ CASES = (
         "two patterns of which the second has lost its dash",
         {
             SERIES: ("order: [fern]", "order: \n  - fern\n    ivy"),
-            **{
-                path.replace("/fern/", "/ivy/"): text.replace("Fern", "Ivy")
-                for path, text in TINY.items()
-                if path.startswith(f"{FERN}/")
-            },
+            **_IVY_TOO,
         },
         "series/garden-year/series.yaml:14:5: there is no pattern folder 'fern ivy'; write each name behind a dash of its own, in a line of its own: - fern and - ivy",
     ),
@@ -310,11 +307,7 @@ CASES = (
         "two patterns between brackets behind one dash",
         {
             SERIES: ("order: [fern]", "order: \n  - [fern, ivy]"),
-            **{
-                path.replace("/fern/", "/ivy/"): text.replace("Fern", "Ivy")
-                for path, text in TINY.items()
-                if path.startswith(f"{FERN}/")
-            },
+            **_IVY_TOO,
         },
         "series/garden-year/series.yaml:14:5: an entry of 'order' has a list, and needs one value; take its brackets away, and let each value be an entry of its own",
     ),
@@ -322,11 +315,7 @@ CASES = (
         "two patterns behind one dash",
         {
             SERIES: ("order: [fern]", "order: \n  - fern, ivy"),
-            **{
-                path.replace("/fern/", "/ivy/"): text.replace("Fern", "Ivy")
-                for path, text in TINY.items()
-                if path.startswith(f"{FERN}/")
-            },
+            **_IVY_TOO,
         },
         "series/garden-year/series.yaml:14:5: there is no pattern folder 'fern, ivy'; write each name behind a dash of its own, in a line of its own: - fern and - ivy",
     ),

@@ -23,6 +23,16 @@ def piece(old: str, new: str) -> dict[str, str]:
     return {FINISH: TINY[FINISH].replace(old, new)}
 
 
+def screws(pieces: int) -> dict[str, str]:
+    entry = f"  - {{name: wood screw, pieces: {pieces}, size: 3 × 16 mm}}\n"
+    return {FINISH: f"{TINY[FINISH]}hardware:\n{entry}"}
+
+
+def and_parts(parts: str) -> dict[str, str]:
+    """Parts that are listed after the back."""
+    return piece("paints:\n", f"{parts}paints:\n")
+
+
 def of_step(column: int, wrong: str) -> str:
     return f"{STEPS}:2:{column}: advice: the step says {wrong}"
 
@@ -92,11 +102,7 @@ CASES = (
     ),
     Case(
         "a screw of another length",
-        {
-            FINISH: TINY[FINISH]
-            + "hardware:\n  - {name: wood screw, pieces: 2, size: 3 × 16 mm}\n",
-        }
-        | steps("Drive in two 25 mm wood screws."),
+        screws(2) | steps("Drive in two 25 mm wood screws."),
         of_step(
             17,
             "'25 mm wood screws', and by finish.yaml 'screw' has the size '3 × 16 mm'; mend one of the two",
@@ -104,11 +110,7 @@ CASES = (
     ),
     Case(
         "two screws and two more, of three",
-        {
-            FINISH: TINY[FINISH]
-            + "hardware:\n  - {name: wood screw, pieces: 3, size: 3 × 16 mm}\n",
-        }
-        | steps("Put two screws through the top and two through the foot."),
+        screws(3) | steps("Put two screws through the top and two through the foot."),
         of_step(
             8,
             "'two screws and more, 4 in all', and of 'wood screw' there are 3 to buy; mend the number here, or 'pieces' under 'hardware' in finish.yaml",
@@ -116,19 +118,12 @@ CASES = (
     ),
     Case(
         "two screws, and in another step two through another part, of three",
-        {
-            FINISH: TINY[FINISH]
-            + "hardware:\n  - {name: wood screw, pieces: 3, size: 3 × 16 mm}\n",
-        }
-        | steps("Put two screws through the top.", "Put two screws through the foot."),
+        screws(3) | steps("Put two screws through the top.", "Put two screws through the foot."),
         f"{STEPS}:3:8: advice: the step speaks of 'two screws' more, which makes 4, and of 'wood screw' there are 3 to buy; mend a number in the steps, or 'pieces' under 'hardware' in finish.yaml",
     ),
     Case(
         "the same two screws of three steps",
-        {
-            FINISH: TINY[FINISH]
-            + "hardware:\n  - {name: wood screw, pieces: 2, size: 3 × 16 mm}\n",
-        }
+        screws(2)
         | steps(
             "Bore two holes for two screws.",
             "Put two screws through the top.",
@@ -217,30 +212,26 @@ CASES = (
     ),
     Case(
         "a part put behind the one that it is listed after",
-        {FINISH: TINY[FINISH].replace("paints:\n", RAIL + "paints:\n")}
-        | steps("Peg the rail behind the lower edge of the back."),
+        and_parts(RAIL) | steps("Peg the rail behind the lower edge of the back."),
         f"{STEPS}:2:17: advice: the step puts 'rail' behind 'back', and finish.yaml lists it after that, from the back to the front; mend the word, or let the two change places in the list of parts",
     ),
     Case(
         "a part put before the one that it is listed after",
-        {FINISH: TINY[FINISH].replace("paints:\n", RAIL + "paints:\n")}
-        | steps("Peg the rail in front of the lower edge of the back."),
+        and_parts(RAIL) | steps("Peg the rail in front of the lower edge of the back."),
     ),
     Case(
         "a part put above the one that it stands below",
-        {FINISH: TINY[FINISH].replace("paints:\n", RAIL + "paints:\n")}
-        | steps("Peg the rail above the back."),
+        and_parts(RAIL) | steps("Peg the rail above the back."),
         f"{STEPS}:2:17: advice: the step puts 'rail' above 'back', and by 'at' in finish.yaml it stands below that; mend the word, or 'at' there",
     ),
     Case(
         "a part put where it stands, and screwed on from another side",
-        {FINISH: TINY[FINISH].replace("paints:\n", RAIL + "paints:\n")}
-        | steps("Peg the rail below the back, from above the back."),
+        and_parts(RAIL) | steps("Peg the rail below the back, from above the back."),
     ),
     *(
         Case(
             f"a joint that is none: {sentence}",
-            {FINISH: TINY[FINISH].replace("paints:\n", f"{RAIL}{KNOB}paints:\n")}
+            and_parts(RAIL + KNOB)
             | {STEPS: f"1. Saw the back, the rail and the knob.\n2. {sentence}\n"},
             f"{STEPS}:2:{column}: advice: the step {wrong}",
         )
@@ -309,7 +300,7 @@ CASES = (
     ),
     Case(
         "coats that are listed for each part, and those of one other than it has",
-        {FINISH: TINY[FINISH].replace("paints:\n", f"{RAIL}{KNOB}paints:\n")}
+        and_parts(RAIL + KNOB)
         | {
             STEPS: "1. Saw the back, the rail and the knob.\n2. Paint them: two coats for the back, the knob and three for the rail.\n"
         },
@@ -317,7 +308,7 @@ CASES = (
     ),
     Case(
         "joints as the piece has them",
-        {FINISH: TINY[FINISH].replace("paints:\n", f"{RAIL}{KNOB}paints:\n")}
+        and_parts(RAIL + KNOB)
         | {
             STEPS: "1. Saw the back, the rail and the knob.\n"
             "2. Peg the knob on the upper edge of the back and the rail on its lower edge.\n"
@@ -327,13 +318,13 @@ CASES = (
     ),
     Case(
         "a part and that part again",
-        {FINISH: TINY[FINISH].replace("paints:\n", f"{RAIL}{KNOB}paints:\n")}
+        and_parts(RAIL + KNOB)
         | {STEPS: "1. Saw the back, the rail and the knob.\n2. Paint the rail and the rail.\n"},
         f"{STEPS}:2:27: advice: the step names 'rail' twice; name each part once",
     ),
     Case(
         "a part that is sawn twice, and another not at all",
-        {FINISH: TINY[FINISH].replace("paints:\n", f"{RAIL}{KNOB}paints:\n")}
+        and_parts(RAIL + KNOB)
         | {STEPS: "1. Saw the back, the rail and the back.\n2. Peg the knob on.\n"},
         f"{STEPS}:1:35: advice: the step names 'back' twice, and 'knob' not at all; name each part once",
     ),

@@ -11,8 +11,9 @@ _NUMBERS = {word: number for number, word in enumerate(_ONES)} | {
     word: 10 * number for number, word in enumerate(_TENS, 2)
 }
 NUMBER_WORDS = tuple(_NUMBERS)
-# A number that counts something in a text, in figures or as a word.
-COUNTED = rf"(?<![\w.,/×-])(?P<number>\d{{1,3}}|{'|'.join(NUMBER_WORDS)})"
+# A number that counts something in a text, in figures or as a word; the second has it as a group.
+COUNT = rf"(?<![\w.,/×-])(?:\d{{1,3}}|{'|'.join(NUMBER_WORDS)})"
+COUNTED = rf"(?P<number>{COUNT})"
 # '14ct', '8 m', '28-count', '12,5': a number, and at most words without another one behind it.
 _WITH_UNIT = re.compile(
     r"(-?\d{1,12}(?:[.,]\d{1,12})?)[\s-]*[^\W\d_][^\d]{0,30}|(\d{1,12},\d{1,12})"

@@ -30,7 +30,7 @@ def complain_of_days(text: str, report: Report) -> None:
                 "line": text.count("\n", 0, start),
                 "column": start - text.rfind("\n", 0, start) - 1,
             }
-            words = said(" ".join(found[0].split()))
+            words = said(found[0])
             if not 1 <= day <= monthrange(year or LEAP_YEAR, month)[1]:
                 report("prose-no-day", **place, day=words, hint=why_not(month, year))
             elif year and found["weekday"]:

@@ -3,7 +3,8 @@
 import re
 from collections.abc import Iterable
 
-SENTENCE = re.compile(r"[^.!?]+")
+# A point between figures ends none.
+SENTENCE = re.compile(r"(?:[^.!?]|(?<=\d)\.(?=\d))+")
 
 
 def any_of(names: Iterable[str]) -> str:
@@ -11,7 +12,6 @@ def any_of(names: Iterable[str]) -> str:
     return "|".join(map(re.escape, sorted(names, key=lambda name: (-len(name), name)))) or r"(?!)"
 
 
-def step_sentences(steps: str) -> list[tuple[int, str]]:
-    """Where each sentence begins, and its words; a point between figures ends none."""
-    found = re.finditer(r"(?:[^.!?]|(?<=\d)\.(?=\d))+", steps)
-    return [(one.start(), one[0]) for one in found]
+def sentences(text: str) -> list[tuple[int, str]]:
+    """Where each begins, and its words."""
+    return [(one.start(), one[0]) for one in SENTENCE.finditer(text)]

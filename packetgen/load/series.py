@@ -193,10 +193,9 @@ def _order(
                 hint = _to_be_drawn(name, as_folder)
             problems.add(given.place, "pattern-missing", name=said(name), hint=hint)
         listed_names.append(name)
-    unread = any(given.value is None for given in filled.each("order"))
+    if any(given.value is None for given in filled.each("order")):
+        left_out = {}  # each may stand there
     for better, name in left_out.items():
-        if unread:
-            break  # it may stand there
         place = Place(f"{path}/{name}")
         if name not in listed_names and better not in meant.values():
             # 'fern copy', as a file manager calls it: a copy has another title by and by.

@@ -30,5 +30,5 @@ def complain_of_told_counts(
     for found in counted.finditer(notes):
         has = stitches[found["name"].casefold()]
         if int(found["count"].replace(",", "")) > has:
-            facts = {"said": said(" ".join(found[0].split())), "has": f"{has:,}"}
+            facts = {"said": said(found[0]), "has": f"{has:,}"}
             problems.add(place_in(notes, found.start(), path), "stitches-told-more", **facts)

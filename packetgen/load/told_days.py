@@ -5,7 +5,7 @@ from datetime import date
 
 from packetgen.diagnostics import Problems, place_in
 from packetgen.load.prose_days import DAYS
-from packetgen.load.prose_words import step_sentences
+from packetgen.load.prose_words import sentences
 from packetgen.load.spoken_days import MONTHS, WEEKDAYS, month_number
 from packetgen.load.words import said
 from packetgen.model import Pattern, Series
@@ -27,8 +27,7 @@ def complain_of_told_days(series: Series, path: str, problems: Problems) -> None
     released = series.release.date()
     _look_at_release(series.welcome_markdown, f"{path}/welcome.md", released, problems)
     for pattern in series.patterns:
-        texts = {"story.md": pattern.story_markdown, "stitching.md": pattern.notes_markdown}
-        for file, text in texts.items():
+        for file, text in pattern.texts.items():
             of_file = f"{path}/{pattern.id}/{file}"
             own = pattern.release.date() if pattern.release else released
             _look_at_release(text, of_file, own, problems)
@@ -49,7 +48,7 @@ def _look_at_release(text: str, path: str, released: date, problems: Problems) -
                 released.day,
                 released.year,
             ):
-                facts = {"said": said(" ".join(found[0].split())), "released": released}
+                facts = {"said": said(found[0]), "released": released}
                 problems.add(place_in(text, found.start(), path), "release-told-other", **facts)
                 return
 
@@ -58,7 +57,7 @@ def _look_at_occasion(text: str, path: str, pattern: Pattern, problems: Problems
     """Whether the day by its name, or one that is nearly that of the pattern, is the one of pattern.yaml."""
     occasion = pattern.occasion
     rule = occasion.rule
-    for start, sentence in step_sentences(text):
+    for start, sentence in sentences(text):
         by_name = occasion.name.casefold() in sentence.casefold()
         found = _NTH.search(sentence)
         if found and rule.nth:
@@ -72,7 +71,7 @@ def _look_at_occasion(text: str, path: str, pattern: Pattern, problems: Problems
         else:
             continue
         if found and other:
-            facts = {"said": said(" ".join(found[0].split())), "name": said(occasion.name)}
+            facts = {"said": said(found[0]), "name": said(occasion.name)}
             facts |= {"own": said(rule.said)}
             problems.add(
                 place_in(text, start + found.start(), path), "occasion-told-other", **facts

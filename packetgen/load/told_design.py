@@ -5,7 +5,7 @@ from collections.abc import Sequence
 
 from packetgen.diagnostics import Problems, place_in
 from packetgen.load.number_words import COUNTED, counted_number
-from packetgen.load.prose_words import step_sentences
+from packetgen.load.prose_words import sentences
 from packetgen.load.words import said
 from packetgen.model import BARE, ClothOption, Pattern
 from packetgen.nouns import listed
@@ -38,8 +38,7 @@ _OTHERWISE = re.compile(
 
 def complain_of_told_design(pattern: Pattern, path: str, problems: Problems) -> None:
     """Advice on the story and the notes, in the folder `path`."""
-    texts = {"story.md": pattern.story_markdown, "stitching.md": pattern.notes_markdown}
-    for file, text in texts.items():
+    for file, text in pattern.texts.items():
         _look_at_size(text, f"{path}/{file}", pattern.grid.rows, problems)
         _look_at_colours(text, f"{path}/{file}", pattern, problems)
         _look_at_kinds(text, f"{path}/{file}", pattern, problems)
@@ -60,7 +59,7 @@ def _look_at_size(text: str, path: str, rows: Sequence[str], problems: Problems)
         return
     if not right:
         facts = {
-            "said": said(" ".join(found[0].split())),
+            "said": said(found[0]),
             "across": len(columns),
             "down": len(rows),
         }
@@ -99,7 +98,7 @@ def _look_at_kinds(text: str, path: str, pattern: Pattern, problems: Problems) -
         has = next(number for kind, number in there_are.items() if kind in found["kind"].casefold())
         if told is not None and has and (told > has or (found["all"] and told < has)):
             number = found.start("number")
-            facts = {"said": said(" ".join(text[number : found.end()].split())), "has": has}
+            facts = {"said": said(text[number : found.end()]), "has": has}
             problems.add(place_in(text, number, path), "kind-told-number", **facts)
             break
 
@@ -112,7 +111,7 @@ def _look_at_cloths(
     counts = {round(option.cloth.count_per_inch) for option in cloths}
     of_stitches = {round(option.cloth.count_per_inch / option.over) for option in cloths}
     overs = {option.over for option in cloths}
-    for start, sentence in step_sentences(text):
+    for start, sentence in sentences(text):
         if _OTHERWISE.search(sentence):
             continue
         count, over = _COUNT.search(sentence), _OVER.search(sentence)

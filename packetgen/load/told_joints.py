@@ -8,7 +8,7 @@ from packetgen.diagnostics import Problems, place_in
 from packetgen.load.panel_on_wood import shares_below
 from packetgen.load.piece_words import gap_said
 from packetgen.load.placed_parts import TOUCHES_MM, Bounds, placed_part, touching
-from packetgen.load.prose_words import any_of, step_sentences
+from packetgen.load.prose_words import any_of, sentences
 from packetgen.load.told_order import laps
 from packetgen.load.words import said
 from packetgen.model import Outline, Part
@@ -103,7 +103,7 @@ def _joints(parts: Sequence[Part], steps: str) -> Iterator[_Joint]:
         rf"\band\s+{name}\s+(?:on|to|at|along)\s+(?P<onto>(?:the|its)\s+(?:{'|'.join(_EDGES)})\s+edge)\b(?!\s+of\b)",
         re.IGNORECASE,
     )
-    for start, sentence in step_sentences(steps):
+    for start, sentence in sentences(steps):
         if _HUNG.search(sentence):
             continue
         for found in through.finditer(sentence):
@@ -114,16 +114,13 @@ def _joints(parts: Sequence[Part], steps: str) -> Iterator[_Joint]:
             if other is None or re.search(r"\bbetween\b", found["what"]):
                 continue
             number = numbers[other[0].casefold()]
-            for part in names.finditer(found["what"]):
-                at = start + found.start("what") + part.start()
-                yield _Joint(numbers[part[0].casefold()], number, at, found["onto"][: other.end()])
-            rest = found.end() - len(found["onto"]) + other.end()
+            rest = found.start("onto") + other.end()
             corner = _CORNER.search(sentence, rest)
-            edges = corner.groups() if corner else ()
+            edges = [f"the {edge} edge of" for edge in corner.groups()] if corner else []
             for part in names.finditer(found["what"]):
                 at = start + found.start("what") + part.start()
-                for edge in edges:
-                    yield _Joint(numbers[part[0].casefold()], number, at, f"the {edge} edge of")
+                for onto in (found["onto"][: other.end()], *edges):
+                    yield _Joint(numbers[part[0].casefold()], number, at, onto)
             # 'and the foot on the lower edge', of the same part.
             if more := at_edge.search(sentence, rest):
                 at = start + more.start("part")
@@ -173,7 +170,7 @@ def complain_of_part_twice(
     part."""
     name = any_of(part.name for part in parts)
     names = re.compile(rf"(?<![\w-])(?:{name})(?![\w-])", re.IGNORECASE)
-    for start, sentence in step_sentences(steps):
+    for start, sentence in sentences(steps):
         sawn = _SAWN.search(sentence)
         end = _SMOOTHED.search(sentence)
         found = list(names.finditer(sentence, 0, end.start() if sawn and end else len(sentence)))

@@ -36,7 +36,7 @@ def complain_of_told_kinds(
         for sentence in SENTENCE.finditer(text):
             found = re.search(rf"\b{called}\b", sentence[0], re.IGNORECASE)
             if found and not _WITHOUT.search(sentence[0]):
-                facts = {"said": said(" ".join(found[0].split())), "name": said(name)}
+                facts = {"said": said(found[0]), "name": said(name)}
                 place = place_in(text, sentence.start() + found.start(), path)
                 problems.add(place, "kind-told-none", **facts)
                 break

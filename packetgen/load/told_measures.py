@@ -6,7 +6,7 @@ from dataclasses import dataclass
 
 from packetgen.diagnostics import Problems, place_in
 from packetgen.load.piece_words import extent_of, mm_said
-from packetgen.load.prose_words import any_of, step_sentences
+from packetgen.load.prose_words import any_of, sentences
 from packetgen.load.values import Filled
 from packetgen.load.words import said
 from packetgen.model import Part
@@ -39,11 +39,11 @@ def complain_of_told_measures(
     filled: Filled, parts: Sequence[Part] | None, steps: str, path: str, problems: Problems
 ) -> None:
     """Advice on the first length of each kind that the piece has otherwise."""
-    sentences = step_sentences(steps)
+    in_turn = sentences(steps)
     for measure in (*_measures(filled), *_of_hardware(filled), *_of_wood(parts or ())):
-        for start, sentence in sentences:
+        for start, sentence in in_turn:
             if found := _otherwise(measure, sentence):
-                facts = {"said": said(" ".join(found[0].split())), "own": measure.own}
+                facts = {"said": said(found[0]), "own": measure.own}
                 place = place_in(steps, start + found.start(), path)
                 problems.add(place, "step-measure-other", **facts)
                 break

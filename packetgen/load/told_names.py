@@ -20,8 +20,7 @@ def complain_of_told_names(
     known = [one.name for one in (designers or {}).values() if one]
     known += [pattern.model_stitcher, pattern.finisher, pattern.dyer, pattern.photographer]
     full = [name for name in dict.fromkeys(known) if " " in name]
-    texts = {"story.md": pattern.story_markdown, "stitching.md": pattern.notes_markdown}
-    for file, text in texts.items():
+    for file, text in pattern.texts.items():
         for found in _NAME.finditer(text):
             name = " ".join(_OWNS.sub("", found[0]).split())
             near = get_close_matches(name, full, n=1, cutoff=_ONE_NAME)

@@ -5,7 +5,7 @@ from collections.abc import Sequence
 
 from packetgen.diagnostics import Problems, place_in
 from packetgen.load.placed_parts import placed_part
-from packetgen.load.prose_words import any_of, step_sentences
+from packetgen.load.prose_words import any_of, sentences
 from packetgen.load.words import said
 from packetgen.model import Part
 
@@ -39,7 +39,7 @@ def complain_of_told_order(
         re.IGNORECASE,
     )
     done = set[str]()
-    for start, sentence in step_sentences(steps):
+    for start, sentence in sentences(steps):
         for found in told.finditer(sentence):
             one, other = (numbers[found[of].casefold()] for of in ("one", "other"))
             side = " ".join(found["side"].casefold().split())

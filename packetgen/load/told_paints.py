@@ -4,16 +4,16 @@ import re
 from collections.abc import Collection, Iterable, Iterator, Mapping
 
 from packetgen.diagnostics import Problems, place_in
-from packetgen.load.number_words import COUNTED, NUMBER_WORDS, counted_number
+from packetgen.load.number_words import COUNT, COUNTED, counted_number
 from packetgen.load.prose_words import SENTENCE, any_of
 from packetgen.load.words import listed, said
 from packetgen.model import Paint, Part
 
 _THIN = r"(?:(?:thin|light|even|full|good)\s+)?"  # as coats are
 # Of which paint, comes behind it.
-_COATS_OF = rf"{COUNTED.replace('?P<number>', '?:')}\s+{_THIN}coats?\s+of\s+(?:the\s+)?"
+_COATS_OF = rf"{COUNT}\s+{_THIN}coats?\s+of\s+(?:the\s+)?"
 _GETS = r"(?:(?:gets?|takes?|has|needs?|wants?|with|in)\s+)?"
-_TIMES = rf"(?:once|twice|{COUNTED.replace('?P<number>', '?:')}\s+times)"
+_TIMES = rf"(?:once|twice|{COUNT}\s+times)"
 # What stands between a part and its paint.
 _PAINTED = rf"(?:(?:(?:is|are)\s+(?:painted\s+)?|painted\s+)?(?:{_TIMES}\s+)?(?:in|with)\s+(?:{_COATS_OF}|the\s+)?|{_GETS}{_COATS_OF})"
 _COATS = re.compile(
@@ -71,7 +71,7 @@ def complain_of_told_paints(
         ]
         if face and coats and not any(coat.faces in (face, "both") for coat in coats):
             facts = {
-                "said": said(" ".join(found[0].split())),
+                "said": said(found[0]),
                 "part": said(found["part"]),
                 "faces": " and ".join(dict.fromkeys(coat.faces for coat in coats)),
             }
@@ -89,7 +89,7 @@ def complain_of_told_paints(
         return told
     for found in wrong:
         facts = {
-            "said": said(" ".join(found[0].split())),
+            "said": said(found[0]),
             "part": said(found["part"]),
             "own": listed(own[found["part"].casefold()], "and"),
         }
@@ -126,7 +126,7 @@ def complain_of_told_coats(
         number = counted_number(found["number"])
         if number is not None and number not in own and not any(start in one for one in told):
             facts = {
-                "said": said(" ".join(found[0].split())),
+                "said": said(found[0]),
                 "paint": f" of {said(found['paint'])}" if paint else "",
                 "own": " or ".join(map(str, sorted(own))),
             }
@@ -139,16 +139,14 @@ def complain_of_coats_of_parts(
     """Advice on 'give the sill two coats' where other parts have so many, and the sill has not; `told` is where another
     paint is told of. Returned is where this is."""
     here = list[range]()
-    own: dict[str, set[int]] = {}
-    paints = {"paint", "painted"}
-    for part in parts:
-        own.setdefault(part.name.casefold(), set()).update(coat.coats for coat in part.painted)
-        paints |= {coat.paint.name for coat in part.painted}
+    parts = tuple(parts)
+    own = _coats_of(parts)
+    paints = {coat.paint.name for part in parts for coat in part.painted} | {"paint", "painted"}
     speaks_of_paint = re.compile(rf"\b(?:{any_of(paints)})\b", re.IGNORECASE)
     every = set().union(*own.values()) if own else set()
     named = re.compile(
         rf"(?<![\w-])(?P<part>{any_of(own)})\s+(?:{_GETS}{COUNTED}\s+{_THIN}coats\b|(?:(?:is|are)\s+)?(?:painted\s+)?"
-        rf"(?P<times>once|twice|(?:{'|'.join(NUMBER_WORDS)}|\d)\s+times)\b)",
+        rf"(?P<times>{_TIMES})\b)",
         re.IGNORECASE,
     )
     for sentence in SENTENCE.finditer(steps):
@@ -163,13 +161,21 @@ def complain_of_coats_of_parts(
             if any(found.start() in one for one in told):
                 continue
             facts = {
-                "said": said(" ".join(found[0].split())),
+                "said": said(found[0]),
                 "part": said(found["part"]),
                 "own": " and ".join(map(str, sorted(of_part))),
             }
             problems.add(place_in(steps, found.start(), path), "step-part-coats", **facts)
             here.append(range(*found.span()))
     return tuple(here)
+
+
+def _coats_of(parts: Iterable[Part]) -> dict[str, set[int]]:
+    """How many coats each part has, of all its paints."""
+    own: dict[str, set[int]] = {}
+    for part in parts:
+        own.setdefault(part.name.casefold(), set()).update(coat.coats for coat in part.painted)
+    return own
 
 
 def _times(words: str) -> int | None:
@@ -182,9 +188,7 @@ def complain_of_listed_coats(
     parts: Iterable[Part], steps: str, path: str, problems: Problems
 ) -> None:
     """Advice on 'two coats for the board and three for the sill' where the sill has not so many."""
-    own: dict[str, set[int]] = {}
-    for part in parts:
-        own.setdefault(part.name.casefold(), set()).update(coat.coats for coat in part.painted)
+    own = _coats_of(parts)
     every = set().union(*own.values()) if own else set()
     name = rf"(?:the\s+)?(?:{any_of(own)})(?![\w-])"
     listed_for = re.compile(
@@ -222,7 +226,7 @@ def complain_of_unlisted_coats(paints: str, steps: str, path: str, problems: Pro
     """Advice on 'two coats of varnish' where nothing that is to buy is called so. `paints` are the names of all that is."""
     for found in _OTHER_COATS.finditer(steps):
         if found["what"].casefold() not in paints.casefold():
-            facts = {"said": said(" ".join(found[0].split())), "what": said(found["what"])}
+            facts = {"said": said(found[0]), "what": said(found["what"])}
             problems.add(place_in(steps, found.start(), path), "coats-unlisted", **facts)
             return
 
@@ -237,7 +241,7 @@ def complain_of_told_spray(
     for sentence in SENTENCE.finditer(steps):
         found = _SPRAYED.search(sentence[0])
         if found and not _NO_PAINT.search(sentence[0]):
-            facts = {"said": said(" ".join(found[0].split()))}
+            facts = {"said": said(found[0])}
             start = sentence.start() + found.start()
             problems.add(place_in(steps, start, path), "step-sprays", **facts)
             return

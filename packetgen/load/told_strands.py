@@ -39,5 +39,5 @@ def complain_of_told_strands(
         number = counted_number(named["number"])
         if number is not None and number not in used | beside:
             own = " and ".join(map(str, sorted(used)))
-            facts = {"said": said(" ".join(named[0].split())), "own": own}
+            facts = {"said": said(named[0]), "own": own}
             problems.add(place_in(notes, named.start(), path), "strands-told-other", **facts)

@@ -5,7 +5,7 @@ from collections.abc import Mapping, Sequence
 
 from packetgen.diagnostics import Problems, place_in
 from packetgen.load.number_words import NUMBER_WORDS, counted_number
-from packetgen.load.prose_words import any_of, step_sentences
+from packetgen.load.prose_words import any_of, sentences
 from packetgen.load.values import Filled
 from packetgen.load.words import said
 from packetgen.model import Paint
@@ -43,7 +43,7 @@ def complain_of_told_times(
     }
     glued = re.compile(rf"\b(?:glue|{any_of(cure_h)})\b", re.IGNORECASE)
     told = set[str]()
-    for start, sentence in step_sentences(steps):
+    for start, sentence in sentences(steps):
         if _COATS.search(sentence):
             name, long_h = "dries_in", dry_h
         elif glued.search(sentence) and _CURED.search(sentence) and not _HELD.search(sentence):
@@ -52,7 +52,7 @@ def complain_of_told_times(
             continue
         if name not in told and (short := _too_short(sentence, long_h)):
             found, least = short
-            facts = {"said": said(" ".join(found[0].split())), "what": said(least)}
+            facts = {"said": said(found[0]), "what": said(least)}
             facts |= {"own": hours_minutes(long_h[least]), "name": said(name)}
             problems.add(place_in(steps, start + found.start(), path), "step-time-short", **facts)
             told.add(name)

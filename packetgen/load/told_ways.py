@@ -37,7 +37,7 @@ def complain_of_told_trim(trim: Filled | None, steps: str, path: str, problems: 
         and trim["kind"]
         and _KINDS[found["kind"].casefold()] != trim["kind"]
     ):
-        facts = {"said": said(" ".join(found[0].split())), "own": said(trim["kind"])}
+        facts = {"said": said(found[0]), "own": said(trim["kind"])}
         problems.add(place_in(steps, found.start(), path), "trim-told-other", **facts)
 
 
@@ -50,5 +50,5 @@ def complain_of_told_cleaning(
         meant = "water" if found["with"].casefold() == "water" else "solvent"
         if meant not in {paint.cleaned_with for paint in paints}:
             own = listed(tuple(dict.fromkeys(said(paint.cleaned_with) for paint in paints)))
-            facts = {"said": said(" ".join(found[0].split())), "own": own}
+            facts = {"said": said(found[0]), "own": own}
             problems.add(place_in(steps, found.start(), path), "step-cleans-other", **facts)

@@ -150,3 +150,8 @@ class Pattern:
     credits_place: Place | None = field(default=None, compare=False)
     given_away: tuple[str, ...] = ()  # of GIVEN_AWAY; nothing of a pattern that is sold
     laid_aside: tuple[LaidAside, ...] = field(default=(), compare=False)
+
+    @property
+    def texts(self) -> dict[str, str]:
+        """What its author tells in Markdown, by the files in its folder."""
+        return {"story.md": self.story_markdown, "stitching.md": self.notes_markdown}
