@@ -425,6 +425,18 @@ CASES = (
                 f'{MOSS}:11:5: names and their values on one line have only a closing brace round them; write - {{number: "07", name: fern, hex: "#4f7942"}}',
             ),
             (
+                PATTERN,
+                "\nkey:\n",
+                "\nkey\n",
+                f"{PATTERN}:8:1: no colon stands after 'key'; write key:",
+            ),
+            (
+                PATTERN,
+                "\nrevisions:\n",
+                "\nrevisions\n",
+                f"{PATTERN}:26:1: no colon stands after 'revisions'; write revisions:",
+            ),
+            (
                 MOSS,
                 "name: fern",
                 "name; fern",

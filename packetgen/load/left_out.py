@@ -128,7 +128,7 @@ def name_gone(
     number: int, lines: list[str], names: Collection[str], below: Collection[Below]
 ) -> Explained | None:
     """Line `number`, or the one above it, begins what stands below a name, as the marks of a key do, and that name
-    is not in the file."""
+    is not in the file, or has lost its colon."""
     line, above = lines[number - 1], line_above(number, lines)
     before = plain(lines[above - 1]) if above else ""
     beside = set_in(line) and set_in(before) == set_in(line)
@@ -136,6 +136,9 @@ def name_gone(
         return name_gone(above, lines, names, below)
     if not set_in(line) or 0 < set_in(before) < set_in(line) or before.endswith(":"):
         return None
+    if before in names:  # it is there, without its colon
+        facts: dict[str, object] = {"what": f"no colon stands after {said(before)}"}
+        return Explained("colon-missing", above, 1, facts | {"hint": f"write {before}:"})
     there = {found[1] for one in lines if (found := _NAMED.match(one))}
     if "key" in names and "key" not in there and _OF_KEY.match(line):
         return _gone(number, line, "key")
