@@ -74,7 +74,7 @@ def test_a_name_of_several_words_that_no_line_of_the_key_has_is_told_where_one_s
         return [f"{one.place.column} {one.wrong.partition(',')[0]}" for one in problems]
 
     assert said("Fill the staves in clay pipe, then in old stave.") == [
-        "20 'G47' is clay pipe of Bramble"
+        "20 'clay pipe' is G47 of Bramble"
     ]
     assert said("The clay pipe is old. Walk in hail.") == []
     assert said("If you like, work it in clay pipe instead.") == []

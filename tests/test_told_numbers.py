@@ -45,11 +45,19 @@ def test_a_number_straight_behind_a_name_is_told_where_it_is_another_s(text, tol
     assert [f"'{told_of}'" in one for one in said] == [True] * bool(told_of), said
 
 
-def test_the_name_that_a_number_of_the_key_has_is_offered_too():
+@pytest.mark.parametrize(
+    "used, right",
+    [
+        (["219", "141"], "write '141', or 'wet plank', which is '219', or take the number out"),
+        (["219"], "write 'wet plank', which is '219'"),
+        (["300"], "name a colour of the key, with its number"),
+    ],
+)
+def test_a_number_of_another_colour_is_told_with_those_that_the_key_has(used, right):
     problems = Problems()
-    complain_of_told_numbers("219 hedge", "fern/story.md", [FLOSS], problems, ["219"])
+    complain_of_told_numbers("219 hedge", "fern/story.md", [FLOSS], problems, used)
     (only,) = problems
-    assert only.right == "write '141', or 'wet plank', which is '219', or take the number out"
+    assert only.right == right
 
 
 @pytest.mark.parametrize(
