@@ -4,6 +4,7 @@ import pytest
 
 from packetgen.diagnostics import Problems
 from packetgen.load.idle_threads import complain_of_idle_threads
+from packetgen.load.told_numbers import complain_of_told_numbers
 from tests.test_told_numbers import card
 
 FLOSS = card(haw="M170", blue="M153", moss="07", white="12", wet_plank="219")
@@ -59,6 +60,15 @@ def test_a_number_that_no_card_has_is_told_where_it_looks_like_theirs():
     assert only.wrong.endswith("and the card does not have it".replace("the card", quill.name))
     assert only.right == "did you mean Q41? Else take it out"
     assert told("Then M171, in rows.", "M153") == []
+
+
+@pytest.mark.parametrize("text", ["Fill in M170 blue.", "Fill in blue (M170), then in wet plank."])
+def test_a_number_that_is_told_as_another_s_is_not_told_a_second_time(text):
+    problems = Problems()
+    complain_of_told_numbers(text, "fern/stitching.md", [FLOSS], problems, ["M153"])
+    complain_of_idle_threads(text, "fern/stitching.md", [FLOSS], ["M153"], problems)
+    codes = ["number-told-other", *["thread-idle"] * text.endswith("plank.")]
+    assert [one.code for one in problems] == codes
 
 
 def test_each_thread_is_told_once():

@@ -131,6 +131,14 @@ CASES = (
         ),
     ),
     Case(
+        "two pins of one hanger, and a hanger more",
+        {
+            FINISH: f"{TINY[FINISH]}hardware:\n  - {{name: flat hanger with two pins, pieces: 1, size: 40 mm}}\n"
+        }
+        | steps("Fix the flat hanger with its two pins.", "Add two hangers."),
+        f"{STEPS}:3:8: advice: the step says 'two hangers', and of 'flat hanger with two pins' there is 1 to buy; mend the number here, or 'pieces' under 'hardware' in finish.yaml",
+    ),
+    Case(
         "a coat that dries too soon",
         steps("Wait half an hour between coats."),
         of_step(

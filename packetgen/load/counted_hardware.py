@@ -43,7 +43,7 @@ def complain_of_counted_hardware(filled: Filled, steps: str, path: str, problems
         line = one.value
         if line is None or not line["name"] or line["pieces"] is None:
             return
-        kind = line["name"].casefold().split()[-1]
+        kind = _kind(line["name"])
         names[kind] = kind if kind in pieces else line["name"]
         pieces[kind] = pieces.get(kind, 0) + line["pieces"]
     for kind, number in pieces.items():
@@ -76,6 +76,12 @@ def complain_of_counted_hardware(filled: Filled, steps: str, path: str, problems
             if all_told := _all_that_are_told(kind, number, steps):
                 place = place_in(steps, all_told.start(), path)
                 problems.add(place, "hardware-left", said=said(all_told[0]), **there_are)
+
+
+def _kind(name: str) -> str:
+    """What is bought: of 'flat hanger with two pins' the hanger."""
+    bought = re.split(r"\s+(?:with|for|of|to|in)\s|\s*[,(]", name.casefold())[0].split()
+    return bought[-1] if bought else name.casefold()
 
 
 def _with_more(found: re.Match[str], kind: str, steps: str) -> int | None:
@@ -170,9 +176,9 @@ def complain_of_scant_hardware(
         length = _LAST_LENGTH.search(line["size"] or "")
         if not line["name"] or not _DRIVEN.search(line["name"]) or not length:
             continue
-        kind = line["name"].casefold().split()[-1]
+        kind = _kind(line["name"])
         length_mm = float(length[1]) * MM_PER_UNIT[length[2]]
-        alike = [one for one in entries if (one["name"] or "").casefold().endswith(kind)]
+        alike = [one for one in entries if one["name"] and _kind(one["name"]) == kind]
         for sentence in SENTENCE.finditer(steps):
             found = through.search(sentence[0])
             spoken_of = re.search(rf"\b{re.escape(kind)}", sentence[0], re.IGNORECASE)

@@ -39,7 +39,7 @@ def complain_of_idle_threads(
     forms = {form_of(number) for number in threads}
     leads = Counter(map(_lead, threads))
     # Of a number that is another's by the name beside it all is told.
-    answered = {problem.place for problem in problems if problem.place.path == path}
+    answered = [problem for problem in problems if problem.place.path == path]
     told: set[str] = set()
     remarks_only = path.endswith(".txt")
     named = () if remarks_only else _named(threads, used)
@@ -52,19 +52,21 @@ def complain_of_idle_threads(
             place = Place(path, row, column)
             if number not in threads and form_of(number) in forms and number not in told:
                 told.add(number)
-                if place not in answered:
+                if place not in [problem.place for problem in answered]:
                     facts = {"number": said(number), "cards": _none_of(cards)}
                     facts["hint"] = _meant(number, used)
                     problems.add(place, "thread-told-none", **facts)
         by_name = _by_name(line, named)
         for column, number in (*_alone(line), *called, *_with_names(line, threads), *by_name):
             if number in threads and number not in used and number not in told:
-                told.add(number)
                 colour, card = threads[number]
                 # As it stands there: by its number, or by its name alone.
                 words, other = number, colour.name
                 if (column, number) in by_name:
                     words, other = other, words
+                if any(one.place.line == row and words in one.wrong for one in answered):
+                    continue
+                told.add(number)
                 facts = {"number": said(words), "name": shown(other), "card": shown(card.name)}
                 problems.add(Place(path, row, column), "thread-idle", **facts)
 
