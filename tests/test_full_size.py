@@ -309,6 +309,15 @@ def test_every_size_of_card_has_a_letter_that_stands_on_the_drawing():
     assert "A·5.39×4.68in·13.7×11.9cm" in drawn and "B·4.77×4.14in·12.1×10.5cm" in drawn
 
 
+def test_a_size_that_has_no_room_on_its_card_is_told_above_it():
+    """By hand: 14 crosses and 7 on 14 count are 25.4 and 12.7 mm, with 5 mm of border 35.4 × 22.7 mm."""
+    tiny = pattern(*("m" * 14,) * 7, cloths=(option(14),))
+    (card,) = card_templates(figures(tiny, piece()), piece())
+    assert [note.words for note in card.template.notes] == ["A"]
+    (page, *_) = full_size(series(tiny), figures(tiny, piece())).pages
+    assert "A: 1.39 × 0.89 in (3.5 × 2.3 cm), for Cloth 14 (the model)." in page.words
+
+
 def test_cards_too_alike_to_lie_inside_each_other_have_a_template_each():
     """14 and 14.3 to the inch: 2.7 mm between them leaves no line for the words."""
     alike = pattern(*("m" * 70,) * 60, cloths=(option(14), option(14.3)))

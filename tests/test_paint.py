@@ -266,6 +266,16 @@ def test_the_timeline_shows_every_coat_at_its_hour():
     assert drawn == paint_timeline(work)
 
 
+def test_of_a_long_list_of_parts_every_word_stands_before_its_bars():
+    names = ("left stake", "right stake", "upper rail", "lower rail")
+    stakes = (board(Coating(SAGE, 2, "both"), name=name) for name in names)
+    of_board = board(Coating(BRICK, 1, "both"), Coating(SAGE, 2, "front"), name="board")
+    drawn = paint_timeline(order_of_work(painted_piece(of_board, *stakes)))
+    words = re.findall(r"<text[^>]*>([^<]*)<", drawn)
+    assert "soft sage: left stake, right stake, upper rail and lower rail" in " ".join(words)
+    assert max(len(line) for line in words) <= 33  # of 3.2 mm, in 56 mm
+
+
 def test_no_bar_of_the_timeline_lies_over_another():
     """The board takes brick once before its two coats of sage; the ledge takes sage from the start, and so dries while
     the board is painted with it: a row for each of the two."""

@@ -576,6 +576,11 @@ CASES = (
     Case(
         "an outline that crosses itself",
         {FINISH: ("outline: 0,0 100,0 100,100 0,100", "outline: 0,0 100,100 100,0 0,100")},
+        "finishes/shelf/finish.yaml:4:12: the outline crosses itself: side 1 runs over side 3; two corners have changed places; write '0,0 100,0 100,100 0,100'",
+    ),
+    Case(
+        "an outline of which four corners have changed places",
+        {FINISH: ("outline: 0,0 100,0 100,100 0,100", "outline: 50,0 100,100 100,30 0,30 0,100")},
         "finishes/shelf/finish.yaml:4:12: the outline crosses itself: side 1 runs over side 3; give the corners in order round the shape",
     ),
     Case(

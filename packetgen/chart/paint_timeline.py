@@ -1,7 +1,8 @@
 """The hours of painting as bars: which coat of which paint goes on when, and when it is dry."""
 
 from collections.abc import Sequence
-from itertools import pairwise
+from itertools import accumulate, pairwise
+from textwrap import wrap
 
 import svgwrite
 
@@ -11,6 +12,7 @@ from packetgen.units import plain
 
 _INK, _LINE = "#1c1c1a", "#8a8a82"
 _WIDTH_MM, _ROW_MM, _BAR_MM, _TEXT_MM = 182.0, 7.0, 5.0, 3.2
+_LINE_MM = 4.2  # from one line of a name to the next
 # Mean width of a letter of the text face, in ems.
 _MEAN_ADVANCE = 0.53
 _STEPS_H = (1, 2, 3, 4, 6, 12, 24, 48, 96, 240, 480)
@@ -23,11 +25,13 @@ def paint_timeline(coats: Sequence[Coat]) -> str:
     """SVG, `_WIDTH_MM` wide, a row for each paint: a black bar while it is put on, then an open bar with
     the number of the coat while it dries. A paint that goes on one part while it dries on another has a row for each."""
     rows = _rows(coats)
-    names = [_fitting(name) for name in rows]
+    names = [_lines(name) for name in rows]
     end_h = max((coat.dry_h for coat in coats), default=0) or 1
-    left = min(_NAME_MM, max(map(len, names), default=0) * _MEAN_ADVANCE * _TEXT_MM + 4)
+    longest = max((len(line) for lines in names for line in lines), default=0)
+    left = min(_NAME_MM, longest * _MEAN_ADVANCE * _TEXT_MM + 4)
     mm_per_h = (_WIDTH_MM - left - 3) / end_h
-    bottom = len(names) * _ROW_MM
+    tops = list(accumulate((_ROW_MM + _LINE_MM * (len(lines) - 1) for lines in names), initial=0.0))
+    bottom = tops[-1]
     height = bottom + 9
     drawing = svgwrite.Drawing(size=(f"{_WIDTH_MM}mm", f"{height}mm"), debug=False)
     drawing.viewbox(0, 0, _WIDTH_MM, height)
@@ -37,9 +41,12 @@ def paint_timeline(coats: Sequence[Coat]) -> str:
         drawing.add(drawing.line((x, 0), (x, bottom + 1)).stroke(_LINE, width=0.15))
         _add_text(drawing, plain(float(hour)), (x, bottom + 4.6), middle=True)
     _add_text(drawing, "hours", (0, bottom + 4.6))
-    for row, (name, of_row) in enumerate(zip(names, rows.values(), strict=True)):
-        top = row * _ROW_MM + (_ROW_MM - _BAR_MM) / 2
-        _add_text(drawing, name, (0, top + _BAR_MM / 2 + _TEXT_MM * 0.36))
+    for (above, below), lines, of_row in zip(pairwise(tops), names, rows.values(), strict=True):
+        middle = (above + below) / 2
+        top = middle - _BAR_MM / 2
+        for number, line in enumerate(lines):
+            y = middle + (number - (len(lines) - 1) / 2) * _LINE_MM
+            _add_text(drawing, line, (0, y + _TEXT_MM * 0.36))
         for coat in of_row:
             start, done, dry = (
                 round(left + hour * mm_per_h, 2)
@@ -64,9 +71,8 @@ def _rows(coats: Sequence[Coat]) -> dict[str, list[Coat]]:
     return rows
 
 
-def _fitting(name: str) -> str:
-    most = int((_NAME_MM - 4) / (_MEAN_ADVANCE * _TEXT_MM))
-    return name if len(name) <= most else f"{name[: most - 1]}…"
+def _lines(name: str) -> list[str]:
+    return wrap(name, int((_NAME_MM - 4) / (_MEAN_ADVANCE * _TEXT_MM))) or [""]
 
 
 def _add_bar(

@@ -209,6 +209,11 @@ FIGURES: dict[str, Fault] = {
         "name each part once",
         Level.ADVICE,
     ),
+    "step-template-none": Fault(
+        "the step saws {parts} by a template, and there is none: by finish.yaml {are}",
+        "say that the measures are meant, or mend the outline there",
+        Level.ADVICE,
+    ),
     "magnets-off-panel": Fault(
         "the step puts the magnets on {part}, and the panel, with all their places, lies on {other}",
         "name that part here, or mend the outline of the panel",

@@ -241,7 +241,7 @@ VALUES: dict[str, Fault] = {
     "outline-short": Fault("an outline with {corners}", "give three or more{rectangle}"),
     "outline-crosses": Fault(
         "the outline crosses itself: side {first} runs over side {second}",
-        "give the corners in order round the shape",
+        "{order}",
     ),
     "outline-touches": Fault(
         "the outline meets itself near {near}",

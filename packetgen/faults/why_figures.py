@@ -201,6 +201,11 @@ WHY_FIGURES: dict[str, Why] = {
         "another is missing.",
         "Name each part once.",
     ),
+    "step-template-none": Why(
+        "Templates are printed of parts that are no rectangles; a rectangle is drawn with a ruler, by the measures that the "
+        "packet has. The step sends a reader to a template that is not there.",
+        "Say that the part is sawn to its measures.",
+    ),
     "magnets-off-panel": Why(
         "Magnets sit behind the stitching, so on the part that carries the panel; the step puts them on a part that hardly "
         "reaches below it.",

@@ -96,7 +96,10 @@ def _sound(corners: list[tuple[float, float]], path: bool, report: Report) -> bo
         return True
     if not path and (crossing := _crossing(corners)):
         first, second = crossing
-        report("outline-crosses", 0, first=first + 1, second=second + 1)
+        order = "give the corners in order round the shape"
+        if mended := _in_order(corners):
+            order = f"two corners have changed places; write {said(mended)}"
+        report("outline-crosses", 0, first=first + 1, second=second + 1, order=order)
     elif shape.area < 1e-6 and shape.convex_hull.area < 1e-6:
         report("outline-flat", 0)
     else:
@@ -118,6 +121,19 @@ def _crossing(corners: list[tuple[float, float]]) -> tuple[int, int] | None:
             if _side(a, b, c) * _side(a, b, d) < 0 and _side(c, d, a) * _side(c, d, b) < 0:
                 return first, second
     return None
+
+
+def _in_order(corners: list[tuple[float, float]]) -> str:
+    """The corners with two neighbours exchanged, where that makes one shape and no other; '' otherwise."""
+    shapes: list[tuple[Polygon, str]] = []
+    for place in range(len(corners)):
+        other = (place + 1) % len(corners)
+        exchanged = list(corners)
+        exchanged[place], exchanged[other] = exchanged[other], exchanged[place]
+        shape = Polygon(exchanged)
+        if is_valid(shape) and not any(shape.equals(known) for known, _ in shapes):
+            shapes.append((shape, " ".join(f"{plain(x)},{plain(y)}" for x, y in exchanged)))
+    return shapes[0][1] if len(shapes) == 1 else ""
 
 
 def _side(a: tuple[float, float], b: tuple[float, float], c: tuple[float, float]) -> float:

@@ -27,6 +27,9 @@ _SAID_SHORT = {"1st": "first", "2nd": "second", "3rd": "third", "4th": "fourth"}
 _WEEKDAY = rf"(?P<weekday>{'|'.join(day[:3] for day in WEEKDAYS)})[a-z]*\.?"
 _COUNT = rf"(?P<count>{'|'.join((*_SAID_SHORT, *_SAID_SHORT.values(), 'last'))})"
 _NTH = re.compile(rf"(?:the )?{_COUNT} {_WEEKDAY} (?:of|in) {MONTH}\.?", re.IGNORECASE)
+# A month ends where the next begins: the last Sunday before November is October's.
+_LAST_BEFORE = re.compile(rf"(?:the )?last {_WEEKDAY} before {MONTH}\.?", re.IGNORECASE)
+_FIRST_AFTER = re.compile(rf"(?:the )?first {_WEEKDAY} after {MONTH}\.?", re.IGNORECASE)
 _DAYS = (
     re.compile(rf"(?:the )?{NUMBER}(?: of)? {MONTH}\.?", re.IGNORECASE),
     re.compile(rf"{MONTH}\.? (?:the )?{NUMBER}", re.IGNORECASE),
@@ -48,9 +51,12 @@ def meant_rule(text: str) -> str:
     text = OF_YEAR.sub("", text)
     if found := _NTH.fullmatch(text):
         count = found["count"].casefold()
-        weekday = next(day for day in WEEKDAYS if day[:3].casefold() == found["weekday"].casefold())
         month = MONTHS[month_number(found["month"]) - 1]
-        return f"{_SAID_SHORT.get(count, count)} {weekday} of {month}"
+        return f"{_SAID_SHORT.get(count, count)} {_weekday(found)} of {month}"
+    for count, form, turn in (("last", _LAST_BEFORE, -1), ("first", _FIRST_AFTER, 1)):
+        if found := form.fullmatch(text):
+            beside = MONTHS[(month_number(found["month"]) - 1 + turn) % len(MONTHS)]
+            return f"{count} {_weekday(found)} of {beside}"
     for form in _DAYS:
         found = form.fullmatch(text)
         if found and 1 <= month_number(found["month"]) <= 12:
@@ -62,6 +68,10 @@ def meant_rule(text: str) -> str:
         return f"{7 * (_IN_WORDS.get(said) or int(said))} days {found['rest']}"
     said = re.sub(r"['’]s\b| day$", "", text.casefold().removeprefix("the "))
     return _FEASTS.get(text.casefold()) or _FEASTS.get(said, "")
+
+
+def _weekday(found: re.Match[str]) -> str:
+    return next(day for day in WEEKDAYS if day[:3].casefold() == found["weekday"].casefold())
 
 
 def nearly_meant_rule(text: str) -> str:

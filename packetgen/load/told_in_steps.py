@@ -29,6 +29,7 @@ from packetgen.load.told_paints import (
     complain_of_unlisted_coats,
 )
 from packetgen.load.told_steps import complain_of_told_steps
+from packetgen.load.told_templates import complain_of_told_templates
 from packetgen.load.told_times import complain_of_told_times
 from packetgen.load.told_ways import complain_of_told_cleaning, complain_of_told_trim
 from packetgen.load.unsaid_part import complain_of_unsaid_hardware, complain_of_unsaid_part
@@ -101,6 +102,7 @@ def complain_of_steps(
         complain_of_told_order(parts, steps, path, problems)
         complain_of_told_joints(parts, steps, path, problems)
         complain_of_part_twice(parts, steps, path, problems)
+        complain_of_told_templates(parts, steps, path, problems)
         outline = filled["panel"]["outline"] if filled["panel"] is not None else None
         complain_of_told_magnets(outline, parts, steps, path, problems)
         complain_of_counted_parts(parts, hardware_names(filled), steps, path, problems)

@@ -15,7 +15,7 @@ from packetgen.model import FinishingPiece, Outline, Series
 from packetgen.nouns import listed
 from packetgen.reckon.figures import Figures
 from packetgen.reckon.outline import area_mm2, bounds, covers, perimeter_mm
-from packetgen.units import inches, millimetres
+from packetgen.units import inches, millimetres, size_centimetres, size_inches
 
 # A template that takes more pages is left out: nobody joins so many sheets to within a hair.
 MOST_PAGES = 9
@@ -106,7 +106,13 @@ def _card_words(of: CardTemplate, figures: Figures, piece: FinishingPiece) -> tu
         ", then trim the paper to the dashes and cut the wadding." if inset else "."
     )
     model = figures.cloths[0].option
-    sizes = "; ".join(f"{named.letter}: {_cloths(named, model)}" for named in of.cards)
+    parts = (note.words.partition(" · ") for note in of.template.notes)
+    sized = {letter for letter, _, size in parts if size}
+    sizes = "; ".join(
+        # A size that has no room on its card is told here.
+        f"{named.letter}: {'' if named.letter in sized else _size(named)}{_cloths(named, model)}"
+        for named in of.cards
+    )
     pricked = (
         "Seen from the front. Prick through the crosses into the card: on its back they mark the "
         "middles of the washers."
@@ -114,6 +120,11 @@ def _card_words(of: CardTemplate, figures: Figures, piece: FinishingPiece) -> tu
     if bare := listed(of.without_magnets):
         pricked += f" {bare} {'has' if len(of.without_magnets) == 1 else 'have'} no room for them."
     return (cut, f"{sizes}.", *((pricked,) if of.template.discs else ()))
+
+
+def _size(named: NamedCard) -> str:
+    size = named.card.right_mm - named.card.left_mm, named.card.bottom_mm - named.card.top_mm
+    return f"{size_inches(*size)} ({size_centimetres(*size)}), for "
 
 
 def _cloths(named: NamedCard, model: object) -> str:
