@@ -136,8 +136,8 @@ CASES = (
             '  - {name: roof, outline: "0,20 50,0 100,20", at: "0,-20", thickness: 6 mm, paint: sage, coats: 2}\n'
             '  - {name: rail, outline: "0,0 100,0 100,10 0,10", at: "0,100", thickness: 6 mm, paint: sage, coats: 2}\n'
         )
-        | steps("Saw the back, the roof and the rail by their templates, and paint all three."),
-        f"{STEPS}:2:8: advice: the step saws 'back' and 'rail' by a template, and there is none: by finish.yaml they are rectangles; say that the measures are meant, or mend the outline there",
+        | steps("Saw the roof, the back and the rail by their templates, and paint all three."),
+        f"{STEPS}:2:22: advice: the step saws 'back' and 'rail' by a template, and there is none: by finish.yaml they are rectangles; say that the measures are meant, or mend the outline there",
     ),
     Case(
         "two pins of one hanger, and a hanger more",

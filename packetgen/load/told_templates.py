@@ -27,17 +27,21 @@ def complain_of_told_templates(
         re.IGNORECASE,
     )
     for found in by_template.finditer(steps):
-        spoken_of = {one.casefold() for one in re.findall(names, found["what"], re.IGNORECASE)}
         every = _ALL.search(found["what"])
+        told = list(re.finditer(names, found["what"], re.IGNORECASE))
+        spoken_of = [one[0].casefold() for one in told]
         ruled = [
-            said(part.name)
+            part
             for part in parts
-            if (every or spoken_of & {*_names(part)}) and _is_rectangle(part)
+            if (every or {*spoken_of} & {*_names(part)}) and _is_rectangle(part)
         ]
         if ruled:
-            is_one = "it is a rectangle" if len(ruled) == 1 else "they are rectangles"
-            facts = {"parts": listed(tuple(ruled)), "are": is_one}
-            problems.add(place_in(steps, found.start("what"), path), "step-template-none", **facts)
+            of_ruled = {name for part in ruled for name in _names(part)}
+            first = next((one.start() for one in told if one[0].casefold() in of_ruled), 0)
+            are = "it is a rectangle" if len(ruled) == 1 else "they are rectangles"
+            facts = {"parts": listed(tuple(said(part.name) for part in ruled)), "are": are}
+            place = place_in(steps, found.start("what") + first, path)
+            problems.add(place, "step-template-none", **facts)
             return
 
 
