@@ -140,6 +140,29 @@ CASES = (
         f"{STEPS}:2:22: advice: the step saws 'back' and 'rail' by a template, and there is none: by finish.yaml they are rectangles; say that the measures are meant, or mend the outline there",
     ),
     Case(
+        "coats of a paint that is called otherwise",
+        steps("Give the back two coats of saga, and let each dry."),
+        of_step(
+            18,
+            "'two coats of saga', and no paint of finish.yaml is called 'saga'; did you mean 'sage'? Else add it under 'paints' there, and to what it is put on",
+        ),
+    ),
+    Case(
+        "a part in a paint that is called otherwise",
+        steps("Paint the edges first, then the back in sege."),
+        of_step(
+            36,
+            "'back in sege', and no paint of finish.yaml is called 'sege'; did you mean 'sage'? Else add it under 'paints' there, and to what it is put on",
+        ),
+    ),
+    Case(
+        "coats of what nobody is told to buy, and of paint, and a part in thin layers",
+        steps(
+            "Put on two coats of paint, the back in thin layers.", "Rub in two coats of tea, cold."
+        ),
+        f"{STEPS}:3:11: advice: the step says 'two coats of tea', and no paint of finish.yaml is called 'tea'; mend the name, or add it under 'paints' there, and to what it is put on",
+    ),
+    Case(
         "two pins of one hanger, and a hanger more",
         {
             FINISH: f"{TINY[FINISH]}hardware:\n  - {{name: flat hanger with two pins, pieces: 1, size: 40 mm}}\n"

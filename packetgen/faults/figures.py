@@ -254,6 +254,11 @@ FIGURES: dict[str, Fault] = {
         "add it to 'paints' in finish.yaml, and to what it is put on; or to 'hardware'",
         Level.ADVICE,
     ),
+    "step-paint-unknown": Fault(
+        "the step says {said}, and no paint of finish.yaml is called {name}",
+        "{hint} it under 'paints' there, and to what it is put on",
+        Level.ADVICE,
+    ),
     "magnets-unplaced": Fault(
         "no step puts the magnets on the wood, and here they or their washers are spoken of",
         "tell it in a step, for example: Glue the magnets to the wood at the places of the template.",

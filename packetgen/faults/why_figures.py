@@ -244,6 +244,11 @@ WHY_FIGURES: dict[str, Why] = {
         "finish.yaml: the packet does not tell to buy it, nor how long it dries.",
         "Add it as a paint, with the parts that it is put on, or to the hardware; or lay the advice aside in series.yaml.",
     ),
+    "step-paint-unknown": Why(
+        "A step names a paint that does not stand among the paints of the piece: mostly it is spelt otherwise there, or was given "
+        "another name since. The packet then has one name in the steps and another on the painting page.",
+        "Write the name that the paint has; or add the paint, with the parts that it is put on.",
+    ),
     "magnets-unplaced": Why(
         "The steps speak of magnets or of washers, and in none are the magnets put on the wood, so a stitcher has them left over: "
         "mostly that step was lost.",

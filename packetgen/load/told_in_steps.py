@@ -13,6 +13,7 @@ from packetgen.load.counted_hardware import (
     hardware_names,
 )
 from packetgen.load.counted_parts import complain_of_counted_magnets, complain_of_counted_parts
+from packetgen.load.paint_names import complain_of_unknown_paint
 from packetgen.load.told_joints import (
     complain_of_part_twice,
     complain_of_told_joints,
@@ -92,6 +93,9 @@ def complain_of_steps(
             [*(paint.name for paint in paints), *_glues(filled), hardware_names(filled)]
         )
         complain_of_unlisted_coats(bought, steps, path, problems)
+        names = tuple(paint.name for paint in paints)
+        part_names = tuple(part.name for part in parts or ())
+        complain_of_unknown_paint(names, part_names, bought, steps, path, problems)
         complain_of_told_spray(paints, steps, path, problems)
         complain_of_told_cleaning(paints, steps, path, problems)
     if parts is not None:
