@@ -63,6 +63,6 @@ CAUTIONS: Mapping[str, Caution] = {
     "small parts": Caution(
         "Small parts",
         "What is as small as a bead, a magnet, a washer or a screw can be swallowed. The finished piece is an "
-        "ornament, not a toy: hang it out of reach of small children.",
+        "ornament, not a toy: keep it out of reach of small children.",
     ),
 }

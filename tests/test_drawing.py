@@ -1,6 +1,7 @@
 """The chart as a description and as a drawing: what is stitched is what is shown."""
 
 import re
+from dataclasses import replace
 from xml.etree import ElementTree
 
 import pytest
@@ -13,6 +14,7 @@ from packetgen.chart.sheet import Manner, look_of, sheet, whole_tile
 from packetgen.chart.symbols import BLANK
 from packetgen.chart.tiling import tiles
 from packetgen.model import Bead, BeadCard, Corner, Daisy, Fraction, Knot, Line, Stitch
+from packetgen.reckon.colour import contrast
 from packetgen.reckon.fit import fit
 from packetgen.reckon.sizes import Size
 from tests.stitching import CLAY, HERE, MOSS, pattern, piece
@@ -103,6 +105,31 @@ def test_lines_knots_and_daisies_lie_where_they_are_worked():
     assert min(xs) == pytest.approx(0, abs=0.05) and max(xs) == pytest.approx(2, abs=0.2)
     (knot,) = page.dots
     assert knot.at == (1.5, 0.5)
+
+
+def test_what_is_too_pale_for_white_paper_has_an_edge_of_ink():
+    """WCAG 2.2, success criterion 1.4.11: what is no text has a contrast of 3:1 at least."""
+    pale = replace(CLAY, hex="#f2efe2")
+    assert contrast(pale.hex, PAPER) < 3 <= contrast(CLAY.hex, PAPER)
+    for colour, edge in ((pale, INK), (CLAY, PAPER)):
+        of = pattern(
+            "mm",
+            lines=(Line("t", ((1, 1), (3, 1)), False, HERE),),
+            knots=(Knot("t", (2.5, 1.5), HERE),),
+        )
+        lines = tuple(
+            replace(one, threads={name: (colour,) for name in one.threads})
+            if one.mark == "t"
+            else one
+            for one in of.key
+        )
+        page = shown(replace(of, key=lines))
+        assert [(one.colour, one.is_edge) for one in page.strokes] == [
+            (edge, True),
+            (colour.hex, False),
+        ]
+        assert [(dot.fill, dot.edge) for dot in page.dots] == [(colour.hex, edge)]
+        assert edge in line_sample(colour.hex, (), 0.2)
 
 
 # --- without colour ---------------------------------------------------------------------------------

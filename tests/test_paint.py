@@ -234,10 +234,20 @@ def test_parts_painted_alike_are_listed_together():
         "shelf: 1 coat, front",
     )
     assert [(c.coat, c.parts) for c in page.coats] == [
-        ("first coat", ""),
+        ("first coat", "slat, foot (2 pieces), shelf (front)"),
         ("second coat", "slat, foot (2 pieces)"),
     ]
     assert page.losses == "10 % of the paint stays in the brush"
+
+
+def test_each_coat_is_told_with_the_faces_that_it_goes_on():
+    """A step of 100 × 50 mm that lies flat, 60 mm deep, so that its edge is seen: sage all over, then brick in front."""
+    flat = replace(board(Coating(SAGE, 2, "both"), Coating(BRICK, 1, "front")), thickness_mm=60.0)
+    rail = board(Coating(SAGE, 2, "both"), name="rail")
+    told = [(one.name, one.parts) for one in painting(painted_piece(flat, rail)).coats]
+    assert told == [("soft sage", ""), ("soft sage", ""), ("brick", "shelf (the edge in front)")]
+    fronts = (board(Coating(BRICK, 1, "front"), name=name) for name in ("left", "right"))
+    assert [one.parts for one in painting(painted_piece(*fronts)).coats] == ["all its parts, front"]
 
 
 def test_where_nothing_need_be_waited_for_the_packet_has_a_dash():

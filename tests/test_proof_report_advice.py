@@ -264,7 +264,7 @@ def test_enough_thread_is_praised_with_what_is_left_over():
     assert not any(short.startswith("one of each colour") for short in praised(of))
 
 
-OF_SYMBOLS = "on the chart symbols tell apart what colours alone do not, to any eyes"
+OF_SYMBOLS = "colours that eyes may take for one have unlike symbols on the chart"
 
 
 def test_colours_are_praised_only_when_all_eyes_tell_them_apart():

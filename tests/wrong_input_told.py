@@ -140,6 +140,18 @@ CASES = (
         f"{STEPS}:2:22: advice: the step saws 'back' and 'rail' by a template, and there is none: by finish.yaml they are rectangles; say that the measures are meant, or mend the outline there",
     ),
     Case(
+        "two coats on the one of two parts that has one",
+        and_parts(RAIL.replace("coats: 2", "coats: 1"))
+        | steps("Brush two coats of sage on the back, and then two coats of sage on the rail."),
+        f"{STEPS}:2:50: advice: here stands 'two coats of sage on the rail', and in finish.yaml 'rail' has 1; mend the number here, or 'coats' there",
+    ),
+    Case(
+        "a part with two, of coats of which it has one",
+        and_parts(RAIL.replace("coats: 2", "coats: 1"))
+        | steps("Paint the back with two coats of sage, and the rail with two."),
+        f"{STEPS}:2:51: advice: here stands 'rail with two', and in finish.yaml 'rail' has 1; mend the number here, or 'coats' there",
+    ),
+    Case(
         "coats of a paint that is called otherwise",
         steps("Give the back two coats of saga, and let each dry."),
         of_step(

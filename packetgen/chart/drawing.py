@@ -6,7 +6,7 @@ import svgwrite
 from svgwrite.container import Group
 
 from packetgen.chart.paintbox import INK
-from packetgen.chart.sheet import ARROW_ROOM, FRACTION_SHARE, Dot, Sheet, Stroke
+from packetgen.chart.sheet import ARROW_ROOM, FRACTION_SHARE, Dot, Sheet, Stroke, with_edge
 from packetgen.chart.tiling import Tile
 
 GRID_COLOUR, TEN_COLOUR = "#8a8a86", "#2c2c2a"
@@ -57,7 +57,8 @@ def line_sample(colour: str, dash: tuple[float, ...], width: float) -> str:
     """A short piece of backstitch for the key."""
     drawing = svgwrite.Drawing(size=(6, 1), debug=False)
     drawing.viewbox(0, 0, 6, 1)
-    _add_stroke(drawing, drawing, Stroke(((0.2, 0.5), (5.8, 0.5)), colour, width, dash))
+    for stroke in with_edge(Stroke(((0.2, 0.5), (5.8, 0.5)), colour, width, dash)):
+        _add_stroke(drawing, drawing, stroke)
     return drawing.tostring()
 
 

@@ -138,14 +138,15 @@ def _add_numbers(drawing: svgwrite.Drawing, page: Sheet) -> None:
 
 
 def _add_on_top(drawing: svgwrite.Drawing, page: Sheet) -> None:
-    """Lines of one colour and width as one path, their white edges below all of them; then what is dotted."""
+    """Lines of one colour and width as one path, their edges below all of them; then what is dotted."""
     paths: dict[tuple[bool, str, float], str] = {}
     for stroke in page.strokes:
-        kind = (stroke.colour != PAPER, stroke.colour, stroke.width)
+        kind = (not stroke.is_edge, stroke.colour, stroke.width)
         paths[kind] = paths.get(kind, "") + _open(stroke.points)
     lines = drawing.g(fill="none", stroke_linecap="round", stroke_linejoin="round")
-    for _, colour, width in sorted(paths, key=lambda kind: kind[0]):
-        path = drawing.path(d=paths[colour != PAPER, colour, width])
+    for kind in sorted(paths, key=lambda kind: kind[0]):
+        _, colour, width = kind
+        path = drawing.path(d=paths[kind])
         lines.add(path.stroke(colour, width=round(width, 2)))
     drawing.add(lines)
     for dot in page.dots:

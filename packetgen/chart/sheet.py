@@ -9,7 +9,7 @@ from enum import Enum
 from itertools import groupby
 
 from packetgen.chart.outlines import daisy_anchor, daisy_loop, fraction_outline, symbol_corner
-from packetgen.chart.paintbox import INK, PAPER
+from packetgen.chart.paintbox import INK, PAPER, edge_of
 from packetgen.chart.symbols import BLANK
 from packetgen.chart.tiling import Span, Tile
 from packetgen.chart.tints import tints_of
@@ -66,6 +66,7 @@ class Stroke:
     colour: str
     width: float
     dash: tuple[float, ...] = ()
+    is_edge: bool = False  # of the line that lies on it
 
 
 @dataclass(frozen=True)
@@ -258,7 +259,7 @@ def _arrows(pattern: Pattern, tile: Tile) -> tuple[Outline, ...]:
 def _on_top(
     pattern: Pattern, tile: Tile, look: Look
 ) -> tuple[tuple[Stroke, ...], tuple[Dot, ...], frozenset[str]]:
-    """Lines with a white edge so that they are seen on any tint, then knots."""
+    """Lines with their edges, then knots."""
     strokes: list[Stroke] = []
     dots: list[Dot] = []
     marks: set[str] = set()
@@ -266,12 +267,12 @@ def _on_top(
         if _touches(line.points, tile):
             points = tuple((x - 1, y - 1) for x, y in line.points)
             width = LONG_WIDTH if line.long else LINE_WIDTH
-            strokes += _with_halo(points, line.mark, width, look)
+            strokes += _drawn(points, line.mark, width, look)
             marks.add(line.mark)
     for daisy in pattern.daisies:
         if _touches((daisy.base, daisy.tip), tile):
-            strokes += _with_halo(daisy_loop(daisy), daisy.mark, LONG_WIDTH, look)
-            strokes += _with_halo(daisy_anchor(daisy), daisy.mark, LONG_WIDTH, look)
+            strokes += _drawn(daisy_loop(daisy), daisy.mark, LONG_WIDTH, look)
+            strokes += _drawn(daisy_anchor(daisy), daisy.mark, LONG_WIDTH, look)
             marks.add(daisy.mark)
     for knot in pattern.knots:
         if _touches((knot.at,), tile):
@@ -295,17 +296,20 @@ def _beads(
     return tuple(dots), frozenset(there)
 
 
-def _with_halo(points: Outline, mark: str, width: float, look: Look) -> Iterable[Stroke]:
-    return (
-        Stroke(points, PAPER, width + HALO),
-        Stroke(points, look.lines[mark], width, look.dashes[mark]),
-    )
+def _drawn(points: Outline, mark: str, width: float, look: Look) -> Iterable[Stroke]:
+    return with_edge(Stroke(points, look.lines[mark], width, look.dashes[mark]))
+
+
+def with_edge(line: Stroke, stitch: float = 1.0) -> tuple[Stroke, Stroke]:
+    """A line and, below it, its edge; `stitch` is how long a stitch is."""
+    width = line.width + HALO * stitch
+    return Stroke(line.points, edge_of(line.colour), width, is_edge=True), line
 
 
 def knot_dot(middle: Point, mark: str, look: Look) -> Dot:
     """A knot as the chart shows it, and so its key; the unit is one stitch."""
     if look.coloured:
-        return Dot(middle, _KNOT_RADIUS, look.lines[mark], PAPER, HALO)
+        return Dot(middle, _KNOT_RADIUS, look.lines[mark], edge_of(look.lines[mark]), HALO)
     return Dot(middle, _SIGNED_RADIUS, PAPER, INK, 0.08, look.symbols[mark])
 
 

@@ -20,6 +20,7 @@ _COATS = re.compile(
     rf"{COUNTED}\s+{_THIN}coats(?:\s+of\s+paint)?(?!\s+of\b)(?![\w-])",
     re.IGNORECASE,
 )
+_COATS_OF_SOME = re.compile(_COATS_OF, re.IGNORECASE)
 _NO_COLOUR = re.compile(
     r"varnish|\bwax|\boil|primer|\bprim(?:e|ed|ing)\b|seal|glue|lacquer", re.IGNORECASE
 )
@@ -108,29 +109,43 @@ def complain_of_told_coats(
     """Advice on 'three coats of beet red' where no part has so many of that paint, and on 'three coats' where none has so
     many of any; `told` is where another paint is told of."""
     coats: dict[str, set[int]] = {}
+    of_parts: dict[tuple[str, str], set[int]] = {}
     for part in parts:
         for coat in part.painted:
-            coats.setdefault(coat.paint.name.casefold(), set()).add(coat.coats)
+            paint = coat.paint.name.casefold()
+            coats.setdefault(paint, set()).add(coat.coats)
+            of_parts.setdefault((part.name.casefold(), paint), set()).add(coat.coats)
     if not coats:
         return
     named = re.compile(
         rf"{COUNTED}\s+coats?\s+(?:of\s+)?(?:the\s+)?"
-        rf"(?P<paint>{any_of(coats)})(?![\w-])",
+        rf"(?P<paint>{any_of(coats)})(?![\w-])"
+        rf"(?P<where>\s+(?:on|onto|over|for|to)\s+(?:the\s+)?(?P<part>{any_of(part for part, _ in of_parts)})(?![\w-]))?",
         re.IGNORECASE,
     )
     of_one = {found.start(): found for found in named.finditer(steps)}
     of_any = {found.start(): found for found in _coats_alone(steps)} | of_one
     for start, found in sorted(of_any.items()):
+        number = counted_number(found["number"])
+        if number is None or any(start in one for one in told):
+            continue
         paint = found["paint"].casefold() if start in of_one else ""
         own = coats[paint] if paint else set().union(*coats.values())
-        number = counted_number(found["number"])
-        if number is not None and number not in own and not any(start in one for one in told):
+        of_part = of_parts.get(((found["part"] or "").casefold(), paint)) if paint else None
+        if of_part and number not in of_part:
+            facts = {"said": said(found[0]), "part": said(found["part"]), "own": _numbers(of_part)}
+            problems.add(place_in(steps, start, path), "step-part-coats", **facts)
+        elif not of_part and number not in own:
             facts = {
-                "said": said(found[0]),
+                "said": said(found[0].removesuffix(found["where"] or "") if paint else found[0]),
                 "paint": f" of {said(found['paint'])}" if paint else "",
                 "own": " or ".join(map(str, sorted(own))),
             }
             problems.add(place_in(steps, start, path), "step-coats-other", **facts)
+
+
+def _numbers(of_part: Iterable[int]) -> str:
+    return " and ".join(map(str, sorted(of_part)))
 
 
 def complain_of_coats_of_parts(
@@ -149,21 +164,31 @@ def complain_of_coats_of_parts(
         rf"(?P<times>{_TIMES})\b)",
         re.IGNORECASE,
     )
+    # 'and the sill with three', in a sentence that speaks of coats.
+    also = re.compile(
+        rf"(?<![\w-])(?P<part>{any_of(own)})\s+(?:with|gets?|takes?|has|needs?)\s+{COUNTED}(?P<times>)"
+        r"(?=\s*[.,;:]|\s+and\b|\s*\Z)",
+        re.IGNORECASE,
+    )
     for sentence in SENTENCE.finditer(steps):
         span = sentence.span()
-        for found in named.finditer(steps, *span):
+        spoken_of = _COATS.search(sentence[0]) or _COATS_OF_SOME.search(sentence[0])
+        alone = also.finditer(steps, *span) if spoken_of else ()
+        for found in (*named.finditer(steps, *span), *alone):
             times, of_part = found["times"], own[found["part"].casefold()]
             number = _times(times) if times else counted_number(found["number"])
             if _NO_COLOUR.search(sentence[0]) or number in of_part:
                 continue
-            if not speaks_of_paint.search(sentence[0]) if times else number not in every:
+            if times and not speaks_of_paint.search(sentence[0]):
                 continue
+            if not times and found.re is not also and number not in every:
+                continue  # told of that number
             if any(found.start() in one for one in told):
                 continue
             facts = {
                 "said": said(found[0]),
                 "part": said(found["part"]),
-                "own": " and ".join(map(str, sorted(of_part))),
+                "own": _numbers(of_part),
             }
             problems.add(place_in(steps, found.start(), path), "step-part-coats", **facts)
             here.append(range(*found.span()))
@@ -208,7 +233,7 @@ def complain_of_listed_coats(
                     facts = {
                         "said": said(f"{found['number']} for {one[0]}"),
                         "part": said(one[0]),
-                        "own": " and ".join(map(str, sorted(of_part))),
+                        "own": _numbers(of_part),
                     }
                     place = place_in(steps, found.start("parts") + one.start(), path)
                     problems.add(place, "step-part-coats", **facts)

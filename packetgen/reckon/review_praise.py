@@ -116,9 +116,7 @@ def _colours(figures: Figures, codes: Collection[str]) -> Iterator[Praise]:
             "To no eyes are two lines of its key alike in both colour and symbol as the chart prints them (tried for "
             "protanopia, deuteranopia and tritanopia); two skeins may be alike all the same."
         )
-        yield Praise(
-            "on the chart symbols tell apart what colours alone do not, to any eyes", words
-        )
+        yield Praise("colours that eyes may take for one have unlike symbols on the chart", words)
 
 
 def _thread(figures: Figures) -> Iterator[Praise]:

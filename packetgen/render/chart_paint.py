@@ -15,7 +15,7 @@ from packetgen.chart.drawing import (
     TEN_WIDTH,
 )
 from packetgen.chart.paintbox import INK, PAPER
-from packetgen.chart.sheet import FRACTION_SHARE, LINE_WIDTH, Dot, Sheet, Stroke
+from packetgen.chart.sheet import FRACTION_SHARE, LINE_WIDTH, Dot, Sheet, Stroke, with_edge
 from packetgen.reckon.colour import channels
 from packetgen.render.chart_pages import NUMBER_MM, SCALE_MM, ChartPage, Label
 from packetgen.render.page_key import LINE_EM, SYMBOL_EM, KeyEntry, dot_em, text_em
@@ -223,9 +223,9 @@ def _entry(entry: KeyEntry, page: ChartPage) -> Iterator[str]:
         dash = tuple(part * page.cell_mm for part in look.dashes[one.mark])
         middle = y + box / 2
         end = x + size * (LINE_EM - 0.5)
-        yield from _stroke(
-            Stroke(((x + 0.3, middle), (end, middle)), look.lines[one.mark], thick, dash)
-        )
+        sample = Stroke(((x + 0.3, middle), (end, middle)), look.lines[one.mark], thick, dash)
+        for stroke in with_edge(sample, page.cell_mm):
+            yield from _stroke(stroke)
     if one.dots:
         yield f"q {box:.4f} 0 0 {box:.4f} {entry.x_mm + size * dot_em(one):.3f} {y:.3f} cm"
         if one.has_knot and look.coloured:  # where cells meet, as on the chart

@@ -64,7 +64,7 @@ class CoatView:
     hex: str
     coat: str  # 'first coat'
     put_on_with: str
-    parts: str  # '' where it goes on all of that paint's parts
+    parts: str  # with their faces, if not on all; '' where it goes on the whole of all that paint's parts
     dry: str
 
 
@@ -83,6 +83,11 @@ class Painting:
     cautions: tuple[PaintCaution, ...]
     losses: str
     hand: str  # the time for putting on one coat
+
+    @property
+    def several_ways(self) -> bool:
+        """Whether a paint may be put on in more ways than one, of which the order of work has the first."""
+        return any(len(paint.ways) > 1 for paint in self.paints)
 
 
 def painting(piece: FinishingPiece) -> Painting:
@@ -115,7 +120,7 @@ def coat_views(coats: Sequence[Coat], needs: Sequence[PaintNeed]) -> tuple[CoatV
             coat.paint.hex,
             f"{_ORDINALS[coat.number]} coat",
             coat.paint.put_on_with,
-            "" if 1 < len(coat.parts) == all_parts[coat.paint.name] else _names(coat.parts),
+            _where(coat.parts, len(coat.parts) == all_parts[coat.paint.name]),
             hours_minutes(coat.dry_h),
         )
         for coat in coats
@@ -136,8 +141,22 @@ def cautions_of_painting(piece: FinishingPiece) -> tuple[PaintCaution, ...]:
 
 def coating_said(coating: Coating, part: Part) -> str:
     """'2 coats, front', as whoever saws the part calls its faces and edges."""
-    faces = _ON_EDGE_SAID if blank(part).on_edge else FACES_SAID
-    return f"{counted(coating.coats, 'coat')}, {faces[coating.faces]}"
+    return f"{counted(coating.coats, 'coat')}, {_faces(coating, part)}"
+
+
+def _faces(coating: Coating, part: Part) -> str:
+    return (_ON_EDGE_SAID if blank(part).on_edge else FACES_SAID)[coating.faces]
+
+
+def _where(parts: Sequence[PartPaint], all_of_them: bool) -> str:
+    """'shelf (the edge in front), leg (2 pieces)': where one coat goes on."""
+    faces = {
+        "" if one.coating.faces == "both" else _faces(one.coating, one.part): None for one in parts
+    }
+    if all_of_them and len(parts) > 1 and len(faces) == 1:
+        (face,) = faces
+        return f"all its parts, {face}" if face else ""
+    return _names(parts, with_faces=True)
 
 
 def _grouped(parts: Sequence[PartPaint]) -> tuple[str, ...]:
@@ -147,14 +166,18 @@ def _grouped(parts: Sequence[PartPaint]) -> tuple[str, ...]:
     return tuple(f"{_names(group)}: {said}" for said, group in alike.items())
 
 
-def _names(parts: Sequence[PartPaint]) -> str:
+def _names(parts: Sequence[PartPaint], with_faces: bool = False) -> str:
     """A part that is called like a face of the wood is said to be a part."""
-    return ", ".join(
-        ("the part " if painted.part.name.casefold() in FACES_SAID else "")
-        + painted.part.name
-        + (f" ({painted.part.pieces} pieces)" if painted.part.pieces > 1 else "")
-        for painted in parts
-    )
+    return ", ".join(_name(painted, with_faces) for painted in parts)
+
+
+def _name(painted: PartPaint, with_faces: bool) -> str:
+    part = painted.part
+    called = "the part " if part.name.casefold() in FACES_SAID else ""
+    pieces = f"{part.pieces} pieces" if part.pieces > 1 else ""
+    partly = with_faces and painted.coating.faces != "both"
+    more = ", ".join(filter(None, (pieces, _faces(painted.coating, part) if partly else "")))
+    return f"{called}{part.name} ({more})" if more else f"{called}{part.name}"
 
 
 def _ways(ways: Sequence[WayNeed]) -> tuple[WayView, ...]:
