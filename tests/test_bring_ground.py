@@ -238,8 +238,8 @@ def test_white_paper_beside_a_large_design_on_the_earth_is_told_as_a_ground(desk
     assert f"{WHITE} is most of the border and 96 of 440 stitches; if it is bare cloth, add" in said
 
 
-@pytest.mark.parametrize(("inside", "told"), [(WHITE, True), ("#8fb4c9", False)])
-def test_white_paper_within_a_frame_is_told_and_no_other_colour(desk, inside, told):
+@pytest.mark.parametrize(("inside", "told"), [(WHITE, True), ("#fdf8f0", True), ("#8fb4c9", False)])
+def test_white_paper_within_a_frame_is_told_and_what_is_pale(desk, inside, told):
     """By hand: 24 × 24 within a frame of one stitch, less a square of 4 × 4: 560 of 676."""
     rows = [[LEAF] * 26, *([LEAF, *[inside] * 24, LEAF] for _ in range(24)), [LEAF] * 26]
     for row in range(5, 9):
@@ -247,9 +247,15 @@ def test_white_paper_within_a_frame_is_told_and_no_other_colour(desk, inside, to
     (desk / "design.png").write_bytes(picture(rows))
     said = joined(run("design.png", "--threads", "drawn"))
     words = (
-        f"{WHITE}, within what is drawn round it, is 560 of 676 stitches; if it is bare cloth, add"
+        f"{inside}, within what is drawn round it, is 560 of 676 stitches; if it is bare cloth, add"
     )
     assert (words in said) is told
+
+
+def test_a_pale_colour_that_is_less_than_half_is_no_ground(desk):
+    rows = [[LEAF] * 20, *([LEAF, *["#fdf8f0"] * 10, *[PEAT] * 9] for _ in range(14)), [LEAF] * 20]
+    (desk / "design.png").write_bytes(picture(rows))
+    assert "if it is bare cloth" not in joined(run("design.png", "--threads", "drawn"))
 
 
 def test_threads_that_a_file_names_are_meant():

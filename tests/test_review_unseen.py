@@ -14,7 +14,7 @@ MILK = Colour("01", "milk", "#fcfcfa")
 PATCH = ("....", ".mm.", ".mm.", ".mm.", ".mm.", ".mm.", "....")  # ten stitches
 
 
-def told(*rows: str, thread: Colour = MILK, **more) -> list[str]:
+def told(*rows: str, thread: Colour = MILK, code: str = "thread-unseen", **more) -> list[str]:
     drawn = pattern(*rows, **more)
     model = drawn.thread_sets[0].id
     key = tuple(
@@ -23,8 +23,25 @@ def told(*rows: str, thread: Colour = MILK, **more) -> list[str]:
     )
     problems = Problems()
     complain_of_unseen(replace(drawn, key=key), problems)
-    assert {one.code for one in problems} <= {"thread-unseen"}
-    return [str(one) for one in problems]
+    assert {one.code for one in problems} <= {"thread-unseen", "ground-worked"}
+    return [str(one) for one in problems if one.code == code]
+
+
+FRAMED = ("tttttt", "tmmmmt", "tmttmt", "tmmmmt", "tmmmmt", "tmmmmt", "tttttt")
+
+
+def test_half_of_a_design_in_the_colour_of_the_cloth_is_told_though_a_frame_goes_round_it():
+    """By hand: of 42 stitches 18 are snow, and with three more rows 30 of 60."""
+    snow = Colour("03", "snow", "#fefefe")
+    here = replace(option(), place=Place("sprig/pattern.yaml", 22, 5))
+    assert not told(*FRAMED, code="ground-worked", thread=snow, cloths=(here,))
+    wider = (*FRAMED[:-1], *["tmmmmt"] * 3, FRAMED[-1])
+    assert told(*wider, code="ground-worked", thread=snow, cloths=(here,)) == [
+        "sprig/pattern.yaml:22:5: advice: 30 of 60 stitches are in 03 snow, to the eye the colour of Cloth 14 in white; if that "
+        "ground is bare cloth, put '.' in the chart for its mark; if it is to be stitched, lay this aside in pattern.yaml"
+    ]
+    # What is seen beside the cloth, though it is near.
+    assert not told(*wider, code="ground-worked", thread=MILK)
 
 
 def test_white_on_white_is_told_at_the_cloth():

@@ -476,7 +476,7 @@ CASES = (
                 "  - {date: 2026-11-25, note: First issue.}\n  - {date: 2026-10-25, note: Second issue.}",
             )
         },
-        "series/garden-year/fern/pattern.yaml:28:12: the revision of 2026-10-25 stands after that of 2026-11-25; mend the day, to 2026-11-25 or later",
+        "series/garden-year/fern/pattern.yaml:28:12: the revision of 2026-10-25 stands after that of 2026-11-25, the first issue; mend the day, to 2026-11-25 or later",
     ),
     Case(
         "a photograph that tells where it was taken",
@@ -672,6 +672,18 @@ CASES = (
             CHART: "A fern by the tap: one character a stitch\n# r is rust\nrrbb\nrk..\nrrbb\nrk..\nrrbb\n"
         },
         "series/garden-year/fern/chart.txt:1:1: 'A fern by the tap: one character a stit…' is words and no row of stitches; put # before it",
+    ),
+    Case(
+        "backstitch in as many strands as the crosses, and what may be meant otherwise",
+        {
+            f"{FERN}/stitching.md": "The crosses have two strands.\nBackstitch in one strand.\nThe backstitch comes last, in two strands.\nThe backstitch has one strand and its crosses two strands.\n"
+        },
+        "series/garden-year/fern/stitching.md:3:31: advice: here stand 'two strands' for backstitch, worked with 1 in this pattern; mend the number here, or 'strands' in the key or in series.yaml",
+    ),
+    Case(
+        "knots in as many strands as nothing of theirs",
+        {f"{FERN}/stitching.md": "Every knot has two strands.\nThe knots have two strands.\n"},
+        "series/garden-year/fern/stitching.md:2:16: advice: here stand 'two strands' for knots, worked with 1 in this pattern; mend the number here, or 'strands' in the key or in series.yaml",
     ),
     Case(
         "notes that count strands with which nothing is worked",

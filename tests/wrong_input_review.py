@@ -235,6 +235,14 @@ CASES = (
         f"{FERN}/pattern.yaml:6:5: advice: 16 stitches of E2 brick hardly show on Hopsack 28 in frost: they are nearly of that colour, and most of their edge lies on bare cloth; offer a cloth of another colour, or outline them",
     ),
     review_case(
+        "a ground of the cloth's colour within a frame",
+        {
+            CLOTH: ('name: frost, hex: "#f2f2ee"', 'name: frost, hex: "#a04131"'),
+            CHART: "kkkkkkkkkk\nkr..rrrrrk\nkr..rrrrrk\nkrrrbbrrrk\nkrrrrrrrrk\nkrrrrrrrrk\nkkkkkkkkkk\n",
+        },
+        f"{FERN}/pattern.yaml:6:5: advice: 34 of 66 stitches are in E2 brick, to the eye the colour of Hopsack 28 in frost; if that ground is bare cloth, put '.' in the chart for its mark; if it is to be stitched, lay this aside in pattern.yaml",
+    ),
+    review_case(
         "a licence that runs on",
         {SERIES: ("licence: For your own stitching.", f"licence: For your own {_WORDY}.")},
         "series/garden-year/series.yaml:1:1: advice: '© 2026 Wren Alder. For y…' at the foot of each page is 171 mm long, and has 159 mm; shorten the first sentence of 'licence' by about 10 letters",

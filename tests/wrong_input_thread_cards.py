@@ -106,6 +106,11 @@ CASES = (
         "threads/moss.yaml:4:6: advice: 150 tex is much for one of 6 strands; write how fine one strand is; if that is the whole thread, that is 25 tex",
     ),
     Case(
+        "a skein a hundred times as long as it is",
+        {MOSS: ("length: 8 m", "length: 800 m")},
+        "threads/moss.yaml:6:9: advice: 800 m is long for one skein; look once more: should it be 8 m?",
+    ),
+    Case(
         "a skein ten times as long as it is",
         {MOSS: ("length: 8 m", "length: 80 m")},
         "threads/moss.yaml:6:9: advice: 80 m is long for one skein; look once more: should it be 8 m?",

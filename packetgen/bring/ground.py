@@ -18,7 +18,8 @@ _SAME, _NEAR, _TOLD = 1.0, 3.0, 5.0
 _OF_BORDER, _OF_ALL = 0.6, 0.25  # shares that a ground has at the least
 # And that white paper has, as behind a drawing: where it is two squares wide, since a frame is none.
 _WHITE, _WHITE_OF_BORDER, _WHITE_OF_ALL = ("#ffffff",), 0.2, 0.1
-_WHITE_FRAMED = 1 / 3  # of all, where a frame or a scene goes round it: our own choice
+# Of all, where a frame or a scene goes round it; and of what is pale, by its CIELAB lightness: our own choice.
+_WHITE_FRAMED, _PALE_FRAMED, _PALE = 1 / 3, 1 / 2, 90.0
 _MOST_OFFERED = 3
 _DIGITS = 9  # what is left is the dust of floating point, by which a colour may differ from itself
 
@@ -41,7 +42,8 @@ class Ground:
 
 
 def ground_of(drawing: Drawing) -> Ground | None:
-    """The colour around the design: most of the border, and much of the whole; or white paper within a frame. None
+    """The colour around the design: most of the border, and much of the whole; or white paper, or a pale colour that is
+    most of it, within a frame. None
     where there is none, where some of the cloth is bare already, or where the file says what each colour is."""
     border = np.concatenate(
         (drawing.cells[0], drawing.cells[-1], drawing.cells[:, 0], drawing.cells[:, -1])
@@ -51,17 +53,21 @@ def ground_of(drawing: Drawing) -> Ground | None:
         return None
     around = _around(drawing, border, number)
     white = int(_apart(drawing, _WHITE)[1:].argmin()) + 1
-    if around or _apart(drawing, _WHITE)[white] > _SAME:
+    if around:
         return around
-    return _around(drawing, border, white, paper=True) or _framed(drawing, white)
+    if _apart(drawing, _WHITE)[white] <= _SAME:
+        return _around(drawing, border, white, paper=True) or _framed(drawing, white, _WHITE_FRAMED)
+    most = int(np.bincount(drawing.cells.ravel()).argmax())
+    is_pale = lab_of(drawing.colours[most - 1 : most])[0, 0] >= _PALE
+    return _framed(drawing, most, _PALE_FRAMED) if is_pale else None
 
 
-def _framed(drawing: Drawing, white: int) -> Ground | None:
-    """White that is much of the whole, wherever it lies, and of which the file does not say what it is."""
-    there = drawing.cells == white
-    if _explained(drawing, white) or _in_squares(there).mean() < _WHITE_FRAMED:
+def _framed(drawing: Drawing, number: int, least: float) -> Ground | None:
+    """That colour where it has at least such a share of the whole, wherever it lies, and the file does not say what it is."""
+    there = drawing.cells == number
+    if _explained(drawing, number) or _in_squares(there).mean() < least:
         return None
-    named = hex_of(drawing.colours[white - 1])
+    named = hex_of(drawing.colours[number - 1])
     return Ground(named, int(there.sum()), drawing.cells.size, most=False, framed=True)
 
 

@@ -286,6 +286,11 @@ PATTERNS: dict[str, Fault] = {
         "mend the number here, or 'strands' in the key or in series.yaml",
         Level.ADVICE,
     ),
+    "strands-of-kind-other": Fault(
+        "here stand {said} for {what}, worked with {own} in this pattern",
+        "mend the number here, or 'strands' in the key or in series.yaml",
+        Level.ADVICE,
+    ),
     "sets-one-card": Fault(
         "the thread sets {other} and {name} have the one card {card}, and none of the numbers in the keys for {name} is on it",
         "write the id of that set's own card",
@@ -373,7 +378,7 @@ PATTERNS: dict[str, Fault] = {
         Level.ADVICE,
     ),
     "revisions-order": Fault(
-        "the revision of {date} stands after that of {before}",
+        "the revision of {date} stands after that of {before}{first}",
         "{mend}",
     ),
 }

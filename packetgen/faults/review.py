@@ -31,6 +31,10 @@ REVIEW: dict[str, Fault] = {
         "lies on bare cloth",
         "offer a cloth of another colour, or outline them",
     ),
+    "ground-worked": _advice(
+        "{stitches} of {of} stitches are in {colour}, to the eye the colour of {cloth}",
+        "if that ground is bare cloth, put '.' in the chart for its mark; if it is to be stitched, lay this aside in pattern.yaml",
+    ),
     "colours-alike": _advice(
         "{one} and {other} are taken for each other ({words}, {apart})",
         "move them apart, or make them one{saves}",

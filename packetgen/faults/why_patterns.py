@@ -420,6 +420,11 @@ WHY_PATTERNS: dict[str, Why] = {
         "cards, nor left over of a thread. The key of the packet says another number.",
         "Let both say the same; or lay the advice aside in pattern.yaml.",
     ),
+    "strands-of-kind-other": Why(
+        "A sentence of the notes speaks of backstitch alone, or of knots, and counts other strands than these are worked with: the "
+        "crosses may have so many. The key of the packet says another number.",
+        "Let both say the same; or lay the advice aside in pattern.yaml.",
+    ),
     "number-told-other": Why(
         "A text of yours names a colour with its number, and on no thread card of the pattern that colour has this number: "
         "it may have been renumbered since. Stitchers read it beside the key.",

@@ -41,6 +41,12 @@ WHY_REVIEW: dict[str, Why] = {
         "Offer the cloth in another colour, take a darker thread, or draw backstitch round the patch. Where white on white "
         "is what you want, lay the advice aside with laid_aside in pattern.yaml.",
     ),
+    "ground-worked": Why(
+        "Half of the stitches or more are of a thread that is, to the eye (up to 1 by CIEDE2000, as colours are on a screen), the "
+        "colour of the cloth on which the model is worked: mostly a ground that was drawn, and was meant to be bare.",
+        "Bring the picture once more with --bare and that colour, or put full stops for its mark in the chart. Where the ground is "
+        "to be stitched, lay the advice aside with laid_aside in pattern.yaml.",
+    ),
     "colours-alike": Why(
         "Two colours of one card are so near that they are mixed up in the hand and hardly seen on the cloth.",
         "Take a lighter or a darker one, or use one of the two for both.",

@@ -208,13 +208,21 @@ def _check_length(filled: Filled, problems: Problems) -> None:
         facts = {
             "length": f"{plain(round(length_m, 3))} m",
             "unit": shown(filled["sold_as"] or "skein"),
-            "better": f"{plain(round(10 * length_m, 2))} m",
+            "better": f"{plain(round(_by_tens(length_m, 10), 2))} m",
         }
         problems.add(filled.place_of("length"), "length-short", **facts)
     if filled["sold_as"] != "skein" or length_m <= _LONG_SKEIN_M:
         return
-    length, better = (f"{plain(round(one, 2))} m" for one in (length_m, length_m / 10))
+    length, better = (f"{plain(round(one, 2))} m" for one in (length_m, _by_tens(length_m, 0.1)))
     problems.add(filled.place_of("length"), "length-long", length=length, better=better)
+
+
+def _by_tens(length_m: float, factor: float) -> float:
+    """The length with its decimal sign moved until a skein may be so long, once at least."""
+    length_m *= factor
+    while not _SHORT_M <= length_m <= _LONG_SKEIN_M and 1e-3 < length_m < 1e6:
+        length_m *= factor
+    return length_m
 
 
 def _check_unit(filled: Filled, problems: Problems) -> None:

@@ -131,6 +131,8 @@ def _numbers_before(rows: list[str], marks: Collection[str], backwards: bool = F
 def _all_parted(rows: list[str], sign: str) -> bool:
     """Whether in each row that sign stands between any two marks, perhaps with spaces, and perhaps round all of
     them."""
+    if not any(sign in row for row in rows):
+        return False  # soon said of a million rows
     longest = 0
     for row in rows:
         cells = row.strip(" ").strip(sign).split(sign)

@@ -24,6 +24,7 @@ def read_revisions(filled: Filled, problems: Problems) -> tuple[Revision, ...]:
                 else "put the oldest first, or mend the day"
             )
             facts = {"date": after["date"], "before": before["date"], "mend": mend}
+            facts["first"] = ", the first issue" if first else ""
             problems.add(place, "revisions-order", **facts)
         elif (after["date"], after["note"]) == (before["date"], before["note"]):
             problems.add(after.place_of("date"), "revision-twice")

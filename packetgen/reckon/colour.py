@@ -86,7 +86,11 @@ def _hue(a: float, b: float) -> float:
     return degrees(atan2(b, a)) % 360 if a or b else 0.0
 
 
-CLOSE, FAR = 3.0, 6.0  # a difference up to the first is close, above the second far
+SAME, CLOSE, FAR = (
+    1.0,
+    3.0,
+    6.0,
+)  # a difference up to the first is the same to the eye, up to the second close, above the third far
 
 
 def closeness(hex_one: str, hex_other: str) -> str:
@@ -96,7 +100,7 @@ def closeness(hex_one: str, hex_other: str) -> str:
 
 def in_words(apart: float) -> str:
     """A difference by CIEDE2000 in words. The steps are from memory: about 1 is just visible side by side."""
-    for limit, words in ((1.0, "same to the eye"), (CLOSE, "close"), (FAR, "visible")):
+    for limit, words in ((SAME, "same to the eye"), (CLOSE, "close"), (FAR, "visible")):
         if apart <= limit:
             return words
     return "far"

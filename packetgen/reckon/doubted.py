@@ -24,7 +24,7 @@ _OF_THE_CHART = {
     *_OF_SKEINS,
     *("edges-bare", "cut-wastes", "fit-tight", "alone-counted"),
     *("colours-alike", "colours-alike-to-some", "symbols-alike", "symbols-alike-in-grey"),
-    "thread-unseen",
+    *("thread-unseen", "ground-worked"),
     *("coverage-thin", "coverage-crowded", "conversion-collides", "conversion-far"),
 }
 

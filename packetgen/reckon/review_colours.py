@@ -8,13 +8,11 @@ from itertools import combinations
 from packetgen.diagnostics import Problems
 from packetgen.nouns import counted
 from packetgen.reckon.alike import Alike, Use, alike, uses
-from packetgen.reckon.colour import difference, in_words, lab
+from packetgen.reckon.colour import CLOSE, SAME, difference, in_words, lab
 from packetgen.reckon.figures import Figures
 from packetgen.reckon.review_buying import line_of
 from packetgen.reckon.vision import EYES, seen
 
-# The steps of `colour.in_words`: up to CLOSE two threads are looked at twice, up to SAME they are one.
-CLOSE, SAME = 3.0, 1.0
 _ANY_DIFFERENCE = 1000.0
 
 

@@ -5,10 +5,10 @@ from collections.abc import Collection, Iterator
 from packetgen.diagnostics import Problems
 from packetgen.model import BARE, Colour, Pattern
 from packetgen.nouns import counted
-from packetgen.reckon.colour import FAR, difference, lab
+from packetgen.reckon.colour import FAR, SAME, difference, lab
 
-# Fewer stitches are a glint; and a patch is told from the cloth by half of its edge: both our own choice.
-FEWEST, EDGE = 10, 0.5
+# Fewer stitches are a glint; a patch is told from the cloth by half of its edge; and half of all is a ground: our own choice.
+FEWEST, EDGE, _GROUND = 10, 0.5, 0.5
 
 _Spot = tuple[int, int]  # in half stitches, from the chart's upper left corner
 
@@ -28,6 +28,7 @@ def complain_of_unseen(pattern: Pattern, problems: Problems) -> None:
             outlined = frozenset(_near_lines(pattern))
         bare = tuple(_edge(pattern, marks, outlined))
         if sum(bare) <= EDGE * len(bare):
+            _complain_of_ground(pattern, colour, stitches, problems)
             continue
         more = f" and {counted(len(near) - 1, 'more cloth')}" if len(near) > 1 else ""
         problems.add(
@@ -36,6 +37,24 @@ def complain_of_unseen(pattern: Pattern, problems: Problems) -> None:
             stitches=f"{stitches:,}",
             colour=f"{colour.number} {colour.name}",
             cloths=f"{near[0].cloth.name} in {near[0].colour.name}{more}",
+        )
+
+
+def _complain_of_ground(
+    pattern: Pattern, colour: Colour, stitches: int, problems: Problems
+) -> None:
+    """Advice on half of all stitches or more in what is, to the eye, the colour of the model's cloth."""
+    model = pattern.cloths[0]
+    worked = sum(mark != BARE for row in pattern.grid.rows for mark in row)
+    apart = difference(lab(colour.hex), lab(model.colour.hex))
+    if apart <= SAME and stitches >= _GROUND * worked:
+        problems.add(
+            model.place,
+            "ground-worked",
+            stitches=f"{stitches:,}",
+            of=f"{worked:,}",
+            colour=f"{colour.number} {colour.name}",
+            cloth=f"{model.cloth.name} in {model.colour.name}",
         )
 
 

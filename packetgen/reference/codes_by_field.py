@@ -65,6 +65,7 @@ _PATTERN: Mapping[str, tuple[str, ...]] = {
     "cloths": (
         "name-twice", "coverage-thin", "coverage-crowded", "beads-crowd", "does-not-fit",
         "magnets-no-room", "magnets-bunched", "fit-tight", "cut-wastes", "over-rare", "thread-unseen",
+        "ground-worked",
     ),
     "cloths[].cloth": ("cloth-colour-turned",),
     "cloths[].colour": ("colour-unknown",),
