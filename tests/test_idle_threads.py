@@ -88,3 +88,34 @@ def test_a_name_of_several_words_that_no_line_of_the_key_has_is_told_where_one_s
     ]
     assert said("The clay pipe is old. Walk in hail.") == []
     assert said("If you like, work it in clay pipe instead.") == []
+
+
+@pytest.mark.parametrize(
+    ("notes", "column"),
+    [
+        ("Work 40 stitches of clay pipe.", 21),
+        ("Two strands of the clay pipe.", 20),
+        ("First old stave, then the clay pipe.", 27),
+        ("The old stave rows, clay pipe and all.", 21),
+        ("Clay pipe, old stave and nothing else.", 1),
+        ("Clay pipe, number 47, on top.", 1),
+        ("If you like. Then use clay pipe no. 47.", 23),
+        ("Stitch the jam red last.", 12),
+        ("The pale jam red, then stitch the jam red.", 35),
+        ("If you like, use clay pipe and jam red.", 0),
+        ("The pale jam red and the old stave.", 0),
+        ("Smoke from the clay pipe, and hail on the old stave.", 0),
+    ],
+)
+def test_a_name_of_several_words_is_told_as_a_thread_s_where_it_can_be_nothing_else(notes, column):
+    of = card(clay_pipe="47", old_stave="12", jam_red="51", pale_jam_red="52")
+    problems = Problems()
+    complain_of_idle_threads(notes, "fern/stitching.md", [of], ["12", "52"], problems)
+    assert [one.place.column for one in problems] == [column] * bool(column)
+
+
+def test_a_story_may_speak_of_a_colour_that_a_thread_is_called_by():
+    problems = Problems()
+    of = card(jam_red="51", old_stave="12")
+    complain_of_idle_threads("The jam red of autumn.", "fern/story.md", [of], ["12"], problems)
+    assert not list(problems)

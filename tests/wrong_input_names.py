@@ -456,6 +456,11 @@ CASES = (
         "series/garden-year/fern/chart.txt:1:6: advice: '07' is fern of Moss Stranded, and no line of the key has that thread; name one of the key, or take it out",
     ),
     Case(
+        "a colour misspelt beside its number in the notes",
+        {f"{FERN}/stitching.md": "Fill it with brik (E2), then K4 peat.\n"},
+        "series/garden-year/fern/stitching.md:1:14: advice: here stands 'brik', and 'E2' of Moss Stranded is called 'brick'; write 'brick'",
+    ),
+    Case(
         "an old number in the notes",
         {f"{FERN}/stitching.md": "Begin in the middle.\n\nPeat (K5) hides well.\n"},
         "series/garden-year/fern/stitching.md:3:7: advice: here stands 'Peat (K5)', and 'peat' is 'K4' on Moss Stranded; write 'K4', or take the number out",

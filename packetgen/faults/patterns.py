@@ -345,6 +345,11 @@ PATTERNS: dict[str, Fault] = {
         "mend the number, or leave it out: the key's page counts them",
         Level.ADVICE,
     ),
+    "colour-told-near": Fault(
+        "here stands {told}, and {number} of {card} is called {name}",
+        "write {name}",
+        Level.ADVICE,
+    ),
     "number-told-other": Fault(
         "here stands {told}, and {name} is {number} on {card}",
         "{mend}",

@@ -425,6 +425,11 @@ WHY_PATTERNS: dict[str, Why] = {
         "crosses may have so many. The key of the packet says another number.",
         "Let both say the same; or lay the advice aside in pattern.yaml.",
     ),
+    "colour-told-near": Why(
+        "A text of yours names a colour of the key in letters that are nearly those of its name on the thread card. "
+        "A stitcher who looks it up in the key finds no such name.",
+        "Write the name as the card has it; where other words are meant, lay the advice aside.",
+    ),
     "number-told-other": Why(
         "A text of yours names a colour with its number, and on no thread card of the pattern that colour has this number: "
         "it may have been renumbered since. Stitchers read it beside the key.",

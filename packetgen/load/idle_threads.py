@@ -6,7 +6,7 @@ from collections.abc import Collection, Mapping, Sequence
 from dataclasses import dataclass
 
 from packetgen.diagnostics import Place, Problems, nearest_of
-from packetgen.load.prose_words import any_of
+from packetgen.load.prose_words import any_of, sentences
 from packetgen.load.told_numbers import form_of
 from packetgen.load.words import said, shown
 from packetgen.model import Colour, ThreadCard
@@ -16,6 +16,13 @@ _NUMBER = re.compile(r"(?<![\w#.,/-])(?=\w*\d)(?=\w*[A-Za-z])\w{3,7}(?![\w-])", 
 _THREAD = re.compile(r"\bthreads?\s+(?:no\.?\s*)?(?P<number>\w*\d\w*)(?![\w-])", re.IGNORECASE)
 _PROPOSED = re.compile(
     r"\b(?:not|never|instead|without|if|may|might|could|would|or)\b", re.IGNORECASE
+)
+# 'two strands of jam red'.
+_OF_IT = (
+    r"(?:\w+\s+)?(?:stitch(?:es)?|crosses|strands?|threads?|rows?|lengths?|knots?|skeins?)\s+of"
+)
+_PLAIN_COLOURS = frozenset(
+    "black white grey gray brown red orange yellow green blue purple violet pink cream beige".split()
 )
 _SERIES = 3  # numbers of a card with the same letters and as many figures, of which another is seen to be one: our own choice
 _COUNTS = re.compile(r"[1-9]\d?")  # '12 white stitches': our own choice
@@ -28,7 +35,7 @@ def complain_of_idle_threads(
     used: Collection[str],
     problems: Problems,
 ) -> None:
-    """Advice on 'M170', 'thread 119', '119 wet plank' and 'in wet plank' in a text where that is a thread of one of the cards and not one
+    """Advice on 'M170', 'thread 119', '119 wet plank', 'in wet plank' and 'jam red' in a text where that is a thread of one of the cards and not one
     of the numbers that the key has `used`, in any thread set; and on 'thread 999' where no card has it. Of a chart only
     the list at its head is looked at."""
     threads = {
@@ -42,7 +49,9 @@ def complain_of_idle_threads(
     answered = [problem for problem in problems if problem.place.path == path]
     told: set[str] = set()
     remarks_only = path.endswith(".txt")
-    named = () if remarks_only else _named(threads, used)
+    named = () if remarks_only else _named(threads, used, path.endswith("stitching.md"))
+    of_key = (colour.name for number, (colour, _) in threads.items() if number in used)
+    in_key = re.compile(rf"(?<![\w-])(?:{any_of(of_key)})(?![\w-])", re.IGNORECASE)
     for row, line in enumerate(text.split("\n"), 1):
         if remarks_only and not line.startswith("#"):
             continue
@@ -56,7 +65,7 @@ def complain_of_idle_threads(
                     facts = {"number": said(number), "cards": _none_of(cards)}
                     facts["hint"] = _meant(number, used)
                     problems.add(place, "thread-told-none", **facts)
-        by_name = _by_name(line, named)
+        by_name = _by_name(line, named, in_key)
         for column, number in (*_alone(line), *called, *_with_names(line, threads), *by_name):
             if number in threads and number not in used and number not in told:
                 colour, card = threads[number]
@@ -113,37 +122,60 @@ class _Named:
 
 
 def _named(
-    threads: Mapping[str, tuple[Colour, ThreadCard]], used: Collection[str]
+    threads: Mapping[str, tuple[Colour, ThreadCard]], used: Collection[str], in_notes: bool
 ) -> tuple[_Named, ...]:
-    """'in clay pipe', of a thread whose name has several words and is no other's: one word may be an everyday one, but not in
-    'in moss and slate' where moss is a colour of the key."""
+    """Of threads whose name is no other's, that name where one stitches in it. A name of one word may be an everyday one,
+    so that it is believed in 'in moss and slate' alone, where moss is a colour of the key."""
     in_key = {colour.name.casefold() for number, (colour, _) in threads.items() if number in used}
-    keyed = any_of(in_key)
     found = []
     for number, (colour, _) in threads.items():
-        name = colour.name.casefold()
-        if name in in_key:
-            continue
-        words = r"\s+".join(map(re.escape, name.split()))
-        forms = [rf"(?P<name>{words})"] if " " in name else []
-        forms += [
-            rf"(?:{keyed})\s+and\s+(?:the\s+)?(?P<name>{words})",
-            rf"(?P<name>{words})\s+and\s+(?:the\s+)?(?:{keyed})",
-        ]
-        ways = (rf"\b(?:in|with)\s+(?:the\s+)?{form}(?![\w-])" for form in forms)
-        found.append(_Named(number, name, tuple(re.compile(way, re.IGNORECASE) for way in ways)))
+        if (name := colour.name.casefold()) not in in_key:
+            ways = _ways_of_several(name, in_key, in_notes) if " " in name else ()
+            ways += _ways_of_one(name, in_key)
+            compiled = tuple(re.compile(rf"(?<![\w-]){way}", re.IGNORECASE) for way in ways)
+            found.append(_Named(number, name, compiled))
     return tuple(found)
 
 
-def _by_name(line: str, named: Collection[_Named]) -> list[tuple[int, str]]:
-    """Those that the line names, and where."""
+def _ways_of_one(name: str, in_key: Collection[str]) -> tuple[str, ...]:
+    keyed, words = any_of(in_key), _words(name)
+    return (
+        rf"(?:in|with)\s+(?:the\s+)?(?:{keyed})\s+and\s+(?:the\s+)?{words}",
+        rf"(?:in|with)\s+(?:the\s+)?{words}\s+and\s+(?:the\s+)?(?:{keyed})",
+    )
+
+
+def _ways_of_several(name: str, in_key: Collection[str], in_notes: bool) -> tuple[str, ...]:
+    """Also '40 stitches of jam red', 'old soot bands, then the jam red' where the key has old soot, and in notes 'jam red'
+    anywhere: what ends in the plain word for a colour names no thing."""
+    keyed, words = any_of(one for one in in_key if " " in one), _words(name)
+    also = r"(?:,\s*|\s+)(?:and\s+|or\s+|then\s+)*(?:the\s+|its\s+)?"
+    return (
+        rf"(?:in|with|use|using|of\s+thread|{_OF_IT})\s+(?:the\s+)?{words}",
+        rf"(?:{keyed})(?:\s+\w+)?{also}{words}",
+        rf"{words}{also}(?:{keyed})(?![\w-])",
+        rf"{words},?\s+(?:number|no\.?)\s+\w*\d",
+        *([words] if in_notes and name.rpartition(" ")[2] in _PLAIN_COLOURS else ()),
+    )
+
+
+def _words(name: str) -> str:
+    words = r"\s+".join(map(re.escape, name.split()))
+    return rf"(?P<name>{words})(?![\w-])"
+
+
+def _by_name(
+    line: str, named: Collection[_Named], in_key: re.Pattern[str]
+) -> list[tuple[int, str]]:
+    """Those that the line names, and where: 'red' in 'jam red' of the key is none, nor what is only proposed."""
     lower, found = line.casefold(), []
+    of_key = [one.span() for one in in_key.finditer(line)]
+    proposed = [(at, at + len(one)) for at, one in sentences(line) if _PROPOSED.search(one)]
     for thread in named:
-        if thread.name not in lower:
-            continue
-        one = next(filter(None, (way.search(line) for way in thread.ways)), None)
-        if one and not _PROPOSED.search(line):
-            found.append((one.start("name") + 1, thread.number))
+        if thread.name in lower:
+            places = {one.start("name") for way in thread.ways for one in way.finditer(line)}
+            free = [at for at in places if not any(a <= at < b for a, b in (*of_key, *proposed))]
+            found += [(min(free) + 1, thread.number)] if free else []
     return found
 
 

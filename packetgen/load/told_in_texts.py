@@ -12,6 +12,7 @@ from packetgen.load.told_kinds import complain_of_told_kinds
 from packetgen.load.told_list import complain_of_list
 from packetgen.load.told_numbers import complain_of_told_numbers
 from packetgen.load.told_places import complain_of_told_places
+from packetgen.load.told_spellings import complain_of_told_spellings
 from packetgen.load.told_strands import complain_of_told_strands
 from packetgen.model import Stitch, ThreadCard, ThreadSet
 
@@ -54,6 +55,8 @@ def complain_of_texts(
             used = _used(whole_key) if whole_key else frozenset()
             on_cards = tuple(cards.values())
             complain_of_told_numbers(words, f"{path}/{file}", on_cards, problems, used)
+            if whole_key and file.endswith(".md"):
+                complain_of_told_spellings(words, f"{path}/{file}", on_cards, used, problems)
             if whole_key:
                 _look_for_idle(words, f"{path}/{file}", whole_key, cards, problems)
 

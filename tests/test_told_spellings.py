@@ -1,0 +1,55 @@
+"""Names of colours that an author's texts misspell."""
+
+import pytest
+
+from packetgen.diagnostics import Problems
+from packetgen.load.told_spellings import complain_of_told_spellings
+from tests.test_told_numbers import card
+
+FLOSS = card(windfall_yellow="110", old_soot="120", berry="170", windfall_mellow="130")
+
+
+def told(text: str) -> list[str]:
+    problems = Problems()
+    used = ["110", "120", "170"]
+    complain_of_told_spellings(text, "fern/stitching.md", [FLOSS], used, problems)
+    return [f"{one.place.line}:{one.place.column} {one.wrong}; {one.right}" for one in problems]
+
+
+@pytest.mark.parametrize(
+    ("text", "line"),
+    [
+        (
+            "Look.\nThen 110 windfall yelow.",
+            "2:10 here stands 'windfall yelow', and '110' of Bramble is called 'windfall yellow'; write 'windfall yellow'",
+        ),
+        (
+            "Fill in Windfal yellow.",
+            "1:9 here stands 'Windfal yellow', and '110' of Bramble is called 'windfall yellow'; write 'windfall yellow'",
+        ),
+        (
+            "Bery (170) last, bery (170) again.",
+            "1:1 here stands 'Bery', and '170' of Bramble is called 'berry'; write 'berry'",
+        ),
+        (
+            "Old sot (120), in rows.",
+            "1:1 here stands 'Old sot', and '120' of Bramble is called 'old soot'; write 'old soot'",
+        ),
+    ],
+)
+def test_a_name_that_is_misspelt_is_told_with_the_name_that_the_card_has(text, line):
+    assert told(text) == [line]
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Windfall yellow (110), berries (170) and windfall yellows.",
+        "An old boot, and a bery.",  # may be other words
+        "In windfall mellow.",  # another colour of the card
+        "Windfall, yelow and all.",  # no name: a comma stands in it
+        "130 windfall mellows",
+    ],
+)
+def test_other_words_and_other_forms_of_a_name_are_let_be(text):
+    assert told(text) == []
