@@ -4,7 +4,7 @@ import re
 from collections.abc import Iterable
 
 from packetgen.diagnostics import Problems, place_in
-from packetgen.load.number_words import COUNTED, counted_number
+from packetgen.load.number_words import COUNT, COUNTED, counted_number
 from packetgen.load.piece_words import mm_said
 from packetgen.load.prose_words import SENTENCE, any_of
 from packetgen.load.values import Filled
@@ -60,11 +60,11 @@ def complain_of_counted_hardware(filled: Filled, steps: str, path: str, problems
                 before = max(before, sum(driven.values()))
                 others = others or bool(driven.keys() - {into["where"]})
                 driven[into["where"]] = told
-            in_all = (told or 0) + (before if others else 0)
+            in_all = max((told or 0) + (before if others else 0), told_in_all(found) or 0)
             before = max(before, in_all)
             if told is not None and in_all > number:
                 code = "hardware-others" if others else "hardware-short"
-                both = told != counted_number(found["number"])
+                both = not found["of_all"] and told != counted_number(found["number"])
                 facts = (
                     {"said": said(f"{found[0]} and more, {told} in all" if both else found[0])}
                     | there_are
@@ -192,9 +192,14 @@ def complain_of_scant_hardware(
                 return
 
 
+def told_in_all(found: re.Match[str]) -> int | None:
+    """Of what `counting` found: 'two' is 2, 'two of the six' tells of 6."""
+    return counted_number(found["of_all"] or found["number"])
+
+
 def counting(kind: str) -> re.Pattern[str]:
-    """Finds 'two wood screws', and 'two of the wood screws'."""
+    """Finds 'two wood screws', 'two of the wood screws' and 'two of the four wood screws'."""
     many = rf"(?:{re.escape(kind)}|{re.escape(plural(kind))})"
     what = r"(?P<what>(?!(?:mm|cm|in|inch)\b)[a-z-]+\s+)?"
-    of_the = r"(?:of\s+(?:the|these|those|your)\s+)?"
+    of_the = rf"(?:of\s+(?:the|these|those|your|all)\s+(?:(?P<of_all>{COUNT})\s+)?)?"
     return re.compile(rf"{COUNTED}\s+{of_the}{what}{many}\b", re.IGNORECASE)

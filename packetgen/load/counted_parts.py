@@ -4,7 +4,7 @@ import re
 from collections.abc import Iterable
 
 from packetgen.diagnostics import Problems, place_in
-from packetgen.load.counted_hardware import THE, are, counting
+from packetgen.load.counted_hardware import THE, are, counting, told_in_all
 from packetgen.load.number_words import COUNTED, counted_number
 from packetgen.load.words import said
 from packetgen.model import Part
@@ -41,7 +41,7 @@ def complain_of_counted_parts(
         if kind in hardware.casefold() or not kind.isalpha():
             continue
         for found in counting(kind).finditer(steps):
-            if (counted_number(found["number"]) or 0) > number:
+            if (told_in_all(found) or 0) > number:
                 facts = {
                     "said": said(found[0]),
                     "of": "parts" if kind == "part" else f"parts called {said(kind)}",
@@ -55,7 +55,7 @@ def complain_of_counted_magnets(pairs: int, steps: str, path: str, problems: Pro
     """Advice where a step counts magnets or washers otherwise than the piece: 'the six magnets' of four pairs."""
     for kind in _HELD_BY:
         for found in counting(kind).finditer(steps):
-            told = counted_number(found["number"])
+            told = told_in_all(found)
             if told is not None and (
                 told > pairs or (told < pairs and THE.search(steps, 0, found.start()))
             ):

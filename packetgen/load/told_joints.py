@@ -3,6 +3,7 @@
 import re
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
+from itertools import product
 
 from packetgen.diagnostics import Problems, place_in
 from packetgen.load.panel_on_wood import shares_below
@@ -92,7 +93,7 @@ def complain_of_told_joints(
 
 
 def _joints(parts: Sequence[Part], steps: str) -> Iterator[_Joint]:
-    numbers = {name: number for number, part in enumerate(parts) for name in _names(part)}
+    numbers = _numbers(parts)
     names = re.compile(rf"(?<![\w-])(?:{any_of(numbers)})(?![\w-])", re.IGNORECASE)
     name = rf"(?:the\s+)?(?P<part>{any_of(numbers)})"
     through = re.compile(
@@ -107,29 +108,44 @@ def _joints(parts: Sequence[Part], steps: str) -> Iterator[_Joint]:
         if _HUNG.search(sentence):
             continue
         for found in through.finditer(sentence):
-            number, other_number = (numbers[found[one].casefold()] for one in ("part", "other"))
-            yield _Joint(number, other_number, start + found.start("part"), found["onto"])
+            each = (numbers[found[one].casefold()] for one in ("part", "other"))
+            for number, other_number in product(*each):
+                yield _Joint(number, other_number, start + found.start("part"), found["onto"])
         for found in _JOINED.finditer(sentence):
             other = names.search(found["onto"])
             if other is None or re.search(r"\bbetween\b", found["what"]):
                 continue
-            number = numbers[other[0].casefold()]
+            others = numbers[other[0].casefold()]
+            beside = re.compile(
+                rf"\s+and\s+{name}(?![\w-]|\s+(?:on|onto|to|into|in|at|along)\b)", re.IGNORECASE
+            )
+            if also := beside.match(found["onto"], other.end()):
+                others += numbers[also["part"].casefold()]
             rest = found.start("onto") + other.end()
             corner = _CORNER.search(sentence, rest)
             edges = [f"the {edge} edge of" for edge in corner.groups()] if corner else []
             for part in names.finditer(found["what"]):
                 at = start + found.start("what") + part.start()
-                for onto in (found["onto"][: other.end()], *edges):
-                    yield _Joint(numbers[part[0].casefold()], number, at, onto)
+                joined = product(numbers[part[0].casefold()], others)
+                for (one, number), onto in product(joined, (found["onto"][: other.end()], *edges)):
+                    yield _Joint(one, number, at, onto)
             # 'and the foot on the lower edge', of the same part.
             if more := at_edge.search(sentence, rest):
                 at = start + more.start("part")
-                yield _Joint(numbers[more["part"].casefold()], number, at, f"{more['onto']} of")
+                for one, number in product(numbers[more["part"].casefold()], others):
+                    yield _Joint(one, number, at, f"{more['onto']} of")
 
 
-def _names(part: Part) -> tuple[str, str]:
-    name = part.name.casefold()
-    return name, plural(name)
+def _numbers(parts: Sequence[Part]) -> dict[str, tuple[int, ...]]:
+    """Of the parts that a text speaks of by 'left post', by its plural, and of all posts by 'posts'."""
+    found: dict[str, tuple[int, ...]] = {}
+    for number, part in enumerate(parts):
+        kind = plural(part.name.casefold().split()[-1])
+        found[kind] = (*found.get(kind, ()), number)
+    for number, part in enumerate(parts):
+        for name in (part.name.casefold(), plural(part.name.casefold())):
+            found[name] = (number,)
+    return found
 
 
 def _at_other_edge(part: Part, other: Part, onto: str) -> dict[str, str]:

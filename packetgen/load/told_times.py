@@ -16,6 +16,8 @@ _TIME = re.compile(
     r"(?P<unit>min|minutes?|h|hours?|days?)\b(?!\s+(?:or|to)\b)",
     re.IGNORECASE | re.ASCII,
 )
+_GLUE_WORD = re.compile(r"[a-z-]{4,}")
+_IN_ANY_GLUE = {"glue", "glued", "gluing", "part", "parts", "with", "that", "they", "into", "onto"}
 _HOURS = {"m": 1 / 60, "h": 1.0, "d": 24.0}  # by the first letter of the unit
 _COATS = re.compile(
     r"\bbetween\s+(?:the\s+)?(?:two\s+)?coats\b|\b(?:each|every|first|next|second)\s+coat\b|\bcoats?\b.*\bdr(?:y|ies)\b",
@@ -35,19 +37,23 @@ def complain_of_told_times(
 ) -> None:
     """Advice on the first time between coats, and the first until glue has cured, that is too short for what is named in
     its sentence; where nothing is named there, for all of them."""
-    dry_h = {paint.name: min(way.dries_in_h for way in paint.ways) for paint in paints or ()}
-    cure_h = {
-        one.value["name"]: one.value["cures_in"]
+    dry_h: Mapping[str, float] = {
+        paint.name: min(way.dries_in_h for way in paint.ways) for paint in paints or ()
+    }
+    glues = [
+        one.value
         for one in filled.each("glue")
         if one.value is not None and one.value["name"] and one.value["cures_in"] is not None
-    }
+    ]
+    cure_h = {glue["name"]: glue["cures_in"] for glue in glues}
+    used_for = {glue["name"]: f"{glue['name']} {glue['for'] or ''}" for glue in glues}
     glued = re.compile(rf"\b(?:glue|{any_of(cure_h)})\b", re.IGNORECASE)
     told = set[str]()
     for start, sentence in sentences(steps):
         if _COATS.search(sentence):
             name, long_h = "dries_in", dry_h
         elif glued.search(sentence) and _CURED.search(sentence) and not _HELD.search(sentence):
-            name, long_h = "cures_in", cure_h
+            name, long_h = "cures_in", _of_meant(sentence, used_for, cure_h)
         else:
             continue
         if name not in told and (short := _too_short(sentence, long_h)):
@@ -56,6 +62,22 @@ def complain_of_told_times(
             facts |= {"own": hours_minutes(long_h[least]), "name": said(name)}
             problems.add(place_in(steps, start + found.start(), path), "step-time-short", **facts)
             told.add(name)
+
+
+def _of_meant(
+    sentence: str, used_for: Mapping[str, str], cure_h: Mapping[str, float]
+) -> Mapping[str, float]:
+    """Those of the glues that have most words in common with the sentence, of their name and of what they are for:
+    'glue the washers' is not done with wood glue."""
+    said_words = _words_of(sentence)
+    alike = {name: len(said_words & _words_of(words)) for name, words in used_for.items()}
+    most = max(alike.values(), default=0)
+    return {name: hours for name, hours in cure_h.items() if alike[name] == most}
+
+
+def _words_of(text: str) -> set[str]:
+    """Words that tell of one thing rather than another, in the singular."""
+    return {one.rstrip("s") for one in _GLUE_WORD.findall(text.casefold())} - _IN_ANY_GLUE
 
 
 def _too_short(sentence: str, long_h: Mapping[str, float]) -> tuple[re.Match[str], str] | None:
