@@ -204,6 +204,11 @@ FIGURES: dict[str, Fault] = {
         "name the part that is meant, or mend 'at' there",
         Level.ADVICE,
     ),
+    "step-overhang-other": Fault(
+        "the step says {said}, and by finish.yaml no edges of the parts that it names lie so far apart{sides}",
+        "mend the step, or an 'outline' or 'at' there",
+        Level.ADVICE,
+    ),
     "step-part-twice": Fault(
         "the step names {part} twice{other}",
         "name each part once",
@@ -381,6 +386,31 @@ FIGURES: dict[str, Fault] = {
     "panel-over-gap": Fault(
         "below {share} % of the panel there is no wood",
         "{mend} if it was measured from the corner of {part}: corners are those in the drawing of the whole",
+        Level.ADVICE,
+    ),
+    "panel-beside-board": Fault(
+        "{share} % of the panel lies beside {part}, and no wood is below it",
+        "{mend}",
+        Level.ADVICE,
+    ),
+    "panel-off-middle": Fault(
+        "the panel lies {much} to the {side} of the middle that its parts share",
+        "mend its corners",
+        Level.ADVICE,
+    ),
+    "part-off-middle": Fault(
+        "{part} stands {much} to the {side} of the middle that the panel and other parts share",
+        "it is in the middle with {mend}; or mend its outline",
+        Level.ADVICE,
+    ),
+    "part-pair-unlike": Fault(
+        "{told}",
+        "mend the one that is wrong, so that the two are alike",
+        Level.ADVICE,
+    ),
+    "part-below-foot": Fault(
+        "{part} reaches {much} further down than {other}",
+        "mend its outline or its 'at', or make {other} so large",
         Level.ADVICE,
     ),
     "part-over-panel": Fault(

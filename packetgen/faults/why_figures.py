@@ -196,6 +196,11 @@ WHY_FIGURES: dict[str, Why] = {
         "Of what hangs on cord, wire or a hinge nothing is said.",
         "Name the part that is meant, or correct the at of one of the two.",
     ),
+    "step-overhang-other": Why(
+        "A step tells how far a part stands out beyond another, and the edges of no two parts that it names lie so far from one "
+        "another by their outlines and places: one of them was changed, or the step.",
+        "Let both say the same; or lay the advice aside where the step measures something else.",
+    ),
     "step-part-twice": Why(
         "A step names a part twice side by side, or saws or cuts out parts one by one, and one of them stands there twice while "
         "another is missing.",
@@ -379,6 +384,31 @@ WHY_FIGURES: dict[str, Why] = {
         "Part of the panel lies between parts, where nothing is, and all of it would lie on one board if its corners were "
         "counted from the corner of that board, which itself stands elsewhere by its at.",
         "Count the corners in the drawing of the whole; or lay the advice aside where the gap is meant to be there.",
+    ),
+    "panel-beside-board": Why(
+        "Most of the panel lies on one part, and the rest on none: that part was made smaller or moved, or the panel was. The "
+        "stitched piece would stand out into the air, and magnets there find no wood.",
+        "Mend the part or the panel; or lay the advice aside where the panel is meant to stand out.",
+    ),
+    "panel-off-middle": Why(
+        "The broad parts, those of one kind taken together, share one middle, from left to right, and the panel does not: its "
+        "corners, or the parts, were changed without the others.",
+        "Mend its corners; or lay the advice aside where the panel is meant to be there.",
+    ),
+    "part-off-middle": Why(
+        "The panel and the other broad parts, those of one kind taken together, share one middle, from left to right, and this part "
+        "does not: it was made wider or moved, and the others were not.",
+        "Mend its at or its outline; or lay the advice aside where it is meant to stand at one side.",
+    ),
+    "part-pair-unlike": Why(
+        "A left and a right part of one name differ in width or in height alone, or stand at different heights: one of the two "
+        "was changed, and the other was not.",
+        "Give both the same outline and height; or lay the advice aside where they are meant to differ.",
+    ),
+    "part-below-foot": Why(
+        "The piece stands on its foot, base or plinth, and this part alone reaches further down: it was made longer or "
+        "moved, so that the piece would stand on it.",
+        "Mend its outline or its at; or lay the advice aside where it is meant to hang over the edge of a shelf.",
     ),
     "part-over-panel": Why(
         "Parts are listed from the back to the front, and this one stands, where its at says, before the wood that "

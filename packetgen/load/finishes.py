@@ -43,6 +43,7 @@ def load_finishes(folder: ContentFolder, problems: Problems) -> Mapping[str, Fin
             continue
         paints = _paints(filled, problems)
         parts = _parts(filled, paints, problems)
+        complain_of_piece(filled, None if None in parts else all_sure(parts), steps or "", problems)
         complain_of_steps(
             filled,
             None if None in paints.values() else all_sure(paints.values()),
@@ -51,7 +52,6 @@ def load_finishes(folder: ContentFolder, problems: Problems) -> Mapping[str, Fin
             f"{path}/steps.md",
             problems,
         )
-        complain_of_piece(filled, None if None in parts else all_sure(parts), steps or "", problems)
         if (
             named_well
             and filled.whole

@@ -3,7 +3,7 @@
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, replace
 
-from shapely import Point, Polygon, box, unary_union
+from shapely import Point, Polygon, box, get_parts, unary_union
 from shapely.affinity import translate
 from shapely.geometry.base import BaseGeometry
 
@@ -13,6 +13,7 @@ from packetgen.model import Outline, Part
 # Limits of what is told; all are our own choice. Pieces that stand apart fill a room so many times as large.
 _APART = 2
 _GAP = 0.02  # of a panel; less without wood below it is a groove
+_BOARD = 0.5  # of a panel, that its board has below it
 _MIDDLE_MM = 1  # a panel so near to the middle of its board is in it
 _NEXT_TO_NOTHING = 0.05  # of the panel, that a board in centimetres lies below
 LARGE = 3  # times the panel: no wood round it is larger in both
@@ -140,6 +141,19 @@ def over_gap(panel: Outline, parts: Sequence[Part]) -> tuple[int, float] | None:
         if part.at_mm != (0, 0) and _has_all(placed_part(part), translate(shape, *part.at_mm))
     ]
     return (found[0], bare) if len(found) == 1 else None
+
+
+def beyond_board(panel: Outline, parts: Sequence[Part]) -> tuple[int, float] | None:
+    """The number of the one part that half of a panel lies on at least, where beside it there is no wood below a share of
+    the panel; and that share. What parts enclose counts as wood."""
+    shape, shares = Polygon(panel), shares_below(panel, parts)
+    board = max(range(len(parts)), key=lambda number: shares[number])
+    wood = unary_union([placed_part(part).buffer(ROUNDED_MM) for part in parts])
+    filled = unary_union([Polygon(one.exterior) for one in get_parts(wood)])
+    bare = shape.difference(filled).area / shape.area
+    if bare < _GAP or shares[board] < _BOARD or parts[board].pieces > 1:
+        return None
+    return board, bare
 
 
 def in_cm(panel: Outline, parts: Sequence[Part]) -> int | None:

@@ -5,12 +5,14 @@ from packetgen.load.panel_on_wood import (
     LARGE,
     across_parts,
     beside_middle,
+    beyond_board,
     beyond_wood,
     held_by_boxes,
     in_cm,
     lies_on,
     over_gap,
 )
+from packetgen.load.parts_aligned import complain_of_alignment
 from packetgen.load.parts_together import complain_of_parts, has_place
 from packetgen.load.piece_words import (
     SHOWN,
@@ -21,6 +23,7 @@ from packetgen.load.piece_words import (
     sides_of,
     size_said,
 )
+from packetgen.load.placed_parts import ROUNDED_MM
 from packetgen.load.values import Filled
 from packetgen.load.words import said
 from packetgen.model import Outline, Part
@@ -50,8 +53,12 @@ def complain_of_places(
             _part_in_cm([one.value for one in filled.each("parts")][small], problems)
             return
         _look_at_corners(panel, parts, problems)
-        _look_at_middle(panel, parts, problems)
+        before = len(problems)
+        _look_at_middle(filled, parts, problems)
         complain_of_parts(filled, panel, parts, texts, problems)
+        if len(problems) == before:
+            stand = [one.value for one in filled.each("parts")]
+            complain_of_alignment(panel, parts, stand, problems)
         return
     corner = f"its corner {point_said(beyond.at)} by {mm_said(beyond.most_mm)}"
     sides = [
@@ -79,14 +86,16 @@ def complain_of_places(
     problems.add(place, "panel-beyond-wood", much=much, within=within, other=other)
 
 
-def _look_at_middle(panel: Filled, parts: tuple[Part, ...], problems: Problems) -> None:
+def _look_at_middle(filled: Filled, parts: tuple[Part, ...], problems: Problems) -> None:
     """Advice on a panel that was measured from the corner of the board it lies on, and is on wood, or between parts, all
     the same."""
-    outline = panel["outline"]
+    panel, outline = filled["panel"], filled["panel"]["outline"]
     if gap := over_gap(outline, parts):
         part, share = parts[gap[0]], max(1, round(100 * gap[1]))
         facts = {"share": share, "mend": _moved(outline, part)}
         problems.add(panel.place_of("outline"), "panel-over-gap", part=said(part.name), **facts)
+    elif bare := beyond_board(outline, parts):
+        _board_beside(filled, parts, *bare, problems)
     elif across := across_parts(outline, parts):
         part, onto = parts[across.number], parts[across.onto]
         facts = {"part": said(part.name), "onto": said(onto.name), "mend": _moved(outline, part)}
@@ -97,6 +106,43 @@ def _look_at_middle(panel: Filled, parts: tuple[Part, ...], problems: Problems) 
         problems.add(
             panel.place_of("outline"), "panel-beside-middle", part=said(part.name), **facts
         )
+
+
+def _board_beside(
+    filled: Filled, parts: tuple[Part, ...], number: int, share: float, problems: Problems
+) -> None:
+    """Where it is large enough, its 'at' that has the panel in its middle is the cure."""
+    panel, part, own = (
+        filled["panel"],
+        parts[number],
+        [one.value for one in filled.each("parts")][number],
+    )
+    left, top = (min(side) for side in zip(*panel["outline"]))
+    sides, extent = sides_of(panel), extent_of(part.outline)
+    facts = {"share": max(1, round(100 * share)), "part": said(part.name)}
+    beyond = [large < side for large, side in zip(extent, sides, strict=True)]
+    if any(beyond):
+        facts["mend"] = (
+            f"it is {size_said(extent)}, and the panel {size_said(sides)}: mend one of the two"
+        )
+        problems.add(own.place_of("outline"), "panel-beside-board", **facts)
+        return
+    begins = [min(side) for side in zip(*part.outline)]
+    middle = [
+        first + (side - large) / 2 - begin
+        for first, side, large, begin in zip((left, top), sides, extent, begins, strict=True)
+    ]
+    inside = [
+        first + ROUNDED_MM >= at + begin and first + side <= at + begin + large + ROUNDED_MM
+        for first, side, at, begin, large in zip(
+            (left, top), sides, part.at_mm, begins, extent, strict=True
+        )
+    ]
+    at = [
+        one if keep else other for one, other, keep in zip(part.at_mm, middle, inside, strict=True)
+    ]
+    facts["mend"] = f"write at: {point_said(at)}, or move the panel"
+    problems.add(own.place_of("at" if has_place(own) else "name"), "panel-beside-board", **facts)
 
 
 def _moved(outline: Outline, part: Part) -> str:

@@ -14,6 +14,7 @@ from packetgen.load.counted_hardware import (
 )
 from packetgen.load.counted_parts import complain_of_counted_magnets, complain_of_counted_parts
 from packetgen.load.paint_names import complain_of_unknown_paint
+from packetgen.load.parts_aligned import STANDS_OTHERWISE
 from packetgen.load.told_joints import (
     complain_of_part_twice,
     complain_of_told_joints,
@@ -21,6 +22,7 @@ from packetgen.load.told_joints import (
 )
 from packetgen.load.told_measures import complain_of_told_measures
 from packetgen.load.told_order import complain_of_told_order
+from packetgen.load.told_overhangs import complain_of_told_overhangs
 from packetgen.load.told_paints import (
     complain_of_coats_of_parts,
     complain_of_listed_coats,
@@ -70,6 +72,7 @@ def complain_of_steps(
 ) -> None:
     """Advice on the `steps` in the file `path`, and on hardware that they do not fit. `paints` and `parts` are None where
     there are none, or one could not be read: of them nothing is said then."""
+    own = filled.place.path
     _complain_of_glue(filled, steps, path, problems)
     _complain_of_no_magnets(filled, steps, path, problems)
     _complain_of_no_backing(steps, path, problems)
@@ -104,7 +107,9 @@ def complain_of_steps(
         complain_of_told_coats(parts, steps, path, told, problems)
         complain_of_listed_coats(parts, steps, path, problems)
         complain_of_told_order(parts, steps, path, problems)
-        complain_of_told_joints(parts, steps, path, problems)
+        if not any(one.code in STANDS_OTHERWISE and one.place.path == own for one in problems):
+            complain_of_told_joints(parts, steps, path, problems)
+            complain_of_told_overhangs(parts, steps, path, problems)
         complain_of_part_twice(parts, steps, path, problems)
         complain_of_told_templates(parts, steps, path, problems)
         outline = filled["panel"]["outline"] if filled["panel"] is not None else None

@@ -1,0 +1,131 @@
+"""Parts of a finishing piece that stand otherwise than those they belong to: beside the middle of the others, unlike their
+twin, or below the foot."""
+
+import re
+from collections import Counter
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+
+from shapely import Polygon, unary_union
+
+from packetgen.diagnostics import Problems
+from packetgen.load.piece_words import extent_of, mm_said, point_said, size_said
+from packetgen.load.placed_parts import ROUNDED_MM, Bounds, placed_part
+from packetgen.load.values import Filled
+from packetgen.load.words import said
+from packetgen.model import Outline, Part
+
+# Limits of what is told; all are our own choice. So near to the middle is in it.
+_MIDDLE_MM = 1
+_AGREE = 3  # that share a middle at least, beside the one that does not
+_BROAD = 0.5  # of the width of the whole; what is narrower may well stand at one side
+_SIDE = re.compile(r"\b(?:left|right)(?:-hand)?\b")
+# Of what is told so no step is said to join it wrongly.
+STANDS_OTHERWISE = {"part-pair-unlike", "part-below-foot", "part-off-middle"}
+_FEET = {"foot", "base", "plinth"}
+
+
+def complain_of_alignment(
+    panel: Filled, parts: Sequence[Part], stand: Sequence[Filled], problems: Problems
+) -> None:
+    """Advice on the first pair of a left and a right part that differ in one direction, on the one part that has left the
+    middle of the others, and on the one that reaches below the foot. `stand` are the parts as the author wrote them."""
+    if unlike := _unlike_pair(parts):
+        number, told = unlike
+        problems.add(stand[number].place_of("outline"), "part-pair-unlike", told=told)
+        return
+    if low := _below_foot(parts):
+        number, foot, by_mm = low
+        facts = {"part": said(parts[number].name), "other": said(parts[foot].name)}
+        problems.add(
+            stand[number].place_of("outline"), "part-below-foot", much=mm_said(by_mm), **facts
+        )
+        return
+    if odd := _beside_middle(panel["outline"], parts):
+        side = "right" if odd.by_mm > 0 else "left"
+        facts = {"much": mm_said(abs(odd.by_mm)), "side": side}
+        if odd.number is None:
+            problems.add(panel.place_of("outline"), "panel-off-middle", **facts)
+            return
+        part = parts[odd.number]
+        facts["mend"] = f"at: {point_said((part.at_mm[0] - odd.by_mm, part.at_mm[1]))}"
+        place = stand[odd.number].place_of(
+            "at" if stand[odd.number].given["at"].name_place else "name"
+        )
+        problems.add(place, "part-off-middle", part=said(part.name), **facts)
+
+
+def _unlike_pair(parts: Sequence[Part]) -> tuple[int, str] | None:
+    """The number of a part that has a twin before it, and what is told of the two."""
+    first: dict[str, int] = {}
+    for number, part in enumerate(parts):
+        if not _SIDE.search(part.name.casefold()):
+            continue
+        other = first.setdefault(_SIDE.sub("*", part.name.casefold()), number)
+        if other == number:
+            continue
+        name, twin = (said(parts[one].name) for one in (number, other))
+        sizes = [extent_of(parts[one].outline) for one in (number, other)]
+        unlike = [abs(one - two) > ROUNDED_MM for one, two in zip(*sizes, strict=True)]
+        lower_mm = placed_part(part).bounds[1] - placed_part(parts[other]).bounds[1]
+        if unlike.count(True) == 1:
+            return number, f"{name} is {size_said(sizes[0])}, and {twin} {size_said(sizes[1])}"
+        if not any(unlike) and abs(lower_mm) > ROUNDED_MM:
+            way = "lower" if lower_mm > 0 else "higher"
+            return number, f"{name} stands {mm_said(abs(lower_mm))} {way} than {twin}"
+    return None
+
+
+def _below_foot(parts: Sequence[Part]) -> tuple[int, int, float] | None:
+    """Numbers of the one part that reaches below the one foot, and of the foot; and how far."""
+    feet = [number for number, part in enumerate(parts) if _kind(part) in _FEET]
+    if len(feet) != 1 or parts[feet[0]].pieces > 1:
+        return None
+    ends = [placed_part(part).bounds[3] for part in parts]
+    below = [number for number, end in enumerate(ends) if end > ends[feet[0]] + ROUNDED_MM]
+    return (below[0], feet[0], ends[below[0]] - ends[feet[0]]) if len(below) == 1 else None
+
+
+@dataclass(frozen=True)
+class _Odd:
+    """The number of a part, or None for the panel, that stands so far to the right of the middle of all others."""
+
+    number: int | None
+    by_mm: float
+
+
+def _beside_middle(panel: Outline, parts: Sequence[Part]) -> _Odd | None:
+    shapes = dict(_alone_or_together(panel, parts))
+    wide = max(one[2] for one in shapes.values()) - min(one[0] for one in shapes.values())
+    middles = {
+        of: (left + right) / 2
+        for of, (left, _, right, _) in shapes.items()
+        if right - left >= _BROAD * wide
+    }
+    if len(middles) <= _AGREE:
+        return None
+    for odd, own in middles.items():
+        others = [middle for of, middle in middles.items() if of != odd]
+        by_mm = own - sum(others) / len(others)
+        together = max(others) - min(others) <= _MIDDLE_MM
+        if together and abs(by_mm) > _MIDDLE_MM and not isinstance(odd, str):
+            return _Odd(odd, round(by_mm, 2))
+    return None
+
+
+def _alone_or_together(
+    panel: Outline, parts: Sequence[Part]
+) -> Iterator[tuple[int | str | None, Bounds]]:
+    """The bounds of the panel, under None, of each part that is the only one of its kind, under its number, and of all
+    slats or posts together."""
+    yield None, Polygon(panel).bounds
+    kinds = Counter(map(_kind, parts))
+    for kind, many in kinds.items():
+        numbers = [number for number, part in enumerate(parts) if _kind(part) == kind]
+        of_kind = unary_union([placed_part(parts[number]) for number in numbers])
+        if all(parts[number].pieces == 1 for number in numbers):
+            yield numbers[0] if many == 1 else kind, of_kind.bounds
+
+
+def _kind(part: Part) -> str:
+    return part.name.casefold().split()[-1]

@@ -1,0 +1,83 @@
+"""How far parts of a finishing piece stand out beyond one another, where its steps tell it otherwise."""
+
+import re
+from collections.abc import Iterator, Sequence
+from itertools import combinations
+
+from packetgen.diagnostics import Problems, place_in
+from packetgen.load.placed_parts import ROUNDED_MM, placed_part
+from packetgen.load.prose_words import any_of, sentences
+from packetgen.load.words import said
+from packetgen.model import Part
+from packetgen.nouns import plural
+from packetgen.units import MM_PER_UNIT
+
+_LENGTH = r"(?P<long>(?<![\w.,/×-])\d{1,3}(?:\.\d{1,2})?)\s?(?P<unit>mm|cm)\b"
+_OUT = r"(?:stand|stick|jut|project|reach|overhang|hang)(?:s|ing)?"
+_BEYOND = r"(?:out|over|beyond|past)"
+_TOLD = (
+    # 'standing out 6 mm on either side', 'overhangs the board by 6 mm'
+    re.compile(rf"\b(?:{_OUT}\s+{_BEYOND}|overhang(?:s|ing)?)\b[^\d.;:()]{{0,40}}?{_LENGTH}", re.I),
+    # 'stands 6 mm beyond the board'
+    re.compile(rf"\b{_OUT}\s+(?:by\s+)?{_LENGTH}\s+{_BEYOND}\b", re.I),
+)
+_BOTH = re.compile(r"\b(?:either|both|each)\s+(?:sides?|ends?)\b|\bleft\s+and\s+right\b", re.I)
+_NEAR = 25  # letters before it that tell what stands out
+_ELSE = re.compile(r"\b(?:cloth|card|trim|cord|magnets?|washers?|screws?|template)\b", re.I)
+
+
+def complain_of_told_overhangs(
+    parts: Sequence[Part], steps: str, path: str, problems: Problems
+) -> None:
+    """Advice on the first '6 mm' by which a step says that parts stand out, where by finish.yaml no two of those that it
+    names do, or not on both sides; of how far one stands out to the front its thickness tells."""
+    kinds = any_of({word for part in parts for word in _words(part)})
+    for start, sentence in sentences(steps):
+        found = next(filter(None, (way.search(sentence) for way in _TOLD)), None)
+        if not found or _ELSE.search(sentence[max(0, found.start() - _NEAR) : found.end()]):
+            continue
+        words = {
+            one.casefold() for one in re.findall(rf"(?<![\w-])(?:{kinds})(?![\w-])", sentence, re.I)
+        }
+        named = [part for part in parts if words & _words(part)]
+        if len(named) < 2 or any(part.pieces > 1 for part in named):
+            continue
+        told_mm = float(found["long"]) * MM_PER_UNIT[found["unit"].casefold()]
+        both = bool(_BOTH.search(sentence))
+        if not _stand_out(named, told_mm, both):
+            sides = " on both sides" if both else ""
+            problems.add(
+                place_in(steps, start + found.start(), path),
+                "step-overhang-other",
+                said=said(found[0]),
+                sides=sides,
+            )
+            return
+
+
+def _words(part: Part) -> set[str]:
+    """As a text may speak of it: by its name, or by its last word, alone or as one of several."""
+    name = part.name.casefold()
+    last = name.split()[-1]
+    return {name, plural(name), last, plural(last)}
+
+
+def _stand_out(parts: Sequence[Part], told_mm: float, both: bool) -> bool:
+    """Whether an edge of one of two of the parts lies so far from the same edge of the other; where `both` ends are spoken
+    of, the left and the right one, or the upper and the lower."""
+    beyond = [_edges_mm(*two) for two in combinations(parts, 2)]
+    so_far = [
+        {edge for edge, by in enumerate(edges) if abs(abs(by) - told_mm) <= ROUNDED_MM}
+        for edges in beyond
+    ]
+    if not both:
+        forward = any(abs(part.thickness_mm - told_mm) <= ROUNDED_MM for part in parts)
+        return forward or any(so_far)
+    all_edges = set().union(*so_far)
+    return {0, 2} <= all_edges or {1, 3} <= all_edges
+
+
+def _edges_mm(one: Part, other: Part) -> Iterator[float]:
+    """How far apart their left, upper, right and lower edges are."""
+    bounds = zip(placed_part(one).bounds, placed_part(other).bounds, strict=True)
+    return (first - second for first, second in bounds)
