@@ -209,6 +209,11 @@ FIGURES: dict[str, Fault] = {
         "mend the step, or an 'outline' or 'at' there",
         Level.ADVICE,
     ),
+    "step-part-unknown": Fault(
+        "the step speaks of {said}, and no part in finish.yaml is called so",
+        "{mend}",
+        Level.ADVICE,
+    ),
     "step-part-twice": Fault(
         "the step names {part} twice{other}",
         "name each part once",

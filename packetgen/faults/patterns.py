@@ -350,6 +350,21 @@ PATTERNS: dict[str, Fault] = {
         "write {name}",
         Level.ADVICE,
     ),
+    "title-told-near": Fault(
+        "here stands {said}, and no pattern of the series is called so",
+        "write {near}, if that is meant",
+        Level.ADVICE,
+    ),
+    "patterns-told-other": Fault(
+        "here stands {said}, and the series has {has}",
+        "mend the number",
+        Level.ADVICE,
+    ),
+    "cloth-told-other": Fault(
+        "here stands {said}, and {cloth} is offered in {own}",
+        "mend the word, or 'cloths' in pattern.yaml",
+        Level.ADVICE,
+    ),
     "number-told-other": Fault(
         "here stands {told}, and {name} is {number} on {card}",
         "{mend}",

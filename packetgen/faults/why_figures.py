@@ -201,6 +201,11 @@ WHY_FIGURES: dict[str, Why] = {
         "another by their outlines and places: one of them was changed, or the step.",
         "Let both say the same; or lay the advice aside where the step measures something else.",
     ),
+    "step-part-unknown": Why(
+        "A step works on a part by a name that none of the piece's parts has: it was given another name since, or the step is "
+        "another piece's. A stitcher looks for it on the template page.",
+        "Name the part as finish.yaml does; or lay the advice aside where something else is meant.",
+    ),
     "step-part-twice": Why(
         "A step names a part twice side by side, or saws or cuts out parts one by one, and one of them stands there twice while "
         "another is missing.",

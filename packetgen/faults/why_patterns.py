@@ -430,6 +430,21 @@ WHY_PATTERNS: dict[str, Why] = {
         "A stitcher who looks it up in the key finds no such name.",
         "Write the name as the card has it; where other words are meant, lay the advice aside.",
     ),
+    "title-told-near": Why(
+        "A text of yours names something with a capital that is a title of this series but for one word. A buyer would look for "
+        "that pattern.",
+        "Write the title as pattern.yaml has it; or lay the advice aside where something else is called so.",
+    ),
+    "patterns-told-other": Why(
+        "The welcome or a notice tells how many patterns the series has, those to come with them, and it has another number: "
+        "one was added or taken out since.",
+        "Mend the number; or lay the advice aside where other patterns are counted.",
+    ),
+    "cloth-told-other": Why(
+        "A text of this pattern speaks of a colour of one of its cloths that the pattern is not offered in, so that what it says "
+        "of light and dark is not so on the cloth that is bought.",
+        "Name the colour that pattern.yaml has; or lay the advice aside where the other is only compared.",
+    ),
     "number-told-other": Why(
         "A text of yours names a colour with its number, and on no thread card of the pattern that colour has this number: "
         "it may have been renumbered since. Stitchers read it beside the key.",

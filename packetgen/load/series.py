@@ -25,6 +25,7 @@ from packetgen.load.shape_series import SERIES
 from packetgen.load.sure import all_sure, sure
 from packetgen.load.titles import title_in
 from packetgen.load.told_days import complain_of_told_days
+from packetgen.load.told_titles import complain_of_told_titles
 from packetgen.load.values import Filled, Given
 from packetgen.load.words import offer, said, shown
 from packetgen.model import Pace, Series, ThreadSet, ToCome
@@ -125,6 +126,9 @@ def load_series(
         laid_aside=aside,
     )
     complain_of_told_days(series, path, problems)
+    said_in = [one.value for one in filled.each("notices") if one.value is not None]
+    told_in = [(one["text"], one.place_of("text")) for one in said_in]
+    complain_of_told_titles(series, path, told_in, problems)
     return series
 
 

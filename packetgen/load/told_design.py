@@ -5,8 +5,8 @@ from collections.abc import Sequence
 
 from packetgen.diagnostics import Problems, place_in
 from packetgen.load.number_words import COUNTED, counted_number
-from packetgen.load.prose_words import sentences
-from packetgen.load.words import said
+from packetgen.load.prose_words import any_of, sentences
+from packetgen.load.words import said, shown
 from packetgen.model import BARE, ClothOption, Pattern
 from packetgen.nouns import listed
 
@@ -106,15 +106,30 @@ def _look_at_kinds(text: str, path: str, pattern: Pattern, problems: Problems) -
 def _look_at_cloths(
     text: str, path: str, cloths: Sequence[ClothOption], problems: Problems
 ) -> None:
-    """Whether a cloth of the pattern is of '16-count', or is worked 'over two threads'. What an author did before, or
+    """Whether a cloth of the pattern is of '16-count', or called 'Wren Linen 16', or in such a colour, or is worked 'over two
+    threads'. What an author did before, or
     others may do, is let be."""
     counts = {round(option.cloth.count_per_inch) for option in cloths}
     of_stitches = {round(option.cloth.count_per_inch / option.over) for option in cloths}
     overs = {option.over for option in cloths}
+    named = _by_name(cloths)
+    colours = _not_offered(cloths)
     for start, sentence in sentences(text):
         if _OTHERWISE.search(sentence):
             continue
         count, over = _COUNT.search(sentence), _OVER.search(sentence)
+        called = next(filter(None, (form.search(sentence) for form in named)), None)
+        other = colours.search(sentence)
+        if other:
+            colour = (other["colour"] or other["alone"]).casefold()
+            option = next(one for one in cloths if colour in map(str.casefold, one.cloth.colours))
+            own = dict.fromkeys(one.colour.name for one in cloths if one.cloth is option.cloth)
+            facts = {"said": said(other[0]), "cloth": shown(option.cloth.name)}
+            facts["own"] = listed(tuple(map(said, own)))
+            place = place_in(text, start + other.start(), path)
+            problems.add(place, "cloth-told-other", **facts)
+            return
+        count = called or count
         if count and int(count["count"]) not in counts | of_stitches:
             facts = {"said": said(count[0]), "own": listed(tuple(map(str, sorted(counts))))}
             problems.add(place_in(text, start + count.start(), path), "count-told-none", **facts)
@@ -123,3 +138,27 @@ def _look_at_cloths(
             facts = {"said": said(over[0]), "own": listed(tuple(map(str, sorted(overs))))}
             problems.add(place_in(text, start + over.start(), path), "over-told-other", **facts)
             return
+
+
+def _by_name(cloths: Sequence[ClothOption]) -> list[re.Pattern[str]]:
+    """Find 'Wren Linen 28', of cloths whose own name ends in a count."""
+    names = {
+        found[1] for one in cloths if (found := re.fullmatch(r"(.*\D)\s+\d\d", one.cloth.name))
+    }
+    return [
+        re.compile(rf"\b{re.escape(name)}\s+(?P<count>\d\d)(?!\d)", re.IGNORECASE | re.ASCII)
+        for name in sorted(names)
+    ]
+
+
+def _not_offered(cloths: Sequence[ClothOption]) -> re.Pattern[str]:
+    """Finds 'on the chaff aida' and 'on evening mist', of colours that cloths of the pattern have besides those in which it is
+    offered."""
+    offered = {one.colour.name.casefold() for one in cloths}
+    others = {name.casefold() for one in cloths for name in one.cloth.colours} - offered
+    several = any_of(name for name in others if " " in name)
+    return re.compile(
+        rf"\bon\s+(?:the\s+)?(?:(?P<colour>{any_of(others)})\s+(?:aida|linen|evenweave|cloth|fabric|ground)\b"
+        rf"|(?P<alone>{several})(?![\w-]))",
+        re.IGNORECASE,
+    )

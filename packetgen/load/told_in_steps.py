@@ -35,6 +35,7 @@ from packetgen.load.told_steps import complain_of_told_steps
 from packetgen.load.told_templates import complain_of_told_templates
 from packetgen.load.told_times import complain_of_told_times
 from packetgen.load.told_ways import complain_of_told_cleaning, complain_of_told_trim
+from packetgen.load.unknown_parts import complain_of_unknown_part
 from packetgen.load.unsaid_part import complain_of_unsaid_hardware, complain_of_unsaid_part
 from packetgen.load.values import Filled
 from packetgen.load.words import said
@@ -110,6 +111,7 @@ def complain_of_steps(
         if not any(one.code in STANDS_OTHERWISE and one.place.path == own for one in problems):
             complain_of_told_joints(parts, steps, path, problems)
             complain_of_told_overhangs(parts, steps, path, problems)
+        complain_of_unknown_part(filled, parts, hardware_names(filled), steps, path, problems)
         complain_of_part_twice(parts, steps, path, problems)
         complain_of_told_templates(parts, steps, path, problems)
         outline = filled["panel"]["outline"] if filled["panel"] is not None else None

@@ -109,7 +109,7 @@ def _joints(parts: Sequence[Part], steps: str) -> Iterator[_Joint]:
             continue
         for found in through.finditer(sentence):
             each = (numbers[found[one].casefold()] for one in ("part", "other"))
-            for number, other_number in product(*each):
+            for number, other_number in _pairs(*each):
                 yield _Joint(number, other_number, start + found.start("part"), found["onto"])
         for found in _JOINED.finditer(sentence):
             other = names.search(found["onto"])
@@ -126,14 +126,19 @@ def _joints(parts: Sequence[Part], steps: str) -> Iterator[_Joint]:
             edges = [f"the {edge} edge of" for edge in corner.groups()] if corner else []
             for part in names.finditer(found["what"]):
                 at = start + found.start("what") + part.start()
-                joined = product(numbers[part[0].casefold()], others)
+                joined = _pairs(numbers[part[0].casefold()], others)
                 for (one, number), onto in product(joined, (found["onto"][: other.end()], *edges)):
                     yield _Joint(one, number, at, onto)
             # 'and the foot on the lower edge', of the same part.
             if more := at_edge.search(sentence, rest):
                 at = start + more.start("part")
-                for one, number in product(numbers[more["part"].casefold()], others):
+                for one, number in _pairs(numbers[more["part"].casefold()], others):
                     yield _Joint(one, number, at, f"{more['onto']} of")
+
+
+def _pairs(some: tuple[int, ...], others: tuple[int, ...]) -> Iterator[tuple[int, int]]:
+    """Each with each; of 'the rims on the pots' nobody can tell which goes on which."""
+    return product(some, others) if 1 in (len(some), len(others)) else iter(())
 
 
 def _numbers(parts: Sequence[Part]) -> dict[str, tuple[int, ...]]:
