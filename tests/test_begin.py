@@ -455,6 +455,23 @@ def test_what_was_answered_is_shown_and_can_be_answered_otherwise(asked):
     assert (grid.width, grid.height) == (22, 24)
 
 
+@pytest.mark.parametrize(
+    ("across", "down", "size"),
+    [(("22 x 20",), (), (22, 20)), (("22×20",), (), (22, 20)), (("22",), ("20",), (22, 20))],
+)
+def test_width_and_height_may_be_answered_at_once(asked, across, down, size):
+    said = asked("2027-05-01", "Hazel Floss", *across, *down, words=NEW)
+    assert said.count("And how many high") == len(down)
+    grid = found_in(Path("content")).series[0].patterns[0].grid
+    assert (grid.width, grid.height) == size
+
+
+def test_a_height_that_is_none_is_asked_for_again(asked):
+    said = asked("2027-05-01", "Hazel Floss", "22 x tall", "22 x 900", "22 x 20", words=NEW)
+    assert "'tall' is no whole number" in said
+    assert "900 is too large" in said
+
+
 def test_a_question_that_takes_yes_or_no_says_so(asked):
     said = asked("2027-05-01", "", "", "", words=NEW, last=("perhaps", "YES"))
     assert "Error: answer y for yes, or n for no\nWrite it [Y/n]: YES\nWritten:" in said

@@ -22,6 +22,7 @@ from packetgen.load.references import offered_of, resolve
 from packetgen.model import Colour, Content
 from packetgen.pipeline import proof
 from tests import (
+    wrong_input_aligned,
     wrong_input_bounds,
     wrong_input_calendar,
     wrong_input_charts,
@@ -57,6 +58,7 @@ from tests.content_builder import (
 from tests.wrong_input_case import as_usual
 
 CASES = (
+    *wrong_input_aligned.CASES,
     *wrong_input_bounds.CASES,
     *wrong_input_calendar.CASES,
     *wrong_input_files.CASES,

@@ -111,6 +111,25 @@ CASES = (
         },
         "finishes/shelf/steps.md:2:43: advice: the step says 'four long screws', and of 'wood screw' there are 2 to buy; mend the number here, or 'pieces' under 'hardware' in finish.yaml",
     ),
+    *(
+        Case(
+            f"screws of more than there are: {words}",
+            {
+                FINISH: TINY[FINISH]
+                + "hardware:\n  - {name: wood screw, pieces: 4, size: 3 × 16 mm}\n",
+                "finishes/shelf/steps.md": f"1. Saw the wood.\n2. Fix it with {words}.\n",
+            },
+            *[
+                f"finishes/shelf/steps.md:2:16: advice: the step says '{words}', and of 'wood screw' there are 4 to buy; mend the number here, or 'pieces' under 'hardware' in finish.yaml"
+            ]
+            * told,
+        )
+        for words, told in (
+            ("two of the six screws", 1),
+            ("2 of the 6 screws", 1),
+            ("two of the four screws", 0),
+        )
+    ),
     Case(
         "a part that the steps still call by its old name",
         also("0,120 120,120 120,140 0,140", "0,0")
@@ -131,7 +150,7 @@ CASES = (
             )
             .replace(_PANEL, "outline: 10,20 110,20 110,110 10,110")
         },
-        "finishes/shelf/finish.yaml:4:12: advice: below 22 % of the panel there is no wood; write 10,60 110,60 110,150 10,150 if it was measured from the corner of 'back': corners are those in the drawing of the whole",
+        "finishes/shelf/finish.yaml:4:12: advice: below 22 % of the panel there is no wood; write 10,60 110,60 110,150 10,150 if it was measured from the corner of 'back': corners are those in the drawing of the whole; or at: 0,5 for 'back'",
     ),
     Case(
         "a panel measured from the corner of a board that a rail lies above",

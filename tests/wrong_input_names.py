@@ -456,6 +456,79 @@ CASES = (
         "series/garden-year/fern/chart.txt:1:6: advice: '07' is fern of Moss Stranded, and no line of the key has that thread; name one of the key, or take it out",
     ),
     Case(
+        "a designer whose name is spelt otherwise than her id",
+        {PATTERN: ("designer: alder", "designer: wren-alder")}
+        | {
+            SERIES: TINY[SERIES]
+            .replace("alder\n    name: Wren Alder", "wren-alder\n    name: Wren Aldr")
+            .replace("designer: alder", "designer: wren-alder")
+        },
+        "series/garden-year/series.yaml:10:11: advice: the name 'Wren Aldr' and the id 'wren-alder' are spelt nearly alike; mend the one that is wrong; the name stands on every page",
+    ),
+    *(
+        Case(
+            f"a title in the welcome that is nearly one: {words}",
+            {"series/garden-year/welcome.md": f"Begin with {words} in May.\n"},
+            *[
+                f"series/garden-year/welcome.md:1:{column}: advice: here stands '{words.strip('*')}', and no pattern of the series is called so; write 'Fern by the Tap', if that is meant"
+            ]
+            * bool(column),
+        )
+        for words, column in (
+            ("Fern by the Tub", 12),
+            ("*Rose by the Tap*", 13),
+            ("Fern by the Tap", 0),
+            ("The Fern by the Tap", 0),
+        )
+    ),
+    Case(
+        "a title in a notice that is nearly one",
+        {SERIES: ("text: The linen is back.", "text: Fern by the Tree is ready.")},
+        "series/garden-year/series.yaml:18:44: advice: here stands 'Fern by the Tree', and no pattern of the series is called so; write 'Fern by the Tap', if that is meant",
+    ),
+    *(
+        Case(
+            f"another number of patterns in the welcome: {words}",
+            {"series/garden-year/welcome.md": f"{words} for your wall.\n"},
+            *[
+                f"series/garden-year/welcome.md:1:{told.partition(' ')[0]}: advice: here stands '{told.partition(' ')[2]}', and the series has 2 patterns; mend the number"
+            ]
+            * bool(told),
+        )
+        for words, told in (
+            ("All three designs are", "1 All three designs"),
+            ("Here are the 3 small patterns", "10 the 3 small patterns"),
+            ("Each of the two patterns is", ""),
+            ("One of the three designs is", "1 One of the three designs"),
+        )
+    ),
+    *(
+        Case(
+            f"a cloth in the notes that the pattern is not on: {words}",
+            {f"{FERN}/stitching.md": f"{words}, begin in the middle.\n"},
+            *[f"series/garden-year/fern/stitching.md:1:{told}"] * bool(told),
+        )
+        for words, told in (
+            ("On the frost evenweave", ""),
+            ("On Hopsack 28", ""),
+            (
+                "On Hopsack 32",
+                "4: advice: here stands 'Hopsack 32', and the cloths of this pattern are of 28 to the inch; mend the number, or add that cloth to 'cloths' in pattern.yaml",
+            ),
+            (
+                "On the oatmeal evenweave",
+                "1: advice: here stands 'On the oatmeal evenweave', and Hopsack 28 is offered in 'frost'; mend the word, or 'cloths' in pattern.yaml",
+            ),
+        )
+    ),
+    Case(
+        "a month misspelt in the welcome",
+        {
+            "series/garden-year/welcome.md": "It hangs from Septmber to May, in August and on Sundays.\n"
+        },
+        "series/garden-year/welcome.md:1:15: advice: 'Septmber' is no month and no day of the week; did you mean September?",
+    ),
+    Case(
         "a colour misspelt beside its number in the notes",
         {f"{FERN}/stitching.md": "Fill it with brik (E2), then K4 peat.\n"},
         "series/garden-year/fern/stitching.md:1:14: advice: here stands 'brik', and 'E2' of Moss Stranded is called 'brick'; write 'brick'",

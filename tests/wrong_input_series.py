@@ -261,7 +261,7 @@ CASES = (
         "a pattern copied for the next, with a title of its own",
         {**next_to_fern("title: Fern by the Tap", "title: Ivy by the Tap"), **AND_IVY},
         "series/garden-year/ivy/pattern.yaml:1:1: advice: chart and key are the very same as those of 'Fern by the Tap'; draw one of the two anew, or bring it in with packetgen bring",
-        "series/garden-year/ivy/pattern.yaml:3:8: advice: 'about', 'story.md' and 'stitching.md' are those of 'Fern by the Tap', word for word; write for each of the two what is so of it",
+        "series/garden-year/ivy/pattern.yaml:3:8: advice: 'about', 'story.md' and 'stitching.md' are those of 'Fern by the Tap', word for word (line 3 of fern/pattern.yaml); write for each of the two what is so of it",
         "series/garden-year/ivy/pattern.yaml:25:34: advice: this is the very address of 'Fern by the Tap'; write that of this pattern",
     ),
     Case(
@@ -271,7 +271,7 @@ CASES = (
             **AND_IVY,
             f"{IVY}/chart.txt": TINY[CHART].replace("rrbb", "rbbb", 1),
         },
-        "series/garden-year/ivy/story.md:1:1: advice: 'story.md', 'stitching.md' and 'occasion' are those of 'Fern by the Tap', word for word; write for each of the two what is so of it",
+        "series/garden-year/ivy/story.md:1:1: advice: 'story.md', 'stitching.md' and 'occasion' are those of 'Fern by the Tap', word for word (line 1 of fern/story.md); write for each of the two what is so of it",
     ),
     Case(
         "the shop's address of the pattern that was copied",
@@ -285,7 +285,7 @@ CASES = (
             **AND_IVY,
             f"{IVY}/story.md": "An ivy.\n",
         },
-        "series/garden-year/ivy/pattern.yaml:3:8: advice: 'about', 'stitching.md' and 'occasion' are those of 'Fern by the Tap', word for word; write for each of the two what is so of it",
+        "series/garden-year/ivy/pattern.yaml:3:8: advice: 'about', 'stitching.md' and 'occasion' are those of 'Fern by the Tap', word for word (line 3 of fern/pattern.yaml); write for each of the two what is so of it",
     ),
     Case(
         "an order without its commas",

@@ -133,7 +133,7 @@ CASES = (
     Case(
         "a rail and a back that are rectangles, and a roof, sawn by templates",
         and_parts(
-            '  - {name: roof, outline: "0,20 50,0 100,20", at: "0,-20", thickness: 6 mm, paint: sage, coats: 2}\n'
+            '  - {name: roof, outline: "0,20 25,0 50,20", at: "25,-20", thickness: 6 mm, paint: sage, coats: 2}\n'
             '  - {name: rail, outline: "0,0 100,0 100,10 0,10", at: "0,100", thickness: 6 mm, paint: sage, coats: 2}\n'
         )
         | steps("Saw the roof, the back and the rail by their templates, and paint all three."),
@@ -232,7 +232,11 @@ CASES = (
         {
             FINISH: TINY[FINISH].replace(
                 "paints:\n",
-                RAIL.replace("rail", "foot").replace("0,110", "0,95") + RAIL + "paints:\n",
+                RAIL.replace("rail", "foot")
+                .replace("0,110", "0,95")
+                .replace("120,0 120,20", "50,0 50,20")
+                + RAIL
+                + "paints:\n",
             )
         }
         | {STEPS: "1. Saw the back, the rail and the foot.\n2. Paint both parts.\n"},

@@ -1,5 +1,6 @@
 """What `packetgen begin` asks an author: by options, or on a terminal one question after the other."""
 
+import re
 from dataclasses import dataclass, field
 from pathlib import Path
 from typing import TYPE_CHECKING, Any, TypeVar
@@ -17,8 +18,9 @@ if TYPE_CHECKING:
 Value = TypeVar("Value")
 if TYPE_CHECKING:
     Words = click.ParamType[str]
+    Numbers = click.ParamType[tuple[int, ...]]
 else:  # in older versions it does not say of what
-    Words = click.ParamType
+    Words = Numbers = click.ParamType
 
 
 class Answer(Words):
@@ -78,6 +80,16 @@ def _unless(wrong: str, value: str) -> str:
     if wrong:
         raise click.BadParameter(wrong)
     return value
+
+
+class Sides(Numbers):
+    """'56', or '56 x 72' of who answers two questions at once."""
+
+    name = "stitches"
+
+    def convert(self, value: object, param: object, ctx: object) -> tuple[int, ...]:
+        sides = re.split(r"\s*[x×]\s*|\s+by\s+", str(value).strip(), maxsplit=1, flags=re.I)
+        return tuple(STITCHES.convert(side, None, None) for side in sides)
 
 
 SERIES, DESIGNER = Answer("the series' title"), Answer("the designer's name")
@@ -192,8 +204,7 @@ def size_for(
         if given.asks and not (given.wide and given.high):
             say(f"{room}.")
     while True:
-        wide = given.or_asked(given.wide, _WIDE, STITCHES, usual[0])
-        high = given.or_asked(given.high, _HIGH, STITCHES, usual[1])
+        wide, high = _sides(given, usual)
         if series is None or has_room_for((wide, high), series):
             return wide, high
         file = (given.content / series.finish.place.path).as_posix()
@@ -202,6 +213,19 @@ def size_for(
         if not given.asks or (given.wide and given.high):
             raise click.UsageError(f"{wrong}: {right}; nothing was written")
         say(f"{wrong}: {right}.")
+
+
+def _sides(given: Given, usual: tuple[int, int]) -> tuple[int, int]:
+    wide, high = given.wide, given.high
+    if wide is None and given.asks:
+        given.answered.setdefault(_WIDE, usual[0])
+        sides = given.asked(_WIDE, Sides(), None)
+        given.answered.update(zip((_WIDE, _HIGH), sides, strict=False))
+        wide, high = sides[0], high or (sides[1] if len(sides) > 1 else None)
+    return (
+        usual[0] if wide is None else wide,
+        given.or_asked(high, _HIGH, STITCHES, usual[1]),
+    )
 
 
 def one_of(

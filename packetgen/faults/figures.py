@@ -390,7 +390,7 @@ FIGURES: dict[str, Fault] = {
     ),
     "panel-over-gap": Fault(
         "below {share} % of the panel there is no wood",
-        "{mend} if it was measured from the corner of {part}: corners are those in the drawing of the whole",
+        "{mend} if it was measured from the corner of {part}: corners are those in the drawing of the whole{other}",
         Level.ADVICE,
     ),
     "panel-beside-board": Fault(

@@ -350,6 +350,11 @@ PATTERNS: dict[str, Fault] = {
         "write {name}",
         Level.ADVICE,
     ),
+    "designer-name-near": Fault(
+        "the name {name} and the id {id} are spelt nearly alike",
+        "mend the one that is wrong; the name stands on every page",
+        Level.ADVICE,
+    ),
     "title-told-near": Fault(
         "here stands {said}, and no pattern of the series is called so",
         "write {near}, if that is meant",
@@ -371,7 +376,7 @@ PATTERNS: dict[str, Fault] = {
         Level.ADVICE,
     ),
     "texts-copied": Fault(
-        "{what} {are} of {other}, word for word",
+        "{what} {are} of {other}, word for word ({where})",
         "write for each of the two what is so of it",
         Level.ADVICE,
     ),

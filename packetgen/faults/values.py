@@ -164,6 +164,9 @@ VALUES: dict[str, Fault] = {
     "prose-no-day": Fault(
         "{day} is no day: {hint}", "look once more at your calendar", Level.ADVICE
     ),
+    "prose-day-misspelt": Fault(
+        "{said} is no month and no day of the week", "did you mean {near}?", Level.ADVICE
+    ),
     "prose-weekday": Fault("{day} is a {weekday}", "mend the weekday or the day", Level.ADVICE),
     "prose-link-open": Fault(
         "the link that opens with {link} is not closed, so its signs are printed",

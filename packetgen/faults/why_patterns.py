@@ -430,6 +430,11 @@ WHY_PATTERNS: dict[str, Why] = {
         "A stitcher who looks it up in the key finds no such name.",
         "Write the name as the card has it; where other words are meant, lay the advice aside.",
     ),
+    "designer-name-near": Why(
+        "The id of a designer is mostly made from her name, and the two differ by a letter or two, so that one of them is "
+        "misspelt.",
+        "Mend it; or lay the advice aside in series.yaml where the two are meant so.",
+    ),
     "title-told-near": Why(
         "A text of yours names something with a capital that is a title of this series but for one word. A buyer would look for "
         "that pattern.",

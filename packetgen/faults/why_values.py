@@ -224,6 +224,10 @@ WHY_VALUES: dict[str, Why] = {
         "A text names a day that its month has not, as 31 June.",
         "Correct the day or the month.",
     ),
+    "prose-day-misspelt": Why(
+        "A word with a capital is the name of a month or of a day of the week but for a letter or two.",
+        "Mend it; or lay the advice aside where it is the name of somebody or something else.",
+    ),
     "prose-weekday": Why(
         "A text names a day with its weekday and year, and by the calendar it is another weekday; readers would not know which of "
         "the two to believe.",

@@ -5,7 +5,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 from urllib.parse import urlsplit
 
-from packetgen.diagnostics import Place, Problems
+from packetgen.diagnostics import Place, Problems, seen_from
 from packetgen.load.examples import example_charts, is_example
 from packetgen.load.words import listed, said
 from packetgen.model import Daisy, Fraction, Knot, Line, Pattern
@@ -42,7 +42,9 @@ def complain_of_copies(patterns: Sequence[Pattern], examples: Problems, problems
             are = "is that" if len(names) == 1 else "are those"
             what = listed(names, "and")
             place = _place_of(pattern, names[0])
-            problems.add(place, "texts-copied", what=what, are=are, other=said(other.title))
+            where = seen_from(place, _place_of(other, names[0]))
+            facts = {"what": what, "are": are, "other": said(other.title), "where": where}
+            problems.add(place, "texts-copied", **facts)
 
 
 def complain_of_counters(patterns: Sequence[Pattern], problems: Problems) -> None:

@@ -1,12 +1,16 @@
 """The designers of a series."""
 
+import unicodedata
 from collections.abc import Mapping
+from difflib import SequenceMatcher
 
 from packetgen.diagnostics import Problems
 from packetgen.load.once import Once
 from packetgen.load.values import Filled
+from packetgen.load.words import said
 from packetgen.model import Designer, Link, Sells
 
+_ALIKE = 0.9  # of the letters: our own choice
 # Each by her id; None for one that could not be read.
 Designers = dict[str, Designer | None]
 
@@ -27,12 +31,27 @@ def read_designers(
         name = one["id"]
         repeated |= once.again(name, one.place_of("id"))
         if one["name"]:
+            _look_at_name(one, problems)
             called[one["name"].casefold()] = name
         designers[name] = _designer(one) if given.whole else None
     lost = any(one.value is None or one.value["id"] is None for one in series.each("designers"))
     if lost or repeated:
         return None, called  # which id is missing nobody can tell; of two alike one may be it
     return designers, called
+
+
+def _look_at_name(one: Filled, problems: Problems) -> None:
+    """Advice where the name and the id made from it are spelt nearly alike."""
+    name, of_id = _letters(one["name"]), _letters(one["id"])
+    if name != of_id and SequenceMatcher(None, name, of_id).ratio() >= _ALIKE:
+        facts = {"name": said(one["name"]), "id": said(one["id"])}
+        problems.add(one.place_of("name"), "designer-name-near", **facts)
+
+
+def _letters(text: str) -> str:
+    """Without accents, spaces and hyphens."""
+    plain = unicodedata.normalize("NFKD", text.casefold())
+    return "".join(one for one in plain if one.isalnum())
 
 
 def _designer(one: Filled) -> Designer:

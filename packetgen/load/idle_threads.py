@@ -168,7 +168,9 @@ def _by_name(
     line: str, named: Collection[_Named], in_key: re.Pattern[str]
 ) -> list[tuple[int, str]]:
     """Those that the line names, and where: 'red' in 'jam red' of the key is none, nor what is only proposed."""
-    lower, found = line.casefold(), []
+    lower, found = line.casefold(), list[tuple[int, str]]()
+    if not any(thread.name in lower for thread in named):
+        return found
     of_key = [one.span() for one in in_key.finditer(line)]
     proposed = [(at, at + len(one)) for at, one in sentences(line) if _PROPOSED.search(one)]
     for thread in named:
@@ -184,7 +186,7 @@ def _with_names(
 ) -> list[tuple[int, str]]:
     """Numbers with their own name behind them, or before them and they between brackets."""
     found = []
-    for number in re.findall(r"\w+", line):
+    for number in dict.fromkeys(re.findall(r"\w+", line)):
         if number in threads:
             name = r"\s+".join(map(re.escape, threads[number][0].name.split()))
             behind = rf"\b{name}\s+\({re.escape(number)}\)"

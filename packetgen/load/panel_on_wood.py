@@ -3,7 +3,7 @@
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, replace
 
-from shapely import Point, Polygon, box, get_parts, unary_union
+from shapely import Point, Polygon, box, unary_union
 from shapely.affinity import translate
 from shapely.geometry.base import BaseGeometry
 
@@ -13,7 +13,7 @@ from packetgen.model import Outline, Part
 # Limits of what is told; all are our own choice. Pieces that stand apart fill a room so many times as large.
 _APART = 2
 _GAP = 0.02  # of a panel; less without wood below it is a groove
-_BOARD = 0.5  # of a panel, that its board has below it
+_BOARD = 0.2  # of a panel, that its board has below it, and twice as much as any other part
 _MIDDLE_MM = 1  # a panel so near to the middle of its board is in it
 _NEXT_TO_NOTHING = 0.05  # of the panel, that a board in centimetres lies below
 LARGE = 3  # times the panel: no wood round it is larger in both
@@ -144,16 +144,30 @@ def over_gap(panel: Outline, parts: Sequence[Part]) -> tuple[int, float] | None:
 
 
 def beyond_board(panel: Outline, parts: Sequence[Part]) -> tuple[int, float] | None:
-    """The number of the one part that half of a panel lies on at least, where beside it there is no wood below a share of
-    the panel; and that share. What parts enclose counts as wood."""
+    """The number of the one part that a panel lies on, where beside it there is no wood below a share of
+    the panel; and that share."""
     shape, shares = Polygon(panel), shares_below(panel, parts)
     board = max(range(len(parts)), key=lambda number: shares[number])
     wood = unary_union([placed_part(part).buffer(ROUNDED_MM) for part in parts])
-    filled = unary_union([Polygon(one.exterior) for one in get_parts(wood)])
-    bare = shape.difference(filled).area / shape.area
-    if bare < _GAP or shares[board] < _BOARD or parts[board].pieces > 1:
+    bare = shape.difference(wood).area / shape.area
+    others = [share for number, share in enumerate(shares) if number != board]
+    is_board = shares[board] >= max(_BOARD, 2 * max(others, default=0.0))
+    if bare < _GAP or not is_board or parts[board].pieces > 1:
         return None
     return board, bare
+
+
+def place_below(panel: Outline, part: Part) -> tuple[float, float] | None:
+    """The 'at' with which a part has a panel within it, and in its middle in the directions in which it is moved; None where
+    it is smaller."""
+    at = []
+    for corners, own, place in zip(zip(*panel), zip(*part.outline), part.at_mm, strict=True):
+        first, last, begins, ends = min(corners), max(corners), min(own), max(own)
+        if ends - begins < last - first:
+            return None
+        within = place + begins - ROUNDED_MM <= first and last <= place + ends + ROUNDED_MM
+        at.append(place if within else (first + last - begins - ends) / 2)
+    return at[0], at[1]
 
 
 def in_cm(panel: Outline, parts: Sequence[Part]) -> int | None:

@@ -11,6 +11,7 @@ from packetgen.load.panel_on_wood import (
     in_cm,
     lies_on,
     over_gap,
+    place_below,
 )
 from packetgen.load.parts_aligned import complain_of_alignment
 from packetgen.load.parts_together import complain_of_parts, has_place
@@ -23,7 +24,6 @@ from packetgen.load.piece_words import (
     sides_of,
     size_said,
 )
-from packetgen.load.placed_parts import ROUNDED_MM
 from packetgen.load.values import Filled
 from packetgen.load.words import said
 from packetgen.model import Outline, Part
@@ -92,8 +92,10 @@ def _look_at_middle(filled: Filled, parts: tuple[Part, ...], problems: Problems)
     panel, outline = filled["panel"], filled["panel"]["outline"]
     if gap := over_gap(outline, parts):
         part, share = parts[gap[0]], max(1, round(100 * gap[1]))
-        facts = {"share": share, "mend": _moved(outline, part)}
-        problems.add(panel.place_of("outline"), "panel-over-gap", part=said(part.name), **facts)
+        at = place_below(outline, part)
+        facts = {"share": share, "mend": _moved(outline, part), "part": said(part.name)}
+        facts["other"] = f"; or at: {point_said(at)} for {facts['part']}" if at else ""
+        problems.add(panel.place_of("outline"), "panel-over-gap", **facts)
     elif bare := beyond_board(outline, parts):
         _board_beside(filled, parts, *bare, problems)
     elif across := across_parts(outline, parts):
@@ -111,38 +113,16 @@ def _look_at_middle(filled: Filled, parts: tuple[Part, ...], problems: Problems)
 def _board_beside(
     filled: Filled, parts: tuple[Part, ...], number: int, share: float, problems: Problems
 ) -> None:
-    """Where it is large enough, its 'at' that has the panel in its middle is the cure."""
-    panel, part, own = (
-        filled["panel"],
-        parts[number],
-        [one.value for one in filled.each("parts")][number],
-    )
-    left, top = (min(side) for side in zip(*panel["outline"]))
-    sides, extent = sides_of(panel), extent_of(part.outline)
+    part, own = parts[number], [one.value for one in filled.each("parts")][number]
     facts = {"share": max(1, round(100 * share)), "part": said(part.name)}
-    beyond = [large < side for large, side in zip(extent, sides, strict=True)]
-    if any(beyond):
-        facts["mend"] = (
-            f"it is {size_said(extent)}, and the panel {size_said(sides)}: mend one of the two"
-        )
-        problems.add(own.place_of("outline"), "panel-beside-board", **facts)
-        return
-    begins = [min(side) for side in zip(*part.outline)]
-    middle = [
-        first + (side - large) / 2 - begin
-        for first, side, large, begin in zip((left, top), sides, extent, begins, strict=True)
-    ]
-    inside = [
-        first + ROUNDED_MM >= at + begin and first + side <= at + begin + large + ROUNDED_MM
-        for first, side, at, begin, large in zip(
-            (left, top), sides, part.at_mm, begins, extent, strict=True
-        )
-    ]
-    at = [
-        one if keep else other for one, other, keep in zip(part.at_mm, middle, inside, strict=True)
-    ]
-    facts["mend"] = f"write at: {point_said(at)}, or move the panel"
-    problems.add(own.place_of("at" if has_place(own) else "name"), "panel-beside-board", **facts)
+    if at := place_below(filled["panel"]["outline"], part):
+        place = own.place_of("at" if has_place(own) else "name")
+        facts["mend"] = f"write at: {point_said(at)}, or move the panel"
+    else:
+        place, sizes = own.place_of("outline"), (extent_of(part.outline), sides_of(filled["panel"]))
+        of_part, of_panel = map(size_said, sizes)
+        facts["mend"] = f"it is {of_part}, and the panel {of_panel}: mend one of the two"
+    problems.add(place, "panel-beside-board", **facts)
 
 
 def _moved(outline: Outline, part: Part) -> str:

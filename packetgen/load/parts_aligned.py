@@ -6,8 +6,6 @@ from collections import Counter
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
-from shapely import Polygon, unary_union
-
 from packetgen.diagnostics import Problems
 from packetgen.load.piece_words import extent_of, mm_said, point_said, size_said
 from packetgen.load.placed_parts import ROUNDED_MM, Bounds, placed_part
@@ -118,13 +116,19 @@ def _alone_or_together(
 ) -> Iterator[tuple[int | str | None, Bounds]]:
     """The bounds of the panel, under None, of each part that is the only one of its kind, under its number, and of all
     slats or posts together."""
-    yield None, Polygon(panel).bounds
+    yield None, _round([(*map(min, zip(*panel)), *map(max, zip(*panel)))])
     kinds = Counter(map(_kind, parts))
     for kind, many in kinds.items():
         numbers = [number for number, part in enumerate(parts) if _kind(part) == kind]
-        of_kind = unary_union([placed_part(parts[number]) for number in numbers])
         if all(parts[number].pieces == 1 for number in numbers):
-            yield numbers[0] if many == 1 else kind, of_kind.bounds
+            of_kind = [placed_part(parts[number]).bounds for number in numbers]
+            yield numbers[0] if many == 1 else kind, _round(of_kind)
+
+
+def _round(bounds: Sequence[Bounds]) -> Bounds:
+    """What all of them take together."""
+    left, top, right, bottom = zip(*bounds, strict=True)
+    return min(left), min(top), max(right), max(bottom)
 
 
 def _kind(part: Part) -> str:

@@ -3,6 +3,7 @@
 import re
 from collections.abc import Collection, Iterator, Sequence
 from difflib import SequenceMatcher
+from functools import lru_cache
 
 from packetgen.diagnostics import Place, Problems
 from packetgen.load.words import said, shown
@@ -13,6 +14,8 @@ _ALIKE = 0.85  # of the letters, for what is believed to be the same name: our o
 _ENOUGH = 5  # letters of a name that stands beside its number: our own choice
 # Of a name that stands alone: 'old boot' is not 'old soot'. Our own choice.
 _MUCH_ALIKE, _LONG = 0.92, 10
+_NEAR = 16  # letters before a name, with its number among them
+_LONGER = 3  # letters more or less than the name has
 _ENDINGS = re.compile(r"(?:ies|e?s|['’]s|e?d|e?r|ing|ish|y|en|ly)?")
 
 
@@ -29,18 +32,29 @@ def complain_of_told_spellings(
         if colour.number in used
     }
     told: set[str] = set()
+    counts = sorted({name.count(" ") + 1 for name in sought})
+    names = {count: [name for name in sought if name.count(" ") + 1 == count] for count in counts}
+    least = min(map(len, sought), default=0) - 2  # letters that a misspelt name may lack
     for row, line in enumerate(text.split("\n"), 1):
-        for name, (number, card) in sought.items():
-            for start, phrase in _phrases(line, name.count(" ") + 1):
+        if len(line) < least:
+            continue
+        for count in counts:
+            for start, phrase in _phrases(line, count):
                 lower = phrase.casefold()
                 if lower in known or lower in told:
                     continue
-                beside = _beside(line, start, phrase, number)
-                if (beside or " " in name) and _misspells(lower, name, beside):
-                    told.add(lower)
-                    facts = {"number": said(number), "card": shown(card.name), "name": said(name)}
-                    place = Place(path, row, start + 1)
-                    problems.add(place, "colour-told-near", told=said(phrase), **facts)
+                for name in names[count]:
+                    number, card = sought[name]
+                    if _misspells(lower, name) and (
+                        _beside(line, start, phrase, number)
+                        or (len(name) >= _LONG and count > 1 and _ratio(lower, name) >= _MUCH_ALIKE)
+                    ):
+                        told.add(lower)
+                        facts = {"number": said(number), "card": shown(card.name)}
+                        place = Place(path, row, start + 1)
+                        facts |= {"name": said(name), "told": said(phrase)}
+                        problems.add(place, "colour-told-near", **facts)
+                        break
 
 
 def _phrases(line: str, count: int) -> Iterator[tuple[int, str]]:
@@ -56,19 +70,26 @@ def _phrases(line: str, count: int) -> Iterator[tuple[int, str]]:
 def _beside(line: str, start: int, phrase: str, number: str) -> bool:
     """Whether its number stands before the phrase, or behind it between brackets."""
     one, counts = re.escape(number), re.fullmatch(r"\d{1,2}", number)  # '12 white stitches'
-    before = not counts and re.search(rf"(?<![\w#]){one}\s+$", line[:start])
+    near = line[max(0, start - _NEAR) : start]
+    before = not counts and re.search(rf"(?<![\w#]){one}\s+$", near)
     return bool(before or re.match(rf"\s*\({one}\)", line[start + len(phrase) :]))
 
 
-def _misspells(phrase: str, name: str, beside: bool) -> bool:
+@lru_cache(maxsize=4096)
+def _misspells(phrase: str, name: str) -> bool:
     """Whether the words are another spelling of the name, and no other form of its words."""
-    alike, enough = (_ALIKE, _ENOUGH) if beside else (_MUCH_ALIKE, _LONG)
+    if abs(len(phrase) - len(name)) > _LONGER or (name[0] != phrase[0] and name[-1] != phrase[-1]):
+        return False  # nor looked at more closely: texts are long
     pairs = zip(phrase.split(), name.split(), strict=True)
     return (
-        len(name) >= enough
-        and SequenceMatcher(None, phrase, name).ratio() >= alike
+        len(name) >= _ENOUGH
+        and _ratio(phrase, name) >= _ALIKE
         and any(word != own and not _of_one(word, own) for word, own in pairs)
     )
+
+
+def _ratio(one: str, other: str) -> float:
+    return SequenceMatcher(None, one, other).ratio()
 
 
 def _of_one(word: str, own: str) -> bool:

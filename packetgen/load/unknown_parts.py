@@ -26,6 +26,8 @@ def complain_of_unknown_part(
 ) -> None:
     """Advice on the first 'the shelf' in a sentence on working wood where nothing of the piece is called so. `hardware` are the
     names of what is bought."""
+    if len(parts) < 2:
+        return  # steps may speak of more than is sawn
     texts = [hardware, filled["name"] or "", filled["about"] or "", *(part.name for part in parts)]
     texts += [one.value["name"] or "" for one in filled.each("keep_out") if one.value]
     known = {word for text in texts for word in re.findall(r"[^\W\d_]+", text.casefold())}
@@ -40,8 +42,14 @@ def complain_of_unknown_part(
         if found and _WORKED.search(sentence):
             names = tuple(dict.fromkeys(part.name for part in parts))
             near = nearest_of(found["part"], names)
-            more = f" and {len(names) - _SHOWN} more" if len(names) > _SHOWN else ""
-            there = f"its parts are {listed(tuple(map(said, names[:_SHOWN])), ',' if more else 'and')}{more}"
+            several = tuple(map(said, names[:_SHOWN]))
+            many = len(names) > _SHOWN
+            all_named = (
+                f"{', '.join(several)} and {len(names) - _SHOWN} more"
+                if many
+                else listed(several, "or")
+            )
+            there = f"name one of its parts: {all_named}"
             mend = f"did you mean {said(near)}? Else {there}" if near else there
             facts = {"said": said(found["part"]), "mend": mend}
             problems.add(

@@ -49,7 +49,7 @@ OF_ANY_FILE = (
 
 _ADDRESS = ("not-an-address", "address-scheme", "address-login", "address-host", "address-port")
 MARKDOWN = (
-    "prose-long", "prose-brackets", "prose-too-deep", "prose-picture", "prose-link-open", "prose-no-day", "prose-weekday",
+    "prose-long", "prose-brackets", "prose-too-deep", "prose-picture", "prose-link-open", "prose-no-day", "prose-weekday", "prose-day-misspelt",
     "prose-link-parted", "prose-list-sign", "prose-heading-lost", "prose-list-above", "prose-struck", "prose-bold-open", "prose-tag", *_ADDRESS, "not-a-mail-address",
 )  # fmt: skip
 _DAY = ("day-form", "year-range", "no-such-day")

@@ -39,6 +39,7 @@ _SERIES: Mapping[str, tuple[str, ...]] = {
     "thread_sets[].knot_strands": _STRANDS,
     "thread_sets[].daisy_strands": _STRANDS,
     "designers[].id": ("name-twice", "designer-idle"),
+    "designers[].name": ("designer-name-near",),
     "designers[].about": ("named-twice",),
     "reckoning.tail": ("needleful-short",),
     "reckoning.ease": ("ease-order",),

@@ -1,0 +1,153 @@
+"""Parts of a finishing piece that do not agree with one another, and what the author reads.
+
+The tiny piece gets more parts here: its panel is 100 mm wide, and all stand in the middle of it until one is changed.
+"""
+
+# ruff: noqa: E501 - the lines of output stand whole, as an author sees them
+
+from tests.content_builder import FINISH, TINY
+from tests.wrong_input_case import Case
+
+STEPS = "finishes/shelf/steps.md"
+_STEP = "1. Saw the back, the posts, the lid and the foot.\n2. {sentence}\n"
+
+
+def _part(name: str, outline: str, at: str) -> str:
+    return f'  - {{name: {name}, outline: "{outline}", at: "{at}", thickness: 8 mm, paint: sage, coats: 2}}\n'
+
+
+_AS_IT_IS = {
+    "back": ("0,0 120,0 120,120 0,120", "10,10"),
+    "left post": ("0,0 12,0 12,124 0,124", "0,10"),
+    "right post": ("0,0 12,0 12,124 0,124", "128,10"),
+    "lid": ("0,0 140,0 140,12 0,12", "0,0"),
+    "foot": ("0,0 140,0 140,10 0,10", "0,130"),
+}
+
+
+def _case(
+    slip: str,
+    *lines: str,
+    sentence: str = "Paint all as the table has it.",
+    panel: str = "20,20 120,20 120,120 20,120",
+    **changed: tuple[str, str],
+) -> Case:
+    parts = _AS_IT_IS | {name.replace("_", " "): part for name, part in changed.items()}
+    begins, ends = TINY[FINISH].index("parts:\n"), TINY[FINISH].index("paints:\n")
+    text = (
+        TINY[FINISH][:begins].replace("0,0 100,0 100,100 0,100", panel)
+        + "parts:\n"
+        + "".join(_part(name, *part) for name, part in parts.items())
+        + TINY[FINISH][ends:]
+    )
+    return Case(slip, {FINISH: text, STEPS: _STEP.format(sentence=sentence)}, *lines)
+
+
+def _of_step(column: int, wrong: str) -> str:
+    return f"{STEPS}:2:{column}: advice: the step {wrong}"
+
+
+_POST, _LIKE = _AS_IT_IS["left post"][0], "mend the one that is wrong, so that the two are alike"
+
+CASES = (
+    _case("a piece whose parts agree"),
+    _case(
+        "a back that was made narrower than the panel",
+        f"{FINISH}:9:27: advice: 34 % of the panel lies beside 'back', and no wood is below it; it is 76 × 120 mm, and the panel 100 × 100 mm: mend one of the two",
+        back=("0,0 76,0 76,120 0,120", "10,10"),
+    ),
+    _case(
+        "a back that was moved",
+        f"{FINISH}:4:12: advice: below 12 % of the panel there is no wood; write 52,30 152,30 152,130 52,130 if it was measured from the corner of 'back': corners are those in the drawing of the whole; or at: 10,10 for 'back'",
+        back=("0,0 120,0 120,120 0,120", "32,10"),
+        right_post=(_POST, "140,10"),
+    ),
+    _case(
+        "a back that was moved beyond where the panel could be measured from it",
+        f"{FINISH}:9:58: advice: 12 % of the panel lies beside 'back', and no wood is below it; write at: 7,10, or move the panel",
+        panel="8,20 108,20 108,120 8,120",
+        back=("0,0 102,0 102,120 0,120", "25,10"),
+    ),
+    _case(
+        "a panel beside the middle of all parts",
+        f"{FINISH}:4:12: advice: the panel lies 5 mm to the left of the middle that its parts share; mend its corners",
+        panel="15,20 115,20 115,120 15,120",
+    ),
+    _case(
+        "a lid that was made wider",
+        f"{FINISH}:12:55: advice: 'lid' stands 10 mm to the right of the middle that the panel and other parts share; it is in the middle with at: -10,0; or mend its outline",
+        lid=("0,0 160,0 160,12 0,12", "0,0"),
+        sentence="Peg the lid on the left post.",
+    ),
+    _case(
+        "one of two posts that was made longer",
+        f"{FINISH}:11:33: advice: 'right post' is 12 × 124 mm, and 'left post' 12 × 120 mm; {_LIKE}",
+        left_post=("0,0 12,0 12,120 0,120", "0,10"),
+    ),
+    _case(
+        "one of two posts that stands lower",
+        f"{FINISH}:11:33: advice: 'right post' stands 3 mm lower than 'left post'; {_LIKE}",
+        right_post=(_POST, "128,13"),
+    ),
+    _case(
+        "a back that reaches below the foot",
+        f"{FINISH}:9:27: advice: 'back' reaches 5 mm further down than 'foot'; mend its outline or its 'at', or make 'foot' so large",
+        back=("0,0 120,0 120,135 0,135", "10,10"),
+    ),
+    _case(
+        "a lid that ends before one of the posts it is glued to",
+        _of_step(
+            12,
+            "joins 'lid' to 'right post', and in finish.yaml the two stand 8 mm apart; name the part that is meant, or mend 'at' there",
+        ),
+        lid=("0,0 100,0 100,12 0,12", "20,0"),
+        left_post=(_POST, "10,10"),
+        sentence="Peg the lid across the upper ends of the posts.",
+    ),
+    _case(
+        "the same by the names of both",
+        _of_step(
+            12,
+            "joins 'lid' to 'right post', and in finish.yaml the two stand 8 mm apart; name the part that is meant, or mend 'at' there",
+        ),
+        lid=("0,0 100,0 100,12 0,12", "20,0"),
+        left_post=(_POST, "10,10"),
+        sentence="Peg the lid across the left post and the right post.",
+    ),
+    _case(
+        "posts that stand out as told",
+        sentence="Peg the posts on the back, standing out 10 mm on either side.",
+    ),
+    _case(
+        "a lid that stands out to the front by its thickness",
+        sentence="Peg the lid on the back, standing out 8 mm.",
+    ),
+    _case(
+        "posts that stand out less",
+        _of_step(
+            31,
+            "says 'standing out 12 mm', and by finish.yaml no edges of the parts that it names lie so far apart on both sides; mend the step, or an 'outline' or 'at' there",
+        ),
+        sentence="Peg the posts on the back, standing out 12 mm on either side.",
+    ),
+    _case(
+        "a lid that is said to stand beyond the back",
+        _of_step(
+            12,
+            "says 'stands 3 mm beyond', and by finish.yaml no edges of the parts that it names lie so far apart; mend the step, or an 'outline' or 'at' there",
+        ),
+        sentence="The lid stands 3 mm beyond the back.",
+    ),
+    _case(
+        "a step that glues on a part which the piece has not",
+        _of_step(
+            23,
+            "speaks of 'plinth', and no part in finish.yaml is called so; name one of its parts: 'back', 'left post', 'right post', 'lid' and 1 more",
+        ),
+        sentence="Peg the lid on the plinth.",
+    ),
+    _case(
+        "a part by nearly its name, and the handle of a tool",
+        sentence="Peg the lid on the shelf, and hold the saw by the handle of it.",
+    ),
+)
