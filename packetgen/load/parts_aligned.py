@@ -116,7 +116,8 @@ def _alone_or_together(
 ) -> Iterator[tuple[int | str | None, Bounds]]:
     """The bounds of the panel, under None, of each part that is the only one of its kind, under its number, and of all
     slats or posts together."""
-    yield None, _round([(*map(min, zip(*panel)), *map(max, zip(*panel)))])
+    across, down = zip(*panel)
+    yield None, (min(across), min(down), max(across), max(down))
     kinds = Counter(map(_kind, parts))
     for kind, many in kinds.items():
         numbers = [number for number, part in enumerate(parts) if _kind(part) == kind]

@@ -40,6 +40,7 @@ _SERIES: Mapping[str, tuple[str, ...]] = {
     "thread_sets[].daisy_strands": _STRANDS,
     "designers[].id": ("name-twice", "designer-idle"),
     "designers[].name": ("designer-name-near",),
+    "notices[].text": ("title-told-near", "patterns-told-other"),
     "designers[].about": ("named-twice",),
     "reckoning.tail": ("needleful-short",),
     "reckoning.ease": ("ease-order",),
