@@ -49,7 +49,13 @@ def complain_of_idle_threads(
     answered = [problem for problem in problems if problem.place.path == path]
     told: set[str] = set()
     remarks_only = path.endswith(".txt")
-    named = () if remarks_only else _named(threads, used, path.endswith("stitching.md"))
+    in_text = text.casefold()
+    spoken_of = {
+        number: thread
+        for number, thread in threads.items()
+        if number in used or thread[0].name.casefold() in in_text
+    }
+    named = () if remarks_only else _named(spoken_of, used, path.endswith("stitching.md"))
     of_key = (colour.name for number, (colour, _) in threads.items() if number in used)
     in_key = re.compile(rf"(?<![\w-])(?:{any_of(of_key)})(?![\w-])", re.IGNORECASE)
     for row, line in enumerate(text.split("\n"), 1):

@@ -39,11 +39,15 @@ def complain_of_told_spellings(
         if len(line) < least:
             continue
         for count in counts:
+            # A name of one word is believed beside its number alone.
+            sought_here = [one for one in names[count] if count > 1 or sought[one][0] in line]
             for start, phrase in _phrases(line, count):
                 lower = phrase.casefold()
                 if lower in known or lower in told:
                     continue
-                for name in names[count]:
+                for name in sought_here:
+                    if name[0] != lower[0] and name[-1] != lower[-1]:
+                        continue  # nor looked at more closely: texts are long
                     number, card = sought[name]
                     if _misspells(lower, name) and (
                         _beside(line, start, phrase, number)
@@ -78,8 +82,8 @@ def _beside(line: str, start: int, phrase: str, number: str) -> bool:
 @lru_cache(maxsize=4096)
 def _misspells(phrase: str, name: str) -> bool:
     """Whether the words are another spelling of the name, and no other form of its words."""
-    if abs(len(phrase) - len(name)) > _LONGER or (name[0] != phrase[0] and name[-1] != phrase[-1]):
-        return False  # nor looked at more closely: texts are long
+    if abs(len(phrase) - len(name)) > _LONGER:
+        return False
     pairs = zip(phrase.split(), name.split(), strict=True)
     return (
         len(name) >= _ENOUGH
