@@ -12,7 +12,8 @@ FLOSS = card(windfall_yellow="110", old_soot="120", berry="170", windfall_mellow
 def told(text: str) -> list[str]:
     problems = Problems()
     used = ["110", "120", "170"]
-    complain_of_told_spellings(text, "fern/stitching.md", [FLOSS], used, problems)
+    former = {"110": "butter", "120": "chimney black"}
+    complain_of_told_spellings(text, "fern/stitching.md", [FLOSS], used, former, problems)
     return [f"{one.place.line}:{one.place.column} {one.wrong}; {one.right}" for one in problems]
 
 
@@ -32,6 +33,14 @@ def told(text: str) -> list[str]:
             "1:1 here stands 'Bery', and '170' of Bramble is called 'berry'; write 'berry'",
         ),
         (
+            "Butter (110) last, and butter on bread.",
+            "1:1 here stands 'Butter', and '110' of Bramble is called 'windfall yellow'; write 'windfall yellow'",
+        ),
+        (
+            "In chimney black.",
+            "1:4 here stands 'chimney black', and '120' of Bramble is called 'old soot'; write 'old soot'",
+        ),
+        (
             "Old sot (120), in rows.",
             "1:1 here stands 'Old sot', and '120' of Bramble is called 'old soot'; write 'old soot'",
         ),
@@ -49,6 +58,7 @@ def test_a_name_that_is_misspelt_is_told_with_the_name_that_the_card_has(text, l
         "In windfall mellow.",  # another colour of the card
         "Windfall, yelow and all.",  # no name: a comma stands in it
         "130 windfall mellows",
+        "Bread with butter, as yellow as butter (170).",  # another's number
     ],
 )
 def test_other_words_and_other_forms_of_a_name_are_let_be(text):

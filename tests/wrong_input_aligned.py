@@ -12,8 +12,12 @@ STEPS = "finishes/shelf/steps.md"
 _STEP = "1. Saw the back, the posts, the lid and the foot.\n2. {sentence}\n"
 
 
-def _part(name: str, outline: str, at: str) -> str:
-    return f'  - {{name: {name}, outline: "{outline}", at: "{at}", thickness: 8 mm, paint: sage, coats: 2}}\n'
+def _part(name: str, outline: str, at: str, other: str = "") -> str:
+    thick = other if "thickness" in other else "thickness: 8 mm"
+    coats = other if "coats" in other else "coats: 2"
+    return (
+        f'  - {{name: {name}, outline: "{outline}", at: "{at}", {thick}, paint: sage, {coats}}}\n'
+    )
 
 
 _AS_IT_IS = {
@@ -30,9 +34,11 @@ def _case(
     *lines: str,
     sentence: str = "Paint all as the table has it.",
     panel: str = "20,20 120,20 120,120 20,120",
-    **changed: tuple[str, str],
+    first: str = "",
+    **changed: tuple[str, ...],
 ) -> Case:
-    parts = _AS_IT_IS | {name.replace("_", " "): part for name, part in changed.items()}
+    parts: dict[str, tuple[str, ...]] = {first: ()} if first else {}
+    parts |= _AS_IT_IS | {name.replace("_", " "): part for name, part in changed.items()}
     begins, ends = TINY[FINISH].index("parts:\n"), TINY[FINISH].index("paints:\n")
     text = (
         TINY[FINISH][:begins].replace("0,0 100,0 100,100 0,100", panel)
@@ -45,6 +51,10 @@ def _case(
 
 def _of_step(column: int, wrong: str) -> str:
     return f"{STEPS}:2:{column}: advice: the step {wrong}"
+
+
+def _of_coats(column: int, words: str, part: str, own: int) -> str:
+    return f"{STEPS}:2:{column}: advice: here stands '{words}', and in finish.yaml '{part}' has {own}; mend the number here, or 'coats' there"
 
 
 _POST, _LIKE = _AS_IT_IS["left post"][0], "mend the one that is wrong, so that the two are alike"
@@ -88,6 +98,48 @@ CASES = (
         "one of two posts that stands lower",
         f"{FINISH}:11:33: advice: 'right post' stands 3 mm lower than 'left post'; {_LIKE}",
         right_post=(_POST, "128,13"),
+    ),
+    _case(
+        "one of two posts that has more coats",
+        f"{FINISH}:11:33: advice: 'right post' has 2 coats, and 'left post' 3 coats; {_LIKE}",
+        left_post=(_POST, "0,10", "coats: 3"),
+    ),
+    _case(
+        "one of two posts that is thicker",
+        f"{FINISH}:11:33: advice: 'right post' is 8 mm thick, and 'left post' 12 mm; {_LIKE}",
+        left_post=(_POST, "0,10", "thickness: 12 mm"),
+    ),
+    _case(
+        "a back so long that the foot behind it is not seen",
+        f"{FINISH}:10:27: advice: 'back' reaches 5 mm further down than 'foot'; mend its outline or its 'at', or make 'foot' so large",
+        first="foot",
+        foot=("0,0 110,0 110,10 0,10", "15,130"),
+        back=("0,0 120,0 120,135 0,135", "10,10"),
+    ),
+    _case(
+        "posts of which one has not so many coats",
+        _of_coats(4, "Two coats each", "left post", 3),
+        left_post=(_POST, "0,10", "coats: 3"),
+        right_post=(_POST, "128,10", "coats: 3"),
+        sentence="Two coats each, and no more.",
+    ),
+    _case(
+        "two parts that get fewer coats than one of them has",
+        _of_coats(8, "lid and the back get two coats", "lid", 3),
+        lid=("0,0 140,0 140,12 0,12", "0,0", "coats: 3"),
+        sentence="The lid and the back get two coats.",
+    ),
+    _case(
+        "a lid below the panel that stands above it",
+        _of_step(
+            29,
+            "puts 'lid' below the panel, and by 'at' in finish.yaml it stands above that; mend the word, or 'at' there",
+        ),
+        sentence="Peg the lid on the back, below the panel.",
+    ),
+    _case(
+        "a lid above the panel, and a foot below",
+        sentence="Peg the lid on the back, above the panel, and the foot below the panel.",
     ),
     _case(
         "a back that reaches below the foot",

@@ -113,6 +113,32 @@ CASES = (
     ),
     *(
         Case(
+            f"what nobody is told to buy: {words}",
+            {"finishes/shelf/steps.md": f"1. Saw the wood.\n2. Fix {words} at the back.\n"},
+            *[
+                f"finishes/shelf/steps.md:2:8: advice: the step says '{words}', and nobody is told to buy any; add it to 'hardware' in finish.yaml, as {{name: {words.split(' ', 1)[1]}, pieces: 1}}"
+            ]
+            * told,
+        )
+        for words, told in (("the picture ring", 1), ("a hanger", 1), ("the ring of cork", 0))
+    ),
+    Case(
+        "a cord that is sewn round, and the piece lost its trim",
+        {
+            FINISH: TINY[FINISH].replace(
+                "trim: {kind: gathered, ratio: 1.5, overlap: 20 mm}\n", ""
+            ),
+            "finishes/shelf/steps.md": "1. Saw the wood.\n2. Pin the cord round the edge.\n",
+        },
+        "finishes/shelf/steps.md:2:12: advice: here stands 'cord', and this piece has no trim; take that out, or add a line to finish.yaml, for example trim: {kind: round, overlap: 20 mm, width: 3 mm}",
+    ),
+    Case(
+        "a cord that is sewn round, where the trim is gathered",
+        {"finishes/shelf/steps.md": "1. Saw the wood.\n2. Pin the cord round the edge.\n"},
+        "finishes/shelf/steps.md:2:12: advice: the step says 'cord', and the 'kind' of the trim in finish.yaml is 'gathered'; mend one of the two",
+    ),
+    *(
+        Case(
             f"screws of more than there are: {words}",
             {
                 FINISH: TINY[FINISH]
@@ -472,7 +498,7 @@ CASES = (
             FINISH: ("trim: {kind: gathered, ratio: 1.5, overlap: 20 mm}\n", ""),
             "finishes/shelf/steps.md": "1. Saw the back, and trim the cloth.\n2. Gather the trim, and sew it on.\n",
         },
-        "finishes/shelf/steps.md:2:15: advice: here stands 'trim', and this piece has none; take that out, or add a line to finish.yaml, for example trim: {kind: straight, width: 6 mm}",
+        "finishes/shelf/steps.md:2:15: advice: here stands 'trim', and this piece has no trim; take that out, or add a line to finish.yaml, for example trim: {kind: straight, overlap: 20 mm, width: 6 mm}",
     ),
     Case(
         "coats and faces behind each other's name",
@@ -730,12 +756,12 @@ CASES = (
     Case(
         "a rail that is listed before what it lies on",
         behind(rail("0,0 120,0 120,10 0,10", "0,105")),
-        "finishes/shelf/finish.yaml:9:11: advice: 'rail' lies wholly behind 'back' and is not seen; put it after that one, as parts go from the back to the front; if it belongs there, write faces: back",
+        "finishes/shelf/finish.yaml:9:11: advice: 'rail' lies wholly behind 'back' and is not seen; mend the place or size of one, or put it after that one (parts go from back to front); if it belongs there, write faces: back",
     ),
     Case(
         "a rail that is listed too early and has no place",
         behind(rail("0,0 120,0 120,10 0,10")),
-        "finishes/shelf/finish.yaml:9:11: advice: 'rail', at 0,0 since it has no 'at', lies wholly behind 'back' and is not seen; give it one, or put it after that one, as parts go from the back to the front; if it belongs there, write faces: back",
+        "finishes/shelf/finish.yaml:9:11: advice: 'rail', at 0,0 since it has no 'at', lies wholly behind 'back' and is not seen; give it one, or put it after that one (parts go from back to front); if it belongs there, write faces: back",
     ),
     Case(
         "a backboard that is listed last",

@@ -521,6 +521,51 @@ CASES = (
             ),
         )
     ),
+    *(
+        Case(
+            f"rows in which a colour is not: {notes}",
+            {
+                CHART: "rr....\nrr....\n......\n..kk..\n..kk..\n....bb\n",
+                f"{FERN}/stitching.md": f"{notes}\n",
+            },
+            *[f"series/garden-year/fern/stitching.md:1:{told}"] * bool(told),
+        )
+        for notes, told in (
+            ("Begin with E2 brick, rows 1 to 2.", ""),
+            ("K4 peat comes in rows 3 to 5, and E2 brick.", ""),
+            ("Peat (K4), rows 4 to 5, then columns 3 to 4.", ""),
+            (
+                "Begin with K4 peat, rows 1 to 3.",
+                "21: advice: here stands 'rows 1 to 3' of 'peat', and most of these have none of it on the chart; it lies in rows 4 to 5: mend the numbers, or the colour",
+            ),
+            (
+                "Peat (K4) fills columns 4 to 6.",
+                "17: advice: here stands 'columns 4 to 6' of 'peat', and most of these have none of it on the chart; it lies in columns 3 to 4: mend the numbers, or the colour",
+            ),
+        )
+    ),
+    *(
+        Case(
+            f"a name of the model stitcher in another pattern: {name}",
+            {
+                SERIES: ("order: [fern]", "order: [fern, ivy]"),
+                "series/garden-year/ivy/pattern.yaml": TINY[PATTERN]
+                .replace("Fern by the Tap", "Ivy on the Wall")
+                .replace("A fern uncurls", "An ivy climbs")
+                .replace("First warm day, on: second", "Ivy day, on: third")
+                .replace("by-fern", "by-ivy")
+                .replace("Hazel Penn", name),
+                "series/garden-year/ivy/chart.txt": "rrbb\nkk..\n",
+                "series/garden-year/ivy/story.md": "It grew on the wall.\n",
+                "series/garden-year/ivy/stitching.md": "Begin at the left.\n",
+            },
+            *[
+                f"series/garden-year/ivy/pattern.yaml:23:10: advice: the credits name '{name}' here, and 'Hazel Penn' in Fern by the Tap; look once more which of the two is right"
+            ]
+            * told,
+        )
+        for name, told in (("Hazel Pen", 1), ("Hazel Penn", 0), ("Rose Tully", 0))
+    ),
     Case(
         "a month misspelt in the welcome",
         {

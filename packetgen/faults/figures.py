@@ -280,8 +280,8 @@ FIGURES: dict[str, Fault] = {
         Level.ADVICE,
     ),
     "trim-none": Fault(
-        "here stands 'trim', and this piece has none",
-        "take that out, or add a line to finish.yaml, for example trim: {{kind: straight, width: 6 mm}}",
+        "here stands {said}, and this piece has no trim",
+        "take that out, or add a line to finish.yaml, for example trim: {{{entry}}}",
         Level.ADVICE,
     ),
     "step-sprays": Fault(
@@ -425,7 +425,7 @@ FIGURES: dict[str, Fault] = {
     ),
     "part-hidden": Fault(
         "{part} lies wholly behind {front} and is not seen",
-        "{mend}put it after that one, as parts go from the back to the front; if it belongs there, write faces: back",
+        "{mend}put it after that one (parts go from back to front); if it belongs there, write faces: back",
         Level.ADVICE,
     ),
     "part-hides": Fault(

@@ -281,6 +281,11 @@ PATTERNS: dict[str, Fault] = {
         "mend the number, or say what is meant",
         Level.ADVICE,
     ),
+    "rows-told-other": Fault(
+        "here stands {said} of {colour}, and most of these have none of it on the chart",
+        "it lies in {what} {own}: mend the numbers, or the colour",
+        Level.ADVICE,
+    ),
     "strands-told-other": Fault(
         "here stand {said}, and this pattern is worked with {own}",
         "mend the number here, or 'strands' in the key or in series.yaml",

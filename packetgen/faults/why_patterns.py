@@ -415,6 +415,11 @@ WHY_PATTERNS: dict[str, Why] = {
         "chart was cropped since. Columns count from the left and rows from the top, both from 1.",
         "Correct the number; or lay the advice aside in pattern.yaml, where the columns or rows of something else are meant.",
     ),
+    "rows-told-other": Why(
+        "The notes send a stitcher to rows or columns to work a colour there, and on the chart most of these have no stitch in "
+        "it: figures were exchanged, or the chart was cropped or shifted since. Rows count from the top, columns from the left.",
+        "Mend the numbers; or lay the advice aside where the colour is only named beside them.",
+    ),
     "strands-told-other": Why(
         "The notes count strands, and in no thread set of the pattern and in no line of its key are there so many, nor on its thread "
         "cards, nor left over of a thread. The key of the packet says another number.",

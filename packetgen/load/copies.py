@@ -11,6 +11,14 @@ from packetgen.load.words import listed, said
 from packetgen.model import Daisy, Fraction, Knot, Line, Pattern
 
 _STITCHING = "stitching.md"
+# Told of notes that speak of threads and stitches of another pattern.
+_OF_ANOTHER = {
+    "thread-idle",
+    "thread-told-none",
+    "number-told-other",
+    "rows-told-other",
+    "kind-told-none",
+}
 _IN_MANY = {"the", "and", "for", "from", "with", "pattern", "patterns"}  # titles and addresses
 
 
@@ -34,7 +42,12 @@ def complain_of_copies(patterns: Sequence[Pattern], examples: Problems, problems
                 alike.setdefault(other.id, []).append(name)
         for other_id, names in alike.items():
             other = of_id[other_id]
-            if names == [_STITCHING] and not _names_it(pattern.notes_markdown, other, pattern):
+            notes = _place_of(pattern, _STITCHING).path
+            wrong_here = any(
+                one.place.path == notes and one.code in _OF_ANOTHER for one in problems
+            )
+            named = _names_it(pattern.notes_markdown, other, pattern)
+            if names == [_STITCHING] and not named and not wrong_here:
                 continue  # designs of one series may well be stitched alike
             same_day = other.occasion.rule == pattern.occasion.rule
             if other.title == pattern.title and same_day:

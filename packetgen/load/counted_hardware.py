@@ -15,6 +15,11 @@ from packetgen.units import MM_PER_UNIT
 
 # What nobody has in the house in the number that is meant; pins and hooks may be those of the wall.
 _TO_BUY = ("screw", "nail", "hinge", "dowel", "bracket", "bolt", "tack")
+_HUNG_BY = re.compile(
+    r"\b(?:the|a|one|its)\s+(?P<what>(?:saw-?tooth\s+|picture\s+|flat\s+)?hanger|(?:picture|hanging)\s+ring"
+    r"|screw\s+eye|eyelet|mirror\s+plate|picture\s+(?:hook|wire))\b",
+    re.IGNORECASE,
+)
 # What goes into wood, and so is no longer than the piece is.
 _DRIVEN_IN = "screw|nail|bolt|dowel|pin|tack"
 _DRIVEN = re.compile(rf"\b(?:{_DRIVEN_IN})s?\b", re.IGNORECASE)
@@ -110,7 +115,8 @@ def _all_that_are_told(kind: str, number: int, steps: str) -> re.Match[str] | No
 def complain_of_unlisted_hardware(
     filled: Filled, steps: str, path: str, problems: Problems
 ) -> None:
-    """Advice where a step counts pieces of a kind of which none is to buy: 'two hinges'."""
+    """Advice where a step counts pieces of a kind of which none is to buy: 'two hinges'; and on the first thing to hang
+    it by that is not, 'the picture ring'."""
     names = hardware_names(filled)
     for kind in _TO_BUY:
         found = counting(kind).search(steps) if kind not in names else None
@@ -118,6 +124,13 @@ def complain_of_unlisted_hardware(
             name = f"{found['what'] or ''}{kind}".casefold()
             facts = {"said": said(found[0]), "entry": f"{{name: {name}, pieces: {number}}}"}
             problems.add(place_in(steps, found.start(), path), "hardware-unlisted", **facts)
+    parts = " ".join(one.value["name"] or "" for one in filled.each("parts") if one.value)
+    for found in _HUNG_BY.finditer(steps):
+        name = " ".join(found["what"].casefold().split())
+        if name.split()[-1] not in f"{names} {parts.casefold()}":
+            facts = {"said": said(found[0]), "entry": f"{{name: {name}, pieces: 1}}"}
+            problems.add(place_in(steps, found.start(), path), "hardware-unlisted", **facts)
+            return
 
 
 def are(number: int) -> str:

@@ -12,6 +12,8 @@ from packetgen.model import Colour, KeyLine, ThreadCard, ThreadSet
 
 # What bring says behind a letter that stands in quotes is no part of the name.
 _REMARK = re.compile(r"[^#]*\}\s+#\s*(?P<name>[^(]{1,80}?)\s*(?:\(. in quotes: .*)?")
+_NAME = re.compile(r"[^\W\d_]+(?:[ -][^\W\d_]+){0,2}")
+_ENOUGH = 3  # remarks that are names, for one more to be one: our own choice
 _EXAMPLE = "example "  # what begin writes
 
 
@@ -42,12 +44,37 @@ def colour_named(remark: str, card: ThreadCard) -> Colour | None:
     return next((one for one in card.colours.values() if one.name.casefold() == asked), None)
 
 
+def former_names(
+    key: Sequence[KeyLine], remarks: Mapping[int, str], sets: Sequence[ThreadSet]
+) -> dict[str, str]:
+    """By the number of its thread the remark of the one key line that no colour of a card is called by, where the remarks
+    of three lines or more, and of all others, are the names that cards have: that colour was called otherwise before."""
+    names = {colour.name.casefold() for one in sets for colour in one.card.colours.values()}
+    strange: dict[str, str] = {}
+    exact = 0
+    for line in key:
+        remark = remarks.get(line.place.line)
+        alone = [colours[0] for colours in line.threads.values() if len(colours) == 1]
+        if not remark or not alone:
+            continue
+        if remark.casefold() in (colour.name.casefold() for colour in alone):
+            exact += 1
+        elif (
+            remark.casefold() not in names
+            and _NAME.fullmatch(remark)
+            and not any(colour.name.casefold() in remark.casefold() for colour in alone)
+        ):
+            strange[alone[0].number] = remark
+    return strange if len(strange) == 1 and exact >= _ENOUGH else {}
+
+
 def complain_of_remarks(
     text: str, key: Sequence[KeyLine], sets: Sequence[ThreadSet], problems: Problems
 ) -> None:
-    """Advice on each line of the key whose remark is the name of another colour on its card, or of one of the
-    examples that its card no longer has."""
+    """Advice on each line of the key whose remark is the name of another colour on its card, of one of the examples
+    that its card no longer has, or of what seems to have been its colour's name."""
     remarks = names_in_remarks(text, [line.place.line for line in key])
+    former = former_names(key, remarks, sets)
     for line in key:
         remark = remarks.get(line.place.line)
         own = {one.name: one.number for colours in line.threads.values() for one in colours}
@@ -60,7 +87,8 @@ def complain_of_remarks(
             if one.id in line.threads
             for colour in one.card.colours.values()
         }
-        if asked not in others and not asked.startswith(_EXAMPLE):
+        was = former.get(number) == remark
+        if asked not in others and not was and not asked.startswith(_EXAMPLE):
             continue
         meant = f"write {said(others[asked])} if that is meant, or " if asked in others else ""
         problems.add(

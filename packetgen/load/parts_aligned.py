@@ -12,6 +12,7 @@ from packetgen.load.placed_parts import ROUNDED_MM, Bounds, placed_part
 from packetgen.load.values import Filled
 from packetgen.load.words import said
 from packetgen.model import Outline, Part
+from packetgen.nouns import counted
 
 # Limits of what is told; all are our own choice. So near to the middle is in it.
 _MIDDLE_MM = 1
@@ -32,12 +33,10 @@ def complain_of_alignment(
         number, told = unlike
         problems.add(stand[number].place_of("outline"), "part-pair-unlike", told=told)
         return
-    if low := _below_foot(parts):
-        number, foot, by_mm = low
-        facts = {"part": said(parts[number].name), "other": said(parts[foot].name)}
-        problems.add(
-            stand[number].place_of("outline"), "part-below-foot", much=mm_said(by_mm), **facts
-        )
+    if low := below_foot(parts):
+        facts = {"part": said(parts[low.number].name), "other": said(parts[low.foot].name)}
+        facts["much"] = mm_said(low.by_mm)
+        problems.add(stand[low.number].place_of("outline"), "part-below-foot", **facts)
         return
     if odd := _beside_middle(panel["outline"], parts):
         side = "right" if odd.by_mm > 0 else "left"
@@ -68,20 +67,36 @@ def _unlike_pair(parts: Sequence[Part]) -> tuple[int, str] | None:
         lower_mm = placed_part(part).bounds[1] - placed_part(parts[other]).bounds[1]
         if unlike.count(True) == 1:
             return number, f"{name} is {size_said(sizes[0])}, and {twin} {size_said(sizes[1])}"
+        coats = [tuple(coat.coats for coat in parts[one].painted) for one in (number, other)]
+        thick = [parts[one].thickness_mm for one in (number, other)]
+        if not any(unlike) and thick[0] != thick[1]:
+            return number, f"{name} is {mm_said(thick[0])} thick, and {twin} {mm_said(thick[1])}"
+        if not any(unlike) and coats[0] != coats[1] and all(map(any, coats)):
+            own, of_twin = (counted(sum(one), "coat") for one in coats)
+            return number, f"{name} has {own}, and {twin} {of_twin}"
         if not any(unlike) and abs(lower_mm) > ROUNDED_MM:
             way = "lower" if lower_mm > 0 else "higher"
             return number, f"{name} stands {mm_said(abs(lower_mm))} {way} than {twin}"
     return None
 
 
-def _below_foot(parts: Sequence[Part]) -> tuple[int, int, float] | None:
-    """Numbers of the one part that reaches below the one foot, and of the foot; and how far."""
+@dataclass(frozen=True)
+class Low:
+    """The numbers of a part, and of the foot below which it reaches, and how far."""
+
+    number: int
+    foot: int
+    by_mm: float
+
+
+def below_foot(parts: Sequence[Part]) -> Low | None:
+    """The one part that reaches below the one foot of a piece."""
     feet = [number for number, part in enumerate(parts) if _kind(part) in _FEET]
     if len(feet) != 1 or parts[feet[0]].pieces > 1:
         return None
     ends = [placed_part(part).bounds[3] for part in parts]
     below = [number for number, end in enumerate(ends) if end > ends[feet[0]] + ROUNDED_MM]
-    return (below[0], feet[0], ends[below[0]] - ends[feet[0]]) if len(below) == 1 else None
+    return Low(below[0], feet[0], ends[below[0]] - ends[feet[0]]) if len(below) == 1 else None
 
 
 @dataclass(frozen=True)

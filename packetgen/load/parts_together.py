@@ -5,6 +5,7 @@ from collections.abc import Sequence
 
 from packetgen.diagnostics import Problems
 from packetgen.load.narrow_joints import met_in_a_point
+from packetgen.load.parts_aligned import below_foot
 from packetgen.load.piece_words import gap_said, mm_said, point_said, slim
 from packetgen.load.placed_parts import (
     Hidden,
@@ -63,7 +64,13 @@ def complain_of_parts(
         )
     # What stands in a wrong place may hide others, or be hidden, only there.
     wrong = {over.number for over in all_over}
-    unseen = [one for one in hidden(parts) if not wrong & {one.number, one.behind}]
+    low = below_foot(parts)  # that is told then, and not that the foot is hidden
+    unseen = [
+        one
+        for one in hidden(parts)
+        if not wrong & {one.number, one.behind}
+        and not (low and (one.behind, one.number) == (low.number, low.foot))
+    ]
     _look_at_hidden(stand, unseen, problems)
     for copy, first in doubled(parts):
         if parts[copy].name == parts[first].name:
@@ -181,7 +188,7 @@ def _look_at_hidden(
             "part-hidden",
             part=lost["part"] if lost else said(behind[0]["name"]),
             front=said(stand[front]["name"]),
-            mend=f"{lost['mend']}, or " if lost else "",
+            mend=f"{lost['mend'] if lost else 'mend the place or size of one'}, or ",
         )
 
 

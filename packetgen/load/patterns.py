@@ -19,7 +19,7 @@ from packetgen.load.documents import read_document, read_markdown
 from packetgen.load.files import ContentFolder, valid_id
 from packetgen.load.grid import CHART_FILES, chart_file, read_chart
 from packetgen.load.key import Key, Requests, read_key
-from packetgen.load.key_remarks import complain_of_remarks
+from packetgen.load.key_remarks import complain_of_remarks, former_names, names_in_remarks
 from packetgen.load.laid_aside import read_laid_aside
 from packetgen.load.library import Library
 from packetgen.load.occasions import read_occasion
@@ -132,7 +132,11 @@ def load_pattern(
         texts[chart_name] = _remarked(folder.text(f"{path}/{chart_name}"))
     told_key = key if marks is not None else None
     on_chart = [name for name in ON_THE_CHART if filled[name] or _is_given(filled, name)]
-    complain_of_texts(texts, path, told_key, sets or {}, chart, on_chart, problems)
+    called: Mapping[str, str] = {}
+    if told_key is not None and told_key.sound and sets:
+        remarks = names_in_remarks(text, [line.place.line for line in told_key.lines])
+        called = former_names(told_key.lines, remarks, [one for one in sets.values() if one])
+    complain_of_texts(texts, path, told_key, sets or {}, chart, on_chart, called, problems)
     if problems.hindering:  # nothing is put together that would be thrown away
         return None
     in_order = all_sure(sure(sets).values())

@@ -5,6 +5,7 @@ import re
 from packetgen.diagnostics import Place, Problems, nearest_of
 from packetgen.load.assumptions import read_assumptions
 from packetgen.load.copies import complain_of_copies, complain_of_counters
+from packetgen.load.credits import check_credits_of_all
 from packetgen.load.cut_off import between_quotes
 from packetgen.load.designers import read_designers
 from packetgen.load.documents import read_document, read_markdown
@@ -100,6 +101,7 @@ def load_series(
     here = all_sure(patterns)
     complain_of_copies(here, folder.for_review, problems)
     complain_of_counters(here, problems)
+    check_credits_of_all(here, problems)
     titles = (filled["title"], *(one.title for one in here), *(one.title for one in coming))
     advise_on_letters(look, titles, filled.place_of("look"), problems)
     series = Series(

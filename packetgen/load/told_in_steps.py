@@ -34,7 +34,12 @@ from packetgen.load.told_paints import (
 from packetgen.load.told_steps import complain_of_told_steps
 from packetgen.load.told_templates import complain_of_told_templates
 from packetgen.load.told_times import complain_of_told_times
-from packetgen.load.told_ways import complain_of_told_cleaning, complain_of_told_trim
+from packetgen.load.told_ways import (
+    SEWN_ROUND,
+    complain_of_told_cleaning,
+    complain_of_told_trim,
+    trim_called,
+)
 from packetgen.load.unknown_parts import complain_of_unknown_part
 from packetgen.load.unsaid_part import complain_of_unsaid_hardware, complain_of_unsaid_part
 from packetgen.load.values import Filled
@@ -107,14 +112,14 @@ def complain_of_steps(
         told += complain_of_coats_of_parts(parts, steps, path, told, problems)
         complain_of_told_coats(parts, steps, path, told, problems)
         complain_of_listed_coats(parts, steps, path, problems)
-        complain_of_told_order(parts, steps, path, problems)
+        outline = filled["panel"]["outline"] if filled["panel"] is not None else None
+        complain_of_told_order(parts, outline, steps, path, problems)
         if not any(one.code in STANDS_OTHERWISE and one.place.path == own for one in problems):
             complain_of_told_joints(parts, steps, path, problems)
             complain_of_told_overhangs(parts, steps, path, problems)
         complain_of_unknown_part(filled, parts, hardware_names(filled), steps, path, problems)
         complain_of_part_twice(parts, steps, path, problems)
         complain_of_told_templates(parts, steps, path, problems)
-        outline = filled["panel"]["outline"] if filled["panel"] is not None else None
         complain_of_told_magnets(outline, parts, steps, path, problems)
         complain_of_counted_parts(parts, hardware_names(filled), steps, path, problems)
         complain_of_long_hardware(filled, _longest_mm(parts), problems)
@@ -140,8 +145,10 @@ def _glues(filled: Filled) -> list[str]:
 
 def _complain_of_no_trim(steps: str, path: str, problems: Problems) -> None:
     """Advice where the steps sew on a trim, and the piece has none."""
-    if found := _TRIM.search(steps):
-        problems.add(place_in(steps, found.start("trim"), path), "trim-none")
+    if found := _TRIM.search(steps) or SEWN_ROUND.search(steps):
+        place = place_in(steps, found.start("trim"), path)
+        entry = trim_called(found["trim"])
+        problems.add(place, "trim-none", said=said(found["trim"]), entry=entry)
 
 
 def _complain_of_unplaced_magnets(steps: str, path: str, problems: Problems) -> None:

@@ -9,9 +9,10 @@ from packetgen.load.key import Key
 from packetgen.load.sure import all_sure
 from packetgen.load.told_counts import complain_of_told_counts
 from packetgen.load.told_kinds import complain_of_told_kinds
-from packetgen.load.told_list import complain_of_list
+from packetgen.load.told_list import complain_of_list, names_in_list
 from packetgen.load.told_numbers import complain_of_told_numbers
 from packetgen.load.told_places import complain_of_told_places
+from packetgen.load.told_rows import complain_of_told_rows
 from packetgen.load.told_spellings import complain_of_told_spellings
 from packetgen.load.told_strands import complain_of_told_strands
 from packetgen.model import Stitch, ThreadCard, ThreadSet
@@ -27,15 +28,19 @@ def complain_of_texts(
     sets: Mapping[str, ThreadSet | None],
     chart: Chart | None,
     on_chart: Collection[str],
+    called: Mapping[str, str],
     problems: Problems,
 ) -> None:
-    """Advice on each of the `texts`, by their files in the folder `path`. What a key line lacks that could not be read may
+    """Advice on each of the `texts`, by their files in the folder `path`. `called` are names that colours seem to have had
+    before, by their numbers. What a key line lacks that could not be read may
     be what a text names, so with such a line less is said. `on_chart` is what of ON_THE_CHART the pattern has."""
     whole_key = key if key is not None and key.sound else None
     notes = texts.get(NOTES)
     if notes is not None and chart is not None and chart.even:
         size = len(chart.rows[0]), len(chart.rows)
         complain_of_told_places(notes, f"{path}/{NOTES}", size, problems)
+        if whole_key:
+            complain_of_told_rows(notes, f"{path}/{NOTES}", whole_key.lines, chart.rows, problems)
     if notes is not None and whole_key and sets and None not in sets.values():
         of_sets = all_sure(sets.values())
         complain_of_told_strands(
@@ -48,15 +53,22 @@ def complain_of_texts(
     if notes is not None and whole_key and chart is not None and "close_ups" not in on_chart:
         complain_of_told_counts(notes, f"{path}/{NOTES}", whole_key.lines, chart.rows, problems)
     cards = {name: one.card for name, one in sets.items() if one is not None}
+    former = dict(called)
+    for file, words in texts.items():
+        if words is not None and whole_key and file.endswith(".txt"):
+            former |= names_in_list(words, whole_key.lines)
     for file, words in texts.items():
         if words is not None and whole_key and file.endswith(".txt"):
             words = complain_of_list(words, f"{path}/{file}", whole_key.lines, cards, problems)
         if words is not None:
             used = _used(whole_key) if whole_key else frozenset()
             on_cards = tuple(cards.values())
-            complain_of_told_numbers(words, f"{path}/{file}", on_cards, problems, used)
+            respelt: frozenset[tuple[int, str]] = frozenset()
             if whole_key and file.endswith(".md"):
-                complain_of_told_spellings(words, f"{path}/{file}", on_cards, used, problems)
+                respelt = complain_of_told_spellings(
+                    words, f"{path}/{file}", on_cards, used, former, problems
+                )
+            complain_of_told_numbers(words, f"{path}/{file}", on_cards, problems, used, respelt)
             if whole_key:
                 _look_for_idle(words, f"{path}/{file}", whole_key, cards, problems)
 

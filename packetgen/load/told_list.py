@@ -44,14 +44,35 @@ def complain_of_list(
 
 
 def _other(words: str, line: KeyLine, cards: Mapping[str, ThreadCard]) -> str:
-    """What the key has for the mark, where the `words` are another thread of the same card; '' otherwise."""
+    """What the key has for the mark, where the `words` are another thread of the same card, or its number with another name;
+    '' otherwise."""
     if any(words == thread for _, thread in _threads(line)):
         return ""
     for set_name, thread in _threads(line):
         card = cards.get(set_name)
-        if card and words in map(_named, card.colours.values()):
+        if card and (words in map(_named, card.colours.values()) or _was(words, thread)):
             return thread
     return ""
+
+
+def _was(words: str, thread: str) -> str:
+    """The name that stands behind the number of the thread, where it is none of its own."""
+    number, _, name = thread.partition(" ")
+    told, _, other = words.partition(" ")
+    alike = other.casefold().startswith(name.casefold())
+    return other if told == number and other and not alike else ""
+
+
+def names_in_list(chart: str, lines: Sequence[KeyLine]) -> dict[str, str]:
+    """By their numbers, what colours of the key are called in the list, where that is not their name."""
+    threads = {line.mark: list(_threads(line)) for line in lines}
+    found: dict[str, str] = {}
+    for row in chart.split("\n"):
+        listed = _LISTED.fullmatch(row.rstrip())
+        for _, thread in threads.get(listed["mark"], ()) if listed else ():
+            if listed and (was := _was(" ".join(listed["words"].split()), thread)):
+                found[thread.partition(" ")[0]] = was
+    return found
 
 
 def _threads(line: KeyLine) -> Iterator[tuple[str, str]]:

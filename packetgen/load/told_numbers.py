@@ -25,12 +25,16 @@ def complain_of_told_numbers(
     cards: Sequence[ThreadCard],
     problems: Problems,
     used: Collection[str] = (),
+    respelt: Collection[tuple[int, str]] = (),
 ) -> None:
     """Advice on 'Wet plank (119)', '119 wet plank' and 'wet plank 119' where no card has that number for that name. Of a
-    chart only the list at its head is looked at. `used` are numbers that the key has."""
+    chart only the list at its head is looked at. `used` are numbers that the key has, `respelt` those
+    of which, on that line, it is told already that the name is another."""
     found = tuple(_told(text, path.endswith(".txt"), cards))
     known = _numbers_of(cards) if found else {}
     for place, number, one in found:
+        if (place[0], number) in respelt:
+            continue
         name = one["name"].casefold()
         of = known.get(name, [])
         alike = [(own, card) for own, card in of if form_of(own) == form_of(number)]

@@ -2,12 +2,13 @@
 
 import re
 from collections.abc import Sequence
+from dataclasses import replace
 
 from packetgen.diagnostics import Problems, place_in
 from packetgen.load.placed_parts import placed_part
 from packetgen.load.prose_words import any_of, sentences
 from packetgen.load.words import said
-from packetgen.model import Part
+from packetgen.model import Outline, Part
 
 _LAPS_MM2 = 25.0  # less in common is a joint along an edge
 # A side in words → the number of the direction, 0 across and 1 down, and whether the middle lies further on.
@@ -26,10 +27,11 @@ _OPPOSITE = {
 
 
 def complain_of_told_order(
-    parts: Sequence[Part], steps: str, path: str, problems: Problems
+    parts: Sequence[Part], panel: Outline | None, steps: str, path: str, problems: Problems
 ) -> None:
-    """Advice on the first 'the roof behind the board' where the roof is listed after the board, and so is drawn before
-    it; and on the first 'the foot above the board' where it stands below."""
+    """Advice on the first 'glue the tap to the board, below the panel' where the tap stands above the `panel`; on the first 'the
+    roof behind the board' where the roof is listed after the board, and so is drawn before
+    it; on the first 'the foot above the board' where it stands below."""
     numbers = {part.name.casefold(): number for number, part in enumerate(parts)}
     name = any_of(numbers)
     sides = "|".join(("behind", "in front of", *_SIDES)).replace(" ", r"\s+")
@@ -39,7 +41,21 @@ def complain_of_told_order(
         re.IGNORECASE,
     )
     done = set[str]()
+    by_panel = re.compile(
+        rf"\b(?:glue|fix|screw|peg|nail|dowel)\s+(?:the\s+)?(?P<one>{name})\b[^.;:]{{0,60}}?\b(?P<side>above|below)\s+the\s+panel\b",
+        re.IGNORECASE,
+    )
     for start, sentence in sentences(steps):
+        found = by_panel.search(sentence) if panel else None
+        if panel and found:
+            part, side = parts[numbers[found["one"].casefold()]], found["side"].casefold()
+            of_panel = replace(part, outline=panel, at_mm=(0.0, 0.0))
+            if _stands_opposite(part, of_panel, side):
+                facts = {"part": said(part.name), "other": "the panel", "said": side}
+                facts["stands"] = _OPPOSITE[side]
+                place = place_in(steps, start + found.start("side"), path)
+                problems.add(place, "step-side-other", **facts)
+                done.add("step-side-other")
         for found in told.finditer(sentence):
             one, other = (numbers[found[of].casefold()] for of in ("one", "other"))
             side = " ".join(found["side"].casefold().split())

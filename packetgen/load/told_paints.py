@@ -1,7 +1,7 @@
 """Paints that the steps name for a part, and coats of them, beside those that it has."""
 
 import re
-from collections.abc import Collection, Iterable, Iterator, Mapping
+from collections.abc import Collection, Iterable, Iterator, Mapping, Sequence
 
 from packetgen.diagnostics import Problems, place_in
 from packetgen.load.number_words import COUNT, COUNTED, counted_number
@@ -104,7 +104,7 @@ def _has(own: Mapping[str, Collection[str]], one: re.Match[str], other: re.Match
 
 
 def complain_of_told_coats(
-    parts: Iterable[Part], steps: str, path: str, told: Iterable[range], problems: Problems
+    parts: Sequence[Part], steps: str, path: str, told: Iterable[range], problems: Problems
 ) -> None:
     """Advice on 'three coats of beet red' where no part has so many of that paint, and on 'three coats' where none has so
     many of any; `told` is where another paint is told of."""
@@ -142,6 +142,41 @@ def complain_of_told_coats(
                 "own": " or ".join(map(str, sorted(own))),
             }
             problems.add(place_in(steps, start, path), "step-coats-other", **facts)
+        elif not paint and (lacking := _without(steps, found, number, parts)):
+            facts = {"said": said(_each(steps, found)), "part": said(lacking.name)}
+            facts["own"] = _numbers(coat.coats for coat in lacking.painted)
+            problems.add(place_in(steps, start, path), "step-part-coats", **facts)
+
+
+def _each(steps: str, found: re.Match[str]) -> str:
+    """'two coats each', 'each part two coats'; '' where it is not said of each."""
+    behind = re.compile(r"\s+each\b", re.IGNORECASE).match(steps, found.end())
+    before = re.search(
+        r"\b(?:each|every|all)\s+(?:\w+\s+)?(?:parts?|pieces?)\s+(?:gets?\s+)?\Z",
+        steps[: found.start()],
+        re.I,
+    )
+    return steps[
+        before.start() if before else found.start() : behind.end() if behind else found.end()
+    ] * bool(behind or before)
+
+
+def _without(steps: str, found: re.Match[str], number: int, parts: Sequence[Part]) -> Part | None:
+    """The first part that has not so many coats, where each is said to have them and no step tells of others."""
+    if not _each(steps, found):
+        return None
+    told = {
+        counted_number(one["number"])
+        for one in re.finditer(rf"{COUNTED}\s+{_THIN}coats?\b", steps, re.I)
+    }
+    others = (
+        part
+        for part in parts
+        if part.painted
+        and number not in (own := {coat.coats for coat in part.painted})
+        and not own & told
+    )
+    return next(others, None)
 
 
 def _numbers(of_part: Iterable[int]) -> str:
@@ -170,13 +205,23 @@ def complain_of_coats_of_parts(
         r"(?=\s*[.,;:]|\s+and\b|\s*\Z)",
         re.IGNORECASE,
     )
+    listed_before = re.compile(
+        rf"(?<![\w-])(?P<part>{any_of(own)})(?:,\s*|\s+and\s+)(?:the\s+)?\Z", re.IGNORECASE
+    )
     for sentence in SENTENCE.finditer(steps):
         span = sentence.span()
         spoken_of = _COATS.search(sentence[0]) or _COATS_OF_SOME.search(sentence[0])
         alone = also.finditer(steps, *span) if spoken_of else ()
         for found in (*named.finditer(steps, *span), *alone):
             times, of_part = found["times"], own[found["part"].casefold()]
+            first = listed_before.search(steps, 0, found.start())
             number = _times(times) if times else counted_number(found["number"])
+            if (
+                first and number in of_part and not times
+            ):  # 'the left post and the right post get two coats'
+                of_part = own[first["part"].casefold()]
+            else:
+                first = None
             if _NO_COLOUR.search(sentence[0]) or number in of_part:
                 continue
             if times and not speaks_of_paint.search(sentence[0]):
@@ -186,11 +231,13 @@ def complain_of_coats_of_parts(
             if any(found.start() in one for one in told):
                 continue
             facts = {
-                "said": said(found[0]),
-                "part": said(found["part"]),
+                "said": said(steps[(first or found).start() : found.end()]),
+                "part": said((first or found)["part"]),
                 "own": _numbers(of_part),
             }
-            problems.add(place_in(steps, found.start(), path), "step-part-coats", **facts)
+            problems.add(
+                place_in(steps, (first or found).start(), path), "step-part-coats", **facts
+            )
             here.append(range(*found.span()))
     return tuple(here)
 

@@ -1,7 +1,8 @@
 """Names of colours of the key that an author's texts misspell."""
 
 import re
-from collections.abc import Collection, Iterator, Sequence
+from collections.abc import Collection, Iterator, Mapping, Sequence
+from dataclasses import dataclass
 from difflib import SequenceMatcher
 from functools import lru_cache
 
@@ -20,45 +21,92 @@ _ENDINGS = re.compile(r"(?:ies|e?s|['’]s|e?d|e?r|ing|ish|y|en|ly)?")
 
 
 def complain_of_told_spellings(
-    text: str, path: str, cards: Sequence[ThreadCard], used: Collection[str], problems: Problems
-) -> None:
+    text: str,
+    path: str,
+    cards: Sequence[ThreadCard],
+    used: Collection[str],
+    former: Mapping[str, str],
+    problems: Problems,
+) -> frozenset[tuple[int, str]]:
     """Advice on '110 windfall yelow' and 'in windfall yelow' where colour 110, which the key has `used`, is windfall
-    yellow. A name of one word is sought beside its number alone."""
+    yellow. A name of one word is sought beside its number alone, and so is one of the `former` names, by the numbers of the
+    colours that seem to have had them. Given back are the lines of what is told, with those numbers."""
     known = {colour.name.casefold() for card in cards for colour in card.colours.values()}
-    sought = {
-        colour.name.casefold(): (colour.number, card)
-        for card in reversed(cards)
-        for colour in card.colours.values()
-        if colour.number in used
-    }
-    told: set[str] = set()
-    counts = sorted({name.count(" ") + 1 for name in sought})
-    names = {count: [name for name in sought if name.count(" ") + 1 == count] for count in counts}
-    least = min(map(len, sought), default=0) - 2  # letters that a misspelt name may lack
+    sought = _sought(cards, used, former)
+    counts = {one.spelt.count(" ") + 1 for one in sought}
+    least = min((len(one.spelt) for one in sought), default=0) - _LONGER
+    told: dict[str, tuple[int, str]] = {}
     for row, line in enumerate(text.split("\n"), 1):
         if len(line) < least:
             continue
         for count in counts:
             # A name of one word is believed beside its number alone.
-            sought_here = [one for one in names[count] if count > 1 or sought[one][0] in line]
-            for start, phrase in _phrases(line, count):
+            here = [
+                one
+                for one in sought
+                if one.spelt.count(" ") == count - 1 and (count > 1 or one.number in line)
+            ]
+            for start, phrase in _phrases(line, count) if here else ():
                 lower = phrase.casefold()
                 if lower in known or lower in told:
                     continue
-                for name in sought_here:
-                    if name[0] != lower[0] and name[-1] != lower[-1]:
-                        continue  # nor looked at more closely: texts are long
-                    number, card = sought[name]
-                    if _misspells(lower, name) and (
-                        _beside(line, start, phrase, number)
-                        or (len(name) >= _LONG and count > 1 and _ratio(lower, name) >= _MUCH_ALIKE)
-                    ):
-                        told.add(lower)
-                        facts = {"number": said(number), "card": shown(card.name)}
-                        place = Place(path, row, start + 1)
-                        facts |= {"name": said(name), "told": said(phrase)}
-                        problems.add(place, "colour-told-near", **facts)
+                for one in here:
+                    if one.told_by(lower, line, start):
+                        told[lower] = row, one.number
+                        facts = {"number": said(one.number), "card": shown(one.card.name)}
+                        facts |= {"name": said(one.name), "told": said(phrase)}
+                        problems.add(Place(path, row, start + 1), "colour-told-near", **facts)
                         break
+    return frozenset(told.values())
+
+
+@dataclass(frozen=True)
+class _Sought:
+    """A colour of the key, and what is looked for: its name, of which other spellings are told, or its `former` one."""
+
+    number: str
+    name: str
+    card: ThreadCard
+    spelt: str
+    former: bool
+
+    def told_by(self, phrase: str, line: str, start: int) -> bool:
+        """Whether the phrase, in small letters, stands there for the colour by neither more nor less than a wrong name."""
+        if self.former:
+            return phrase == self.spelt and (" " in phrase or self._beside(phrase, line, start))
+        if self.spelt[0] != phrase[0] and self.spelt[-1] != phrase[-1]:
+            return False  # nor looked at more closely: texts are long
+        if not _misspells(phrase, self.spelt):
+            return False
+        alone = " " in phrase and len(self.spelt) >= _LONG
+        alone = alone and _ratio(phrase, self.spelt) >= _MUCH_ALIKE
+        return alone or self._beside(phrase, line, start)
+
+    def _beside(self, phrase: str, line: str, start: int) -> bool:
+        """Whether its number stands before the phrase, or behind it between brackets."""
+        one = re.escape(self.number)
+        counts = re.fullmatch(r"\d{1,2}", self.number)  # '12 white stitches'
+        near = line[max(0, start - _NEAR) : start]
+        before = not counts and re.search(rf"(?<![\w#]){one}\s+$", near)
+        return bool(before or re.match(rf"\s*\({one}\)", line[start + len(phrase) :]))
+
+
+def _sought(
+    cards: Sequence[ThreadCard], used: Collection[str], former: Mapping[str, str]
+) -> tuple[_Sought, ...]:
+    of_key = {
+        colour.number: (colour.name.casefold(), card)
+        for card in reversed(cards)
+        for colour in card.colours.values()
+        if colour.number in used
+    }
+    own = [_Sought(number, name, card, name, False) for number, (name, card) in of_key.items()]
+    was = [
+        _Sought(number, *of_key[number], name.casefold(), True)
+        for number, name in former.items()
+        if number in of_key
+    ]
+    return (*was, *own)
 
 
 def _phrases(line: str, count: int) -> Iterator[tuple[int, str]]:
@@ -69,14 +117,6 @@ def _phrases(line: str, count: int) -> Iterator[tuple[int, str]]:
         phrase = line[run[0].start() : run[-1].end()]
         if phrase.split() == [word[0] for word in run]:
             yield run[0].start(), phrase
-
-
-def _beside(line: str, start: int, phrase: str, number: str) -> bool:
-    """Whether its number stands before the phrase, or behind it between brackets."""
-    one, counts = re.escape(number), re.fullmatch(r"\d{1,2}", number)  # '12 white stitches'
-    near = line[max(0, start - _NEAR) : start]
-    before = not counts and re.search(rf"(?<![\w#]){one}\s+$", near)
-    return bool(before or re.match(rf"\s*\({one}\)", line[start + len(phrase) :]))
 
 
 @lru_cache(maxsize=4096)

@@ -20,6 +20,18 @@ _KINDS = {
     "pleated": "gathered",
 }
 _TRIM = re.compile(rf"\b(?P<kind>{'|'.join(_KINDS)})\s+trim\b", re.IGNORECASE)
+# What is sewn round an edge under another name, and its kind.
+_CALLED = {
+    "cord": "round",
+    "piping": "round",
+    "braid": "straight",
+    "frill": "gathered",
+    "ruffle": "gathered",
+}
+SEWN_ROUND = re.compile(
+    rf"\b(?:pin|stitch|sew|slip-stitch|lay|run)\s+(?:the|a|your)\s+(?:\w+\s+)?(?P<trim>{'|'.join(_CALLED)})\s+(?:all\s+)?round\b",
+    re.IGNORECASE,
+)
 _SOLVENTS = r"white\s+spirit|turpentine|turps|mineral\s+spirits|thinners?|solvent"
 _CLEANED = re.compile(
     rf"\b(?:clean|wash|rinse)(?:ed|es|ing)?\b[^.!?]{{0,30}}\bbrush(?:es)?\b[^.!?]{{0,30}}?\b(?:in|with)\s+"
@@ -28,8 +40,15 @@ _CLEANED = re.compile(
 )
 
 
+def trim_called(name: str) -> str:
+    """What finish.yaml would have for a trim that is called so."""
+    kind = _CALLED.get(name.casefold(), "straight")
+    ratio = "ratio: 1.5, " * (kind == "gathered")
+    return f"kind: {kind}, {ratio}overlap: 20 mm, width: {3 if kind == 'round' else 6} mm"
+
+
 def complain_of_told_trim(trim: Filled | None, steps: str, path: str, problems: Problems) -> None:
-    """Advice on 'straight trim' where it is gathered."""
+    """Advice on 'straight trim' where it is gathered, and on a cord that is."""
     found = _TRIM.search(steps)
     if (
         found
@@ -39,6 +58,11 @@ def complain_of_told_trim(trim: Filled | None, steps: str, path: str, problems: 
     ):
         facts = {"said": said(found[0]), "own": said(trim["kind"])}
         problems.add(place_in(steps, found.start(), path), "trim-told-other", **facts)
+        return
+    sewn = SEWN_ROUND.search(steps)
+    if sewn and trim is not None and trim["kind"] not in (None, _CALLED[sewn["trim"].casefold()]):
+        facts = {"said": said(sewn["trim"]), "own": said(trim["kind"])}
+        problems.add(place_in(steps, sewn.start("trim"), path), "trim-told-other", **facts)
 
 
 def complain_of_told_cleaning(

@@ -2,6 +2,7 @@
 is gone."""
 
 import re
+from collections.abc import Collection
 
 from packetgen.diagnostics import Problems
 from packetgen.load.values import Filled
@@ -9,6 +10,7 @@ from packetgen.load.words import said
 from packetgen.nouns import plural
 
 _LEAST = 3  # letters of a word of a name that is looked for
+_HEADING = re.compile(r"^#.*$", re.MULTILINE)
 _ENDING = 2  # letters at a word's end that may differ: our own choice
 
 
@@ -17,7 +19,8 @@ def complain_of_unsaid_part(filled: Filled, steps: str, problems: Problems) -> N
     parts = [one.value for one in filled.each("parts")]
     if len(parts) < 2 or not all(part is not None and part["name"] for part in parts):
         return
-    unsaid = [part for part in parts if not _is_said(part["name"], steps.casefold())]
+    told, of_piece = _HEADING.sub("", steps).casefold(), _words(filled["name"] or "")
+    unsaid = [part for part in parts if not _is_said(part["name"], told, of_piece)]
     if len(unsaid) == 1:
         (part,) = unsaid
         problems.add(part.place_of("name"), "part-unsaid", part=said(part["name"]))
@@ -28,13 +31,18 @@ def complain_of_unsaid_hardware(filled: Filled, steps: str, problems: Problems) 
     for one in filled.each("hardware"):
         line = one.value
         if steps.strip() and line is not None and line["name"]:
-            if not _is_said(line["name"], steps.casefold()):
+            if not _is_said(line["name"], steps.casefold(), ()):
                 problems.add(line.place_of("name"), "hardware-unsaid", name=said(line["name"]))
 
 
-def _is_said(name: str, steps: str) -> bool:
-    """Whether a word of the steps begins like one of the name's, or like several of it; one of few letters counts whole."""
-    words = [word for word in re.findall(r"\w+", name.casefold()) if len(word) >= _LEAST]
+def _words(name: str) -> list[str]:
+    return [word for word in re.findall(r"\w+", name.casefold()) if len(word) >= _LEAST]
+
+
+def _is_said(name: str, steps: str, of_piece: Collection[str]) -> bool:
+    """Whether a word of the steps begins like one of the name's, or like several of it; one of few letters counts whole, and
+    those that the whole piece is called by do not, if there are others."""
+    words = [word for word in _words(name) if word not in of_piece] or _words(name)
     words += [plural(word) for word in words]
     stems = {word[: max(_LEAST, len(word) - _ENDING)] for word in words}
     return not stems or any(re.search(rf"(?<![a-z]){re.escape(stem)}", steps) for stem in stems)

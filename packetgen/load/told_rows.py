@@ -1,0 +1,80 @@
+"""Rows and columns in which an author's notes look for a colour, beside those in which the chart has it."""
+
+import re
+from collections.abc import Iterable, Sequence
+
+from packetgen.diagnostics import Problems, place_in
+from packetgen.load.prose_words import sentences
+from packetgen.load.words import said
+from packetgen.model import KeyLine
+from packetgen.nouns import listed
+
+_RUN = re.compile(
+    r"\b(?P<what>rows|columns)\s+(?P<first>\d{1,3})\s*(?:to|–|-)\s*(?P<last>\d{1,3})\b(?!\s*(?:,|and)\s*\d)",
+    re.IGNORECASE,
+)
+_ELSE = re.compile(
+    r"\b(?:backstitch\w*|knots?|beads?|lines?|outlines?|dais(?:y|ies)|not|until|between|except|above|below|beside)\b",
+    re.IGNORECASE,
+)
+_MOST_OF = 0.5  # of the rows that are told, in which the colour lies at least: our own choice
+_SHOWN = 3  # runs of rows that one advice names
+
+
+def complain_of_told_rows(
+    notes: str, path: str, key: Sequence[KeyLine], rows: Sequence[str], problems: Problems
+) -> None:
+    """Advice on the first 'in 275 soot, rows 42 to 46' where most of these rows have no stitch in that colour; of a sentence
+    that names one colour and one run of rows or columns."""
+    marks: dict[tuple[str, str], set[str]] = {}
+    for line in key:
+        for one in (one for colours in line.threads.values() for one in colours):
+            marks.setdefault((one.number, one.name), set()).add(line.mark)
+    lines = {"rows": list(rows), "columns": ["".join(column) for column in zip(*rows)]}
+    for start, sentence in sentences(notes):
+        runs = list(_RUN.finditer(sentence))
+        if len(runs) != 1 or _ELSE.search(sentence):
+            continue
+        run, named = runs[0], _named(sentence, marks)
+        of = lines[run["what"].casefold()]
+        first, last = int(run["first"]), int(run["last"])
+        if len(named) != 1 or not 1 <= first < last <= len(of):
+            continue
+        (colour,) = named
+        there = [number for number, one in enumerate(of, 1) if marks[colour] & set(one)]
+        inside = [number for number in there if first <= number <= last]
+        if there and len(inside) < _MOST_OF * (last - first + 1):
+            facts = {
+                "said": said(run[0]),
+                "colour": said(colour[1]),
+                "what": run["what"].casefold(),
+            }
+            facts["own"] = _runs(there)
+            problems.add(place_in(notes, start + run.start(), path), "rows-told-other", **facts)
+            return
+
+
+def _named(sentence: str, colours: Iterable[tuple[str, str]]) -> list[tuple[str, str]]:
+    """Those that it names by number and name, or by a name of several words that is in no longer one."""
+    found: dict[tuple[str, str], range] = {}
+    for number, name in sorted(colours, key=lambda one: -len(one[1])):
+        words = r"\s+".join(map(re.escape, name.split()))
+        beside = rf"(?<![\w]){re.escape(number)}\s+{words}\b|\b{words}\s+\({re.escape(number)}\)"
+        alone = rf"|(?<![\w-]){words}(?![\w-])" if " " in name else ""
+        one = re.search(beside + alone, sentence, re.IGNORECASE)
+        if one and not any(one.start() in other for other in found.values()):
+            found[number, name] = range(*one.span())
+    return list(found)
+
+
+def _runs(numbers: Sequence[int]) -> str:
+    """'18 to 20, 42 to 46'; of many runs the first and the last row."""
+    runs: list[list[int]] = []
+    for number in numbers:
+        if runs and number == runs[-1][-1] + 1:
+            runs[-1].append(number)
+        else:
+            runs.append([number])
+    if len(runs) > _SHOWN:
+        return f"{numbers[0]} to {numbers[-1]}"
+    return listed(tuple(f"{run[0]} to {run[-1]}" if len(run) > 1 else f"{run[0]}" for run in runs))
