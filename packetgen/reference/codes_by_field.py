@@ -63,6 +63,7 @@ _PATTERN: Mapping[str, tuple[str, ...]] = {
     ),
     "title": ("title-twice",),
     "trim_hex": ("trim-idle",),
+    "credits": ("credit-near",),
     "occasion.on": ("day-shared", "occasion-begun"),
     "cloths": (
         "name-twice", "coverage-thin", "coverage-crowded", "beads-crowd", "does-not-fit",
