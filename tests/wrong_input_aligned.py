@@ -101,7 +101,7 @@ CASES = (
     ),
     _case(
         "one of two posts that has more coats",
-        f"{FINISH}:11:33: advice: 'right post' has 2 coats, and 'left post' 3 coats; {_LIKE}",
+        f"{FINISH}:11:33: advice: 'right post' has 2 coats, and 'left post' 3; {_LIKE}",
         left_post=(_POST, "0,10", "coats: 3"),
     ),
     _case(

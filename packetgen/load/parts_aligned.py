@@ -59,25 +59,31 @@ def _unlike_pair(parts: Sequence[Part]) -> tuple[int, str] | None:
         if not _SIDE.search(part.name.casefold()):
             continue
         other = first.setdefault(_SIDE.sub("*", part.name.casefold()), number)
-        if other == number:
-            continue
-        name, twin = (said(parts[one].name) for one in (number, other))
-        sizes = [extent_of(parts[one].outline) for one in (number, other)]
-        unlike = [abs(one - two) > ROUNDED_MM for one, two in zip(*sizes, strict=True)]
-        lower_mm = placed_part(part).bounds[1] - placed_part(parts[other]).bounds[1]
-        if unlike.count(True) == 1:
-            return number, f"{name} is {size_said(sizes[0])}, and {twin} {size_said(sizes[1])}"
-        coats = [tuple(coat.coats for coat in parts[one].painted) for one in (number, other)]
-        thick = [parts[one].thickness_mm for one in (number, other)]
-        if not any(unlike) and thick[0] != thick[1]:
-            return number, f"{name} is {mm_said(thick[0])} thick, and {twin} {mm_said(thick[1])}"
-        if not any(unlike) and coats[0] != coats[1] and all(map(any, coats)):
-            own, of_twin = (counted(sum(one), "coat") for one in coats)
-            return number, f"{name} has {own}, and {twin} {of_twin}"
-        if not any(unlike) and abs(lower_mm) > ROUNDED_MM:
-            way = "lower" if lower_mm > 0 else "higher"
-            return number, f"{name} stands {mm_said(abs(lower_mm))} {way} than {twin}"
+        if other != number and (how := _how_unlike(part, parts[other])):
+            return number, how
     return None
+
+
+def _how_unlike(part: Part, twin: Part) -> str:
+    """'' of twins that are alike, and of two that differ both ways, as large and small ones do."""
+    name, other = said(part.name), said(twin.name)
+    size, of_twin = extent_of(part.outline), extent_of(twin.outline)
+    unlike = [abs(one - two) > ROUNDED_MM for one, two in zip(size, of_twin, strict=True)]
+    if unlike.count(True) == 1:
+        return f"{name} is {size_said(size)}, and {other} {size_said(of_twin)}"
+    if any(unlike):
+        return ""
+    if part.thickness_mm != twin.thickness_mm:
+        thick, of_twin_mm = mm_said(part.thickness_mm), mm_said(twin.thickness_mm)
+        return f"{name} is {thick} thick, and {other} {of_twin_mm}"
+    coats, of_twin_coats = (sum(coat.coats for coat in one.painted) for one in (part, twin))
+    if coats and of_twin_coats and coats != of_twin_coats:
+        return f"{name} has {counted(coats, 'coat')}, and {other} {of_twin_coats}"
+    lower_mm = placed_part(part).bounds[1] - placed_part(twin).bounds[1]
+    if abs(lower_mm) <= ROUNDED_MM:
+        return ""
+    way = "lower" if lower_mm > 0 else "higher"
+    return f"{name} stands {mm_said(abs(lower_mm))} {way} than {other}"
 
 
 @dataclass(frozen=True)

@@ -20,6 +20,10 @@ _COATS = re.compile(
     rf"{COUNTED}\s+{_THIN}coats(?:\s+of\s+paint)?(?!\s+of\b)(?![\w-])",
     re.IGNORECASE,
 )
+_EACH_BEHIND = re.compile(r"\s+each\b", re.IGNORECASE)
+_EACH_BEFORE = re.compile(
+    r"\b(?:each|every|all)\s+(?:\w+\s+)?(?:parts?|pieces?)\s+(?:gets?\s+)?\Z", re.IGNORECASE
+)
 _COATS_OF_SOME = re.compile(_COATS_OF, re.IGNORECASE)
 _NO_COLOUR = re.compile(
     r"varnish|\bwax|\boil|primer|\bprim(?:e|ed|ing)\b|seal|glue|lacquer", re.IGNORECASE
@@ -150,15 +154,12 @@ def complain_of_told_coats(
 
 def _each(steps: str, found: re.Match[str]) -> str:
     """'two coats each', 'each part two coats'; '' where it is not said of each."""
-    behind = re.compile(r"\s+each\b", re.IGNORECASE).match(steps, found.end())
-    before = re.search(
-        r"\b(?:each|every|all)\s+(?:\w+\s+)?(?:parts?|pieces?)\s+(?:gets?\s+)?\Z",
-        steps[: found.start()],
-        re.I,
-    )
-    return steps[
-        before.start() if before else found.start() : behind.end() if behind else found.end()
-    ] * bool(behind or before)
+    first, end = found.span()
+    if behind := _EACH_BEHIND.match(steps, end):
+        end = behind.end()
+    if before := _EACH_BEFORE.search(steps, 0, first):
+        first = before.start()
+    return steps[first:end] if behind or before else ""
 
 
 def _without(steps: str, found: re.Match[str], number: int, parts: Sequence[Part]) -> Part | None:
