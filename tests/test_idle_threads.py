@@ -71,8 +71,16 @@ def test_a_number_that_is_told_as_another_s_is_not_told_a_second_time(text):
     assert [one.code for one in problems] == codes
 
 
-def test_each_thread_is_told_once():
-    assert told("M170, and M170.\nM170 haw") == ["1:1 'M170'"]
+def test_each_thread_is_told_once_with_the_lines_that_name_it_too():
+    problems = Problems()
+    notes = "M170, and M170.\nM170 haw\n07 moss\nM153\nM170"
+    complain_of_idle_threads(notes, "fern/stitching.md", [FLOSS], ["M153"], problems)
+    first, second = problems
+    assert (first.place.line, second.place.line) == (1, 3)
+    assert first.wrong.endswith(
+        "no line of the key has that thread, named here and on lines 2 and 5"
+    )
+    assert second.wrong.endswith("no line of the key has that thread")
 
 
 def test_a_name_of_several_words_that_no_line_of_the_key_has_is_told_where_one_stitches_in_it():

@@ -135,7 +135,7 @@ def test_a_month_that_has_begun_before_the_release_waits_a_year_and_that_is_told
     [
         (
             date(2027, 5, 15),
-            "over by then for that year, the last 2027-05-09; release it before them, with the first issue of each pattern, "
+            "over by then for that year, the last 2027-05-09; put an earlier day here and at the first revision of each pattern, "
             "or mend each occasion's 'on'; as it is, the first design hangs on 2028-03-01",
         ),
         (date(2027, 5, 9), ""),  # it hangs on the day

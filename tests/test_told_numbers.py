@@ -92,4 +92,4 @@ def test_it_is_told_before_the_name_and_behind_it(text, number):
 def test_of_a_chart_only_the_list_at_its_head_is_read():
     chart = "# w  119 wet plank\n# m  07 moss\n# k  8 moss\n# 119 wet plank was here\nww\n"
     (line,) = told(chart, "fern/chart.txt")
-    assert line.startswith("1:6 here stands 'w 119 wet plank'")
+    assert line.startswith("1:6 here stands '119 wet plank'")

@@ -183,6 +183,38 @@ CASES = (
         sentence="Peg the posts on the back, standing out 12 mm on either side.",
     ),
     _case(
+        "posts whose ends stand as far above the foot's as told",
+        sentence="Peg the posts on the foot, their lower ends 6 mm above its lower edge.",
+    ),
+    _case(
+        "posts whose ends stand elsewhere above the foot's",
+        _of_step(
+            43,
+            "says 'ends 16 mm above its lower edge', and by finish.yaml no edges of the parts that it names lie so far apart; mend the step, or an 'outline' or 'at' there",
+        ),
+        sentence="Peg the posts on the foot, their lower ends 16 mm above its lower edge.",
+    ),
+    _case(
+        "a lid that stands out less to the left and to the right",
+        _of_step(
+            29,
+            "says 'standing over by 3 mm', and by finish.yaml no edges of the parts that it names lie so far apart on both sides; mend the step, or an 'outline' or 'at' there",
+        ),
+        sentence="Peg the lid on the back, standing over by 3 mm on the left and on the right.",
+    ),
+    _case(
+        "a lid that is flush with the sides of the foot",
+        sentence="Paint the lid and the foot, flush with the sides.",
+    ),
+    _case(
+        "a lid that is not flush with the sides of the back",
+        _of_step(
+            29,
+            "says 'flush with its sides', and by finish.yaml such edges of the parts that it names are not on one line; mend the step, or an 'outline' or 'at' there",
+        ),
+        sentence="Peg the lid on the back, flush with its sides.",
+    ),
+    _case(
         "a lid that is said to stand beyond the back",
         _of_step(
             12,

@@ -105,7 +105,7 @@ CASES = (
     review_case(
         "rows and columns at the edges on which nothing is worked",
         {CHART: "rrbb.\nrr...\n.....\n.....\n"},
-        "series/garden-year/fern/chart.txt:1:1: advice: nothing is worked on rows 3–4 and column 5 of this chart, and they count in its size; a chart without them is 4 × 2; 'packetgen chart crop fern' makes it",
+        "series/garden-year/fern/chart.txt:3:1: advice: nothing is worked on rows 3–4 and column 5 of this chart, and they count in its size; a chart without them is 4 × 2; 'packetgen chart crop fern' makes it",
     ),
     review_case(
         "words that only ask for the author's own",

@@ -205,7 +205,7 @@ FIGURES: dict[str, Fault] = {
         Level.ADVICE,
     ),
     "step-overhang-other": Fault(
-        "the step says {said}, and by finish.yaml no edges of the parts that it names lie so far apart{sides}",
+        "the step says {said}, and by finish.yaml {how}",
         "mend the step, or an 'outline' or 'at' there",
         Level.ADVICE,
     ),
@@ -480,7 +480,7 @@ FIGURES: dict[str, Fault] = {
     ),
     "release-behind": Fault(
         "the release is {release}, and the days of the designs are over by then for that year, the last {last}",
-        "release it before them, with the first issue of each pattern, or mend each occasion's 'on'; as it is, the first design hangs on {first}",
+        "put an earlier day here and at the first revision of each pattern, or mend each occasion's 'on'; as it is, the first design hangs on {first}",
         Level.ADVICE,
     ),
     "day-shared": Fault(

@@ -60,7 +60,7 @@ PATTERNS: dict[str, Fault] = {
         Level.ADVICE,
     ),
     "thread-idle": Fault(
-        "{number} is {name} of {card}, and no line of the key has that thread",
+        "{number} is {name} of {card}, and no line of the key has that thread{also}",
         "name one of the key, or take it out",
         Level.ADVICE,
     ),

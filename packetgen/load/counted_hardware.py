@@ -105,7 +105,10 @@ def _all_that_are_told(kind: str, number: int, steps: str) -> re.Match[str] | No
     counted = list(counting(kind).finditer(steps))
     told = [counted_number(one["number"]) or number for one in counted]
     spoken_of = re.findall(
-        rf"\b(?:{re.escape(kind)}|{re.escape(plural(kind))})\b", steps, re.IGNORECASE
+        # 'Screw the hanger to the board' drives in what the hanger comes with.
+        rf"\b(?:{re.escape(kind)}(?!\s+(?:the|it|them|both|each)\b)|{re.escape(plural(kind))})\b",
+        steps,
+        re.IGNORECASE,
     )
     if len(spoken_of) > len(counted) or sum(told) >= number:
         return None

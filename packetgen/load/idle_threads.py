@@ -10,6 +10,7 @@ from packetgen.load.prose_words import any_of, sentences
 from packetgen.load.told_numbers import form_of
 from packetgen.load.words import said, shown
 from packetgen.model import Colour, ThreadCard
+from packetgen.nouns import listed
 
 # Of figures and letters, as 'M170': what is shorter, or of figures alone, may count or measure something.
 _NUMBER = re.compile(r"(?<![\w#.,/-])(?=\w*\d)(?=\w*[A-Za-z])\w{3,7}(?![\w-])", re.ASCII)
@@ -48,6 +49,7 @@ def complain_of_idle_threads(
     # Of a number that is another's by the name beside it all is told.
     answered = [problem for problem in problems if problem.place.path == path]
     told: set[str] = set()
+    idle: dict[str, tuple[Place, list[int], dict[str, str]]] = {}  # and the lines that name it too
     remarks_only = path.endswith(".txt")
     in_text = text.casefold()
     spoken_of = {
@@ -73,7 +75,10 @@ def complain_of_idle_threads(
                     problems.add(place, "thread-told-none", **facts)
         by_name = _by_name(line, named, in_key)
         for column, number in (*_alone(line), *called, *_with_names(line, threads), *by_name):
-            if number in threads and number not in used and number not in told:
+            if number in idle:
+                if row not in idle[number][1]:
+                    idle[number][1].append(row)
+            elif number in threads and number not in used:
                 colour, card = threads[number]
                 # As it stands there: by its number, or by its name alone.
                 words, other = number, colour.name
@@ -81,9 +86,13 @@ def complain_of_idle_threads(
                     words, other = other, words
                 if any(one.place.line == row and words in one.wrong for one in answered):
                     continue
-                told.add(number)
                 facts = {"number": said(words), "name": shown(other), "card": shown(card.name)}
-                problems.add(Place(path, row, column), "thread-idle", **facts)
+                idle[number] = (Place(path, row, column), [], facts)
+    for place, rows, facts in idle.values():
+        rows = [row for row in rows if row != place.line]
+        lines = "lines" if len(rows) > 1 else "line"
+        also = f", named here and on {lines} {listed(tuple(map(str, rows)))}" if rows else ""
+        problems.add(place, "thread-idle", **facts, also=also)
 
 
 def _none_of(cards: Sequence[ThreadCard]) -> str:

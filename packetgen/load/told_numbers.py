@@ -57,11 +57,12 @@ def complain_of_told_numbers(
                 )
             else:
                 mend = f"write {said(own)}{''.join(f', or {one}' for one in called[:1])}, or take the number out"
+            told_there = one[0][one.start("before") :] if path.endswith(".txt") else one[0]
             problems.add(
                 Place(path, *place),
                 "number-told-other",
                 mend=mend,
-                told=said(" ".join(one[0].split()).removeprefix("# ")),
+                told=said(" ".join(told_there.split())),
                 name=said(name),
                 number=said(own),
                 card=shown(card.name),

@@ -14,14 +14,28 @@ from packetgen.units import MM_PER_UNIT
 
 _LENGTH = r"(?P<long>(?<![\w.,/×-])\d{1,3}(?:\.\d{1,2})?)\s?(?P<unit>mm|cm)\b"
 _OUT = r"(?:stand|stick|jut|project|reach|overhang|hang)(?:s|ing)?"
+_EDGE = r"\b(?:edges?|ends?|sides?)\b"
 _BEYOND = r"(?:out|over|beyond|past)"
 _TOLD = (
     # 'standing out 6 mm on either side', 'overhangs the board by 6 mm'
     re.compile(rf"\b(?:{_OUT}\s+{_BEYOND}|overhang(?:s|ing)?)\b[^\d.;:()]{{0,40}}?{_LENGTH}", re.I),
     # 'stands 6 mm beyond the board'
     re.compile(rf"\b{_OUT}\s+(?:by\s+)?{_LENGTH}\s+{_BEYOND}\b", re.I),
+    # 'its lower edge 26 mm above their lower ends'
+    re.compile(
+        rf"{_EDGE}\s+(?:stands?\s+|lies?\s+)?{_LENGTH}\s+(?:above|below|from|inside|beyond|outside)\s+[^\d.;:()]{{0,30}}?{_EDGE}",
+        re.I,
+    ),
 )
-_BOTH = re.compile(r"\b(?:either|both|each)\s+(?:sides?|ends?)\b|\bleft\s+and\s+right\b", re.I)
+# 'flush with its sides' → numbers of edges: left, upper, right, lower.
+_FLUSH = re.compile(
+    r"\bflush\s+with\s+[^\d.,;:()]{0,30}?\b(?P<edges>sides|(?:upper|top|lower|bottom)\s+(?:edges?|ends?))\b",
+    re.I,
+)
+_BOTH = re.compile(
+    r"\b(?:either|both|each)\s+(?:sides?|ends?)\b|\bleft\s+and\s+(?:(?:on|at)\s+the\s+)?right\b",
+    re.I,
+)
 _NEAR = 25  # letters before it that tell what stands out
 _ELSE = re.compile(r"\b(?:cloth|card|trim|cord|magnets?|washers?|screws?|template)\b", re.I)
 
@@ -33,7 +47,7 @@ def complain_of_told_overhangs(
     names do, or not on both sides; of how far one stands out to the front its thickness tells."""
     kinds = any_of({word for part in parts for word in _words(part)})
     for start, sentence in sentences(steps):
-        found = next(filter(None, (way.search(sentence) for way in _TOLD)), None)
+        found = next(filter(None, (way.search(sentence) for way in (*_TOLD, _FLUSH))), None)
         if not found or _ELSE.search(sentence[max(0, found.start() - _NEAR) : found.end()]):
             continue
         words = {
@@ -42,15 +56,20 @@ def complain_of_told_overhangs(
         named = [part for part in parts if words & _words(part)]
         if len(named) < 2 or any(part.pieces > 1 for part in named):
             continue
-        told_mm = float(found["long"]) * MM_PER_UNIT[found["unit"].casefold()]
-        both = bool(_BOTH.search(sentence))
-        if not _stand_out(named, told_mm, both):
-            sides = " on both sides" if both else ""
+        flush = found.re is _FLUSH
+        told_mm = 0.0 if flush else float(found["long"]) * MM_PER_UNIT[found["unit"].casefold()]
+        both = not flush and bool(_BOTH.search(sentence))
+        if flush:
+            agrees = _flush(named, found["edges"].casefold())
+        else:
+            agrees = _stand_out(named, told_mm, both)
+        if not agrees:
+            how = f"no edges of the parts that it names lie so far apart{' on both sides' * both}"
             problems.add(
                 place_in(steps, start + found.start(), path),
                 "step-overhang-other",
                 said=said(found[0]),
-                sides=sides,
+                how="such edges of the parts that it names are not on one line" if flush else how,
             )
             return
 
@@ -60,6 +79,18 @@ def _words(part: Part) -> set[str]:
     name = part.name.casefold()
     last = name.split()[-1]
     return {name, plural(name), last, plural(last)}
+
+
+def _flush(parts: Sequence[Part], edges: str) -> bool:
+    """Whether the left and the right edges of two parts, or their upper or lower ones, are on one line."""
+    wanted = {0, 2} if edges == "sides" else {1} if edges.startswith(("upper", "top")) else {3}
+    found = {
+        edge
+        for two in combinations(parts, 2)
+        for edge, by_mm in enumerate(_edges_mm(*two))
+        if abs(by_mm) <= ROUNDED_MM
+    }
+    return wanted <= found
 
 
 def _stand_out(parts: Sequence[Part], told_mm: float, both: bool) -> bool:

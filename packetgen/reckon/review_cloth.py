@@ -128,21 +128,32 @@ def _wasteful(
         cloths=listed(tuple(by_name)),
         pieces=_gives(wasteful),
         off=_said(off),
-        fold=_with_less_fold(pattern, wasteful, piece, off),
+        fold=_with_less_fold(pattern, (wasteful, cloths), piece, off),
         more=_numbers([_pieces(pattern, on, piece, off) for on in wasteful]),
     )
 
 
 def _with_less_fold(
-    pattern: Pattern, cloths: Sequence[OnCloth], piece: FinishingPiece, off: Stitches
+    pattern: Pattern,
+    cloths: tuple[Sequence[OnCloth], Sequence[OnCloth]],
+    piece: FinishingPiece,
+    off: Stitches,
 ) -> str:
-    """', or fold_over: 24 mm,', where so little less to fold gives as many pieces as so much taken off."""
+    """', or fold_over: 24 mm,', where so little less to fold gives as many pieces as so much taken off, of the wasteful ones of
+    the `cloths`, and nothing is then to be said of any."""
+    wasteful, every = cloths
     for less_mm in range(1, _MOST_FOLD_OFF_MM + 1):
         smaller = replace(piece, fold_over_mm=piece.fold_over_mm - less_mm)
         if smaller.fold_over_mm >= _LEAST_FOLD_MM and all(
             _pieces(pattern, on, smaller, (0, 0)) >= _pieces(pattern, on, piece, off)
-            for on in cloths
+            for on in wasteful
         ):
+            if any(
+                _pieces(pattern, on, smaller, way) > _pieces(pattern, on, smaller, (0, 0))
+                for on in every
+                for way in _ways_off()
+            ):
+                continue
             return f", or fold_over: {plain(smaller.fold_over_mm)} mm,"
     return ""
 

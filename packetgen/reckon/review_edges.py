@@ -1,5 +1,7 @@
 """Advice on rows and columns at a chart's edges on which nothing is worked."""
 
+from dataclasses import replace
+
 from packetgen.diagnostics import Problems
 from packetgen.model import Pattern
 from packetgen.model.extent import bare_margins
@@ -46,8 +48,11 @@ def complain_of_bare_edges(
         "; whether smaller designs then need rows for the magnets, the next proof says"
         * magnets_wait
     )
+    place = grid.place
+    if bottom and not top and name.endswith(".txt"):  # where the bare rows are
+        place = replace(place, line=place.line + grid.height - bottom)
     problems.add(
-        grid.place,
+        place,
         "edges-bare",
         where=listed(tuple(filter(None, (rows, columns)))),
         why=why,
