@@ -50,6 +50,16 @@ def test_a_name_that_is_misspelt_is_told_with_the_name_that_the_card_has(text, l
     assert told(text) == [line]
 
 
+def test_a_story_may_speak_of_what_a_colour_is_called_by():
+    problems = Problems()
+    of = card(windfall_yellow="110")
+    story = "The windfal yellow of October. A windfal yellow (110)."
+    complain_of_told_spellings("Windfall yelow.", "fern/story.md", [of], ["110"], {}, problems)
+    assert not list(problems)
+    complain_of_told_spellings(story, "fern/story.md", [of], ["110"], {}, problems)
+    assert [one.place.column for one in problems] == [34]
+
+
 @pytest.mark.parametrize(
     "text",
     [
@@ -58,6 +68,7 @@ def test_a_name_that_is_misspelt_is_told_with_the_name_that_the_card_has(text, l
         "In windfall mellow.",  # another colour of the card
         "Windfall, yelow and all.",  # no name: a comma stands in it
         "130 windfall mellows",
+        "The windfall yellowest of all.",
         "Bread with butter, as yellow as butter (170).",  # another's number
     ],
 )

@@ -9,15 +9,15 @@ from tests.content_builder import FINISH, TINY
 from tests.wrong_input_case import Case
 
 STEPS = "finishes/shelf/steps.md"
+_CRESS = '  - {name: cress, hex: "#50783c", put_on_with: brush, covers: 10 m2 per litre, dries_in: 1 h, tin: 100 ml}\n'
 _STEP = "1. Saw the back, the posts, the lid and the foot.\n2. {sentence}\n"
 
 
 def _part(name: str, outline: str, at: str, other: str = "") -> str:
     thick = other if "thickness" in other else "thickness: 8 mm"
     coats = other if "coats" in other else "coats: 2"
-    return (
-        f'  - {{name: {name}, outline: "{outline}", at: "{at}", {thick}, paint: sage, {coats}}}\n'
-    )
+    paint = other if "paint" in other else "paint: sage"
+    return f'  - {{name: {name}, outline: "{outline}", at: "{at}", {thick}, {paint}, {coats}}}\n'
 
 
 _AS_IT_IS = {
@@ -35,10 +35,12 @@ def _case(
     sentence: str = "Paint all as the table has it.",
     panel: str = "20,20 120,20 120,120 20,120",
     first: str = "",
+    drop: str = "",
     **changed: tuple[str, ...],
 ) -> Case:
     parts: dict[str, tuple[str, ...]] = {first: ()} if first else {}
     parts |= _AS_IT_IS | {name.replace("_", " "): part for name, part in changed.items()}
+    parts.pop(drop, None)
     begins, ends = TINY[FINISH].index("parts:\n"), TINY[FINISH].index("paints:\n")
     text = (
         TINY[FINISH][:begins].replace("0,0 100,0 100,100 0,100", panel)
@@ -46,6 +48,7 @@ def _case(
         + "".join(_part(name, *part) for name, part in parts.items())
         + TINY[FINISH][ends:]
     )
+    text = text.replace("trim:", _CRESS + "trim:") if "paint: cress" in text else text
     return Case(slip, {FINISH: text, STEPS: _STEP.format(sentence=sentence)}, *lines)
 
 
@@ -111,7 +114,7 @@ CASES = (
     ),
     _case(
         "a back so long that the foot behind it is not seen",
-        f"{FINISH}:10:27: advice: 'back' reaches 5 mm further down than 'foot'; mend its outline or its 'at', or make 'foot' so large",
+        f"{FINISH}:10:27: advice: 'back' reaches 5 mm further down than 'foot'; mend its outline or its 'at'; or write at: 15,145 for 'foot'",
         first="foot",
         foot=("0,0 110,0 110,10 0,10", "15,130"),
         back=("0,0 120,0 120,135 0,135", "10,10"),
@@ -122,6 +125,21 @@ CASES = (
         left_post=(_POST, "0,10", "coats: 3"),
         right_post=(_POST, "128,10", "coats: 3"),
         sentence="Two coats each, and no more.",
+    ),
+    _case(
+        "parts listed before their paint",
+        sentence="Paint the posts, the lid and the foot in sage.",
+    ),
+    _case(
+        "parts listed before a paint of which one has another",
+        f"{STEPS}:2:25: advice: here stands 'lid in sage', and in finish.yaml 'top lid' is painted with 'cress'; name that here, or mend 'paint' there",
+        drop="lid",
+        top_lid=("0,0 140,0 140,12 0,12", "0,0", "paint: cress"),
+        sentence="Paint the posts, the lid and the foot in sage.",
+    ),
+    _case(
+        "a lid and a foot that are joined to the back with other words",
+        sentence="Peg the lid on the upper edge of the back and the foot under its lower edge.",
     ),
     _case(
         "two parts that get fewer coats than one of them has",
@@ -143,7 +161,7 @@ CASES = (
     ),
     _case(
         "a back that reaches below the foot",
-        f"{FINISH}:9:27: advice: 'back' reaches 5 mm further down than 'foot'; mend its outline or its 'at', or make 'foot' so large",
+        f"{FINISH}:9:27: advice: 'back' reaches 5 mm further down than 'foot'; mend its outline or its 'at'; or write at: 0,145 for 'foot'",
         back=("0,0 120,0 120,135 0,135", "10,10"),
     ),
     _case(

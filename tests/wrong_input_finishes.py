@@ -156,6 +156,21 @@ CASES = (
             ("two of the four screws", 0),
         )
     ),
+    *(
+        Case(
+            f"two screws from above and {words} from below, of {number}",
+            {
+                FINISH: TINY[FINISH]
+                + f"hardware:\n  - {{name: wood screw, pieces: {number}, size: 3 × 16 mm}}\n",
+                "finishes/shelf/steps.md": f"1. Saw the wood.\n2. Put in two screws from above. Then put in {words} from below.\n",
+            },
+            *[
+                "finishes/shelf/steps.md:2:46: advice: the step speaks of 'two screws' more, which makes 4, and of 'wood screw' there are 2 to buy; mend a number in the steps, or 'pieces' under 'hardware' in finish.yaml"
+            ]
+            * told,
+        )
+        for words, number, told in (("two screws", 2, 1), ("two screws", 4, 0))
+    ),
     Case(
         "a part that the steps still call by its old name",
         also("0,120 120,120 120,140 0,140", "0,0")

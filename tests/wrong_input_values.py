@@ -569,6 +569,11 @@ CASES = (
         "finishes/shelf/finish.yaml:25:10: 'magnets' is 'none'; take this line away where there is none",
     ),
     Case(
+        "a day whose month can only be one of its numbers",
+        {PATTERN: ("date: 2026-11-25", "date: 15-03-2027")},
+        "series/garden-year/fern/pattern.yaml:27:12: '15-03-2027' is not a date; write 2027-03-15",
+    ),
+    Case(
         "a revision on a day that may be two",
         {PATTERN: ("date: 2026-11-25", "date: 6/3/2027")},
         "series/garden-year/fern/pattern.yaml:27:12: '6/3/2027' is not a date; write 2027-03-06 for 6 March or 2027-06-03 for 3 June",

@@ -415,7 +415,7 @@ FIGURES: dict[str, Fault] = {
     ),
     "part-below-foot": Fault(
         "{part} reaches {much} further down than {other}",
-        "mend its outline or its 'at', or make {other} so large",
+        "mend its outline or its 'at'; or write at: {right} for {other}",
         Level.ADVICE,
     ),
     "part-over-panel": Fault(

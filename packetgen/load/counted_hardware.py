@@ -34,7 +34,7 @@ _LEAST = 3  # letters of a word that names a piece
 # So far at least what holds comes out of the part that it goes through; our own choice, below what is common practice.
 _HOLDS_MM = 3
 _PLACES = r"(?:through|into|in|at|on|for|to|from|below|above)"
-_INTO = re.compile(rf"\s+{_PLACES}\s+(?:the|its)\s+(?P<where>[a-z]+)", re.IGNORECASE)
+_INTO = re.compile(rf"\s+(?:{_PLACES}\s+(?:the|its)|from)\s+(?P<where>[a-z]+)", re.IGNORECASE)
 THE = re.compile(r"\b(?:the|all|both)\s+\Z", re.IGNORECASE)
 _OTHERS = re.compile(r"\b(?:other|further|remaining)\s+\Z", re.IGNORECASE)
 

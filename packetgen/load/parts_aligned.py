@@ -35,7 +35,7 @@ def complain_of_alignment(
         return
     if low := below_foot(parts):
         facts = {"part": said(parts[low.number].name), "other": said(parts[low.foot].name)}
-        facts["much"] = mm_said(low.by_mm)
+        facts |= {"much": mm_said(low.by_mm), "right": point_said(_foot_below(parts, low))}
         problems.add(stand[low.number].place_of("outline"), "part-below-foot", **facts)
         return
     if odd := _beside_middle(panel["outline"], parts):
@@ -103,6 +103,13 @@ def below_foot(parts: Sequence[Part]) -> Low | None:
     ends = [placed_part(part).bounds[3] for part in parts]
     below = [number for number, end in enumerate(ends) if end > ends[feet[0]] + ROUNDED_MM]
     return Low(below[0], feet[0], ends[below[0]] - ends[feet[0]]) if len(below) == 1 else None
+
+
+def _foot_below(parts: Sequence[Part], low: Low) -> tuple[float, float]:
+    """The 'at' with which the foot begins where the other part ends."""
+    foot = parts[low.foot]
+    begins, ends = placed_part(foot).bounds[1], placed_part(parts[low.number]).bounds[3]
+    return foot.at_mm[0], foot.at_mm[1] + ends - begins
 
 
 @dataclass(frozen=True)

@@ -27,7 +27,7 @@ _NUMBERS = re.compile(
 _DOTTED = re.compile(
     r"(?<![\d.])(?P<day>\d{1,2})\. ?(?P<month>\d{1,2})\. ?(?P<year>\d{4})(?!\d)", re.ASCII
 )
-_STROKES = re.compile(r"(?<![\d/])(\d{1,2})/(\d{1,2})/(20\d\d)(?![\d/])", re.ASCII)
+_STROKES = re.compile(r"(?<![\d/-])(\d{1,2})[/-](\d{1,2})[/-](20\d\d)(?![\d/-])", re.ASCII)
 _SPOKEN = (
     _DOTTED,
     re.compile(rf"{NUMBER}(?: of)? {MONTH}\.?{_YEAR}", _LOOSE),
@@ -36,7 +36,7 @@ _SPOKEN = (
 
 
 def _with_strokes(text: str) -> date | None:
-    """'20/5/2028' and '5/20/2028': the number above 12 is the day. Of two that may both be months nobody knows."""
+    """'20/5/2028' and '5-20-2028': the number above 12 is the day. Of two that may both be months nobody knows."""
     found = _STROKES.search(text)
     if not found:
         return None

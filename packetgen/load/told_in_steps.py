@@ -20,6 +20,7 @@ from packetgen.load.told_joints import (
     complain_of_told_joints,
     complain_of_told_magnets,
 )
+from packetgen.load.told_lists import complain_of_listed_paints
 from packetgen.load.told_measures import complain_of_told_measures
 from packetgen.load.told_order import complain_of_told_order
 from packetgen.load.told_overhangs import complain_of_told_overhangs
@@ -108,6 +109,7 @@ def complain_of_steps(
         complain_of_told_spray(paints, steps, path, problems)
         complain_of_told_cleaning(paints, steps, path, problems)
     if parts is not None:
+        complain_of_listed_paints(parts, steps, path, problems)
         told = complain_of_told_paints(parts, steps, path, problems)
         told += complain_of_coats_of_parts(parts, steps, path, told, problems)
         complain_of_told_coats(parts, steps, path, told, problems)

@@ -7,6 +7,7 @@ from itertools import product
 
 from packetgen.diagnostics import Problems, place_in
 from packetgen.load.panel_on_wood import shares_below
+from packetgen.load.part_names import parts_by_name
 from packetgen.load.piece_words import gap_said
 from packetgen.load.placed_parts import TOUCHES_MM, Bounds, placed_part, touching
 from packetgen.load.prose_words import any_of, sentences
@@ -93,7 +94,7 @@ def complain_of_told_joints(
 
 
 def _joints(parts: Sequence[Part], steps: str) -> Iterator[_Joint]:
-    numbers = _numbers(parts)
+    numbers = parts_by_name(parts)
     names = re.compile(rf"(?<![\w-])(?:{any_of(numbers)})(?![\w-])", re.IGNORECASE)
     name = rf"(?:the\s+)?(?P<part>{any_of(numbers)})"
     through = re.compile(
@@ -117,7 +118,8 @@ def _joints(parts: Sequence[Part], steps: str) -> Iterator[_Joint]:
                 continue
             others = numbers[other[0].casefold()]
             beside = re.compile(
-                rf"\s+and\s+{name}(?![\w-]|\s+(?:on|onto|to|into|in|at|along)\b)", re.IGNORECASE
+                rf"\s+and\s+{name}(?![\w-]|\s+(?:on|onto|to|into|in|at|along|under|below|above|behind|beside|over|across|against)\b)",
+                re.IGNORECASE,
             )
             if also := beside.match(found["onto"], other.end()):
                 others += numbers[also["part"].casefold()]
@@ -139,18 +141,6 @@ def _joints(parts: Sequence[Part], steps: str) -> Iterator[_Joint]:
 def _pairs(some: tuple[int, ...], others: tuple[int, ...]) -> Iterator[tuple[int, int]]:
     """Each with each; of 'the rims on the pots' nobody can tell which goes on which."""
     return product(some, others) if 1 in (len(some), len(others)) else iter(())
-
-
-def _numbers(parts: Sequence[Part]) -> dict[str, tuple[int, ...]]:
-    """Of the parts that a text speaks of by 'left post', by its plural, and of all posts by 'posts'."""
-    found: dict[str, tuple[int, ...]] = {}
-    for number, part in enumerate(parts):
-        kind = plural(part.name.casefold().split()[-1])
-        found[kind] = (*found.get(kind, ()), number)
-    for number, part in enumerate(parts):
-        for name in (part.name.casefold(), plural(part.name.casefold())):
-            found[name] = (number,)
-    return found
 
 
 def _at_other_edge(part: Part, other: Part, onto: str) -> dict[str, str]:

@@ -9,7 +9,8 @@ from packetgen.load.words import said
 
 # What lies on a chart, by its name in pattern.yaml → what people call it.
 _CALLED = {
-    "backstitch": r"back[ -]?stitch(?:es|ed|ing)?",
+    # 'Outline the wings … with one strand' is backstitch, whatever it is called.
+    "backstitch": r"(?:back[ -]?stitch(?:es|ed|ing)?|outlined?(?=\s[^.;]{0,80}\b(?:one|1)\s+strand))",
     "lazy_daisies": r"lazy dais(?:y|ies)",
     "french_knots": r"french knots?",
     "beads": r"beads?",
