@@ -282,9 +282,9 @@ def _beads() -> tuple[str, ...]:
 
 def _chart_on_pages() -> tuple[str, ...]:
     edition = EDITIONS["colour"]
-    (one,) = chart_pages_of(sampler(55, 56), edition)
+    (one,) = chart_pages_of(sampler(56, 56), edition)
     several = chart_pages_of(sampler(60, 56), edition)
-    left_for_stitches = one.cell_mm * (55 + 2 * ARROW_ROOM)
+    left_for_stitches = one.cell_mm * (56 + 2 * ARROW_ROOM)
     return (
         f"smaller than {edition.least_cell_mm:g} mm, or {EDITIONS['large-print'].least_cell_mm:g} in",
         f"each {one.cell_mm:.2f} mm wide.",

@@ -15,6 +15,7 @@ from packetgen.model import BARE, Pattern
 from packetgen.render.page_key import KeyColumns, PageLine
 
 NOTE_MM, NUMBERS_WIDE_MM = 4.0, 7.0  # a line of notes or numbers; the widest row number
+_TWO_DIGITS, _TWO_DIGITS_WIDE_MM = 99, 5.0  # numbers up to that are narrower
 MAP_MM = 14.0
 _HEADING_MM = 11.5  # what the page's heading takes, with the space below it
 _FOOT_MM = 18.0  # page map and scale
@@ -124,6 +125,7 @@ def _one_page(
     """With the key below the grid in the edition's columns or in one more, and beside it in one column or
     more. No chart page is next to this one: it needs neither notes nor a map."""
     wide, high = _box_mm(page_mm, edition)
+    numbers_mm = NUMBERS_WIDE_MM if tile.rows.last > _TWO_DIGITS else _TWO_DIGITS_WIDE_MM
     text = edition.key_text_mm
     below = floor(wide / (_box_mm(edition.page_mm, edition)[0] / edition.key_columns))
     beside = _BESIDE_EM * text
@@ -140,7 +142,7 @@ def _one_page(
         layout = Layout(
             turned=page_mm[0] > page_mm[1],
             tiles=(tile,),
-            cell_mm=_largest_cell_mm(edition, grid_room - 2 * NUMBERS_WIDE_MM, grid_high, tile),
+            cell_mm=_largest_cell_mm(edition, grid_room - 2 * numbers_mm, grid_high, tile),
             width_mm=wide,
             height_mm=high,
             grid_room_mm=grid_room,
