@@ -546,6 +546,35 @@ CASES = (
     ),
     *(
         Case(
+            f"a line of the notes copied from another pattern: {line}",
+            {
+                SERIES: ("order: [fern]", "order: [fern, ivy]"),
+                f"{FERN}/stitching.md": f"Begin with the frond.\n\n1. {line}\n",
+                "series/garden-year/ivy/pattern.yaml": TINY[PATTERN]
+                .replace("K4", "K14")
+                .replace("Fern by the Tap", "Ivy on the Wall")
+                .replace("A fern uncurls", "An ivy climbs")
+                .replace("First warm day, on: second", "Ivy day, on: third")
+                .replace("by-fern", "by-ivy"),
+                "series/garden-year/ivy/chart.txt": "rrbb\nkk..\n",
+                "series/garden-year/ivy/story.md": "It grew on the wall.\n",
+                "series/garden-year/ivy/stitching.md": f"Begin at the left.\n\n- {line}\n",
+                MOSS: TINY[MOSS].replace("K4", "K14"),
+                PATTERN: TINY[PATTERN].replace("K4", "K14"),
+            },
+            *[
+                "series/garden-year/ivy/stitching.md:3:1: advice: this line stands word for word in the notes of 'Fern by the Tap' too (line 3 of fern/stitching.md); write what is so of this pattern, or lay this aside"
+            ]
+            * told,
+        )
+        for line, told in (
+            ("Work the three brown bands in K14 peat, then the stalk.", 1),
+            ("Use two strands throughout, and begin in the middle of it.", 0),
+            ("The peat is K14, mostly.", 0),
+        )
+    ),
+    *(
+        Case(
             f"a name of the model stitcher in another pattern: {name}",
             {
                 SERIES: ("order: [fern]", "order: [fern, ivy]"),
@@ -703,7 +732,7 @@ CASES = (
     Case(
         "a number that the card no longer has, whose colour the remark names",
         {PATTERN: ('{moss: E2, spool: "10"}', '{moss: X9, spool: "10"}   # Peat')},
-        "series/garden-year/fern/pattern.yaml:9:13: Moss Stranded has no colour 'X9'; write 'K4', which has the name that your remark says, 'Peat', or mend its number on the card",
+        "series/garden-year/fern/pattern.yaml:9:13: Moss Stranded has no colour 'X9'; write 'K4', which has the name that your remark says, 'Peat', or mend its number in threads/moss.yaml",
     ),
     Case(
         "the number of another colour than the remark names",
@@ -740,7 +769,7 @@ CASES = (
             PATTERN: ('r: {moss: E2, spool: "10"}', 'r: {moss: E2, spool: "10"}   # brick'),
             CHART: "# A fern\n# r  E2 brick\nrrbb\nrk..\n",
         },
-        "series/garden-year/fern/pattern.yaml:9:13: Moss Stranded has no colour 'E2', named here and on line 11 and line 2 of fern/chart.txt; write 'E9', which has the name that your remark says, 'brick', or mend its number on the card",
+        "series/garden-year/fern/pattern.yaml:9:13: Moss Stranded has no colour 'E2', named here and on line 11 and line 2 of fern/chart.txt; write 'E9', which has the name that your remark says, 'brick', or mend its number in threads/moss.yaml",
     ),
     Case(
         "no space behind the colon of a key line with one thread",
@@ -768,7 +797,7 @@ CASES = (
             CHART: "# A fern\n# r  E2 brick\nrrbb\nrk..\n",
             f"{FERN}/story.md": "Stitch the pot in brick (E2).\n",
         },
-        "series/garden-year/fern/pattern.yaml:9:13: Moss Stranded has no colour 'E2', named here and on line 11, and in the remarks at the head of 1 chart and story.md; write 'E9', which has the name that your remark says, 'brick', or mend its number on the card",
+        "series/garden-year/fern/pattern.yaml:9:13: Moss Stranded has no colour 'E2', named here and on line 11, and in the remarks at the head of 1 chart and story.md; write 'E9', which has the name that your remark says, 'brick', or mend its number in threads/moss.yaml",
     ),
     Case(
         "a card with numbers of its own, one of which looks like one of the key",

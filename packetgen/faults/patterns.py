@@ -380,6 +380,11 @@ PATTERNS: dict[str, Fault] = {
         "{mend}",
         Level.ADVICE,
     ),
+    "line-copied": Fault(
+        "this line stands word for word in the notes of {other} too ({where})",
+        "write what is so of this pattern, or lay this aside",
+        Level.ADVICE,
+    ),
     "texts-copied": Fault(
         "{what} {are} of {other}, word for word ({where})",
         "write for each of the two what is so of it",

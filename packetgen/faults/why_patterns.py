@@ -460,6 +460,11 @@ WHY_PATTERNS: dict[str, Why] = {
         "it may have been renumbered since. Stitchers read it beside the key.",
         "Write the number that the card has, or leave it out: names are enough beside the key.",
     ),
+    "line-copied": Why(
+        "A line of the notes that names a thread by its number is the same as one in another pattern's notes, mostly since it was "
+        "copied from there and not written anew.",
+        "Write what is so of this pattern. Where both are stitched alike, lay the advice aside in the later one.",
+    ),
     "texts-copied": Why(
         "The sentence about the pattern, the words for those who do not see its picture, or its story are the same as "
         "those of another pattern of the series. A reader who sees both takes one for a mistake.",

@@ -1,7 +1,7 @@
 """What a pattern still has of the one whose folder its own was copied from."""
 
 import re
-from collections.abc import Sequence
+from collections.abc import Collection, Iterator, Sequence
 from dataclasses import replace
 from urllib.parse import urlsplit
 
@@ -19,6 +19,8 @@ _OF_ANOTHER = {
     "rows-told-other",
     "kind-told-none",
 }
+_ENOUGH_WORDS = 8  # of a line that nobody writes twice: our own choice
+_COUNTS = 2  # figures that may count something else than threads
 _IN_MANY = {"the", "and", "for", "from", "with", "pattern", "patterns"}  # titles and addresses
 
 
@@ -58,6 +60,34 @@ def complain_of_copies(patterns: Sequence[Pattern], examples: Problems, problems
             where = seen_from(place, _place_of(other, names[0]))
             facts = {"what": what, "are": are, "other": said(other.title), "where": where}
             problems.add(place, "texts-copied", **facts)
+
+
+def complain_of_copied_lines(patterns: Sequence[Pattern], problems: Problems) -> None:
+    """Advice on the first line of each pattern's notes that names a thread by its number and stands, word for word, in those
+    of one before it; of notes that are the same as a whole it is told elsewhere, or they may well be."""
+    of_line: dict[str, tuple[Pattern, Place]] = {}
+    for pattern in patterns:
+        told = False
+        numbers = {one.number for line in pattern.key for of in line.threads.values() for one in of}
+        of_own = dict(_specific_lines(pattern, numbers))
+        for words, place in of_own.items():
+            other, where = of_line.get(words, (pattern, place))
+            same_notes = other.notes_markdown.split() == pattern.notes_markdown.split()
+            if not told and not same_notes:
+                facts = {"other": said(other.title), "where": seen_from(place, where)}
+                problems.add(place, "line-copied", **facts)
+                told = True
+        for words, place in of_own.items():
+            of_line.setdefault(words, (pattern, place))
+
+
+def _specific_lines(pattern: Pattern, numbers: Collection[str]) -> Iterator[tuple[str, Place]]:
+    folder = pattern.place.path.rpartition("/")[0]
+    for row, line in enumerate(pattern.notes_markdown.split("\n"), 1):
+        words = re.sub(r"^\s*(?:\d+\.|[-*])\s+", "", line).split()
+        named = {word.strip(".,;:()*") for word in words} & set(numbers)
+        if len(words) >= _ENOUGH_WORDS and any(len(one) > _COUNTS for one in named):
+            yield " ".join(words), Place(f"{folder}/{_STITCHING}", row)
 
 
 def complain_of_counters(patterns: Sequence[Pattern], problems: Problems) -> None:

@@ -4,7 +4,7 @@ import re
 
 from packetgen.diagnostics import Place, Problems, nearest_of
 from packetgen.load.assumptions import read_assumptions
-from packetgen.load.copies import complain_of_copies, complain_of_counters
+from packetgen.load.copies import complain_of_copied_lines, complain_of_copies, complain_of_counters
 from packetgen.load.credits import check_credits_of_all
 from packetgen.load.cut_off import between_quotes
 from packetgen.load.designers import read_designers
@@ -100,6 +100,7 @@ def load_series(
     )
     here = all_sure(patterns)
     complain_of_copies(here, folder.for_review, problems)
+    complain_of_copied_lines(here, problems)
     complain_of_counters(here, problems)
     check_credits_of_all(here, problems)
     titles = (filled["title"], *(one.title for one in here), *(one.title for one in coming))
