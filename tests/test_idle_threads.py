@@ -24,6 +24,7 @@ def told(text: str, *used: str) -> list[str]:
         ("Moss (07) hides well.", "1:1 '07'"),
         ("Use 219  wet plank.", "1:5 '219'"),
         ("White (12) last.", "1:1 '12'"),
+        ("Then 12 white, in rows.", "1:6 '12'"),
     ],
 )
 def test_a_thread_of_the_card_that_the_key_has_not_is_told_where_it_stands(text, where):

@@ -37,6 +37,8 @@ def test_a_number_that_the_card_no_longer_has_for_that_name_is_told_where_it_sta
         ("Stitch in thread hedge, no. 149.", "hedge, no. 149"),
         ("Hedge no 219 comes last.", "Hedge no 219"),
         ("In brick E7.", ""),  # no card has it
+        ("Begin in 17 moss, two rows deep.", "17 moss"),
+        ("Begin in **17 moss**.", "17 moss"),
         ("In plank 300, moss 12 stitches wide and hedge 219 stitches.", ""),
     ],
 )
@@ -66,6 +68,7 @@ def test_a_number_of_another_colour_is_told_with_those_that_the_key_has(used, ri
         "Wet plank (219) and hedge (141).",
         "219 wet plank, 300 plank",
         "12 moss stitches, then 3 hedge stitches and 40 brick ones",  # are counted
+        "12 moss and 14 hedge stitches, 12 small moss knots, 12 moss-green leaves",
         "hedge (2)",
         "In 2024 hedge and moss grew.",  # another form than any number has
         "Use hedgerow 119.",

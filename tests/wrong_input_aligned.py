@@ -142,6 +142,15 @@ CASES = (
         sentence="Peg the lid on the upper edge of the back and the foot under its lower edge.",
     ),
     _case(
+        "a rail that lies far above the edge at which a step puts it",
+        _of_step(
+            12,
+            "puts 'rail' at the lower edge of 'back', and by 'at' in finish.yaml it stands 110 mm above that; mend the word, or 'at' there",
+        ),
+        rail=("0,0 140,0 140,10 0,10", "0,10"),
+        sentence="Peg the rail along the lower edge of the back.",
+    ),
+    _case(
         "two parts that get fewer coats than one of them has",
         _of_coats(8, "lid and the back get two coats", "lid", 3),
         lid=("0,0 140,0 140,12 0,12", "0,0", "coats: 3"),

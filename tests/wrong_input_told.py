@@ -310,12 +310,12 @@ CASES = (
             (
                 "Peg the rail on the upper edge of the back.",
                 12,
-                "puts 'rail' at the upper edge of 'back', and by 'at' in finish.yaml it stands below the middle of that; mend the word, or 'at' there",
+                "puts 'rail' at the upper edge of 'back', and by 'at' in finish.yaml it stands 110 mm below that; mend the word, or 'at' there",
             ),
             (
                 "Peg the knob on the upper edge of the back and the rail on its upper edge.",
                 55,
-                "puts 'rail' at the upper edge of 'back', and by 'at' in finish.yaml it stands below the middle of that; mend the word, or 'at' there",
+                "puts 'rail' at the upper edge of 'back', and by 'at' in finish.yaml it stands 110 mm below that; mend the word, or 'at' there",
             ),
             (
                 "Peg the rail across the rail.",
@@ -325,7 +325,7 @@ CASES = (
             (
                 "Peg the rail on the back, in its upper left corner.",
                 12,
-                "puts 'rail' at the upper edge of 'back', and by 'at' in finish.yaml it stands below the middle of that; mend the word, or 'at' there",
+                "puts 'rail' at the upper edge of 'back', and by 'at' in finish.yaml it stands 110 mm below that; mend the word, or 'at' there",
             ),
             (
                 "Peg the back to the front of the rail.",

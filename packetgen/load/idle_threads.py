@@ -7,7 +7,7 @@ from dataclasses import dataclass
 
 from packetgen.diagnostics import Place, Problems, nearest_of
 from packetgen.load.prose_words import any_of, sentences
-from packetgen.load.told_numbers import form_of
+from packetgen.load.told_numbers import counts_something, form_of
 from packetgen.load.words import said, shown
 from packetgen.model import Colour, ThreadCard
 from packetgen.nouns import listed
@@ -26,7 +26,6 @@ _PLAIN_COLOURS = frozenset(
     "black white grey gray brown red orange yellow green blue purple violet pink cream beige".split()
 )
 _SERIES = 3  # numbers of a card with the same letters and as many figures, of which another is seen to be one: our own choice
-_COUNTS = re.compile(r"[1-9]\d?")  # '12 white stitches': our own choice
 
 
 def complain_of_idle_threads(
@@ -205,8 +204,9 @@ def _with_names(
         if number in threads:
             name = r"\s+".join(map(re.escape, threads[number][0].name.split()))
             behind = rf"\b{name}\s+\({re.escape(number)}\)"
-            before = rf"(?<![\w#]){re.escape(number)}\s+{name}\b|"
-            way = behind if _COUNTS.fullmatch(number) else before + behind
-            if one := re.search(way, line, re.IGNORECASE):
-                found.append((one.start() + 1, number))
+            before = rf"(?<![\w#]){re.escape(number)}\s+{name}\b"
+            ways = (re.finditer(way, line, re.IGNORECASE) for way in (before, behind))
+            first, after = map(list, ways)
+            first = [one for one in first if not counts_something(number, line, one.end())]
+            found += [(one.start() + 1, number) for one in (*first, *after)[:1]]
     return found

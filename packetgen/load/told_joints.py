@@ -18,7 +18,7 @@ from packetgen.nouns import plural
 
 _JOINED = re.compile(
     r"\b(?:glue|screw|nail|peg|dowel|fix|fasten|attach|mount)\s+(?P<what>[^.;:]*?)\b"
-    r"(?P<onto>(?:on|onto|across|to|into|in|below|under|above|over|behind|against|at)\b[^.,;:]{0,80})",
+    r"(?P<onto>(?:on|onto|across|along|to|into|in|below|under|above|over|behind|against|at)\b[^.,;:]{0,80})",
     re.IGNORECASE,
 )
 _HUNG = re.compile(r"\b(?:cord|string|twine|wire|chain|hinge|hang|hung)\w*\b", re.IGNORECASE)
@@ -47,6 +47,10 @@ _MAGNETS = re.compile(
     r"(?:the\s+)?(?:(?:front|back|face)\s+of\s+(?:the\s+)?)?(?P<part>[^.,;:]{3,60})",
     re.IGNORECASE,
 )
+_AT_EDGE_MM, _AT_EDGE = (
+    10,
+    0.1,
+)  # so far, or so much of the part, is still at its edge: our own choice
 _UNDER = (
     0.1  # of the panel, that a part has below it at least to be one for magnets; our own choice
 )
@@ -149,6 +153,14 @@ def _at_other_edge(part: Part, other: Part, onto: str) -> dict[str, str]:
     if not found:
         return {}
     direction, further = _EDGES[found[1].casefold()]
+    bounds, of_other = placed_part(part).bounds, placed_part(other).bounds
+    first, last = of_other[direction], of_other[direction + 2]
+    edge = last if further else first
+    by_mm = max(bounds[direction] - edge, edge - bounds[direction + 2])
+    if by_mm > max(_AT_EDGE_MM, _AT_EDGE * (last - first)):
+        beyond = (bounds[direction] > edge) == further
+        stands = f"{gap_said(by_mm)} {_STANDS[direction, further != beyond]}"
+        return {"said": f"at the {found[1].casefold()} edge of", "stands": stands}
     middles = [_middle(placed_part(one).bounds, direction) for one in (part, other)]
     if middles[0] == middles[1] or (middles[0] > middles[1]) == further:
         return {}

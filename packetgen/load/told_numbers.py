@@ -15,8 +15,13 @@ _NUMBER = r"[A-Za-z]{0,2}\d{1,5}[A-Za-z]?"
 # A number in brackets behind a name, one that is called so, and one that follows it straight, which is believed only if a
 # card has it.
 _BEHIND = ("after", "said", "straight")
-# What stands before a name and counts something is shorter: '12 green stitches'. Our own choice.
-_COUNTS = re.compile(r"\d{1,2}")
+# What stands before a name and counts something is shorter, and tells of what: '12 green stitches'. Our own choice.
+_SHORT = re.compile(r"\d{1,2}")
+_COUNTED = re.compile(
+    r"\s+(?:[a-z-]+\s+){0,2}?(?:stitch(?:es)?|cross(?:es)?|rows?|columns?|knots?|beads?|squares?|ones?|strands?|skeins?|lines?"
+    r"|leaves|dots?|petals?|berries|times)\b|-|\s*(?:,|and|or)\s+\d",
+    re.IGNORECASE,
+)
 
 
 def complain_of_told_numbers(
@@ -82,7 +87,10 @@ def _told(
         for one in (whole,) if chart and whole else () if chart else beside.finditer(line):
             side = next((side for side in _BEHIND if not chart and one[side]), "before")
             number = one[side]
-            counts = side in ("before", "straight") and number and _COUNTS.fullmatch(number)
+            counts = number and (
+                (side == "straight" and _SHORT.fullmatch(number))
+                or (side == "before" and counts_something(number, line, one.end()))
+            )
             strange = side == "straight" and not any(number in card.colours for card in cards)
             if number and (chart or not counts) and not strange:
                 yield (row, one.start(side) + 1), number, one
@@ -111,6 +119,11 @@ def _numbers_of(cards: Sequence[ThreadCard]) -> Mapping[str, list[tuple[str, Thr
         for colour in card.colours.values():
             found.setdefault(colour.name.casefold(), []).append((colour.number, card))
     return found
+
+
+def counts_something(number: str, line: str, end: int) -> bool:
+    """Whether a number that stands before a colour's name, which ends there, may count what follows."""
+    return bool(_SHORT.fullmatch(number) and (len(number) == 1 or _COUNTED.match(line, end)))
 
 
 def form_of(number: str) -> str:

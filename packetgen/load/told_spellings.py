@@ -7,6 +7,7 @@ from difflib import SequenceMatcher
 from functools import lru_cache
 
 from packetgen.diagnostics import Place, Problems
+from packetgen.load.told_numbers import counts_something
 from packetgen.load.words import said, shown
 from packetgen.model import ThreadCard
 
@@ -88,7 +89,7 @@ class _Sought:
     def _beside(self, phrase: str, line: str, start: int) -> bool:
         """Whether its number stands before the phrase, or behind it between brackets."""
         one = re.escape(self.number)
-        counts = re.fullmatch(r"\d{1,2}", self.number)  # '12 white stitches'
+        counts = counts_something(self.number, line, start + len(phrase))
         near = line[max(0, start - _NEAR) : start]
         before = not counts and re.search(rf"(?<![\w#]){one}\s+$", near)
         return bool(before or re.match(rf"\s*\({one}\)", line[start + len(phrase) :]))

@@ -34,7 +34,7 @@ def complain_of_unknown_part(
     known |= {one_of(word) for word in known}
     strange = [kind for kind in _KINDS if kind not in known]
     named = re.compile(
-        rf"\b(?:the|both|each|all)\s+(?P<part>{any_of([*strange, *map(plural, strange)])})\b(?!-|\s+(?:of|coat)\b)",
+        rf"\b(?<!along )(?<!at )(?:the|both|each|all)\s+(?P<part>{any_of([*strange, *map(plural, strange)])})\b(?!-|\s+(?:of|coat)\b)",
         re.IGNORECASE,
     )
     for start, sentence in sentences(steps):
