@@ -1343,7 +1343,7 @@ _MAY_STAY = {
     "Harvest",
     "Anyone of full age",
     "First issue.",
-    "no model is stitched yet",
+    "the photograph is not taken yet",
     "photograph",
 }
 _MAY_STAY |= {"the green is for the pieces to come", "green"}

@@ -72,6 +72,17 @@ def test_a_number_that_is_told_as_another_s_is_not_told_a_second_time(text):
     assert [one.code for one in problems] == codes
 
 
+def test_a_number_between_signs_is_a_thread_s():
+    three = card(rib="411", peat="502", dock="620")
+    problems = Problems()
+    notes = "Begin with the bar in the middle, 412, and then the frame, 502. In 2027, 400 times, and 31, rows."
+    complain_of_idle_threads(notes, "fern/stitching.md", [three], ["411"], problems)
+    assert [(one.code, one.place.column) for one in problems] == [
+        ("thread-told-none", 35),
+        ("thread-idle", 60),
+    ]
+
+
 def test_each_thread_is_told_once_with_the_lines_that_name_it_too():
     problems = Problems()
     notes = "M170, and M170.\nM170 haw\n07 moss\nM153\nM170"
@@ -112,6 +123,8 @@ def test_a_name_of_several_words_that_no_line_of_the_key_has_is_told_where_one_s
         ("Stitch the jam red last.", 12),
         ("The pale jam red, then stitch the jam red.", 35),
         ("If you like, use clay pipe and jam red.", 0),
+        ("The handle is clay pipe, with a shadow.", 15),
+        ("A shadow of clay pipe.", 13),
         ("The pale jam red and the old stave.", 0),
         ("Smoke from the clay pipe, and hail on the old stave.", 0),
     ],

@@ -135,8 +135,8 @@ def test_a_month_that_has_begun_before_the_release_waits_a_year_and_that_is_told
     [
         (
             date(2027, 5, 15),
-            "over by then for that year, the last 2027-05-09; put an earlier day here and at the first revision of each pattern, "
-            "or mend each occasion's 'on'; as it is, the first design hangs on 2028-03-01",
+            "over by then for that year, the last 2027-05-09; put an earlier day here, and at first revisions that are later, "
+            "or mend each occasion's 'on'; as it is, the day of the first design is 2028-03-01",
         ),
         (date(2027, 5, 9), ""),  # it hangs on the day
         (date(2027, 12, 1), ""),  # spring is near again
@@ -214,7 +214,7 @@ def test_each_pattern_without_a_photograph_is_told_at_its_own_file():
     complain_of_series(series(small, wide, finished(id="third", title="A Bud")), problems)
     lines = [str(problem) for problem in problems if problem.code == "photo-missing"]
     hidden = ", from which nobody can copy a chart that is sold"
-    asked = "put a photo.jpg beside pattern.yaml, or lay this aside until a model is stitched"
+    asked = "put a photo.jpg beside pattern.yaml, or lay this aside until it is taken"
     assert lines == [
         f"leaf:1:1: advice: there is no photograph of A Leaf, so one is drawn{hidden}; {asked}",
         f"sprig:1:1: advice: there is no photograph of A Sprig, so one is drawn, very small{hidden}; {asked}",

@@ -38,6 +38,8 @@ def test_a_number_that_the_card_no_longer_has_for_that_name_is_told_where_it_sta
         ("Hedge no 219 comes last.", "Hedge no 219"),
         ("In brick E7.", ""),  # no card has it
         ("Begin in 17 moss, two rows deep.", "17 moss"),
+        ("First the rim in hedge, 149, then more.", "hedge, 149"),
+        ("The rim is hedge, 141, or moss, 12, and hedge, 149 of them.", ""),
         ("Begin in **17 moss**.", "17 moss"),
         ("In plank 300, moss 12 stitches wide and hedge 219 stitches.", ""),
     ],

@@ -205,7 +205,7 @@ CASES = (
         "posts that stand out less",
         _of_step(
             31,
-            "says 'standing out 12 mm', and by finish.yaml no edges of the parts that it names lie so far apart on both sides; mend the step, or an 'outline' or 'at' there",
+            "says 'standing out 12 mm', and by finish.yaml no edges of the parts that it names lie so far apart on both sides: at the left 10 mm, at the right 10 mm; mend the step, or an 'outline' or 'at' there",
         ),
         sentence="Peg the posts on the back, standing out 12 mm on either side.",
     ),
@@ -225,7 +225,7 @@ CASES = (
         "a lid that stands out less to the left and to the right",
         _of_step(
             29,
-            "says 'standing over by 3 mm', and by finish.yaml no edges of the parts that it names lie so far apart on both sides; mend the step, or an 'outline' or 'at' there",
+            "says 'standing over by 3 mm', and by finish.yaml no edges of the parts that it names lie so far apart on both sides: at the left 10 mm, at the right 10 mm; mend the step, or an 'outline' or 'at' there",
         ),
         sentence="Peg the lid on the back, standing over by 3 mm on the left and on the right.",
     ),

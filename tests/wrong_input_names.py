@@ -481,6 +481,27 @@ CASES = (
             ("The Fern by the Tap", 0),
         )
     ),
+    *(
+        Case(
+            f"a notice of {day} to a release on 9 March: {text}",
+            {
+                SERIES: TINY[SERIES]
+                .replace("2027-01-15 09:00", "2027-03-09 09:00")
+                .replace("date: 2026-11-20", f"date: {day}")
+                .replace("text: The linen is back.", f"text: {text}")
+            },
+            *[
+                f"series/garden-year/series.yaml:18:12: advice: the notice is of {day}, and the release of 2027-03-09; mend the day here, or say in the notice what it is for"
+            ]
+            * told,
+        )
+        for day, text, told in (
+            ("2027-09-03", "The linen is back.", 1),
+            ("2027-02-01", "Both patterns come out today.", 1),
+            ("2027-03-09", "Both patterns come out today.", 0),
+            ("2027-02-01", "The linen is back today.", 0),
+        )
+    ),
     Case(
         "a title in a notice that is nearly one",
         {SERIES: ("text: The linen is back.", "text: Fern by the Tree is ready.")},

@@ -480,7 +480,7 @@ FIGURES: dict[str, Fault] = {
     ),
     "release-behind": Fault(
         "the release is {release}, and the days of the designs are over by then for that year, the last {last}",
-        "put an earlier day here and at the first revision of each pattern, or mend each occasion's 'on'; as it is, the first design hangs on {first}",
+        "put an earlier day here, and at first revisions that are later, or mend each occasion's 'on'; as it is, the day of the first design is {first}",
         Level.ADVICE,
     ),
     "day-shared": Fault(
@@ -520,7 +520,7 @@ FIGURES: dict[str, Fault] = {
     ),
     "photo-missing": Fault(
         "there is no photograph of {title}, so one is drawn{small}, from which nobody can copy a chart that is sold",
-        "put a photo.jpg beside pattern.yaml, or lay this aside until a model is stitched",
+        "put a photo.jpg beside pattern.yaml, or lay this aside until it is taken",
         Level.ADVICE,
     ),
     "alt-missing": Fault(

@@ -360,6 +360,11 @@ PATTERNS: dict[str, Fault] = {
         "mend the one that is wrong; the name stands on every page",
         Level.ADVICE,
     ),
+    "notice-day-other": Fault(
+        "the notice is of {day}, and the release of {released}",
+        "mend the day here, or say in the notice what it is for",
+        Level.ADVICE,
+    ),
     "title-told-near": Fault(
         "here stands {said}, and no pattern of the series is called so",
         "write {near}, if that is meant",

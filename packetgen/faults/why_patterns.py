@@ -440,6 +440,11 @@ WHY_PATTERNS: dict[str, Why] = {
         "misspelt.",
         "Mend it; or lay the advice aside in series.yaml where the two are meant so.",
     ),
+    "notice-day-other": Why(
+        "The day of a notice is that of a release with day and month exchanged, or the notice says that something comes out today, "
+        "and on its day nothing does. It is shown from its day on.",
+        "Mend the day; or lay the advice aside in series.yaml where another thing comes out.",
+    ),
     "title-told-near": Why(
         "A text of yours names something with a capital that is a title of this series but for one word. A buyer would look for "
         "that pattern.",

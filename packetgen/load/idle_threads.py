@@ -15,16 +15,18 @@ from packetgen.nouns import listed
 # Of figures and letters, as 'M170': what is shorter, or of figures alone, may count or measure something.
 _NUMBER = re.compile(r"(?<![\w#.,/-])(?=\w*\d)(?=\w*[A-Za-z])\w{3,7}(?![\w-])", re.ASCII)
 _THREAD = re.compile(r"\bthreads?\s+(?:no\.?\s*)?(?P<number>\w*\d\w*)(?![\w-])", re.IGNORECASE)
+# 'the bar in the middle, 350, and …': a number of three signs or more between a comma and the next.
+_BETWEEN_SIGNS = re.compile(r"[,(]\s+(?P<number>\w*\d\w+)(?=\s*(?:[;:)]|[.,](?!\d)|$))", re.ASCII)
 _PROPOSED = re.compile(
     r"\b(?:not|never|instead|without|if|may|might|could|would|or)\b", re.IGNORECASE
 )
 # 'two strands of jam red'.
-_OF_IT = (
-    r"(?:\w+\s+)?(?:stitch(?:es)?|crosses|strands?|threads?|rows?|lengths?|knots?|skeins?)\s+of"
-)
+_OF_IT = r"(?:\w+\s+)?(?:stitch(?:es)?|crosses|strands?|threads?|rows?|lengths?|knots?|skeins?|shadows?|touch(?:es)?|bands?|lines?|patch(?:es)?|edges?|dots?|spots?)\s+of"
 _PLAIN_COLOURS = frozenset(
     "black white grey gray brown red orange yellow green blue purple violet pink cream beige".split()
 )
+_COUNTS = 2  # figures that may count something
+_YEAR = re.compile(r"(?:19|20)\d\d")
 _SERIES = 3  # numbers of a card with the same letters and as many figures, of which another is seen to be one: our own choice
 
 
@@ -63,7 +65,11 @@ def complain_of_idle_threads(
         if remarks_only and not line.startswith("#"):
             continue
         called = _called(line)
-        alike = [one for one in _alone(line) if leads[_lead(one[1])] >= _SERIES]
+        between = [
+            (one.start("number") + 1, one["number"]) for one in _BETWEEN_SIGNS.finditer(line)
+        ]
+        between = [one for one in between if len(one[1]) > _COUNTS and not _YEAR.fullmatch(one[1])]
+        alike = [one for one in (*_alone(line), *between) if leads[_lead(one[1])] >= _SERIES]
         for column, number in (*called, *alike):
             place = Place(path, row, column)
             if number not in threads and form_of(number) in forms and number not in told:
@@ -73,7 +79,13 @@ def complain_of_idle_threads(
                     facts["hint"] = _meant(number, used)
                     problems.add(place, "thread-told-none", **facts)
         by_name = _by_name(line, named, in_key)
-        for column, number in (*_alone(line), *called, *_with_names(line, threads), *by_name):
+        for column, number in (
+            *_alone(line),
+            *called,
+            *between,
+            *_with_names(line, threads),
+            *by_name,
+        ):
             if number in idle:
                 if row not in idle[number][1]:
                     idle[number][1].append(row)
@@ -165,7 +177,7 @@ def _ways_of_several(name: str, in_key: Collection[str], in_notes: bool) -> tupl
     keyed, words = any_of(one for one in in_key if " " in one), _words(name)
     also = r"(?:,\s*|\s+)(?:and\s+|or\s+|then\s+)*(?:the\s+|its\s+)?"
     return (
-        rf"(?:in|with|use|using|of\s+thread|{_OF_IT})\s+(?:the\s+)?{words}",
+        rf"(?:in|with|use|using|is|are|{_OF_IT})\s+(?:the\s+)?{words}",
         rf"(?:{keyed})(?:\s+\w+)?{also}{words}",
         rf"{words}{also}(?:{keyed})(?![\w-])",
         rf"{words},?\s+(?:number|no\.?)\s+\w*\d",

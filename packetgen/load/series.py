@@ -25,7 +25,7 @@ from packetgen.load.shape_pattern import KEY_LINE
 from packetgen.load.shape_series import SERIES
 from packetgen.load.sure import all_sure, sure
 from packetgen.load.titles import title_in
-from packetgen.load.told_days import complain_of_told_days
+from packetgen.load.told_days import complain_of_notice_days, complain_of_told_days
 from packetgen.load.told_titles import complain_of_told_titles
 from packetgen.load.values import Filled, Given
 from packetgen.load.words import offer, said, shown
@@ -132,6 +132,10 @@ def load_series(
     said_in = [one.value for one in filled.each("notices") if one.value is not None]
     told_in = [(one["text"], one.place_of("text")) for one in said_in]
     complain_of_told_titles(series, path, told_in, problems)
+    on_days = [
+        (one["date"], f"{one['title']}. {one['text']}", one.place_of("date")) for one in said_in
+    ]
+    complain_of_notice_days(series, on_days, problems)
     return series
 
 

@@ -1,9 +1,10 @@
 """Days that an author's texts tell otherwise than her series and its patterns have them: of the release, and of an occasion."""
 
 import re
+from collections.abc import Iterable
 from datetime import date
 
-from packetgen.diagnostics import Problems, place_in
+from packetgen.diagnostics import Place, Problems, place_in
 from packetgen.load.prose_days import DAYS
 from packetgen.load.prose_words import sentences
 from packetgen.load.spoken_days import MONTHS, WEEKDAYS, month_number
@@ -13,6 +14,10 @@ from packetgen.model import Pattern, Series
 _OUT = re.compile(
     r"\b(?:comes?\s+out|(?:is|are|will\s+be)\s+(?:released|published|out|for\s+sale)|goes?\s+on\s+sale|appears?|released)\s+on\s+"
     r"(?:the\s+)?\Z",
+    re.IGNORECASE,
+)
+_OUT_TODAY = re.compile(
+    r"\b(?:(?:comes?|goes?|are|is|now)\s+out|released|published|on\s+sale)\s+(?:today|now)\b|\btoday\b[^.!?]{0,40}\b(?:comes?\s+out|released?)\b",
     re.IGNORECASE,
 )
 _ORDINALS = {"first": 1, "second": 2, "third": 3, "fourth": 4, "last": -1}
@@ -32,6 +37,20 @@ def complain_of_told_days(series: Series, path: str, problems: Problems) -> None
             own = pattern.release.date() if pattern.release else released
             _look_at_release(text, of_file, own, problems)
             _look_at_occasion(text, of_file, pattern, problems)
+
+
+def complain_of_notice_days(
+    series: Series, notices: Iterable[tuple[date, str, Place]], problems: Problems
+) -> None:
+    """Advice on each notice, with its day, its words and where the day stands, whose day is a release with day and month
+    exchanged, or that tells of what comes out 'today' on a day on which nothing does."""
+    released = {series.release.date()}
+    released |= {one.release.date() for one in series.patterns if one.release}
+    for day, words, place in notices:
+        turned = {one for one in released if (one.month, one.day) == (day.day, day.month)}
+        near = min(turned - {day} or released, key=lambda one: abs(one - day))
+        if day not in released and (turned or _OUT_TODAY.search(words)):
+            problems.add(place, "notice-day-other", day=day, released=near)
 
 
 def _look_at_release(text: str, path: str, released: date, problems: Problems) -> None:

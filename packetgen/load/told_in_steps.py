@@ -118,7 +118,7 @@ def complain_of_steps(
         complain_of_told_order(parts, outline, steps, path, problems)
         if not any(one.code in STANDS_OTHERWISE and one.place.path == own for one in problems):
             complain_of_told_joints(parts, steps, path, problems)
-            complain_of_told_overhangs(parts, steps, path, problems)
+        complain_of_told_overhangs(parts, steps, path, problems)
         complain_of_unknown_part(filled, parts, hardware_names(filled), steps, path, problems)
         complain_of_part_twice(parts, steps, path, problems)
         complain_of_told_templates(parts, steps, path, problems)

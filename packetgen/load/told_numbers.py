@@ -12,9 +12,9 @@ from packetgen.load.words import said, shown
 from packetgen.model import ThreadCard
 
 _NUMBER = r"[A-Za-z]{0,2}\d{1,5}[A-Za-z]?"
-# A number in brackets behind a name, one that is called so, and one that follows it straight, which is believed only if a
-# card has it.
-_BEHIND = ("after", "said", "straight")
+# A number in brackets behind a name, one that is called so, one between a comma and the next sign, and one that follows it
+# straight, which is believed only if a card has it.
+_BEHIND = ("after", "said", "listed", "straight")
 # What stands before a name and counts something is shorter, and tells of what: '12 green stitches'. Our own choice.
 _SHORT = re.compile(r"\d{1,2}")
 _COUNTED = re.compile(
@@ -88,7 +88,7 @@ def _told(
             side = next((side for side in _BEHIND if not chart and one[side]), "before")
             number = one[side]
             counts = number and (
-                (side == "straight" and _SHORT.fullmatch(number))
+                (side in ("straight", "listed") and _SHORT.fullmatch(number))
                 or (side == "before" and counts_something(number, line, one.end()))
             )
             strange = side == "straight" and not any(number in card.colours for card in cards)
@@ -106,6 +106,7 @@ def _sought(names: tuple[str, ...]) -> tuple[re.Pattern[str], re.Pattern[str]]:
         re.compile(rf"#\s+\S\s+{before}{name}\s*", re.IGNORECASE),
         re.compile(
             rf"(?<![\w#])(?:{before})?{name}\b(?:\s*\((?P<after>{_NUMBER})\)|,?\s+no\.?\s+(?P<said>{_NUMBER})(?!\w)"
+            rf"|,\s+(?P<listed>{_NUMBER})(?=\s*(?:[;:)]|[.,](?!\d)|\Z))"
             rf"|\s+(?P<straight>{_NUMBER})(?![\w%-]|\.\d|\s+(?:stitch|row|column|cross|times|mm\b|cm\b|in\b|m\b)))?",
             re.IGNORECASE,
         ),

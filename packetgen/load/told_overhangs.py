@@ -5,6 +5,7 @@ from collections.abc import Iterator, Sequence
 from itertools import combinations
 
 from packetgen.diagnostics import Problems, place_in
+from packetgen.load.piece_words import gap_said
 from packetgen.load.placed_parts import ROUNDED_MM, placed_part
 from packetgen.load.prose_words import any_of, sentences
 from packetgen.load.words import said
@@ -64,7 +65,9 @@ def complain_of_told_overhangs(
         else:
             agrees = _stand_out(named, told_mm, both)
         if not agrees:
-            how = f"no edges of the parts that it names lie so far apart{' on both sides' * both}"
+            how = "no edges of the parts that it names lie so far apart"
+            if both:
+                how += f" on both sides: at the left {_apart(named, 0)}, at the right {_apart(named, 2)}"
             problems.add(
                 place_in(steps, start + found.start(), path),
                 "step-overhang-other",
@@ -72,6 +75,12 @@ def complain_of_told_overhangs(
                 how="such edges of the parts that it names are not on one line" if flush else how,
             )
             return
+
+
+def _apart(parts: Sequence[Part], edge: int) -> str:
+    """How far the outermost of these edges lies beyond the next, '6 mm'."""
+    first, then, *_ = sorted((placed_part(part).bounds[edge] for part in parts), reverse=edge >= 2)
+    return gap_said(abs(first - then))
 
 
 def _words(part: Part) -> set[str]:

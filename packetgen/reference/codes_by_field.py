@@ -40,6 +40,7 @@ _SERIES: Mapping[str, tuple[str, ...]] = {
     "thread_sets[].daisy_strands": _STRANDS,
     "designers[].id": ("name-twice", "designer-idle"),
     "designers[].name": ("designer-name-near",),
+    "notices[].date": ("notice-day-other",),
     "notices[].text": ("title-told-near", "patterns-told-other"),
     "designers[].about": ("named-twice",),
     "reckoning.tail": ("needleful-short",),
