@@ -88,7 +88,7 @@ CASES = (
     ),
     _case(
         "a lid that was made wider",
-        f"{FINISH}:12:55: advice: 'lid' stands 10 mm to the right of the middle that the panel and other parts share; it is in the middle with at: -10,0; or mend its outline",
+        f"{FINISH}:12:55: advice: 'lid' stands 10 mm to the right of the middle that the panel and other parts share; mend its outline if that was changed; if its place was, write at: -10,0",
         lid=("0,0 160,0 160,12 0,12", "0,0"),
         sentence="Peg the lid on the left post.",
     ),
@@ -149,6 +149,15 @@ CASES = (
         ),
         rail=("0,0 140,0 140,10 0,10", "0,10"),
         sentence="Peg the rail along the lower edge of the back.",
+    ),
+    _case(
+        "screws that are put in through a part which the sentence glues",
+        sentence="Peg the foot up the middle of its back, and put in two pegs through the foot.",
+    ),
+    _case(
+        "a step that stands there twice",
+        f"{STEPS}:3:1: advice: this step stands on line 2 already, word for word; write what was meant here, or take it out",
+        sentence="Let it all dry over night.\n5. Let it all dry over night.",
     ),
     _case(
         "two parts that get fewer coats than one of them has",

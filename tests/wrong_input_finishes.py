@@ -123,6 +123,18 @@ CASES = (
         for words, told in (("the picture ring", 1), ("a hanger", 1), ("the ring of cork", 0))
     ),
     Case(
+        "a cord to hang by that nobody is told to buy",
+        {"finishes/shelf/steps.md": "1. Saw the wood.\n2. Hang it by a cord through both.\n"},
+        "finishes/shelf/steps.md:2:4: advice: the step says 'Hang it by a cord', and nobody is told to buy any; add it to 'hardware' in finish.yaml, as {name: cord, pieces: 1}",
+    ),
+    Case(
+        "a mounting that forgets the trim",
+        {
+            "finishes/shelf/steps.md": "1. Saw the wood.\n2. Stick the wadding on, and cover the back with the backing.\n"
+        },
+        "finishes/shelf/steps.md:2:14: advice: the steps tell of mounting, and none sews on the trim that finish.yaml has and everybody is told to buy; tell it there, or take 'trim' out of finish.yaml",
+    ),
+    Case(
         "a cord that is sewn round, and the piece lost its trim",
         {
             FINISH: TINY[FINISH].replace(
@@ -403,7 +415,7 @@ CASES = (
         "a gap of a few millimetres in a piece that hangs, between two parts that a step joins",
         also("0,0 120,0 120,10 0,10", "0,124")
         | {
-            "finishes/shelf/steps.md": "1. Peg the rail to the back.\n2. Hang it by a cord; tie the cord to the back.\n"
+            "finishes/shelf/steps.md": "1. Peg the rail to the back.\n2. Hang it by its ring; tie the cord to the back.\n"
         },
         "finishes/shelf/finish.yaml:19:9: advice: 'rail', at 0,124, stands 4 mm away from the nearest other part; mend that, so that the two touch, as at 0,120",
     ),

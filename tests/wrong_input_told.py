@@ -46,7 +46,7 @@ _LENGTHS = (
         "'border' is 6 mm",
     ),
     (
-        "Cut the wadding 4 mm smaller on every side, and cover the back.",
+        "Cut the wadding 4 mm smaller on every side, cover the back, sew on the trim.",
         12,
         "'wadding 4 mm smaller'",
         "'wadding_inset' is 1 mm",

@@ -279,6 +279,16 @@ FIGURES: dict[str, Fault] = {
         "tell it in a step, for example: Glue the steel washers to the back where the template was pricked through.",
         Level.ADVICE,
     ),
+    "trim-unsaid": Fault(
+        "the steps tell of mounting, and none sews on the trim that finish.yaml has and everybody is told to buy",
+        "tell it there, or take 'trim' out of finish.yaml",
+        Level.ADVICE,
+    ),
+    "step-twice": Fault(
+        "this step stands on line {line} already, word for word",
+        "write what was meant here, or take it out",
+        Level.ADVICE,
+    ),
     "trim-none": Fault(
         "here stands {said}, and this piece has no trim",
         "take that out, or add a line to finish.yaml, for example trim: {{{entry}}}",
@@ -405,7 +415,7 @@ FIGURES: dict[str, Fault] = {
     ),
     "part-off-middle": Fault(
         "{part} stands {much} to the {side} of the middle that the panel and other parts share",
-        "it is in the middle with {mend}; or mend its outline",
+        "mend its outline if that was changed; if its place was, write {mend}",
         Level.ADVICE,
     ),
     "part-pair-unlike": Fault(

@@ -269,6 +269,15 @@ WHY_FIGURES: dict[str, Why] = {
         "over, and nothing holds.",
         "Add a step that glues the washers to the back. Where magnets hold one another instead, lay the advice aside in series.yaml.",
     ),
+    "trim-unsaid": Why(
+        "The piece has a trim, so that it is bought, cut and reckoned with, and no step of the mounting speaks of it: that step is "
+        "gone, or was written over.",
+        "Add the step; or take the trim out of finish.yaml.",
+    ),
+    "step-twice": Why(
+        "Two steps are the same: one was copied, or written over by replacing text in the whole file.",
+        "Write what the second was; where it is done twice, say so in other words, or lay the advice aside.",
+    ),
     "trim-none": Why(
         "The steps sew a trim round the edge, and finish.yaml has no trim: no packet tells to buy one, and the size of the mounted "
         "design goes without it.",

@@ -20,6 +20,10 @@ _HUNG_BY = re.compile(
     r"|screw\s+eye|eyelet|mirror\s+plate|picture\s+(?:hook|wire))\b",
     re.IGNORECASE,
 )
+_HUNG_ON = re.compile(
+    r"\b(?:hang|hung)\b[^.;:]{0,40}?\b(?:by|from|on|with)\s+(?:a|the)\s+(?P<what>cord|chain|string|twine|wire)\b",
+    re.IGNORECASE,
+)
 # What goes into wood, and so is no longer than the piece is.
 _DRIVEN_IN = "screw|nail|bolt|dowel|pin|tack"
 _DRIVEN = re.compile(rf"\b(?:{_DRIVEN_IN})s?\b", re.IGNORECASE)
@@ -128,7 +132,7 @@ def complain_of_unlisted_hardware(
             facts = {"said": said(found[0]), "entry": f"{{name: {name}, pieces: {number}}}"}
             problems.add(place_in(steps, found.start(), path), "hardware-unlisted", **facts)
     parts = " ".join(one.value["name"] or "" for one in filled.each("parts") if one.value)
-    for found in _HUNG_BY.finditer(steps):
+    for found in (*_HUNG_BY.finditer(steps), *_HUNG_ON.finditer(steps)):
         name = " ".join(found["what"].casefold().split())
         if name.split()[-1] not in f"{names} {parts.casefold()}":
             facts = {"said": said(found[0]), "entry": f"{{name: {name}, pieces: 1}}"}

@@ -3,7 +3,7 @@
 import re
 from collections.abc import Sequence
 
-from packetgen.diagnostics import Problems, place_in, seen_from
+from packetgen.diagnostics import Place, Problems, place_in, seen_from
 from packetgen.load.counted_hardware import (
     complain_of_counted_hardware,
     complain_of_long_hardware,
@@ -66,6 +66,10 @@ _PLACED = re.compile(
     r"(?:(?!washer)[^.!?]){0,80}?\bmagnets?\b|\bmagnets?\s+(?:\w+\s+){0,3}?(?:glu|fix|set|sunk|go|sit|are)\w*",
     re.IGNORECASE,
 )
+_SEWN_ON = re.compile(
+    r"\b(?:trims?|cords?|braid|ribbon|lace|piping|frill|ruffle|edging)\b", re.IGNORECASE
+)
+_A_STEP = 5  # words of a step that nobody writes twice: our own choice
 _SHOWN = 4  # further lines that one advice names
 
 
@@ -98,6 +102,9 @@ def complain_of_steps(
         complain_of_counted_magnets(magnets["pairs"], steps, path, problems)
     if "trim" not in filled.given:
         _complain_of_no_trim(steps, path, problems)
+    elif filled["trim"] is not None and filled["trim"]["kind"]:
+        _complain_of_unsewn_trim(steps, path, problems)
+    _complain_of_step_twice(steps, path, problems)
     if paints is not None:
         bought = " ".join(
             [*(paint.name for paint in paints), *_glues(filled), hardware_names(filled)]
@@ -151,6 +158,24 @@ def _complain_of_no_trim(steps: str, path: str, problems: Problems) -> None:
         place = place_in(steps, found.start("trim"), path)
         entry = trim_called(found["trim"])
         problems.add(place, "trim-none", said=said(found["trim"]), entry=entry)
+
+
+def _complain_of_unsewn_trim(steps: str, path: str, problems: Problems) -> None:
+    """Advice where the steps tell of mounting, and not of the trim that a stitcher is told to buy."""
+    mounted = _MOUNTED.search(steps)
+    if mounted and not _SEWN_ON.search(steps):
+        problems.add(place_in(steps, mounted.start(), path), "trim-unsaid")
+
+
+def _complain_of_step_twice(steps: str, path: str, problems: Problems) -> None:
+    """Advice on the first step that stands there a second time, word for word."""
+    seen: dict[str, int] = {}
+    for row, line in enumerate(steps.split("\n"), 1):
+        words = re.sub(r"^\s*(?:\d+\.|[-*])\s+", "", line).split()
+        first = seen.setdefault(" ".join(words), row)
+        if first != row and len(words) >= _A_STEP:
+            problems.add(Place(path, row), "step-twice", line=first)
+            return
 
 
 def _complain_of_unplaced_magnets(steps: str, path: str, problems: Problems) -> None:

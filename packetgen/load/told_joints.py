@@ -118,7 +118,7 @@ def _joints(parts: Sequence[Part], steps: str) -> Iterator[_Joint]:
                 yield _Joint(number, other_number, start + found.start("part"), found["onto"])
         for found in _JOINED.finditer(sentence):
             other = names.search(found["onto"])
-            if other is None or re.search(r"\bbetween\b", found["what"]):
+            if other is None or re.search(r"\b(?:between|put|drive)\b", found["what"]):
                 continue
             others = numbers[other[0].casefold()]
             beside = re.compile(
