@@ -291,7 +291,7 @@ FIGURES: dict[str, Fault] = {
     ),
     "trim-none": Fault(
         "here stands {said}, and this piece has no trim",
-        "take that out, or add a line to finish.yaml, for example trim: {{{entry}}}",
+        "take that out, or add a line to finish.yaml, for example trim: {entry}",
         Level.ADVICE,
     ),
     "step-sprays": Fault(

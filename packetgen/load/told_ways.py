@@ -44,7 +44,7 @@ def trim_called(name: str) -> str:
     """What finish.yaml would have for a trim that is called so."""
     kind = _CALLED.get(name.casefold(), "straight")
     ratio = "ratio: 1.5, " * (kind == "gathered")
-    return f"kind: {kind}, {ratio}overlap: 20 mm, width: {3 if kind == 'round' else 6} mm"
+    return f"{{kind: {kind}, {ratio}overlap: 20 mm, width: {3 if kind == 'round' else 6} mm}}"
 
 
 def complain_of_told_trim(trim: Filled | None, steps: str, path: str, problems: Problems) -> None:
