@@ -130,7 +130,7 @@ CASES = (
     Case(
         "a mounting that forgets the trim",
         {
-            "finishes/shelf/steps.md": "1. Saw the wood.\n2. Stick the wadding on, and cover the back with the backing.\n"
+            "finishes/shelf/steps.md": "1. Saw the wood.\n2. Stick the wadding on, lace the cloth, and cover the back with the backing.\n"
         },
         "finishes/shelf/steps.md:2:14: advice: the steps tell of mounting, and none sews on the trim that finish.yaml has and everybody is told to buy; tell it there, or take 'trim' out of finish.yaml",
     ),
@@ -771,7 +771,7 @@ CASES = (
     Case(
         "steps that never cover the back",
         {
-            "finishes/shelf/steps.md": "1. Saw the back.\n2. Lay the cloth over card and wadding, and lace it.\n"
+            "finishes/shelf/steps.md": "1. Saw the back.\n2. Lay the cloth over card and wadding, and lace it. Sew on the trim.\n"
         },
         "finishes/shelf/steps.md:2:32: advice: every packet lists a backing fabric, and no step uses it; add a step, for example: Cover the back with the backing fabric, and slip-stitch it down; or say that it may be left out",
     ),

@@ -7,6 +7,7 @@ from urllib.parse import urlsplit
 
 from packetgen.diagnostics import Place, Problems, seen_from
 from packetgen.load.examples import example_charts, is_example
+from packetgen.load.prose_words import words_of_entry
 from packetgen.load.words import listed, said
 from packetgen.model import Daisy, Fraction, Knot, Line, Pattern
 
@@ -84,7 +85,7 @@ def complain_of_copied_lines(patterns: Sequence[Pattern], problems: Problems) ->
 def _specific_lines(pattern: Pattern, numbers: Collection[str]) -> Iterator[tuple[str, Place]]:
     folder = pattern.place.path.rpartition("/")[0]
     for row, line in enumerate(pattern.notes_markdown.split("\n"), 1):
-        words = re.sub(r"^\s*(?:\d+\.|[-*])\s+", "", line).split()
+        words = words_of_entry(line)
         named = {word.strip(".,;:()*") for word in words} & set(numbers)
         if len(words) >= _ENOUGH_WORDS and any(len(one) > _COUNTS for one in named):
             yield " ".join(words), Place(f"{folder}/{_STITCHING}", row)

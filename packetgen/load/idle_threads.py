@@ -15,8 +15,8 @@ from packetgen.nouns import listed
 # Of figures and letters, as 'M170': what is shorter, or of figures alone, may count or measure something.
 _NUMBER = re.compile(r"(?<![\w#.,/-])(?=\w*\d)(?=\w*[A-Za-z])\w{3,7}(?![\w-])", re.ASCII)
 _THREAD = re.compile(r"\bthreads?\s+(?:no\.?\s*)?(?P<number>\w*\d\w*)(?![\w-])", re.IGNORECASE)
-# 'the bar in the middle, 350, and …': a number of three signs or more between a comma and the next.
-_BETWEEN_SIGNS = re.compile(r"[,(]\s+(?P<number>\w*\d\w+)(?=\s*(?:[;:)]|[.,](?!\d)|$))", re.ASCII)
+# 'the bar in the middle, 350, and …': a number of three signs or more between a comma and the next sign.
+_BETWEEN_SIGNS = re.compile(r",\s+(?P<number>\w*\d\w+)(?=\s*(?:[;:)]|[.,](?!\d)|$))", re.ASCII)
 _PROPOSED = re.compile(
     r"\b(?:not|never|instead|without|if|may|might|could|would|or)\b", re.IGNORECASE
 )

@@ -69,12 +69,14 @@ def former_names(
 
 
 def complain_of_remarks(
-    text: str, key: Sequence[KeyLine], sets: Sequence[ThreadSet], problems: Problems
+    remarks: Mapping[int, str],
+    former: Mapping[str, str],
+    key: Sequence[KeyLine],
+    sets: Sequence[ThreadSet],
+    problems: Problems,
 ) -> None:
     """Advice on each line of the key whose remark is the name of another colour on its card, of one of the examples
-    that its card no longer has, or of what seems to have been its colour's name."""
-    remarks = names_in_remarks(text, [line.place.line for line in key])
-    former = former_names(key, remarks, sets)
+    that its card no longer has, or of what seems to have been its colour's name, one of the `former`."""
     for line in key:
         remark = remarks.get(line.place.line)
         own = {one.name: one.number for colours in line.threads.values() for one in colours}

@@ -151,10 +151,10 @@ def _alone_or_together(
         numbers = [number for number, part in enumerate(parts) if _kind(part) == kind]
         if all(parts[number].pieces == 1 for number in numbers):
             of_kind = [placed_part(parts[number]).bounds for number in numbers]
-            yield numbers[0] if many == 1 else kind, _round(of_kind)
+            yield numbers[0] if many == 1 else kind, _around(of_kind)
 
 
-def _round(bounds: Sequence[Bounds]) -> Bounds:
+def _around(bounds: Sequence[Bounds]) -> Bounds:
     """What all of them take together."""
     left, top, right, bottom = zip(*bounds, strict=True)
     return min(left), min(top), max(right), max(bottom)

@@ -132,15 +132,15 @@ def load_pattern(
         texts[chart_name] = _remarked(folder.text(f"{path}/{chart_name}"))
     told_key = key if marks is not None else None
     on_chart = [name for name in ON_THE_CHART if filled[name] or _is_given(filled, name)]
+    remarks = names_in_remarks(text, [line.place.line for line in key.lines]) if key else {}
     called: Mapping[str, str] = {}
     if told_key is not None and told_key.sound and sets:
-        remarks = names_in_remarks(text, [line.place.line for line in told_key.lines])
         called = former_names(told_key.lines, remarks, [one for one in sets.values() if one])
     complain_of_texts(texts, path, told_key, sets or {}, chart, on_chart, called, problems)
     if problems.hindering:  # nothing is put together that would be thrown away
         return None
     in_order = all_sure(sure(sets).values())
-    complain_of_remarks(text, sure(key).lines, in_order, problems)
+    complain_of_remarks(remarks, called, sure(key).lines, in_order, problems)
     pattern = Pattern(
         id=name,
         title=filled["title"],

@@ -29,11 +29,7 @@ def complain_of_days(text: str, report: Report) -> None:
         for found in form.finditer(text):
             month, day = month_number(found["month"]), int(found["day"])
             year = int(found["year"]) if found["year"] else None
-            start = found.start()
-            place = {
-                "line": text.count("\n", 0, start),
-                "column": start - text.rfind("\n", 0, start) - 1,
-            }
+            place = _place(text, found.start())
             words = said(found[0])
             if not 1 <= day <= monthrange(year or LEAP_YEAR, month)[1]:
                 report("prose-no-day", **place, day=words, hint=why_not(month, year))
@@ -50,10 +46,14 @@ def _complain_of_misspelt(text: str, report: Report) -> None:
         word = found[0]
         near = get_close_matches(word, (*MONTHS, *WEEKDAYS), n=1, cutoff=_ALIKE)
         if near and not word.startswith(near[0]) and len(near[0]) >= _LONG:
-            start = found.start()
-            place = {
-                "line": text.count("\n", 0, start),
-                "column": start - text.rfind("\n", 0, start) - 1,
-            }
+            place = _place(text, found.start())
             report("prose-day-misspelt", **place, said=said(word), near=near[0])
             return
+
+
+def _place(text: str, start: int) -> dict[str, int]:
+    """Line and column of a letter, from 0."""
+    return {
+        "line": text.count("\n", 0, start),
+        "column": start - text.rfind("\n", 0, start) - 1,
+    }

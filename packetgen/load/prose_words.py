@@ -6,6 +6,14 @@ from collections.abc import Iterable
 # A point between figures ends none.
 SENTENCE = re.compile(r"(?:[^.!?]|(?<=\d)\.(?=\d))+")
 
+_NUMBERED = re.compile(r"\s*(?:\d+\.|[-*])\s+")
+
+
+def words_of_entry(line: str) -> list[str]:
+    """Of a line, without the number or sign of a list before them."""
+    numbered = _NUMBERED.match(line)
+    return line[numbered.end() if numbered else 0 :].split()
+
 
 def any_of(names: Iterable[str]) -> str:
     """A pattern for one of the names, the longest first: 'small pot' before 'pot'. Of no names it finds nothing."""

@@ -3,7 +3,7 @@
 import re
 from collections.abc import Sequence
 
-from packetgen.diagnostics import Place, Problems, place_in, seen_from
+from packetgen.diagnostics import Problems, place_in, seen_from
 from packetgen.load.counted_hardware import (
     complain_of_counted_hardware,
     complain_of_long_hardware,
@@ -13,6 +13,7 @@ from packetgen.load.counted_hardware import (
     hardware_names,
 )
 from packetgen.load.counted_parts import complain_of_counted_magnets, complain_of_counted_parts
+from packetgen.load.listed_paints import complain_of_listed_paints
 from packetgen.load.paint_names import complain_of_unknown_paint
 from packetgen.load.parts_aligned import STANDS_OTHERWISE
 from packetgen.load.told_joints import (
@@ -20,7 +21,6 @@ from packetgen.load.told_joints import (
     complain_of_told_joints,
     complain_of_told_magnets,
 )
-from packetgen.load.told_lists import complain_of_listed_paints
 from packetgen.load.told_measures import complain_of_told_measures
 from packetgen.load.told_order import complain_of_told_order
 from packetgen.load.told_overhangs import complain_of_told_overhangs
@@ -32,14 +32,15 @@ from packetgen.load.told_paints import (
     complain_of_told_spray,
     complain_of_unlisted_coats,
 )
-from packetgen.load.told_steps import complain_of_told_steps
+from packetgen.load.told_steps import complain_of_step_twice, complain_of_told_steps
 from packetgen.load.told_templates import complain_of_told_templates
 from packetgen.load.told_times import complain_of_told_times
 from packetgen.load.told_ways import (
-    SEWN_ROUND,
+    MOUNTED,
+    complain_of_no_trim,
     complain_of_told_cleaning,
     complain_of_told_trim,
-    trim_called,
+    complain_of_unsewn_trim,
 )
 from packetgen.load.unknown_parts import complain_of_unknown_part
 from packetgen.load.unsaid_part import complain_of_unsaid_hardware, complain_of_unsaid_part
@@ -50,26 +51,16 @@ from packetgen.nouns import listed
 
 _GLUED = re.compile(r"(?<!no )(?<!without )\bglu(?:e|ed|ing)\b", re.IGNORECASE)
 _MAGNETS = re.compile(r"(?<!no )(?<!without )\b(?:small )?magnets?\b", re.IGNORECASE)
-_MOUNTED = re.compile(r"\bwadding\b", re.IGNORECASE)  # where mounting is told of, in English
 _BACKED = re.compile(r"\bbacking\b|\bcovers? the back\b", re.IGNORECASE)
 _HELD = re.compile(r"\b(?:magnets?|washers?)\b", re.IGNORECASE)
 _HOLDING = re.compile(
     r"\b(?:washers?|discs?|disks?|plates?|pairs?|(?:steel|iron|metal)\s+[a-z]+s)\b", re.IGNORECASE
-)
-# The noun: 'trim the cloth' is none.
-_TRIM = re.compile(
-    r"\b(?:the|a|your|its|this|of)\s+(?P<trim>trim)\b(?!\s+(?:the|it|off|away|to|cloth|fabric|card|size))",
-    re.IGNORECASE,
 )
 _PLACED = re.compile(
     r"\b(?:glu|fix|set|sink|press|stick|put|let|push|plac|attach|secur|fasten|bed|fit|seat|drop|lay|mount|hold)\w*"
     r"(?:(?!washer)[^.!?]){0,80}?\bmagnets?\b|\bmagnets?\s+(?:\w+\s+){0,3}?(?:glu|fix|set|sunk|go|sit|are)\w*",
     re.IGNORECASE,
 )
-_SEWN_ON = re.compile(
-    r"\b(?:trims?|cords?|braid|ribbon|lace|piping|frill|ruffle|edging)\b", re.IGNORECASE
-)
-_A_STEP = 5  # words of a step that nobody writes twice: our own choice
 _SHOWN = 4  # further lines that one advice names
 
 
@@ -90,6 +81,7 @@ def complain_of_steps(
     complain_of_unsaid_part(filled, steps, problems)
     complain_of_unsaid_hardware(filled, steps, problems)
     complain_of_told_steps(steps, path, problems)
+    complain_of_step_twice(steps, path, problems)
     complain_of_counted_hardware(filled, steps, path, problems)
     complain_of_unlisted_hardware(filled, steps, path, problems)
     complain_of_turned_hardware(filled, problems)
@@ -101,10 +93,9 @@ def complain_of_steps(
         _complain_of_unplaced_magnets(steps, path, problems)
         complain_of_counted_magnets(magnets["pairs"], steps, path, problems)
     if "trim" not in filled.given:
-        _complain_of_no_trim(steps, path, problems)
+        complain_of_no_trim(steps, path, problems)
     elif filled["trim"] is not None and filled["trim"]["kind"]:
-        _complain_of_unsewn_trim(steps, path, problems)
-    _complain_of_step_twice(steps, path, problems)
+        complain_of_unsewn_trim(steps, path, problems)
     if paints is not None:
         bought = " ".join(
             [*(paint.name for paint in paints), *_glues(filled), hardware_names(filled)]
@@ -152,32 +143,6 @@ def _glues(filled: Filled) -> list[str]:
     return [one.value["name"] or "" for one in filled.each("glue") if one.value is not None]
 
 
-def _complain_of_no_trim(steps: str, path: str, problems: Problems) -> None:
-    """Advice where the steps sew on a trim, and the piece has none."""
-    if found := _TRIM.search(steps) or SEWN_ROUND.search(steps):
-        place = place_in(steps, found.start("trim"), path)
-        entry = trim_called(found["trim"])
-        problems.add(place, "trim-none", said=said(found["trim"]), entry=entry)
-
-
-def _complain_of_unsewn_trim(steps: str, path: str, problems: Problems) -> None:
-    """Advice where the steps tell of mounting, and not of the trim that a stitcher is told to buy."""
-    mounted = _MOUNTED.search(steps)
-    if mounted and not _SEWN_ON.search(steps):
-        problems.add(place_in(steps, mounted.start(), path), "trim-unsaid")
-
-
-def _complain_of_step_twice(steps: str, path: str, problems: Problems) -> None:
-    """Advice on the first step that stands there a second time, word for word."""
-    seen: dict[str, int] = {}
-    for row, line in enumerate(steps.split("\n"), 1):
-        words = re.sub(r"^\s*(?:\d+\.|[-*])\s+", "", line).split()
-        first = seen.setdefault(" ".join(words), row)
-        if first != row and len(words) >= _A_STEP:
-            problems.add(Place(path, row), "step-twice", line=first)
-            return
-
-
 def _complain_of_unplaced_magnets(steps: str, path: str, problems: Problems) -> None:
     """Advice where the steps speak of magnets or washers, and none puts the magnets on the wood; or they speak of magnets
     alone, and of nothing that these hold."""
@@ -190,7 +155,7 @@ def _complain_of_unplaced_magnets(steps: str, path: str, problems: Problems) -> 
 
 def _complain_of_no_backing(steps: str, path: str, problems: Problems) -> None:
     """Advice where the steps tell of mounting, and not what the backing fabric is for that every packet lists."""
-    said_at = _MOUNTED.search(steps)
+    said_at = MOUNTED.search(steps)
     if said_at and not _BACKED.search(steps):
         problems.add(place_in(steps, said_at.start(), path), "backing-idle")
 

@@ -68,10 +68,10 @@ def names_in_list(chart: str, lines: Sequence[KeyLine]) -> dict[str, str]:
     threads = {line.mark: list(_threads(line)) for line in lines}
     found: dict[str, str] = {}
     for row in chart.split("\n"):
-        listed = _LISTED.fullmatch(row.rstrip())
-        for _, thread in threads.get(listed["mark"], ()) if listed else ():
-            if listed and (was := _was(" ".join(listed["words"].split()), thread)):
-                found[thread.partition(" ")[0]] = was
+        if listed := _LISTED.fullmatch(row.rstrip()):
+            for _, thread in threads.get(listed["mark"], ()):
+                if was := _was(" ".join(listed["words"].split()), thread):
+                    found[thread.partition(" ")[0]] = was
     return found
 
 

@@ -5,12 +5,12 @@ from collections.abc import Iterator, Sequence
 from itertools import combinations
 
 from packetgen.diagnostics import Problems, place_in
+from packetgen.load.part_names import parts_by_name
 from packetgen.load.piece_words import gap_said
 from packetgen.load.placed_parts import ROUNDED_MM, placed_part
 from packetgen.load.prose_words import any_of, sentences
 from packetgen.load.words import said
 from packetgen.model import Part
-from packetgen.nouns import plural
 from packetgen.units import MM_PER_UNIT
 
 _LENGTH = r"(?P<long>(?<![\w.,/×-])\d{1,3}(?:\.\d{1,2})?)\s?(?P<unit>mm|cm)\b"
@@ -46,48 +46,40 @@ def complain_of_told_overhangs(
 ) -> None:
     """Advice on the first '6 mm' by which a step says that parts stand out, where by finish.yaml no two of those that it
     names do, or not on both sides; of how far one stands out to the front its thickness tells."""
-    kinds = any_of({word for part in parts for word in _words(part)})
+    numbers = parts_by_name(parts)
+    names = re.compile(rf"(?<![\w-])(?:{any_of(numbers)})(?![\w-])", re.I)
     for start, sentence in sentences(steps):
         found = next(filter(None, (way.search(sentence) for way in (*_TOLD, _FLUSH))), None)
         if not found or _ELSE.search(sentence[max(0, found.start() - _NEAR) : found.end()]):
             continue
-        words = {
-            one.casefold() for one in re.findall(rf"(?<![\w-])(?:{kinds})(?![\w-])", sentence, re.I)
-        }
-        named = [part for part in parts if words & _words(part)]
+        told = {number for one in names.findall(sentence) for number in numbers[one.casefold()]}
+        named = [parts[number] for number in sorted(told)]
         if len(named) < 2 or any(part.pieces > 1 for part in named):
             continue
-        flush = found.re is _FLUSH
-        told_mm = 0.0 if flush else float(found["long"]) * MM_PER_UNIT[found["unit"].casefold()]
-        both = not flush and bool(_BOTH.search(sentence))
-        if flush:
-            agrees = _flush(named, found["edges"].casefold())
-        else:
-            agrees = _stand_out(named, told_mm, both)
-        if not agrees:
-            how = "no edges of the parts that it names lie so far apart"
-            if both:
-                how += f" on both sides: at the left {_apart(named, 0)}, at the right {_apart(named, 2)}"
-            problems.add(
-                place_in(steps, start + found.start(), path),
-                "step-overhang-other",
-                said=said(found[0]),
-                how="such edges of the parts that it names are not on one line" if flush else how,
-            )
+        if how := _otherwise(named, found, bool(_BOTH.search(sentence))):
+            facts = {"said": said(found[0]), "how": how}
+            place = place_in(steps, start + found.start(), path)
+            problems.add(place, "step-overhang-other", **facts)
             return
+
+
+def _otherwise(parts: Sequence[Part], found: re.Match[str], both: bool) -> str:
+    """How the edges of the parts lie, where not as it is told, on one side or, where that is said, on `both`; else ''."""
+    if found.re is _FLUSH:
+        flush = _flush(parts, found["edges"].casefold())
+        return "" if flush else "such edges of the parts that it names are not on one line"
+    told_mm = float(found["long"]) * MM_PER_UNIT[found["unit"].casefold()]
+    if _stand_out(parts, told_mm, both):
+        return ""
+    none = "no edges of the parts that it names lie so far apart"
+    sides = f" on both sides: at the left {_apart(parts, 0)}, at the right {_apart(parts, 2)}"
+    return none + sides * both
 
 
 def _apart(parts: Sequence[Part], edge: int) -> str:
     """How far the outermost of these edges lies beyond the next, '6 mm'."""
     first, then, *_ = sorted((placed_part(part).bounds[edge] for part in parts), reverse=edge >= 2)
     return gap_said(abs(first - then))
-
-
-def _words(part: Part) -> set[str]:
-    """As a text may speak of it: by its name, or by its last word, alone or as one of several."""
-    name = part.name.casefold()
-    last = name.split()[-1]
-    return {name, plural(name), last, plural(last)}
 
 
 def _flush(parts: Sequence[Part], edges: str) -> bool:

@@ -1,12 +1,27 @@
-"""Steps that the steps themselves name by their number, beside those that there are."""
+"""Steps that the steps themselves name by their number, beside those that there are; and those that stand there twice."""
 
 import re
 
-from packetgen.diagnostics import Problems, place_in
+from packetgen.diagnostics import Place, Problems, place_in
+from packetgen.load.prose_words import words_of_entry
 from packetgen.load.words import said
 
 _NAMED = re.compile(r"\bsteps?\s+(?P<number>\d{1,2})\b", re.IGNORECASE)
 _ENTRY = re.compile(r"^ {0,3}(\d{1,2})[.)][ \t]+\S", re.MULTILINE)
+
+
+_A_STEP = 5  # words of a step that nobody writes twice: our own choice
+
+
+def complain_of_step_twice(steps: str, path: str, problems: Problems) -> None:
+    """Advice on the first step that stands there a second time, word for word."""
+    seen: dict[str, int] = {}
+    for row, line in enumerate(steps.split("\n"), 1):
+        words = words_of_entry(line)
+        first = seen.setdefault(" ".join(words), row)
+        if first != row and len(words) >= _A_STEP:
+            problems.add(Place(path, row), "step-twice", line=first)
+            return
 
 
 def complain_of_told_steps(steps: str, path: str, problems: Problems) -> None:

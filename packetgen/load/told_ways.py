@@ -1,4 +1,4 @@
-"""The kind of trim, and what brushes are cleaned with, that steps tell otherwise than the piece has them."""
+"""The trim, and what brushes are cleaned with, that steps tell otherwise than the piece has them."""
 
 import re
 from collections.abc import Sequence
@@ -19,6 +19,12 @@ _KINDS = {
     "ruffled": "gathered",
     "pleated": "gathered",
 }
+MOUNTED = re.compile(r"\bwadding\b", re.IGNORECASE)  # where mounting is told of, in English
+# The noun: 'trim the cloth' is none.
+_NAMED = re.compile(
+    r"\b(?:the|a|your|its|this|of)\s+(?P<trim>trim)\b(?!\s+(?:the|it|off|away|to|cloth|fabric|card|size))",
+    re.IGNORECASE,
+)
 _TRIM = re.compile(rf"\b(?P<kind>{'|'.join(_KINDS)})\s+trim\b", re.IGNORECASE)
 # What is sewn round an edge under another name, and its kind.
 _CALLED = {
@@ -28,8 +34,13 @@ _CALLED = {
     "frill": "gathered",
     "ruffle": "gathered",
 }
-SEWN_ROUND = re.compile(
+_SEWN_ROUND = re.compile(
     rf"\b(?:pin|stitch|sew|slip-stitch|lay|run)\s+(?:the|a|your)\s+(?:\w+\s+)?(?P<trim>{'|'.join(_CALLED)})\s+(?:all\s+)?round\b",
+    re.IGNORECASE,
+)
+# As nouns: 'lace the cloth to the back' is none.
+_SEWN_ON = re.compile(
+    r"\b(?:trims?|(?:cord|braid|ribbon|piping|frill|ruffle|edging)s?|(?:the|a|your|of)\s+lace)\b",
     re.IGNORECASE,
 )
 _SOLVENTS = r"white\s+spirit|turpentine|turps|mineral\s+spirits|thinners?|solvent"
@@ -40,7 +51,7 @@ _CLEANED = re.compile(
 )
 
 
-def trim_called(name: str) -> str:
+def _trim_called(name: str) -> str:
     """What finish.yaml would have for a trim that is called so."""
     kind = _CALLED.get(name.casefold(), "straight")
     ratio = "ratio: 1.5, " * (kind == "gathered")
@@ -59,10 +70,24 @@ def complain_of_told_trim(trim: Filled | None, steps: str, path: str, problems: 
         facts = {"said": said(found[0]), "own": said(trim["kind"])}
         problems.add(place_in(steps, found.start(), path), "trim-told-other", **facts)
         return
-    sewn = SEWN_ROUND.search(steps)
+    sewn = _SEWN_ROUND.search(steps)
     if sewn and trim is not None and trim["kind"] not in (None, _CALLED[sewn["trim"].casefold()]):
         facts = {"said": said(sewn["trim"]), "own": said(trim["kind"])}
         problems.add(place_in(steps, sewn.start("trim"), path), "trim-told-other", **facts)
+
+
+def complain_of_no_trim(steps: str, path: str, problems: Problems) -> None:
+    """Advice where the steps sew on a trim, and the piece has none."""
+    if found := _NAMED.search(steps) or _SEWN_ROUND.search(steps):
+        facts = {"said": said(found["trim"]), "entry": _trim_called(found["trim"])}
+        problems.add(place_in(steps, found.start("trim"), path), "trim-none", **facts)
+
+
+def complain_of_unsewn_trim(steps: str, path: str, problems: Problems) -> None:
+    """Advice where the steps tell of mounting, and not of the trim that a stitcher is told to buy."""
+    mounted = MOUNTED.search(steps)
+    if mounted and not _SEWN_ON.search(steps):
+        problems.add(place_in(steps, mounted.start(), path), "trim-unsaid")
 
 
 def complain_of_told_cleaning(
