@@ -17,7 +17,7 @@ from packetgen.model import Bead, BeadCard, Corner, Daisy, Fraction, Knot, Line,
 from packetgen.reckon.colour import contrast
 from packetgen.reckon.fit import fit
 from packetgen.reckon.sizes import Size
-from tests.stitching import CLAY, HERE, MOSS, pattern, piece
+from tests.stitching import CLAY, HERE, MOSS, SOOT, pattern, piece
 
 SVG = "{http://www.w3.org/2000/svg}"
 SYMBOLS = {"m": "\ue001", "t": "\ue002", "s": "\ue003"}
@@ -133,6 +133,24 @@ def test_what_is_too_pale_for_white_paper_has_an_edge_of_ink():
 
 
 # --- without colour ---------------------------------------------------------------------------------
+
+
+def test_lines_as_dark_as_one_another_are_told_apart_by_dashes_in_colour_too():
+    """A packet in colour may be printed in black and white."""
+    lines = tuple(Line(mark, ((1, 1), (3, 1)), False, HERE) for mark in "mts")
+    of = pattern("mts.", lines=lines)
+    _, clay, soot = of.key
+    night = replace(soot, threads={of.thread_sets[0].id: (replace(SOOT, hex="#101214"),)})
+    dark = replace(of, key=(replace(clay, mark="m"), clay, night))
+
+    def dashes(of, manner):
+        return [look_of(of, SYMBOLS, manner).dashes[mark] for mark in "mts"]
+
+    assert len(set(dashes(of, Manner.TINTED))) == 3  # L* 53, 57 and 41
+    one, other, far = dashes(dark, Manner.TINTED)
+    assert one == far != other
+    assert len(set(dashes(dark, Manner.BLACK_AND_WHITE))) == 3
+    assert set(dashes(of, Manner.PLAIN_COLOUR)) == {()}  # no symbols stand on it
 
 
 def test_in_black_and_white_lines_are_told_apart_by_dashes_and_knots_by_their_sign():

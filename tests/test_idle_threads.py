@@ -12,7 +12,7 @@ FLOSS = card(haw="M170", blue="M153", moss="07", white="12", wet_plank="219")
 
 def told(text: str, *used: str) -> list[str]:
     problems = Problems()
-    complain_of_idle_threads(text, "fern/stitching.md", [FLOSS], used, problems)
+    complain_of_idle_threads(text, "fern/stitching.md", [FLOSS], used, {}, problems)
     return [f"{one.place.line}:{one.place.column} {one.wrong.split(' is ')[0]}" for one in problems]
 
 
@@ -54,6 +54,7 @@ def test_a_number_that_no_card_has_is_told_where_it_looks_like_theirs():
         "fern/stitching.md",
         [quill],
         ["Q41"],
+        {},
         problems,
     )
     (only,) = problems
@@ -67,7 +68,7 @@ def test_a_number_that_no_card_has_is_told_where_it_looks_like_theirs():
 def test_a_number_that_is_told_as_another_s_is_not_told_a_second_time(text):
     problems = Problems()
     complain_of_told_numbers(text, "fern/stitching.md", [FLOSS], problems, ["M153"])
-    complain_of_idle_threads(text, "fern/stitching.md", [FLOSS], ["M153"], problems)
+    complain_of_idle_threads(text, "fern/stitching.md", [FLOSS], ["M153"], {}, problems)
     codes = ["number-told-other", *["thread-idle"] * text.endswith("plank.")]
     assert [one.code for one in problems] == codes
 
@@ -76,7 +77,7 @@ def test_a_number_between_signs_is_a_thread_s():
     three = card(rib="411", peat="502", dock="620")
     problems = Problems()
     notes = "Begin with the bar in the middle, 412, and then the frame, 502. In 2027, 400 times, and 31, rows."
-    complain_of_idle_threads(notes, "fern/stitching.md", [three], ["411"], problems)
+    complain_of_idle_threads(notes, "fern/stitching.md", [three], ["411"], {}, problems)
     assert [(one.code, one.place.column) for one in problems] == [
         ("thread-told-none", 35),
         ("thread-idle", 60),
@@ -86,7 +87,7 @@ def test_a_number_between_signs_is_a_thread_s():
 def test_each_thread_is_told_once_with_the_lines_that_name_it_too():
     problems = Problems()
     notes = "M170, and M170.\nM170 haw\n07 moss\nM153\nM170"
-    complain_of_idle_threads(notes, "fern/stitching.md", [FLOSS], ["M153"], problems)
+    complain_of_idle_threads(notes, "fern/stitching.md", [FLOSS], ["M153"], {}, problems)
     first, second = problems
     assert (first.place.line, second.place.line) == (1, 3)
     assert first.wrong.endswith(
@@ -100,7 +101,7 @@ def test_a_name_of_several_words_that_no_line_of_the_key_has_is_told_where_one_s
 
     def said(notes: str) -> list[str]:
         problems = Problems()
-        complain_of_idle_threads(notes, "fern/stitching.md", [of], ["G12"], problems)
+        complain_of_idle_threads(notes, "fern/stitching.md", [of], ["G12"], {}, problems)
         return [f"{one.place.column} {one.wrong.partition(',')[0]}" for one in problems]
 
     assert said("Fill the staves in clay pipe, then in old stave.") == [
@@ -132,12 +133,12 @@ def test_a_name_of_several_words_that_no_line_of_the_key_has_is_told_where_one_s
 def test_a_name_of_several_words_is_told_as_a_thread_s_where_it_can_be_nothing_else(notes, column):
     of = card(clay_pipe="47", old_stave="12", jam_red="51", pale_jam_red="52")
     problems = Problems()
-    complain_of_idle_threads(notes, "fern/stitching.md", [of], ["12", "52"], problems)
+    complain_of_idle_threads(notes, "fern/stitching.md", [of], ["12", "52"], {}, problems)
     assert [one.place.column for one in problems] == [column] * bool(column)
 
 
 def test_a_story_may_speak_of_a_colour_that_a_thread_is_called_by():
     problems = Problems()
     of = card(jam_red="51", old_stave="12")
-    complain_of_idle_threads("The jam red of autumn.", "fern/story.md", [of], ["12"], problems)
+    complain_of_idle_threads("The jam red of autumn.", "fern/story.md", [of], ["12"], {}, problems)
     assert not list(problems)

@@ -93,6 +93,12 @@ CASES = (
         sentence="Peg the lid on the left post.",
     ),
     _case(
+        "a back that was made wider, and lies along a post still",
+        f"{FINISH}:9:58: advice: 'back' stands 4 mm to the right of the middle that the panel and other parts share; mend its outline",
+        back=("0,0 124,0 124,120 0,120", "12,10"),
+        sentence="Peg the posts on the foot.",
+    ),
+    _case(
         "one of two posts that was made longer",
         f"{FINISH}:11:33: advice: 'right post' is 12 × 124 mm, and 'left post' 12 × 120 mm; {_LIKE}",
         left_post=("0,0 12,0 12,120 0,120", "0,10"),
@@ -221,6 +227,26 @@ CASES = (
     _case(
         "posts whose ends stand as far above the foot's as told",
         sentence="Peg the posts on the foot, their lower ends 6 mm above its lower edge.",
+    ),
+    _case(
+        "a lid that reaches less far below the back's upper edge",
+        _of_step(
+            35,
+            "says '5 mm below the upper edge', and by finish.yaml no edges of the parts that it names lie so far apart; mend the step, or an 'outline' or 'at' there",
+        ),
+        sentence="Peg the lid so that it reaches 5 mm below the upper edge of the back.",
+    ),
+    _case(
+        "a lid that reaches as far below the back's upper edge as is told",
+        sentence="Peg the lid so that it reaches 2 mm below the upper edge of the back.",
+    ),
+    _case(
+        "a lid that overlaps the back otherwise",
+        _of_step(
+            17,
+            "says 'overlapping the back by 5 mm', and by finish.yaml no edges of the parts that it names lie so far apart; mend the step, or an 'outline' or 'at' there",
+        ),
+        sentence="Peg the lid, overlapping the back by 5 mm.",
     ),
     _case(
         "posts whose ends stand elsewhere above the foot's",

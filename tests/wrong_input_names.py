@@ -479,6 +479,30 @@ CASES = (
             ("*Rose by the Tap*", 13),
             ("Fern by the Tap", 0),
             ("The Fern by the Tap", 0),
+            ("Fern by the June tap", 0),
+        )
+    ),
+    *(
+        Case(
+            f"words in the welcome that are no title, beside '{title}': {words}",
+            {
+                "series/garden-year/fern/pattern.yaml": (
+                    "title: Fern by the Tap",
+                    f"title: {title}",
+                ),
+                "series/garden-year/welcome.md": f"{words}\n",
+            },
+            *[
+                f"series/garden-year/welcome.md:1:{column}: advice: here stands '{words[column - 1 :].partition(' is')[0]}', and no pattern of the series is called so; write '{title}', if that is meant"
+            ]
+            * bool(column),
+        )
+        for title, words, column in (
+            ("The Clamp", "The French knots come last.", 0),
+            ("The Clamp", "The October letter was the longest.", 0),
+            ("First Ferns", "First French knots, then the rest.", 0),
+            ("Under the Tap", "Under the October moon is a tap.", 0),
+            ("Under the Tap", "Under the Tub is a tap.", 1),
         )
     ),
     *(
@@ -808,7 +832,27 @@ CASES = (
             PATTERN: ("r: {moss: E2", 'r: {moss: "07"'),
             CHART: "# A fern\n# r  E2 brick\n# k  K4 peat\nrrbb\nrk..\n",
         },
-        "series/garden-year/fern/chart.txt:2:6: advice: the list says 'E2 brick' of the mark 'r', and the key has '07 fern'; write # r  07 fern, or mend the key",
+        "series/garden-year/fern/chart.txt:2:6: advice: the list says 'E2 brick' of the mark 'r', and the key has '07 fern'; if the key is right, write # r  07 fern; else mend the key",
+    ),
+    Case(
+        "threads of two marks that changed places in the key",
+        {
+            PATTERN: TINY[PATTERN]
+            .replace("r: {moss: E2", "r: {moss: K4")
+            .replace("k: {moss: K4", "k: {moss: E2"),
+            CHART: "# A fern\n# r  E2 brick\n# k  K4 peat\nrrbb\nrk..\n",
+        },
+        "series/garden-year/fern/chart.txt:2:6: advice: the list says 'E2 brick' of the mark 'r', and the key has 'K4 peat', and of another mark the other way round; if the key is right, write # r  K4 peat; else mend the key",
+    ),
+    Case(
+        "notes that name the colour that the list above the chart has, and the key no longer",
+        {
+            PATTERN: ("k: {moss: K4", 'k: {moss: "07"'),
+            CHART: "# A fern\n# k  K4 peat\nrrbb\nrk..\n",
+            "series/garden-year/fern/stitching.md": "Begin with thread K4.\n",
+        },
+        "series/garden-year/fern/chart.txt:2:6: advice: the list says 'K4 peat' of the mark 'k', and the key has '07 fern'; if the key is right, write # k  07 fern; else mend the key",
+        "series/garden-year/fern/stitching.md:1:19: advice: 'K4' is peat of Moss Stranded, and no line of the key has that thread; write '07 fern', or take it out",
     ),
     Case(
         "a colour with a new number on the card, and the old one in texts too",

@@ -6,7 +6,15 @@ import svgwrite
 from svgwrite.container import Group
 
 from packetgen.chart.paintbox import INK
-from packetgen.chart.sheet import ARROW_ROOM, FRACTION_SHARE, Dot, Sheet, Stroke, with_edge
+from packetgen.chart.sheet import (
+    ARROW_ROOM,
+    FRACTION_SHARE,
+    Dot,
+    Sheet,
+    Stroke,
+    piece_of_line,
+    with_edge,
+)
 from packetgen.chart.tiling import Tile
 
 GRID_COLOUR, TEN_COLOUR = "#8a8a86", "#2c2c2a"
@@ -57,7 +65,7 @@ def line_sample(colour: str, dash: tuple[float, ...], width: float) -> str:
     """A short piece of backstitch for the key."""
     drawing = svgwrite.Drawing(size=(6, 1), debug=False)
     drawing.viewbox(0, 0, 6, 1)
-    for stroke in with_edge(Stroke(((0.2, 0.5), (5.8, 0.5)), colour, width, dash)):
+    for stroke in with_edge(piece_of_line(((0.2, 0.5), (5.8, 0.5)), colour, width, dash)):
         _add_stroke(drawing, drawing, stroke)
     return drawing.tostring()
 
@@ -140,4 +148,6 @@ def _add_stroke(drawing: svgwrite.Drawing, group: Group, stroke: Stroke) -> None
     drawn.update({"stroke-linecap": "butt" if stroke.dash else "round", "stroke-linejoin": "round"})
     if stroke.dash:
         drawn.update({"stroke-dasharray": " ".join(f"{part:g}" for part in stroke.dash)})
+    if stroke.dash_from:
+        drawn.update({"stroke-dashoffset": f"{stroke.dash_from:g}"})
     group.add(drawn)

@@ -14,7 +14,7 @@ from packetgen.chart.symbols import BLANK
 from packetgen.chart.tiling import Span, Tile
 from packetgen.chart.tints import tints_of
 from packetgen.model import BARE, Fraction, Pattern, Point, Stitch
-from packetgen.reckon.colour import blended
+from packetgen.reckon.colour import blended, lab
 
 # Room round the grid for the arrows, in stitches.
 ARROW_ROOM = 0.8
@@ -23,7 +23,7 @@ FRACTION_SHARE = 0.5
 LINE_WIDTH, LONG_WIDTH, HALO = 0.22, 0.16, 0.12
 _KNOT_RADIUS, _BEAD_RADIUS = 0.26, 0.34
 _SIGNED_RADIUS = 0.42  # of a knot or bead that carries its sign inside
-# Broken lines by which colours of backstitch are told apart without colour.
+# Lines by which colours of backstitch are told apart without colour.
 _DASHES: tuple[tuple[float, ...], ...] = (
     (),
     (0.7, 0.35),
@@ -34,6 +34,9 @@ _DASHES: tuple[tuple[float, ...], ...] = (
     (0.35, 0.7),
     (2.0, 0.4, 0.4, 0.4),
 )
+
+# Lines whose CIELAB lightness differs less are hardly told apart in grey: our own choice.
+_AS_LIGHT = 20
 
 Outline = tuple[Point, ...]
 
@@ -46,8 +49,8 @@ class Manner(Enum):
 
 @dataclass(frozen=True)
 class Look:
-    """How each key mark is shown. In black and white lines are told apart by their dashes, knots and
-    beads by a sign inside."""
+    """How each key mark is shown. Lines are told apart by their dashes, also in colour where two are as dark as one another
+    and symbols stand, as such a page may be printed in grey; in black and white, knots and beads by a sign inside."""
 
     manner: Manner
     symbols: Mapping[str, str]
@@ -66,6 +69,7 @@ class Stroke:
     colour: str
     width: float
     dash: tuple[float, ...] = ()
+    dash_from: float = 0  # how far into its dashes it begins
     is_edge: bool = False  # of the line that lies on it
 
 
@@ -141,14 +145,27 @@ def look_of(pattern: Pattern, symbols: Mapping[str, str], manner: Manner = Manne
         line.mark: blended(tuple(colour.hex for colour in line.threads[model_set]))
         for line in pattern.key
     }
+    solid = dict.fromkeys(hexes, ())
+    if manner is Manner.PLAIN_COLOUR:
+        return Look(manner, symbols, hexes, hexes, solid)
+    drawn = {line.mark for line in pattern.lines} | {daisy.mark for daisy in pattern.daisies}
+    in_order = [line.mark for line in pattern.key if line.mark in drawn]
     if manner is Manner.BLACK_AND_WHITE:
-        drawn = {line.mark for line in pattern.lines} | {daisy.mark for daisy in pattern.daisies}
-        in_order = [line.mark for line in pattern.key if line.mark in drawn]
-        dashes = {mark: _DASHES[index % len(_DASHES)] for index, mark in enumerate(in_order)}
         white, black = dict.fromkeys(hexes, PAPER), dict.fromkeys(hexes, INK)
-        return Look(manner, symbols, white, black, dict.fromkeys(hexes, ()) | dashes)
-    cell_colours = tints_of(pattern) if manner is Manner.TINTED else hexes
-    return Look(manner, symbols, cell_colours, hexes, dict.fromkeys(hexes, ()))
+        return Look(manner, symbols, white, black, solid | _dashes(in_order, black))
+    return Look(manner, symbols, tints_of(pattern), hexes, solid | _dashes(in_order, hexes))
+
+
+def _dashes(marks: Iterable[str], hexes: Mapping[str, str]) -> dict[str, tuple[float, ...]]:
+    """For each mark the first dashes that no earlier line has which is as light in grey."""
+    found: dict[str, tuple[float, ...]] = {}
+    for mark in marks:
+        light = lab(hexes[mark])[0]
+        taken = [found[one] for one in found if abs(lab(hexes[one])[0] - light) < _AS_LIGHT]
+        found[mark] = next(
+            (dash for dash in _DASHES if dash not in taken), _DASHES[len(taken) % len(_DASHES)]
+        )
+    return found
 
 
 def whole_tile(pattern: Pattern) -> Tile:
@@ -304,6 +321,11 @@ def with_edge(line: Stroke, stitch: float = 1.0) -> tuple[Stroke, Stroke]:
     """A line and, below it, its edge; `stitch` is how long a stitch is."""
     width = line.width + HALO * stitch
     return Stroke(line.points, edge_of(line.colour), width, is_edge=True), line
+
+
+def piece_of_line(ends: Outline, colour: str, width: float, dash: tuple[float, ...]) -> Stroke:
+    """A sample for a key. It begins in the middle of a dash, or so short a piece might show no gap."""
+    return Stroke(ends, colour, width, dash, sum(dash[:1]) / 2)
 
 
 def knot_dot(middle: Point, mark: str, look: Look) -> Dot:

@@ -415,7 +415,7 @@ FIGURES: dict[str, Fault] = {
     ),
     "part-off-middle": Fault(
         "{part} stands {much} to the {side} of the middle that the panel and other parts share",
-        "mend its outline if that was changed; if its place was, write {mend}",
+        "{mend}",
         Level.ADVICE,
     ),
     "part-pair-unlike": Fault(

@@ -56,12 +56,12 @@ PATTERNS: dict[str, Fault] = {
     ),
     "list-behind": Fault(
         "the list says {told} of the mark {mark}, and the key has {key}{more}",
-        "write {right}, or mend the key",
+        "if the key is right, write {right}; else mend the key",
         Level.ADVICE,
     ),
     "thread-idle": Fault(
         "{number} is {name} of {card}, and no line of the key has that thread{also}",
-        "name one of the key, or take it out",
+        "{mend}, or take it out",
         Level.ADVICE,
     ),
     "colours-of-another": Fault(

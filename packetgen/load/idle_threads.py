@@ -35,11 +35,13 @@ def complain_of_idle_threads(
     path: str,
     cards: Sequence[ThreadCard],
     used: Collection[str],
+    instead: Mapping[str, str],
     problems: Problems,
 ) -> None:
-    """Advice on 'M170', 'thread 119', '119 wet plank', 'in wet plank' and 'jam red' in a text where that is a thread of one of the cards and not one
-    of the numbers that the key has `used`, in any thread set; and on 'thread 999' where no card has it. Of a chart only
-    the list at its head is looked at."""
+    """Advice on 'M170', 'thread 119', '119 wet plank', 'in wet plank' and 'jam red' in a text where that is a thread of
+    one of the cards and not one of the numbers that the key has `used`, in any thread set; and on 'thread 999' where no
+    card has it. Of a chart only the list at its head is looked at. `instead` are threads that the key seems to have got
+    for others, by the numbers of these."""
     threads = {
         number: (colour, card)
         for card in reversed(cards)
@@ -98,6 +100,11 @@ def complain_of_idle_threads(
                 if any(one.place.line == row and words in one.wrong for one in answered):
                     continue
                 facts = {"number": said(words), "name": shown(other), "card": shown(card.name)}
+                facts["mend"] = (
+                    f"write {said(instead.get(number, ''))}"
+                    if number in instead
+                    else "name one of the key"
+                )
                 idle[number] = (Place(path, row, column), [], facts)
     for place, rows, facts in idle.values():
         rows = [row for row in rows if row != place.line]

@@ -45,11 +45,24 @@ def complain_of_alignment(
             problems.add(panel.place_of("outline"), "panel-off-middle", **facts)
             return
         part = parts[odd.number]
-        facts["mend"] = f"at: {point_said((part.at_mm[0] - odd.by_mm, part.at_mm[1]))}"
+        facts["mend"] = "mend its outline"
+        if not _beside_another(part, parts):
+            at = point_said((part.at_mm[0] - odd.by_mm, part.at_mm[1]))
+            facts["mend"] += f" if that was changed; if its place was, write at: {at}"
         place = stand[odd.number].place_of(
             "at" if stand[odd.number].given["at"].name_place else "name"
         )
         problems.add(place, "part-off-middle", part=said(part.name), **facts)
+
+
+def _beside_another(part: Part, parts: Sequence[Part]) -> bool:
+    """Whether its left or right edge lies along one of another part still: then it was not moved."""
+    left, upper, right, lower = placed_part(part).bounds
+    return any(
+        min(abs(left - last), abs(right - first)) <= ROUNDED_MM
+        and min(lower, end) - max(upper, start) > ROUNDED_MM
+        for first, start, last, end in (placed_part(one).bounds for one in parts)
+    )
 
 
 def _unlike_pair(parts: Sequence[Part]) -> tuple[int, str] | None:

@@ -161,7 +161,7 @@ def _plainly(kind: Whole | Number, text: str) -> str:
     return f"write {plain(meant)}"
 
 
-_METRIC = ("mm", "cm", "m")
+_METRIC = (("mm", "cm", "m"), ("ml", "l"))
 # How units are said in full, or by a sign.
 _SHORT_OF = {
     name: unit
@@ -243,9 +243,10 @@ def _in_range(kind: Measure, number: str, unit: str) -> str:
     """The same number in the one other metric unit that could be meant; '' where there are several, or none."""
     there = [
         other
-        for other in _METRIC
+        for units in _METRIC
+        if unit in units
+        for other in units
         if other != unit
-        and unit in _METRIC
         and other in kind.units
         and kind.low <= parse_number(number) * kind.units[other] <= kind.high
     ]

@@ -106,9 +106,8 @@ def _look_at_kinds(text: str, path: str, pattern: Pattern, problems: Problems) -
 def _look_at_cloths(
     text: str, path: str, cloths: Sequence[ClothOption], problems: Problems
 ) -> None:
-    """Whether a cloth of the pattern is of '16-count', or called 'Wren Linen 16', or in such a colour, or is worked 'over two
-    threads'. What an author did before, or
-    others may do, is let be."""
+    """Whether a cloth of the pattern is of '16-count', is called 'Wren Linen 16', has such a colour, or is worked
+    'over two threads'. What an author did before, or others may do, is let be."""
     counts = {round(option.cloth.count_per_inch) for option in cloths}
     of_stitches = {round(option.cloth.count_per_inch / option.over) for option in cloths}
     overs = {option.over for option in cloths}

@@ -9,7 +9,7 @@ from packetgen.load.key import Key
 from packetgen.load.sure import all_sure
 from packetgen.load.told_counts import complain_of_told_counts
 from packetgen.load.told_kinds import complain_of_told_kinds
-from packetgen.load.told_list import complain_of_list, names_in_list
+from packetgen.load.told_list import complain_of_list, exchanged, names_in_list
 from packetgen.load.told_numbers import complain_of_told_numbers
 from packetgen.load.told_places import complain_of_told_places
 from packetgen.load.told_rows import complain_of_told_rows
@@ -53,10 +53,11 @@ def complain_of_texts(
     if notes is not None and whole_key and chart is not None and "close_ups" not in on_chart:
         complain_of_told_counts(notes, f"{path}/{NOTES}", whole_key.lines, chart.rows, problems)
     cards = {name: one.card for name, one in sets.items() if one is not None}
-    former = dict(called)
+    former, instead = dict(called), dict[str, str]()
     for file, words in texts.items():
         if words is not None and whole_key and file.endswith(".txt"):
             former |= names_in_list(words, whole_key.lines)
+            instead |= exchanged(words, whole_key.lines, cards)
     for file, words in texts.items():
         if words is not None and whole_key and file.endswith(".txt"):
             words = complain_of_list(words, f"{path}/{file}", whole_key.lines, cards, problems)
@@ -70,15 +71,20 @@ def complain_of_texts(
                 )
             complain_of_told_numbers(words, f"{path}/{file}", on_cards, problems, used, respelt)
             if whole_key:
-                _look_for_idle(words, f"{path}/{file}", whole_key, cards, problems)
+                _look_for_idle(words, f"{path}/{file}", whole_key, cards, instead, problems)
 
 
 def _look_for_idle(
-    words: str, path: str, key: Key, cards: Mapping[str, ThreadCard], problems: Problems
+    words: str,
+    path: str,
+    key: Key,
+    cards: Mapping[str, ThreadCard],
+    instead: Mapping[str, str],
+    problems: Problems,
 ) -> None:
     left_out = {name for line in key.lines for name in line.matched}
     named = [card for name, card in cards.items() if name not in left_out]
-    complain_of_idle_threads(words, path, named, _used(key), problems)
+    complain_of_idle_threads(words, path, named, _used(key), instead, problems)
 
 
 def _used(key: Key) -> frozenset[str]:

@@ -21,26 +21,52 @@ def complain_of_list(
     """Advice, once, where the list names a thread for a mark that the key has another thread for. The text is given back
     without such lines, of which all is told then."""
     rows = chart.split("\n")
-    of_marks = {line.mark: line for line in lines}
-    behind = []
-    for number, row in enumerate(rows):
-        listed = _LISTED.fullmatch(row.rstrip())
-        line = of_marks.get(listed["mark"]) if listed else None
-        if listed and line and (now := _other(" ".join(listed["words"].split()), line, cards)):
-            behind.append((number, listed, now))
-            rows[number] = ""
+    behind = list(_behind(rows, lines, cards))
+    for number, _, _ in behind:
+        rows[number] = ""
     for number, listed, now in behind[:1]:
-        more = len(behind) - 1
+        others = [(one["words"].strip(), now) for _, one, now in behind if one is not listed]
         problems.add(
             Place(path, number + 1, listed.start("words") + 1),
             "list-behind",
             mark=said(listed["mark"]),
             told=said(listed["words"]),
             key=said(now),
-            more=f", and another thread for {counted(more, 'more mark')}" if more else "",
+            more=_more((listed["words"].strip(), now), others),
             right=f"# {listed['mark']}  {now}{listed['rest']}",
         )
     return "\n".join(rows)
+
+
+def exchanged(
+    chart: str, lines: Sequence[KeyLine], cards: Mapping[str, ThreadCard]
+) -> dict[str, str]:
+    """By the numbers of threads in the list, what the key has now for their marks, '508 thundercloud'."""
+    return {
+        listed["words"].partition(" ")[0]: now
+        for _, listed, now in _behind(chart.split("\n"), lines, cards)
+    }
+
+
+def _behind(
+    rows: Sequence[str], lines: Sequence[KeyLine], cards: Mapping[str, ThreadCard]
+) -> Iterator[tuple[int, re.Match[str], str]]:
+    """The numbers of rows that name a thread for a mark that the key has another for, and which that is."""
+    of_marks = {line.mark: line for line in lines}
+    for number, row in enumerate(rows):
+        listed = _LISTED.fullmatch(row.rstrip())
+        line = of_marks.get(listed["mark"]) if listed else None
+        if listed and line and (now := _other(" ".join(listed["words"].split()), line, cards)):
+            yield number, listed, now
+
+
+def _more(first: tuple[str, str], others: Sequence[tuple[str, str]]) -> str:
+    """What is told of the other marks of which the list and the key tell two threads; `first` are the two of the first."""
+    if not others:
+        return ""
+    if list(others) == [first[::-1]]:
+        return ", and of another mark the other way round"
+    return f", and another thread for {counted(len(others), 'more mark')}"
 
 
 def _other(words: str, line: KeyLine, cards: Mapping[str, ThreadCard]) -> str:

@@ -22,11 +22,21 @@ _TOLD = (
     re.compile(rf"\b(?:{_OUT}\s+{_BEYOND}|overhang(?:s|ing)?)\b[^\d.;:()]{{0,40}}?{_LENGTH}", re.I),
     # 'stands 6 mm beyond the board'
     re.compile(rf"\b{_OUT}\s+(?:by\s+)?{_LENGTH}\s+{_BEYOND}\b", re.I),
+)
+# Of any edge from any other edge of the same direction.
+_ACROSS = (
     # 'its lower edge 26 mm above their lower ends'
     re.compile(
         rf"{_EDGE}\s+(?:stands?\s+|lies?\s+)?{_LENGTH}\s+(?:above|below|from|inside|beyond|outside)\s+[^\d.;:()]{{0,30}}?{_EDGE}",
         re.I,
     ),
+    # 'reaches 30 mm below the upper edge of the board'
+    re.compile(rf"{_LENGTH}\s+(?:above|below)\s+[^\d.;:()]{{0,40}}?{_EDGE}", re.I),
+    # 'reaches 30 mm down the board', 'overlaps the board by 30 mm'
+    re.compile(
+        rf"\b{_OUT}\s+(?:by\s+)?{_LENGTH}\s+(?:down|up|behind|before|under|onto|into)\b", re.I
+    ),
+    re.compile(rf"\b(?:overlap|lap)(?:s|ping|ped)?\b[^\d.;:()]{{0,40}}?{_LENGTH}", re.I),
 )
 # 'flush with its sides' → numbers of edges: left, upper, right, lower.
 _FLUSH = re.compile(
@@ -38,7 +48,10 @@ _BOTH = re.compile(
     re.I,
 )
 _NEAR = 25  # letters before it that tell what stands out
-_ELSE = re.compile(r"\b(?:cloth|card|trim|cord|magnets?|washers?|screws?|template)\b", re.I)
+_ELSE = re.compile(
+    r"\b(?:cloth|card|wadding|trim|cord|magnets?|washers?|screws?|nails?|hooks?|hangers?|holes?|lines?|template)\b",
+    re.I,
+)
 
 
 def complain_of_told_overhangs(
@@ -49,7 +62,9 @@ def complain_of_told_overhangs(
     numbers = parts_by_name(parts)
     names = re.compile(rf"(?<![\w-])(?:{any_of(numbers)})(?![\w-])", re.I)
     for start, sentence in sentences(steps):
-        found = next(filter(None, (way.search(sentence) for way in (*_TOLD, _FLUSH))), None)
+        found = next(
+            filter(None, (way.search(sentence) for way in (*_TOLD, *_ACROSS, _FLUSH))), None
+        )
         if not found or _ELSE.search(sentence[max(0, found.start() - _NEAR) : found.end()]):
             continue
         told = {number for one in names.findall(sentence) for number in numbers[one.casefold()]}
@@ -69,7 +84,7 @@ def _otherwise(parts: Sequence[Part], found: re.Match[str], both: bool) -> str:
         flush = _flush(parts, found["edges"].casefold())
         return "" if flush else "such edges of the parts that it names are not on one line"
     told_mm = float(found["long"]) * MM_PER_UNIT[found["unit"].casefold()]
-    if _stand_out(parts, told_mm, both):
+    if _stand_out(parts, told_mm, both) or (found.re in _ACROSS and _lie_apart(parts, told_mm)):
         return ""
     none = "no edges of the parts that it names lie so far apart"
     sides = f" on both sides: at the left {_apart(parts, 0)}, at the right {_apart(parts, 2)}"
@@ -107,6 +122,17 @@ def _stand_out(parts: Sequence[Part], told_mm: float, both: bool) -> bool:
         return forward or any(so_far)
     all_edges = set().union(*so_far)
     return {0, 2} <= all_edges or {1, 3} <= all_edges
+
+
+def _lie_apart(parts: Sequence[Part], told_mm: float) -> bool:
+    """Whether an upright edge of one of the parts lies so far from one of another, or a level one from a level one."""
+    return any(
+        abs(abs(one - other) - told_mm) <= ROUNDED_MM
+        for first, second in combinations([placed_part(part).bounds for part in parts], 2)
+        for way in (0, 1)
+        for one in first[way::2]
+        for other in second[way::2]
+    )
 
 
 def _edges_mm(one: Part, other: Part) -> Iterator[float]:

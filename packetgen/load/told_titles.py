@@ -1,7 +1,8 @@
 """Titles of patterns, and how many patterns there are, that the texts of a series tell otherwise than it has them."""
 
 import re
-from collections.abc import Iterator, Sequence
+from calendar import day_name, month_name
+from collections.abc import Iterator, Sequence, Set
 
 from packetgen.diagnostics import Place, Problems, place_in
 from packetgen.load.number_words import COUNTED, counted_number
@@ -9,8 +10,16 @@ from packetgen.load.words import said
 from packetgen.model import Series
 from packetgen.nouns import counted
 
-# A capital begins what may stand for one word of a title; an article does not: 'The Lantern'.
-_CAPITAL = r"(?!(?:The|A|An|This|That|These|Each|Every|Our|My|Your|His|Her|Its|In|On|At|With|And|For|To|Or)\b)[^\W\d_a-z][\w'’-]*"
+# None of these makes a title by itself: 'The French knots' is nearly no 'The Lantern'.
+_LITTLE = frozenset(
+    "the a an this that these those each every our my your his her its in on at with and for to or of by from under over "
+    "one two three four five six seven eight nine ten first second third fourth fifth sixth last next all some no".split()
+)
+# Nor of those that have a capital anyway: 'Under the October moon' is no 'Under the Log'.
+_CAPITAL_ANYWAY = {*month_name[1:], *day_name, "French"}
+# A capital begins what may stand for one word of a title; one of these does not: 'The Lantern'.
+_NOT = "|".join(sorted({one.capitalize() for one in _LITTLE} | _CAPITAL_ANYWAY))
+_CAPITAL = rf"(?P<word>(?!(?:{_NOT})\b)[^\W\d_a-z][\w'’-]*)"
 _PATTERNS = r"(?:designs|patterns|packets)\b"
 # 'The two patterns' may be two of eight; all of them, and those that a series has, are all.
 _IN_ALL = re.compile(
@@ -42,8 +51,9 @@ def complain_of_told_titles(
     titles = [*(one.title for one in series.patterns), *(one.title for one in series.to_come)]
     forms = [form for title in titles for form in _nearly(title)]
     names = "\n".join(_names(series))
+    brands = {word for name in _brands(series) for word in name.split()}
     for text in (*of_series, *of_patterns):
-        _look_at_titles(text, forms, names, problems)
+        _look_at_titles(text, forms, names, brands, problems)
 
 
 def _look_at_number(text: Text, number: int, problems: Problems) -> None:
@@ -59,24 +69,29 @@ def _look_at_number(text: Text, number: int, problems: Problems) -> None:
 
 
 def _look_at_titles(
-    text: Text, forms: Sequence[tuple[str, re.Pattern[str]]], names: str, problems: Problems
+    text: Text,
+    forms: Sequence[tuple[str, re.Pattern[str]]],
+    names: str,
+    brands: Set[str],
+    problems: Problems,
 ) -> None:
     words, path, place = text
     for title, form in forms:
         for found in form.finditer(words):
-            if " ".join(found[0].split()) not in names:
+            if found["word"] not in brands and " ".join(found[0].split()) not in names:
                 where = place or place_in(words, found.start(), path)
                 problems.add(where, "title-told-near", said=said(found[0]), near=said(title))
                 return
 
 
 def _nearly(title: str) -> Iterator[tuple[str, re.Pattern[str]]]:
-    """Finds 'Cider Lamp' for 'Cider Lantern': a title of two words or more with one of its large ones exchanged."""
+    """Finds 'Cider Lamp' for 'Cider Lantern': a title with one of its weighty words exchanged, where another is left, or two
+    of any kind."""
     words = title.split()
-    if len(words) < 2:
-        return
+    weighty = {at for at, word in enumerate(words) if word.casefold() not in _LITTLE}
+    enough = len(words) > 2 or len(weighty) > 1
     for number, word in enumerate(words):
-        if word[0].isupper():
+        if enough and number in weighty and word[0].isupper():
             others = [re.escape(one) for one in words]
             others[number] = _CAPITAL
             whole = r"\s+".join(others)
@@ -92,12 +107,11 @@ def _names(series: Series) -> Iterator[str]:
     yield series.finish.name
     yield from (designer.name for designer in series.designers)
     yield from (designer.studio or "" for designer in series.designers)
-    yield from (one.card.name for one in series.thread_sets)
+    yield from _brands(series)
     yield from (one.title for one in series.to_come)
     for pattern in series.patterns:
         yield pattern.title
         yield pattern.occasion.name
-        yield from (option.cloth.name for option in pattern.cloths)
         yield from (counter.name for counter in pattern.sold_at)
         yield from (
             one or ""
@@ -108,3 +122,10 @@ def _names(series: Series) -> Iterator[str]:
                 pattern.photographer,
             )
         )
+
+
+def _brands(series: Series) -> Iterator[str]:
+    """What its threads and cloths are called."""
+    yield from (one.card.name for one in series.thread_sets)
+    for pattern in series.patterns:
+        yield from (option.cloth.name for option in pattern.cloths)

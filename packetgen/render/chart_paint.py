@@ -15,7 +15,15 @@ from packetgen.chart.drawing import (
     TEN_WIDTH,
 )
 from packetgen.chart.paintbox import INK, PAPER
-from packetgen.chart.sheet import FRACTION_SHARE, LINE_WIDTH, Dot, Sheet, Stroke, with_edge
+from packetgen.chart.sheet import (
+    FRACTION_SHARE,
+    LINE_WIDTH,
+    Dot,
+    Sheet,
+    Stroke,
+    piece_of_line,
+    with_edge,
+)
 from packetgen.reckon.colour import channels
 from packetgen.render.chart_pages import NUMBER_MM, SCALE_MM, ChartPage, Label
 from packetgen.render.page_key import LINE_EM, SYMBOL_EM, KeyEntry, dot_em, text_em
@@ -117,7 +125,7 @@ def _stroke(stroke: Stroke) -> Iterator[str]:
     # Dots of a broken line would run together with round ends.
     ends = "0 J" if stroke.dash else "1 J"
     dash = " ".join(f"{part:g}" for part in stroke.dash)
-    yield f"{_ink(stroke.colour, 'RG')} {stroke.width:.4g} w {ends} 1 j [{dash}] 0 d"
+    yield f"{_ink(stroke.colour, 'RG')} {stroke.width:.4g} w {ends} 1 j [{dash}] {stroke.dash_from:g} d"
     yield f"{_path(stroke.points)} S"
 
 
@@ -223,7 +231,8 @@ def _entry(entry: KeyEntry, page: ChartPage) -> Iterator[str]:
         dash = tuple(part * page.cell_mm for part in look.dashes[one.mark])
         middle = y + box / 2
         end = x + size * (LINE_EM - 0.5)
-        sample = Stroke(((x + 0.3, middle), (end, middle)), look.lines[one.mark], thick, dash)
+        ends = (x + 0.3, middle), (end, middle)
+        sample = piece_of_line(ends, look.lines[one.mark], thick, dash)
         for stroke in with_edge(sample, page.cell_mm):
             yield from _stroke(stroke)
     if one.dots:
