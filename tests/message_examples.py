@@ -93,6 +93,7 @@ OF_FIGURES = (
     Case("a design for a month that has begun", {SERIES: ("on: last Monday of August", "on: in January")}),
     Case("a pattern for the day of one to come", {SERIES: ("on: last Monday of August", "on: second Sunday of May")}),
     Case("a series out before its revision", {SERIES: ("release: 2027-01-15", "release: 2026-01-15")}),
+    Case("a revision's year with its digits exchanged", {PATTERN: ("note: First issue.}", "note: First issue.}\n  - {date: 2072-11-26, note: A mark was wrong.}")}),
     Case("a year with its digits exchanged", {SERIES: ("release: 2027-01-15", "release: 2072-01-15")}),
     Case(
         "a designer without a pattern",

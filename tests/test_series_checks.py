@@ -331,6 +331,22 @@ def test_a_series_is_far_off_when_the_last_of_its_patterns_is_ready_long_before(
     assert "release-far" not in found(replace(of, patterns=patterns))
 
 
+@pytest.mark.parametrize(
+    ("day", "told"),
+    [
+        ("2031-05-01", None),
+        ("2031-05-03", "5 years after the one before it, of 2026-05-01; look at the year of both"),
+        ("2072-04-10", "45 years after the one before it, of 2026-05-01; did you mean 2027-04-10?"),
+        ("2062-04-10", "35 years after the one before it, of 2026-05-01; look at the year of both"),
+    ],
+)
+def test_a_revision_many_years_after_the_one_before_it_is_told(day, told):
+    later = Revision(date.fromisoformat(day), "A mark was wrong.", Place("pattern.yaml", 11, 12))
+    begins = "pattern.yaml:11:12: advice: this revision lies "
+    of = series(finished(revisions=(*FIRST, later)))
+    assert found(of).get("revision-far") == (told and begins + told)
+
+
 # --- as proof tells them, from the author's own files -------------------------------------------------
 
 

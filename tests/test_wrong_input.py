@@ -106,6 +106,7 @@ FOUND_AFTER_LOADING = {
     "panel-unfit",
     "release-early",
     "release-far",
+    "revision-far",
     "credit-missing",
     "photo-missing",
     "alt-missing",

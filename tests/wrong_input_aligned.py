@@ -94,9 +94,26 @@ CASES = (
     ),
     _case(
         "a back that was made wider, and lies along a post still",
-        f"{FINISH}:9:58: advice: 'back' stands 4 mm to the right of the middle that the panel and other parts share; mend its outline",
+        f"{FINISH}:9:27: advice: 'back' stands 4 mm to the right of the middle that the panel and other parts share; mend its outline",
         back=("0,0 124,0 124,120 0,120", "12,10"),
         sentence="Peg the posts on the foot.",
+    ),
+    _case(
+        "a back that was made wider to both sides, and posts that are joined to its edges",
+        _of_step(
+            12,
+            "joins 'left post' to the edge of 'back', and in finish.yaml it lies 3 mm over it; mend an 'outline' or 'at' there, or the step",
+        ),
+        back=("0,0 124,0 124,120 0,120", "8,10"),
+        left_post=("0,0 12,0 12,124 0,124", "-1,10"),
+        right_post=(_POST, "129,10"),
+        sentence="Peg the left post and the right post to the edges of the back.",
+    ),
+    _case(
+        "posts that lie on the edges of the back",
+        left_post=("0,0 12,0 12,114 0,114", "10,12"),
+        right_post=("0,0 12,0 12,114 0,114", "118,12"),
+        sentence="Peg the left post and the right post to the edges of the back.",
     ),
     _case(
         "one of two posts that was made longer",

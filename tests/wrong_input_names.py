@@ -841,8 +841,9 @@ CASES = (
             .replace("r: {moss: E2", "r: {moss: K4")
             .replace("k: {moss: K4", "k: {moss: E2"),
             CHART: "# A fern\n# r  E2 brick\n# k  K4 peat\nrrbb\nrk..\n",
+            "series/garden-year/fern/stitching.md": "Begin with the brick.\n",
         },
-        "series/garden-year/fern/chart.txt:2:6: advice: the list says 'E2 brick' of the mark 'r', and the key has 'K4 peat', and of another mark the other way round; if the key is right, write # r  K4 peat; else mend the key",
+        "series/garden-year/fern/chart.txt:2:6: advice: the list says 'E2 brick' of the mark 'r', and the key has 'K4 peat', and the other way round of 'k'; if the key is right, write # r  K4 peat, and mend stitching.md, which names it; else mend the key",
     ),
     Case(
         "notes that name the colour that the list above the chart has, and the key no longer",

@@ -204,6 +204,11 @@ FIGURES: dict[str, Fault] = {
         "name the part that is meant, or mend 'at' there",
         Level.ADVICE,
     ),
+    "step-parts-overlap": Fault(
+        "the step joins {part} to the edge of {other}, and in finish.yaml it lies {over} over it",
+        "mend an 'outline' or 'at' there, or the step",
+        Level.ADVICE,
+    ),
     "step-overhang-other": Fault(
         "the step says {said}, and by finish.yaml {how}",
         "mend the step, or an 'outline' or 'at' there",
@@ -505,7 +510,12 @@ FIGURES: dict[str, Fault] = {
     ),
     "release-early": Fault(
         "{what} is released on {release}{by}, and {issued}",
-        "let the release be later, or date {it} {release} or before",
+        "let the release be later{later}, or date {it} {release} or before",
+        Level.ADVICE,
+    ),
+    "revision-far": Fault(
+        "this revision lies {years} years after the one before it, of {before}",
+        "{hint}",
         Level.ADVICE,
     ),
     "release-far": Fault(

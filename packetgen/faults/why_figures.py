@@ -196,6 +196,11 @@ WHY_FIGURES: dict[str, Why] = {
         "Of what hangs on cord, wire or a hinge nothing is said.",
         "Name the part that is meant, or correct the at of one of the two.",
     ),
+    "step-parts-overlap": Why(
+        "A step joins a part to the edge of another, and by their outlines and places in finish.yaml the one lies over the other "
+        "there: one of the two was made larger, or moved, and the other was not.",
+        "Correct the outline or the at of one of the two; or tell in the step that the one lies on the other.",
+    ),
     "step-overhang-other": Why(
         "A step tells how far a part stands out beyond another, and the edges of no two parts that it names lie so far from one "
         "another by their outlines and places: one of them was changed, or the step.",
@@ -517,6 +522,11 @@ WHY_FIGURES: dict[str, Why] = {
         "The first issue of a pattern is dated after the day on which it comes out. What is revised later corrects a "
         "pattern that is out, and nothing is said of it.",
         "Set the release later, or date the first issue on its day or before.",
+    ),
+    "revision-far": Why(
+        "A revision lies more than five years after the one before it: mostly two digits of its year have changed places. Until "
+        "that day the corrections show nothing of it, and the packet has it at the foot of every page.",
+        "Correct the year. If it is meant so, lay the advice aside.",
     ),
     "release-far": Why(
         "The day of release lies more than two years after the last revision, by which the packet is ready: mostly two "

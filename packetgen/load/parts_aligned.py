@@ -45,14 +45,14 @@ def complain_of_alignment(
             problems.add(panel.place_of("outline"), "panel-off-middle", **facts)
             return
         part = parts[odd.number]
-        facts["mend"] = "mend its outline"
+        facts["mend"], field = "mend its outline", "outline"
         if not _beside_another(part, parts):
             at = point_said((part.at_mm[0] - odd.by_mm, part.at_mm[1]))
             facts["mend"] += f" if that was changed; if its place was, write at: {at}"
-        place = stand[odd.number].place_of(
-            "at" if stand[odd.number].given["at"].name_place else "name"
+            field = "at" if stand[odd.number].given["at"].name_place else "name"
+        problems.add(
+            stand[odd.number].place_of(field), "part-off-middle", part=said(part.name), **facts
         )
-        problems.add(place, "part-off-middle", part=said(part.name), **facts)
 
 
 def _beside_another(part: Part, parts: Sequence[Part]) -> bool:

@@ -60,7 +60,9 @@ def complain_of_texts(
             instead |= exchanged(words, whole_key.lines, cards)
     for file, words in texts.items():
         if words is not None and whole_key and file.endswith(".txt"):
-            words = complain_of_list(words, f"{path}/{file}", whole_key.lines, cards, problems)
+            words = complain_of_list(
+                words, f"{path}/{file}", whole_key.lines, cards, notes or "", problems
+            )
         if words is not None:
             used = _used(whole_key) if whole_key else frozenset()
             on_cards = tuple(cards.values())

@@ -9,7 +9,7 @@ from packetgen.diagnostics import Problems, place_in
 from packetgen.load.panel_on_wood import shares_below
 from packetgen.load.part_names import parts_by_name
 from packetgen.load.piece_words import gap_said
-from packetgen.load.placed_parts import TOUCHES_MM, Bounds, placed_part, touching
+from packetgen.load.placed_parts import ROUNDED_MM, TOUCHES_MM, Bounds, placed_part, touching
 from packetgen.load.prose_words import any_of, sentences
 from packetgen.load.told_order import laps
 from packetgen.load.words import said
@@ -24,6 +24,10 @@ _JOINED = re.compile(
 _HUNG = re.compile(r"\b(?:cord|string|twine|wire|chain|hinge|hang|hung)\w*\b", re.IGNORECASE)
 _CORNER = re.compile(
     r"\bin\s+(?:its|the)\s+(upper|lower|top|bottom)\s+(left|right)\s+corner\b", re.IGNORECASE
+)
+_TO_EDGE = re.compile(
+    r"(?:to|against)\s+(?:the|its|their|both)\s+(?:\w+\s+)?(?:edges?|sides?|ends?)\s+of\b",
+    re.IGNORECASE,
 )
 # An edge → the number of the direction, 0 across and 1 down, and whether what stands at it is further on.
 _EDGES = {
@@ -84,6 +88,9 @@ def complain_of_told_joints(
                 continue  # of the one that stands apart it is told
             code = "step-parts-apart"
             facts["gap"] = gap_said(gap_mm)
+        elif over_mm := _over_edge(part, other, joint.onto):
+            code = "step-parts-overlap"
+            facts["over"] = gap_said(over_mm)
         elif stands := _at_other_edge(part, other, joint.onto):
             code = "step-side-other"
             facts |= stands
@@ -166,6 +173,18 @@ def _at_other_edge(part: Part, other: Part, onto: str) -> dict[str, str]:
         return {}
     stands = f"{_STANDS[direction, further]} the middle of"
     return {"said": f"at the {found[1].casefold()} edge of", "stands": stands}
+
+
+def _over_edge(part: Part, other: Part, onto: str) -> float:
+    """How far a part that is put to 'the edges of' another lies over them; 0 where it touches them, or lies whole on it."""
+    if not _TO_EDGE.match(onto):
+        return 0
+    one, shared = placed_part(part), placed_part(part).intersection(placed_part(other))
+    if shared.area <= 0 or one.area - shared.area <= ROUNDED_MM**2:
+        return 0
+    left, upper, right, lower = shared.bounds
+    over_mm = min(right - left, lower - upper)
+    return float(over_mm) if over_mm > TOUCHES_MM else 0
 
 
 def _middle(bounds: Bounds, direction: int) -> float:

@@ -5,6 +5,7 @@ import re
 from collections.abc import Iterator, Mapping, Sequence
 
 from packetgen.diagnostics import Place, Problems
+from packetgen.load.prose_words import any_of
 from packetgen.load.words import counted, said
 from packetgen.model import Colour, KeyLine, ThreadCard
 
@@ -16,24 +17,26 @@ def complain_of_list(
     path: str,
     lines: Sequence[KeyLine],
     cards: Mapping[str, ThreadCard],
+    notes: str,
     problems: Problems,
 ) -> str:
     """Advice, once, where the list names a thread for a mark that the key has another thread for. The text is given back
-    without such lines, of which all is told then."""
+    without such lines, of which all is told then. Of a thread that the key has for another mark now, and the `notes`
+    name, nothing else would be told."""
     rows = chart.split("\n")
     behind = list(_behind(rows, lines, cards))
     for number, _, _ in behind:
         rows[number] = ""
     for number, listed, now in behind[:1]:
-        others = [(one["words"].strip(), now) for _, one, now in behind if one is not listed]
+        others = [(one, now) for _, one, now in behind if one is not listed]
         problems.add(
             Place(path, number + 1, listed.start("words") + 1),
             "list-behind",
             mark=said(listed["mark"]),
             told=said(listed["words"]),
             key=said(now),
-            more=_more((listed["words"].strip(), now), others),
-            right=f"# {listed['mark']}  {now}{listed['rest']}",
+            more=_more(listed, now, others),
+            right=f"# {listed['mark']}  {now}{listed['rest']}{_in_notes(listed, lines, notes)}",
         )
     return "\n".join(rows)
 
@@ -60,12 +63,22 @@ def _behind(
             yield number, listed, now
 
 
-def _more(first: tuple[str, str], others: Sequence[tuple[str, str]]) -> str:
-    """What is told of the other marks of which the list and the key tell two threads; `first` are the two of the first."""
+def _in_notes(listed: re.Match[str], lines: Sequence[KeyLine], notes: str) -> str:
+    words = listed["words"].strip()
+    if all(words != thread for line in lines for _, thread in _threads(line)):
+        return ""
+    number, _, name = words.partition(" ")
+    named = re.search(rf"(?<![\w-])(?:{any_of([number, name])})(?![\w-])", notes, re.IGNORECASE)
+    return ", and mend stitching.md, which names it" if named else ""
+
+
+def _more(first: re.Match[str], now: str, others: Sequence[tuple[re.Match[str], str]]) -> str:
+    """What is told of the other marks of which the list and the key tell two threads."""
     if not others:
         return ""
-    if list(others) == [first[::-1]]:
-        return ", and of another mark the other way round"
+    other, of_other = others[0]
+    if len(others) == 1 and (first["words"].strip(), now) == (of_other, other["words"].strip()):
+        return f", and the other way round of {said(other['mark'])}"
     return f", and another thread for {counted(len(others), 'more mark')}"
 
 

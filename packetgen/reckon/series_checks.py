@@ -6,6 +6,7 @@ Whether every design fits the finishing piece is `reckon.figures.complain`'s.
 import re
 from dataclasses import replace
 from datetime import date, timedelta
+from itertools import pairwise
 
 from packetgen.diagnostics import Place, Problems
 from packetgen.model import DateRule, Pattern, Revision, Series, ToCome
@@ -18,6 +19,7 @@ _ASKED = {"model_stitcher": "who stitched the model", "finisher": "who finished 
 
 _NEAR = timedelta(days=120)  # our own choice
 _FAR = timedelta(days=2 * 365 + 1)  # from the day on which all is ready to the release
+_LONG_AFTER = timedelta(days=5 * 365 + 1)  # from one revision to the next; our own choice
 
 
 def complain_of_series(series: Series, problems: Problems) -> None:
@@ -29,6 +31,7 @@ def complain_of_series(series: Series, problems: Problems) -> None:
     _unused(series, problems)
     _series_release(series, problems)
     for pattern in series.patterns:
+        _revisions(pattern, problems)
         _picture(pattern, series, problems)
         _credits(pattern, problems)
     _releases(series, problems)
@@ -173,12 +176,8 @@ def _series_release(series: Series, problems: Problems) -> None:
 def _complain_of_far(
     what: str, release: date, ready: date, place: Place, problems: Problems
 ) -> None:
-    """Two digits of its year that have changed places are offered as they were."""
     if release - ready <= _FAR:
         return
-    century, year = divmod(release.year, 100)
-    turned = f"{century:02}{year % 10}{year // 10}{release:-%m-%d}"
-    meant = [day for day in (_day(turned),) if day and timedelta() <= day - ready <= _FAR]
     problems.add(
         place,
         "release-far",
@@ -186,8 +185,31 @@ def _complain_of_far(
         release=release,
         revision=ready,
         years=(release - ready).days // 365,
-        hint=f"did you mean {meant[0]}?" if meant else "look at the year of both",
+        hint=_meant(release, ready, _FAR),
     )
+
+
+def _meant(day: date, since: date, at_most: timedelta) -> str:
+    """A hint to the day whose year has two digits the other way round, where that lies not so far behind another."""
+    century, year = divmod(day.year, 100)
+    turned = _day(f"{century:02}{year % 10}{year // 10}{day:-%m-%d}")
+    if turned and timedelta() <= turned - since <= at_most:
+        return f"did you mean {turned}?"
+    return "look at the year of both"
+
+
+def _revisions(pattern: Pattern, problems: Problems) -> None:
+    """Of the first that lies many years behind the one before it."""
+    for before, after in pairwise(pattern.revisions):
+        if after.on - before.on > _LONG_AFTER:
+            problems.add(
+                after.place or pattern.place,
+                "revision-far",
+                years=(after.on - before.on).days // 365,
+                before=before.on,
+                hint=_meant(after.on, before.on, _LONG_AFTER),
+            )
+            return
 
 
 def _day(text: str) -> date | None:
@@ -218,12 +240,20 @@ def _releases(series: Series, problems: Problems) -> None:
             what="the series",
             release=release,
             by="",
+            later=_same_day_after(release, last),
             issued=f"the first issues of {len(early)} patterns are later, the last of {last}",
             it="these issues",
         )
     for pattern in series.patterns:
         if pattern.release or early == [pattern]:
             _release(pattern, release, problems)
+
+
+def _same_day_after(release: date, issued: date) -> str:
+    """A hint to the same day of a year after the last of the first issues."""
+    years = (release.year, issued.year, issued.year + 1)
+    later = [_day(f"{year}{release:-%m-%d}") for year in years]
+    return next((f", as {day}" for day in later if day and day >= issued), "")
 
 
 def _release(pattern: Pattern, release: date, problems: Problems) -> None:
@@ -239,6 +269,7 @@ def _release(pattern: Pattern, release: date, problems: Problems) -> None:
             what="the pattern",
             release=release,
             by=by,
+            later=_same_day_after(release, first.on),
             issued=f"its first issue is of {first.on}",
             it="that issue",
         )

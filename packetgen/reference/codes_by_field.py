@@ -112,7 +112,7 @@ _PATTERN: Mapping[str, tuple[str, ...]] = {
     "given_away": ("given-and-sold",),
     "release": ("release-early", "release-far"),
     "revisions[].note": ("revision-first",),
-    "revisions[].date": ("revisions-order", "revision-twice", "release-early", "revision-missing"),
+    "revisions[].date": ("revisions-order", "revision-twice", "revision-far", "release-early", "revision-missing"),
     "chart": ("chart-kind", "file-missing", "outside-folder"),
 }  # fmt: skip
 
@@ -198,6 +198,7 @@ BY_FIELD: Mapping[str, Mapping[str, tuple[str, ...]]] = {
         "parts[].thickness": ("part-thick",),
         "parts[].outline": (
             "panel-beyond-wood",
+            "part-off-middle",
             "panel-beside-board",
             "part-pair-unlike",
             "part-below-foot",
