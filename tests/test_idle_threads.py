@@ -84,6 +84,25 @@ def test_a_number_between_signs_is_a_thread_s():
     ]
 
 
+@pytest.mark.parametrize(
+    ("notes", "column"),
+    [
+        ("Work the slug in 502 upwards.", 18),
+        ("The planks are long rows of 502: park the thread.", 29),
+        ("Fill it with 502, then rest.", 14),
+        ("Done in 502 stitches, or in 502 hours, in 502.5 mm.", 0),
+        ("It is 502 long, in 1902.", 0),
+    ],
+)
+def test_a_number_in_which_one_works_is_a_thread_s(notes, column):
+    three = card(rib="411", peat="502", dock="620")
+    problems = Problems()
+    complain_of_idle_threads(notes, "fern/stitching.md", [three], ["411"], {}, problems)
+    assert [(one.code, one.place.column) for one in problems] == [("thread-idle", column)] * bool(
+        column
+    )
+
+
 def test_each_thread_is_told_once_with_the_lines_that_name_it_too():
     problems = Problems()
     notes = "M170, and M170.\nM170 haw\n07 moss\nM153\nM170"

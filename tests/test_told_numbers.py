@@ -41,12 +41,28 @@ def test_a_number_that_the_card_no_longer_has_for_that_name_is_told_where_it_sta
         ("First the rim in hedge, 149, then more.", "hedge, 149"),
         ("The rim is hedge, 141, or moss, 12, and hedge, 149 of them.", ""),
         ("Begin in **17 moss**.", "17 moss"),
+        ("Work the bricks in 17 moss and 41 brick dust.", "17 moss"),
+        ("There are 17 moss, 12 pale and 3 white stitches.", ""),
+        ("Work the wet plank boots (141) next.", "wet plank boots (141)"),
+        ("Work the hedge leaves (149) next.", "hedge leaves (149)"),
+        ("Work the plank or hedge (141) next.", ""),
         ("In plank 300, moss 12 stitches wide and hedge 219 stitches.", ""),
     ],
 )
 def test_a_number_straight_behind_a_name_is_told_where_it_is_another_s(text, told_of):
     said = told(text)
     assert [f"'{told_of}'" in one for one in said] == [True] * bool(told_of), said
+
+
+def test_a_thing_called_by_one_word_may_be_in_another_colour_of_the_key():
+    for notes, used, number in (
+        ("The hedge eyes (300) come last.", ["141", "300"], 0),
+        ("The hedge eyes (300) come last.", ["141"], 1),
+        ("The wet plank eyes (300) come last.", ["219", "300"], 1),
+    ):
+        problems = Problems()
+        complain_of_told_numbers(notes, "fern/stitching.md", [FLOSS], problems, used)
+        assert len(problems) == number, notes
 
 
 @pytest.mark.parametrize(

@@ -10,7 +10,7 @@ from tests.wrong_input_case import Case
 
 STEPS = "finishes/shelf/steps.md"
 _CRESS = '  - {name: cress, hex: "#50783c", put_on_with: brush, covers: 10 m2 per litre, dries_in: 1 h, tin: 100 ml}\n'
-_STEP = "1. Saw the back, the posts, the lid and the foot.\n2. {sentence}\n"
+_STEP = "1. Saw the back, {saw}, the lid and the foot.\n2. {sentence}\n"
 
 
 def _part(name: str, outline: str, at: str, other: str = "") -> str:
@@ -32,6 +32,7 @@ _AS_IT_IS = {
 def _case(
     slip: str,
     *lines: str,
+    saw: str = "the posts",
     sentence: str = "Paint all as the table has it.",
     panel: str = "20,20 120,20 120,120 20,120",
     first: str = "",
@@ -49,7 +50,7 @@ def _case(
         + TINY[FINISH][ends:]
     )
     text = text.replace("trim:", _CRESS + "trim:") if "paint: cress" in text else text
-    return Case(slip, {FINISH: text, STEPS: _STEP.format(sentence=sentence)}, *lines)
+    return Case(slip, {FINISH: text, STEPS: _STEP.format(saw=saw, sentence=sentence)}, *lines)
 
 
 def _of_step(column: int, wrong: str) -> str:
@@ -170,6 +171,7 @@ CASES = (
             12,
             "puts 'rail' at the lower edge of 'back', and by 'at' in finish.yaml it stands 110 mm above that; mend the word, or 'at' there",
         ),
+        saw="the posts, the rail",
         rail=("0,0 140,0 140,10 0,10", "0,10"),
         sentence="Peg the rail along the lower edge of the back.",
     ),
@@ -256,6 +258,89 @@ CASES = (
     _case(
         "a lid that reaches as far below the back's upper edge as is told",
         sentence="Peg the lid so that it reaches 2 mm below the upper edge of the back.",
+    ),
+    _case(
+        "parts of which one is not sawn",
+        f"{STEPS}:1:4: advice: the step says 'Saw', and none saws 'right post'; name it here too, or mend the name that stands for it",
+        saw="the left post",
+    ),
+    _case("parts that are all sawn", saw="every other part"),
+    _case(
+        "a post that is put below the board beside which it stands",
+        _of_step(
+            23,
+            "puts 'right post' below 'back', and by 'at' in finish.yaml it stands beside that; mend the word, or 'at' there",
+        ),
+        sentence="Peg the right post below the back.",
+    ),
+    _case("a foot that is put below the back", sentence="Peg the foot below the back."),
+    _case(
+        "a lid at the other end of the back",
+        _of_step(
+            12,
+            "puts 'lid' at the bottom of 'back', and by 'at' in finish.yaml it stands 118 mm above that; mend the word, or 'at' there",
+        ),
+        sentence="Peg the lid across the bottom of the back.",
+    ),
+    _case("a lid at its end of the back", sentence="Peg the lid across the top of the back."),
+    _case(
+        "pegs through a foot into the other edge of the back",
+        _of_step(
+            25,
+            "puts 'foot' at the upper edge of 'back', and by 'at' in finish.yaml it stands 120 mm below that; mend the word, or 'at' there",
+        ),
+        sentence="Put pegs through the foot into the upper edge of the back.",
+    ),
+    _case(
+        "posts that are level with another edge",
+        _of_step(
+            31,
+            "says 'level with the upper edge', and by finish.yaml such edges of the parts that it names are not on one line; mend the step, or an 'outline' or 'at' there",
+        ),
+        sentence="Peg the posts to the foot, level with the upper edge of it.",
+    ),
+    _case(
+        "a foot that is told to be thicker",
+        _of_step(
+            20,
+            "says 'foot, which is 9 mm thick', and by finish.yaml 'foot' is 8 mm thick; mend one of the two",
+        ),
+        sentence="Put pegs up the foot, which is 9 mm thick, into the back.",
+    ),
+    *(
+        _case(
+            f"a post with the paint or the coats of others: {sentence}",
+            _of_coats(column, words, part, own)
+            if own
+            else f"{STEPS}:2:{column}: advice: here stands '{words}', and in finish.yaml '{part}' is painted with 'cress'; name that here, or mend 'paint' there",
+            lid=("0,0 140,0 140,12 0,12", "0,0", "paint: cress"),
+            foot=("0,0 140,0 140,10 0,10", "0,130", "coats: 3"),
+            sentence=sentence,
+        )
+        for sentence, column, words, part, own in (
+            ("Paint the back sage and the lid sage.", 32, "lid in sage", "lid", 0),
+            (
+                "Paint the back, the lid and the posts with 2 coats of sage.",
+                24,
+                "lid in sage",
+                "lid",
+                0,
+            ),
+            ("Paint the posts and the foot sage, two coats.", 28, "foot 2 coats", "foot", 3),
+            ("Paint the foot and the posts with 2 coats of sage.", 14, "foot 2 coats", "foot", 3),
+        )
+    ),
+    *(
+        _case(
+            f"parts with their own paints and coats: {sentence}",
+            lid=("0,0 140,0 140,12 0,12", "0,0", "paint: cress"),
+            foot=("0,0 140,0 140,10 0,10", "0,130", "coats: 3"),
+            sentence=sentence,
+        )
+        for sentence in (
+            "Paint the back sage and the lid cress.",
+            "Paint the back and the posts sage, two coats each, the lid cress, two coats, and the foot sage, three coats.",
+        )
     ),
     _case(
         "a lid that overlaps the back otherwise",

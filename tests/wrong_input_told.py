@@ -220,6 +220,22 @@ CASES = (
         ),
     ),
     Case(
+        "a glue of another kind",
+        _GLUE | steps("Glue the felt on with hot glue, and the back with wood glue."),
+        f"{STEPS}:2:26: advice: here stands 'hot glue', and no glue in finish.yaml is called so; write 'wood glue', or add it to 'glue' there",
+    ),
+    Case(
+        "more screws of one kind than there are, and enough of two kinds",
+        {
+            FINISH: f"{TINY[FINISH]}hardware:\n  - {{name: wood screw, pieces: 2, size: 3 × 16 mm}}\n  - {{name: long wood screw, pieces: 2, size: 3 × 40 mm}}\n"
+        }
+        | steps("Put in the two wood screws, then the three long wood screws."),
+        of_step(
+            41,
+            "'three long wood screws', and of 'long wood screw' there are 2 to buy; mend the number here, or 'pieces' under 'hardware' in finish.yaml",
+        ),
+    ),
+    Case(
         "more parts in all than the piece has",
         steps("Paint all three parts."),
         of_step(

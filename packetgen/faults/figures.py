@@ -110,6 +110,11 @@ FIGURES: dict[str, Fault] = {
         "add a line there, for example glue: [{{name: wood glue, cures_in: 24 h, for: the wooden parts}}]",
         Level.ADVICE,
     ),
+    "glue-told-other": Fault(
+        "here stands {said}, and no glue in finish.yaml is called so",
+        "write {names}, or add it to 'glue' there",
+        Level.ADVICE,
+    ),
     "part-slim": Fault(
         "{part} of {size} can hardly be sawn, and corners are in mm",
         "if these are cm, write {better}",
@@ -222,6 +227,11 @@ FIGURES: dict[str, Fault] = {
     "step-part-twice": Fault(
         "the step names {part} twice{other}",
         "name each part once",
+        Level.ADVICE,
+    ),
+    "step-part-unsawn": Fault(
+        "the step says {said}, and none saws {lacking}",
+        "name it here too, or mend the name that stands for it",
         Level.ADVICE,
     ),
     "step-template-none": Fault(

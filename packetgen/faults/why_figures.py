@@ -100,6 +100,10 @@ WHY_FIGURES: dict[str, Why] = {
         "while the steps tell to glue something.",
         "List each glue in finish.yaml, with the time until it holds; or lay the advice aside in series.yaml.",
     ),
+    "glue-told-other": Why(
+        "The steps tell of a kind of glue that is not among what is to buy, and that has cautions and times of its own.",
+        "Name the one that finish.yaml has, or add the other there.",
+    ),
     "part-slim": Why(
         "A piece of wood less than 3 mm wide is hardly sawn (our own choice). Mostly its corners were written in "
         "centimetres.",
@@ -215,6 +219,10 @@ WHY_FIGURES: dict[str, Why] = {
         "A step names a part twice side by side, or saws or cuts out parts one by one, and one of them stands there twice while "
         "another is missing.",
         "Name each part once.",
+    ),
+    "step-part-unsawn": Why(
+        "The steps saw parts by their names, and leave some out: mostly one name stands where another is meant.",
+        "Name every part where it is sawn, or say that all parts are.",
     ),
     "step-template-none": Why(
         "Templates are printed of parts that are no rectangles; a rectangle is drawn with a ruler, by the measures that the "

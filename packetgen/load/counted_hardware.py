@@ -1,7 +1,7 @@
 """Pieces of hardware that the steps count, beside those that a stitcher is told to buy."""
 
 import re
-from collections.abc import Iterable
+from collections.abc import Iterable, Set
 
 from packetgen.diagnostics import Problems, place_in
 from packetgen.load.number_words import COUNT, COUNTED, counted_number
@@ -48,13 +48,20 @@ def complain_of_counted_hardware(filled: Filled, steps: str, path: str, problems
     all steps together tell of fewer, 'the two screws' of three."""
     pieces: dict[str, int] = {}
     names: dict[str, str] = {}
+    of_entries: dict[str, int] = {}
     for one in filled.each("hardware"):
         line = one.value
         if line is None or not line["name"] or line["pieces"] is None:
             return
+        of_entries[line["name"].casefold()] = line["pieces"]
         kind = _kind(line["name"])
         names[kind] = kind if kind in pieces else line["name"]
         pieces[kind] = pieces.get(kind, 0) + line["pieces"]
+    for name, number in of_entries.items():
+        if pieces[_kind(name)] > number and _look_at_entry(
+            name, number, of_entries.keys(), steps, path, problems
+        ):
+            return
     for kind, number in pieces.items():
         if len(kind) < _LEAST:
             continue
@@ -85,6 +92,19 @@ def complain_of_counted_hardware(filled: Filled, steps: str, path: str, problems
             if all_told := _all_that_are_told(kind, number, steps):
                 place = place_in(steps, all_told.start(), path)
                 problems.add(place, "hardware-left", said=said(all_told[0]), **there_are)
+
+
+def _look_at_entry(
+    name: str, number: int, names: Set[str], steps: str, path: str, problems: Problems
+) -> bool:
+    """Whether more of one of several kinds of screws are counted, by its whole name, than there are, which is told."""
+    for found in counting(name).finditer(steps):
+        told = counted_number(found["number"])
+        if f"{found['what'] or ''}{name}" not in names - {name} and told and told > number:
+            facts = {"said": said(found[0]), "of": said(name), "are": are(number)}
+            problems.add(place_in(steps, found.start(), path), "hardware-short", **facts)
+            return True
+    return False
 
 
 def _kind(name: str) -> str:

@@ -17,6 +17,12 @@ _NUMBER = re.compile(r"(?<![\w#.,/-])(?=\w*\d)(?=\w*[A-Za-z])\w{3,7}(?![\w-])", 
 _THREAD = re.compile(r"\bthreads?\s+(?:no\.?\s*)?(?P<number>\w*\d\w*)(?![\w-])", re.IGNORECASE)
 # 'the bar in the middle, 350, and …': a number of three signs or more between a comma and the next sign.
 _BETWEEN_SIGNS = re.compile(r",\s+(?P<number>\w*\d\w+)(?=\s*(?:[;:)]|[.,](?!\d)|$))", re.ASCII)
+# 'Work the slug in 501 upwards', 'rows of 402': nothing is counted.
+_WORKED_IN = re.compile(
+    r"\b(?:in|with|use|using|(?:rows?|lines?|bands?|stitches)\s+of)\s+(?P<number>\d{3,5})"
+    r"(?![\w.,/×%-]*\w|\s*(?:×|x\b|%|mm\b|cm\b|m\b|stitch|cross|row|column|hour|minute|day|week|year|page|piece|colour|step|bead|knot|square))",
+    re.IGNORECASE,
+)
 _PROPOSED = re.compile(
     r"\b(?:not|never|instead|without|if|may|might|could|would|or)\b", re.IGNORECASE
 )
@@ -68,7 +74,9 @@ def complain_of_idle_threads(
             continue
         called = _called(line)
         between = [
-            (one.start("number") + 1, one["number"]) for one in _BETWEEN_SIGNS.finditer(line)
+            (one.start("number") + 1, one["number"])
+            for way in (_BETWEEN_SIGNS, _WORKED_IN)
+            for one in way.finditer(line)
         ]
         between = [one for one in between if len(one[1]) > _COUNTS and not _YEAR.fullmatch(one[1])]
         alike = [one for one in (*_alone(line), *between) if leads[_lead(one[1])] >= _SERIES]

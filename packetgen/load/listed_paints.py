@@ -1,45 +1,84 @@
-"""Parts of a finishing piece that its steps list before one paint, beside the paints that they have."""
+"""Parts of a finishing piece that its steps list before one paint, beside the paints and coats that they have."""
 
 import re
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
 
 from packetgen.diagnostics import Problems, place_in
+from packetgen.load.number_words import COUNT, COUNTED, counted_number
 from packetgen.load.part_names import parts_by_name
-from packetgen.load.prose_words import any_of
+from packetgen.load.prose_words import any_of, sentences
 from packetgen.load.words import listed, said
 from packetgen.model import Part
+from packetgen.nouns import counted
+
+_SPEAKS_OF_PAINT = re.compile(r"\bpaint|\bcoats?\b", re.IGNORECASE)
+_THIN = r"(?:(?:thin|light|even|full|good)\s+)?"
+# Between the parts and their paint. With no such words, 'the tray rain grey', it is told of nowhere else.
+_IN = rf"(?:(?:is|are|gets?|takes?|needs?)\s+)?(?:both\s+|all\s+)?(?:painted\s+)?(?:in\s+|with\s+)?(?:{COUNTED}\s+{_THIN}coats?\s+of\s+)?(?:the\s+)?"
+_BEHIND = rf"(?:,?\s+(?P<behind>{COUNT})\s+{_THIN}coats?\b)?"
+
+
+@dataclass(frozen=True)
+class _Told:
+    """A word for one part or several, the paint and, where it is said, the coats that it is to get."""
+
+    start: int
+    word: str
+    paint: str
+    coats: int | None
+    alone: bool  # of the one part straight before 'in' or 'with' it is told elsewhere
 
 
 def complain_of_listed_paints(
     parts: Sequence[Part], steps: str, path: str, problems: Problems
 ) -> None:
-    """Advice on the first of 'the posts, the rail and the slat in old straw' that has not that paint. Of a part by its whole
-    name, straight before the paint, it is told elsewhere."""
+    """Advice on the first of 'the posts, the rail and the slat in old straw' that has not that paint, or not so many coats
+    of it. Of a part by its whole name, straight before 'in' or 'with' and the paint, it is told elsewhere."""
     numbers = parts_by_name(parts)
+    for told in _told(parts, numbers, steps):
+        for number in () if told.alone else numbers[told.word.casefold()]:
+            part = parts[number]
+            coats = {coat.paint.name.casefold(): coat.coats for coat in part.painted}
+            own = list(dict.fromkeys(coat.paint.name for coat in part.painted))
+            facts = {"part": said(part.name)}
+            if own and told.paint.casefold() not in coats:
+                facts |= {"said": said(f"{told.word} in {told.paint}"), "own": listed(own, "and")}
+                problems.add(place_in(steps, told.start, path), "step-paint-other", **facts)
+                return
+            if own and told.coats and told.coats != (has := coats[told.paint.casefold()]):
+                told_coats = counted(told.coats, "coat")
+                facts |= {"said": said(f"{told.word} {told_coats}"), "own": str(has)}
+                problems.add(place_in(steps, told.start, path), "step-part-coats", **facts)
+                return
+
+
+def _told(
+    parts: Sequence[Part], numbers: dict[str, tuple[int, ...]], steps: str
+) -> Iterator[_Told]:
     paints = {coat.paint.name.casefold() for part in parts for coat in part.painted}
+    if not paints:
+        return
     whole = {part.name.casefold() for part in parts}
+    any_coats = {coat.coats for part in parts for coat in part.painted}
     name = rf"(?:both\s+|all\s+)?(?:the\s+)?(?:two\s+|three\s+|four\s+)?(?:{any_of(numbers)})"
     before_paint = re.compile(
-        rf"(?<![\w-])(?P<parts>{name}(?:(?:,\s*|,?\s+and\s+){name})*)\s+(?:(?:is|are)\s+)?(?:both\s+|all\s+)?(?:painted\s+)?"
-        rf"(?:in|with)\s+(?:the\s+)?(?P<paint>{any_of(paints)})(?![\w-])",
+        rf"(?<![\w-])(?P<parts>{name}(?:(?:,\s*|,?\s+and\s+){name})*)\s+(?P<in>{_IN})(?P<paint>{any_of(paints)})(?![\w-]){_BEHIND}",
         re.IGNORECASE,
     )
     one = re.compile(rf"(?<![\w-])(?:{any_of(numbers)})(?![\w-])", re.IGNORECASE)
-    for found in before_paint.finditer(steps) if paints else ():
-        called = list(one.finditer(steps, *found.span("parts")))
-        for word in called:
-            name_told, paint = word[0].casefold(), found["paint"].casefold()
-            if word is called[-1] and name_told in whole:
-                continue
-            for number in numbers[name_told]:
-                part = parts[number]
-                own = list(dict.fromkeys(coat.paint.name for coat in part.painted))
-                if own and paint not in map(str.casefold, own):
-                    facts = {
-                        "said": said(f"{word[0]} in {found['paint']}"),
-                        "part": said(part.name),
-                    }
-                    facts["own"] = listed(own, "and")
-                    place = place_in(steps, word.start(), path)
-                    problems.add(place, "step-paint-other", **facts)
-                    return
+    for start, sentence in sentences(steps):
+        if not _SPEAKS_OF_PAINT.search(sentence):
+            continue
+        for found in before_paint.finditer(sentence):
+            words = list(one.finditer(sentence, *found.span("parts")))
+            coats = counted_number(found["number"] or found["behind"] or "")
+            for word in words:
+                told_elsewhere = word is words[-1] and word[0].casefold() in whole and found["in"]
+                yield _Told(
+                    start + word.start(),
+                    word[0],
+                    found["paint"],
+                    coats if coats in any_coats else None,  # else of that number it is told
+                    bool(told_elsewhere),
+                )

@@ -20,6 +20,7 @@ from packetgen.load.told_joints import (
     complain_of_part_twice,
     complain_of_told_joints,
     complain_of_told_magnets,
+    complain_of_unsawn_part,
 )
 from packetgen.load.told_measures import complain_of_told_measures
 from packetgen.load.told_order import complain_of_told_order
@@ -50,6 +51,10 @@ from packetgen.model import Paint, Part
 from packetgen.nouns import listed
 
 _GLUED = re.compile(r"(?<!no )(?<!without )\bglu(?:e|ed|ing)\b", re.IGNORECASE)
+_KIND_OF_GLUE = re.compile(
+    r"\b(?P<kind>hot|wood|fabric|textile|craft|contact|paper|white|clear|tacky|two-part|epoxy|spray)\s+glue\b",
+    re.IGNORECASE,
+)
 _MAGNETS = re.compile(r"(?<!no )(?<!without )\b(?:small )?magnets?\b", re.IGNORECASE)
 _BACKED = re.compile(r"\bbacking\b|\bcovers? the back\b", re.IGNORECASE)
 _HELD = re.compile(r"\b(?:magnets?|washers?)\b", re.IGNORECASE)
@@ -76,6 +81,7 @@ def complain_of_steps(
     there are none, or one could not be read: of them nothing is said then."""
     own = filled.place.path
     _complain_of_glue(filled, steps, path, problems)
+    _complain_of_other_glue(filled, steps, path, problems)
     _complain_of_no_magnets(filled, steps, path, problems)
     _complain_of_no_backing(steps, path, problems)
     complain_of_unsaid_part(filled, steps, problems)
@@ -118,7 +124,8 @@ def complain_of_steps(
             complain_of_told_joints(parts, steps, path, problems)
         complain_of_told_overhangs(parts, steps, path, problems)
         complain_of_unknown_part(filled, parts, hardware_names(filled), steps, path, problems)
-        complain_of_part_twice(parts, steps, path, problems)
+        if not complain_of_part_twice(parts, steps, path, problems):
+            complain_of_unsawn_part(parts, steps, path, problems)
         complain_of_told_templates(parts, steps, path, problems)
         complain_of_told_magnets(outline, parts, steps, path, problems)
         complain_of_counted_parts(parts, hardware_names(filled), steps, path, problems)
@@ -137,6 +144,17 @@ def _complain_of_glue(filled: Filled, steps: str, path: str, problems: Problems)
     said_at = _GLUED.search(steps)
     if not filled["glue"] and said_at:
         problems.add(place_in(steps, said_at.start(), path), "glue-unlisted", word=said(said_at[0]))
+
+
+def _complain_of_other_glue(filled: Filled, steps: str, path: str, problems: Problems) -> None:
+    """Advice on 'hot glue' where none to buy is called so."""
+    names = _glues(filled)
+    words = set(re.findall(r"\w+", " ".join(names).casefold()))
+    for found in _KIND_OF_GLUE.finditer(steps) if names else ():
+        if found["kind"].casefold() not in words:
+            facts = {"said": said(found[0]), "names": listed(tuple(map(said, names)), "or")}
+            problems.add(place_in(steps, found.start(), path), "glue-told-other", **facts)
+            return
 
 
 def _glues(filled: Filled) -> list[str]:

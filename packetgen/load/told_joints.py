@@ -11,6 +11,7 @@ from packetgen.load.part_names import parts_by_name
 from packetgen.load.piece_words import gap_said
 from packetgen.load.placed_parts import ROUNDED_MM, TOUCHES_MM, Bounds, placed_part, touching
 from packetgen.load.prose_words import any_of, sentences
+from packetgen.load.sure import sure
 from packetgen.load.told_order import laps
 from packetgen.load.words import said
 from packetgen.model import Outline, Part
@@ -38,6 +39,10 @@ _EDGES = {
     "left": (0, False),
     "right": (0, True),
 }
+_AT_EDGE_OF = re.compile(
+    rf"\b(?P<edge>{'|'.join(_EDGES)})\s+edge\s+of\b|\b(?:across|along|at|to|onto)\s+the\s+(?P<end>top|bottom)\s+of\b",
+    re.IGNORECASE,
+)
 _STANDS = {
     (1, False): "below",
     (1, True): "above",
@@ -45,6 +50,10 @@ _STANDS = {
     (0, True): "to the left of",
 }
 _SAWN = re.compile(r"\b(?:saw|cut)\b", re.IGNORECASE)
+_SAW = re.compile(r"\b(?:saw|saw out|fretsaw)\b", re.IGNORECASE)
+_SAWN_TOO = re.compile(
+    r"\b(?:all|every|each|everything|parts|pieces|rest|others?|wood|it|them)\b", re.IGNORECASE
+)
 _SMOOTHED = re.compile(r"\b(?:smooth|sand|wipe|drill|round|file|mark|glue)\b", re.IGNORECASE)
 _MAGNETS = re.compile(
     r"\b(?:glue|fix|set|sink|press|stick|put|let|bed|fit)\b[^.;:]{0,40}\bmagnets?\b[^.,;:]{0,20}?\b(?:to|on|onto|into|in|behind)\s+"
@@ -109,7 +118,7 @@ def _joints(parts: Sequence[Part], steps: str) -> Iterator[_Joint]:
     names = re.compile(rf"(?<![\w-])(?:{any_of(numbers)})(?![\w-])", re.IGNORECASE)
     name = rf"(?:the\s+)?(?P<part>{any_of(numbers)})"
     through = re.compile(
-        rf"\bthrough\s+{name}\s+(?P<onto>into\s+(?:the\s+)?(?P<other>{any_of(numbers)}))(?![\w-])",
+        rf"\bthrough\s+{name}\s+(?P<onto>into\s+(?:the\s+(?:(?:{'|'.join(_EDGES)})\s+edge\s+of\s+(?:the\s+)?)?)?(?P<other>{any_of(numbers)}))(?![\w-])",
         re.IGNORECASE,
     )
     at_edge = re.compile(
@@ -156,10 +165,12 @@ def _pairs(some: tuple[int, ...], others: tuple[int, ...]) -> Iterator[tuple[int
 
 def _at_other_edge(part: Part, other: Part, onto: str) -> dict[str, str]:
     """What is told of 'the upper edge of' what it stands below the middle of; empty where that is so."""
-    found = re.search(rf"\b({'|'.join(_EDGES)})\s+edge\s+of\b", onto, re.IGNORECASE)
+    found = _AT_EDGE_OF.search(onto)
     if not found:
         return {}
-    direction, further = _EDGES[found[1].casefold()]
+    edge_said = (found["edge"] or found["end"]).casefold()
+    direction, further = _EDGES[edge_said]
+    told = f"at the {edge_said} edge of" if found["edge"] else f"at the {edge_said} of"
     bounds, of_other = placed_part(part).bounds, placed_part(other).bounds
     first, last = of_other[direction], of_other[direction + 2]
     edge = last if further else first
@@ -167,12 +178,12 @@ def _at_other_edge(part: Part, other: Part, onto: str) -> dict[str, str]:
     if by_mm > max(_AT_EDGE_MM, _AT_EDGE * (last - first)):
         beyond = (bounds[direction] > edge) == further
         stands = f"{gap_said(by_mm)} {_STANDS[direction, further != beyond]}"
-        return {"said": f"at the {found[1].casefold()} edge of", "stands": stands}
+        return {"said": told, "stands": stands}
     middles = [_middle(placed_part(one).bounds, direction) for one in (part, other)]
     if middles[0] == middles[1] or (middles[0] > middles[1]) == further:
         return {}
     stands = f"{_STANDS[direction, further]} the middle of"
-    return {"said": f"at the {found[1].casefold()} edge of", "stands": stands}
+    return {"said": told, "stands": stands}
 
 
 def _over_edge(part: Part, other: Part, onto: str) -> float:
@@ -207,9 +218,9 @@ def _on_other_face(joint: _Joint, lap: bool) -> dict[str, str]:
 
 def complain_of_part_twice(
     parts: Sequence[Part], steps: str, path: str, problems: Problems
-) -> None:
+) -> bool:
     """Advice on 'the board and the board', and on 'saw the board, the roof and the board' of a piece that has another
-    part."""
+    part; whether it was told is returned."""
     name = any_of(part.name for part in parts)
     names = re.compile(rf"(?<![\w-])(?:{name})(?![\w-])", re.IGNORECASE)
     for start, sentence in sentences(steps):
@@ -229,7 +240,31 @@ def complain_of_part_twice(
                 other = f", and {said(lacking[0].name)} not at all" if sawn and lacking else ""
                 facts = {"part": said(one[0]), "other": other}
                 problems.add(place_in(steps, start + one.start(), path), "step-part-twice", **facts)
-                return
+                return True
+    return False
+
+
+def complain_of_unsawn_part(
+    parts: Sequence[Part], steps: str, path: str, problems: Problems
+) -> None:
+    """Advice on the first step that saws parts by their names, where none saws the one that is left."""
+    numbers = parts_by_name(parts)
+    names = re.compile(rf"(?<![\w-])(?:{any_of(numbers)})(?![\w-])", re.IGNORECASE)
+    sawing = [(start, sentence) for start, sentence in sentences(steps) if _SAW.search(sentence)]
+    if not sawing or any(_SAWN_TOO.search(sentence) for _, sentence in sawing):
+        return
+    sawn = {
+        number
+        for _, sentence in sawing
+        for name in names.findall(sentence)
+        for number in numbers[name.casefold()]
+    }
+    lacking = [part.name for number, part in enumerate(parts) if number not in sawn]
+    if len(sawn) > 1 and len(lacking) == 1:
+        start, sentence = sawing[0]
+        word = sure(_SAW.search(sentence))
+        facts = {"said": said(word[0]), "lacking": said(lacking[0])}
+        problems.add(place_in(steps, start + word.start(), path), "step-part-unsawn", **facts)
 
 
 def _kinds(part: Part) -> tuple[str, str]:

@@ -161,12 +161,14 @@ def _of_wood(parts: Sequence[Part]) -> Iterator[_Measure]:
         one_name = rf"\b{re.escape(part.name.casefold())}s?\b"
         others = any_of(one.name.casefold() for one in parts if one is not part)
         beside, beside_none = one_name, rf"{never}|\b(?:{others})s?\b"
+        own = f"{said(part.name)} is {mm_said(part.thickness_mm)} thick"
+        yield _Measure(own, (part.thickness_mm, wide_mm, high_mm), thick, beside, beside_none)
+        # Straight behind its name, whatever else the sentence names.
         yield _Measure(
-            f"{said(part.name)} is {mm_said(part.thickness_mm)} thick",
+            own,
             (part.thickness_mm, wide_mm, high_mm),
-            thick,
-            beside,
-            beside_none,
+            (rf"{one_name},?\s+(?:which\s+is|is|being|of)?\s*{_LONG}\s+thick\b",),
+            never=never,
         )
     if parts:
         all_mm = tuple(sorted({part.thickness_mm for part in parts}))

@@ -17,9 +17,13 @@ _NUMBER = r"[A-Za-z]{0,2}\d{1,5}[A-Za-z]?"
 _BEHIND = ("after", "said", "listed", "straight")
 # What stands before a name and counts something is shorter, and tells of what: '12 green stitches'. Our own choice.
 _SHORT = re.compile(r"\d{1,2}")
+_THINGS = (
+    r"(?:stitch(?:es)?|cross(?:es)?|rows?|columns?|knots?|beads?|squares?|ones?|strands?|skeins?|lines?"
+    r"|leaves|dots?|petals?|berries|times)\b"
+)
+# '12 green, 14 red and 3 white stitches' counts with all of its numbers.
 _COUNTED = re.compile(
-    r"\s+(?:[a-z-]+\s+){0,2}?(?:stitch(?:es)?|cross(?:es)?|rows?|columns?|knots?|beads?|squares?|ones?|strands?|skeins?|lines?"
-    r"|leaves|dots?|petals?|berries|times)\b|-|\s*(?:,|and|or)\s+\d",
+    rf"(?:\s*(?:,|,?\s+and|\s+or)\s+\d{{1,2}}(?:\s+[a-z-]+){{1,3}}?)*\s+(?:[a-z-]+\s+){{0,2}}?{_THINGS}|-",
     re.IGNORECASE,
 )
 
@@ -35,7 +39,7 @@ def complain_of_told_numbers(
     """Advice on 'Wet plank (119)', '119 wet plank' and 'wet plank 119' where no card has that number for that name. Of a
     chart only the list at its head is looked at. `used` are numbers that the key has, `respelt` those
     of which, on that line, it is told already that the name is another."""
-    found = tuple(_told(text, path.endswith(".txt"), cards))
+    found = tuple(_told(text, path.endswith(".txt"), cards, used))
     known = _numbers_of(cards) if found else {}
     for place, number, one in found:
         if (place[0], number) in respelt:
@@ -75,7 +79,7 @@ def complain_of_told_numbers(
 
 
 def _told(
-    text: str, chart: bool, cards: Sequence[ThreadCard]
+    text: str, chart: bool, cards: Sequence[ThreadCard], used: Collection[str]
 ) -> Iterator[tuple[tuple[int, int], str, re.Match[str]]]:
     """Line and column of each number that stands beside a name, the number, and both."""
     for row, line in enumerate(text.split("\n"), 1):
@@ -91,7 +95,11 @@ def _told(
                 (side in ("straight", "listed") and _SHORT.fullmatch(number))
                 or (side == "before" and counts_something(number, line, one.end()))
             )
-            strange = side == "straight" and not any(number in card.colours for card in cards)
+            # 'the slug eyes (120)' may be in another colour of the key.
+            of_thing = not chart and one["thing"] and " " not in one["name"] and number in used
+            strange = (
+                of_thing or side == "straight" and not any(number in card.colours for card in cards)
+            )
             if number and (chart or not counts) and not strange:
                 yield (row, one.start(side) + 1), number, one
 
@@ -102,10 +110,12 @@ def _sought(names: tuple[str, ...]) -> tuple[re.Pattern[str], re.Pattern[str]]:
     first."""
     any_of = "|".join(map(re.escape, names)) or r"(?!)"
     before, name = rf"(?P<before>{_NUMBER})\s+", rf"(?P<name>{any_of})"
+    # 'duckweed boot (131)'.
+    thing = rf"(?P<thing>\s+(?!(?:{any_of})\b|(?:and|or|then|with|in|on)\b)[^\W\d_]+)"
     return (
         re.compile(rf"#\s+\S\s+{before}{name}\s*", re.IGNORECASE),
         re.compile(
-            rf"(?<![\w#])(?:{before})?{name}\b(?:\s*\((?P<after>{_NUMBER})\)|,?\s+no\.?\s+(?P<said>{_NUMBER})(?!\w)"
+            rf"(?<![\w#])(?:{before})?{name}\b(?:{thing}?\s*\((?P<after>{_NUMBER})\)|,?\s+no\.?\s+(?P<said>{_NUMBER})(?!\w)"
             rf"|,\s+(?P<listed>{_NUMBER})(?=\s*(?:[;:)]|[.,](?!\d)|\Z))"
             rf"|\s+(?P<straight>{_NUMBER})(?![\w%-]|\.\d|\s+(?:stitch|row|column|cross|times|mm\b|cm\b|in\b|m\b)))?",
             re.IGNORECASE,

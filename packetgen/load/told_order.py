@@ -10,6 +10,7 @@ from packetgen.load.prose_words import any_of, sentences
 from packetgen.load.words import said
 from packetgen.model import Outline, Part
 
+_JOINED = re.compile(r"\b(?:glue|screw|nail|peg|dowel|fix|fasten|attach|mount)\b", re.IGNORECASE)
 _LAPS_MM2 = 25.0  # less in common is a joint along an edge
 # A side in words → the number of the direction, 0 across and 1 down, and whether the middle lies further on.
 _SIDES = {
@@ -64,8 +65,10 @@ def complain_of_told_order(
             if one == other:
                 continue
             if side in _SIDES:
-                code = "step-side-other" if _stands_opposite(parts[one], parts[other], side) else ""
-                facts["stands"] = _OPPOSITE[side]
+                opposite = _stands_opposite(parts[one], parts[other], side)
+                beside = _JOINED.search(sentence) and _stands_beside(parts[one], parts[other], side)
+                code = "step-side-other" if opposite or beside else ""
+                facts["stands"] = _OPPOSITE[side] if opposite else "beside"
             elif (side == "behind") == (one > other) and laps(parts[one], parts[other]):
                 code = "step-order-other"
                 facts["listed"] = "after" if one > other else "before"
@@ -77,6 +80,19 @@ def complain_of_told_order(
 def laps(one: Part, other: Part) -> bool:
     """Whether one lies before the other, by more than a joint along an edge."""
     return placed_part(one).intersection(placed_part(other)).area >= _LAPS_MM2
+
+
+def _stands_beside(one: Part, other: Part, side: str) -> bool:
+    """Whether the one lies hardly before the other, and more than half of one of them neither further up nor down; or, of the
+    left and the right, neither further left nor right."""
+    direction, _ = _SIDES[side]
+    bounds, of_other = placed_part(one).bounds, placed_part(other).bounds
+    begins, ends = direction, direction + 2
+    shared = min(bounds[ends], of_other[ends]) - max(bounds[begins], of_other[begins])
+    least = min(bounds[ends] - bounds[begins], of_other[ends] - of_other[begins])
+    first, then = placed_part(one), placed_part(other)
+    before_mm2 = first.intersection(then).area
+    return bool(shared > least / 2 and before_mm2 < min(first.area, then.area) / 2)
 
 
 def _stands_opposite(one: Part, other: Part, side: str) -> bool:

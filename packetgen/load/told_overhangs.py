@@ -2,7 +2,7 @@
 
 import re
 from collections.abc import Iterator, Sequence
-from itertools import combinations
+from itertools import combinations, product
 
 from packetgen.diagnostics import Problems, place_in
 from packetgen.load.part_names import parts_by_name
@@ -38,9 +38,10 @@ _ACROSS = (
     ),
     re.compile(rf"\b(?:overlap|lap)(?:s|ping|ped)?\b[^\d.;:()]{{0,40}}?{_LENGTH}", re.I),
 )
-# 'flush with its sides' → numbers of edges: left, upper, right, lower.
+# 'flush with its sides', 'level with the lower edge' → numbers of edges: left, upper, right, lower.
 _FLUSH = re.compile(
-    r"\bflush\s+with\s+[^\d.,;:()]{0,30}?\b(?P<edges>sides|(?:upper|top|lower|bottom)\s+(?:edges?|ends?))\b",
+    r"\b(?:flush\s+with|(?:level|even)\s+with(?=[^.,;:()]*\s(?:edges?|ends?)\s+of\b))\s+[^\d.,;:()]{0,30}?"
+    r"\b(?P<edges>sides|(?:upper|top|lower|bottom)\s+(?:edges?|ends?))\b",
     re.I,
 )
 _BOTH = re.compile(
@@ -67,11 +68,17 @@ def complain_of_told_overhangs(
         )
         if not found or _ELSE.search(sentence[max(0, found.start() - _NEAR) : found.end()]):
             continue
-        told = {number for one in names.findall(sentence) for number in numbers[one.casefold()]}
+        in_turn = [(one.start(), numbers[one[0].casefold()]) for one in names.finditer(sentence)]
+        told = {number for _, each in in_turn for number in each}
         named = [parts[number] for number in sorted(told)]
         if len(named) < 2 or any(part.pieces > 1 for part in named):
             continue
-        if how := _otherwise(named, found, bool(_BOTH.search(sentence))):
+        if found.re is _FLUSH:
+            flush = _flush(parts, _with(in_turn, found.start()), found["edges"].casefold())
+            how = "" if flush else "such edges of the parts that it names are not on one line"
+        else:
+            how = _otherwise(named, found, bool(_BOTH.search(sentence)))
+        if how:
             facts = {"said": said(found[0]), "how": how}
             place = place_in(steps, start + found.start(), path)
             problems.add(place, "step-overhang-other", **facts)
@@ -80,9 +87,6 @@ def complain_of_told_overhangs(
 
 def _otherwise(parts: Sequence[Part], found: re.Match[str], both: bool) -> str:
     """How the edges of the parts lie, where not as it is told, on one side or, where that is said, on `both`; else ''."""
-    if found.re is _FLUSH:
-        flush = _flush(parts, found["edges"].casefold())
-        return "" if flush else "such edges of the parts that it names are not on one line"
     told_mm = float(found["long"]) * MM_PER_UNIT[found["unit"].casefold()]
     if _stand_out(parts, told_mm, both) or (found.re in _ACROSS and _lie_apart(parts, told_mm)):
         return ""
@@ -97,16 +101,25 @@ def _apart(parts: Sequence[Part], edge: int) -> str:
     return gap_said(abs(first - then))
 
 
-def _flush(parts: Sequence[Part], edges: str) -> bool:
+def _with(in_turn: Sequence[tuple[int, tuple[int, ...]]], start: int) -> tuple[set[int], set[int]]:
+    """The parts that are flush, and those with which they are: the first that is named behind the word, or the last before
+    it."""
+    before = [each for at, each in in_turn if at < start]
+    behind = [each for at, each in in_turn if at > start] or before[-1:]
+    with_these = set(behind[0]) if behind else set()
+    return {number for each in before for number in each} - with_these, with_these
+
+
+def _flush(parts: Sequence[Part], of: tuple[set[int], set[int]], edges: str) -> bool:
     """Whether the left and the right edges of two parts, or their upper or lower ones, are on one line."""
     wanted = {0, 2} if edges == "sides" else {1} if edges.startswith(("upper", "top")) else {3}
     found = {
         edge
-        for two in combinations(parts, 2)
-        for edge, by_mm in enumerate(_edges_mm(*two))
+        for one, other in product(*of)
+        for edge, by_mm in enumerate(_edges_mm(parts[one], parts[other]))
         if abs(by_mm) <= ROUNDED_MM
     }
-    return wanted <= found
+    return wanted <= found or not all(of)
 
 
 def _stand_out(parts: Sequence[Part], told_mm: float, both: bool) -> bool:
