@@ -10,7 +10,7 @@ from tests.wrong_input_case import Case
 
 STEPS = "finishes/shelf/steps.md"
 _CRESS = '  - {name: cress, hex: "#50783c", put_on_with: brush, covers: 10 m2 per litre, dries_in: 1 h, tin: 100 ml}\n'
-_STEP = "1. Saw the back, {saw}, the lid and the foot.\n2. {sentence}\n"
+_STEP = "1. Saw the back, {saw}, the lid and the foot{smooth}.\n2. {sentence}\n"
 
 
 def _part(name: str, outline: str, at: str, other: str = "") -> str:
@@ -33,6 +33,7 @@ def _case(
     slip: str,
     *lines: str,
     saw: str = "the posts",
+    smooth: str = "",
     sentence: str = "Paint all as the table has it.",
     panel: str = "20,20 120,20 120,120 20,120",
     first: str = "",
@@ -50,7 +51,14 @@ def _case(
         + TINY[FINISH][ends:]
     )
     text = text.replace("trim:", _CRESS + "trim:") if "paint: cress" in text else text
-    return Case(slip, {FINISH: text, STEPS: _STEP.format(saw=saw, sentence=sentence)}, *lines)
+    return Case(
+        slip,
+        {
+            FINISH: text,
+            STEPS: _STEP.format(saw=saw, smooth=smooth and f", and {smooth}", sentence=sentence),
+        },
+        *lines,
+    )
 
 
 def _of_step(column: int, wrong: str) -> str:
@@ -264,6 +272,12 @@ CASES = (
         f"{STEPS}:1:4: advice: the step says 'Saw', and none saws 'right post'; name it here too, or mend the name that stands for it",
         saw="the left post",
     ),
+    _case(
+        "parts of which one is not sawn, and all are smoothed",
+        f"{STEPS}:1:4: advice: the step says 'Saw', and none saws 'right post'; name it here too, or mend the name that stands for it",
+        saw="the left post",
+        smooth="smooth every edge",
+    ),
     _case("parts that are all sawn", saw="every other part"),
     _case(
         "a post that is put below the board beside which it stands",
@@ -341,6 +355,36 @@ CASES = (
             "Paint the back sage and the lid cress.",
             "Paint the back and the posts sage, two coats each, the lid cress, two coats, and the foot sage, three coats.",
         )
+    ),
+    _case(
+        "a lid that alone is said to stand out otherwise",
+        _of_step(
+            17,
+            "says 'standing out 7 mm', and by finish.yaml no edges of the parts that it names lie so far apart on both sides: at the left 0 mm, at the right 0 mm; mend the step, or an 'outline' or 'at' there",
+        ),
+        sentence="Peg the lid, standing out 7 mm at both ends.",
+    ),
+    _case(
+        "a post that stands out aside otherwise, by as much as it is thick",
+        _of_step(
+            35,
+            "says 'standing out 8 mm', and by finish.yaml no edges of the parts that it names lie so far apart; mend the step, or an 'outline' or 'at' there",
+        ),
+        sentence="Peg the left post on the back, standing out 8 mm at its side.",
+    ),
+    _case(
+        "a lid that lies otherwise over the back",
+        _of_step(
+            27,
+            "says 'lies 5 mm over', and by finish.yaml no edges of the parts that it names lie so far apart; mend the step, or an 'outline' or 'at' there",
+        ),
+        sentence="Peg the lid so that it lies 5 mm over the back.",
+    ),
+    _case(
+        "another paint for a lid, when the first is dry",
+        f"{STEPS}:2:14: advice: here stands 'lid in sage', and in finish.yaml 'lid' is painted with 'cress'; name that here, or mend 'paint' there",
+        lid=("0,0 140,0 140,12 0,12", "0,0", "paint: cress"),
+        sentence="Paint the lid with two coats of cress, and when that is dry with two coats of sage.",
     ),
     _case(
         "a lid that overlaps the back otherwise",

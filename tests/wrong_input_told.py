@@ -224,6 +224,65 @@ CASES = (
         _GLUE | steps("Glue the felt on with hot glue, and the back with wood glue."),
         f"{STEPS}:2:26: advice: here stands 'hot glue', and no glue in finish.yaml is called so; write 'wood glue', or add it to 'glue' there",
     ),
+    *(
+        Case(
+            f"screws into each of two posts: {sentence}",
+            {
+                FINISH: screws(4)[FINISH].replace(
+                    "paints:\n",
+                    RAIL.replace("rail", "upper post")
+                    + RAIL.replace("rail", "lower post").replace("0,110", "0,130")
+                    + "paints:\n",
+                )
+            }
+            | {STEPS: f"1. Saw all parts: the back and the posts.\n2. {sentence}\n"},
+            *[
+                of_step(
+                    column,
+                    f"'{told}', and of 'wood screw' there are 4 to buy; mend the number here, or 'pieces' under 'hardware' in finish.yaml",
+                )
+            ]
+            * bool(column),
+        )
+        for sentence, column, told in (
+            (
+                "Put three screws through it into each post.",
+                8,
+                "three into each post, 6 in all",
+            ),
+            (
+                "Put in the four screws from below, three into each post.",
+                15,
+                "three into each post, 6 in all",
+            ),
+            ("Put in the four screws from below, two into each post.", 0, ""),
+            ("Put two screws into each post.", 0, ""),
+        )
+    ),
+    *(
+        Case(
+            f"more pieces of a part than the steps have: {sentence}",
+            {
+                FINISH: TINY[FINISH].replace(
+                    "paints:\n", RAIL.replace("12 mm", "12 mm, pieces: 3") + "paints:\n"
+                )
+            }
+            | {STEPS: f"1. Saw all parts: the back and the rails.\n2. {sentence}\n"},
+            *[
+                of_step(
+                    column,
+                    f"'{told}', and of parts called 'rail' there are 3 in finish.yaml; mend the number here, or the parts there",
+                )
+            ]
+            * bool(column),
+        )
+        for sentence, column, told in (
+            ("Peg both rails below the back.", 8, "both rails"),
+            ("Peg the two rails below the back.", 12, "two rails"),
+            ("Peg two rails below the back.", 0, ""),
+            ("Peg the three rails below the back.", 0, ""),
+        )
+    ),
     Case(
         "more screws of one kind than there are, and enough of two kinds",
         {

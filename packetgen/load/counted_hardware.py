@@ -39,6 +39,10 @@ _LEAST = 3  # letters of a word that names a piece
 _HOLDS_MM = 3
 _PLACES = r"(?:through|into|in|at|on|for|to|from|below|above)"
 _INTO = re.compile(rf"\s+(?:{_PLACES}\s+(?:the|its)|from)\s+(?P<where>[a-z]+)", re.IGNORECASE)
+# Behind what is counted: 'through it into each post', 'from below, two into each post'.
+_INTO_EACH = re.compile(
+    rf"(?:\s+(?:from\s+[a-z]+|through\s+(?:it|the\s+[a-z ]{{3,20}}?)))?(?:,\s+(?P<count>{COUNT}))?\s+(?:into|through|in|to)\s+each\s+(?P<part>[a-z]+)"
+)
 THE = re.compile(r"\b(?:the|all|both)\s+\Z", re.IGNORECASE)
 _OTHERS = re.compile(r"\b(?:other|further|remaining)\s+\Z", re.IGNORECASE)
 
@@ -76,6 +80,10 @@ def complain_of_counted_hardware(filled: Filled, steps: str, path: str, problems
                 before = max(before, sum(driven.values()))
                 others = others or bool(driven.keys() - {into["where"]})
                 driven[into["where"]] = told
+            if told_each := _told_of_each(found, filled, steps, number):
+                place = place_in(steps, found.start(), path)
+                problems.add(place, "hardware-short", said=said(told_each), **there_are)
+                break
             in_all = max((told or 0) + (before if others else 0), told_in_all(found) or 0)
             before = max(before, in_all)
             if told is not None and in_all > number:
@@ -105,6 +113,22 @@ def _look_at_entry(
             problems.add(place_in(steps, found.start(), path), "hardware-short", **facts)
             return True
     return False
+
+
+def _told_of_each(found: re.Match[str], filled: Filled, steps: str, number: int) -> str:
+    """'two screws, two into each post', where that makes more than the number; else ''."""
+    sentence = SENTENCE.match(steps, found.end())
+    each = _INTO_EACH.match(sentence[0]) if sentence else None
+    if not each:
+        return ""
+    parts = sum(
+        one.value["pieces"] or 0
+        for one in filled.each("parts")
+        if one.value and (one.value["name"] or "").casefold().split()[-1:] == [each["part"]]
+    )
+    count = each["count"] or found["number"]
+    in_all = (counted_number(count) or 0) * parts
+    return f"{count} into each {each['part']}, {in_all} in all" if in_all > number else ""
 
 
 def _kind(name: str) -> str:

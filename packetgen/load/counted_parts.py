@@ -1,13 +1,14 @@
 """Parts and magnets that the steps count, beside those that the piece has."""
 
 import re
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator
 
 from packetgen.diagnostics import Problems, place_in
 from packetgen.load.counted_hardware import THE, are, counting, told_in_all
 from packetgen.load.number_words import COUNTED, counted_number
 from packetgen.load.words import said
 from packetgen.model import Part
+from packetgen.nouns import plural
 
 # What is done to all parts of a piece.
 _ALL = re.compile(
@@ -26,6 +27,7 @@ def complain_of_counted_parts(
     what is bought, which may be called alike."""
     pieces = {"part": 0}
     kinds = tuple(parts)
+    several = {part.name.casefold().split()[-1] for part in kinds if part.pieces > 1}
     for part in kinds:
         pieces["part"] += part.pieces
         kind = part.name.casefold().split()[-1]
@@ -40,8 +42,8 @@ def complain_of_counted_parts(
     for kind, number in pieces.items():
         if kind in hardware.casefold() or not kind.isalpha():
             continue
-        for found in counting(kind).finditer(steps):
-            if (told_in_all(found) or 0) > number:
+        for found, told, every in _told(kind, steps):
+            if told > number or (told < number and kind in several and every):
                 facts = {
                     "said": said(found[0]),
                     "of": "parts" if kind == "part" else f"parts called {said(kind)}",
@@ -49,6 +51,15 @@ def complain_of_counted_parts(
                 }
                 problems.add(place_in(steps, found.start(), path), "step-parts-more", **facts)
                 break
+
+
+def _told(kind: str, steps: str) -> Iterator[tuple[re.Match[str], int, bool]]:
+    """Where parts of the kind are counted, how many, and whether these are all."""
+    for found in counting(kind).finditer(steps):
+        every = not found["what"] and bool(THE.search(steps, 0, found.start()))
+        yield found, told_in_all(found) or 0, every
+    for found in re.finditer(rf"\bboth\s+(?:the\s+)?{plural(kind)}\b", steps, re.IGNORECASE):
+        yield found, 2, True
 
 
 def complain_of_counted_magnets(pairs: int, steps: str, path: str, problems: Problems) -> None:

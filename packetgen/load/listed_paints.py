@@ -66,6 +66,10 @@ def _told(
         rf"(?<![\w-])(?P<parts>{name}(?:(?:,\s*|,?\s+and\s+){name})*)\s+(?P<in>{_IN})(?P<paint>{any_of(paints)})(?![\w-]){_BEHIND}",
         re.IGNORECASE,
     )
+    with_paint = re.compile(
+        rf"\bwith\s+(?:{COUNT}\s+{_THIN}coats?\s+of\s+)?(?:the\s+)?(?P<paint>{any_of(paints)})(?![\w-])",
+        re.IGNORECASE,
+    )
     one = re.compile(rf"(?<![\w-])(?:{any_of(numbers)})(?![\w-])", re.IGNORECASE)
     for start, sentence in sentences(steps):
         if not _SPEAKS_OF_PAINT.search(sentence):
@@ -74,11 +78,12 @@ def _told(
             words = list(one.finditer(sentence, *found.span("parts")))
             coats = counted_number(found["number"] or found["behind"] or "")
             for word in words:
-                told_elsewhere = word is words[-1] and word[0].casefold() in whole and found["in"]
-                yield _Told(
-                    start + word.start(),
-                    word[0],
-                    found["paint"],
-                    coats if coats in any_coats else None,  # else of that number it is told
-                    bool(told_elsewhere),
-                )
+                at, name_said = start + word.start(), word[0]
+                told_elsewhere = word is words[-1] and name_said.casefold() in whole and found["in"]
+                of_number = coats if coats in any_coats else None  # else of that number it is told
+                yield _Told(at, name_said, found["paint"], of_number, bool(told_elsewhere))
+                # 'and when that is dry with two coats of bark brown', before another part is named.
+                next_part = one.search(sentence, found.end())
+                end = next_part.start() if next_part else len(sentence)
+                for then in with_paint.finditer(sentence, found.end(), end):
+                    yield _Told(at, name_said, then["paint"], None, False)

@@ -53,7 +53,10 @@ def complain_of_unknown_paint(
 
 def _named(parts: Sequence[str], steps: str) -> Iterator[tuple[int, re.Match[str], bool]]:
     """Where what may be a paint is named, and whether it can be nothing else."""
-    part_in = re.compile(rf"(?<![\w-])(?:{any_of(parts)})\s+(?:in|with)\s+{_NAME}", re.IGNORECASE)
+    part_in = re.compile(
+        rf"(?<![\w-])(?:{any_of(parts)})\s+(?:(?:in|with)\s+)?{_NAME}(?=\s*[.,;:]|\s+(?:and|with|all|as)\b|\s*\Z)",
+        re.IGNORECASE,
+    )
     for start, sentence in sentences(steps):
         found = [(one, True) for one in _COATS_OF.finditer(sentence)]
         if _PAINTS.search(sentence):

@@ -250,7 +250,11 @@ def complain_of_unsawn_part(
     """Advice on the first step that saws parts by their names, where none saws the one that is left."""
     numbers = parts_by_name(parts)
     names = re.compile(rf"(?<![\w-])(?:{any_of(numbers)})(?![\w-])", re.IGNORECASE)
-    sawing = [(start, sentence) for start, sentence in sentences(steps) if _SAW.search(sentence)]
+    sawing = [
+        (start, _SMOOTHED.split(sentence)[0])
+        for start, sentence in sentences(steps)
+        if _SAW.search(_SMOOTHED.split(sentence)[0])
+    ]
     if not sawing or any(_SAWN_TOO.search(sentence) for _, sentence in sawing):
         return
     sawn = {

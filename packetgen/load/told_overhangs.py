@@ -32,6 +32,8 @@ _ACROSS = (
     ),
     # 'reaches 30 mm below the upper edge of the board'
     re.compile(rf"{_LENGTH}\s+(?:above|below)\s+[^\d.;:()]{{0,40}}?{_EDGE}", re.I),
+    # 'lies 4 mm over the wall',
+    re.compile(rf"\bl(?:ies?|ying)\s+(?:by\s+)?{_LENGTH}\s+(?:over|on|before|behind)\b", re.I),
     # 'reaches 30 mm down the board', 'overlaps the board by 30 mm'
     re.compile(
         rf"\b{_OUT}\s+(?:by\s+)?{_LENGTH}\s+(?:down|up|behind|before|under|onto|into)\b", re.I
@@ -47,6 +49,9 @@ _FLUSH = re.compile(
 _BOTH = re.compile(
     r"\b(?:either|both|each)\s+(?:sides?|ends?)\b|\bleft\s+and\s+(?:(?:on|at)\s+the\s+)?right\b",
     re.I,
+)
+_ASIDE = re.compile(
+    r"\s+(?:at|on|to)\s+(?:its|the|each|either|one)\s+(?:side|end|left|right)", re.I
 )
 _NEAR = 25  # letters before it that tell what stands out
 _ELSE = re.compile(
@@ -71,13 +76,15 @@ def complain_of_told_overhangs(
         in_turn = [(one.start(), numbers[one[0].casefold()]) for one in names.finditer(sentence)]
         told = {number for _, each in in_turn for number in each}
         named = [parts[number] for number in sorted(told)]
+        if len(named) == 1 and found.re in _TOLD:  # beyond any other
+            named = [*named, *(part for part in parts if part is not named[0])]
         if len(named) < 2 or any(part.pieces > 1 for part in named):
             continue
         if found.re is _FLUSH:
             flush = _flush(parts, _with(in_turn, found.start()), found["edges"].casefold())
             how = "" if flush else "such edges of the parts that it names are not on one line"
         else:
-            how = _otherwise(named, found, bool(_BOTH.search(sentence)))
+            how = _otherwise(named, found, sentence)
         if how:
             facts = {"said": said(found[0]), "how": how}
             place = place_in(steps, start + found.start(), path)
@@ -85,10 +92,13 @@ def complain_of_told_overhangs(
             return
 
 
-def _otherwise(parts: Sequence[Part], found: re.Match[str], both: bool) -> str:
-    """How the edges of the parts lie, where not as it is told, on one side or, where that is said, on `both`; else ''."""
+def _otherwise(parts: Sequence[Part], found: re.Match[str], sentence: str) -> str:
+    """How the edges of the parts lie, where not as it is told, on one side or, where the sentence says so, on both; else ''."""
+    both, aside = bool(_BOTH.search(sentence)), bool(_ASIDE.match(sentence, found.end()))
     told_mm = float(found["long"]) * MM_PER_UNIT[found["unit"].casefold()]
-    if _stand_out(parts, told_mm, both) or (found.re in _ACROSS and _lie_apart(parts, told_mm)):
+    if _stand_out(parts, told_mm, both, aside) or (
+        found.re in _ACROSS and _lie_apart(parts, told_mm)
+    ):
         return ""
     none = "no edges of the parts that it names lie so far apart"
     sides = f" on both sides: at the left {_apart(parts, 0)}, at the right {_apart(parts, 2)}"
@@ -122,16 +132,18 @@ def _flush(parts: Sequence[Part], of: tuple[set[int], set[int]], edges: str) -> 
     return wanted <= found or not all(of)
 
 
-def _stand_out(parts: Sequence[Part], told_mm: float, both: bool) -> bool:
+def _stand_out(parts: Sequence[Part], told_mm: float, both: bool, aside: bool) -> bool:
     """Whether an edge of one of two of the parts lies so far from the same edge of the other; where `both` ends are spoken
-    of, the left and the right one, or the upper and the lower."""
+    of, the left and the right one, or the upper and the lower. What does not stand out `aside` may do so to the front."""
     beyond = [_edges_mm(*two) for two in combinations(parts, 2)]
     so_far = [
         {edge for edge, by in enumerate(edges) if abs(abs(by) - told_mm) <= ROUNDED_MM}
         for edges in beyond
     ]
     if not both:
-        forward = any(abs(part.thickness_mm - told_mm) <= ROUNDED_MM for part in parts)
+        forward = not aside and any(
+            abs(part.thickness_mm - told_mm) <= ROUNDED_MM for part in parts
+        )
         return forward or any(so_far)
     all_edges = set().union(*so_far)
     return {0, 2} <= all_edges or {1, 3} <= all_edges
