@@ -39,6 +39,7 @@ from tests import (
     wrong_input_stitches,
     wrong_input_thread_cards,
     wrong_input_told,
+    wrong_input_twice,
     wrong_input_values,
 )
 from tests.content_builder import (
@@ -75,6 +76,7 @@ CASES = (
     *wrong_input_series.CASES,
     *wrong_input_stitches.CASES,
     *wrong_input_told.CASES,
+    *wrong_input_twice.CASES,
     *wrong_input_thread_cards.CASES,
 )
 FOUND_AFTER_LOADING = {
@@ -107,6 +109,8 @@ FOUND_AFTER_LOADING = {
     "release-early",
     "release-far",
     "revision-far",
+    "issue-day-near",
+    "alt-colour-none",
     "credit-missing",
     "photo-missing",
     "alt-missing",

@@ -125,6 +125,12 @@ CASES = (
         sentence="Peg the left post and the right post to the edges of the back.",
     ),
     _case(
+        "two posts that changed their names",
+        f"{FINISH}:10:12: advice: 'left post' stands to the right of 'right post'; exchange their names, or what stands behind 'at'",
+        left_post=(_POST, "128,10"),
+        right_post=(_POST, "0,10"),
+    ),
+    _case(
         "one of two posts that was made longer",
         f"{FINISH}:11:33: advice: 'right post' is 12 × 124 mm, and 'left post' 12 × 120 mm; {_LIKE}",
         left_post=("0,0 12,0 12,120 0,120", "0,10"),
@@ -277,6 +283,20 @@ CASES = (
         f"{STEPS}:1:4: advice: the step says 'Saw', and none saws 'right post'; name it here too, or mend the name that stands for it",
         saw="the left post",
         smooth="smooth every edge",
+    ),
+    *(
+        _case(
+            f"the coats of two parts that are called by one word: {sentence}",
+            *[_of_coats(19, "pocket 2 coats", "pocket front", 3)] * told,
+            saw="the posts, the pocket",
+            pocket_front=("0,0 40,0 40,10 0,10", "50,-20", "coats: 3"),
+            pocket_floor=("0,0 40,0 40,10 0,10", "50,-10"),
+            sentence=sentence,
+        )
+        for sentence, told in (
+            ("Paint all, the pocket in two coats of sage.", 1),
+            ("Paint all, the pocket in sage.", 0),
+        )
     ),
     _case("parts that are all sawn", saw="every other part"),
     _case(

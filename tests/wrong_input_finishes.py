@@ -796,7 +796,7 @@ CASES = (
             rail("0,0 120,0 120,10 0,10", "0,105"),
             rail("0,0 120,0 120,5 0,5", "0,0").replace("rail", "lath"),
         ),
-        "finishes/shelf/finish.yaml:23:11: advice: 2 parts lie wholly behind 'back' and are not seen; put it before 'rail', as parts go from the back to the front; if they belong there, write faces: back",
+        "finishes/shelf/finish.yaml:23:11: advice: 2 parts lie wholly behind 'back' and are not seen; put it before 'rail', as parts go from the back to the front, or mend its size; if they belong there, write faces: back",
     ),
     Case(
         "a semicolon in a point of an outline",

@@ -50,7 +50,7 @@ _OTHER_MARKS = {
 _IVY_PATTERN = TINY[PATTERN]
 for _mark, _other in _OTHER_MARKS.items():
     _IVY_PATTERN = _IVY_PATTERN.replace(_mark, _other)
-_TWO: dict[str, Change] = {
+TWO_PATTERNS: dict[str, Change] = {
     **AND_IVY,
     f"{IVY}/pattern.yaml": _IVY_PATTERN,
     f"{IVY}/chart.txt": _OF_IVY,
@@ -67,7 +67,7 @@ CASES = (
     Case(
         "two thread sets that name one card",
         {
-            **_TWO,
+            **TWO_PATTERNS,
             SERIES: TINY[SERIES]
             .replace("order: [fern]", "order: [fern, ivy]")
             .replace("card: spool,", "card: moss,"),
@@ -108,14 +108,14 @@ CASES = (
     ),
     Case(
         "the charts of two patterns that changed places",
-        {**_TWO, CHART: _OF_IVY, f"{IVY}/chart.txt": TINY[CHART]},
+        {**TWO_PATTERNS, CHART: _OF_IVY, f"{IVY}/chart.txt": TINY[CHART]},
         "series/garden-year/fern/chart.txt:1:1: this chart has marks that its key lacks, and all of them are in the key of 'ivy'; put each back into its own folder",
     ),
     Case(
         "a chart in the folder of another pattern",
         {
             name: text
-            for name, text in {**_TWO, CHART: _OF_IVY}.items()
+            for name, text in {**TWO_PATTERNS, CHART: _OF_IVY}.items()
             if name != f"{IVY}/chart.txt"
         },
         "series/garden-year/fern/chart.txt:1:1: this chart has marks that its key lacks, and all of them are in the key of 'ivy'; move it into that folder",
@@ -275,7 +275,7 @@ CASES = (
     ),
     Case(
         "the shop's address of the pattern that was copied",
-        {**_TWO},
+        {**TWO_PATTERNS},
         "series/garden-year/ivy/pattern.yaml:25:34: advice: this is the very address of 'Fern by the Tap'; write that of this pattern",
     ),
     Case(

@@ -91,6 +91,11 @@ FIGURES: dict[str, Fault] = {
         "look once more at the tin: should it be {minutes} h?",
         Level.ADVICE,
     ),
+    "cures-fast": Fault(
+        "{minutes} min is short for a glue until it holds",
+        "look once more at its label: should it be {minutes} h?",
+        Level.ADVICE,
+    ),
     "tin-large": Fault(
         "a tin of {tin} is large for one small piece",
         "look once more: should it be {better}?",
@@ -438,6 +443,11 @@ FIGURES: dict[str, Fault] = {
         "mend the one that is wrong, so that the two are alike",
         Level.ADVICE,
     ),
+    "part-pair-sides": Fault(
+        "{left} stands to the right of {right}",
+        "exchange their names, or what stands behind 'at'",
+        Level.ADVICE,
+    ),
     "part-below-foot": Fault(
         "{part} reaches {much} further down than {other}",
         "mend its outline or its 'at'; or write at: {right} for {other}",
@@ -455,7 +465,7 @@ FIGURES: dict[str, Fault] = {
     ),
     "part-hides": Fault(
         "{number} parts lie wholly behind {part} and are not seen",
-        "put it before {first}, as parts go from the back to the front; if they belong there, write faces: back",
+        "put it before {first}, as parts go from the back to the front, or mend its size; if they belong there, write faces: back",
         Level.ADVICE,
     ),
     "part-over-twin": Fault(
@@ -526,6 +536,16 @@ FIGURES: dict[str, Fault] = {
     "revision-far": Fault(
         "this revision lies {years} years after the one before it, of {before}",
         "{hint}",
+        Level.ADVICE,
+    ),
+    "issue-day-near": Fault(
+        "the release is of {release}, and the {what} of {first}",
+        "look whether the two should be one day, and mend the one that is wrong",
+        Level.ADVICE,
+    ),
+    "alt-colour-none": Fault(
+        "the picture's words say '{word}', and no colour of the key, the cloth or the piece is so",
+        "mend the word, or the colour in the key",
         Level.ADVICE,
     ),
     "release-far": Fault(

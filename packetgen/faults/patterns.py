@@ -355,6 +355,31 @@ PATTERNS: dict[str, Fault] = {
         "write {name}",
         Level.ADVICE,
     ),
+    "name-near-file": Fault(
+        "the name {name} and that of its {what}, {id}, are spelt nearly alike",
+        "mend the one that is wrong",
+        Level.ADVICE,
+    ),
+    "text-twice": Fault(
+        "this line stands in the text already, on line {line}",
+        "take one of the two out",
+        Level.ADVICE,
+    ),
+    "stitch-twice": Fault(
+        "this lies where one of the same colour lies already, of line {line}",
+        "take one of the two out, or mend where it lies",
+        Level.ADVICE,
+    ),
+    "entry-twice": Fault(
+        "this stands in the list already, on line {line}",
+        "take one of the two out, or mend what should differ",
+        Level.ADVICE,
+    ),
+    "counter-name-near": Fault(
+        "the shop is called {name} here and {other} in another pattern, with the same address",
+        "mend the one that is wrong",
+        Level.ADVICE,
+    ),
     "designer-name-near": Fault(
         "the name {name} and the id {id} are spelt nearly alike",
         "mend the one that is wrong; the name stands on every page",

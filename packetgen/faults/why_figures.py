@@ -79,6 +79,11 @@ WHY_FIGURES: dict[str, Why] = {
         "minutes: mostly hours are meant.",
         "Correct the time or its unit; or lay the advice aside in series.yaml, if the tin says so.",
     ),
+    "cures-fast": Why(
+        "A glue is said to hold fully after minutes, and its name is not that of one that does. The packet tells a stitcher to "
+        "wait so long.",
+        "Write the time from the label with its unit; or lay the advice aside where it is right.",
+    ),
     "tin-large": Why(
         "The packet tells how many tins to buy, and what of them is used. For a piece of a hand's breadth or two nobody buys a tin for a "
         "whole house: mostly it has noughts too many.",
@@ -432,6 +437,11 @@ WHY_FIGURES: dict[str, Why] = {
         "was changed, and the other was not.",
         "Give both the same outline and height; or lay the advice aside where they are meant to differ.",
     ),
+    "part-pair-sides": Why(
+        "A part that is called left stands to the right of the one that is called right. The steps, the painting page and the "
+        "templates name them so.",
+        "Exchange the names or the places; or lay the advice aside where they are seen from behind.",
+    ),
     "part-below-foot": Why(
         "The piece stands on its foot, base or plinth, and this part alone reaches further down: it was made longer or "
         "moved, so that the piece would stand on it.",
@@ -453,8 +463,9 @@ WHY_FIGURES: dict[str, Why] = {
     "part-hides": Why(
         "Parts are drawn in the order in which they are listed, from the back to the front, and this one covers all of "
         "several others, although their fronts are painted: mostly a backboard that is listed too late.",
-        "Move the whole entry of the part above those that lie on it. Of wood that belongs behind it nobody needs to "
-        "paint the front: with faces: back or faces: edges no paint is reckoned for it.",
+        "Move the whole entry of the part above those that lie on it, or correct its size. Of wood that belongs behind it nobody "
+        "needs to paint the front: with faces: back or faces: edges no paint is reckoned for it. Of a box that is seen into from "
+        "above, lay the advice aside.",
     ),
     "part-over-twin": Why(
         "Two parts of one outline are mostly a pair, as two posts or two ends, and here the later one lies over more than "
@@ -535,6 +546,16 @@ WHY_FIGURES: dict[str, Why] = {
         "A revision lies more than five years after the one before it: mostly two digits of its year have changed places. Until "
         "that day the corrections show nothing of it, and the packet has it at the foot of every page.",
         "Correct the year. If it is meant so, lay the advice aside.",
+    ),
+    "issue-day-near": Why(
+        "A pattern's first issue has the day of its release in another year, or with day and month exchanged: mostly the two are "
+        "meant to be one day. The release decides when the pages show the pattern, the issue stands on the packet.",
+        "Mend the day that is wrong; or lay the advice aside where both are right.",
+    ),
+    "alt-colour-none": Why(
+        "The words for people who do not see the picture name a colour that is nowhere in it: mostly one was exchanged in the key, "
+        "and its words were left.",
+        "Say what is there now; or lay the advice aside where the word means something else.",
     ),
     "release-far": Why(
         "The day of release lies more than two years after the last revision, by which the packet is ready: mostly two "

@@ -435,6 +435,28 @@ WHY_PATTERNS: dict[str, Why] = {
         "A stitcher who looks it up in the key finds no such name.",
         "Write the name as the card has it; where other words are meant, lay the advice aside.",
     ),
+    "name-near-file": Why(
+        "A folder or file is mostly called after what is in it, and the two names differ by a letter or two of one word, so that one "
+        "of them is misspelt.",
+        "Mend the name, which stands on the pages; or lay the advice aside where the two are meant so.",
+    ),
+    "text-twice": Why(
+        "A line of a text stands there twice, word for word: it was pasted once too often.",
+        "Take one of the two out.",
+    ),
+    "stitch-twice": Why(
+        "Two lines of stitches in one colour, or two knots, lie on one another: an entry was copied, and its numbers not changed. "
+        "Thread and stitches are counted twice.",
+        "Give the second its own place, or take it out.",
+    ),
+    "entry-twice": Why(
+        "A shop, a glue or a piece of hardware is listed twice with the same words: a line was copied, and not changed.",
+        "Take one of the two out, or correct the name, the address or the size of one.",
+    ),
+    "counter-name-near": Why(
+        "Two patterns are sold at one address, and the names of that shop differ by a letter or two.",
+        "Mend the one that is wrong; buyers see both.",
+    ),
     "designer-name-near": Why(
         "The id of a designer is mostly made from her name, and the two differ by a letter or two, so that one of them is "
         "misspelt.",

@@ -7,6 +7,7 @@ from types import MappingProxyType
 from typing import TypeVar
 
 from packetgen.diagnostics import Place, Problems
+from packetgen.load.alike_words import complain_of_file_name
 from packetgen.load.documents import read_document
 from packetgen.load.files import ContentFolder, as_id, valid_id
 from packetgen.load.schema import Group
@@ -99,6 +100,7 @@ def _load(
             _check_unit(filled, problems)
         if named_well:
             _check_name(filled, path, called, problems)
+            complain_of_file_name(filled, "name", card_id, "file", problems)
         colours = _colours(filled, "name" if shape is CLOTH else "number", problems)
         if shape is not CLOTH and colours:
             _check_copied(filled, colours, of_colours, problems)

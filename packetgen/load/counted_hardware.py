@@ -97,9 +97,10 @@ def complain_of_counted_hardware(filled: Filled, steps: str, path: str, problems
                 problems.add(place_in(steps, found.start(), path), code, **facts)
                 break
         else:
-            if all_told := _all_that_are_told(kind, number, steps):
+            if left := _all_that_are_told(kind, number, steps):
+                all_told, words = left
                 place = place_in(steps, all_told.start(), path)
-                problems.add(place, "hardware-left", said=said(all_told[0]), **there_are)
+                problems.add(place, "hardware-left", said=said(words), **there_are)
 
 
 def _look_at_entry(
@@ -148,8 +149,9 @@ def _with_more(found: re.Match[str], kind: str, steps: str) -> int | None:
     return told + (counted_number(more["number"]) or 0)
 
 
-def _all_that_are_told(kind: str, number: int, steps: str) -> re.Match[str] | None:
-    """Where 'the two screws' stands, if the steps tell of no others, and there are more; None otherwise."""
+def _all_that_are_told(kind: str, number: int, steps: str) -> tuple[re.Match[str], str] | None:
+    """Where 'the two screws' or 'the other two screws' stands, and what is told there of all, if the steps tell of no others,
+    and there are more; None otherwise."""
     counted = list(counting(kind).finditer(steps))
     told = [counted_number(one["number"]) or number for one in counted]
     spoken_of = re.findall(
@@ -160,7 +162,12 @@ def _all_that_are_told(kind: str, number: int, steps: str) -> re.Match[str] | No
     )
     if len(spoken_of) > len(counted) or sum(told) >= number:
         return None
-    return next((one for one in counted if THE.search(steps, 0, one.start())), None)
+    for one in counted:
+        if THE.search(steps, 0, one.start()):
+            return one, one[0]
+        if _OTHERS.search(steps, 0, one.start()):
+            return one, f"the other {one[0]}, {sum(told)} in all"
+    return None
 
 
 def complain_of_unlisted_hardware(

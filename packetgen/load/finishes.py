@@ -3,6 +3,7 @@
 from collections.abc import Mapping
 
 from packetgen.diagnostics import Place, Problems
+from packetgen.load.alike_words import complain_of_file_name
 from packetgen.load.documents import read_document, read_markdown
 from packetgen.load.files import ContentFolder, valid_id
 from packetgen.load.once import Once
@@ -41,6 +42,7 @@ def load_finishes(folder: ContentFolder, problems: Problems) -> Mapping[str, Fin
         pieces[name] = None
         if filled is None:
             continue
+        complain_of_file_name(filled, "name", name, "folder", problems)
         paints = _paints(filled, problems)
         parts = _parts(filled, paints, problems)
         complain_of_piece(filled, None if None in parts else all_sure(parts), steps or "", problems)

@@ -19,6 +19,13 @@ _IN = rf"(?:(?:is|are|gets?|takes?|needs?)\s+)?(?:both\s+|all\s+)?(?:painted\s+)
 _BEHIND = rf"(?:,?\s+(?P<behind>{COUNT})\s+{_THIN}coats?\b)?"
 
 
+# First words of names by which one part differs from another.
+_TELLS_OF_ONE = frozenset(
+    "left right upper lower top bottom front back inner outer middle side first second third fourth fifth small smaller "
+    "smallest large larger largest big little long short high low tall thin thick wide narrow broad old new".split()
+)
+
+
 @dataclass(frozen=True)
 class _Told:
     """A word for one part or several, the paint and, where it is said, the coats that it is to get."""
@@ -36,12 +43,16 @@ def complain_of_listed_paints(
     """Advice on the first of 'the posts, the rail and the slat in old straw' that has not that paint, or not so many coats
     of it. Of a part by its whole name, straight before 'in' or 'with' and the paint, it is told elsewhere."""
     numbers = parts_by_name(parts)
-    for told in _told(parts, numbers, steps):
-        for number in () if told.alone else numbers[told.word.casefold()]:
+    groups = {word: of for word, of in _by_first_word(parts).items() if word not in numbers}
+    for told in _told(parts, numbers | groups, steps):
+        word = told.word.casefold()
+        for number in () if told.alone else (groups | numbers)[word]:
             part = parts[number]
             coats = {coat.paint.name.casefold(): coat.coats for coat in part.painted}
             own = list(dict.fromkeys(coat.paint.name for coat in part.painted))
             facts = {"part": said(part.name)}
+            if word in groups and told.paint.casefold() not in coats:
+                continue  # 'the pocket' has more paints than one
             if own and told.paint.casefold() not in coats:
                 facts |= {"said": said(f"{told.word} in {told.paint}"), "own": listed(own, "and")}
                 problems.add(place_in(steps, told.start, path), "step-paint-other", **facts)
@@ -51,6 +62,16 @@ def complain_of_listed_paints(
                 facts |= {"said": said(f"{told.word} {told_coats}"), "own": str(has)}
                 problems.add(place_in(steps, told.start, path), "step-part-coats", **facts)
                 return
+
+
+def _by_first_word(parts: Sequence[Part]) -> dict[str, tuple[int, ...]]:
+    """The numbers of the parts that are together 'the pocket': the pocket front and the pocket floor."""
+    found: dict[str, tuple[int, ...]] = {}
+    for number, part in enumerate(parts):
+        first, *more = part.name.casefold().split()
+        if more and first not in _TELLS_OF_ONE:
+            found[first] = (*found.get(first, ()), number)
+    return {word: of for word, of in found.items() if len(of) > 1}
 
 
 def _told(

@@ -33,6 +33,11 @@ def complain_of_alignment(
         number, told = unlike
         problems.add(stand[number].place_of("outline"), "part-pair-unlike", told=told)
         return
+    if sides := _on_other_sides(parts):
+        left, right = sides
+        facts = {"left": said(parts[left].name), "right": said(parts[right].name)}
+        problems.add(stand[left].place_of("name"), "part-pair-sides", **facts)
+        return
     if low := below_foot(parts):
         facts = {"part": said(parts[low.number].name), "other": said(parts[low.foot].name)}
         facts |= {"much": mm_said(low.by_mm), "right": point_said(_foot_below(parts, low))}
@@ -75,6 +80,22 @@ def _unlike_pair(parts: Sequence[Part]) -> tuple[int, str] | None:
         if other != number and (how := _how_unlike(part, parts[other])):
             return number, how
     return None
+
+
+def _on_other_sides(parts: Sequence[Part]) -> tuple[int, int] | None:
+    """The numbers of a left part that stands to the right of its right twin, and of that one."""
+    called = {part.name.casefold(): number for number, part in enumerate(parts)}
+    for name, left in called.items():
+        right = called.get(re.sub(r"\bleft\b", "right", name), left)
+        if _middle_mm(parts[left]) > _middle_mm(parts[right]) + ROUNDED_MM:
+            return left, right
+    return None
+
+
+def _middle_mm(part: Part) -> float:
+    """Of its width, where it stands."""
+    left, _, right, _ = placed_part(part).bounds
+    return float(left + right) / 2
 
 
 def _how_unlike(part: Part, twin: Part) -> str:

@@ -5,6 +5,7 @@ from dataclasses import dataclass
 
 from packetgen.diagnostics import Place, Problems
 from packetgen.load.alike_lines import tell_alike
+from packetgen.load.alike_words import complain_of_file_name
 from packetgen.load.chart import (
     Chart,
     as_grid,
@@ -35,6 +36,7 @@ from packetgen.load.symbols_file import read_symbols, with_kept
 from packetgen.load.told_design import complain_of_told_design
 from packetgen.load.told_in_texts import complain_of_texts
 from packetgen.load.told_names import complain_of_told_names
+from packetgen.load.twice import complain_of_lines_twice, complain_of_pattern_twice
 from packetgen.load.values import Filled
 from packetgen.load.words import said, shown
 from packetgen.load.worked import read_worked
@@ -85,6 +87,7 @@ def load_pattern(
         if chart is not None:
             check_rows(chart, problems)
         return None
+    complain_of_file_name(filled, "title", name, "folder", problems)
     designer = resolve(
         filled["designer"],
         filled.place_of("designer"),
@@ -184,6 +187,8 @@ def load_pattern(
         photo=photo,
         place=filled.place,
     )
+    complain_of_pattern_twice(pattern, problems)
+    complain_of_lines_twice(pattern.texts, path, problems)
     complain_of_told_design(pattern, path, problems)
     complain_of_told_names(pattern, path, around.designers, problems)
     return pattern

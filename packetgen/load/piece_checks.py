@@ -1,5 +1,6 @@
 """What is wrong with a finishing piece although each of its figures can be read."""
 
+import re
 from math import pi
 
 from packetgen.diagnostics import Place, Problems
@@ -23,6 +24,10 @@ _THICK_MAGNET_MM = 5  # thinner ones are not told, however small: our own choice
 _LONG_OVERLAP_MM = 60  # of the two ends of a trim: our own choice
 # Until another coat, and of one tin, for so small a piece: our own choice.
 _SHORT_DRYING_H, _LARGE_TIN_ML = 5 / 60, 2500
+_SHORT_CURING_H = 1  # common practice, no source
+_QUICK = re.compile(
+    r"hot|instant|rapid|quick|super|fast|minute|second|spray|contact|tape", re.IGNORECASE
+)
 # The flux that the strongest magnets for sale have at their face, on thick steel: from memory; and µ0, in SI units.
 _MOST_TESLA, _VACUUM = 1.5, 4e-7 * pi
 _G_PER_NEWTON = 1000 / 9.80665  # standard gravity: ISO 80000-4
@@ -35,6 +40,7 @@ def complain_of_piece(
     _look_at_trim(filled["trim"], problems)
     _look_at_mounting(filled, problems)
     _look_at_paints(filled, problems)
+    _look_at_glues(filled, problems)
     _look_at_thickness(filled, problems)
     _look_at_slim_parts(filled, problems)
     if _panel_in_cm(filled, problems):
@@ -100,6 +106,17 @@ def _look_at_paints(filled: Filled, problems: Problems) -> None:
             if tin_ml is not None and tin_ml > _LARGE_TIN_ML:
                 tin, better = (f"{plain(round(one, 1))} ml" for one in (tin_ml, tin_ml / 100))
                 problems.add(way.place_of("tin"), "tin-large", tin=tin, better=better)
+
+
+def _look_at_glues(filled: Filled, problems: Problems) -> None:
+    """Advice on a glue that is hard in minutes, and is not called so."""
+    for given in filled.each("glue"):
+        glue = given.value
+        if glue is None or not glue["cures_in"] or _QUICK.search(glue["name"] or ""):
+            continue
+        if glue["cures_in"] < _SHORT_CURING_H:
+            minutes = plain(round(60 * glue["cures_in"], 1))
+            problems.add(glue.place_of("cures_in"), "cures-fast", minutes=minutes)
 
 
 def _most_held_g(across_mm: float) -> float:

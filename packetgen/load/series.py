@@ -3,6 +3,7 @@
 import re
 
 from packetgen.diagnostics import Place, Problems, nearest_of
+from packetgen.load.alike_words import complain_of_file_name
 from packetgen.load.assumptions import read_assumptions
 from packetgen.load.copies import complain_of_copied_lines, complain_of_copies, complain_of_counters
 from packetgen.load.credits import check_credits_of_all
@@ -27,6 +28,7 @@ from packetgen.load.sure import all_sure, sure
 from packetgen.load.titles import title_in
 from packetgen.load.told_days import complain_of_notice_days, complain_of_told_days
 from packetgen.load.told_titles import complain_of_told_titles
+from packetgen.load.twice import complain_of_lines_twice, complain_of_shop_names
 from packetgen.load.values import Filled, Given
 from packetgen.load.words import offer, said, shown
 from packetgen.model import Pace, Series, ThreadSet, ToCome
@@ -82,6 +84,8 @@ def load_series(
         for one in filled.each("to_come")
         if one.value is not None
     )
+    complain_of_file_name(filled, "title", name, "folder", problems)
+    complain_of_lines_twice({"welcome.md": welcome}, path, problems)
     assumptions = read_assumptions(filled, problems)
     pace = _pace(filled, problems)
     notices = read_notices(filled, problems)
@@ -102,6 +106,7 @@ def load_series(
     complain_of_copies(here, folder.for_review, problems)
     complain_of_copied_lines(here, problems)
     complain_of_counters(here, problems)
+    complain_of_shop_names(here, problems)
     check_credits_of_all(here, problems)
     titles = (filled["title"], *(one.title for one in here), *(one.title for one in coming))
     advise_on_letters(look, titles, filled.place_of("look"), problems)

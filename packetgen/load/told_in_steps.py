@@ -43,6 +43,7 @@ from packetgen.load.told_ways import (
     complain_of_told_trim,
     complain_of_unsewn_trim,
 )
+from packetgen.load.twice import complain_of_bought_twice
 from packetgen.load.unknown_parts import complain_of_unknown_part
 from packetgen.load.unsaid_part import complain_of_unsaid_hardware, complain_of_unsaid_part
 from packetgen.load.values import Filled
@@ -86,6 +87,7 @@ def complain_of_steps(
     _complain_of_no_backing(steps, path, problems)
     complain_of_unsaid_part(filled, steps, problems)
     complain_of_unsaid_hardware(filled, steps, problems)
+    complain_of_bought_twice(filled, problems)
     complain_of_told_steps(steps, path, problems)
     complain_of_step_twice(steps, path, problems)
     complain_of_counted_hardware(filled, steps, path, problems)

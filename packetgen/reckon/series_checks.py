@@ -10,6 +10,7 @@ from itertools import pairwise
 
 from packetgen.diagnostics import Place, Problems
 from packetgen.model import DateRule, Pattern, Revision, Series, ToCome
+from packetgen.reckon.alt_colours import colour_not_there
 from packetgen.reckon.alt_text import model_alt
 from packetgen.reckon.calendar import begun, coming, day_of, in_words
 from packetgen.reckon.small import only_hinted_at
@@ -19,6 +20,7 @@ _ASKED = {"model_stitcher": "who stitched the model", "finisher": "who finished 
 
 _NEAR = timedelta(days=120)  # our own choice
 _FAR = timedelta(days=2 * 365 + 1)  # from the day on which all is ready to the release
+_OF_ANOTHER_YEAR = timedelta(days=200)  # our own choice
 _LONG_AFTER = timedelta(days=5 * 365 + 1)  # from one revision to the next; our own choice
 
 
@@ -30,6 +32,7 @@ def complain_of_series(series: Series, problems: Problems) -> None:
     _all_over(series, problems)
     _unused(series, problems)
     _series_release(series, problems)
+    _issued_on_that_day(series, problems)
     for pattern in series.patterns:
         _revisions(pattern, problems)
         _picture(pattern, series, problems)
@@ -148,6 +151,9 @@ def _picture(pattern: Pattern, series: Series, problems: Problems) -> None:
         problems.add(pattern.place, "photo-missing", title=pattern.title, small=small)
     if not pattern.photo_alt:
         problems.add(pattern.place, "alt-missing", alt=model_alt(pattern, series.finish))
+    elif word := colour_not_there(pattern.photo_alt, pattern, series.finish):
+        place = pattern.photo_alt_place or pattern.place
+        problems.add(place, "alt-colour-none", word=word)
     if pattern.trim_hex and not series.finish.trim.kind:
         place = pattern.trim_place or pattern.place
         problems.add(place, "trim-idle", piece=series.finish.name)
@@ -249,8 +255,41 @@ def _releases(series: Series, problems: Problems) -> None:
             _release(pattern, release, problems)
 
 
+def _issued_on_that_day(series: Series, problems: Problems) -> None:
+    """Of first issues on the day of their release in another year, or with day and month exchanged; of several it is the
+    release, mostly, that is wrong."""
+    near = [
+        (pattern, release)
+        for pattern in series.patterns
+        if (release := (pattern.release or series.release).date()) > _first_issue(pattern).on
+        and _slipped(_first_issue(pattern).on, release)
+    ]
+    of_series = [one for one in near if not one[0].release]
+    if len(of_series) > 1:
+        pattern, release = of_series[0]
+        place = series.release_place or series.place
+        first = _first_issue(pattern).on
+        problems.add(place, "issue-day-near", release=release, first=first, what="first issues")
+        near = [one for one in near if one[0].release]
+    for pattern, release in near:
+        first_issue = _first_issue(pattern)
+        place = first_issue.place or pattern.place
+        facts = {"release": release, "first": first_issue.on, "what": "first issue"}
+        problems.add(place, "issue-day-near", **facts)
+
+
+def _slipped(day: date, other: date) -> bool:
+    """Whether they are the same day of two years, or of one year with day and month exchanged."""
+    if day.year != other.year:
+        return (day.month, day.day) == (other.month, other.day)
+    return (day.month, day.day) == (other.day, other.month)
+
+
 def _same_day_after(release: date, issued: date) -> str:
-    """A hint to the same day of a year after the last of the first issues."""
+    """A hint to the same day of a year after the last of the first issues, where that lies so far behind that the year of the
+    release is wrong, mostly."""
+    if issued - release < _OF_ANOTHER_YEAR:
+        return ""
     years = (release.year, issued.year, issued.year + 1)
     later = [_day(f"{year}{release:-%m-%d}") for year in years]
     return next((f", as {day}" for day in later if day and day >= issued), "")

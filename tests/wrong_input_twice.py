@@ -1,0 +1,113 @@
+"""What stands twice in an author's files, and names that are misspelt in one of two places; and what the author reads."""
+
+# ruff: noqa: E501 - the lines of output stand whole, as an author sees them
+
+from tests.content_builder import FINISH, PATTERN, SERIES, TINY
+from tests.wrong_input_case import Case
+from tests.wrong_input_series import TWO_PATTERNS
+
+NOTES = "series/garden-year/fern/stitching.md"
+STEPS = "finishes/shelf/steps.md"
+_BACKSTITCH = '  - {colour: k, path: "1,1 4,1 4,2.5"}\n'
+_KNOTS = '  - {colour: r, at: "2.5,2.5 3,3"}\n'
+_SHOP = "  - {name: Alder's counter, url: https://alder.example/by-fern}\n"
+_TAKE_OUT = "take one of the two out"
+_LIES = f"this lies where one of the same colour lies already, of line {{}}; {_TAKE_OUT}, or mend where it lies"
+_STANDS = f"this stands in the list already, on line {{}}; {_TAKE_OUT}, or mend what should differ"
+
+
+def _bought(*lines: str) -> dict[str, str]:
+    return {FINISH: TINY[FINISH] + "".join(f"{line}\n" for line in lines)}
+
+
+CASES = (
+    Case(
+        "a line of the notes that was pasted twice",
+        {
+            NOTES: "Begin where the fern uncurls, and end.\n\n2. Begin where the fern uncurls, and end.\n"
+        },
+        f"{NOTES}:3:1: advice: this line stands in the text already, on line 1; {_TAKE_OUT}",
+    ),
+    Case("a short line that stands twice", {NOTES: "Rest a while.\n\nRest a while.\n"}),
+    Case(
+        "a line of backstitch that was copied and turned about",
+        {PATTERN: (_BACKSTITCH, _BACKSTITCH + '  - {colour: k, path: "4,2.5 4,1 1,1"}\n')},
+        f"{PATTERN}:14:5: advice: {_LIES.format(13)}",
+    ),
+    Case(
+        "lines of backstitch in two colours on one another",
+        {PATTERN: (_BACKSTITCH, _BACKSTITCH + _BACKSTITCH.replace("k", "r"))},
+    ),
+    Case(
+        "a French knot that was copied",
+        {PATTERN: (_KNOTS, _KNOTS + '  - {colour: r, at: "1.5,2.5 3,3"}\n')},
+        f"{PATTERN}:16:30: advice: {_LIES.format(15)}",
+    ),
+    Case(
+        "a shop that was copied and not changed",
+        {PATTERN: (_SHOP, _SHOP * 2)},
+        f"{PATTERN}:26:34: advice: {_STANDS.format(25)}",
+    ),
+    Case(
+        "a glue and a screw that are listed twice",
+        _bought(
+            "glue:",
+            *["  - {name: wood glue, cures_in: 24 h, for: the wooden parts}"] * 2,
+            "hardware:",
+            "  - {name: hook, pieces: 1, size: 20 mm}",
+            "  - {name: hook, pieces: 1, size: 30 mm}",
+            "  - {name: Hook, pieces: 1, size: 20 mm}",
+        )
+        | {STEPS: "1. Saw the back, and glue the hooks on.\n"},
+        f"{FINISH}:29:12: advice: {_STANDS.format(28)}",
+        f"{FINISH}:33:12: advice: {_STANDS.format(31)}",
+    ),
+    *(
+        Case(
+            f"a glue that holds after {time}: {name}",
+            _bought(f"glue: [{{name: {name}, cures_in: {time}, for: the wooden parts}}]")
+            | {STEPS: "1. Saw the back, and glue it.\n"},
+            *[
+                f"{FINISH}:27:36: advice: 12 min is short for a glue until it holds; look once more at its label: should it be 12 h?"
+            ]
+            * told,
+        )
+        for name, time, told in (
+            ("wood glue", "12 min", 1),
+            ("quick glue", "12 min", 0),
+            ("wood glue", "12 h", 0),
+        )
+    ),
+    *(
+        Case(
+            f"a title beside the name of its folder: {title}",
+            {SERIES: ("title: The Garden Year\n", f"title: {title}\n")},
+            *[
+                f"{SERIES}:1:8: advice: the name '{title}' and that of its folder, 'garden-year', are spelt nearly alike; mend the one that is wrong"
+            ]
+            * told,
+        )
+        for title, told in (
+            ("Gadren Year", 1),
+            ("The Gadren Year", 1),
+            ("Garnet Year", 0),
+            ("Gárden Year", 0),
+        )
+    ),
+    *(
+        Case(
+            f"a shop of two patterns by two names: {name}",
+            {
+                path: text.replace("by-fern", "by-ivy").replace("Alder's counter", name)
+                if "ivy" in path and isinstance(text, str)
+                else text
+                for path, text in TWO_PATTERNS.items()
+            },
+            *[
+                f"series/garden-year/ivy/pattern.yaml:25:33: advice: the shop is called '{name}' here and 'Alder's counter' in another pattern, with the same address; mend the one that is wrong"
+            ]
+            * told,
+        )
+        for name, told in (("Alder's couter", 1), ("Alder's counter", 0), ("Garden Post", 0))
+    ),
+)
