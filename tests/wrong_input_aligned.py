@@ -166,14 +166,14 @@ CASES = (
     ),
     _case(
         "parts listed before their paint",
-        sentence="Paint the posts, the lid and the foot in sage.",
+        sentence="Paint the back, the posts, the lid and the foot in sage.",
     ),
     _case(
         "parts listed before a paint of which one has another",
-        f"{STEPS}:2:25: advice: here stands 'lid in sage', and in finish.yaml 'top lid' is painted with 'cress'; name that here, or mend 'paint' there",
+        f"{STEPS}:2:35: advice: here stands 'lid in sage', and in finish.yaml 'top lid' is painted with 'cress'; name that here, or mend 'paint' there",
         drop="lid",
         top_lid=("0,0 140,0 140,12 0,12", "0,0", "paint: cress"),
-        sentence="Paint the posts, the lid and the foot in sage.",
+        sentence="Paint the back, the posts, the lid and the foot in sage.",
     ),
     _case(
         "a lid and a foot that are joined to the back with other words",
@@ -275,12 +275,12 @@ CASES = (
     ),
     _case(
         "parts of which one is not sawn",
-        f"{STEPS}:1:4: advice: the step says 'Saw', and none saws 'right post'; name it here too, or mend the name that stands for it",
+        f"{STEPS}:1:4: advice: the step says 'Saw', and no step saws 'right post'; name it in one, or mend the name that stands for it",
         saw="the left post",
     ),
     _case(
         "parts of which one is not sawn, and all are smoothed",
-        f"{STEPS}:1:4: advice: the step says 'Saw', and none saws 'right post'; name it here too, or mend the name that stands for it",
+        f"{STEPS}:1:4: advice: the step says 'Saw', and no step saws 'right post'; name it in one, or mend the name that stands for it",
         saw="the left post",
         smooth="smooth every edge",
     ),
@@ -334,6 +334,32 @@ CASES = (
         sentence="Peg the posts to the foot, level with the upper edge of it.",
     ),
     _case(
+        "posts of which the ends are not level",
+        _of_step(
+            35,
+            "says 'upper and lower ends level', and by finish.yaml such edges of the parts that it names are not on one line; mend the step, or an 'outline' or 'at' there",
+        ),
+        sentence="Peg the left post to the back, upper and lower ends level.",
+    ),
+    _case(
+        "posts of which the upper ends are level",
+        sentence="Peg the left post to the back, upper ends level.",
+    ),
+    _case(
+        "a foot that lies over the edge on which it is put",
+        _of_step(
+            12,
+            "joins 'foot' to the edge of 'back', and in finish.yaml it lies 4 mm over it; mend an 'outline' or 'at' there, or the step",
+        ),
+        foot=("0,0 140,0 140,10 0,10", "0,126"),
+        sentence="Peg the foot on the lower edge of the back.",
+    ),
+    _case(
+        "a foot that lies over the edge as far as is told",
+        foot=("0,0 140,0 140,10 0,10", "0,126"),
+        sentence="Peg the foot on the lower edge of the back, so that it lies 4 mm over it.",
+    ),
+    _case(
         "a foot that is told to be thicker",
         _of_step(
             20,
@@ -354,7 +380,7 @@ CASES = (
         for sentence, column, words, part, own in (
             ("Paint the back sage and the lid sage.", 32, "lid in sage", "lid", 0),
             (
-                "Paint the back, the lid and the posts with 2 coats of sage.",
+                "Paint the back, the lid, the foot and the posts with 2 coats of sage.",
                 24,
                 "lid in sage",
                 "lid",

@@ -2,6 +2,8 @@
 
 # ruff: noqa: E501 - the lines of output stand whole, as an author sees them
 
+import re
+
 from tests.content_builder import FINISH, PATTERN, SERIES, TINY
 from tests.wrong_input_case import Case
 from tests.wrong_input_series import TWO_PATTERNS
@@ -76,6 +78,62 @@ CASES = (
             ("wood glue", "12 min", 1),
             ("quick glue", "12 min", 0),
             ("wood glue", "12 h", 0),
+        )
+    ),
+    Case(
+        "a glue for wood that is to hold magnets",
+        _bought("glue: [{name: wood glue, cures_in: 24 h, for: washers and magnets}]")
+        | {STEPS: "1. Saw the back, and glue it.\n"},
+        f"{FINISH}:27:47: advice: 'wood glue' is for 'washers and magnets', and these are no wood; mend the name, or what it is for",
+    ),
+    Case(
+        "a lazy daisy that was copied",
+        {PATTERN: (_KNOTS, _KNOTS + "lazy_daisies:\n" + '  - {colour: k, path: "1,1 2,2"}\n' * 2)},
+        f"{PATTERN}:18:5: advice: {_LIES.format(17)}",
+    ),
+    Case(
+        "a notice on the day of the release in another year",
+        {SERIES: ("date: 2026-11-20", "date: 2028-01-15")},
+        f"{SERIES}:18:12: advice: the notice is of 2028-01-15, and the release of 2027-01-15; mend the day here, or say in the notice what it is for",
+    ),
+    *(
+        Case(
+            f"{name} of {size} for a piece of 120 mm",
+            _bought("hardware:", f"  - {{name: {name}, pieces: 1, size: {size}}}")
+            | {STEPS: f"1. Saw the back.\n2. Put in the {name}.\n"},
+            *[
+                f"{FINISH}:28:{31 + len(name)}: advice: '{name}' of {long} is longer than {half}the whole piece, which is 120 mm at its longest; look once more: a nought too many, or another unit?"
+            ]
+            * bool(long),
+        )
+        for name, size, long, half in (
+            ("wood screw", "3 × 7 cm", "7 cm", "half of "),
+            ("wood screw", "3 × 16 mm", "", ""),
+            ("hanger", "13 cm", "13 cm", ""),
+            ("hanger", "9 cm", "", ""),
+        )
+    ),
+    *(
+        Case(
+            f"notes that count the strands of backstitch: {notes}",
+            {
+                PATTERN: re.sub(r", spool(: (\[.*?\]|\"..\"))?", "", TINY[PATTERN]).replace(
+                    "french_knots:\n" + _KNOTS, ""
+                ),
+                SERIES: TINY[SERIES]
+                .replace("  - {name: spool, card: spool, strands: 1}\n", "")
+                .replace("strands: 2}", "strands: 2, backstitch_strands: 2}"),
+                NOTES: f"{notes}\n",
+            },
+            *[
+                f"{NOTES}:1:{column}: advice: here stands '1 strand' for backstitch, worked with 2 in this pattern; mend the number here, or 'strands' in the key or in series.yaml"
+            ]
+            * bool(column),
+        )
+        for notes, column in (
+            ("Backstitch the rim and the left edge, with 1 strand.", 44),
+            ("Backstitch the rim with 2 strands.", 0),
+            ("Backstitch the rim with one strand left over.", 0),
         )
     ),
     *(

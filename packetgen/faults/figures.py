@@ -91,6 +91,11 @@ FIGURES: dict[str, Fault] = {
         "look once more at the tin: should it be {minutes} h?",
         Level.ADVICE,
     ),
+    "glue-for-other": Fault(
+        "{name} is for {use}, and these are no wood",
+        "mend the name, or what it is for",
+        Level.ADVICE,
+    ),
     "cures-fast": Fault(
         "{minutes} min is short for a glue until it holds",
         "look once more at its label: should it be {minutes} h?",
@@ -170,7 +175,7 @@ FIGURES: dict[str, Fault] = {
         Level.ADVICE,
     ),
     "hardware-long": Fault(
-        "{name} of {size} is longer than the whole piece, which is {piece} at its longest",
+        "{name} of {size} is longer than {half}the whole piece, which is {piece} at its longest",
         "look once more: a nought too many, or another unit?",
         Level.ADVICE,
     ),
@@ -234,9 +239,9 @@ FIGURES: dict[str, Fault] = {
         "name each part once",
         Level.ADVICE,
     ),
-    "step-part-unsawn": Fault(
-        "the step says {said}, and none saws {lacking}",
-        "name it here too, or mend the name that stands for it",
+    "step-part-left": Fault(
+        "the step says {said}, and no step {does} {lacking}",
+        "name it in one, or mend the name that stands for it",
         Level.ADVICE,
     ),
     "step-template-none": Fault(
@@ -530,7 +535,7 @@ FIGURES: dict[str, Fault] = {
     ),
     "release-early": Fault(
         "{what} is released on {release}{by}, and {issued}",
-        "let the release be later{later}, or date {it} {release} or before",
+        "{mend}",
         Level.ADVICE,
     ),
     "revision-far": Fault(

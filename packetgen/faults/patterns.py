@@ -292,7 +292,7 @@ PATTERNS: dict[str, Fault] = {
         Level.ADVICE,
     ),
     "strands-of-kind-other": Fault(
-        "here stand {said} for {what}, worked with {own} in this pattern",
+        "here stands {said} for {what}, worked with {own} in this pattern",
         "mend the number here, or 'strands' in the key or in series.yaml",
         Level.ADVICE,
     ),

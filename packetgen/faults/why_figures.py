@@ -79,6 +79,10 @@ WHY_FIGURES: dict[str, Why] = {
         "minutes: mostly hours are meant.",
         "Correct the time or its unit; or lay the advice aside in series.yaml, if the tin says so.",
     ),
+    "glue-for-other": Why(
+        "A glue that is called one for wood is to hold magnets and washers, and hardly holds them: mostly two lines were exchanged.",
+        "Exchange the names, or name a glue that holds metal; or lay the advice aside where its label says that it does.",
+    ),
     "cures-fast": Why(
         "A glue is said to hold fully after minutes, and its name is not that of one that does. The packet tells a stitcher to "
         "wait so long.",
@@ -225,9 +229,10 @@ WHY_FIGURES: dict[str, Why] = {
         "another is missing.",
         "Name each part once.",
     ),
-    "step-part-unsawn": Why(
-        "The steps saw parts by their names, and leave some out: mostly one name stands where another is meant.",
-        "Name every part where it is sawn, or say that all parts are.",
+    "step-part-left": Why(
+        "The steps saw, paint or join parts by their names, and leave one out: mostly another name stands where it is meant, or its "
+        "step was lost.",
+        "Name every part, or say that all parts are sawn or painted; or lay the advice aside where the part needs no such step.",
     ),
     "step-template-none": Why(
         "Templates are printed of parts that are no rectangles; a rectangle is drawn with a ruler, by the measures that the "

@@ -27,7 +27,10 @@ _HUNG_ON = re.compile(
 # What goes into wood, and so is no longer than the piece is.
 _DRIVEN_IN = "screw|nail|bolt|dowel|pin|tack"
 _DRIVEN = re.compile(rf"\b(?:{_DRIVEN_IN})s?\b", re.IGNORECASE)
-_INTO_WOOD = re.compile(rf"\b(?:{_DRIVEN_IN}|hook|eye)s?\b", re.IGNORECASE)
+_INTO_WOOD = re.compile(
+    rf"\b(?:{_DRIVEN_IN}|hook|eye|hanger|ring|plate|hinge|bracket|latch|knob|clip)s?\b",
+    re.IGNORECASE,
+)
 _LAST_LENGTH = re.compile(r"(\d+(?:\.\d+)?)\s*(mm|cm|in)\b(?!.*\d)", re.ASCII)
 # '16 × 3 mm': of what is driven in, thickness comes first.
 _TWO_SIDES = re.compile(
@@ -219,15 +222,19 @@ def complain_of_turned_hardware(filled: Filled, problems: Problems) -> None:
 
 
 def complain_of_long_hardware(filled: Filled, longest_mm: float, problems: Problems) -> None:
-    """Advice on a screw and the like that is longer than the whole piece is wide and high."""
+    """Advice on what goes into wood or hangs on it, and is longer than the whole piece is wide and high; on a screw and the
+    like that is longer than half of that."""
     for one in filled.each("hardware"):
         line = one.value
         if line is None or not line["name"] or not line["size"]:
             continue
         length = _LAST_LENGTH.search(line["size"])
-        into_wood = _INTO_WOOD.search(line["name"])
-        if length and into_wood and float(length[1]) * MM_PER_UNIT[length[2]] > longest_mm:
+        if not length or not _INTO_WOOD.search(line["name"]):
+            continue
+        length_mm = float(length[1]) * MM_PER_UNIT[length[2]]
+        if length_mm > (longest_mm / 2 if _DRIVEN.search(line["name"]) else longest_mm):
             facts = {"name": said(line["name"]), "size": length[0], "piece": mm_said(longest_mm)}
+            facts["half"] = "" if length_mm > longest_mm else "half of "
             problems.add(line.place_of("size"), "hardware-long", **facts)
 
 

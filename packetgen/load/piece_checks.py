@@ -25,6 +25,8 @@ _LONG_OVERLAP_MM = 60  # of the two ends of a trim: our own choice
 # Until another coat, and of one tin, for so small a piece: our own choice.
 _SHORT_DRYING_H, _LARGE_TIN_ML = 5 / 60, 2500
 _SHORT_CURING_H = 1  # common practice, no source
+_WOOD = re.compile(r"\b(?:wood|wooden|timber)\b", re.IGNORECASE)
+_METAL = re.compile(r"\b(?:magnets?|washers?|metal|steel)\b", re.IGNORECASE)
 _QUICK = re.compile(
     r"hot|instant|rapid|quick|super|fast|minute|second|spray|contact|tape", re.IGNORECASE
 )
@@ -109,10 +111,15 @@ def _look_at_paints(filled: Filled, problems: Problems) -> None:
 
 
 def _look_at_glues(filled: Filled, problems: Problems) -> None:
-    """Advice on a glue that is hard in minutes, and is not called so."""
+    """Advice on a glue for wood that is to hold metal, and on one that is hard in minutes, and is not called so."""
     for given in filled.each("glue"):
         glue = given.value
-        if glue is None or not glue["cures_in"] or _QUICK.search(glue["name"] or ""):
+        if glue is None:
+            continue
+        name, use = glue["name"] or "", glue["for"] or ""
+        if _WOOD.search(name) and _METAL.search(use) and not _WOOD.search(use):
+            problems.add(glue.place_of("for"), "glue-for-other", name=said(name), use=said(use))
+        if not glue["cures_in"] or _QUICK.search(name):
             continue
         if glue["cures_in"] < _SHORT_CURING_H:
             minutes = plain(round(60 * glue["cures_in"], 1))

@@ -43,11 +43,15 @@ def complain_of_notice_days(
     series: Series, notices: Iterable[tuple[date, str, Place]], problems: Problems
 ) -> None:
     """Advice on each notice, with its day, its words and where the day stands, whose day is a release with day and month
-    exchanged, or that tells of what comes out 'today' on a day on which nothing does."""
+    exchanged or in another year, or that tells of what comes out 'today' on a day on which nothing does."""
     released = {series.release.date()}
     released |= {one.release.date() for one in series.patterns if one.release}
     for day, words, place in notices:
-        turned = {one for one in released if (one.month, one.day) == (day.day, day.month)}
+        turned = {
+            one
+            for one in released
+            if (one.month, one.day) in ((day.day, day.month), (day.month, day.day))
+        }
         near = min(turned - {day} or released, key=lambda one: abs(one - day))
         if day not in released and (turned or _OUT_TODAY.search(words)):
             problems.add(place, "notice-day-other", day=day, released=near)

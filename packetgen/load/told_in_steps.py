@@ -17,10 +17,8 @@ from packetgen.load.listed_paints import complain_of_listed_paints
 from packetgen.load.paint_names import complain_of_unknown_paint
 from packetgen.load.parts_aligned import STANDS_OTHERWISE
 from packetgen.load.told_joints import (
-    complain_of_part_twice,
     complain_of_told_joints,
     complain_of_told_magnets,
-    complain_of_unsawn_part,
 )
 from packetgen.load.told_measures import complain_of_told_measures
 from packetgen.load.told_order import complain_of_told_order
@@ -46,6 +44,7 @@ from packetgen.load.told_ways import (
 from packetgen.load.twice import complain_of_bought_twice
 from packetgen.load.unknown_parts import complain_of_unknown_part
 from packetgen.load.unsaid_part import complain_of_unsaid_hardware, complain_of_unsaid_part
+from packetgen.load.unworked_parts import complain_of_part_twice, complain_of_unworked_part
 from packetgen.load.values import Filled
 from packetgen.load.words import said
 from packetgen.model import Paint, Part
@@ -127,7 +126,7 @@ def complain_of_steps(
         complain_of_told_overhangs(parts, steps, path, problems)
         complain_of_unknown_part(filled, parts, hardware_names(filled), steps, path, problems)
         if not complain_of_part_twice(parts, steps, path, problems):
-            complain_of_unsawn_part(parts, steps, path, problems)
+            complain_of_unworked_part(parts, steps, path, problems)
         complain_of_told_templates(parts, steps, path, problems)
         complain_of_told_magnets(outline, parts, steps, path, problems)
         complain_of_counted_parts(parts, hardware_names(filled), steps, path, problems)

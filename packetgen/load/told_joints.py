@@ -10,12 +10,10 @@ from packetgen.load.panel_on_wood import shares_below
 from packetgen.load.part_names import parts_by_name
 from packetgen.load.piece_words import gap_said
 from packetgen.load.placed_parts import ROUNDED_MM, TOUCHES_MM, Bounds, placed_part, touching
-from packetgen.load.prose_words import any_of, sentences
-from packetgen.load.sure import sure
+from packetgen.load.prose_words import SENTENCE, any_of, sentences
 from packetgen.load.told_order import laps
 from packetgen.load.words import said
 from packetgen.model import Outline, Part
-from packetgen.nouns import plural
 
 _JOINED = re.compile(
     r"\b(?:glue|screw|nail|peg|dowel|fix|fasten|attach|mount)\s+(?P<what>[^.;:]*?)\b"
@@ -27,7 +25,13 @@ _CORNER = re.compile(
     r"\bin\s+(?:its|the)\s+(upper|lower|top|bottom)\s+(left|right)\s+corner\b", re.IGNORECASE
 )
 _TO_EDGE = re.compile(
-    r"(?:to|against)\s+(?:the|its|their|both)\s+(?:\w+\s+)?(?:edges?|sides?|ends?)\s+of\b",
+    r"(?:to|against)\s+(?:the|its|their|both)\s+(?:\w+\s+)?(?:edges?|sides?|ends?)\s+of\b"
+    r"|on\s+(?:to\s+)?the\s+(?:upper|lower|top|bottom)\s+(?:edge|side|end)\s+of\b",
+    re.IGNORECASE,
+)
+_OVER_MM = 2  # over an edge; less is a joint that was rounded: our own choice
+_LAPS = re.compile(
+    r"\b(?:over)?laps?(?:ping)?\b|\b(?:mm|cm)\s+(?:of\s+it\s+)?(?:over|before|behind|below|above)\b",
     re.IGNORECASE,
 )
 # An edge → the number of the direction, 0 across and 1 down, and whether what stands at it is further on.
@@ -49,12 +53,6 @@ _STANDS = {
     (0, False): "to the right of",
     (0, True): "to the left of",
 }
-_SAWN = re.compile(r"\b(?:saw|cut)\b", re.IGNORECASE)
-_SAW = re.compile(r"\b(?:saw|saw out|fretsaw)\b", re.IGNORECASE)
-_SAWN_TOO = re.compile(
-    r"\b(?:all|every|each|everything|parts|pieces|rest|others?|wood|it|them)\b", re.IGNORECASE
-)
-_SMOOTHED = re.compile(r"\b(?:smooth|sand|wipe|drill|round|file|mark|glue)\b", re.IGNORECASE)
 _MAGNETS = re.compile(
     r"\b(?:glue|fix|set|sink|press|stick|put|let|bed|fit)\b[^.;:]{0,40}\bmagnets?\b[^.,;:]{0,20}?\b(?:to|on|onto|into|in|behind)\s+"
     r"(?:the\s+)?(?:(?:front|back|face)\s+of\s+(?:the\s+)?)?(?P<part>[^.,;:]{3,60})",
@@ -97,12 +95,12 @@ def complain_of_told_joints(
                 continue  # of the one that stands apart it is told
             code = "step-parts-apart"
             facts["gap"] = gap_said(gap_mm)
-        elif over_mm := _over_edge(part, other, joint.onto):
-            code = "step-parts-overlap"
-            facts["over"] = gap_said(over_mm)
         elif stands := _at_other_edge(part, other, joint.onto):
             code = "step-side-other"
             facts |= stands
+        elif (over_mm := _over_edge(part, other, joint.onto)) and not _laps_as_told(steps, joint):
+            code = "step-parts-overlap"
+            facts["over"] = gap_said(over_mm)
         elif face := _on_other_face(joint, laps(part, other)):
             code = "step-order-other"
             facts |= face
@@ -195,7 +193,13 @@ def _over_edge(part: Part, other: Part, onto: str) -> float:
         return 0
     left, upper, right, lower = shared.bounds
     over_mm = min(right - left, lower - upper)
-    return float(over_mm) if over_mm > TOUCHES_MM else 0
+    return float(over_mm) if over_mm > _OVER_MM else 0
+
+
+def _laps_as_told(steps: str, joint: _Joint) -> bool:
+    """Whether the sentence tells how far the one lies over the other."""
+    sentence = SENTENCE.match(steps, joint.start)
+    return bool(sentence and _LAPS.search(sentence[0]))
 
 
 def _middle(bounds: Bounds, direction: int) -> float:
@@ -214,66 +218,6 @@ def _on_other_face(joint: _Joint, lap: bool) -> dict[str, str]:
         "said": f"on the {found['face'].casefold()} of",
         "listed": "after" if in_front else "before",
     }
-
-
-def complain_of_part_twice(
-    parts: Sequence[Part], steps: str, path: str, problems: Problems
-) -> bool:
-    """Advice on 'the board and the board', and on 'saw the board, the roof and the board' of a piece that has another
-    part; whether it was told is returned."""
-    name = any_of(part.name for part in parts)
-    names = re.compile(rf"(?<![\w-])(?:{name})(?![\w-])", re.IGNORECASE)
-    for start, sentence in sentences(steps):
-        sawn = _SAWN.search(sentence)
-        end = _SMOOTHED.search(sentence)
-        found = list(names.finditer(sentence, 0, end.start() if sawn and end else len(sentence)))
-        words = [one[0].casefold() for one in found]
-        spoken_of = sentence.casefold()
-        lacking = [part for part in parts if not any(one in spoken_of for one in _kinds(part))]
-        for number, one in enumerate(found):
-            beside = bool(number) and re.fullmatch(
-                r"\W*(?:and|then)\W+(?:the\W+)?", sentence[found[number - 1].end() : one.start()]
-            )
-            if words[number] in words[:number] and (
-                (sawn and lacking) or (beside and words[number] == words[number - 1])
-            ):
-                other = f", and {said(lacking[0].name)} not at all" if sawn and lacking else ""
-                facts = {"part": said(one[0]), "other": other}
-                problems.add(place_in(steps, start + one.start(), path), "step-part-twice", **facts)
-                return True
-    return False
-
-
-def complain_of_unsawn_part(
-    parts: Sequence[Part], steps: str, path: str, problems: Problems
-) -> None:
-    """Advice on the first step that saws parts by their names, where none saws the one that is left."""
-    numbers = parts_by_name(parts)
-    names = re.compile(rf"(?<![\w-])(?:{any_of(numbers)})(?![\w-])", re.IGNORECASE)
-    sawing = [
-        (start, _SMOOTHED.split(sentence)[0])
-        for start, sentence in sentences(steps)
-        if _SAW.search(_SMOOTHED.split(sentence)[0])
-    ]
-    if not sawing or any(_SAWN_TOO.search(sentence) for _, sentence in sawing):
-        return
-    sawn = {
-        number
-        for _, sentence in sawing
-        for name in names.findall(sentence)
-        for number in numbers[name.casefold()]
-    }
-    lacking = [part.name for number, part in enumerate(parts) if number not in sawn]
-    if len(sawn) > 1 and len(lacking) == 1:
-        start, sentence = sawing[0]
-        word = sure(_SAW.search(sentence))
-        facts = {"said": said(word[0]), "lacking": said(lacking[0])}
-        problems.add(place_in(steps, start + word.start(), path), "step-part-unsawn", **facts)
-
-
-def _kinds(part: Part) -> tuple[str, str]:
-    """As a text may speak of it: by its name, or as one of several."""
-    return part.name.casefold(), plural(part.name.casefold().split()[-1])
 
 
 def complain_of_told_magnets(

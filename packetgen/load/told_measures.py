@@ -167,7 +167,7 @@ def _of_wood(parts: Sequence[Part]) -> Iterator[_Measure]:
         yield _Measure(
             own,
             (part.thickness_mm, wide_mm, high_mm),
-            (rf"{one_name},?\s+(?:which\s+is|is|being|of)?\s*{_LONG}\s+thick\b",),
+            (rf"{one_name},?\s+(?:which\s+is|is|being|of)?\s*{_LONG}\s+(?:thick|deep)\b",),
             never=never,
         )
     if parts:

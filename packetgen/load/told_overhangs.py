@@ -46,6 +46,11 @@ _FLUSH = re.compile(
     r"\b(?P<edges>sides|(?:upper|top|lower|bottom)\s+(?:edges?|ends?))\b",
     re.I,
 )
+# 'upper and lower ends level' → numbers of edges too.
+_LEVEL = re.compile(
+    r"\b(?P<edges>upper\s+and\s+lower|lower\s+and\s+upper|upper|lower|top|bottom)\s+(?:edges?|ends?)\s+(?:(?:are|being)\s+)?(?:level|flush|even)\b(?!\s+with)",
+    re.I,
+)
 _BOTH = re.compile(
     r"\b(?:either|both|each)\s+(?:sides?|ends?)\b|\bleft\s+and\s+(?:(?:on|at)\s+the\s+)?right\b",
     re.I,
@@ -69,7 +74,7 @@ def complain_of_told_overhangs(
     names = re.compile(rf"(?<![\w-])(?:{any_of(numbers)})(?![\w-])", re.I)
     for start, sentence in sentences(steps):
         found = next(
-            filter(None, (way.search(sentence) for way in (*_TOLD, *_ACROSS, _FLUSH))), None
+            filter(None, (way.search(sentence) for way in (*_TOLD, *_ACROSS, _FLUSH, _LEVEL))), None
         )
         if not found or _ELSE.search(sentence[max(0, found.start() - _NEAR) : found.end()]):
             continue
@@ -80,7 +85,7 @@ def complain_of_told_overhangs(
             named = [*named, *(part for part in parts if part is not named[0])]
         if len(named) < 2 or any(part.pieces > 1 for part in named):
             continue
-        if found.re is _FLUSH:
+        if found.re in (_FLUSH, _LEVEL):
             flush = _flush(parts, _with(in_turn, found.start()), found["edges"].casefold())
             how = "" if flush else "such edges of the parts that it names are not on one line"
         else:
@@ -122,7 +127,16 @@ def _with(in_turn: Sequence[tuple[int, tuple[int, ...]]], start: int) -> tuple[s
 
 def _flush(parts: Sequence[Part], of: tuple[set[int], set[int]], edges: str) -> bool:
     """Whether the left and the right edges of two parts, or their upper or lower ones, are on one line."""
-    wanted = {0, 2} if edges == "sides" else {1} if edges.startswith(("upper", "top")) else {3}
+    upper, lower = re.search("upper|top", edges), re.search("lower|bottom", edges)
+    wanted = (
+        {0, 2}
+        if edges == "sides"
+        else {1}
+        if upper and not lower
+        else {3}
+        if lower and not upper
+        else {1, 3}
+    )
     found = {
         edge
         for one, other in product(*of)

@@ -10,6 +10,8 @@ from packetgen.load.words import said
 from packetgen.model import KeyLine, ThreadSet
 
 _NAMED = re.compile(rf"{COUNTED}\s+(?:strands\b|strand\s+in\s+the\s+needle)", re.IGNORECASE)
+# Of one kind alone 'one strand' is believed too.
+_NAMED_OR_ONE = re.compile(rf"{COUNTED}\s+strands?\b", re.IGNORECASE)
 # What a sentence that counts the strands of one of these alone speaks of; and what it speaks of besides.
 _ALONE = {
     "backstitch": re.compile(r"\bback-?\s?stitch", re.IGNORECASE),
@@ -17,7 +19,7 @@ _ALONE = {
 }
 _OTHERS = re.compile(
     r"\b(?:cross(?:es)?|cross-?\s?stitch\w*|stitch(?:es)?|half|halves|quarters?|whole|fill\w*|rows?|beads?|dais(?:y|ies)|long|"
-    r"rest|every(?:thing)?|all|not|never|unless|if|separate|split|strip|pull|leave|left)\b",
+    r"rest|every(?:thing)?|all|not|never|unless|if|separate|split|strip|pull|leave|left\s+(?:over|bare|out|of|on))\b",
     re.IGNORECASE,
 )
 
@@ -66,7 +68,7 @@ def _complain_of_kind(
     """Advice on the number of a sentence that speaks of backstitch alone, or of knots."""
     others = [pattern for name, pattern in _ALONE.items() if name != kind]
     for start, sentence in sentences(notes):
-        found = list(_NAMED.finditer(sentence))
+        found = list(_NAMED_OR_ONE.finditer(sentence))
         if len(found) != 1 or not _ALONE[kind].search(sentence) or _OTHERS.search(sentence):
             continue
         number = counted_number(found[0]["number"])

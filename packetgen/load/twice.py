@@ -27,8 +27,9 @@ def complain_of_lines_twice(texts: Mapping[str, str | None], path: str, problems
 def complain_of_pattern_twice(pattern: Pattern, problems: Problems) -> None:
     """Advice on the first line or knot that lies on one of the same colour, and on a shop that is listed twice."""
     lines = ((("line", one.mark, _either_way(one.points)), one.place) for one in pattern.lines)
+    daisies = ((("daisy", one.mark, (one.base, one.tip)), one.place) for one in pattern.daisies)
     knots = ((("knot", one.mark, one.at), one.place) for one in pattern.knots)
-    for place, before in _again((*lines, *knots)):
+    for place, before in _again((*lines, *daisies, *knots)):
         problems.add(place, "stitch-twice", line=before.line)
         break
     counters = (((one.name, one.url), one.place or pattern.place) for one in pattern.sold_at)

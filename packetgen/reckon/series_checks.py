@@ -246,9 +246,8 @@ def _releases(series: Series, problems: Problems) -> None:
             what="the series",
             release=release,
             by="",
-            later=_same_day_after(release, last),
             issued=f"the first issues of {len(early)} patterns are later, the last of {last}",
-            it="these issues",
+            mend=f"let the release be later{_same_day_after(release, last)}, or date these issues {release} or before",
         )
     for pattern in series.patterns:
         if pattern.release or early == [pattern]:
@@ -276,6 +275,14 @@ def _issued_on_that_day(series: Series, problems: Problems) -> None:
         place = first_issue.place or pattern.place
         facts = {"release": release, "first": first_issue.on, "what": "first issue"}
         problems.add(place, "issue-day-near", **facts)
+
+
+def _sooner(release: date, issued: date) -> str:
+    """How a first issue and the release before it are mended: with day and month exchanged the issue may be in time."""
+    turned = _day(f"{issued.year}-{issued.day:02}-{issued.month:02}")
+    if turned and turned <= release and release - turned < _OF_ANOTHER_YEAR:
+        return f"should that issue be of {turned}? Else let the release be later"
+    return f"let the release be later{_same_day_after(release, issued)}, or date that issue {release} or before"
 
 
 def _slipped(day: date, other: date) -> bool:
@@ -308,9 +315,8 @@ def _release(pattern: Pattern, release: date, problems: Problems) -> None:
             what="the pattern",
             release=release,
             by=by,
-            later=_same_day_after(release, first.on),
             issued=f"its first issue is of {first.on}",
-            it="that issue",
+            mend=_sooner(release, first.on),
         )
     elif pattern.release:
         _complain_of_far("the pattern", release, _latest(pattern).on, place, problems)

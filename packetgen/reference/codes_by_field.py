@@ -91,6 +91,7 @@ _PATTERN: Mapping[str, tuple[str, ...]] = {
     "key.<name>.symbol": ("symbol-twice",),
     "backstitch": ("stitch-twice",),
     "long_stitch": ("stitch-twice",),
+    "lazy_daisies": ("stitch-twice",),
     "backstitch[].colour": _MARK,
     "backstitch[].path": ("path-short", "point-twice", *_PLACED),
     "long_stitch[].colour": _MARK,
@@ -153,7 +154,7 @@ BY_FIELD: Mapping[str, Mapping[str, tuple[str, ...]]] = {
     "finishes/<piece>/finish.yaml": {
         "": ("paint-unused", "share-title-small"),
         "glue": ("glue-unlisted",),
-        "glue[].for": ("magnets-none",),
+        "glue[].for": ("magnets-none", "glue-for-other"),
         "glue[].name": ("entry-twice",),
         "glue[].cures_in": ("cures-fast",),
         "name": ("name-near-file",),
