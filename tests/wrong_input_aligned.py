@@ -223,6 +223,7 @@ CASES = (
     ),
     _case(
         "a lid that ends before one of the posts it is glued to",
+        f"{FINISH}:10:61: advice: 'left post' reaches 60 mm to the left of the middle that the panel and other parts share, and 'right post' 70 mm to the right; mend 'at' of the one that was moved",
         _of_step(
             12,
             "joins 'lid' to 'right post', and in finish.yaml the two stand 8 mm apart; name the part that is meant, or mend 'at' there",
@@ -233,6 +234,7 @@ CASES = (
     ),
     _case(
         "the same by the names of both",
+        f"{FINISH}:10:61: advice: 'left post' reaches 60 mm to the left of the middle that the panel and other parts share, and 'right post' 70 mm to the right; mend 'at' of the one that was moved",
         _of_step(
             12,
             "joins 'lid' to 'right post', and in finish.yaml the two stand 8 mm apart; name the part that is meant, or mend 'at' there",
@@ -240,6 +242,64 @@ CASES = (
         lid=("0,0 100,0 100,12 0,12", "20,0"),
         left_post=(_POST, "10,10"),
         sentence="Peg the lid across the left post and the right post.",
+    ),
+    _case(
+        "a foot that is put below the back, and lies over it",
+        _of_step(
+            12,
+            "joins 'foot' to the edge of 'back', and in finish.yaml it lies 4 mm over it; mend an 'outline' or 'at' there, or the step",
+        ),
+        foot=("0,0 140,0 140,10 0,10", "0,126"),
+        sentence="Peg the foot below the back.",
+    ),
+    _case(
+        "a lid that stands in otherwise",
+        _of_step(
+            30,
+            "says 'standing in by 3 mm', and by finish.yaml no edges of the parts that it names lie so far apart on both sides: at the left 10 mm, at the right 10 mm; mend the step, or an 'outline' or 'at' there",
+        ),
+        sentence="Peg the back on the foot, standing in by 3 mm at both ends.",
+    ),
+    _case(
+        "a back that lies over the foot on which it stands",
+        _of_step(
+            12,
+            "joins 'back' to the edge of 'foot', and in finish.yaml it lies 4 mm over it; mend an 'outline' or 'at' there, or the step",
+        ),
+        foot=("0,0 140,0 140,10 0,10", "0,126"),
+        sentence="Peg the back upright on the foot.",
+    ),
+    *(
+        _case(
+            f"posts that stand out above and below: {sentence}",
+            *[
+                _of_step(
+                    column,
+                    f"says '{told}', and by finish.yaml no edges of the parts that it names lie so far apart; mend the step, or an 'outline' or 'at' there",
+                )
+            ]
+            * bool(column),
+            left_post=("0,0 12,0 12,132 0,132", "0,6"),
+            right_post=("0,0 12,0 12,132 0,132", "128,6"),
+            sentence=sentence,
+        )
+        for sentence, column, told in (
+            (
+                "Peg the posts, level with its left and right edges, so that they stand out 4 mm above the back and 8 mm below it.",
+                0,
+                "",
+            ),
+            (
+                "Peg the posts, level with its left and right edges, so that they stand out 5 mm above the back and 8 mm below it.",
+                69,
+                "stand out 5 mm",
+            ),
+            (
+                "Peg the posts so that their tops are 4 mm above the upper edge of the back and their ends 9 mm below its lower edge.",
+                89,
+                "ends 9 mm below its lower edge",
+            ),
+        )
     ),
     _case(
         "posts that stand out as told",

@@ -843,7 +843,7 @@ CASES = (
             CHART: "# A fern\n# r  E2 brick\n# k  K4 peat\nrrbb\nrk..\n",
             "series/garden-year/fern/stitching.md": "Begin with the brick.\n",
         },
-        "series/garden-year/fern/chart.txt:2:6: advice: the list says 'E2 brick' of the mark 'r', and the key has 'K4 peat', and the other way round of 'k'; if the key is right, write # r  K4 peat, and mend stitching.md, which names it; else mend the key",
+        "series/garden-year/fern/chart.txt:2:6: advice: the list says 'E2 brick' of the mark 'r', and the key has 'K4 peat'; if the key is right, write # r  K4 peat and # k  E2 brick, and mend stitching.md, which names it; else mend the key",
     ),
     Case(
         "notes that name the colour that the list above the chart has, and the key no longer",
@@ -853,7 +853,7 @@ CASES = (
             "series/garden-year/fern/stitching.md": "Begin with thread K4.\n",
         },
         "series/garden-year/fern/chart.txt:2:6: advice: the list says 'K4 peat' of the mark 'k', and the key has '07 fern'; if the key is right, write # k  07 fern; else mend the key",
-        "series/garden-year/fern/stitching.md:1:19: advice: 'K4' is peat of Moss Stranded, and no line of the key has that thread; write '07 fern', or take it out",
+        "series/garden-year/fern/stitching.md:1:19: advice: 'K4' is peat of Moss Stranded, and no line of the key has that thread; if the key is right, write '07 fern', or take it out",
     ),
     Case(
         "a colour with a new number on the card, and the old one in texts too",

@@ -7,7 +7,7 @@ FERN = PATTERN.rpartition("/")[0]
 MOSS = "threads/moss.yaml"
 STEPS, STORY, NOTES = "finishes/shelf/steps.md", f"{FERN}/story.md", f"{FERN}/stitching.md"
 WELCOME = "series/garden-year/welcome.md"
-RAIL = '  - {name: rail, outline: "0,0 120,0 120,20 0,20", at: "0,110", thickness: 12 mm, paint: sage, coats: 2}\n'
+RAIL = '  - {name: rail, outline: "0,0 120,0 120,20 0,20", at: "0,118", thickness: 12 mm, paint: sage, coats: 2}\n'
 
 KNOB = '  - {name: knob, outline: "0,0 20,0 20,20 0,20", at: "50,-20", thickness: 12 mm, paint: sage, coats: 2}\n'
 _CRESS = '  - {name: cress, hex: "#50783c", put_on_with: brush, covers: 10 m2 per litre, dries_in: 1 h, tin: 100 ml}\n'
@@ -245,7 +245,7 @@ CASES = (
                 FINISH: screws(4)[FINISH].replace(
                     "paints:\n",
                     RAIL.replace("rail", "upper post")
-                    + RAIL.replace("rail", "lower post").replace("0,110", "0,130")
+                    + RAIL.replace("rail", "lower post").replace("0,118", "0,130")
                     + "paints:\n",
                 )
             }
@@ -322,7 +322,7 @@ CASES = (
             FINISH: TINY[FINISH].replace(
                 "paints:\n",
                 RAIL.replace("rail", "foot")
-                .replace("0,110", "0,95")
+                .replace("0,118", "0,95")
                 .replace("120,0 120,20", "50,0 50,20")
                 + RAIL
                 + "paints:\n",
@@ -389,22 +389,22 @@ CASES = (
             (
                 "Peg the knob on the rail.",
                 12,
-                "joins 'knob' to 'rail', and in finish.yaml the two stand 110 mm apart; name the part that is meant, or mend 'at' there",
+                "joins 'knob' to 'rail', and in finish.yaml the two stand 118 mm apart; name the part that is meant, or mend 'at' there",
             ),
             (
                 "Screw it through the knob into the rail.",
                 25,
-                "joins 'knob' to 'rail', and in finish.yaml the two stand 110 mm apart; name the part that is meant, or mend 'at' there",
+                "joins 'knob' to 'rail', and in finish.yaml the two stand 118 mm apart; name the part that is meant, or mend 'at' there",
             ),
             (
                 "Peg the rail on the upper edge of the back.",
                 12,
-                "puts 'rail' at the upper edge of 'back', and by 'at' in finish.yaml it stands 110 mm below that; mend the word, or 'at' there",
+                "puts 'rail' at the upper edge of 'back', and by 'at' in finish.yaml it stands 118 mm below that; mend the word, or 'at' there",
             ),
             (
                 "Peg the knob on the upper edge of the back and the rail on its upper edge.",
                 55,
-                "puts 'rail' at the upper edge of 'back', and by 'at' in finish.yaml it stands 110 mm below that; mend the word, or 'at' there",
+                "puts 'rail' at the upper edge of 'back', and by 'at' in finish.yaml it stands 118 mm below that; mend the word, or 'at' there",
             ),
             (
                 "Peg the rail across the rail.",
@@ -414,7 +414,7 @@ CASES = (
             (
                 "Peg the rail on the back, in its upper left corner.",
                 12,
-                "puts 'rail' at the upper edge of 'back', and by 'at' in finish.yaml it stands 110 mm below that; mend the word, or 'at' there",
+                "puts 'rail' at the upper edge of 'back', and by 'at' in finish.yaml it stands 118 mm below that; mend the word, or 'at' there",
             ),
             (
                 "Peg the back to the front of the rail.",

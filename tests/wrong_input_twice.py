@@ -115,6 +115,22 @@ CASES = (
     ),
     *(
         Case(
+            f"a screw eye of {size} in wood of 6 mm: {sentence}",
+            _bought("hardware:", f"  - {{name: screw eye, pieces: 1, size: {size}}}")
+            | {STEPS: f"1. Saw the back.\n2. {sentence}\n"},
+            *[
+                f"{FINISH}:28:40: advice: 'screw eye' of 12 mm goes 'into the back of the back', which is 6 mm thick, and so comes out in front; write a shorter one; or lay this aside where the size counts more than goes into the wood"
+            ]
+            * told,
+        )
+        for size, sentence, told in (
+            ("3 × 12 mm", "Turn the screw eye into the back of the back.", 1),
+            ("3 × 5 mm", "Turn the screw eye into the back of the back.", 0),
+            ("3 × 12 mm", "Turn the screw eye into the top of the back.", 0),
+        )
+    ),
+    *(
+        Case(
             f"notes that count the strands of backstitch: {notes}",
             {
                 PATTERN: re.sub(r", spool(: (\[.*?\]|\"..\"))?", "", TINY[PATTERN]).replace(

@@ -159,6 +159,11 @@ FIGURES: dict[str, Fault] = {
         "write one of {enough} or more, or mend the step",
         Level.ADVICE,
     ),
+    "hardware-through": Fault(
+        "{name} of {size} goes {said}, which is {thick} thick, and so comes out in front",
+        "write a shorter one; or lay this aside where the size counts more than goes into the wood",
+        Level.ADVICE,
+    ),
     "hardware-unlisted": Fault(
         "the step says {said}, and nobody is told to buy any",
         "add it to 'hardware' in finish.yaml, as {entry}",
@@ -446,6 +451,12 @@ FIGURES: dict[str, Fault] = {
     "part-pair-unlike": Fault(
         "{told}",
         "mend the one that is wrong, so that the two are alike",
+        Level.ADVICE,
+    ),
+    "part-pair-uneven": Fault(
+        "{left} reaches {from_left} to the left of the middle that the panel and other parts share, and {right} {from_right} to the "
+        "right",
+        "mend 'at' of the one that was moved",
         Level.ADVICE,
     ),
     "part-pair-sides": Fault(

@@ -149,6 +149,11 @@ WHY_FIGURES: dict[str, Why] = {
         "Correct the length, or the thickness of the part; where the step means something else, lay the advice aside in "
         "series.yaml.",
     ),
+    "hardware-through": Why(
+        "A screw, nail or screw eye that a step puts into the back of a part is longer than that part is thick, so that its point comes "
+        "out on the painted side.",
+        "Choose a shorter one; or lay the advice aside where its eye or head is counted in the size.",
+    ),
     "hardware-unlisted": Why(
         "A step counts screws, nails, hinges, dowels, brackets, bolts or tacks, and none of that kind stands under "
         "'hardware', from which the packet tells what to buy.",
@@ -441,6 +446,11 @@ WHY_FIGURES: dict[str, Why] = {
         "A left and a right part of one name differ in width or in height alone, or stand at different heights: one of the two "
         "was changed, and the other was not.",
         "Give both the same outline and height; or lay the advice aside where they are meant to differ.",
+    ),
+    "part-pair-uneven": Why(
+        "The panel and the broad parts share one middle, and a left and a right part stand unevenly about it: one of them was moved, "
+        "or what is between them was made wider.",
+        "Correct the at of one; or lay the advice aside where they are meant so.",
     ),
     "part-pair-sides": Why(
         "A part that is called left stands to the right of the one that is called right. The steps, the painting page and the "

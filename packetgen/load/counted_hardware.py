@@ -37,6 +37,7 @@ _TWO_SIDES = re.compile(
     r"(?P<first>\d+(?:\.\d+)?)\s*(?:×|x|by)\s*(?P<last>\d+(?:\.\d+)?)\s*(?P<unit>mm|cm|in)\b",
     re.ASCII,
 )
+_PIERCES = re.compile(rf"\b(?:{_DRIVEN_IN}|screw\s+eye)s?\b", re.IGNORECASE)
 _LEAST = 3  # letters of a word that names a piece
 # So far at least what holds comes out of the part that it goes through; our own choice, below what is common practice.
 _HOLDS_MM = 3
@@ -267,6 +268,38 @@ def complain_of_scant_hardware(
                 facts = {"name": said(line["name"]), "size": length[0], "said": said(found[0])}
                 facts |= {"thick": mm_said(thick), "enough": mm_said(enough_mm)}
                 problems.add(line.place_of("size"), "hardware-scant", **facts)
+                return
+
+
+def complain_of_piercing_hardware(
+    filled: Filled, parts: Iterable[Part], steps: str, problems: Problems
+) -> None:
+    """Advice on a screw and the like that goes into the back of a part, and is longer than that is thick."""
+    thick_mm = {part.name.casefold(): part.thickness_mm for part in parts}
+    thick_mm |= {plural(name): thick for name, thick in thick_mm.items()}
+    kinds = {name.split()[-1] for name in thick_mm}
+    for kind in kinds - thick_mm.keys():  # 'the posts' are as thick as one another
+        of_kind = {of for name, of in thick_mm.items() if name.split()[-1] == kind}
+        if len(of_kind) == 1:
+            thick_mm[kind] = of_kind.pop()
+    into_back = re.compile(
+        rf"\b(?:into|to)\s+the\s+backs?\s+of\s+(?:the\s+|both\s+|each\s+)?(?P<part>{any_of(thick_mm)})(?![\w-])",
+        re.IGNORECASE,
+    )
+    for one in filled.each("hardware"):
+        line = one.value
+        if line is None or not line["name"] or not _PIERCES.search(line["name"]):
+            continue
+        name, length = line["name"].casefold(), _LAST_LENGTH.search(line["size"] or "")
+        for sentence in SENTENCE.finditer(steps) if length else ():
+            found = into_back.search(sentence[0])
+            if not found or not re.search(rf"\b{re.escape(name)}", sentence[0], re.IGNORECASE):
+                continue
+            thick = thick_mm[found["part"].casefold()]
+            if length and float(length[1]) * MM_PER_UNIT[length[2]] > thick:
+                facts = {"name": said(line["name"]), "size": length[0]}
+                facts |= {"said": said(found[0]), "thick": mm_said(thick)}
+                problems.add(line.place_of("size"), "hardware-through", **facts)
                 return
 
 

@@ -17,6 +17,7 @@ from packetgen.nouns import counted
 # Limits of what is told; all are our own choice. So near to the middle is in it.
 _MIDDLE_MM = 1
 _AGREE = 3  # that share a middle at least, beside the one that does not
+_LONE = 3  # that share a middle at least, where a pair stands unevenly about it
 _BROAD = 0.5  # of the width of the whole; what is narrower may well stand at one side
 _SIDE = re.compile(r"\b(?:left|right)(?:-hand)?\b")
 # Of what is told so no step is said to join it wrongly.
@@ -42,6 +43,14 @@ def complain_of_alignment(
         facts = {"part": said(parts[low.number].name), "other": said(parts[low.foot].name)}
         facts |= {"much": mm_said(low.by_mm), "right": point_said(_foot_below(parts, low))}
         problems.add(stand[low.number].place_of("outline"), "part-below-foot", **facts)
+        return
+    if uneven := _uneven_pair(panel["outline"], parts):
+        left, right, middle_mm = uneven
+        from_left = mm_said(round(middle_mm - placed_part(parts[left]).bounds[0], 2))
+        from_right = mm_said(round(placed_part(parts[right]).bounds[2] - middle_mm, 2))
+        facts = {"left": said(parts[left].name), "right": said(parts[right].name)}
+        facts |= {"from_left": from_left, "from_right": from_right}
+        problems.add(stand[left].place_of("at"), "part-pair-uneven", **facts)
         return
     if odd := _beside_middle(panel["outline"], parts):
         side = "right" if odd.by_mm > 0 else "left"
@@ -84,12 +93,38 @@ def _unlike_pair(parts: Sequence[Part]) -> tuple[int, str] | None:
 
 def _on_other_sides(parts: Sequence[Part]) -> tuple[int, int] | None:
     """The numbers of a left part that stands to the right of its right twin, and of that one."""
-    called = {part.name.casefold(): number for number, part in enumerate(parts)}
-    for name, left in called.items():
-        right = called.get(re.sub(r"\bleft\b", "right", name), left)
+    for left, right in _left_and_right(parts):
         if _middle_mm(parts[left]) > _middle_mm(parts[right]) + ROUNDED_MM:
             return left, right
     return None
+
+
+def _uneven_pair(panel: Outline, parts: Sequence[Part]) -> tuple[int, int, float] | None:
+    """The numbers of a left part and its right twin that stand out unevenly from the one middle that the panel and all broad
+    parts without a twin share, and where that middle is."""
+    lone = [
+        (left + right) / 2
+        for of, (left, _, right, _) in _broad(panel, parts).items()
+        if not isinstance(of, str)
+    ]
+    if len(lone) < _LONE or max(lone) - min(lone) > _MIDDLE_MM:
+        return None
+    middle_mm = sum(lone) / len(lone)
+    for left, right in _left_and_right(parts):
+        before_mm = middle_mm - placed_part(parts[left]).bounds[0]
+        behind_mm = placed_part(parts[right]).bounds[2] - middle_mm
+        if abs(before_mm - behind_mm) > 2 * _MIDDLE_MM:
+            return left, right, middle_mm
+    return None
+
+
+def _left_and_right(parts: Sequence[Part]) -> Iterator[tuple[int, int]]:
+    """The numbers of parts that are called alike but for their side."""
+    called = {part.name.casefold(): number for number, part in enumerate(parts)}
+    for name, left in called.items():
+        right = called.get(re.sub(r"\bleft\b", "right", name), left)
+        if right != left:
+            yield left, right
 
 
 def _middle_mm(part: Part) -> float:
@@ -155,13 +190,8 @@ class _Odd:
 
 
 def _beside_middle(panel: Outline, parts: Sequence[Part]) -> _Odd | None:
-    shapes = dict(_alone_or_together(panel, parts))
-    wide = max(one[2] for one in shapes.values()) - min(one[0] for one in shapes.values())
-    middles = {
-        of: (left + right) / 2
-        for of, (left, _, right, _) in shapes.items()
-        if right - left >= _BROAD * wide
-    }
+    broad = _broad(panel, parts).items()
+    middles = {of: (left + right) / 2 for of, (left, _, right, _) in broad}
     if len(middles) <= _AGREE:
         return None
     for odd, own in middles.items():
@@ -171,6 +201,13 @@ def _beside_middle(panel: Outline, parts: Sequence[Part]) -> _Odd | None:
         if together and abs(by_mm) > _MIDDLE_MM and not isinstance(odd, str):
             return _Odd(odd, round(by_mm, 2))
     return None
+
+
+def _broad(panel: Outline, parts: Sequence[Part]) -> dict[int | str | None, Bounds]:
+    """Those of `_alone_or_together` that take up much of the whole width."""
+    shapes = dict(_alone_or_together(panel, parts))
+    wide = max(one[2] for one in shapes.values()) - min(one[0] for one in shapes.values())
+    return {of: one for of, one in shapes.items() if one[2] - one[0] >= _BROAD * wide}
 
 
 def _alone_or_together(

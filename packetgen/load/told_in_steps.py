@@ -7,6 +7,7 @@ from packetgen.diagnostics import Problems, place_in, seen_from
 from packetgen.load.counted_hardware import (
     complain_of_counted_hardware,
     complain_of_long_hardware,
+    complain_of_piercing_hardware,
     complain_of_scant_hardware,
     complain_of_turned_hardware,
     complain_of_unlisted_hardware,
@@ -132,6 +133,7 @@ def complain_of_steps(
         complain_of_counted_parts(parts, hardware_names(filled), steps, path, problems)
         complain_of_long_hardware(filled, _longest_mm(parts), problems)
         complain_of_scant_hardware(filled, parts, steps, problems)
+        complain_of_piercing_hardware(filled, parts, steps, problems)
 
 
 def _longest_mm(parts: Sequence[Part]) -> float:

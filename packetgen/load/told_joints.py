@@ -17,7 +17,7 @@ from packetgen.model import Outline, Part
 
 _JOINED = re.compile(
     r"\b(?:glue|screw|nail|peg|dowel|fix|fasten|attach|mount)\s+(?P<what>[^.;:]*?)\b"
-    r"(?P<onto>(?:on|onto|across|along|to|into|in|below|under|above|over|behind|against|at)\b[^.,;:]{0,80})",
+    r"(?P<onto>(?:upright\s+)?(?:on|onto|across|along|to|into|in|below|under|above|over|behind|against|at)\b[^.,;:]{0,80})",
     re.IGNORECASE,
 )
 _HUNG = re.compile(r"\b(?:cord|string|twine|wire|chain|hinge|hang|hung)\w*\b", re.IGNORECASE)
@@ -26,6 +26,8 @@ _CORNER = re.compile(
 )
 _TO_EDGE = re.compile(
     r"(?:to|against)\s+(?:the|its|their|both)\s+(?:\w+\s+)?(?:edges?|sides?|ends?)\s+of\b"
+    r"|(?:below|above|under)\s+(?:the\s+|both\s+|its\s+)?(?!.*\b(?:edge|side|end|middle|panel|upper|lower)s?\b)"
+    r"|upright\s+(?:on|onto|in)\s+(?!.*\b(?:front|back|face)\b)"
     r"|on\s+(?:to\s+)?the\s+(?:upper|lower|top|bottom)\s+(?:edge|side|end)\s+of\b",
     re.IGNORECASE,
 )
@@ -132,7 +134,9 @@ def _joints(parts: Sequence[Part], steps: str) -> Iterator[_Joint]:
                 yield _Joint(number, other_number, start + found.start("part"), found["onto"])
         for found in _JOINED.finditer(sentence):
             other = names.search(found["onto"])
-            if other is None or re.search(r"\b(?:between|put|drive)\b", found["what"]):
+            if other is None or re.search(
+                r"\b(?:between|put|drive|so that)\b|\d\s?(?:mm|cm)\s*\Z", found["what"]
+            ):
                 continue
             others = numbers[other[0].casefold()]
             beside = re.compile(
@@ -189,6 +193,9 @@ def _over_edge(part: Part, other: Part, onto: str) -> float:
     if not _TO_EDGE.match(onto):
         return 0
     one, shared = placed_part(part), placed_part(part).intersection(placed_part(other))
+    beneath = re.match(r"below|above|under|upright", onto, re.IGNORECASE)
+    if beneath and shared.area > one.area / 2:
+        return 0  # behind or before it
     if shared.area <= 0 or one.area - shared.area <= ROUNDED_MM**2:
         return 0
     left, upper, right, lower = shared.bounds

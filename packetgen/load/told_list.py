@@ -36,7 +36,7 @@ def complain_of_list(
             told=said(listed["words"]),
             key=said(now),
             more=_more(listed, now, others),
-            right=f"# {listed['mark']}  {now}{listed['rest']}{_in_notes(listed, lines, notes)}",
+            right=_right(listed, now, others) + _in_notes(listed, lines, notes),
         )
     return "\n".join(rows)
 
@@ -72,13 +72,26 @@ def _in_notes(listed: re.Match[str], lines: Sequence[KeyLine], notes: str) -> st
     return ", and mend stitching.md, which names it" if named else ""
 
 
+def _right(first: re.Match[str], now: str, others: Sequence[tuple[re.Match[str], str]]) -> str:
+    """The line as it should stand; and the other, where the two have changed places."""
+    right = f"# {first['mark']}  {now}"
+    if _exchanged(first, now, others):
+        return f"{right} and # {others[0][0]['mark']}  {others[0][1]}"
+    return f"{right}{first['rest']}"
+
+
+def _exchanged(first: re.Match[str], now: str, others: Sequence[tuple[re.Match[str], str]]) -> bool:
+    other, of_other = others[0] if others else (first, now)
+    exchanged = (first["words"].strip(), now) == (of_other, other["words"].strip())
+    return len(others) == 1 and exchanged
+
+
 def _more(first: re.Match[str], now: str, others: Sequence[tuple[re.Match[str], str]]) -> str:
     """What is told of the other marks of which the list and the key tell two threads."""
     if not others:
         return ""
-    other, of_other = others[0]
-    if len(others) == 1 and (first["words"].strip(), now) == (of_other, other["words"].strip()):
-        return f", and the other way round of {said(other['mark'])}"
+    if _exchanged(first, now, others):
+        return ""  # both lines are offered
     return f", and another thread for {counted(len(others), 'more mark')}"
 
 

@@ -16,7 +16,7 @@ from packetgen.units import MM_PER_UNIT
 _LENGTH = r"(?P<long>(?<![\w.,/×-])\d{1,3}(?:\.\d{1,2})?)\s?(?P<unit>mm|cm)\b"
 _OUT = r"(?:stand|stick|jut|project|reach|overhang|hang)(?:s|ing)?"
 _EDGE = r"\b(?:edges?|ends?|sides?)\b"
-_BEYOND = r"(?:out|over|beyond|past)"
+_BEYOND = r"(?:out|over|beyond|past|in|back)"
 _TOLD = (
     # 'standing out 6 mm on either side', 'overhangs the board by 6 mm'
     re.compile(rf"\b(?:{_OUT}\s+{_BEYOND}|overhang(?:s|ing)?)\b[^\d.;:()]{{0,40}}?{_LENGTH}", re.I),
@@ -32,6 +32,8 @@ _ACROSS = (
     ),
     # 'reaches 30 mm below the upper edge of the board'
     re.compile(rf"{_LENGTH}\s+(?:above|below)\s+[^\d.;:()]{{0,40}}?{_EDGE}", re.I),
+    # '18 mm below it'
+    re.compile(rf"{_LENGTH}\s+(?:above|below)\s+(?:the|its|their|it)\b", re.I),
     # 'lies 4 mm over the wall',
     re.compile(rf"\bl(?:ies?|ying)\s+(?:by\s+)?{_LENGTH}\s+(?:over|on|before|behind)\b", re.I),
     # 'reaches 30 mm down the board', 'overlaps the board by 30 mm'
@@ -52,13 +54,13 @@ _LEVEL = re.compile(
     re.I,
 )
 _BOTH = re.compile(
-    r"\b(?:either|both|each)\s+(?:sides?|ends?)\b|\bleft\s+and\s+(?:(?:on|at)\s+the\s+)?right\b",
+    r"\b(?:either|both|each)\s+(?:sides?|ends?)\b|\bleft\s+and\s+(?:(?:on|at)\s+the\s+)?right\b(?!\s+edges)",
     re.I,
 )
 _ASIDE = re.compile(
     r"\s+(?:at|on|to)\s+(?:its|the|each|either|one)\s+(?:side|end|left|right)", re.I
 )
-_NEAR = 25  # letters before it that tell what stands out
+_NEAR = 25  # letters before it that tell what stands out, and twice as many behind where
 _ELSE = re.compile(
     r"\b(?:cloth|card|wadding|trim|cord|magnets?|washers?|screws?|nails?|hooks?|hangers?|holes?|lines?|template)\b",
     re.I,
@@ -73,33 +75,50 @@ def complain_of_told_overhangs(
     numbers = parts_by_name(parts)
     names = re.compile(rf"(?<![\w-])(?:{any_of(numbers)})(?![\w-])", re.I)
     for start, sentence in sentences(steps):
-        found = next(
-            filter(None, (way.search(sentence) for way in (*_TOLD, *_ACROSS, _FLUSH, _LEVEL))), None
-        )
-        if not found or _ELSE.search(sentence[max(0, found.start() - _NEAR) : found.end()]):
-            continue
         in_turn = [(one.start(), numbers[one[0].casefold()]) for one in names.finditer(sentence)]
-        told = {number for _, each in in_turn for number in each}
-        named = [parts[number] for number in sorted(told)]
-        if len(named) == 1 and found.re in _TOLD:  # beyond any other
-            named = [*named, *(part for part in parts if part is not named[0])]
-        if len(named) < 2 or any(part.pieces > 1 for part in named):
-            continue
-        if found.re in (_FLUSH, _LEVEL):
-            flush = _flush(parts, _with(in_turn, found.start()), found["edges"].casefold())
-            how = "" if flush else "such edges of the parts that it names are not on one line"
-        else:
-            how = _otherwise(named, found, sentence)
-        if how:
-            facts = {"said": said(found[0]), "how": how}
-            place = place_in(steps, start + found.start(), path)
-            problems.add(place, "step-overhang-other", **facts)
-            return
+        for found in _told_in(sentence):
+            if how := _how(parts, in_turn, found, sentence):
+                facts = {"said": said(found[0]), "how": how}
+                place = place_in(steps, start + found.start(), path)
+                problems.add(place, "step-overhang-other", **facts)
+                return
+
+
+def _told_in(sentence: str) -> Iterator[re.Match[str]]:
+    """Each length once, and edges that are flush, in the first way in which it can be read."""
+    read = set[int]()
+    for way in (*_TOLD, *_ACROSS, _FLUSH, _LEVEL):
+        for found in way.finditer(sentence):
+            at = found.start("long") if "long" in way.groupindex else found.start()
+            if at in read or _ELSE.search(sentence[max(0, found.start() - _NEAR) : found.end()]):
+                continue
+            read.add(at)
+            yield found
+
+
+def _how(
+    parts: Sequence[Part],
+    in_turn: Sequence[tuple[int, tuple[int, ...]]],
+    found: re.Match[str],
+    sentence: str,
+) -> str:
+    """How the parts lie that are named `in_turn`, where not as it is told; else ''."""
+    told = {number for _, each in in_turn for number in each}
+    named = [parts[number] for number in sorted(told)]
+    if len(named) == 1 and found.re in _TOLD:  # beyond any other
+        named = [*named, *(part for part in parts if part is not named[0])]
+    if len(named) < 2 or any(part.pieces > 1 for part in named):
+        return ""
+    if found.re not in (_FLUSH, _LEVEL):
+        return _otherwise(named, found, sentence)
+    flush = _flush(parts, _with(in_turn, found.start()), found["edges"].casefold())
+    return "" if flush else "such edges of the parts that it names are not on one line"
 
 
 def _otherwise(parts: Sequence[Part], found: re.Match[str], sentence: str) -> str:
     """How the edges of the parts lie, where not as it is told, on one side or, where the sentence says so, on both; else ''."""
-    both, aside = bool(_BOTH.search(sentence)), bool(_ASIDE.match(sentence, found.end()))
+    beside = sentence[max(0, found.start() - _NEAR) : found.end() + 2 * _NEAR]
+    both, aside = bool(_BOTH.search(beside)), bool(_ASIDE.match(sentence, found.end()))
     told_mm = float(found["long"]) * MM_PER_UNIT[found["unit"].casefold()]
     if _stand_out(parts, told_mm, both, aside) or (
         found.re in _ACROSS and _lie_apart(parts, told_mm)
