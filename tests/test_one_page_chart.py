@@ -8,7 +8,7 @@ import pytest
 from packetgen.chart.editions import EDITIONS
 from packetgen.diagnostics import Place
 from packetgen.model import Bead, BeadCard, Colour, Knot
-from packetgen.render.chart_pages import NUMBER_MM, alternative
+from packetgen.render.chart_pages import alternative
 from packetgen.render.chart_paint import painted
 from packetgen.render.packet import booklet
 from packetgen.render.page_key import SYMBOL_EM, text_em
@@ -49,7 +49,7 @@ def test_numbers_scale_and_key_lie_inside_the_page_and_below_one_another(
     edition = EDITIONS[name]
     (page,) = pages_of(sampler(width, height, colours), edition)
     foot = page.grid_top_mm + height * page.cell_mm
-    assert all(0 <= label.y_mm - 0.8 * NUMBER_MM for label in page.labels)
+    assert all(0 <= label.y_mm - 0.8 * page.edition.number_mm for label in page.labels)
     assert foot < max(label.y_mm for label in page.labels) < page.scale_at_mm[1]
     assert page.grid_left_mm + width * page.cell_mm < page.width_mm
     for entry in page.key:

@@ -260,6 +260,41 @@ CASES = (
         ),
         sentence="Peg the back on the foot, standing in by 3 mm at both ends.",
     ),
+    *(
+        _case(
+            f"a knob at {at}: {sentence}",
+            *[
+                _of_step(
+                    12,
+                    "puts 'knob' in the middle of 'lid', and by 'at' in finish.yaml it stands 40 mm to the left of that; mend the word, or 'at' there",
+                )
+            ]
+            * told,
+            saw="the posts, the knob",
+            knob=("0,0 20,0 20,12 0,12", f"{at},0"),
+            sentence=sentence,
+        )
+        for sentence, at, told in (
+            ("Peg the knob to the middle of the lid.", 20, 1),
+            ("Peg the knob on the lid, in the middle.", 20, 1),
+            ("Peg the knob to the middle of the lid.", 60, 0),
+            ("Peg the knob on the lid.", 20, 0),
+        )
+    ),
+    *(
+        _case(
+            f"posts that are level with the other end: {words}",
+            *[
+                _of_step(
+                    31,
+                    f"says '{words}', and by finish.yaml such edges of the parts that it names are not on one line; mend the step, or an 'outline' or 'at' there",
+                )
+            ]
+            * told,
+            sentence=f"Peg the posts to the back, {words} back.",
+        )
+        for words, told in (("level with the bottom of", 1), ("level with the top of", 0))
+    ),
     _case(
         "a back that lies over the foot on which it stands",
         _of_step(

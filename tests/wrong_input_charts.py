@@ -678,12 +678,12 @@ CASES = (
         {
             f"{FERN}/stitching.md": "The crosses have two strands.\nBackstitch in one strand.\nThe backstitch comes last, in two strands.\nThe backstitch has one strand and its crosses two strands.\n"
         },
-        "series/garden-year/fern/stitching.md:3:31: advice: here stands 'two strands' for backstitch, worked with 1 in this pattern; mend the number here, or 'strands' in the key or in series.yaml",
+        "series/garden-year/fern/stitching.md:3:31: advice: here stands 'two strands' for backstitch, worked with 1 in this pattern; mend the number here, or 'backstitch_strands' in series.yaml",
     ),
     Case(
         "knots in as many strands as nothing of theirs",
         {f"{FERN}/stitching.md": "Every knot has two strands.\nThe knots have two strands.\n"},
-        "series/garden-year/fern/stitching.md:2:16: advice: here stands 'two strands' for knots, worked with 1 in this pattern; mend the number here, or 'strands' in the key or in series.yaml",
+        "series/garden-year/fern/stitching.md:2:16: advice: here stands 'two strands' for knots, worked with 1 in this pattern; mend the number here, or 'knot_strands' in series.yaml",
     ),
     Case(
         "notes that count strands with which nothing is worked",

@@ -131,6 +131,44 @@ CASES = (
     ),
     *(
         Case(
+            f"a part of 20 × 26 mm that is {thick} thick",
+            {
+                FINISH: TINY[FINISH].replace(
+                    "paints:\n",
+                    f'  - {{name: egg, outline: "0,0 20,0 20,26 0,26", at: "50,-24", thickness: {thick}, paint: sage, coats: 2}}\npaints:\n',
+                )
+            }
+            | {STEPS: "1. Saw the back and the egg, and peg the egg on the back.\n"},
+            *[
+                f"{FINISH}:17:74: advice: the part is 30 mm thick, and only 20 × 26 mm; look once more: should it be 3 mm?"
+            ]
+            * told,
+        )
+        for thick, told in (("3 cm", 1), ("3 mm", 0))
+    ),
+    Case(
+        "a paint that dries for days",
+        {FINISH: ("dries_in: 1 h", "dries_in: 90 h")},
+        f"{FINISH}:22:15: advice: 90 h is long for a paint until its next coat; look once more at the tin: should it be 90 min?",
+    ),
+    *(
+        Case(
+            f"a correction of row {row}",
+            {
+                PATTERN: (
+                    "note: First issue.}",
+                    f"note: First issue.}}\n  - {{date: 2026-11-26, note: In row {row} a mark was wrong.}}",
+                )
+            },
+            *[
+                f"{PATTERN}:28:30: advice: here stands 'row 63', and the chart has 2 rows; mend the number, or say what is meant"
+            ]
+            * told,
+        )
+        for row, told in ((63, 1), (2, 0))
+    ),
+    *(
+        Case(
             f"notes that count the strands of backstitch: {notes}",
             {
                 PATTERN: re.sub(r", spool(: (\[.*?\]|\"..\"))?", "", TINY[PATTERN]).replace(
@@ -142,7 +180,7 @@ CASES = (
                 NOTES: f"{notes}\n",
             },
             *[
-                f"{NOTES}:1:{column}: advice: here stands '1 strand' for backstitch, worked with 2 in this pattern; mend the number here, or 'strands' in the key or in series.yaml"
+                f"{NOTES}:1:{column}: advice: here stands '1 strand' for backstitch, worked with 2 in this pattern; mend the number here, or 'backstitch_strands' in series.yaml"
             ]
             * bool(column),
         )

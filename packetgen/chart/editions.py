@@ -22,6 +22,7 @@ class Edition:
     key_columns: int
     page_mm: tuple[float, float] = (210.0, 279.4)
     margins_mm: tuple[float, float, float] = (12.0, 12.0, 17.0)  # above, beside, below
+    number_mm: float = 2.6  # height of the type of numbers and notes round the grid
     on_paper: bool = True  # Letter and A4, or a page of its own size
 
 
@@ -32,7 +33,7 @@ EDITIONS: Mapping[str, Edition] = {
     for edition in (
         COLOUR,
         Edition("black-and-white", "in black and white", Manner.BLACK_AND_WHITE, 3.0, 6.5, 3.0, 4),
-        Edition("large-print", "in large print", Manner.TINTED, 4.5, 6.5, 4.6, 3),
+        Edition("large-print", "in large print", Manner.TINTED, 4.5, 6.5, 4.6, 3, number_mm=3.6),
         Edition(
             "tablet",
             "for a tablet",

@@ -86,6 +86,11 @@ FIGURES: dict[str, Fault] = {
         "write what its label says of one; should it be {better}?",
         Level.ADVICE,
     ),
+    "dries-slow": Fault(
+        "{hours} h is long for a paint until its next coat",
+        "look once more at the tin: should it be {hours} min?",
+        Level.ADVICE,
+    ),
     "dries-fast": Fault(
         "{minutes} min is short for a paint until its next coat",
         "look once more at the tin: should it be {minutes} h?",
@@ -390,6 +395,11 @@ FIGURES: dict[str, Fault] = {
     "wadding-small": Fault(
         "wadding {inset} smaller than its card on every side leaves a step below the stitching",
         "look once more: 1 or 2 mm are usual; should it be {better}?",
+        Level.ADVICE,
+    ),
+    "part-thicker": Fault(
+        "the part is {thick} thick, and only {size}",
+        "look once more: should it be {better}?",
         Level.ADVICE,
     ),
     "part-thick": Fault(

@@ -293,7 +293,7 @@ PATTERNS: dict[str, Fault] = {
     ),
     "strands-of-kind-other": Fault(
         "here stands {said} for {what}, worked with {own} in this pattern",
-        "mend the number here, or 'strands' in the key or in series.yaml",
+        "mend the number here, or '{field}' in series.yaml",
         Level.ADVICE,
     ),
     "sets-one-card": Fault(

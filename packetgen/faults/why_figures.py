@@ -74,6 +74,10 @@ WHY_FIGURES: dict[str, Why] = {
         "much of it a picture may fall.",
         "Correct 'holds', or the diameter; or lay the advice aside in series.yaml.",
     ),
+    "dries-slow": Why(
+        "A coat is said to dry for more than two days, and the packet adds that up for every coat: mostly minutes are meant.",
+        "Write the time from the tin with its unit; or lay the advice aside where it is right.",
+    ),
     "dries-fast": Why(
         "The packet tells how long the painting takes from how long each coat dries, and hardly a paint takes another coat within five "
         "minutes: mostly hours are meant.",
@@ -382,6 +386,10 @@ WHY_FIGURES: dict[str, Why] = {
         "counted for both. Mostly the place of a copied part was not changed.",
         "Give one of them its own 'at'. Where the two are glued to make a thicker board, write one part of that "
         "thickness, or lay the advice aside in series.yaml.",
+    ),
+    "part-thicker": Why(
+        "A part is thicker than it is wide and high: mostly its thickness is in another unit.",
+        "Correct the thickness, or the outline; or lay the advice aside where it is a peg or a block.",
     ),
     "part-thick": Why(
         "Boards for craft work are sold to 30 mm or so (from memory); mostly a measure was written in centimetres "

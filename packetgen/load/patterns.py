@@ -36,6 +36,7 @@ from packetgen.load.symbols_file import read_symbols, with_kept
 from packetgen.load.told_design import complain_of_told_design
 from packetgen.load.told_in_texts import complain_of_texts
 from packetgen.load.told_names import complain_of_told_names
+from packetgen.load.told_places import complain_of_told_places
 from packetgen.load.twice import complain_of_lines_twice, complain_of_pattern_twice
 from packetgen.load.values import Filled
 from packetgen.load.words import said, shown
@@ -139,6 +140,11 @@ def load_pattern(
     called: Mapping[str, str] = {}
     if told_key is not None and told_key.sound and sets:
         called = former_names(told_key.lines, remarks, [one for one in sets.values() if one])
+    for given in [*filled.each("revisions")][-1:] if chart is not None and chart.even else ():
+        if given.value is not None and given.value["note"]:
+            size = len(sure(chart).rows[0]), len(sure(chart).rows)
+            place = given.value.place_of("note")
+            complain_of_told_places(given.value["note"], place, size, problems)
     complain_of_texts(texts, path, told_key, sets or {}, chart, on_chart, called, problems)
     if problems.hindering:  # nothing is put together that would be thrown away
         return None

@@ -24,6 +24,7 @@ _THICK_MAGNET_MM = 5  # thinner ones are not told, however small: our own choice
 _LONG_OVERLAP_MM = 60  # of the two ends of a trim: our own choice
 # Until another coat, and of one tin, for so small a piece: our own choice.
 _SHORT_DRYING_H, _LARGE_TIN_ML = 5 / 60, 2500
+_LONG_DRYING_H = 48  # our own choice
 _SHORT_CURING_H = 1  # common practice, no source
 _WOOD = re.compile(r"\b(?:wood|wooden|timber)\b", re.IGNORECASE)
 _METAL = re.compile(r"\b(?:magnets?|washers?|metal|steel)\b", re.IGNORECASE)
@@ -95,13 +96,15 @@ def _look_at_mounting(filled: Filled, problems: Problems) -> None:
 
 
 def _look_at_paints(filled: Filled, problems: Problems) -> None:
-    """Advice on a paint that dries in no time, and on a tin as large as for a house: other units, mostly."""
+    """Advice on a paint that dries in no time or for days, and on a tin as large as for a house: other units, mostly."""
     for given in filled.each("paints"):
         ways = () if given.value is None else (given.value, given.value["or_with"])
         for way in ways:
             if way is None:
                 continue
             dries_h, tin_ml = way["dries_in"], way["tin"]
+            if dries_h is not None and dries_h > _LONG_DRYING_H:
+                problems.add(way.place_of("dries_in"), "dries-slow", hours=plain(dries_h))
             if dries_h is not None and 0 < dries_h < _SHORT_DRYING_H:
                 minutes = plain(round(60 * dries_h, 1))
                 problems.add(way.place_of("dries_in"), "dries-fast", minutes=minutes)
@@ -233,6 +236,11 @@ def _look_at_thickness(filled: Filled, problems: Problems) -> None:
         outline = given.value["outline"] if given.value is not None else None
         if outline is None:
             continue  # it may lie flat
+        if thick_mm is not None and not slim(outline) and thick_mm > max(extent_of(outline)):
+            facts = {"thick": mm_said(thick_mm), "size": size_said(extent_of(outline))}
+            facts["better"] = mm_said(thick_mm / 10)
+            problems.add(given.value.place_of("thickness"), "part-thicker", **facts)
+            return
         if thick_mm is not None and _is_upright(outline):
             thick_mm = min(thick_mm, *extent_of(outline))  # a shelf's outline shows its edge
         if thick_mm is not None and thick_mm >= _THICK_MM:

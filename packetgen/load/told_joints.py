@@ -49,6 +49,14 @@ _AT_EDGE_OF = re.compile(
     rf"\b(?P<edge>{'|'.join(_EDGES)})\s+edge\s+of\b|\b(?:across|along|at|to|onto)\s+the\s+(?P<end>top|bottom)\s+of\b",
     re.IGNORECASE,
 )
+_MIDDLE_OF = re.compile(
+    r"\b(?:to|on|onto|in|at)\s+the\s+(?:middle|centre|center)\s+of\s+(?:the\s+)?(?!.*\b(?:edge|side|end)s?\b)",
+    re.IGNORECASE,
+)
+_IN_MIDDLE = re.compile(
+    r",?\s+(?:right\s+)?in\s+(?:the|its)\s+(?:middle|centre|center)\b(?!\s+of)", re.IGNORECASE
+)
+_BESIDE_MM = 3  # of a middle is in it still: our own choice
 _STANDS = {
     (1, False): "below",
     (1, True): "above",
@@ -148,6 +156,7 @@ def _joints(parts: Sequence[Part], steps: str) -> Iterator[_Joint]:
             rest = found.start("onto") + other.end()
             corner = _CORNER.search(sentence, rest)
             edges = [f"the {edge} edge of" for edge in corner.groups()] if corner else []
+            edges += ["in the middle of it"] * bool(_IN_MIDDLE.match(sentence, rest))
             for part in names.finditer(found["what"]):
                 at = start + found.start("what") + part.start()
                 joined = _pairs(numbers[part[0].casefold()], others)
@@ -169,7 +178,7 @@ def _at_other_edge(part: Part, other: Part, onto: str) -> dict[str, str]:
     """What is told of 'the upper edge of' what it stands below the middle of; empty where that is so."""
     found = _AT_EDGE_OF.search(onto)
     if not found:
-        return {}
+        return _beside_middle(part, other, onto)
     edge_said = (found["edge"] or found["end"]).casefold()
     direction, further = _EDGES[edge_said]
     told = f"at the {edge_said} edge of" if found["edge"] else f"at the {edge_said} of"
@@ -186,6 +195,18 @@ def _at_other_edge(part: Part, other: Part, onto: str) -> dict[str, str]:
         return {}
     stands = f"{_STANDS[direction, further]} the middle of"
     return {"said": told, "stands": stands}
+
+
+def _beside_middle(part: Part, other: Part, onto: str) -> dict[str, str]:
+    """What is told of 'the middle of' a broader part, from left to right; empty where it stands there."""
+    left, _, right, _ = placed_part(part).bounds
+    first, _, last, _ = placed_part(other).bounds
+    by_mm = (left + right) / 2 - (first + last) / 2
+    least_mm = max(_BESIDE_MM, _AT_EDGE / 2 * (last - first))
+    if not _MIDDLE_OF.search(onto) or right - left >= last - first or abs(by_mm) <= least_mm:
+        return {}
+    side = "to the right of" if by_mm > 0 else "to the left of"
+    return {"said": "in the middle of", "stands": f"{gap_said(abs(by_mm))} {side}"}
 
 
 def _over_edge(part: Part, other: Part, onto: str) -> float:

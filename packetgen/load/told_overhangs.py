@@ -44,13 +44,14 @@ _ACROSS = (
 )
 # 'flush with its sides', 'level with the lower edge' → numbers of edges: left, upper, right, lower.
 _FLUSH = re.compile(
+    r"\b(?:flush|level|even)\s+with\s+the\s+(?P<end>foot|bottom|top|head)\s+of\b|"
     r"\b(?:flush\s+with|(?:level|even)\s+with(?=[^.,;:()]*\s(?:edges?|ends?)\s+of\b))\s+[^\d.,;:()]{0,30}?"
     r"\b(?P<edges>sides|(?:upper|top|lower|bottom)\s+(?:edges?|ends?))\b",
     re.I,
 )
 # 'upper and lower ends level' → numbers of edges too.
 _LEVEL = re.compile(
-    r"\b(?P<edges>upper\s+and\s+lower|lower\s+and\s+upper|upper|lower|top|bottom)\s+(?:edges?|ends?)\s+(?:(?:are|being)\s+)?(?:level|flush|even)\b(?!\s+with)",
+    r"\b(?P<end>)(?P<edges>upper\s+and\s+lower|lower\s+and\s+upper|upper|lower|top|bottom)\s+(?:edges?|ends?)\s+(?:(?:are|being)\s+)?(?:level|flush|even)\b(?!\s+with)",
     re.I,
 )
 _BOTH = re.compile(
@@ -111,7 +112,8 @@ def _how(
         return ""
     if found.re not in (_FLUSH, _LEVEL):
         return _otherwise(named, found, sentence)
-    flush = _flush(parts, _with(in_turn, found.start()), found["edges"].casefold())
+    edges = found["edges"] or found["end"]
+    flush = _flush(parts, _with(in_turn, found.start()), edges.casefold())
     return "" if flush else "such edges of the parts that it names are not on one line"
 
 
@@ -146,7 +148,7 @@ def _with(in_turn: Sequence[tuple[int, tuple[int, ...]]], start: int) -> tuple[s
 
 def _flush(parts: Sequence[Part], of: tuple[set[int], set[int]], edges: str) -> bool:
     """Whether the left and the right edges of two parts, or their upper or lower ones, are on one line."""
-    upper, lower = re.search("upper|top", edges), re.search("lower|bottom", edges)
+    upper, lower = re.search("upper|top|head", edges), re.search("lower|bottom|foot", edges)
     wanted = (
         {0, 2}
         if edges == "sides"

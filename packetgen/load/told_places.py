@@ -2,7 +2,7 @@
 
 import re
 
-from packetgen.diagnostics import Problems, place_in
+from packetgen.diagnostics import Place, Problems, place_in
 from packetgen.load.words import said
 
 _MORE = r"(?:(?:\s*[-–,]\s*|,?\s+(?:and|or|to)\s+)\d{1,4})*"
@@ -13,13 +13,15 @@ _NAMED = re.compile(
 
 
 def complain_of_told_places(
-    notes: str, path: str, size: tuple[int, int], problems: Problems
+    notes: str, path: str | Place, size: tuple[int, int], problems: Problems
 ) -> None:
-    """Advice where notes send a stitcher to a column or a row beyond the chart, of `size` columns and rows."""
+    """Advice where notes, in the file `path` or in a value at one place, send a stitcher to a column or a row beyond the
+    chart, of `size` columns and rows."""
     for named in _NAMED.finditer(notes):
         across = named["what"].casefold() == "column"
         most = size[0] if across else size[1]
         if max(map(int, re.findall(r"\d+", named[0]))) > most:
             what = "columns" if across else "rows"
             facts = {"said": said(named[0]), "most": most, "what": what}
-            problems.add(place_in(notes, named.start(), path), "stitch-beyond", **facts)
+            place = path if isinstance(path, Place) else place_in(notes, named.start(), path)
+            problems.add(place, "stitch-beyond", **facts)

@@ -78,6 +78,7 @@ def _complain_of_kind(
         facts = {
             "said": said(found[0][0]),
             "what": what,
+            "field": "backstitch_strands" if kind == "backstitch" else "knot_strands",
             "own": " and ".join(map(str, sorted(own))),
         }
         place = place_in(notes, start + found[0].start(), path)

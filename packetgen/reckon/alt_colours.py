@@ -28,11 +28,11 @@ class _Family:
 # Wide on purpose: our own choice.
 _FAMILIES = {
     "red": _Family(345, 410, 18),
-    "pink": _Family(315, 425, 6, 45),
+    "pink": _Family(315, 405, 8, 50),
     "orange": _Family(25, 90, 22),
     "yellow": _Family(55, 118, 18),
     "green": _Family(92, 205, 6),
-    "blue": _Family(185, 315, 5),
+    "blue": _Family(185, 315, 7),
     "purple": _Family(275, 385, 6),
     "violet": _Family(275, 385, 6),
 }

@@ -116,7 +116,7 @@ _PATTERN: Mapping[str, tuple[str, ...]] = {
     "given_away": ("given-and-sold",),
     "photo_alt": ("alt-colour-none",),
     "release": ("release-early", "release-far"),
-    "revisions[].note": ("revision-first",),
+    "revisions[].note": ("revision-first", "stitch-beyond"),
     "revisions[].date": ("revisions-order", "revision-twice", "revision-far", "issue-day-near", "release-early", "revision-missing"),
     "chart": ("chart-kind", "file-missing", "outside-folder"),
 }  # fmt: skip
@@ -211,7 +211,7 @@ BY_FIELD: Mapping[str, Mapping[str, tuple[str, ...]]] = {
             "none-fits",
             "panel-in-cm",
         ),
-        "parts[].thickness": ("part-thick",),
+        "parts[].thickness": ("part-thick", "part-thicker"),
         "parts[].outline": (
             "panel-beyond-wood",
             "part-off-middle",
@@ -230,7 +230,7 @@ BY_FIELD: Mapping[str, Mapping[str, tuple[str, ...]]] = {
         "magnets.diameter": ("magnets-none-room",),
         "magnets.thickness": ("magnet-thick",),
         "magnets.holds": ("magnet-strong",),
-        "paints[].dries_in": ("dries-fast",),
+        "paints[].dries_in": ("dries-fast", "dries-slow"),
         "paints[].tin": ("tin-large",),
         "magnets.inset": ("magnet-over-edge", "inset-far", "magnets-none-room"),
     },

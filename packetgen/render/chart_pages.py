@@ -13,7 +13,6 @@ from packetgen.model import Pattern
 from packetgen.render.chart_layout import MAP_MM, NOTE_MM, NUMBERS_WIDE_MM, layout_of
 from packetgen.render.page_key import KeyEntry, PageLine
 
-NUMBER_MM = 2.6  # height of the type of numbers and notes
 SCALE_MM = 50.0
 
 
@@ -85,8 +84,8 @@ def chart_pages(
                 cell_mm=cell,
                 grid_left_mm=left,
                 grid_top_mm=top,
-                labels=tuple(_numbers(tile, cell, left, top))
-                + tuple(_neighbours(tile, cell, left, top)),
+                labels=tuple(_numbers(tile, cell, left, top, edition.number_mm))
+                + tuple(_neighbours(tile, cell, left, top, edition.number_mm)),
                 page_map=page_map,
                 scale_at_mm=(scale_left, foot + layout.scale_mm),
                 key=entries,
@@ -112,20 +111,20 @@ def _counted(span: Span) -> Iterator[int]:
         yield span.last
 
 
-def _numbers(tile: Tile, cell: float, left: float, top: float) -> Iterator[Label]:
+def _numbers(tile: Tile, cell: float, left: float, top: float, high: float) -> Iterator[Label]:
     right, bottom = left + cell * tile.columns.shown, top + cell * tile.rows.shown
     clear = cell * ARROW_ROOM + 0.8
     for column in _counted(tile.columns):
         x = left + (column - tile.columns.shown_first + 0.5) * cell
         yield Label(str(column), x, top - clear, 0.5)
-        yield Label(str(column), x, bottom + clear + NUMBER_MM * 0.75, 0.5)
+        yield Label(str(column), x, bottom + clear + high * 0.75, 0.5)
     for row in _counted(tile.rows):
-        y = top + (row - tile.rows.shown_first + 0.5) * cell + NUMBER_MM * 0.35
+        y = top + (row - tile.rows.shown_first + 0.5) * cell + high * 0.35
         yield Label(str(row), left - clear, y, 1.0)
         yield Label(str(row), right + clear, y, 0.0)
 
 
-def _neighbours(tile: Tile, cell: float, left: float, top: float) -> Iterator[Label]:
+def _neighbours(tile: Tile, cell: float, left: float, top: float, high: float) -> Iterator[Label]:
     """'continues on page n' along each edge beyond which the chart goes on."""
     right, bottom = left + cell * tile.columns.shown, top + cell * tile.rows.shown
     middle_x, middle_y = (left + right) / 2, (top + bottom) / 2
@@ -135,7 +134,7 @@ def _neighbours(tile: Tile, cell: float, left: float, top: float) -> Iterator[La
     if tile.above:
         yield Label(said, middle_x, top - beyond - 1.0, 0.5, 0, tile.above)
     if tile.below:
-        yield Label(said, middle_x, bottom + beyond + NUMBER_MM + 0.4, 0.5, 0, tile.below)
+        yield Label(said, middle_x, bottom + beyond + high + 0.4, 0.5, 0, tile.below)
     if tile.left:
         yield Label(said, left - beside - 0.6, middle_y, 0.5, 90, tile.left)
     if tile.right:

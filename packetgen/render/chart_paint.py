@@ -25,7 +25,7 @@ from packetgen.chart.sheet import (
     with_edge,
 )
 from packetgen.reckon.colour import channels
-from packetgen.render.chart_pages import NUMBER_MM, SCALE_MM, ChartPage, Label
+from packetgen.render.chart_pages import SCALE_MM, ChartPage, Label
 from packetgen.render.page_key import LINE_EM, SYMBOL_EM, KeyEntry, dot_em, text_em
 from packetgen.render.text_face import TEXT_FACE, Face, face
 
@@ -54,7 +54,7 @@ def painted(page: ChartPage, numbers: Mapping[int, int]) -> bytes:
     parts += (line for stroke in grid.strokes for line in _stroke(stroke))
     parts += (line for dot in grid.dots for line in _dot(dot))
     parts += ["Q", "Q"]
-    parts += _labels(page.labels, numbers)
+    parts += _labels(page.labels, numbers, page.edition.number_mm)
     parts += _foot(page)
     parts += (line for entry in page.key for line in _entry(entry, page))
     return "\n".join(parts).encode("ascii")
@@ -195,10 +195,10 @@ def _text(
     yield "ET"
 
 
-def _labels(labels: Iterable[Label], numbers: Mapping[int, int]) -> Iterator[str]:
+def _labels(labels: Iterable[Label], numbers: Mapping[int, int], high_mm: float) -> Iterator[str]:
     for label in labels:
         text = label.text + (str(numbers[label.to_chart]) if label.to_chart else "")
-        yield from _text(text, label.x_mm, label.y_mm, NUMBER_MM, label.share, label.turn)
+        yield from _text(text, label.x_mm, label.y_mm, high_mm, label.share, label.turn)
 
 
 # --- below the grid ---------------------------------------------------------------------------------
@@ -213,7 +213,7 @@ def _foot(page: ChartPage) -> Iterator[str]:
     x, y = page.scale_at_mm
     yield f"0.35 w {x:.3f} {y - 2:.3f} m {x:.3f} {y:.3f} l {x + SCALE_MM:.3f} {y:.3f} l"
     yield f"{x + SCALE_MM:.3f} {y - 2:.3f} l S"
-    yield from _text("50 mm when printed at full size", x + SCALE_MM + 2, y, NUMBER_MM)
+    yield from _text("50 mm when printed at full size", x + SCALE_MM + 2, y, page.edition.number_mm)
 
 
 def _entry(entry: KeyEntry, page: ChartPage) -> Iterator[str]:

@@ -15,7 +15,7 @@ from packetgen.chart.drawing import (
     TEN_WIDTH,
 )
 from packetgen.reckon.figures import Figures
-from packetgen.render.chart_pages import NUMBER_MM, SCALE_MM, ChartPage
+from packetgen.render.chart_pages import SCALE_MM, ChartPage
 from tests.chart_only import EDITION, pages_of
 
 _HEADING_MM = 11.5  # from the upper margin to our chart's box
@@ -27,7 +27,7 @@ def plain(of: Figures) -> Plain:
     return {
         "title": of.pattern.title,
         "page_mm": EDITION.page_mm,
-        "number_mm": NUMBER_MM,
+        "number_mm": EDITION.number_mm,
         "scale_mm": SCALE_MM,
         "key_mm": EDITION.key_text_mm,
         "grid": [GRID_COLOUR, GRID_WIDTH],
