@@ -302,6 +302,15 @@ CASES = (
             "joins 'back' to the edge of 'foot', and in finish.yaml it lies 4 mm over it; mend an 'outline' or 'at' there, or the step",
         ),
         foot=("0,0 140,0 140,10 0,10", "0,126"),
+        sentence="Peg the back on the top of the foot.",
+    ),
+    _case(
+        "a back that stands upright, and lies over the foot",
+        _of_step(
+            12,
+            "joins 'back' to the edge of 'foot', and in finish.yaml it lies 4 mm over it; mend an 'outline' or 'at' there, or the step",
+        ),
+        foot=("0,0 140,0 140,10 0,10", "0,126"),
         sentence="Peg the back upright on the foot.",
     ),
     *(

@@ -843,7 +843,20 @@ CASES = (
             CHART: "# A fern\n# r  E2 brick\n# k  K4 peat\nrrbb\nrk..\n",
             "series/garden-year/fern/stitching.md": "Begin with the brick.\n",
         },
-        "series/garden-year/fern/chart.txt:2:6: advice: the list says 'E2 brick' of the mark 'r', and the key has 'K4 peat'; if the key is right, write # r  K4 peat and # k  E2 brick, and mend stitching.md, which names it; else mend the key",
+        "series/garden-year/fern/chart.txt:2:6: advice: the list says 'E2 brick' of the mark 'r', and the key has 'K4 peat'; if the key is right, write # r  K4 peat and # k  E2 brick, and mend stitching.md, where it is named; else mend the key",
+    ),
+    Case(
+        "a colour exchanged in the key, and its name left in the words for the page and the picture",
+        {
+            PATTERN: TINY[PATTERN]
+            .replace("k: {moss: K4", 'k: {moss: "07"')
+            .replace(
+                "about: A fern uncurls.",
+                "about: A fern in peat.\nphoto_alt: A fern, and peat below it.",
+            ),
+            CHART: "# A fern\n# k  K4 peat\nrrbb\nrk..\n",
+        },
+        "series/garden-year/fern/chart.txt:2:6: advice: the list says 'K4 peat' of the mark 'k', and the key has '07 fern'; if the key is right, write # k  07 fern, and mend 'about' and 'photo_alt', where it is named; else mend the key",
     ),
     Case(
         "notes that name the colour that the list above the chart has, and the key no longer",

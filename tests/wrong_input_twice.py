@@ -169,6 +169,46 @@ CASES = (
     ),
     *(
         Case(
+            f"a kind of glue: {name}",
+            _bought(f"glue: [{{name: {name}, cures_in: 24 h, for: washers and magnets}}]")
+            | {STEPS: "1. Saw the back, and glue it with the two-part glue.\n"},
+        )
+        for name in ("two-part glue for metal", "two-part glue")
+    ),
+    *(
+        Case(
+            f"a notice that tells of a day of release: {text}",
+            {SERIES: ("text: The linen is back.", f"text: {text}")},
+            *[
+                f"{SERIES}:18:12: advice: here stands '16 January 2027', and the release is on 2027-01-15; mend the day here, or 'release'"
+            ]
+            * told,
+        )
+        for text, told in (
+            ("The series comes out on 16 January 2027.", 1),
+            ("The series comes out on 15 January 2027.", 0),
+            ("On 16 January 2027 we rest.", 0),
+        )
+    ),
+    *(
+        Case(
+            f"times of two paints: {sentence}",
+            {
+                FINISH: ("dries_in: 1 h", "dries_in: 3 h"),
+                STEPS: f"1. Saw the back.\n2. {sentence}\n",
+            },
+            *[
+                f"{STEPS}:2:22: advice: the step says '2 hours', and 'sage' takes 3 h by its 'dries_in' in finish.yaml; mend one of the two; what the label says counts"
+            ]
+            * told,
+        )
+        for sentence, told in (
+            ("Let each coat dry 2 hours, the sage 3 hours.", 0),
+            ("Let each coat dry 2 hours, the sage too.", 1),
+        )
+    ),
+    *(
+        Case(
             f"notes that count the strands of backstitch: {notes}",
             {
                 PATTERN: re.sub(r", spool(: (\[.*?\]|\"..\"))?", "", TINY[PATTERN]).replace(

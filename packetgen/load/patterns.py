@@ -145,7 +145,8 @@ def load_pattern(
             size = len(sure(chart).rows[0]), len(sure(chart).rows)
             place = given.value.place_of("note")
             complain_of_told_places(given.value["note"], place, size, problems)
-    complain_of_texts(texts, path, told_key, sets or {}, chart, on_chart, called, problems)
+    values = {field: filled[field] for field in ("about", "photo_alt")}
+    complain_of_texts(texts, path, told_key, sets or {}, chart, on_chart, values, called, problems)
     if problems.hindering:  # nothing is put together that would be thrown away
         return None
     in_order = all_sure(sure(sets).values())

@@ -1,7 +1,7 @@
 """Days that an author's texts tell otherwise than her series and its patterns have them: of the release, and of an occasion."""
 
 import re
-from collections.abc import Iterable
+from collections.abc import Collection, Iterable
 from datetime import date
 
 from packetgen.diagnostics import Place, Problems, place_in
@@ -43,7 +43,7 @@ def complain_of_notice_days(
     series: Series, notices: Iterable[tuple[date, str, Place]], problems: Problems
 ) -> None:
     """Advice on each notice, with its day, its words and where the day stands, whose day is a release with day and month
-    exchanged or in another year, or that tells of what comes out 'today' on a day on which nothing does."""
+    exchanged or in another year, that tells of another day of release, or that tells of what comes out 'today' on a day on which nothing does."""
     released = {series.release.date()}
     released |= {one.release.date() for one in series.patterns if one.release}
     for day, words, place in notices:
@@ -55,25 +55,30 @@ def complain_of_notice_days(
         near = min(turned - {day} or released, key=lambda one: abs(one - day))
         if day not in released and (turned or _OUT_TODAY.search(words)):
             problems.add(place, "notice-day-other", day=day, released=near)
+        if told := _told_release(words, released):
+            facts = {"said": said(told[0]), "released": series.release.date()}
+            problems.add(place, "release-told-other", **facts)
 
 
 def _look_at_release(text: str, path: str, released: date, problems: Problems) -> None:
     """Whether 'it comes out on 3 March' is so. A text may tell of the release of something else by its own words."""
+    if found := _told_release(text, {released}):
+        facts = {"said": said(found[0]), "released": released}
+        problems.add(place_in(text, found.start(), path), "release-told-other", **facts)
+
+
+def _told_release(text: str, released: Collection[date]) -> re.Match[str] | None:
+    """The first day on which something comes out by the text, and that is none of those."""
     for form in DAYS:
         for found in form.finditer(text):
-            told = (
-                month_number(found["month"]),
-                int(found["day"]),
-                int(found["year"] or released.year),
+            told = month_number(found["month"]), int(found["day"])
+            right = any(
+                told == (day.month, day.day) and int(found["year"] or day.year) == day.year
+                for day in released
             )
-            if _OUT.search(text, 0, found.start()) and told != (
-                released.month,
-                released.day,
-                released.year,
-            ):
-                facts = {"said": said(found[0]), "released": released}
-                problems.add(place_in(text, found.start(), path), "release-told-other", **facts)
-                return
+            if _OUT.search(text, 0, found.start()) and not right:
+                return found
+    return None
 
 
 def _look_at_occasion(text: str, path: str, pattern: Pattern, problems: Problems) -> None:

@@ -152,7 +152,7 @@ def _complain_of_glue(filled: Filled, steps: str, path: str, problems: Problems)
 def _complain_of_other_glue(filled: Filled, steps: str, path: str, problems: Problems) -> None:
     """Advice on 'hot glue' where none to buy is called so."""
     names = _glues(filled)
-    words = set(re.findall(r"\w+", " ".join(names).casefold()))
+    words = set(re.findall(r"[\w-]+", " ".join(names).casefold()))
     for found in _KIND_OF_GLUE.finditer(steps) if names else ():
         if found["kind"].casefold() not in words:
             facts = {"said": said(found[0]), "names": listed(tuple(map(said, names)), "or")}

@@ -28,11 +28,12 @@ def complain_of_texts(
     sets: Mapping[str, ThreadSet | None],
     chart: Chart | None,
     on_chart: Collection[str],
+    values: Mapping[str, str | None],
     called: Mapping[str, str],
     problems: Problems,
 ) -> None:
-    """Advice on each of the `texts`, by their files in the folder `path`. `called` are names that colours seem to have had
-    before, by their numbers. What a key line lacks that could not be read may
+    """Advice on each of the `texts`, by their files in the folder `path`. `values` are texts of pattern.yaml, by their
+    fields, `called` names that colours seem to have had before, by their numbers. What a key line lacks that could not be read may
     be what a text names, so with such a line less is said. `on_chart` is what of ON_THE_CHART the pattern has."""
     whole_key = key if key is not None and key.sound else None
     notes = texts.get(NOTES)
@@ -53,6 +54,8 @@ def complain_of_texts(
     if notes is not None and whole_key and chart is not None and "close_ups" not in on_chart:
         complain_of_told_counts(notes, f"{path}/{NOTES}", whole_key.lines, chart.rows, problems)
     cards = {name: one.card for name, one in sets.items() if one is not None}
+    beside = {file: text for file, text in texts.items() if text and file.endswith(".md")}
+    beside |= {f"'{field}'": text for field, text in values.items() if text}
     former, instead = dict(called), dict[str, str]()
     for file, words in texts.items():
         if words is not None and whole_key and file.endswith(".txt"):
@@ -61,7 +64,7 @@ def complain_of_texts(
     for file, words in texts.items():
         if words is not None and whole_key and file.endswith(".txt"):
             words = complain_of_list(
-                words, f"{path}/{file}", whole_key.lines, cards, notes or "", problems
+                words, f"{path}/{file}", whole_key.lines, cards, beside, problems
             )
         if words is not None:
             used = _used(whole_key) if whole_key else frozenset()

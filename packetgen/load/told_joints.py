@@ -27,6 +27,7 @@ _CORNER = re.compile(
 _TO_EDGE = re.compile(
     r"(?:to|against)\s+(?:the|its|their|both)\s+(?:\w+\s+)?(?:edges?|sides?|ends?)\s+of\b"
     r"|(?:below|above|under)\s+(?:the\s+|both\s+|its\s+)?(?!.*\b(?:edge|side|end|middle|panel|upper|lower)s?\b)"
+    r"|on(?:to)?\s+(?:the\s+)?top\s+of\b(?!.*\b(?:front|back|face)\b)"
     r"|upright\s+(?:on|onto|in)\s+(?!.*\b(?:front|back|face)\b)"
     r"|on\s+(?:to\s+)?the\s+(?:upper|lower|top|bottom)\s+(?:edge|side|end)\s+of\b",
     re.IGNORECASE,
@@ -214,7 +215,9 @@ def _over_edge(part: Part, other: Part, onto: str) -> float:
     if not _TO_EDGE.match(onto):
         return 0
     one, shared = placed_part(part), placed_part(part).intersection(placed_part(other))
-    beneath = re.match(r"below|above|under|upright", onto, re.IGNORECASE)
+    beneath = re.match(
+        r"below|above|under|upright|on(?:to)?\s+(?:the\s+)?top\s+of", onto, re.IGNORECASE
+    )
     if beneath and shared.area > one.area / 2:
         return 0  # behind or before it
     if shared.area <= 0 or one.area - shared.area <= ROUNDED_MM**2:

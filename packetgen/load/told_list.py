@@ -8,7 +8,9 @@ from packetgen.diagnostics import Place, Problems
 from packetgen.load.prose_words import any_of
 from packetgen.load.words import counted, said
 from packetgen.model import Colour, KeyLine, ThreadCard
+from packetgen.nouns import listed as listed_in
 
+_NOTES = "stitching.md"
 _LISTED = re.compile(r"# (?P<mark>\S)  (?P<words>\S[^,]*)(?P<rest>.*)")
 
 
@@ -17,12 +19,12 @@ def complain_of_list(
     path: str,
     lines: Sequence[KeyLine],
     cards: Mapping[str, ThreadCard],
-    notes: str,
+    texts: Mapping[str, str],
     problems: Problems,
 ) -> str:
     """Advice, once, where the list names a thread for a mark that the key has another thread for. The text is given back
-    without such lines, of which all is told then. Of a thread that the key has for another mark now, and the `notes`
-    name, nothing else would be told."""
+    without such lines, of which all is told then. Of a thread that the key has for another mark now, and the notes name,
+    and of one that other `texts` name, by what they are called, nothing else would be told."""
     rows = chart.split("\n")
     behind = list(_behind(rows, lines, cards))
     for number, _, _ in behind:
@@ -36,7 +38,7 @@ def complain_of_list(
             told=said(listed["words"]),
             key=said(now),
             more=_more(listed, now, others),
-            right=_right(listed, now, others) + _in_notes(listed, lines, notes),
+            right=_right(listed, now, others) + _in_texts(listed, lines, texts),
         )
     return "\n".join(rows)
 
@@ -63,13 +65,18 @@ def _behind(
             yield number, listed, now
 
 
-def _in_notes(listed: re.Match[str], lines: Sequence[KeyLine], notes: str) -> str:
+def _in_texts(listed: re.Match[str], lines: Sequence[KeyLine], texts: Mapping[str, str]) -> str:
     words = listed["words"].strip()
-    if all(words != thread for line in lines for _, thread in _threads(line)):
-        return ""
     number, _, name = words.partition(" ")
-    named = re.search(rf"(?<![\w-])(?:{any_of([number, name])})(?![\w-])", notes, re.IGNORECASE)
-    return ", and mend stitching.md, which names it" if named else ""
+    in_key = any(words == thread for line in lines for _, thread in _threads(line))
+    naming = []
+    for where, text in texts.items():
+        if where == _NOTES and not in_key:
+            continue  # told there
+        called = any_of([number, name] if where == _NOTES else [name])
+        if name and re.search(rf"(?<![\w-])(?:{called})(?![\w-])", text, re.IGNORECASE):
+            naming.append(where)
+    return f", and mend {listed_in(tuple(naming))}, where it is named" if naming else ""
 
 
 def _right(first: re.Match[str], now: str, others: Sequence[tuple[re.Match[str], str]]) -> str:

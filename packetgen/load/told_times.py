@@ -82,11 +82,16 @@ def _words_of(text: str) -> set[str]:
 
 def _too_short(sentence: str, long_h: Mapping[str, float]) -> tuple[re.Match[str], str] | None:
     """Where the time stands, and the name of what takes longer."""
-    found = _TIME.search(sentence)
+    found, *others = [*_TIME.finditer(sentence), None]
     named = [one for one in long_h if one.casefold() in sentence.casefold()] or list(long_h)
     if not found or not named:
         return None
-    number = 0.5 if found["half"] else counted_number(found["number"]) or 1
     least = min(named, key=lambda one: long_h[one])
-    told_h = number * _HOURS[found["unit"][0].casefold()]
-    return (found, least) if told_h < long_h[least] else None
+    # 'each coat 2 hours, the copper blue 3 hours': it has its own time.
+    enough = any(one is not None and _hours(one) >= long_h[least] for one in others)
+    return (found, least) if _hours(found) < long_h[least] and not enough else None
+
+
+def _hours(found: re.Match[str]) -> float:
+    number = 0.5 if found["half"] else counted_number(found["number"]) or 1
+    return number * _HOURS[found["unit"][0].casefold()]

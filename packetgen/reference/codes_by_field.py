@@ -41,7 +41,7 @@ _SERIES: Mapping[str, tuple[str, ...]] = {
     "thread_sets[].daisy_strands": _STRANDS,
     "designers[].id": ("name-twice", "designer-idle"),
     "designers[].name": ("designer-name-near",),
-    "notices[].date": ("notice-day-other",),
+    "notices[].date": ("notice-day-other", "release-told-other"),
     "notices[].text": ("title-told-near", "patterns-told-other"),
     "designers[].about": ("named-twice",),
     "reckoning.tail": ("needleful-short",),
