@@ -109,7 +109,7 @@ def complain_of_idle_threads(
                     continue
                 facts = {"number": said(words), "name": shown(other), "card": shown(card.name)}
                 facts["mend"] = (
-                    f"if the key is right, write {said(instead.get(number, ''))}"
+                    f"if the key is right, write {said(instead[number])}"
                     if number in instead
                     else "name one of the key"
                 )

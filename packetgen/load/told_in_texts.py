@@ -33,8 +33,8 @@ def complain_of_texts(
     problems: Problems,
 ) -> None:
     """Advice on each of the `texts`, by their files in the folder `path`. `values` are texts of pattern.yaml, by their
-    fields, `called` names that colours seem to have had before, by their numbers. What a key line lacks that could not be read may
-    be what a text names, so with such a line less is said. `on_chart` is what of ON_THE_CHART the pattern has."""
+    fields, `called` names that colours seem to have had before, by their numbers. What a key line lacks that could not be
+    read may be what a text names, so with such a line less is said. `on_chart` is what of ON_THE_CHART the pattern has."""
     whole_key = key if key is not None and key.sound else None
     notes = texts.get(NOTES)
     if notes is not None and chart is not None and chart.even:

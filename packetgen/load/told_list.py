@@ -82,12 +82,14 @@ def _in_texts(listed: re.Match[str], lines: Sequence[KeyLine], texts: Mapping[st
 def _right(first: re.Match[str], now: str, others: Sequence[tuple[re.Match[str], str]]) -> str:
     """The line as it should stand; and the other, where the two have changed places."""
     right = f"# {first['mark']}  {now}"
-    if _exchanged(first, now, others):
+    if _changed_places(first, now, others):
         return f"{right} and # {others[0][0]['mark']}  {others[0][1]}"
     return f"{right}{first['rest']}"
 
 
-def _exchanged(first: re.Match[str], now: str, others: Sequence[tuple[re.Match[str], str]]) -> bool:
+def _changed_places(
+    first: re.Match[str], now: str, others: Sequence[tuple[re.Match[str], str]]
+) -> bool:
     other, of_other = others[0] if others else (first, now)
     exchanged = (first["words"].strip(), now) == (of_other, other["words"].strip())
     return len(others) == 1 and exchanged
@@ -97,7 +99,7 @@ def _more(first: re.Match[str], now: str, others: Sequence[tuple[re.Match[str], 
     """What is told of the other marks of which the list and the key tell two threads."""
     if not others:
         return ""
-    if _exchanged(first, now, others):
+    if _changed_places(first, now, others):
         return ""  # both lines are offered
     return f", and another thread for {counted(len(others), 'more mark')}"
 

@@ -97,9 +97,8 @@ def _told(
             )
             # 'the slug eyes (120)' may be in another colour of the key.
             of_thing = not chart and one["thing"] and " " not in one["name"] and number in used
-            strange = (
-                of_thing or side == "straight" and not any(number in card.colours for card in cards)
-            )
+            on_no_card = side == "straight" and not any(number in card.colours for card in cards)
+            strange = of_thing or on_no_card
             if number and (chart or not counts) and not strange:
                 yield (row, one.start(side) + 1), number, one
 

@@ -148,16 +148,9 @@ def _with(in_turn: Sequence[tuple[int, tuple[int, ...]]], start: int) -> tuple[s
 
 def _flush(parts: Sequence[Part], of: tuple[set[int], set[int]], edges: str) -> bool:
     """Whether the left and the right edges of two parts, or their upper or lower ones, are on one line."""
-    upper, lower = re.search("upper|top|head", edges), re.search("lower|bottom|foot", edges)
-    wanted = (
-        {0, 2}
-        if edges == "sides"
-        else {1}
-        if upper and not lower
-        else {3}
-        if lower and not upper
-        else {1, 3}
-    )
+    wanted = {0, 2} if edges == "sides" else set[int]()
+    wanted |= {1} if re.search("upper|top|head", edges) else set()
+    wanted |= {3} if re.search("lower|bottom|foot", edges) else set()
     found = {
         edge
         for one, other in product(*of)

@@ -1,11 +1,11 @@
 """Titles of patterns, and how many patterns there are, that the texts of a series tell otherwise than it has them."""
 
 import re
-from calendar import day_name, month_name
 from collections.abc import Iterator, Sequence, Set
 
 from packetgen.diagnostics import Place, Problems, place_in
 from packetgen.load.number_words import COUNTED, counted_number
+from packetgen.load.spoken_days import MONTHS, WEEKDAYS
 from packetgen.load.words import said
 from packetgen.model import Series
 from packetgen.nouns import counted
@@ -16,7 +16,7 @@ _LITTLE = frozenset(
     "one two three four five six seven eight nine ten first second third fourth fifth sixth last next all some no".split()
 )
 # Nor of those that have a capital anyway: 'Under the October moon' is no 'Under the Log'.
-_CAPITAL_ANYWAY = {*month_name[1:], *day_name, "French"}
+_CAPITAL_ANYWAY = {*MONTHS, *WEEKDAYS, "French"}
 # A capital begins what may stand for one word of a title; one of these does not: 'The Lantern'.
 _NOT = "|".join(sorted({one.capitalize() for one in _LITTLE} | _CAPITAL_ANYWAY))
 _CAPITAL = rf"(?P<word>(?!(?:{_NOT})\b)[^\W\d_a-z][\w'’-]*)"

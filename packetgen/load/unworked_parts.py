@@ -106,9 +106,14 @@ def _named(parts: Sequence[Part], words: str) -> Iterator[int]:
 
 def _only_called(part: Part, parts: Sequence[Part], spoken_of: Set[str]) -> bool:
     """Whether its last word is spoken of, and is that of no other part."""
-    last = [re.findall(r"\w+", one.name.casefold())[-1] for one in parts if one is not part]
-    word = re.findall(r"\w+", part.name.casefold())[-1]
-    return word not in last and not spoken_of.isdisjoint({word, plural(word)})
+    word = _last_word(part)
+    alone = word not in (_last_word(one) for one in parts if one is not part)
+    return alone and not spoken_of.isdisjoint({word, plural(word)})
+
+
+def _last_word(part: Part) -> str:
+    """'moulding' of 'under-moulding'."""
+    return re.split(r"\W+", part.name.casefold())[-1]
 
 
 def _kinds(part: Part) -> tuple[str, str]:
