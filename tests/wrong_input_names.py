@@ -854,6 +854,7 @@ CASES = (
                 "about: A fern uncurls.",
                 "about: A fern in peat.\nphoto_alt: A fern, and peat below it.",
             ),
+            "series/garden-year/fern/story.md": "It grows in peat.\n",
             CHART: "# A fern\n# k  K4 peat\nrrbb\nrk..\n",
         },
         "series/garden-year/fern/chart.txt:2:6: advice: the list says 'K4 peat' of the mark 'k', and the key has '07 fern'; if the key is right, write # k  07 fern, and mend 'about' and 'photo_alt', where it is named; else mend the key",

@@ -131,20 +131,20 @@ CASES = (
     ),
     *(
         Case(
-            f"a part of 20 × 26 mm that is {thick} thick",
+            f"{name} of 20 × 26 mm that is {thick} thick",
             {
                 FINISH: TINY[FINISH].replace(
                     "paints:\n",
-                    f'  - {{name: egg, outline: "0,0 20,0 20,26 0,26", at: "50,-24", thickness: {thick}, paint: sage, coats: 2}}\npaints:\n',
+                    f'  - {{name: {name}, outline: "0,0 20,0 20,26 0,26", at: "50,-24", thickness: {thick}, paint: sage, coats: 2}}\npaints:\n',
                 )
             }
-            | {STEPS: "1. Saw the back and the egg, and peg the egg on the back.\n"},
+            | {STEPS: f"1. Saw the back and the {name}, and peg the {name} on the back.\n"},
             *[
                 f"{FINISH}:17:74: advice: the part is 30 mm thick, and only 20 × 26 mm; look once more: should it be 3 mm?"
             ]
             * told,
         )
-        for thick, told in (("3 cm", 1), ("3 mm", 0))
+        for name, thick, told in (("egg", "3 cm", 1), ("egg", "3 mm", 0), ("knob", "3 cm", 0))
     ),
     Case(
         "a paint that dries for days",

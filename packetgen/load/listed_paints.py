@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from packetgen.diagnostics import Problems, place_in
 from packetgen.load.number_words import COUNT, COUNTED, counted_number
 from packetgen.load.part_names import parts_by_name
-from packetgen.load.prose_words import any_of, sentences
+from packetgen.load.prose_words import any_of, named, sentences
 from packetgen.load.words import listed, said
 from packetgen.model import Part
 from packetgen.nouns import counted
@@ -44,9 +44,10 @@ def complain_of_listed_paints(
     of it. Of a part by its whole name, straight before 'in' or 'with' and the paint, it is told elsewhere."""
     numbers = parts_by_name(parts)
     groups = {word: of for word, of in _by_first_word(parts).items() if word not in numbers}
-    for told in _told(parts, numbers | groups, steps):
+    spoken_of = numbers | groups
+    for told in _told(parts, spoken_of, steps):
         word = told.word.casefold()
-        for number in () if told.alone else (groups | numbers)[word]:
+        for number in () if told.alone else spoken_of[word]:
             part = parts[number]
             coats = {coat.paint.name.casefold(): coat.coats for coat in part.painted}
             own = list(dict.fromkeys(coat.paint.name for coat in part.painted))
@@ -91,7 +92,7 @@ def _told(
         rf"\bwith\s+(?:{COUNT}\s+{_THIN}coats?\s+of\s+)?(?:the\s+)?(?P<paint>{any_of(paints)})(?![\w-])",
         re.IGNORECASE,
     )
-    one = re.compile(rf"(?<![\w-])(?:{any_of(numbers)})(?![\w-])", re.IGNORECASE)
+    one = named(numbers)
     for start, sentence in sentences(steps):
         if not _SPEAKS_OF_PAINT.search(sentence):
             continue

@@ -5,6 +5,7 @@ import re
 from collections import Counter
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
+from statistics import median
 
 from packetgen.diagnostics import Problems
 from packetgen.load.piece_words import extent_of, mm_said, point_said, size_said
@@ -196,7 +197,7 @@ def _beside_middle(panel: Outline, parts: Sequence[Part]) -> _Odd | None:
         return None
     for odd, own in middles.items():
         others = [middle for of, middle in middles.items() if of != odd]
-        by_mm = own - sum(others) / len(others)
+        by_mm = own - median(others)
         together = max(others) - min(others) <= _MIDDLE_MM
         if together and abs(by_mm) > _MIDDLE_MM and not isinstance(odd, str):
             return _Odd(odd, round(by_mm, 2))

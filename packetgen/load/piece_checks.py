@@ -26,6 +26,8 @@ _LONG_OVERLAP_MM = 60  # of the two ends of a trim: our own choice
 _SHORT_DRYING_H, _LARGE_TIN_ML = 5 / 60, 2500
 _LONG_DRYING_H = 48  # our own choice
 _SHORT_CURING_H = 1  # common practice, no source
+# What reaches to the back, and is seen from its small end.
+_DEEP = re.compile(r"\b(?:foot|feet|legs?|pegs?|knobs?|blocks?|brackets?|arms?)\b", re.IGNORECASE)
 _WOOD = re.compile(r"\b(?:wood|wooden|timber)\b", re.IGNORECASE)
 _METAL = re.compile(r"\b(?:magnets?|washers?|metal|steel)\b", re.IGNORECASE)
 _QUICK = re.compile(
@@ -236,7 +238,8 @@ def _look_at_thickness(filled: Filled, problems: Problems) -> None:
         outline = given.value["outline"] if given.value is not None else None
         if outline is None:
             continue  # it may lie flat
-        if thick_mm is not None and not slim(outline) and thick_mm > max(extent_of(outline)):
+        deep = slim(outline) or _DEEP.search(given.value["name"] or "")
+        if thick_mm is not None and not deep and thick_mm > max(extent_of(outline)):
             facts = {"thick": mm_said(thick_mm), "size": size_said(extent_of(outline))}
             facts["better"] = mm_said(thick_mm / 10)
             problems.add(given.value.place_of("thickness"), "part-thicker", **facts)

@@ -20,6 +20,11 @@ def any_of(names: Iterable[str]) -> str:
     return "|".join(map(re.escape, sorted(names, key=lambda name: (-len(name), name)))) or r"(?!)"
 
 
+def named(names: Iterable[str]) -> re.Pattern[str]:
+    """Finds one of the names as words of their own, in capitals or not."""
+    return re.compile(rf"(?<![\w-])(?:{any_of(names)})(?![\w-])", re.IGNORECASE)
+
+
 def sentences(text: str) -> list[tuple[int, str]]:
     """Where each begins, and its words."""
     return [(one.start(), one[0]) for one in SENTENCE.finditer(text)]

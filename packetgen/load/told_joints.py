@@ -10,7 +10,7 @@ from packetgen.load.panel_on_wood import shares_below
 from packetgen.load.part_names import parts_by_name
 from packetgen.load.piece_words import gap_said
 from packetgen.load.placed_parts import ROUNDED_MM, TOUCHES_MM, Bounds, placed_part, touching
-from packetgen.load.prose_words import SENTENCE, any_of, sentences
+from packetgen.load.prose_words import SENTENCE, any_of, named, sentences
 from packetgen.load.told_order import laps
 from packetgen.load.words import said
 from packetgen.model import Outline, Part
@@ -124,7 +124,7 @@ def complain_of_told_joints(
 
 def _joints(parts: Sequence[Part], steps: str) -> Iterator[_Joint]:
     numbers = parts_by_name(parts)
-    names = re.compile(rf"(?<![\w-])(?:{any_of(numbers)})(?![\w-])", re.IGNORECASE)
+    names = named(numbers)
     name = rf"(?:the\s+)?(?P<part>{any_of(numbers)})"
     through = re.compile(
         rf"\bthrough\s+{name}\s+(?P<onto>into\s+(?:the\s+(?:(?:{'|'.join(_EDGES)})\s+edge\s+of\s+(?:the\s+)?)?)?(?P<other>{any_of(numbers)}))(?![\w-])",

@@ -5,7 +5,7 @@ import re
 from collections.abc import Iterator, Mapping, Sequence
 
 from packetgen.diagnostics import Place, Problems
-from packetgen.load.prose_words import any_of
+from packetgen.load.prose_words import named
 from packetgen.load.words import counted, said
 from packetgen.model import Colour, KeyLine, ThreadCard
 from packetgen.nouns import listed as listed_in
@@ -73,8 +73,9 @@ def _in_texts(listed: re.Match[str], lines: Sequence[KeyLine], texts: Mapping[st
     for where, text in texts.items():
         if where == _NOTES and not in_key:
             continue  # told there
-        called = any_of([number, name] if where == _NOTES else [name])
-        if name and re.search(rf"(?<![\w-])(?:{called})(?![\w-])", text, re.IGNORECASE):
+        if where.endswith(".md") and where != _NOTES and " " not in name:
+            continue  # in a story pollen may be pollen
+        if name and named([number, name] if where == _NOTES else [name]).search(text):
             naming.append(where)
     return f", and mend {listed_in(tuple(naming))}, where it is named" if naming else ""
 

@@ -8,7 +8,7 @@ from packetgen.diagnostics import Problems, place_in
 from packetgen.load.part_names import parts_by_name
 from packetgen.load.piece_words import gap_said
 from packetgen.load.placed_parts import ROUNDED_MM, placed_part
-from packetgen.load.prose_words import any_of, sentences
+from packetgen.load.prose_words import named, sentences
 from packetgen.load.words import said
 from packetgen.model import Part
 from packetgen.units import MM_PER_UNIT
@@ -74,7 +74,7 @@ def complain_of_told_overhangs(
     """Advice on the first '6 mm' by which a step says that parts stand out, where by finish.yaml no two of those that it
     names do, or not on both sides; of how far one stands out to the front its thickness tells."""
     numbers = parts_by_name(parts)
-    names = re.compile(rf"(?<![\w-])(?:{any_of(numbers)})(?![\w-])", re.I)
+    names = named(numbers)
     for start, sentence in sentences(steps):
         in_turn = [(one.start(), numbers[one[0].casefold()]) for one in names.finditer(sentence)]
         for found in _told_in(sentence):
@@ -105,13 +105,13 @@ def _how(
 ) -> str:
     """How the parts lie that are named `in_turn`, where not as it is told; else ''."""
     told = {number for _, each in in_turn for number in each}
-    named = [parts[number] for number in sorted(told)]
-    if len(named) == 1 and found.re in _TOLD:  # beyond any other
-        named = [*named, *(part for part in parts if part is not named[0])]
-    if len(named) < 2 or any(part.pieces > 1 for part in named):
+    these = [parts[number] for number in sorted(told)]
+    if len(these) == 1 and found.re in _TOLD:  # beyond any other
+        these = [*these, *(part for part in parts if part is not these[0])]
+    if len(these) < 2 or any(part.pieces > 1 for part in these):
         return ""
     if found.re not in (_FLUSH, _LEVEL):
-        return _otherwise(named, found, sentence)
+        return _otherwise(these, found, sentence)
     edges = found["edges"] or found["end"]
     flush = _flush(parts, _with(in_turn, found.start()), edges.casefold())
     return "" if flush else "such edges of the parts that it names are not on one line"

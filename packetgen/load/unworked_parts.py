@@ -5,7 +5,7 @@ from collections.abc import Iterator, Sequence, Set
 
 from packetgen.diagnostics import Problems, place_in
 from packetgen.load.part_names import parts_by_name
-from packetgen.load.prose_words import any_of, sentences
+from packetgen.load.prose_words import named, sentences
 from packetgen.load.sure import sure
 from packetgen.load.words import said
 from packetgen.model import Part
@@ -42,8 +42,7 @@ def complain_of_part_twice(
 ) -> bool:
     """Advice on 'the board and the board', and on 'saw the board, the roof and the board' of a piece that has another
     part; whether it was told is returned."""
-    name = any_of(part.name for part in parts)
-    names = re.compile(rf"(?<![\w-])(?:{name})(?![\w-])", re.IGNORECASE)
+    names = named(part.name for part in parts)
     for start, sentence in sentences(steps):
         sawn = _SAWN.search(sentence)
         end = _SMOOTHED.search(sentence)
@@ -100,7 +99,7 @@ def _worked(verb: re.Pattern[str], ends: re.Pattern[str], steps: str) -> Iterato
 
 def _named(parts: Sequence[Part], words: str) -> Iterator[int]:
     numbers = parts_by_name(parts)
-    for name in re.findall(rf"(?<![\w-])(?:{any_of(numbers)})(?![\w-])", words, re.IGNORECASE):
+    for name in named(numbers).findall(words):
         yield from numbers[name.casefold()]
 
 
