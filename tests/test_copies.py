@@ -45,6 +45,10 @@ ONE = sprig("mmt.", "m.ts", name="one", **beside("s"))
         sprig("mmt.", "m.ts", **beside("s")),
         sprig("aab.", "a.bc", marks="abc", **beside("c")),
         sprig("tts.", "t.sm", marks="tsm", **beside("m")),  # her own marks changed about
+        sprig(
+            "mmt.", "m.ts", **beside("t")
+        ),  # lines and knots of her own over the chart of another
+        sprig("mmt.", "m.ts"),
     ],
 )
 def test_the_same_stitches_in_the_same_threads_are_one_design_by_whatever_marks(other):
@@ -56,13 +60,17 @@ def test_the_same_stitches_in_the_same_threads_are_one_design_by_whatever_marks(
     [
         sprig("mmt.", "m.tt", **beside("s")),
         sprig("ttm.", "t.ms", **beside("s")),  # the same picture in other colours
-        sprig("mmt.", "m.ts", **beside("t")),
-        sprig("mmt.", "m.ts"),
         sprig("mmt", "m.t", **beside("s")),
     ],
 )
-def test_another_stitch_thread_line_or_knot_makes_another_design(other):
+def test_another_stitch_or_thread_makes_another_design(other):
     assert told(ONE, other) == []
+
+
+def test_designs_without_whole_stitches_are_told_apart_by_their_lines_and_knots():
+    one = sprig("....", name="one", **beside("s"))
+    assert told(one, sprig("....", **beside("s"))) == ["two"]
+    assert told(one, sprig("....", **beside("t"))) == told(one, sprig("....")) == []
 
 
 def test_bring_tells_of_a_drawing_that_another_pattern_has_already(tmp_path, monkeypatch):
@@ -72,7 +80,7 @@ def test_bring_tells_of_a_drawing_that_another_pattern_has_already(tmp_path, mon
     assert drawn.exit_code == 0, drawn.output
     words = ["bring", "fern.png", "--pattern", "ivy", "--replace"]
     said = CliRunner().invoke(main, words).output
-    assert "chart and key are the very same as those of" in said and "[chart-copied]" in said
+    assert "all whole stitches are the very same as those of" in said and "[chart-copied]" in said
     (tmp_path / "other.png").write_bytes(picture([["#a04030", "#6b503a"]]))
     said = (
         CliRunner()

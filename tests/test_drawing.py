@@ -58,6 +58,30 @@ def test_there_is_a_line_round_every_stitch_and_a_heavier_one_each_ten():
     assert len(page.rows(True)) + len(page.rows(False)) == 13
 
 
+@pytest.mark.parametrize(
+    ("path", "frame"),
+    [
+        (((2, 1), (7, 1)), (0, -0.4, 9, 5)),
+        (((1, 2), (1, 4)), (-0.4, 0, 9, 5)),
+        (((10, 2), (10, 3), (8, 3)), (0, 0, 9.4, 5)),
+        (((1, 6), (10, 6)), (0, 0, 9, 5.4)),
+        (((2, 2), (7, 2)), (0, 0, 9, 5)),
+        (((3, 1), (4, 2)), (0, 0, 9, 5)),  # only begins there
+    ],
+)
+def test_the_frame_stands_clear_of_backstitch_on_the_edge_of_the_design(path, frame):
+    page = shown(pattern(*["m" * 9] * 5, lines=(Line("s", path, False, HERE),)))
+    assert page.frame == pytest.approx(frame)
+
+
+def test_lines_are_drawn_whole_over_the_edges_of_the_design_and_end_where_the_next_page_begins():
+    of = pattern("m" * 80, lines=(Line("s", ((40, 1), (40, 2)), False, HERE),))
+    first, second = (shown(of, tile) for tile in tiles(80, 1, 60, 75))
+    assert first.room == pytest.approx((-0.8, -0.8, first.right, 1.8))
+    assert second.room == pytest.approx((second.left, -0.8, 80.8, 1.8))
+    assert first.frame[2] == first.right and second.frame[0] == second.left
+
+
 def test_arrows_point_at_the_middle():
     """Four arrows on a chart of one page; their tips are at the middle column and row."""
     tips = {outline[0] for outline in shown(pattern(*["m" * 9] * 5)).arrows}

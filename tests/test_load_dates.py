@@ -177,6 +177,41 @@ def test_of_a_day_of_one_year_the_same_of_every_year_is_offered(said, hint):
 @pytest.mark.parametrize(
     ("said", "meant"),
     [
+        ("35 days befor Easter", "35 days before Easter"),
+        ("35 dys before Eastr", "35 days before Easter"),
+        ("2 weeks befor Easter", "14 days before Easter"),
+        ("3 days after June solstise", "3 days after June solstice"),
+        ("Mach 14", "14 March"),
+        ("sprng", "spring"),
+    ],
+)
+def test_of_a_day_of_every_year_that_is_spelt_wrong_the_whole_is_offered(said, meant):
+    """Never the feast alone, which would move the day by weeks."""
+    told = []
+    assert read_rule(said, lambda code, offset=0, **facts: told.append((code, facts))) is None
+    assert [(code, facts["hint"]) for code, facts in told] == [
+        ("rule-form", f"did you mean '{meant}'?")
+    ]
+
+
+@pytest.mark.parametrize(
+    ("said", "hint"),
+    [
+        ("2026-18-12", "months go from 01 to 12; did you mean 2026-12-18?"),
+        ("2026-13-31", "months go from 01 to 12"),
+        ("2026-31-02", "months go from 01 to 12"),  # there is no 31 February either
+        ("2026-18-00", "months go from 01 to 12"),
+    ],
+)
+def test_of_a_day_before_its_month_the_two_are_exchanged(said, hint):
+    told = []
+    assert read_day(said, lambda code, offset=0, **facts: told.append((code, facts))) is None
+    assert [(code, facts["hint"]) for code, facts in told] == [("no-such-day", hint)]
+
+
+@pytest.mark.parametrize(
+    ("said", "meant"),
+    [
         ("January 6", "6 January"),
         ("6th of January", "6 January"),
         ("2027-01-06", "6 January"),

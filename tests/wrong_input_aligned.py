@@ -580,6 +580,44 @@ CASES = (
         ),
         sentence="The lid stands 3 mm beyond the back.",
     ),
+    *(
+        _case(f"ends that lie as the step says: {sentence}", sentence=sentence)
+        for sentence in (
+            "Peg the foot to the back, its ends in line with those of the lid.",
+            "Peg the lid on the back, 10 mm over at both ends.",
+            "Peg the lid over the back, each 10 mm from its ends.",
+        )
+    ),
+    *(
+        _case(
+            f"ends that do not lie as the step says: {sentence}",
+            _of_step(
+                column,
+                f"says '{told}', and by finish.yaml {how}; mend the step, or an 'outline' or 'at' there",
+            ),
+            sentence=sentence,
+        )
+        for sentence, column, told, how in (
+            (
+                "Smooth the foot, its ends in line with those of the back.",
+                25,
+                "ends in line with those of",
+                "such edges of the parts that it names are not on one line",
+            ),
+            (
+                "Peg the lid on the back, 12 mm over at both ends.",
+                29,
+                "12 mm over at both ends",
+                "no edges of the parts that it names lie so far apart on both sides: at the left 10 mm, at the right 10 mm",
+            ),
+            (
+                "Peg the posts on the foot, each 16 mm from its end.",
+                31,
+                "each 16 mm from its end",
+                "no edges of the parts that it names lie so far apart on both sides: at the left 0 mm, at the right 0 mm",
+            ),
+        )
+    ),
     _case(
         "a step that glues on a part which the piece has not",
         _of_step(

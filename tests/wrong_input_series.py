@@ -112,6 +112,11 @@ CASES = (
         "series/garden-year/fern/chart.txt:1:1: this chart has marks that its key lacks, and all of them are in the key of 'ivy'; put each back into its own folder",
     ),
     Case(
+        "a chart that was copied over that of another pattern",
+        {**TWO_PATTERNS, CHART: _OF_IVY},
+        "series/garden-year/fern/chart.txt:1:1: this chart has marks that its key lacks, and all of them are in the key of 'ivy'; the very same lies there, so put this pattern's own here again",
+    ),
+    Case(
         "a chart in the folder of another pattern",
         {
             name: text
@@ -260,7 +265,7 @@ CASES = (
     Case(
         "a pattern copied for the next, with a title of its own",
         {**next_to_fern("title: Fern by the Tap", "title: Ivy by the Tap"), **AND_IVY},
-        "series/garden-year/ivy/pattern.yaml:1:1: advice: chart and key are the very same as those of 'Fern by the Tap'; draw one of the two anew, or bring it in with packetgen bring",
+        "series/garden-year/ivy/pattern.yaml:1:1: advice: all whole stitches are the very same as those of 'Fern by the Tap', in the same threads; put this pattern's own chart and key there, or bring it in with packetgen bring",
         "series/garden-year/ivy/pattern.yaml:3:8: advice: 'about', 'story.md' and 'stitching.md' are those of 'Fern by the Tap', word for word (line 3 of fern/pattern.yaml); write for each of the two what is so of it",
         "series/garden-year/ivy/pattern.yaml:25:34: advice: this is the very address of 'Fern by the Tap'; write that of this pattern",
     ),

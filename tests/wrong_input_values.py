@@ -395,7 +395,7 @@ CASES = (
     Case(
         "a month that does not exist",
         {PATTERN: ("date: 2026-11-25", "date: 2026-13-01")},
-        "series/garden-year/fern/pattern.yaml:27:12: there is no day '2026-13-01'; months go from 01 to 12",
+        "series/garden-year/fern/pattern.yaml:27:12: there is no day '2026-13-01'; months go from 01 to 12; did you mean 2026-01-13?",
     ),
     Case(
         "a release without a time zone",

@@ -9,6 +9,7 @@ from packetgen.chart.paintbox import INK
 from packetgen.chart.sheet import (
     ARROW_ROOM,
     FRACTION_SHARE,
+    Box,
     Dot,
     Sheet,
     Stroke,
@@ -35,7 +36,7 @@ def chart(sheet: Sheet, font_family: str) -> str:
         drawing.add(drawing.polygon(outline).fill(INK))
     _add_symbols(drawing, sheet, font_family)
     clip = drawing.clipPath(id="page")
-    clip.add(_page_box(drawing, sheet))
+    clip.add(box(drawing, sheet.room))
     drawing.defs.add(clip)
     group = drawing.g(clip_path="url(#page)")
     _add_on_top(drawing, group, sheet, font_family)
@@ -90,9 +91,9 @@ def _canvas(sheet: Sheet, room: float) -> svgwrite.Drawing:
     return drawing
 
 
-def _page_box(drawing: svgwrite.Drawing, sheet: Sheet) -> svgwrite.shapes.Rect:
-    size = (sheet.right - sheet.left, sheet.bottom - sheet.top)
-    return drawing.rect((sheet.left, sheet.top), size)
+def box(drawing: svgwrite.Drawing, of: Box) -> svgwrite.shapes.Rect:
+    left, top, right, bottom = of
+    return drawing.rect((left, top), (round(right - left, 3), round(bottom - top, 3)))
 
 
 def _add_cells(drawing: svgwrite.Drawing, sheet: Sheet) -> None:
@@ -117,7 +118,7 @@ def _add_grid(drawing: svgwrite.Drawing, sheet: Sheet) -> None:
         steps += [f"M{sheet.left} {y}H{sheet.right}" for y in sheet.rows(tens)]
         path = drawing.path(d="".join(steps)).fill("none")
         drawing.add(path.stroke(colour, width=width))
-    drawing.add(_page_box(drawing, sheet).fill("none").stroke(TEN_COLOUR, width=EDGE_WIDTH))
+    drawing.add(box(drawing, sheet.frame).fill("none").stroke(TEN_COLOUR, width=EDGE_WIDTH))
 
 
 def _add_symbols(drawing: svgwrite.Drawing, sheet: Sheet, font_family: str) -> None:

@@ -15,6 +15,7 @@ from packetgen.chart.drawing import (
     GRID_WIDTH,
     TEN_COLOUR,
     TEN_WIDTH,
+    box,
 )
 from packetgen.chart.outlines import fraction_outline
 from packetgen.chart.paintbox import INK, PAPER
@@ -123,8 +124,7 @@ def _add_grid(drawing: svgwrite.Drawing, page: Sheet) -> None:
         lines = [f"M{x} 0V{page.bottom}" for x in page.columns(tens)]
         lines += [f"M0 {y}H{page.right}" for y in page.rows(tens)]
         drawing.add(drawing.path(d="".join(lines)).fill("none").stroke(colour, width=width))
-    edge = drawing.rect((0, 0), (page.right, page.bottom)).fill("none")
-    drawing.add(edge.stroke(TEN_COLOUR, width=EDGE_WIDTH))
+    drawing.add(box(drawing, page.frame).fill("none").stroke(TEN_COLOUR, width=EDGE_WIDTH))
 
 
 def _add_numbers(drawing: svgwrite.Drawing, page: Sheet) -> None:

@@ -6,7 +6,7 @@ Everything is in stitches: 0,0 is the upper left corner of column 1, row 1; x to
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from enum import Enum
-from itertools import groupby
+from itertools import groupby, pairwise
 
 from packetgen.chart.outlines import daisy_anchor, daisy_loop, fraction_outline, symbol_corner
 from packetgen.chart.paintbox import INK, PAPER, edge_of
@@ -18,6 +18,8 @@ from packetgen.reckon.colour import blended, lab
 
 # Room round the grid for the arrows, in stitches.
 ARROW_ROOM = 0.8
+_FRAME_CLEAR = 0.4  # of a stitch, from the edge to the frame where a line lies on it
+Box = tuple[float, float, float, float]  # left, top, right, bottom
 # The symbol of a fractional stitch is set at this share of a cell.
 FRACTION_SHARE = 0.5
 LINE_WIDTH, LONG_WIDTH, HALO = 0.22, 0.16, 0.12
@@ -113,6 +115,7 @@ class Sheet:
     marks: frozenset[str]  # key marks that the page shows in its cells
     line_marks: frozenset[str]  # and those of its lines and knots
     beads: frozenset[tuple[str, str]]  # card and number of those that lie on it
+    frame: Box  # round the grid: clear of an edge of the design along which a line lies
 
     @property
     def left(self) -> int:
@@ -129,6 +132,13 @@ class Sheet:
     @property
     def bottom(self) -> int:
         return self.tile.rows.last
+
+    @property
+    def room(self) -> Box:
+        """What lines and knots may be drawn on: up to the next page, and over an edge of the design, on which they may lie."""
+        ends = (self.tile.left, self.tile.above, self.tile.right, self.tile.below)
+        left, above, right, below = ((end is None) * ARROW_ROOM for end in ends)
+        return self.left - left, self.top - above, self.right + right, self.bottom + below
 
     def columns(self, tens: bool) -> tuple[int, ...]:
         """Where upright grid lines stand: each ten, or all others."""
@@ -202,6 +212,7 @@ def sheet(pattern: Pattern, tile: Tile, look: Look) -> Sheet:
         | frozenset(f.mark for f in fractions),
         line_marks=line_marks,
         beads=beads,
+        frame=_frame(pattern, tile),
     )
 
 
@@ -255,6 +266,25 @@ def _repeats(tile: Tile) -> tuple[tuple[int, int, int, int], ...]:
     if above:
         found.append((left + beside, top, tile.columns.shown - beside, above))
     return tuple(found)
+
+
+def _frame(pattern: Pattern, tile: Tile) -> Box:
+    """On the edges of the page, and clear of one on which a line of the design lies along it: black on black nobody sees it."""
+    along = {
+        (axis, first[axis] - 1)
+        for line in pattern.lines
+        for first, then in pairwise(line.points)
+        for axis in (0, 1)
+        if first[axis] == then[axis]
+    }
+    ends = (0, 0), (1, 0), (0, pattern.grid.width), (1, pattern.grid.height)
+    edges = (
+        tile.columns.shown_first - 1, tile.rows.shown_first - 1, tile.columns.last, tile.rows.last
+    )  # fmt: skip
+    left, top, right, bottom = (
+        (end[1] == edge and end in along) * _FRAME_CLEAR for end, edge in zip(ends, edges)
+    )
+    return edges[0] - left, edges[1] - top, edges[2] + right, edges[3] + bottom
 
 
 def _arrows(pattern: Pattern, tile: Tile) -> tuple[Outline, ...]:

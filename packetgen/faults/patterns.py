@@ -269,8 +269,8 @@ PATTERNS: dict[str, Fault] = {
     ),
     # what was copied with a folder
     "chart-copied": Fault(
-        "chart and key are the very same as those of {other}",
-        "draw one of the two anew, or bring it in with packetgen bring",
+        "all whole stitches are the very same as those of {other}, in the same threads",
+        "put this pattern's own chart and key there, or bring it in with packetgen bring",
         Level.ADVICE,
     ),
     "counter-of-another": Fault(

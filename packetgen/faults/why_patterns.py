@@ -251,7 +251,7 @@ WHY_PATTERNS: dict[str, Why] = {
     ),
     "chart-of-another": Why(
         "The marks of this chart.txt do not agree with the key beside it, and do with that of another pattern of the series, "
-        "whose own chart is missing, or has the marks of this key. A chart was put into the wrong folder.",
+        "whose own chart is missing, is the same, or has the marks of this key. A chart was put into the wrong folder.",
         "Move the charts; the first line of one that was brought in says whose it is.",
     ),
     "chart-mark-unknown": Why(
@@ -400,8 +400,8 @@ WHY_PATTERNS: dict[str, Why] = {
     ),
     # texts, photographs and dates
     "chart-copied": Why(
-        "Of two patterns of the series all stitches are the same, in the same colours: the folder of one was copied "
-        "for the other, and its chart was not changed yet.",
+        "Of two patterns of the series all whole stitches are the same, in the same colours: the folder of one was copied "
+        "for the other and its chart was not changed yet, or one chart was saved over the other.",
         "Draw the new chart, or bring it in. A second set of colours for one design is a thread set of its own, not a "
         "pattern.",
     ),

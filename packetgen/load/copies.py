@@ -2,14 +2,13 @@
 
 import re
 from collections.abc import Collection, Iterator, Sequence
-from dataclasses import replace
 from urllib.parse import urlsplit
 
 from packetgen.diagnostics import Place, Problems, seen_from
 from packetgen.load.examples import example_charts, is_example
 from packetgen.load.prose_words import words_of_entry
 from packetgen.load.words import listed, said
-from packetgen.model import Daisy, Fraction, Knot, Line, Pattern
+from packetgen.model import Pattern
 
 _STITCHING = "stitching.md"
 # Told of notes that speak of threads and stitches of another pattern.
@@ -119,24 +118,16 @@ def _words(text: str) -> set[str]:
 
 
 def _drawn(pattern: Pattern) -> object:
-    """The same for two patterns of which all stitches are worked alike in the same colours, by whatever marks."""
+    """The same for two patterns of which all whole stitches are worked alike in the same colours, by whatever marks; lines
+    and knots tell apart only those without. They stay behind where a chart was copied over another."""
     key = {line.mark: (line.stitch, line.threads, line.strands) for line in pattern.key}
     in_cells = dict.fromkeys(mark for row in pattern.grid.rows for mark in row if mark in key)
-    marks = tuple(dict.fromkeys((*in_cells, *sorted(key, key=lambda mark: repr(key[mark])))))
-    called = {mark: chr(0x100 + number) for number, mark in enumerate(marks)}
-    signs = {ord(mark): sign for mark, sign in called.items()}
-    pieces: tuple[Fraction | Line | Daisy | Knot, ...] = (
-        *pattern.fractions,
-        *pattern.lines,
-        *pattern.daisies,
-        *pattern.knots,
-    )
-    return (
-        tuple(key[mark] for mark in marks),
-        tuple(row.translate(signs) for row in pattern.grid.rows),
-        tuple(replace(one, mark=called.get(one.mark, one.mark)) for one in pieces),
-        pattern.beads,
-    )
+    if not in_cells:
+        others = (pattern.fractions, pattern.lines, pattern.daisies, pattern.knots, pattern.beads)
+        return pattern.key, others
+    signs = {ord(mark): chr(0x100 + number) for number, mark in enumerate(in_cells)}
+    rows = tuple(row.translate(signs) for row in pattern.grid.rows)
+    return tuple(key[mark] for mark in in_cells), rows
 
 
 def _place_of(pattern: Pattern, text: str) -> Place:

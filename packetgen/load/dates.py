@@ -20,7 +20,7 @@ from packetgen.load.spoken_days import (
     meant_time,
     why_not,
 )
-from packetgen.load.spoken_rules import OF_YEAR, meant_rule, nearly_meant_rule
+from packetgen.load.spoken_rules import OF_YEAR, meant_rule, with_words_mended
 from packetgen.load.sure import sure
 from packetgen.load.words import offer, said
 from packetgen.model import DateRule
@@ -59,7 +59,10 @@ def read_day(text: str, report: Report) -> date | None:
     try:
         return date(year, month, day)
     except ValueError:
-        report("no-such-day", 0, said=said(text), hint=why_not(month, year))
+        hint = why_not(month, year)
+        if month > 12 and 1 <= day <= 12 and month <= monthrange(year, day)[1]:
+            hint += f"; did you mean {year}-{day:02}-{month:02}?"
+        report("no-such-day", 0, said=said(text), hint=hint)
         return None
 
 
@@ -216,7 +219,8 @@ _FORMS: tuple[tuple[re.Pattern[str], Callable[..., DateRule | None]], ...] = (
 
 def _nearest_rule(shown: str) -> str:
     """The rule that an author may have meant; examples where none is near."""
-    if meant := nearly_meant_rule(shown):
+    mended = with_words_mended(shown)
+    if mended != shown and (meant := meant_rule(mended) or mended * is_rule(mended)):
         return f"did you mean {said(meant)}?"
     lead = sure(re.match(_BEFORE_OR_AFTER, shown, _LOOSE))[0]
     near = offer(shown[len(lead) :], _ANCHORS if lead else (*_ANCHORS, *SEASONS))

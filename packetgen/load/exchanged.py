@@ -15,7 +15,7 @@ _STRANGE = "chart-mark-unknown"
 _FOLLOWS = frozenset(
     {
         *(_STRANGE, "key-line-unused", "key-mark-other", "point-outside", "more-alike"),
-        *("close-up-outside", "close-up-over-stitch"),
+        *("close-up-outside", "close-up-over-stitch", "list-behind", "thread-idle"),
     }
 )
 _KEY = re.compile(r"^key:[ \t]*(?:#.*)?\n((?:[ \t]+.*\n|#.*\n|[ \t]*\n)*)", re.MULTILINE)
@@ -26,6 +26,7 @@ _MARK = re.compile(r"^[ \t]+(?:\"(.)\"|'(.)'|(\S)):[ \t]", re.MULTILINE)
 class _Marks:
     chart: frozenset[str] | None  # None where there is no chart.txt
     key: frozenset[str]
+    rows: str = ""
 
     @property
     def strange(self) -> bool:
@@ -39,7 +40,7 @@ class _Marks:
 def tell_exchanged(
     folder: ContentFolder, series: str, names: Sequence[str], problems: Problems
 ) -> None:
-    """Two charts that changed places, or one that lies beside another pattern, which lacks its own."""
+    """Two charts that changed places, one that lies beside another pattern, which lacks its own, or that lies beside both."""
     if not any(problem.code == _STRANGE for problem in problems):
         return
     marks = {name: _marks(folder, f"{series}/{name}") for name in names}
@@ -48,7 +49,8 @@ def tell_exchanged(
         if not (here.strange and there.has(here)):
             continue
         exchanged = there.strange and here.has(there)
-        if not exchanged and there.chart is not None:
+        copied = there.rows == here.rows
+        if not (exchanged or copied or there.chart is None):
             continue
         files = {
             f"{series}/{name}/{file}"
@@ -58,7 +60,11 @@ def tell_exchanged(
         problems.leave_out(_FOLLOWS, files)
         if there.chart is None:
             problems.leave_out({"file-missing"}, {f"{series}/{other}/chart.txt"})
-        mend = "put each back into its own folder" if exchanged else "move it into that folder"
+        mend = "move it into that folder"
+        if exchanged:
+            mend = "put each back into its own folder"
+        elif copied:
+            mend = "the very same lies there, so put this pattern's own here again"
         place = Place(f"{series}/{one}/chart.txt")
         problems.add(place, "chart-of-another", other=said(other), mend=mend)
         if exchanged:
@@ -73,4 +79,5 @@ def _marks(folder: ContentFolder, path: str) -> _Marks:
     return _Marks(
         frozenset(rows) - {BARE, " ", "\t"} if there else None,
         frozenset("".join(found) for found in _MARK.findall(key[1])) if key else frozenset(),
+        rows,
     )

@@ -39,6 +39,23 @@ _WEEKS = re.compile(
     r"(?P<weeks>a|one|two|three|\d\d?)? ?weeks? (?P<rest>(?:before|after) .+)", re.IGNORECASE
 )
 OF_YEAR = re.compile(r",? (?:of )?(?:19|20)\d\d$")
+_WORDS = {
+    word.casefold(): word
+    for word in (
+        *(
+            *MONTHS,
+            *WEEKDAYS,
+            *_SAID_SHORT.values(),
+            "last",
+            "day",
+            "days",
+            "weeks",
+            "before",
+            "after",
+        ),
+        *("Easter", "Julian", "solstice", "equinox", "spring", "summer", "autumn", "winter"),
+    )
+}
 _IN_WORDS = {"": 1, "a": 1, "one": 1, "two": 2, "three": 3}
 
 
@@ -74,12 +91,12 @@ def _weekday(found: re.Match[str]) -> str:
     return next(day for day in WEEKDAYS if day[:3].casefold() == found["weekday"].casefold())
 
 
-def nearly_meant_rule(text: str) -> str:
-    """Likewise of a text whose month is spelt wrong: 'Mach 14' → '14 March'."""
-    mended = re.sub(r"[A-Za-z]+", lambda word: _month_nearly(word[0]), text)
-    return meant_rule(mended) if mended != text else ""
+def with_words_mended(text: str) -> str:
+    """The same with each word that is nearly one of those that a day of every year is told by as that: '35 days befor Easter'
+    → '35 days before Easter', 'Mach 14' → 'March 14'."""
+    return re.sub(r"[A-Za-z]{3,}", lambda word: _nearly(word[0]), text)
 
 
-def _month_nearly(word: str) -> str:
-    near = get_close_matches(word.title(), MONTHS, n=1, cutoff=0.8)
-    return near[0] if near else word
+def _nearly(word: str) -> str:
+    near = get_close_matches(word.casefold(), _WORDS, n=1, cutoff=0.8)
+    return _WORDS[near[0]] if near and near[0] != word.casefold() else word

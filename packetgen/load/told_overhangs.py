@@ -22,6 +22,14 @@ _TOLD = (
     re.compile(rf"\b(?:{_OUT}\s+{_BEYOND}|overhang(?:s|ing)?)\b[^\d.;:()]{{0,40}}?{_LENGTH}", re.I),
     # 'stands 6 mm beyond the board'
     re.compile(rf"\b{_OUT}\s+(?:by\s+)?{_LENGTH}\s+{_BEYOND}\b", re.I),
+    # '10 mm over at both ends', 'each 16 mm from its end'
+    re.compile(
+        rf"{_LENGTH}\s+over\s+(?:at|on)\s+(?:both|either|each|its)\s+(?:ends?|sides?)\b", re.I
+    ),
+    re.compile(
+        rf"\b(?:each|both)\s+{_LENGTH}\s+(?:in\s+)?from\s+(?:its|the|their)\s+(?:ends?|sides?|edges?)\b",
+        re.I,
+    ),
 )
 # Of any edge from any other edge of the same direction.
 _ACROSS = (
@@ -42,20 +50,21 @@ _ACROSS = (
     ),
     re.compile(rf"\b(?:overlap|lap)(?:s|ping|ped)?\b[^\d.;:()]{{0,40}}?{_LENGTH}", re.I),
 )
-# 'flush with its sides', 'level with the lower edge' → numbers of edges: left, upper, right, lower.
+# 'flush with its sides', 'level with the lower edge', 'its ends in line with those of' → numbers of edges: left, upper, right, lower.
 _FLUSH = re.compile(
     r"\b(?:flush|level|even)\s+with\s+the\s+(?P<end>foot|bottom|top|head)\s+of\b|"
     r"\b(?:flush\s+with|(?:level|even)\s+with(?=[^.,;:()]*\s(?:edges?|ends?)\s+of\b))\s+[^\d.,;:()]{0,30}?"
-    r"\b(?P<edges>sides|(?:upper|top|lower|bottom)\s+(?:edges?|ends?))\b",
+    r"\b(?P<edges>sides|(?:upper|top|lower|bottom)\s+(?:edges?|ends?))\b|"
+    r"\b(?P<own>(?:(?:upper|top|lower|bottom)\s+)?(?:edges?|ends?|sides))\s+(?:flush|level|even|in\s+line)\s+with\s+(?:those|that)\s+of\b",
     re.I,
 )
 # 'upper and lower ends level' → numbers of edges too.
 _LEVEL = re.compile(
-    r"\b(?P<end>)(?P<edges>upper\s+and\s+lower|lower\s+and\s+upper|upper|lower|top|bottom)\s+(?:edges?|ends?)\s+(?:(?:are|being)\s+)?(?:level|flush|even)\b(?!\s+with)",
+    r"\b(?P<end>)(?P<own>)(?P<edges>upper\s+and\s+lower|lower\s+and\s+upper|upper|lower|top|bottom)\s+(?:edges?|ends?)\s+(?:(?:are|being)\s+)?(?:level|flush|even)\b(?!\s+with)",
     re.I,
 )
 _BOTH = re.compile(
-    r"\b(?:either|both|each)\s+(?:sides?|ends?)\b|\bleft\s+and\s+(?:(?:on|at)\s+the\s+)?right\b(?!\s+edges)",
+    r"\b(?:either|both|each)\s+(?:sides?|ends?)\b|\b(?:each|both)\s+(?=\d)|\bleft\s+and\s+(?:(?:on|at)\s+the\s+)?right\b(?!\s+edges)",
     re.I,
 )
 _ASIDE = re.compile(
@@ -63,7 +72,7 @@ _ASIDE = re.compile(
 )
 _NEAR = 25  # letters before it that tell what stands out, and twice as many behind where
 _ELSE = re.compile(
-    r"\b(?:cloth|card|wadding|trim|cord|magnets?|washers?|screws?|nails?|hooks?|hangers?|holes?|lines?|template)\b",
+    r"\b(?:cloth|card|wadding|trim|cord|magnets?|washers?|screws?|nails?|hooks?|hangers?|holes?|(?<!in )lines?|template)\b",
     re.I,
 )
 
@@ -112,7 +121,7 @@ def _how(
         return ""
     if found.re not in (_FLUSH, _LEVEL):
         return _otherwise(these, found, sentence)
-    edges = found["edges"] or found["end"]
+    edges = found["edges"] or found["end"] or found["own"]
     flush = _flush(parts, _with(in_turn, found.start()), edges.casefold())
     return "" if flush else "such edges of the parts that it names are not on one line"
 
@@ -157,6 +166,8 @@ def _flush(parts: Sequence[Part], of: tuple[set[int], set[int]], edges: str) -> 
         for edge, by_mm in enumerate(_edges_mm(parts[one], parts[other]))
         if abs(by_mm) <= ROUNDED_MM
     }
+    if not wanted:  # the ends, of whichever direction
+        return {0, 2} <= found or {1, 3} <= found or not all(of)
     return wanted <= found or not all(of)
 
 

@@ -18,6 +18,7 @@ from packetgen.chart.paintbox import INK, PAPER
 from packetgen.chart.sheet import (
     FRACTION_SHARE,
     LINE_WIDTH,
+    Box,
     Dot,
     Sheet,
     Stroke,
@@ -49,7 +50,7 @@ def painted(page: ChartPage, numbers: Mapping[int, int]) -> bytes:
     parts += _symbols(grid)
     parts += [
         "q",
-        f"{grid.left} {grid.top} {grid.right - grid.left} {grid.bottom - grid.top} re W n",
+        f"{_box(grid.room)} W n",
     ]
     parts += (line for stroke in grid.strokes for line in _stroke(stroke))
     parts += (line for dot in grid.dots for line in _dot(dot))
@@ -74,6 +75,11 @@ def _ink(colour: str, operator: str = "rg") -> str:
 def _path(points: Iterable[tuple[float, float]]) -> str:
     steps = [f"{x:.6g} {y:.6g}" for x, y in points]
     return f"{steps[0]} m " + " ".join(f"{step} l" for step in steps[1:])
+
+
+def _box(of: Box) -> str:
+    left, top, right, bottom = of
+    return f"{left:g} {top:g} {right - left:g} {bottom - top:g} re"
 
 
 # --- the grid -------------------------------------------------------------------------------------
@@ -102,8 +108,7 @@ def _lines_of_grid(sheet: Sheet) -> Iterator[str]:
         yield "\n".join(f"{x} {sheet.top} m {x} {sheet.bottom} l" for x in sheet.columns(tens))
         yield "\n".join(f"{sheet.left} {y} m {sheet.right} {y} l" for y in sheet.rows(tens))
         yield "S"
-    size = f"{sheet.right - sheet.left} {sheet.bottom - sheet.top}"
-    yield f"{_ink(TEN_COLOUR, 'RG')} {EDGE_WIDTH} w {sheet.left} {sheet.top} {size} re S"
+    yield f"{_ink(TEN_COLOUR, 'RG')} {EDGE_WIDTH} w {_box(sheet.frame)} S"
     yield "0 g"
     for outline in sheet.arrows:
         yield f"{_path(outline)} h f"
