@@ -196,7 +196,7 @@ CASES = (
     _case(
         "a step that stands there twice",
         f"{STEPS}:3:1: advice: this step stands on line 2 already, word for word; write what was meant here, or take it out",
-        sentence="Let it all dry over night.\n5. Let it all dry over night.",
+        sentence="Let it all dry over night.\n3. Let it all dry over night.",
     ),
     _case(
         "two parts that get fewer coats than one of them has",
@@ -616,6 +616,60 @@ CASES = (
                 "each 16 mm from its end",
                 "no edges of the parts that it names lie so far apart on both sides: at the left 0 mm, at the right 0 mm",
             ),
+        )
+    ),
+    *(
+        _case(
+            f"a knob at {at}: {sentence}",
+            *[
+                _of_step(
+                    12,
+                    f"puts 'knob' {said}, and by 'at' in finish.yaml it stands {stands} that; mend the word, or 'at' there",
+                )
+            ]
+            * bool(said),
+            saw="the posts, the knob",
+            foot=("0,0 140,0 140,30 0,30", "0,130"),
+            knob=("0,0 12,0 12,12 0,12", at),
+            sentence=sentence,
+        )
+        for sentence, at, said, stands in (
+            (
+                "Put the knob on the middle of the foot.",
+                "64,148",
+                "in the middle of 'foot'",
+                "9 mm below",
+            ),
+            ("Put the knob on the middle of the foot.", "64,139", "", ""),
+            ("Put the pegs of the knob in the middle of the foot.", "64,148", "", ""),
+            (
+                "Peg the knob over the bottom of the back.",
+                "64,6",
+                "at the bottom of 'back'",
+                "112 mm above",
+            ),
+            ("Peg the knob over the top of the back.", "64,6", "", ""),
+        )
+    ),
+    *(
+        _case(
+            f"a foot in the same sentence as the lid: {sentence}",
+            *[
+                _of_step(
+                    column,
+                    "puts 'foot' on the front of 'back', and by 'at' in finish.yaml it stands below that; mend the word, or 'at' there",
+                )
+            ]
+            * bool(column),
+            sentence=sentence,
+        )
+        for sentence, column in (
+            ("Peg the lid on the posts, and the foot on the front of the back.", 43),
+            (
+                "Peg the foot on the posts, and both of them on the front of the back. Peg the lid on them.",
+                48,
+            ),
+            ("Peg the lid on the posts, and the posts on the foot. Peg the back on them.", 0),
         )
     ),
     _case(

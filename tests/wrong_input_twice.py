@@ -4,7 +4,7 @@
 
 import re
 
-from tests.content_builder import FINISH, PATTERN, SERIES, TINY
+from tests.content_builder import FINISH, MOSS, PATTERN, SERIES, TINY
 from tests.wrong_input_case import Case
 from tests.wrong_input_series import TWO_PATTERNS
 
@@ -85,6 +85,13 @@ CASES = (
         _bought("glue: [{name: wood glue, cures_in: 24 h, for: washers and magnets}]")
         | {STEPS: "1. Saw the back, and glue it.\n"},
         f"{FINISH}:27:47: advice: 'wood glue' is for 'washers and magnets', and these are no wood; mend the name, or what it is for",
+    ),
+    Case(
+        "a colour that has the name of another",
+        {
+            MOSS: ("name: fern", "name: Brick"),
+        },
+        f"{MOSS}:11:26: advice: '07' has the very name of 'E2', 'Brick'; look once more at both, or lay this aside in series.yaml where they are the same",
     ),
     Case(
         "a lazy daisy that was copied",
@@ -189,6 +196,111 @@ CASES = (
             ("The series comes out on 15 January 2027.", 0),
             ("On 16 January 2027 we rest.", 0),
         )
+    ),
+    *(
+        Case(
+            f"steps that are numbered {', '.join(numbers)}",
+            {
+                STEPS: "".join(
+                    f"{number}. Saw the back{'!' * at}\n" for at, number in enumerate(numbers)
+                )
+            },
+            *[f"{STEPS}:{told}"] * bool(told),
+        )
+        for numbers, told in (
+            ("123", ""),
+            ("111", ""),
+            ("1223", ""),
+            ("12312", ""),
+            (
+                "132",
+                "2:1: advice: step 3 stands behind step 1, and is printed as 2; put them in order, or number them anew",
+            ),
+            (
+                "134",
+                "2:1: advice: step 3 stands behind step 1, and is printed as 2; put back what stood between them, or number them anew",
+            ),
+            (
+                "2134",
+                "2:1: advice: step 1 stands behind step 2, and is printed as 2; put them in order, or number them anew",
+            ),
+            (
+                "3214",
+                "2:1: advice: step 2 stands behind step 3, and is printed as 2; put them in order, or number them anew",
+            ),
+        )
+    ),
+    Case(
+        "notes of which a line was lost",
+        {NOTES: "1. Begin where the fern uncurls.\n2. Then the pot.\n4. Last the soil.\n"},
+        f"{NOTES}:3:1: advice: step 4 stands behind step 2, and is printed as 3; put back what stood between them, or number them anew",
+    ),
+    *(
+        Case(
+            f"a glue for {use}: {sentence}",
+            _bought("glue:", f"  - {{name: {name}, cures_in: 24 h, for: {use}}}")
+            | {STEPS: f"1. Saw the back.\n2. {sentence}\n"},
+            *[
+                f"{STEPS}:2:{column}: advice: the step glues {told}; add one to 'glue' there, or name this in its 'for'"
+            ]
+            * bool(column),
+        )
+        for name, use, sentence, column, told in (
+            ("bond", "the wooden parts", "Glue the back on a rail.", 0, ""),
+            ("wood glue", "the back", "Glue the back on a rail.", 0, ""),
+            (
+                "bond",
+                "felt",
+                "Glue the back on a rail.",
+                13,
+                "'back', and no glue in finish.yaml is for that: there 'bond' is for something else",
+            ),
+            ("bond", "felt", "Glue the felt on.", 0, ""),
+            ("bond", "everything", "Glue the back on a rail.", 0, ""),
+        )
+    ),
+    *(
+        Case(
+            f"two screws of 3 × 30 mm: {sentence}",
+            _bought("hardware:", "  - {name: wood screw, pieces: 2, size: 3 × 30 mm}")
+            | {STEPS: f"1. Saw the back.\n2. {sentence}\n"},
+            *[f"{STEPS}:2:{column}: advice: the step says {told}"] * bool(column),
+        )
+        for sentence, column, told in (
+            ("Put in the two 3 × 30 mm screws.", 0, ""),
+            ("Put in the two screws of 3 × 30 mm.", 0, ""),
+            (
+                "Put in the two 3 × 40 mm screws.",
+                19,
+                "'3 × 40 mm screws', and by finish.yaml 'screw' has the size '3 × 30 mm'; mend one of the two",
+            ),
+            (
+                "Put in the two 4 × 30 mm wood screws.",
+                19,
+                "'4 × 30 mm wood screws', and by finish.yaml 'screw' has the size '3 × 30 mm'; mend one of the two",
+            ),
+            (
+                "Put in the two screws of 3 × 40 mm.",
+                19,
+                "'screws of 3 × 40 mm', and by finish.yaml 'screw' has the size '3 × 30 mm'; mend one of the two",
+            ),
+            (
+                "Put in the three 3 × 30 mm screws.",
+                15,
+                "'three 3 × 30 mm screws', and of 'wood screw' there are 2 to buy; mend the number here, or 'pieces' under 'hardware' in finish.yaml",
+            ),
+        )
+    ),
+    Case(
+        "a paint that dries in minutes by the steps, and another by its tin",
+        {
+            FINISH: TINY[FINISH].replace(
+                "paints:\n",
+                'paints:\n  - {name: cress, hex: "#50783c", put_on_with: brush, covers: 10 m2 per litre, dries_in: 3 h, tin: 100 ml}\n',
+            ),
+            STEPS: "1. Saw the back.\n2. Let a coat of cress dry 3 minutes and a coat of sage 1 hour.\n",
+        },
+        f"{STEPS}:2:28: advice: the step says '3 minutes', and 'cress' takes 3 h by its 'dries_in' in finish.yaml; mend one of the two; what the label says counts",
     ),
     *(
         Case(

@@ -125,6 +125,11 @@ FIGURES: dict[str, Fault] = {
         "add a line there, for example glue: [{{name: wood glue, cures_in: 24 h, for: the wooden parts}}]",
         Level.ADVICE,
     ),
+    "glue-for-none": Fault(
+        "the step glues {what}, and no glue in finish.yaml is for that: there {names} is for something else",
+        "add one to 'glue' there, or name this in its 'for'",
+        Level.ADVICE,
+    ),
     "glue-told-other": Fault(
         "here stands {said}, and no glue in finish.yaml is called so",
         "write {names}, or add it to 'glue' there",
@@ -317,6 +322,11 @@ FIGURES: dict[str, Fault] = {
     "trim-unsaid": Fault(
         "the steps tell of mounting, and none sews on the trim that finish.yaml has and everybody is told to buy",
         "tell it there, or take 'trim' out of finish.yaml",
+        Level.ADVICE,
+    ),
+    "step-order-mixed": Fault(
+        "step {own} stands behind step {before}, and is printed as {printed}",
+        "{mend}, or number them anew",
         Level.ADVICE,
     ),
     "step-twice": Fault(

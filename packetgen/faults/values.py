@@ -22,6 +22,11 @@ VALUES: dict[str, Fault] = {
         "write how fine one strand is; if that is the whole thread, {better}",
         Level.ADVICE,
     ),
+    "colour-name-twice": Fault(
+        "{said} has the very name of {other}, {name}",
+        "look once more at both, or lay this aside in series.yaml where they are the same",
+        Level.ADVICE,
+    ),
     "hex-twice": Fault(
         "{said} has the very colour of {other}, {hex}",
         "look once more at both, or lay this aside in series.yaml where they are the same",

@@ -113,6 +113,11 @@ WHY_FIGURES: dict[str, Why] = {
         "while the steps tell to glue something.",
         "List each glue in finish.yaml, with the time until it holds; or lay the advice aside in series.yaml.",
     ),
+    "glue-for-none": Why(
+        "A step glues wood, or magnets and washers, and by their 'for' the glues of the list are all for something else: mostly a "
+        "line was taken out. What the packet lists to buy would not hold it.",
+        "Add the glue that you used, or say in the 'for' of one that it is for this too.",
+    ),
     "glue-told-other": Why(
         "The steps tell of a kind of glue that is not among what is to buy, and that has cautions and times of its own.",
         "Name the one that finish.yaml has, or add the other there.",
@@ -305,6 +310,11 @@ WHY_FIGURES: dict[str, Why] = {
         "The piece has a trim, so that it is bought, cut and reckoned with, and no step of the mounting speaks of it: that step is "
         "gone, or was written over.",
         "Add the step; or take the trim out of finish.yaml.",
+    ),
+    "step-order-mixed": Why(
+        "The steps of a list are counted from 1 in print, whatever number stands before each. Here a number does not follow the one "
+        "before it: two lines changed places, or one was lost.",
+        "Put the lines in their order, or back what is lost; where all is as you meant it, number them anew.",
     ),
     "step-twice": Why(
         "Two steps are the same: one was copied, or written over by replacing text in the whole file.",

@@ -25,6 +25,11 @@ WHY_VALUES: dict[str, Why] = {
         "number of the whole thread makes every cloth look crowded.",
         "Divide the number of the whole thread by its strands.",
     ),
+    "colour-name-twice": Why(
+        "Two numbers of a card have one name: mostly a line was copied and its name forgotten. A stitcher who reads the name alone "
+        "takes the wrong one.",
+        "Correct the name of one of the two.",
+    ),
     "hex-twice": Why(
         "Two numbers of a card have one colour on screen and paper: mostly a line was copied and its colour forgotten.",
         "Correct the colour of one of the two.",

@@ -274,6 +274,7 @@ def _colours(filled: Filled, by: str, problems: Problems) -> Mapping[str, Colour
     colours: dict[str, Colour] = {}
     lines: dict[str, int] = {}
     seen: dict[str, str] = {}  # each colour → what has it first
+    names: dict[str, str] = {}  # and each name
     once = True
     for given in filled.each("colours"):
         if given.value is None or given.value[by] is None:
@@ -294,6 +295,12 @@ def _colours(filled: Filled, by: str, problems: Problems) -> Mapping[str, Colour
         if first != key:
             at = given.value.place_of("hex")
             problems.add(at, "hex-twice", said=said(key), other=said(first), hex=shade)
+        called = (given.value["name"] or "").casefold()
+        namesake = names.setdefault(called, key) if called and by == "number" else key
+        if namesake != key:
+            at = given.value.place_of("name")
+            facts = {"said": said(key), "name": said(given.value["name"]), "other": said(namesake)}
+            problems.add(at, "colour-name-twice", **facts)
         colours[key] = Colour(key, given.value["name"], given.value["hex"])
     return MappingProxyType(colours) if once else None
 

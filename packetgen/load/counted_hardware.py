@@ -1,17 +1,14 @@
 """Pieces of hardware that the steps count, beside those that a stitcher is told to buy."""
 
 import re
-from collections.abc import Iterable, Set
+from collections.abc import Set
 
 from packetgen.diagnostics import Problems, place_in
 from packetgen.load.number_words import COUNT, COUNTED, counted_number
-from packetgen.load.piece_words import mm_said
-from packetgen.load.prose_words import SENTENCE, any_of
+from packetgen.load.prose_words import SENTENCE
 from packetgen.load.values import Filled
 from packetgen.load.words import said
-from packetgen.model import Part
 from packetgen.nouns import plural
-from packetgen.units import MM_PER_UNIT
 
 # What nobody has in the house in the number that is meant; pins and hooks may be those of the wall.
 _TO_BUY = ("screw", "nail", "hinge", "dowel", "bracket", "bolt", "tack")
@@ -24,23 +21,7 @@ _HUNG_ON = re.compile(
     r"\b(?:hang|hung)\b[^.;:]{0,40}?\b(?:by|from|on|with)\s+(?:a|the)\s+(?P<what>cord|chain|string|twine|wire)\b",
     re.IGNORECASE,
 )
-# What goes into wood, and so is no longer than the piece is.
-_DRIVEN_IN = "screw|nail|bolt|dowel|pin|tack"
-_DRIVEN = re.compile(rf"\b(?:{_DRIVEN_IN})s?\b", re.IGNORECASE)
-_INTO_WOOD = re.compile(
-    rf"\b(?:{_DRIVEN_IN}|hook|eye|hanger|ring|plate|hinge|bracket|latch|knob|clip)s?\b",
-    re.IGNORECASE,
-)
-_LAST_LENGTH = re.compile(r"(\d+(?:\.\d+)?)\s*(mm|cm|in)\b(?!.*\d)", re.ASCII)
-# '16 × 3 mm': of what is driven in, thickness comes first.
-_TWO_SIDES = re.compile(
-    r"(?P<first>\d+(?:\.\d+)?)\s*(?:×|x|by)\s*(?P<last>\d+(?:\.\d+)?)\s*(?P<unit>mm|cm|in)\b",
-    re.ASCII,
-)
-_PIERCES = re.compile(rf"\b(?:{_DRIVEN_IN}|screw\s+eye)s?\b", re.IGNORECASE)
 _LEAST = 3  # letters of a word that names a piece
-# So far at least what holds comes out of the part that it goes through; our own choice, below what is common practice.
-_HOLDS_MM = 3
 _PLACES = r"(?:through|into|in|at|on|for|to|from|below|above)"
 _INTO = re.compile(rf"\s+(?:{_PLACES}\s+(?:the|its)|from)\s+(?P<where>[a-z]+)", re.IGNORECASE)
 # Behind what is counted: 'through it into each post', 'from below, two into each post'.
@@ -62,11 +43,11 @@ def complain_of_counted_hardware(filled: Filled, steps: str, path: str, problems
         if line is None or not line["name"] or line["pieces"] is None:
             return
         of_entries[line["name"].casefold()] = line["pieces"]
-        kind = _kind(line["name"])
+        kind = kind_of(line["name"])
         names[kind] = kind if kind in pieces else line["name"]
         pieces[kind] = pieces.get(kind, 0) + line["pieces"]
     for name, number in of_entries.items():
-        if pieces[_kind(name)] > number and _look_at_entry(
+        if pieces[kind_of(name)] > number and _look_at_entry(
             name, number, of_entries.keys(), steps, path, problems
         ):
             return
@@ -136,7 +117,7 @@ def _told_of_each(found: re.Match[str], filled: Filled, steps: str, number: int)
     return f"{count} into each {each['part']}, {in_all} in all" if in_all > number else ""
 
 
-def _kind(name: str) -> str:
+def kind_of(name: str) -> str:
     """What is bought: of 'flat hanger with two pins' the hanger."""
     bought = re.split(r"\s+(?:with|for|of|to|in)\s|\s*[,(]", name.casefold())[0].split()
     return bought[-1] if bought else name.casefold()
@@ -209,108 +190,15 @@ def hardware_names(filled: Filled) -> str:
     )
 
 
-def complain_of_turned_hardware(filled: Filled, problems: Problems) -> None:
-    """Advice on a screw and the like that would be thicker than it is long."""
-    for one in filled.each("hardware"):
-        line = one.value
-        if line is None or not line["name"] or not _DRIVEN.search(line["name"]):
-            continue
-        size = _TWO_SIDES.search(line["size"] or "")
-        if size and float(size["first"]) > float(size["last"]):
-            right = f"{size['last']} × {size['first']} {size['unit']}"
-            facts = {"name": said(line["name"]), "size": size[0], "right": right}
-            problems.add(line.place_of("size"), "hardware-turned", **facts)
-
-
-def complain_of_long_hardware(filled: Filled, longest_mm: float, problems: Problems) -> None:
-    """Advice on what goes into wood or hangs on it, and is longer than the whole piece is wide and high; on a screw and the
-    like that is longer than half of that."""
-    for one in filled.each("hardware"):
-        line = one.value
-        if line is None or not line["name"] or not line["size"]:
-            continue
-        length = _LAST_LENGTH.search(line["size"])
-        if not length or not _INTO_WOOD.search(line["name"]):
-            continue
-        length_mm = float(length[1]) * MM_PER_UNIT[length[2]]
-        if length_mm > (longest_mm / 2 if _DRIVEN.search(line["name"]) else longest_mm):
-            facts = {"name": said(line["name"]), "size": length[0], "piece": mm_said(longest_mm)}
-            facts["half"] = "" if length_mm > longest_mm else "half of "
-            problems.add(line.place_of("size"), "hardware-long", **facts)
-
-
-def complain_of_scant_hardware(
-    filled: Filled, parts: Iterable[Part], steps: str, problems: Problems
-) -> None:
-    """Advice on a screw and the like that comes hardly out of a part through which a step drives it, however it lies."""
-    thick_mm = {}
-    for part in parts:
-        wide_mm, high_mm = (max(side) - min(side) for side in zip(*part.outline))
-        thick_mm[part.name.casefold()] = min(part.thickness_mm, wide_mm, high_mm)
-    through = re.compile(
-        rf"\bthrough\s+(?:the\s+|each\s+|both\s+)?(?P<part>{any_of(thick_mm)})s?\b", re.IGNORECASE
-    )
-    entries = [one.value for one in filled.each("hardware") if one.value is not None]
-    for line in entries:
-        length = _LAST_LENGTH.search(line["size"] or "")
-        if not line["name"] or not _DRIVEN.search(line["name"]) or not length:
-            continue
-        kind = _kind(line["name"])
-        length_mm = float(length[1]) * MM_PER_UNIT[length[2]]
-        alike = [one for one in entries if one["name"] and _kind(one["name"]) == kind]
-        for sentence in SENTENCE.finditer(steps):
-            found = through.search(sentence[0])
-            spoken_of = re.search(rf"\b{re.escape(kind)}", sentence[0], re.IGNORECASE)
-            if len(alike) > 1 or not found or not spoken_of:
-                continue
-            thick = thick_mm[found["part"].casefold()]
-            if length_mm < (enough_mm := thick + _HOLDS_MM):
-                facts = {"name": said(line["name"]), "size": length[0], "said": said(found[0])}
-                facts |= {"thick": mm_said(thick), "enough": mm_said(enough_mm)}
-                problems.add(line.place_of("size"), "hardware-scant", **facts)
-                return
-
-
-def complain_of_piercing_hardware(
-    filled: Filled, parts: Iterable[Part], steps: str, problems: Problems
-) -> None:
-    """Advice on a screw and the like that goes into the back of a part, and is longer than that is thick."""
-    thick_mm = {part.name.casefold(): part.thickness_mm for part in parts}
-    thick_mm |= {plural(name): thick for name, thick in thick_mm.items()}
-    kinds = {name.split()[-1] for name in thick_mm}
-    for kind in kinds - thick_mm.keys():  # 'the posts' are as thick as one another
-        of_kind = {of for name, of in thick_mm.items() if name.split()[-1] == kind}
-        if len(of_kind) == 1:
-            thick_mm[kind] = of_kind.pop()
-    into_back = re.compile(
-        rf"\b(?:into|to)\s+the\s+backs?\s+of\s+(?:the\s+|both\s+|each\s+)?(?P<part>{any_of(thick_mm)})(?![\w-])",
-        re.IGNORECASE,
-    )
-    for one in filled.each("hardware"):
-        line = one.value
-        if line is None or not line["name"] or not _PIERCES.search(line["name"]):
-            continue
-        name, length = line["name"].casefold(), _LAST_LENGTH.search(line["size"] or "")
-        for sentence in SENTENCE.finditer(steps) if length else ():
-            found = into_back.search(sentence[0])
-            if not found or not re.search(rf"\b{re.escape(name)}", sentence[0], re.IGNORECASE):
-                continue
-            thick = thick_mm[found["part"].casefold()]
-            if length and float(length[1]) * MM_PER_UNIT[length[2]] > thick:
-                facts = {"name": said(line["name"]), "size": length[0]}
-                facts |= {"said": said(found[0]), "thick": mm_said(thick)}
-                problems.add(line.place_of("size"), "hardware-through", **facts)
-                return
-
-
 def told_in_all(found: re.Match[str]) -> int | None:
     """Of what `counting` found: 'two' is 2, 'two of the six' tells of 6."""
     return counted_number(found["of_all"] or found["number"])
 
 
 def counting(kind: str) -> re.Pattern[str]:
-    """Finds 'two wood screws', 'two of the wood screws' and 'two of the four wood screws'."""
+    """Finds 'two wood screws', 'two 3 × 30 mm screws', 'two of the wood screws' and 'two of the four wood screws'."""
     many = rf"(?:{re.escape(kind)}|{re.escape(plural(kind))})"
     what = r"(?P<what>(?!(?:mm|cm|in|inch)\b)[a-z-]+\s+)?"
+    of_size = r"(?:(?:\d{1,2}(?:\.\d+)?\s*(?:×|x|by)\s*)?\d{1,3}(?:\.\d+)?\s*(?:mm|cm|in)\s+)?"
     of_the = rf"(?:of\s+(?:the|these|those|your|all)\s+(?:(?P<of_all>{COUNT})\s+)?)?"
-    return re.compile(rf"{COUNTED}\s+{of_the}{what}{many}\b", re.IGNORECASE)
+    return re.compile(rf"{COUNTED}\s+{of_the}{of_size}{what}{many}\b", re.IGNORECASE)

@@ -6,6 +6,9 @@ from collections.abc import Iterable
 # A point between figures ends none.
 SENTENCE = re.compile(r"(?:[^.!?]|(?<=\d)\.(?=\d))+")
 
+# Words that tell where something is put.
+WHERE = r"(?:on|onto|to|into|in|at|along|under|below|above|behind|beside|over|across|against)"
+
 _NUMBERED = re.compile(r"\s*(?:\d+\.|[-*])\s+")
 
 

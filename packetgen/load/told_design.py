@@ -16,7 +16,8 @@ _SIZE = re.compile(
     re.IGNORECASE | re.ASCII,
 )
 _SIDE = re.compile(
-    rf"{_WHOLE}(?:\w+\s+){{0,2}}?(?P<number>\d{{1,4}})\s+stitches\s+(?P<side>wide|across|high|tall|deep)\b",
+    rf"{_WHOLE}(?:\w+\s+){{0,2}}?(?P<number>\d{{1,4}})\s+stitches\s+(?P<side>wide|across|high|tall|deep)\b"
+    r"(?:\s+(?:and|by)\s+(?P<then>\d{1,4})\s+(?:stitches\s+)?(?:high|tall|deep|wide|across)\b)?",
     re.IGNORECASE | re.ASCII,
 )
 _COLOURS = re.compile(
@@ -54,7 +55,8 @@ def _look_at_size(text: str, path: str, rows: Sequence[str], problems: Problems)
         right = (wide in across and high in down) or (wide in down and high in across)
     elif found := _SIDE.search(text):
         is_high = found["side"].casefold() in ("high", "tall", "deep")
-        right = int(found["number"]) in (down if is_high else across)
+        own, other = (down, across) if is_high else (across, down)
+        right = int(found["number"]) in own and (not found["then"] or int(found["then"]) in other)
     else:
         return
     if not right:

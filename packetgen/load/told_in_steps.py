@@ -6,17 +6,20 @@ from collections.abc import Sequence
 from packetgen.diagnostics import Problems, place_in, seen_from
 from packetgen.load.counted_hardware import (
     complain_of_counted_hardware,
-    complain_of_long_hardware,
-    complain_of_piercing_hardware,
-    complain_of_scant_hardware,
-    complain_of_turned_hardware,
     complain_of_unlisted_hardware,
     hardware_names,
 )
 from packetgen.load.counted_parts import complain_of_counted_magnets, complain_of_counted_parts
+from packetgen.load.hardware_sizes import (
+    complain_of_long_hardware,
+    complain_of_piercing_hardware,
+    complain_of_scant_hardware,
+    complain_of_turned_hardware,
+)
 from packetgen.load.listed_paints import complain_of_listed_paints
 from packetgen.load.paint_names import complain_of_unknown_paint
 from packetgen.load.parts_aligned import STANDS_OTHERWISE
+from packetgen.load.told_glue import complain_of_told_glue, names_of_glues
 from packetgen.load.told_joints import (
     complain_of_told_joints,
     complain_of_told_magnets,
@@ -32,7 +35,11 @@ from packetgen.load.told_paints import (
     complain_of_told_spray,
     complain_of_unlisted_coats,
 )
-from packetgen.load.told_steps import complain_of_step_twice, complain_of_told_steps
+from packetgen.load.told_steps import (
+    complain_of_mixed_steps,
+    complain_of_step_twice,
+    complain_of_told_steps,
+)
 from packetgen.load.told_templates import complain_of_told_templates
 from packetgen.load.told_times import complain_of_told_times
 from packetgen.load.told_ways import (
@@ -51,11 +58,6 @@ from packetgen.load.words import said
 from packetgen.model import Paint, Part
 from packetgen.nouns import listed
 
-_GLUED = re.compile(r"(?<!no )(?<!without )\bglu(?:e|ed|ing)\b", re.IGNORECASE)
-_KIND_OF_GLUE = re.compile(
-    r"\b(?P<kind>hot|wood|fabric|textile|craft|contact|paper|white|clear|tacky|two-part|epoxy|spray)\s+glue\b",
-    re.IGNORECASE,
-)
 _MAGNETS = re.compile(r"(?<!no )(?<!without )\b(?:small )?magnets?\b", re.IGNORECASE)
 _BACKED = re.compile(r"\bbacking\b|\bcovers? the back\b", re.IGNORECASE)
 _HELD = re.compile(r"\b(?:magnets?|washers?)\b", re.IGNORECASE)
@@ -81,14 +83,14 @@ def complain_of_steps(
     """Advice on the `steps` in the file `path`, and on hardware that they do not fit. `paints` and `parts` are None where
     there are none, or one could not be read: of them nothing is said then."""
     own = filled.place.path
-    _complain_of_glue(filled, steps, path, problems)
-    _complain_of_other_glue(filled, steps, path, problems)
+    complain_of_told_glue(filled, parts or (), steps, path, problems)
     _complain_of_no_magnets(filled, steps, path, problems)
     _complain_of_no_backing(steps, path, problems)
     complain_of_unsaid_part(filled, steps, problems)
     complain_of_unsaid_hardware(filled, steps, problems)
     complain_of_bought_twice(filled, problems)
     complain_of_told_steps(steps, path, problems)
+    complain_of_mixed_steps(steps, path, problems)
     complain_of_step_twice(steps, path, problems)
     complain_of_counted_hardware(filled, steps, path, problems)
     complain_of_unlisted_hardware(filled, steps, path, problems)
@@ -106,7 +108,7 @@ def complain_of_steps(
         complain_of_unsewn_trim(steps, path, problems)
     if paints is not None:
         bought = " ".join(
-            [*(paint.name for paint in paints), *_glues(filled), hardware_names(filled)]
+            [*(paint.name for paint in paints), *names_of_glues(filled), hardware_names(filled)]
         )
         complain_of_unlisted_coats(bought, steps, path, problems)
         names = tuple(paint.name for paint in paints)
@@ -140,28 +142,6 @@ def _longest_mm(parts: Sequence[Part]) -> float:
     """Across or down, of all parts together in their places."""
     corners = [(x + part.at_mm[0], y + part.at_mm[1]) for part in parts for x, y in part.outline]
     return max((max(side) - min(side) for side in zip(*corners)), default=0.0)
-
-
-def _complain_of_glue(filled: Filled, steps: str, path: str, problems: Problems) -> None:
-    """Advice where the steps glue, and no glue stands among what is to buy."""
-    said_at = _GLUED.search(steps)
-    if not filled["glue"] and said_at:
-        problems.add(place_in(steps, said_at.start(), path), "glue-unlisted", word=said(said_at[0]))
-
-
-def _complain_of_other_glue(filled: Filled, steps: str, path: str, problems: Problems) -> None:
-    """Advice on 'hot glue' where none to buy is called so."""
-    names = _glues(filled)
-    words = set(re.findall(r"[\w-]+", " ".join(names).casefold()))
-    for found in _KIND_OF_GLUE.finditer(steps) if names else ():
-        if found["kind"].casefold() not in words:
-            facts = {"said": said(found[0]), "names": listed(tuple(map(said, names)), "or")}
-            problems.add(place_in(steps, found.start(), path), "glue-told-other", **facts)
-            return
-
-
-def _glues(filled: Filled) -> list[str]:
-    return [one.value["name"] or "" for one in filled.each("glue") if one.value is not None]
 
 
 def _complain_of_unplaced_magnets(steps: str, path: str, problems: Problems) -> None:

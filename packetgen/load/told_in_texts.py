@@ -14,6 +14,7 @@ from packetgen.load.told_numbers import complain_of_told_numbers
 from packetgen.load.told_places import complain_of_told_places
 from packetgen.load.told_rows import complain_of_told_rows
 from packetgen.load.told_spellings import complain_of_told_spellings
+from packetgen.load.told_steps import complain_of_mixed_steps
 from packetgen.load.told_strands import complain_of_told_strands
 from packetgen.model import Stitch, ThreadCard, ThreadSet
 
@@ -37,6 +38,7 @@ def complain_of_texts(
     read may be what a text names, so with such a line less is said. `on_chart` is what of ON_THE_CHART the pattern has."""
     whole_key = key if key is not None and key.sound else None
     notes = texts.get(NOTES)
+    complain_of_mixed_steps(notes or "", f"{path}/{NOTES}", problems)
     if notes is not None and chart is not None and chart.even:
         size = len(chart.rows[0]), len(chart.rows)
         complain_of_told_places(notes, f"{path}/{NOTES}", size, problems)

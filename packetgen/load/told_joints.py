@@ -1,29 +1,18 @@
 """Parts of a finishing piece that its steps join to what they do not touch, to the wrong side, or to themselves."""
 
 import re
-from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
-from itertools import product
+from collections.abc import Sequence
 
 from packetgen.diagnostics import Problems, place_in
+from packetgen.load.joints_in_steps import EDGES, Joint, joints_in
 from packetgen.load.panel_on_wood import shares_below
-from packetgen.load.part_names import parts_by_name
 from packetgen.load.piece_words import gap_said
 from packetgen.load.placed_parts import ROUNDED_MM, TOUCHES_MM, Bounds, placed_part, touching
-from packetgen.load.prose_words import SENTENCE, any_of, named, sentences
+from packetgen.load.prose_words import SENTENCE
 from packetgen.load.told_order import laps
 from packetgen.load.words import said
 from packetgen.model import Outline, Part
 
-_JOINED = re.compile(
-    r"\b(?:glue|screw|nail|peg|dowel|fix|fasten|attach|mount)\s+(?P<what>[^.;:]*?)\b"
-    r"(?P<onto>(?:upright\s+)?(?:on|onto|across|along|to|into|in|below|under|above|over|behind|against|at)\b[^.,;:]{0,80})",
-    re.IGNORECASE,
-)
-_HUNG = re.compile(r"\b(?:cord|string|twine|wire|chain|hinge|hang|hung)\w*\b", re.IGNORECASE)
-_CORNER = re.compile(
-    r"\bin\s+(?:its|the)\s+(upper|lower|top|bottom)\s+(left|right)\s+corner\b", re.IGNORECASE
-)
 _TO_EDGE = re.compile(
     r"(?:to|against)\s+(?:the|its|their|both)\s+(?:\w+\s+)?(?:edges?|sides?|ends?)\s+of\b"
     r"|(?:below|above|under)\s+(?:the\s+|both\s+|its\s+)?(?!.*\b(?:edge|side|end|middle|panel|upper|lower)s?\b)"
@@ -37,27 +26,20 @@ _LAPS = re.compile(
     r"\b(?:over)?laps?(?:ping)?\b|\b(?:mm|cm)\s+(?:of\s+it\s+)?(?:over|before|behind|below|above)\b",
     re.IGNORECASE,
 )
-# An edge → the number of the direction, 0 across and 1 down, and whether what stands at it is further on.
-_EDGES = {
-    "upper": (1, False),
-    "top": (1, False),
-    "lower": (1, True),
-    "bottom": (1, True),
-    "left": (0, False),
-    "right": (0, True),
-}
 _AT_EDGE_OF = re.compile(
-    rf"\b(?P<edge>{'|'.join(_EDGES)})\s+edge\s+of\b|\b(?:across|along|at|to|onto)\s+the\s+(?P<end>top|bottom)\s+of\b",
+    rf"\b(?P<edge>{'|'.join(EDGES)})\s+edge\s+of\b|\b(?:across|along|at|to|onto|behind|before|over)\s+the\s+(?P<end>top|bottom)\s+of\b",
     re.IGNORECASE,
 )
 _MIDDLE_OF = re.compile(
     r"\b(?:to|on|onto|in|at)\s+the\s+(?:middle|centre|center)\s+of\s+(?:the\s+)?(?!.*\b(?:edge|side|end)s?\b)",
     re.IGNORECASE,
 )
-_IN_MIDDLE = re.compile(
-    r",?\s+(?:right\s+)?in\s+(?:the|its)\s+(?:middle|centre|center)\b(?!\s+of)", re.IGNORECASE
+_FACE = re.compile(
+    r"(?:on|onto|to)\s+(?:the\s+)?(?P<face>front|back)\s+of\b(?!.*\b(?:edge|side|end)s?\b)",
+    re.IGNORECASE,
 )
-_BESIDE_MM = 3  # of a middle is in it still: our own choice
+_RECTANGLE = 0.95  # of the box round it is filled: of another shape the middle is not that of its height; our own choice
+_BESIDE_MM, _BESIDE = 3, 0.02  # of a middle, or of the whole, is in it still: our own choice
 _STANDS = {
     (1, False): "below",
     (1, True): "above",
@@ -78,23 +60,13 @@ _UNDER = (
 )
 
 
-@dataclass(frozen=True)
-class _Joint:
-    """The numbers of two parts of which a step joins the one to the other, where it says so, and the words behind."""
-
-    part: int
-    other: int
-    start: int
-    onto: str
-
-
 def complain_of_told_joints(
     parts: Sequence[Part], steps: str, path: str, problems: Problems
 ) -> None:
     """Advice on the first joint of each kind that cannot be as finish.yaml has the two."""
     told = set[str]()
     groups = touching([placed_part(part) for part in parts])
-    for joint in _joints(parts, steps):
+    for joint in joints_in(parts, steps):
         part, other = parts[joint.part], parts[joint.other]
         facts = {"part": said(part.name), "other": said(other.name)}
         if joint.part == joint.other:
@@ -112,6 +84,9 @@ def complain_of_told_joints(
         elif (over_mm := _over_edge(part, other, joint.onto)) and not _laps_as_told(steps, joint):
             code = "step-parts-overlap"
             facts["over"] = gap_said(over_mm)
+        elif stands := _only_beside(part, other, joint.onto):
+            code = "step-side-other"
+            facts |= stands
         elif face := _on_other_face(joint, laps(part, other)):
             code = "step-order-other"
             facts |= face
@@ -122,66 +97,13 @@ def complain_of_told_joints(
             told.add(code)
 
 
-def _joints(parts: Sequence[Part], steps: str) -> Iterator[_Joint]:
-    numbers = parts_by_name(parts)
-    names = named(numbers)
-    name = rf"(?:the\s+)?(?P<part>{any_of(numbers)})"
-    through = re.compile(
-        rf"\bthrough\s+{name}\s+(?P<onto>into\s+(?:the\s+(?:(?:{'|'.join(_EDGES)})\s+edge\s+of\s+(?:the\s+)?)?)?(?P<other>{any_of(numbers)}))(?![\w-])",
-        re.IGNORECASE,
-    )
-    at_edge = re.compile(
-        rf"\band\s+{name}\s+(?:on|to|at|along)\s+(?P<onto>(?:the|its)\s+(?:{'|'.join(_EDGES)})\s+edge)\b(?!\s+of\b)",
-        re.IGNORECASE,
-    )
-    for start, sentence in sentences(steps):
-        if _HUNG.search(sentence):
-            continue
-        for found in through.finditer(sentence):
-            each = (numbers[found[one].casefold()] for one in ("part", "other"))
-            for number, other_number in _pairs(*each):
-                yield _Joint(number, other_number, start + found.start("part"), found["onto"])
-        for found in _JOINED.finditer(sentence):
-            other = names.search(found["onto"])
-            if other is None or re.search(
-                r"\b(?:between|put|drive|so that)\b|\d\s?(?:mm|cm)\s*\Z", found["what"]
-            ):
-                continue
-            others = numbers[other[0].casefold()]
-            beside = re.compile(
-                rf"\s+and\s+{name}(?![\w-]|\s+(?:on|onto|to|into|in|at|along|under|below|above|behind|beside|over|across|against)\b)",
-                re.IGNORECASE,
-            )
-            if also := beside.match(found["onto"], other.end()):
-                others += numbers[also["part"].casefold()]
-            rest = found.start("onto") + other.end()
-            corner = _CORNER.search(sentence, rest)
-            edges = [f"the {edge} edge of" for edge in corner.groups()] if corner else []
-            edges += ["in the middle of it"] * bool(_IN_MIDDLE.match(sentence, rest))
-            for part in names.finditer(found["what"]):
-                at = start + found.start("what") + part.start()
-                joined = _pairs(numbers[part[0].casefold()], others)
-                for (one, number), onto in product(joined, (found["onto"][: other.end()], *edges)):
-                    yield _Joint(one, number, at, onto)
-            # 'and the foot on the lower edge', of the same part.
-            if more := at_edge.search(sentence, rest):
-                at = start + more.start("part")
-                for one, number in _pairs(numbers[more["part"].casefold()], others):
-                    yield _Joint(one, number, at, f"{more['onto']} of")
-
-
-def _pairs(some: tuple[int, ...], others: tuple[int, ...]) -> Iterator[tuple[int, int]]:
-    """Each with each; of 'the rims on the pots' nobody can tell which goes on which."""
-    return product(some, others) if 1 in (len(some), len(others)) else iter(())
-
-
 def _at_other_edge(part: Part, other: Part, onto: str) -> dict[str, str]:
     """What is told of 'the upper edge of' what it stands below the middle of; empty where that is so."""
     found = _AT_EDGE_OF.search(onto)
     if not found:
         return _beside_middle(part, other, onto)
     edge_said = (found["edge"] or found["end"]).casefold()
-    direction, further = _EDGES[edge_said]
+    direction, further = EDGES[edge_said]
     told = f"at the {edge_said} edge of" if found["edge"] else f"at the {edge_said} of"
     bounds, of_other = placed_part(part).bounds, placed_part(other).bounds
     first, last = of_other[direction], of_other[direction + 2]
@@ -199,15 +121,23 @@ def _at_other_edge(part: Part, other: Part, onto: str) -> dict[str, str]:
 
 
 def _beside_middle(part: Part, other: Part, onto: str) -> dict[str, str]:
-    """What is told of 'the middle of' a broader part, from left to right; empty where it stands there."""
-    left, _, right, _ = placed_part(part).bounds
-    first, _, last, _ = placed_part(other).bounds
-    by_mm = (left + right) / 2 - (first + last) / 2
-    least_mm = max(_BESIDE_MM, _AT_EDGE / 2 * (last - first))
-    if not _MIDDLE_OF.search(onto) or right - left >= last - first or abs(by_mm) <= least_mm:
+    """What is told of 'the middle of' a broader part, from left to right, and of one on which it lies, from above too;
+    empty where it stands there."""
+    if not _MIDDLE_OF.search(onto):
         return {}
-    side = "to the right of" if by_mm > 0 else "to the left of"
-    return {"said": "in the middle of", "stands": f"{gap_said(abs(by_mm))} {side}"}
+    one, on = placed_part(part), placed_part(other)
+    lies_on = one.intersection(on).area > one.area / 2 and on.area > _RECTANGLE * on.envelope.area
+    for direction, sides in ((0, ("to the left of", "to the right of")), (1, ("above", "below"))):
+        wide = on.bounds[direction + 2] - on.bounds[direction]
+        by_mm = _middle(one.bounds, direction) - _middle(on.bounds, direction)
+        broader = one.bounds[direction + 2] - one.bounds[direction] < wide
+        least_mm = max(_BESIDE_MM, _BESIDE * wide)
+        if (lies_on or (direction == 0 and broader)) and abs(by_mm) > least_mm:
+            return {
+                "said": "in the middle of",
+                "stands": f"{gap_said(abs(by_mm))} {sides[by_mm > 0]}",
+            }
+    return {}
 
 
 def _over_edge(part: Part, other: Part, onto: str) -> float:
@@ -227,7 +157,7 @@ def _over_edge(part: Part, other: Part, onto: str) -> float:
     return float(over_mm) if over_mm > _OVER_MM else 0
 
 
-def _laps_as_told(steps: str, joint: _Joint) -> bool:
+def _laps_as_told(steps: str, joint: Joint) -> bool:
     """Whether the sentence tells how far the one lies over the other."""
     sentence = SENTENCE.match(steps, joint.start)
     return bool(sentence and _LAPS.search(sentence[0]))
@@ -237,11 +167,26 @@ def _middle(bounds: Bounds, direction: int) -> float:
     return float(bounds[direction] + bounds[direction + 2]) / 2
 
 
-def _on_other_face(joint: _Joint, lap: bool) -> dict[str, str]:
+def _only_beside(part: Part, other: Part, onto: str) -> dict[str, str]:
+    """What is told of 'the front of' a part that it touches with an edge alone; empty where it lies on it."""
+    found = _FACE.match(onto)
+    one, on = placed_part(part), placed_part(other)
+    if not found or one.intersection(on).area > ROUNDED_MM**2:
+        return {}
+    bounds, of_other = one.bounds, on.bounds
+    beyond = {
+        "above": of_other[1] - bounds[3],
+        "below": bounds[1] - of_other[3],
+        "to the left of": of_other[0] - bounds[2],
+        "to the right of": bounds[0] - of_other[2],
+    }
+    side = max(beyond, key=lambda one: beyond[one])
+    return {"said": f"on the {found['face'].casefold()} of", "stands": side}
+
+
+def _on_other_face(joint: Joint, lap: bool) -> dict[str, str]:
     """What is told of 'the front of' a part that is listed behind it, and of the back of one before it."""
-    found = re.match(
-        r"(?:on|onto|to)\s+(?:the\s+)?(?P<face>front|back)\s+of\b", joint.onto, re.IGNORECASE
-    )
+    found = _FACE.match(joint.onto)
     in_front = joint.part > joint.other
     if not found or not lap or in_front == (found["face"].casefold() == "front"):
         return {}

@@ -17,6 +17,11 @@ _N = r"(?<![\w.,/×-])\d{1,4}(?:\.\d{1,2})?"
 _UNIT = r"(?:mm|cm|in)\b"
 # One length; of 'a × b' and 'a to b' nothing is said here.
 _LONG = rf"(?<!× )(?<!x )(?P<long>{_N})[ -]?(?P<unit>{_UNIT})(?!\s*(?:×|x|by|to|or|-|–)\s*\d)"
+# Of '3 × 30 mm' the one and the other.
+_BY = (
+    rf"(?P<long>{_N})\s?(?:×|x|by)\s?\d{{1,4}}(?:\.\d{{1,2}})?[ -]?(?P<unit>{_UNIT})",
+    rf"{_N}\s?(?:×|x|by)\s?(?P<long>\d{{1,4}}(?:\.\d{{1,2}})?)[ -]?(?P<unit>{_UNIT})",
+)
 _BETWEEN = r"[^\d,;:()]{0,30}?"  # words that tell of nothing else
 _ALL_ROUND = r"(?:\s+all\s+round|\s+on\s+(?:all|every|each)\s+sides?)?"
 _WOOD = r"(?:plywood|ply|wood|timber|board|pine|oak|beech|birch|lime|poplar|mdf)"
@@ -135,16 +140,18 @@ def _of_hardware(filled: Filled) -> Iterator[_Measure]:
         if not all(all_sizes):
             continue
         many = rf"(?:{re.escape(kind)}|{re.escape(plural(kind))})\b"
-        yield _Measure(
-            f"{said(kind)} has the size {listed(tuple(map(said, all_sizes)))}",
-            tuple(
-                float(number) * factor
-                for size in all_sizes
-                for number in re.findall(r"\d{1,4}(?:\.\d{1,2})?", size)
-                for factor in {MM_PER_UNIT[unit] for unit in re.findall(r"mm|cm|in\b", size)}
-            ),
-            (rf"{_LONG}(?:\s+long)?\s+(?:[a-z]+\s+)?{many}", rf"\b{many}\s+of\s+{_LONG}"),
+        all_mm = tuple(
+            float(number) * factor
+            for size in all_sizes
+            for number in re.findall(r"\d{1,4}(?:\.\d{1,2})?", size)
+            for factor in {MM_PER_UNIT[unit] for unit in re.findall(r"mm|cm|in\b", size)}
         )
+        for told in (
+            (rf"{_LONG}(?:\s+long)?\s+(?:[a-z]+\s+)?{many}", rf"\b{many}\s+of\s+{_LONG}"),
+            *((rf"{size}\s+(?:[a-z]+\s+)?{many}", rf"\b{many}\s+of\s+{size}") for size in _BY),
+        ):
+            own = f"{said(kind)} has the size {listed(tuple(map(said, all_sizes)))}"
+            yield _Measure(own, all_mm, told)
 
 
 def _of_wood(parts: Sequence[Part]) -> Iterator[_Measure]:

@@ -21,9 +21,11 @@ _THINGS = (
     r"(?:stitch(?:es)?|cross(?:es)?|rows?|columns?|knots?|beads?|squares?|ones?|strands?|skeins?|lines?"
     r"|leaves|dots?|petals?|berries|times)\b"
 )
+# Behind one of these begins something else: '35 briar with one strand'.
+_ELSE = r"(?!(?:and|or|with|in|on|of|by|at|as|for|from|round|over|under|above|below|beside|behind|before|after|the|a|all|one|two|three)\b)"
 # '12 green, 14 red and 3 white stitches' counts with all of its numbers.
 _COUNTED = re.compile(
-    rf"(?:\s*(?:,|,?\s+and|\s+or)\s+\d{{1,2}}(?:\s+[a-z-]+){{1,3}}?)*\s+(?:[a-z-]+\s+){{0,2}}?{_THINGS}|-",
+    rf"(?:\s*(?:,|,?\s+and|\s+or)\s+\d{{1,2}}(?:\s+[a-z-]+){{1,3}}?)*\s+(?:{_ELSE}[a-z-]+\s+){{0,2}}?{_THINGS}|-",
     re.IGNORECASE,
 )
 

@@ -1,7 +1,7 @@
 """Times of drying and curing that the steps of a finishing piece make shorter than its labels do."""
 
 import re
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 
 from packetgen.diagnostics import Problems, place_in
 from packetgen.load.number_words import NUMBER_WORDS, counted_number
@@ -82,14 +82,33 @@ def _words_of(text: str) -> set[str]:
 
 def _too_short(sentence: str, long_h: Mapping[str, float]) -> tuple[re.Match[str], str] | None:
     """Where the time stands, and the name of what takes longer."""
-    found, *others = [*_TIME.finditer(sentence), None]
-    named = [one for one in long_h if one.casefold() in sentence.casefold()] or list(long_h)
-    if not found or not named:
+    times = list(_TIME.finditer(sentence))
+    named = _named_in(sentence, long_h) or list(long_h)
+    if not times or not named:
         return None
+    for found, names in _with_own_names(sentence, times, long_h):
+        least = min(names, key=lambda one: long_h[one])
+        if _hours(found) < long_h[least]:
+            return found, least
     least = min(named, key=lambda one: long_h[one])
     # 'each coat 2 hours, the copper blue 3 hours': it has its own time.
-    enough = any(one is not None and _hours(one) >= long_h[least] for one in others)
-    return (found, least) if _hours(found) < long_h[least] and not enough else None
+    enough = any(_hours(one) >= long_h[least] for one in times)
+    return None if enough else (times[0], least)
+
+
+def _with_own_names(
+    sentence: str, times: Sequence[re.Match[str]], names: Iterable[str]
+) -> list[tuple[re.Match[str], list[str]]]:
+    """Of 'copper blue 3 hours and soap white 2 hours' each time with what is named before it; empty where one has none."""
+    begins = [0, *(one.end() for one in times)]
+    own = [
+        (one, _named_in(sentence[start : one.start()], names)) for start, one in zip(begins, times)
+    ]
+    return own if len(times) > 1 and all(of for _, of in own) else []
+
+
+def _named_in(text: str, names: Iterable[str]) -> list[str]:
+    return [one for one in names if one.casefold() in text.casefold()]
 
 
 def _hours(found: re.Match[str]) -> float:

@@ -5,7 +5,7 @@ from collections.abc import Iterator, Sequence, Set
 
 from packetgen.diagnostics import Problems, place_in
 from packetgen.load.part_names import parts_by_name
-from packetgen.load.prose_words import named, sentences
+from packetgen.load.prose_words import WHERE, named, sentences
 from packetgen.load.sure import sure
 from packetgen.load.words import said
 from packetgen.model import Part
@@ -51,8 +51,14 @@ def complain_of_part_twice(
         spoken_of = sentence.casefold()
         lacking = [part for part in parts if not any(one in spoken_of for one in _kinds(part))]
         for number, one in enumerate(found):
-            beside = bool(number) and re.fullmatch(
-                r"\W*(?:and|then)\W+(?:the\W+)?", sentence[found[number - 1].end() : one.start()]
+            # 'behind the roof, and the roof on the front of the board' joins it a second time.
+            beside = (
+                bool(number)
+                and re.fullmatch(
+                    r"\W*(?:and|then)\W+(?:the\W+)?",
+                    sentence[found[number - 1].end() : one.start()],
+                )
+                and not re.match(rf"\s+{WHERE}\b", sentence[one.end() :])
             )
             if words[number] in words[:number] and (
                 (sawn and lacking) or (beside and words[number] == words[number - 1])

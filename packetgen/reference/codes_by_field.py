@@ -133,6 +133,7 @@ BY_FIELD: Mapping[str, Mapping[str, tuple[str, ...]]] = {
         "price": ("price-dear", "currency-other"),
         "colours": ("card-copied",),
         "colours[].number": ("colour-twice", "number-for-name"),
+        "colours[].name": ("colour-name-twice",),
         "colours[].hex": ("hex-twice",),
     },
     "cloths/<cloth>.yaml": {
@@ -149,6 +150,7 @@ BY_FIELD: Mapping[str, Mapping[str, tuple[str, ...]]] = {
         "price": ("price-dear", "currency-other"),
         "colours": ("card-copied",),
         "colours[].number": ("colour-twice", "number-for-name"),
+        "colours[].name": ("colour-name-twice",),
         "colours[].hex": ("hex-twice",),
     },
     "finishes/<piece>/finish.yaml": {

@@ -1,0 +1,117 @@
+"""Which parts of a finishing piece its steps join, and how they tell where."""
+
+import re
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+from itertools import product
+
+from packetgen.load.part_names import parts_by_name
+from packetgen.load.prose_words import WHERE, any_of, named, sentences
+from packetgen.model import Part
+
+_JOINED = re.compile(
+    r"\b(?:glue|screw|nail|peg|dowel|fix|fasten|attach|mount|(?P<laid>put|set|stick|fit|lay))\s+(?P<what>[^.;:]*?)\b"
+    r"(?P<onto>(?:upright\s+)?(?:on|onto|across|along|to|into|in|below|under|above|over|behind|against|at)\b[^.,;:]{0,80})",
+    re.IGNORECASE,
+)
+# What is put somewhere and is no part, and so tells nothing of the parts that it goes through.
+_NO_PART = re.compile(
+    r"\b(?:screw|nail|pin|peg|dowel|magnet|washer|card|wadding|hook|eye)s?\b", re.IGNORECASE
+)
+_HUNG = re.compile(r"\b(?:cord|string|twine|wire|chain|hinge|hang|hung)\w*\b", re.IGNORECASE)
+_CORNER = re.compile(
+    r"\bin\s+(?:its|the)\s+(upper|lower|top|bottom)\s+(left|right)\s+corner\b", re.IGNORECASE
+)
+# An edge → the number of the direction, 0 across and 1 down, and whether what stands at it is further on.
+EDGES = {
+    "upper": (1, False),
+    "top": (1, False),
+    "lower": (1, True),
+    "bottom": (1, True),
+    "left": (0, False),
+    "right": (0, True),
+}
+_IN_MIDDLE = re.compile(
+    r",?\s+(?:right\s+)?in\s+(?:the|its)\s+(?:middle|centre|center)\b(?!\s+of)", re.IGNORECASE
+)
+
+
+@dataclass(frozen=True)
+class Joint:
+    """The numbers of two parts of which a step joins the one to the other, where it says so, and the words behind."""
+
+    part: int
+    other: int
+    start: int
+    onto: str
+
+
+def joints_in(parts: Sequence[Part], steps: str) -> Iterator[Joint]:
+    """Each pair that is joined, once for each way in which a sentence tells where."""
+    numbers = parts_by_name(parts)
+    names = named(numbers)
+    name = rf"(?:the\s+)?(?P<part>{any_of(numbers)})"
+    through = re.compile(
+        rf"\bthrough\s+{name}\s+(?P<onto>into\s+(?:the\s+(?:(?:{'|'.join(EDGES)})\s+edge\s+of\s+(?:the\s+)?)?)?(?P<other>{any_of(numbers)}))(?![\w-])",
+        re.IGNORECASE,
+    )
+    further = re.compile(
+        rf"\band\s+(?:{name}|both(?:\s+of\s+them)?|the\s+two(?:\s+of\s+them)?)\s+"
+        rf"(?P<onto>(?:upright\s+)?{WHERE}\s+[^.,;:]{{0,30}}?(?<![\w-])(?P<other>{any_of(numbers)}))(?![\w-])",
+        re.IGNORECASE,
+    )
+    at_edge = re.compile(
+        rf"\band\s+{name}\s+(?:on|to|at|along)\s+(?P<onto>(?:the|its)\s+(?:{'|'.join(EDGES)})\s+edge)\b(?!\s+of\b)",
+        re.IGNORECASE,
+    )
+    for start, sentence in sentences(steps):
+        if _HUNG.search(sentence):
+            continue
+        for found in through.finditer(sentence):
+            part_number, other_number = (
+                numbers[found[one].casefold()] for one in ("part", "other")
+            )
+            for one, number in _pairs(part_number, other_number):
+                yield Joint(one, number, start + found.start("part"), found["onto"])
+        for found in _JOINED.finditer(sentence):
+            other = names.search(found["onto"])
+            if other is None or re.search(
+                r"\b(?:between|put|drive|so that)\b|\d\s?(?:mm|cm)\s*\Z", found["what"]
+            ):
+                continue
+            if found["laid"] and _NO_PART.search(found["what"]):
+                continue
+            others = numbers[other[0].casefold()]
+            beside = re.compile(
+                rf"\s+and\s+{name}(?![\w-]|\s+{WHERE}\b)",
+                re.IGNORECASE,
+            )
+            if also := beside.match(found["onto"], other.end()):
+                others += numbers[also["part"].casefold()]
+            rest = found.start("onto") + other.end()
+            corner = _CORNER.search(sentence, rest)
+            edges = [f"the {edge} edge of" for edge in corner.groups()] if corner else []
+            edges += ["in the middle of it"] * bool(_IN_MIDDLE.match(sentence, rest))
+            for part in names.finditer(found["what"]):
+                at = start + found.start("what") + part.start()
+                joined = _pairs(numbers[part[0].casefold()], others)
+                for (one, number), onto in product(joined, (found["onto"][: other.end()], *edges)):
+                    yield Joint(one, number, at, onto)
+            # 'and the roof on the board', 'and both of them on the board'
+            for then in further.finditer(sentence, rest):
+                before = [one[0] for one in names.finditer(sentence, 0, then.start())]
+                at = start + then.start("onto")
+                for part_said in [then["part"]] if then["part"] else before[-2:]:
+                    some = numbers[part_said.casefold()]
+                    for one, number in _pairs(some, numbers[then["other"].casefold()]):
+                        yield Joint(one, number, at, then["onto"])
+            # 'and the foot on the lower edge', of the same part.
+            if more := at_edge.search(sentence, rest):
+                at = start + more.start("part")
+                for one, number in _pairs(numbers[more["part"].casefold()], others):
+                    yield Joint(one, number, at, f"{more['onto']} of")
+
+
+def _pairs(some: tuple[int, ...], others: tuple[int, ...]) -> Iterator[tuple[int, int]]:
+    """Each with each; of 'the rims on the pots' nobody can tell which goes on which."""
+    return product(some, others) if 1 in (len(some), len(others)) else iter(())
