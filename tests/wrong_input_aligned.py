@@ -547,8 +547,8 @@ CASES = (
     _case(
         "posts whose ends stand elsewhere above the foot's",
         _of_step(
-            43,
-            "says 'ends 16 mm above its lower edge', and by finish.yaml no edges of the parts that it names lie so far apart; mend the step, or an 'outline' or 'at' there",
+            37,
+            "says 'lower ends 16 mm above its lower edge', and by finish.yaml no edges of the parts that it names lie so far apart; mend the step, or an 'outline' or 'at' there",
         ),
         sentence="Peg the posts on the foot, their lower ends 16 mm above its lower edge.",
     ),
@@ -586,6 +586,10 @@ CASES = (
             "Peg the foot to the back, its ends in line with those of the lid.",
             "Peg the lid on the back, 10 mm over at both ends.",
             "Peg the lid over the back, each 10 mm from its ends.",
+            "Peg the posts on the back, their feet 4 mm below its lower edge. Peg the lid on them.",
+            "Peg a post on either side, so that it laps over the back by 2 mm.",
+            "Peg the posts on the back, each over it by 2 mm.",
+            "Peg the lid on the posts, so that 2 mm of it overlap.",
         )
     ),
     *(
@@ -603,6 +607,30 @@ CASES = (
                 25,
                 "ends in line with those of",
                 "such edges of the parts that it names are not on one line",
+            ),
+            (
+                "Peg the posts on the back, their tops 4 mm above its upper edge.",
+                37,
+                "tops 4 mm above its upper edge",
+                "no edges of the parts that it names lie so far apart",
+            ),
+            (
+                "Peg a post on either side, so that it laps over the back by 6 mm.",
+                42,
+                "laps over the back by 6 mm",
+                "no edges of the parts that it names lie so far apart",
+            ),
+            (
+                "Peg the posts on the back, each over it by 6 mm.",
+                36,
+                "over it by 6 mm",
+                "no edges of the parts that it names lie so far apart",
+            ),
+            (
+                "Peg the lid on the posts, so that 4 mm of it overlap.",
+                38,
+                "4 mm of it overlap",
+                "no edges of the parts that it names lie so far apart",
             ),
             (
                 "Peg the lid on the back, 12 mm over at both ends.",

@@ -22,6 +22,16 @@ _OF_ANY = {
 }
 
 
+def parts_by_name_or_each(parts: Sequence[Part]) -> dict[str, tuple[int, ...]]:
+    """Likewise, and by 'a post' and 'each post' all posts."""
+    found = parts_by_name(parts)
+    kinds = {part.name.casefold().split()[-1] for part in parts} - found.keys()
+    each = {f"{word} {kind}": kind for kind in kinds for word in ("a", "an", "each", "either")}
+    return found | {
+        name: found[plural(kind)] for name, kind in each.items() if plural(kind) in found
+    }
+
+
 def parts_by_name(parts: Sequence[Part]) -> dict[str, tuple[int, ...]]:
     """The numbers of the parts that are meant: by 'left post' and its plural that one, by 'posts' all posts, and by 'rail' the
     only one of several rails that there is."""

@@ -5,7 +5,7 @@ from collections.abc import Iterator, Sequence
 from itertools import combinations, product
 
 from packetgen.diagnostics import Problems, place_in
-from packetgen.load.part_names import parts_by_name
+from packetgen.load.part_names import parts_by_name_or_each
 from packetgen.load.piece_words import gap_said
 from packetgen.load.placed_parts import ROUNDED_MM, placed_part
 from packetgen.load.prose_words import named, sentences
@@ -31,6 +31,12 @@ _TOLD = (
         re.I,
     ),
 )
+# 'their tops are 22 mm above its upper edge': of one edge from another, and on which side of it.
+_EXACT = re.compile(
+    r"\b(?P<own>tops?|feet|foot|(?:upper|lower|top|bottom)\s+(?:edges?|ends?))\s+(?:(?:are|is|stands?|lies?|being)\s+)?"
+    rf"{_LENGTH}\s+(?P<way>above|below)\s+(?:its|their|the)\s+(?P<edge>upper|lower|top|bottom)\s+(?:edges?|ends?)\b",
+    re.I,
+)
 # Of any edge from any other edge of the same direction.
 _ACROSS = (
     # 'its lower edge 26 mm above their lower ends'
@@ -49,6 +55,12 @@ _ACROSS = (
         rf"\b{_OUT}\s+(?:by\s+)?{_LENGTH}\s+(?:down|up|behind|before|under|onto|into)\b", re.I
     ),
     re.compile(rf"\b(?:overlap|lap)(?:s|ping|ped)?\b[^\d.;:()]{{0,40}}?{_LENGTH}", re.I),
+    # 'over it by 4 mm', '14 mm of it overlap'
+    re.compile(rf"\bover\s+(?:it|them|the\s+[a-z ]{{3,25}}?)\s+by\s+{_LENGTH}", re.I),
+    re.compile(
+        rf"{_LENGTH}\s+of\s+(?:it|them|each)\s+(?:overlaps?|shows?|stands?|sticks?|juts?|reach(?:es)?)\b",
+        re.I,
+    ),
 )
 # 'flush with its sides', 'level with the lower edge', 'its ends in line with those of' → numbers of edges: left, upper, right, lower.
 _FLUSH = re.compile(
@@ -70,6 +82,7 @@ _BOTH = re.compile(
 _ASIDE = re.compile(
     r"\s+(?:at|on|to)\s+(?:its|the|each|either|one)\s+(?:side|end|left|right)", re.I
 )
+_NOWHERE = "no edges of the parts that it names lie so far apart"
 _NEAR = 25  # letters before it that tell what stands out, and twice as many behind where
 _ELSE = re.compile(
     r"\b(?:cloth|card|wadding|trim|cord|magnets?|washers?|screws?|nails?|hooks?|hangers?|holes?|(?<!in )lines?|template)\b",
@@ -82,7 +95,7 @@ def complain_of_told_overhangs(
 ) -> None:
     """Advice on the first '6 mm' by which a step says that parts stand out, where by finish.yaml no two of those that it
     names do, or not on both sides; of how far one stands out to the front its thickness tells."""
-    numbers = parts_by_name(parts)
+    numbers = parts_by_name_or_each(parts)
     names = named(numbers)
     for start, sentence in sentences(steps):
         in_turn = [(one.start(), numbers[one[0].casefold()]) for one in names.finditer(sentence)]
@@ -97,7 +110,7 @@ def complain_of_told_overhangs(
 def _told_in(sentence: str) -> Iterator[re.Match[str]]:
     """Each length once, and edges that are flush, in the first way in which it can be read."""
     read = set[int]()
-    for way in (*_TOLD, *_ACROSS, _FLUSH, _LEVEL):
+    for way in (_EXACT, *_TOLD, *_ACROSS, _FLUSH, _LEVEL):
         for found in way.finditer(sentence):
             at = found.start("long") if "long" in way.groupindex else found.start()
             if at in read or _ELSE.search(sentence[max(0, found.start() - _NEAR) : found.end()]):
@@ -113,31 +126,65 @@ def _how(
     sentence: str,
 ) -> str:
     """How the parts lie that are named `in_turn`, where not as it is told; else ''."""
-    told = {number for _, each in in_turn for number in each}
-    these = [parts[number] for number in sorted(told)]
-    if len(these) == 1 and found.re in _TOLD:  # beyond any other
-        these = [*these, *(part for part in parts if part is not these[0])]
+    groups = list(dict.fromkeys(each for _, each in in_turn))
+    told = sorted({number for each in groups for number in each})
+    if len(told) == 1 and found.re in _TOLD:  # beyond any other
+        groups.append(tuple(number for number in range(len(parts)) if number not in told))
+        told = list(range(len(parts)))
+    these = [parts[number] for number in told]
     if len(these) < 2 or any(part.pieces > 1 for part in these):
         return ""
-    if found.re not in (_FLUSH, _LEVEL):
-        return _otherwise(these, found, sentence)
-    edges = found["edges"] or found["end"] or found["own"]
-    flush = _flush(parts, _with(in_turn, found.start()), edges.casefold())
-    return "" if flush else "such edges of the parts that it names are not on one line"
+    if found.re in (_FLUSH, _LEVEL):
+        edges = found["edges"] or found["end"] or found["own"]
+        flush = _flush(parts, _with(in_turn, found.start()), edges.casefold())
+        return "" if flush else "such edges of the parts that it names are not on one line"
+    pairs = [(parts[one], parts[other]) for one, other in _between(groups)]
+    if found.re is _EXACT:
+        return "" if _as_exact(pairs, found) else _NOWHERE
+    return _otherwise(these, pairs, found, sentence)
 
 
-def _otherwise(parts: Sequence[Part], found: re.Match[str], sentence: str) -> str:
+def _between(groups: Sequence[tuple[int, ...]]) -> Iterator[tuple[int, int]]:
+    """Each part with each of another name: not 'the posts' with one another, where something else is named."""
+    if len(groups) == 1:
+        yield from combinations(groups[0], 2)
+    for some, others in combinations(groups, 2):
+        yield from ((one, other) for one, other in product(some, others) if one != other)
+
+
+def _as_exact(pairs: Sequence[tuple[Part, Part]], found: re.Match[str]) -> bool:
+    """Whether such an edge of one of two parts lies so far above or below such an edge of the other."""
+    own, edge = (
+        1 if found[name][:3].casefold() in ("top", "upp") else 3 for name in ("own", "edge")
+    )
+    told_mm = _told_mm(found) * (-1 if found["way"].casefold() == "above" else 1)
+    return any(
+        abs(placed_part(one).bounds[own] - placed_part(other).bounds[edge] - told_mm) <= ROUNDED_MM
+        for two in pairs
+        for one, other in (two, two[::-1])
+    )
+
+
+def _told_mm(found: re.Match[str]) -> float:
+    return float(found["long"]) * MM_PER_UNIT[found["unit"].casefold()]
+
+
+def _otherwise(
+    parts: Sequence[Part],
+    pairs: Sequence[tuple[Part, Part]],
+    found: re.Match[str],
+    sentence: str,
+) -> str:
     """How the edges of the parts lie, where not as it is told, on one side or, where the sentence says so, on both; else ''."""
     beside = sentence[max(0, found.start() - _NEAR) : found.end() + 2 * _NEAR]
     both, aside = bool(_BOTH.search(beside)), bool(_ASIDE.match(sentence, found.end()))
-    told_mm = float(found["long"]) * MM_PER_UNIT[found["unit"].casefold()]
-    if _stand_out(parts, told_mm, both, aside) or (
-        found.re in _ACROSS and _lie_apart(parts, told_mm)
+    told_mm = _told_mm(found)
+    if _stand_out(parts, pairs, told_mm, both, aside) or (
+        found.re in _ACROSS and _lie_apart(pairs, told_mm)
     ):
         return ""
-    none = "no edges of the parts that it names lie so far apart"
     sides = f" on both sides: at the left {_apart(parts, 0)}, at the right {_apart(parts, 2)}"
-    return none + sides * both
+    return _NOWHERE + sides * (both and found.re in _TOLD)
 
 
 def _apart(parts: Sequence[Part], edge: int) -> str:
@@ -171,10 +218,16 @@ def _flush(parts: Sequence[Part], of: tuple[set[int], set[int]], edges: str) -> 
     return wanted <= found or not all(of)
 
 
-def _stand_out(parts: Sequence[Part], told_mm: float, both: bool, aside: bool) -> bool:
+def _stand_out(
+    parts: Sequence[Part],
+    pairs: Sequence[tuple[Part, Part]],
+    told_mm: float,
+    both: bool,
+    aside: bool,
+) -> bool:
     """Whether an edge of one of two of the parts lies so far from the same edge of the other; where `both` ends are spoken
     of, the left and the right one, or the upper and the lower. What does not stand out `aside` may do so to the front."""
-    beyond = [_edges_mm(*two) for two in combinations(parts, 2)]
+    beyond = [_edges_mm(*two) for two in pairs]
     so_far = [
         {edge for edge, by in enumerate(edges) if abs(abs(by) - told_mm) <= ROUNDED_MM}
         for edges in beyond
@@ -188,11 +241,13 @@ def _stand_out(parts: Sequence[Part], told_mm: float, both: bool, aside: bool) -
     return {0, 2} <= all_edges or {1, 3} <= all_edges
 
 
-def _lie_apart(parts: Sequence[Part], told_mm: float) -> bool:
+def _lie_apart(pairs: Sequence[tuple[Part, Part]], told_mm: float) -> bool:
     """Whether an upright edge of one of the parts lies so far from one of another, or a level one from a level one."""
     return any(
         abs(abs(one - other) - told_mm) <= ROUNDED_MM
-        for first, second in combinations([placed_part(part).bounds for part in parts], 2)
+        for first, second in (
+            (placed_part(one).bounds, placed_part(two).bounds) for one, two in pairs
+        )
         for way in (0, 1)
         for one in first[way::2]
         for other in second[way::2]
