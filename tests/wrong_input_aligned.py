@@ -97,7 +97,7 @@ CASES = (
     ),
     _case(
         "a lid that was made wider",
-        f"{FINISH}:12:55: advice: 'lid' stands 10 mm to the right of the middle that the panel and other parts share; mend its outline if that was changed; if its place was, write at: -10,0",
+        f"{FINISH}:12:55: advice: 'lid' stands 10 mm to the right of the middle that the panel and other parts share; if it is to be as wide as it is, write at: -10,0; else mend its outline",
         lid=("0,0 160,0 160,12 0,12", "0,0"),
         sentence="Peg the lid on the left post.",
     ),
@@ -678,6 +678,66 @@ CASES = (
             ),
             ("Peg the knob over the top of the back.", "64,6", "", ""),
         )
+    ),
+    *(
+        _case(
+            f"a knob at the other edge: {sentence}",
+            _of_step(
+                column,
+                "puts 'knob' at the right edge of 'lid', and by 'at' in finish.yaml it stands 128 mm to the left of that; mend the word, or 'at' there",
+            ),
+            saw="the posts, the knob",
+            knob=("0,0 12,0 12,12 0,12", "0,0"),
+            sentence=sentence,
+        )
+        for sentence, column in (
+            ("Peg the knob on the front of the lid at its right edge.", 12),
+            (
+                "Peg the lid on the posts, and the knob on the front of the lid at its right edge.",
+                43,
+            ),
+        )
+    ),
+    *(
+        _case(
+            f"a paint before its parts, of which one is {paint}: {sentence}",
+            *[f"{STEPS}:2:{column}: advice: here stands {told}"] * bool(column),
+            lid=("0,0 140,0 140,12 0,12", "0,0", f"paint: {paint}"),
+            sentence=sentence,
+        )
+        for paint, sentence, column, told in (
+            ("sage", "Paint two coats of sage on the back and two on the lid.", 0, ""),
+            (
+                "sage",
+                "Paint two coats of sage on the back and three on the lid.",
+                57,
+                "'lid 3 coats', and in finish.yaml 'lid' has 2; mend the number here, or 'coats' there",
+            ),
+            (
+                "cress",
+                "Paint two coats of sage on the back and two on the lid.",
+                55,
+                "'sage on the lid', and in finish.yaml 'lid' is painted with 'cress'; name that here, or mend 'paint' there",
+            ),
+            (
+                "cress",
+                "Paint two coats of sage on the back, and the lid in cress.",
+                0,
+                "",
+            ),
+        )
+    ),
+    _case(
+        "a foot that is no longer than the lid",
+        _of_step(
+            32,
+            "says 'standing over at both ends', and by finish.yaml none of the parts that it names does; mend the step, or an 'outline' or 'at' there",
+        ),
+        sentence="Smooth the foot and the lid standing over at both ends.",
+    ),
+    _case(
+        "a lid that is longer than the back",
+        sentence="Smooth the back and the lid standing over at both ends.",
     ),
     *(
         _case(

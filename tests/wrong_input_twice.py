@@ -4,7 +4,7 @@
 
 import re
 
-from tests.content_builder import FINISH, MOSS, PATTERN, SERIES, TINY
+from tests.content_builder import CLOTH, FINISH, MOSS, PATTERN, SERIES, TINY
 from tests.wrong_input_case import Case
 from tests.wrong_input_series import TWO_PATTERNS
 
@@ -199,6 +199,57 @@ CASES = (
     ),
     *(
         Case(
+            f"{name} that is woven as {weave}",
+            {
+                CLOTH: TINY[CLOTH]
+                .replace("Hopsack", name)
+                .replace("weave: evenweave", f"weave: {weave}")
+            },
+            *[
+                f"{CLOTH}:2:8: advice: '{name} 28' is woven as {weave}, by this line; write weave: {called}, or mend the name; or leave them, if it is called so"
+            ]
+            * bool(called),
+        )
+        for name, weave, called in (
+            ("Fen Linen", "evenweave", "linen"),
+            ("Fen Linen", "linen", ""),
+            ("Fen Cloth", "linen", ""),
+        )
+    ),
+    *(
+        Case(
+            f"{pieces} of which the steps speak as of one: {sentence}",
+            _bought("hardware:", f"  - {{name: {name}, pieces: {pieces}, size: 3 × 12 mm}}")
+            | {STEPS: f"1. Saw the back.\n2. {sentence}\n"},
+            *[
+                f"{FINISH}:28:{column}: advice: there are 2 of '{name}', and the steps speak of one: '{told}'; mend 'pieces' here, or the steps"
+            ]
+            * bool(told),
+        )
+        for name, pieces, sentence, column, told in (
+            ("knob screw", 2, "Put the knob on with the knob screw.", 32, "the knob screw"),
+            ("brass hook", 2, "Put it on with the brass hook.", 32, "the brass hook"),
+            ("knob screw", 1, "Put the knob on with the knob screw.", 0, ""),
+            ("knob screw", 2, "Put the knob on with a screw on each side of the screw.", 0, ""),
+            ("knob screw", 2, "Put in the knob screws, the screw below last.", 0, ""),
+        )
+    ),
+    *(
+        Case(
+            f"a series that is called {title} in its welcome",
+            {
+                "series/garden-year/welcome.md": f"Welcome to {title}.\n",
+                SERIES: TINY[SERIES].replace("title: The Garden Year", "title: A Year of Beds"),
+            },
+            *[
+                f"series/garden-year/welcome.md:1:12: advice: here stands '{title}', as the folder is called, and the title is 'A Year of Beds'; write that, if the title was changed; or mend the title"
+            ]
+            * told,
+        )
+        for title, told in (("Garden Year", 1), ("a garden year", 0), ("A Year of Beds", 0))
+    ),
+    *(
+        Case(
             f"steps that are numbered {', '.join(numbers)}",
             {
                 STEPS: "".join(
@@ -229,6 +280,52 @@ CASES = (
                 "2:1: advice: step 2 stands behind step 3, and is printed as 2; put them in order, or number them anew",
             ),
         )
+    ),
+    *(
+        Case(
+            f"a thread of another kind: {notes}",
+            {NOTES: f"{notes}\n"},
+            *[
+                f"{NOTES}:1:{column}: advice: here stands '{told}', and the {works} worked in {own}; mend the thread here, or 'colour' in pattern.yaml"
+            ]
+            * bool(column),
+        )
+        for notes, column, told, works, own in (
+            ("Put a French knot of brick (E2) above.", 0, "", "", ""),
+            ("You may put a French knot of K4 peat above.", 0, "", "", ""),
+            (
+                "Put a French knot of K4 peat above.",
+                14,
+                "knot of K4 peat",
+                "French knots of this chart are",
+                "'E2 brick'",
+            ),
+            (
+                "Last comes the backstitch in brick (E2).",
+                16,
+                "backstitch in brick (E2)",
+                "backstitch of this chart is",
+                "'K4 peat'",
+            ),
+            (
+                "Backstitch the stem with one strand of brick.",
+                1,
+                "Backstitch the stem with one strand of …",
+                "backstitch of this chart is",
+                "'K4 peat'",
+            ),
+        )
+    ),
+    Case(
+        "strands of backstitch in a sentence that speaks of knots too",
+        {
+            PATTERN: re.sub(r", spool(: (\[.*?\]|\"..\"))?", "", TINY[PATTERN]),
+            SERIES: TINY[SERIES]
+            .replace("  - {name: spool, card: spool, strands: 1}\n", "")
+            .replace("strands: 2}", "strands: 2, backstitch_strands: 2}"),
+            NOTES: "The legs are backstitch with one strand, and the eye is a French knot.\n",
+        },
+        f"{NOTES}:1:30: advice: here stands 'one strand' for backstitch, worked with 2 in this pattern; mend the number here, or 'backstitch_strands' in series.yaml",
     ),
     Case(
         "notes of which a line was lost",

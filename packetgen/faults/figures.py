@@ -164,6 +164,11 @@ FIGURES: dict[str, Fault] = {
         "mend the number here, or 'pieces' under 'hardware' in finish.yaml, or tell what the others are for",
         Level.ADVICE,
     ),
+    "pieces-told-one": Fault(
+        "there are {number} of {name}, and the steps speak of one: {said}",
+        "mend 'pieces' here, or the steps",
+        Level.ADVICE,
+    ),
     "hardware-scant": Fault(
         "{name} of {size} goes {said} in a step, which is {thick} thick, and so holds in nothing behind it",
         "write one of {enough} or more, or mend the step",
@@ -576,7 +581,7 @@ FIGURES: dict[str, Fault] = {
     ),
     "issue-day-near": Fault(
         "the release is of {release}, and the {what} of {first}",
-        "look whether the two should be one day, and mend the one that is wrong",
+        "look whether the two should be of one year, or one day, and mend the one that is wrong",
         Level.ADVICE,
     ),
     "alt-colour-none": Fault(

@@ -390,6 +390,16 @@ PATTERNS: dict[str, Fault] = {
         "mend the day here, or say in the notice what it is for",
         Level.ADVICE,
     ),
+    "kind-thread-other": Fault(
+        "here stands {said}, and the {kind} of this chart {are} worked in {own}",
+        "mend the thread here, or 'colour' in pattern.yaml",
+        Level.ADVICE,
+    ),
+    "title-told-former": Fault(
+        "here stands {said}, as the folder is called, and the title is {title}",
+        "write that, if the title was changed; or mend the title",
+        Level.ADVICE,
+    ),
     "title-told-near": Fault(
         "here stands {said}, and no pattern of the series is called so",
         "write {near}, if that is meant",

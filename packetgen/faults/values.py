@@ -22,6 +22,11 @@ VALUES: dict[str, Fault] = {
         "write how fine one strand is; if that is the whole thread, {better}",
         Level.ADVICE,
     ),
+    "weave-other": Fault(
+        "{name} is woven as {weave}, by this line",
+        "write {right}, or mend the name; or leave them, if it is called so",
+        Level.ADVICE,
+    ),
     "colour-name-twice": Fault(
         "{said} has the very name of {other}, {name}",
         "look once more at both, or lay this aside in series.yaml where they are the same",

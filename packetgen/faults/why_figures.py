@@ -152,6 +152,11 @@ WHY_FIGURES: dict[str, Why] = {
         "and wonder where they go.",
         "Let steps and hardware agree. Where the others are spare, say so in the steps, or lay the advice aside in series.yaml.",
     ),
+    "pieces-told-one": Why(
+        "By its 'pieces' a part is cut, or a thing bought, more than once, and the steps speak of it as of one: the number was "
+        "mistyped, or the steps were not changed with it.",
+        "Write how many there are, or speak of several in the steps.",
+    ),
     "hardware-scant": Why(
         "A step drives a screw, a nail or the like through a part, and by the lengths in finish.yaml it comes out "
         "of it by less than 3 mm, whichever way the part lies; so it holds nothing behind it.",
@@ -581,8 +586,8 @@ WHY_FIGURES: dict[str, Why] = {
         "Correct the year. If it is meant so, lay the advice aside.",
     ),
     "issue-day-near": Why(
-        "A pattern's first issue has the day of its release in another year, or with day and month exchanged: mostly the two are "
-        "meant to be one day. The release decides when the pages show the pattern, the issue stands on the packet.",
+        "A pattern's first issue has about the day of its release in another year, or with day and month exchanged: mostly the two are "
+        "meant to be near each other, or one day. The release decides when the pages show the pattern, the issue stands on the packet.",
         "Mend the day that is wrong; or lay the advice aside where both are right.",
     ),
     "alt-colour-none": Why(

@@ -467,6 +467,16 @@ WHY_PATTERNS: dict[str, Why] = {
         "and on its day nothing does. It is shown from its day on.",
         "Mend the day; or lay the advice aside in series.yaml where another thing comes out.",
     ),
+    "kind-thread-other": Why(
+        "A text works the backstitch, the knots or the daisies in one thread of the key, and on the chart they have another: one of "
+        "the two was changed. A stitcher who goes by the text takes the wrong thread.",
+        "Write the thread of the key, or give the lines or knots the colour that the text has.",
+    ),
+    "title-told-former": Why(
+        "A text of yours still calls the series, or a pattern, what its folder is called, and its title is another: one of the two "
+        "was changed. A buyer would look for a pattern that is not there.",
+        "Write the title as series.yaml or pattern.yaml has it; or lay the advice aside where something else is called so.",
+    ),
     "title-told-near": Why(
         "A text of yours names something with a capital that is a title of this series but for one word. A buyer would look for "
         "that pattern.",

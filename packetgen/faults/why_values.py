@@ -25,6 +25,11 @@ WHY_VALUES: dict[str, Why] = {
         "number of the whole thread makes every cloth look crowded.",
         "Divide the number of the whole thread by its strands.",
     ),
+    "weave-other": Why(
+        "Cloth mostly has its weave in its name. Over how many threads a stitch goes, and what the packet says of the cloth, come of "
+        "the weave.",
+        "Write the weave that the label says.",
+    ),
     "colour-name-twice": Why(
         "Two numbers of a card have one name: mostly a line was copied and its name forgotten. A stitcher who reads the name alone "
         "takes the wrong one.",

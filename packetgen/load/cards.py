@@ -91,6 +91,7 @@ def _load(
         if shape is CLOTH:
             _check_count(filled, problems)
             _check_over(filled, problems)
+            _check_weave(filled, problems)
         _check_price(filled, shape, problems)
         if shape is BEAD_CARD:
             _check_bead(filled, problems)
@@ -174,6 +175,19 @@ def _check_count(filled: Filled, problems: Problems) -> None:
         woven = f"aida with {plain(count)} blocks to the inch"
         usual = "aida has 6 to 22, most often 14, 16 or 18; finer cloth has weave: evenweave"
         problems.add(filled.place_of("count"), "count-rare", woven=woven, usual=usual)
+
+
+def _check_weave(filled: Filled, problems: Problems) -> None:
+    """Advice on a cloth that is called by another weave."""
+    weaves = [weave.value for weave in Weave]
+    called = [one for one in weaves if re.search(rf"\b{one}\b", filled["name"] or "", re.I)]
+    if filled["weave"] in weaves and len(called) == 1 and called != [filled["weave"]]:
+        facts = {
+            "name": said(filled["name"]),
+            "weave": filled["weave"],
+            "right": f"weave: {called[0]}",
+        }
+        problems.add(filled.place_of("weave"), "weave-other", **facts)
 
 
 def _check_over(filled: Filled, problems: Problems) -> None:

@@ -267,7 +267,8 @@ def check_marks(
 def _line_or_mark(mark: str, marks: Collection[str]) -> str:
     offered = offer(mark, tuple(marks))
     known = offered.removeprefix("known here: ")
-    return offered if known == offered else f"add it to the key, or write one of {known} for it"
+    one_of = "one of " * (len(marks) > 1)
+    return offered if known == offered else f"add it to the key, or write {one_of}{known} for it"
 
 
 def _swapped(marks: Sequence[str]) -> str:

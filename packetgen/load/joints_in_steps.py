@@ -31,6 +31,10 @@ EDGES = {
     "left": (0, False),
     "right": (0, True),
 }
+_AT_ITS_EDGE = re.compile(
+    rf",?\s+(?:at|along|near|by|on)\s+(?:its|the)\s+(?P<edge>{'|'.join(EDGES)})\s+(?:edge|end|side)\b(?!\s+of)",
+    re.IGNORECASE,
+)
 _IN_MIDDLE = re.compile(
     r",?\s+(?:right\s+)?in\s+(?:the|its)\s+(?:middle|centre|center)\b(?!\s+of)", re.IGNORECASE
 )
@@ -89,9 +93,7 @@ def joints_in(parts: Sequence[Part], steps: str) -> Iterator[Joint]:
             if also := beside.match(found["onto"], other.end()):
                 others += numbers[also["part"].casefold()]
             rest = found.start("onto") + other.end()
-            corner = _CORNER.search(sentence, rest)
-            edges = [f"the {edge} edge of" for edge in corner.groups()] if corner else []
-            edges += ["in the middle of it"] * bool(_IN_MIDDLE.match(sentence, rest))
+            edges = _further_places(sentence, rest)
             for part in names.finditer(found["what"]):
                 at = start + found.start("what") + part.start()
                 joined = _pairs(numbers[part[0].casefold()], others)
@@ -103,13 +105,24 @@ def joints_in(parts: Sequence[Part], steps: str) -> Iterator[Joint]:
                 at = start + then.start("onto")
                 for part_said in [then["part"]] if then["part"] else before[-2:]:
                     some = numbers[part_said.casefold()]
-                    for one, number in _pairs(some, numbers[then["other"].casefold()]):
-                        yield Joint(one, number, at, then["onto"])
+                    pairs = _pairs(some, numbers[then["other"].casefold()])
+                    onto_all = (then["onto"], *_further_places(sentence, then.end()))
+                    for (one, number), onto in product(pairs, onto_all):
+                        yield Joint(one, number, at, onto)
             # 'and the foot on the lower edge', of the same part.
             if more := at_edge.search(sentence, rest):
                 at = start + more.start("part")
                 for one, number in _pairs(numbers[more["part"].casefold()], others):
                     yield Joint(one, number, at, f"{more['onto']} of")
+
+
+def _further_places(sentence: str, at: int) -> list[str]:
+    """What stands behind a part about where on it, as if it stood before: 'in its upper left corner', 'at its right edge', 'in
+    the middle'."""
+    corner, edge = _CORNER.search(sentence, at), _AT_ITS_EDGE.match(sentence, at)
+    edges = corner.groups() if corner else (edge["edge"],) if edge else ()
+    middle = _IN_MIDDLE.match(sentence, at)
+    return [*(f"the {one} edge of" for one in edges), *["in the middle of it"] * bool(middle)]
 
 
 def _pairs(some: tuple[int, ...], others: tuple[int, ...]) -> Iterator[tuple[int, int]]:

@@ -1,4 +1,4 @@
-"""Parts of a finishing piece that its steps list before one paint, beside the paints and coats that they have."""
+"""Parts of a finishing piece that its steps list before one paint, or behind it, beside the paints and coats that they have."""
 
 import re
 from collections.abc import Iterator, Sequence
@@ -35,6 +35,7 @@ class _Told:
     paint: str
     coats: int | None
     alone: bool  # of the one part straight before 'in' or 'with' it is told elsewhere
+    behind: bool = False  # the paint, as in 'frost white on the knob'
 
 
 def complain_of_listed_paints(
@@ -55,7 +56,10 @@ def complain_of_listed_paints(
             if word in groups and told.paint.casefold() not in coats:
                 continue  # 'the pocket' has more paints than one
             if own and told.paint.casefold() not in coats:
-                facts |= {"said": said(f"{told.word} in {told.paint}"), "own": listed(own, "and")}
+                as_told = f"{told.word} in {told.paint}"
+                if told.behind:
+                    as_told = f"{told.paint} on the {told.word}"
+                facts |= {"said": said(as_told), "own": listed(own, "and")}
                 problems.add(place_in(steps, told.start, path), "step-paint-other", **facts)
                 return
             if own and told.coats and told.coats != (has := coats[told.paint.casefold()]):
@@ -92,12 +96,34 @@ def _told(
         rf"\bwith\s+(?:{COUNT}\s+{_THIN}coats?\s+of\s+)?(?:the\s+)?(?P<paint>{any_of(paints)})(?![\w-])",
         re.IGNORECASE,
     )
+    # 'frost white on the back and one on the knob': of the first part it is told elsewhere.
+    behind_paint = re.compile(
+        rf"(?<![\w-])(?P<paint>{any_of(paints)})\s+(?:on|onto|over|to)\s+{name}(?![\w-])",
+        re.IGNORECASE,
+    )
+    on_it = re.compile(rf"(?<![\w-])(?:{any_of(paints)})\s+(?:on|onto|over|to)\s+\Z", re.IGNORECASE)
+    further = re.compile(
+        rf"(?:,\s*|,?\s+and\s+)(?:(?:{COUNTED}\s+(?:{_THIN}coats?\s+)?)?(?:on|onto|over|to)\s+)?(?P<part>{name})(?![\w-])"
+        rf"(?!\s+(?:in|with|gets?|takes?|has|is|are|{any_of(paints)})\b|\s+{COUNT}\s)",
+        re.IGNORECASE,
+    )
     one = named(numbers)
     for start, sentence in sentences(steps):
         if not _SPEAKS_OF_PAINT.search(sentence):
             continue
+        for found in behind_paint.finditer(sentence):
+            then = further.match(sentence, found.end())
+            while then:
+                coats = counted_number(then["number"] or "")
+                for word in one.finditer(sentence, *then.span("part")):
+                    yield _Told(
+                        start + word.start(), word[0], found["paint"], coats, False, behind=True
+                    )
+                then = further.match(sentence, then.end())
         for found in before_paint.finditer(sentence):
             words = list(one.finditer(sentence, *found.span("parts")))
+            if on_it.search(sentence, 0, found.start("parts")):
+                words = words[-1:]  # 'sage on the back, and the lid in cress'
             coats = counted_number(found["number"] or found["behind"] or "")
             for word in words:
                 at, name_said = start + word.start(), word[0]
@@ -107,5 +133,5 @@ def _told(
                 # 'and when that is dry with two coats of bark brown', before another part is named.
                 next_part = one.search(sentence, found.end())
                 end = next_part.start() if next_part else len(sentence)
-                for then in with_paint.finditer(sentence, found.end(), end):
-                    yield _Told(at, name_said, then["paint"], None, False)
+                for more in with_paint.finditer(sentence, found.end(), end):
+                    yield _Told(at, name_said, more["paint"], None, False)

@@ -63,7 +63,9 @@ def complain_of_alignment(
         facts["mend"], field = "mend its outline", "outline"
         if not _beside_another(part, parts):
             at = point_said((part.at_mm[0] - odd.by_mm, part.at_mm[1]))
-            facts["mend"] += f" if that was changed; if its place was, write at: {at}"
+            facts["mend"] = (
+                f"if it is to be as wide as it is, write at: {at}; else mend its outline"
+            )
             field = "at" if stand[odd.number].given["at"].name_place else "name"
         problems.add(
             stand[odd.number].place_of(field), "part-off-middle", part=said(part.name), **facts

@@ -17,6 +17,7 @@ from packetgen.load.hardware_sizes import (
     complain_of_turned_hardware,
 )
 from packetgen.load.listed_paints import complain_of_listed_paints
+from packetgen.load.one_of_several import complain_of_one_of_several
 from packetgen.load.paint_names import complain_of_unknown_paint
 from packetgen.load.parts_aligned import STANDS_OTHERWISE
 from packetgen.load.told_glue import complain_of_told_glue, names_of_glues
@@ -89,6 +90,7 @@ def complain_of_steps(
     complain_of_unsaid_part(filled, steps, problems)
     complain_of_unsaid_hardware(filled, steps, problems)
     complain_of_bought_twice(filled, problems)
+    complain_of_one_of_several(filled, steps, problems)
     complain_of_told_steps(steps, path, problems)
     complain_of_mixed_steps(steps, path, problems)
     complain_of_step_twice(steps, path, problems)

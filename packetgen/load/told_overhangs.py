@@ -75,6 +75,11 @@ _LEVEL = re.compile(
     r"\b(?P<end>)(?P<own>)(?P<edges>upper\s+and\s+lower|lower\s+and\s+upper|upper|lower|top|bottom)\s+(?:edges?|ends?)\s+(?:(?:are|being)\s+)?(?:level|flush|even)\b(?!\s+with)",
     re.I,
 )
+# 'standing over by the same amount at both ends'
+_OVER = re.compile(
+    r"\b(?:stand|stick|jut|project|reach|hang)(?:s|ing)?\s+(?:out|over)\b[^\d.;:()]{0,40}?\b(?:both|either|each)\s+(?:ends?|sides?)\b",
+    re.I,
+)
 _BOTH = re.compile(
     r"\b(?:either|both|each)\s+(?:sides?|ends?)\b|\b(?:each|both)\s+(?=\d)|\bleft\s+and\s+(?:(?:on|at)\s+the\s+)?right\b(?!\s+edges)",
     re.I,
@@ -110,7 +115,7 @@ def complain_of_told_overhangs(
 def _told_in(sentence: str) -> Iterator[re.Match[str]]:
     """Each length once, and edges that are flush, in the first way in which it can be read."""
     read = set[int]()
-    for way in (_EXACT, *_TOLD, *_ACROSS, _FLUSH, _LEVEL):
+    for way in (_EXACT, *_TOLD, *_ACROSS, _FLUSH, _LEVEL, _OVER):
         for found in way.finditer(sentence):
             at = found.start("long") if "long" in way.groupindex else found.start()
             if at in read or _ELSE.search(sentence[max(0, found.start() - _NEAR) : found.end()]):
@@ -139,6 +144,8 @@ def _how(
         flush = _flush(parts, _with(in_turn, found.start()), edges.casefold())
         return "" if flush else "such edges of the parts that it names are not on one line"
     pairs = [(parts[one], parts[other]) for one, other in _between(groups)]
+    if found.re is _OVER:
+        return "" if any(map(_over_both_ends, pairs)) else "none of the parts that it names does"
     if found.re is _EXACT:
         return "" if _as_exact(pairs, found) else _NOWHERE
     return _otherwise(these, pairs, found, sentence)
@@ -150,6 +157,12 @@ def _between(groups: Sequence[tuple[int, ...]]) -> Iterator[tuple[int, int]]:
         yield from combinations(groups[0], 2)
     for some, others in combinations(groups, 2):
         yield from ((one, other) for one, other in product(some, others) if one != other)
+
+
+def _over_both_ends(two: tuple[Part, Part]) -> bool:
+    """Whether one of the two is longer than the other at both of its ends, across or down."""
+    left, upper, right, lower = _edges_mm(*two)
+    return left * right < 0 or upper * lower < 0
 
 
 def _as_exact(pairs: Sequence[tuple[Part, Part]], found: re.Match[str]) -> bool:

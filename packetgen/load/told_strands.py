@@ -17,6 +17,7 @@ _ALONE = {
     "backstitch": re.compile(r"\bback-?\s?stitch", re.IGNORECASE),
     "french_knots": re.compile(r"\bknots?\b", re.IGNORECASE),
 }
+_CLAUSE = re.compile(r"[^,;:]+")
 _OTHERS = re.compile(
     r"\b(?:cross(?:es)?|cross-?\s?stitch\w*|stitch(?:es)?|half|halves|quarters?|whole|fill\w*|rows?|beads?|dais(?:y|ies)|long|"
     r"rest|every(?:thing)?|all|not|never|unless|if|separate|split|strip|pull|leave|left\s+(?:over|bare|out|of|on))\b",
@@ -67,7 +68,17 @@ def _complain_of_kind(
 ) -> None:
     """Advice on the number of a sentence that speaks of backstitch alone, or of knots."""
     others = [pattern for name, pattern in _ALONE.items() if name != kind]
-    for start, sentence in sentences(notes):
+    for start, words in sentences(notes):
+        sentence = words
+        if any(one.search(words) for one in others):  # each clause tells of its own
+            start, sentence = next(
+                (
+                    (start + clause.start(), clause[0])
+                    for clause in _CLAUSE.finditer(words)
+                    if _ALONE[kind].search(clause[0])
+                ),
+                (start, ""),
+            )
         found = list(_NAMED_OR_ONE.finditer(sentence))
         if len(found) != 1 or not _ALONE[kind].search(sentence) or _OTHERS.search(sentence):
             continue

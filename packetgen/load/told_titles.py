@@ -38,7 +38,8 @@ def complain_of_told_titles(
     series: Series, path: str, notices: Sequence[tuple[str, Place]], problems: Problems
 ) -> None:
     """Advice on the welcome of the series in the folder `path`, its `notices` with their places, and the stories and notes of
-    its patterns: on the first in each that is nearly a title, and in the first two on another number of patterns."""
+    its patterns: on the first in each that is nearly a title, or that a folder is called by and its title is not, and in the
+    first two on another number of patterns."""
     of_series: list[Text] = [(series.welcome_markdown, f"{path}/welcome.md", None)]
     of_series += [(text, "", place) for text, place in notices]
     of_patterns: list[Text] = [
@@ -52,8 +53,17 @@ def complain_of_told_titles(
     forms = [form for title in titles for form in _nearly(title)]
     names = "\n".join(_names(series))
     brands = {word for name in _brands(series) for word in name.split()}
+    former = [
+        (title, form)
+        for id, title in (
+            (series.id, series.title),
+            *((one.id, one.title) for one in series.patterns),
+        )
+        if (form := _former(id, title))
+    ]
     for text in (*of_series, *of_patterns):
         _look_at_titles(text, forms, names, brands, problems)
+        _look_at_former(text, former, names, problems)
 
 
 def _look_at_number(text: Text, number: int, problems: Problems) -> None:
@@ -82,6 +92,28 @@ def _look_at_titles(
                 where = place or place_in(words, found.start(), path)
                 problems.add(where, "title-told-near", said=said(found[0]), near=said(title))
                 return
+
+
+def _look_at_former(
+    text: Text, forms: Sequence[tuple[str, re.Pattern[str]]], names: str, problems: Problems
+) -> None:
+    words, path, place = text
+    for title, form in forms:
+        found = form.search(words)
+        if found and " ".join(found[0].split()) not in names:
+            where = place or place_in(words, found.start(), path)
+            problems.add(where, "title-told-former", said=said(found[0]), title=said(title))
+            return
+
+
+def _former(id: str, title: str) -> re.Pattern[str] | None:
+    """Finds what a folder is called by, several words that begin with a capital, where that is no part of the title."""
+    words = id.split("-")
+    apart = re.sub(r"['’]", "", title).casefold()
+    if len(words) < 2 or all(re.search(rf"\b{re.escape(word)}", apart) for word in words):
+        return None
+    rest = "".join(rf"[\s-]+(?i:{re.escape(word)})" for word in words[1:])
+    return re.compile(rf"\b{re.escape(words[0].capitalize())}{rest}\b")
 
 
 def _nearly(title: str) -> Iterator[tuple[str, re.Pattern[str]]]:

@@ -21,6 +21,9 @@ _ASKED = {"model_stitcher": "who stitched the model", "finisher": "who finished 
 _NEAR = timedelta(days=120)  # our own choice
 _FAR = timedelta(days=2 * 365 + 1)  # from the day on which all is ready to the release
 _OF_ANOTHER_YEAR = timedelta(days=200)  # our own choice
+_SAME_SEASON = timedelta(
+    days=21
+)  # a packet is ready so long before its release, mostly; our own choice
 _LONG_AFTER = timedelta(days=5 * 365 + 1)  # from one revision to the next; our own choice
 
 
@@ -255,7 +258,7 @@ def _releases(series: Series, problems: Problems) -> None:
 
 
 def _issued_on_that_day(series: Series, problems: Problems) -> None:
-    """Of first issues on the day of their release in another year, or with day and month exchanged; of several it is the
+    """Of first issues about the day of their release in another year, or with day and month exchanged; of several it is the
     release, mostly, that is wrong."""
     near = [
         (pattern, release)
@@ -286,9 +289,10 @@ def _sooner(release: date, issued: date) -> str:
 
 
 def _slipped(day: date, other: date) -> bool:
-    """Whether they are the same day of two years, or of one year with day and month exchanged."""
+    """Whether they are nearly the same day of two years, or of one year with day and month exchanged."""
     if day.year != other.year:
-        return (day.month, day.day) == (other.month, other.day)
+        years = timedelta(days=365.25) * (other.year - day.year)
+        return abs(other - day - years) <= _SAME_SEASON
     return (day.month, day.day) == (other.day, other.month)
 
 

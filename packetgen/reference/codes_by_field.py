@@ -139,6 +139,7 @@ BY_FIELD: Mapping[str, Mapping[str, tuple[str, ...]]] = {
     "cloths/<cloth>.yaml": {
         "name": ("card-of-one-name", "name-near-file"),
         "count": ("count-other", "count-unfit", "count-rare"),
+        "weave": ("weave-other",),
         "over": ("over-rare", "over-single"),
         "price": ("price-dear", "currency-other"),
         "colours[].name": ("colour-twice",),
@@ -161,6 +162,8 @@ BY_FIELD: Mapping[str, Mapping[str, tuple[str, ...]]] = {
         "glue[].cures_in": ("cures-fast",),
         "name": ("name-near-file",),
         "hardware[].name": ("magnets-none", "hardware-unsaid", "entry-twice"),
+        "hardware[].pieces": ("pieces-told-one",),
+        "parts[].pieces": ("pieces-told-one",),
         "hardware[].size": (
             "hardware-long",
             "hardware-turned",
