@@ -94,6 +94,7 @@ OF_FIGURES = (
     Case("a pattern for the day of one to come", {SERIES: ("on: last Monday of August", "on: second Sunday of May")}),
     Case("a series out before its revision", {SERIES: ("release: 2027-01-15", "release: 2026-01-15")}),
     Case("a revision's year with its digits exchanged", {PATTERN: ("note: First issue.}", "note: First issue.}\n  - {date: 2072-11-26, note: A mark was wrong.}")}),
+    Case("a pattern that is out a week after its day", {PATTERN: ("credits:", "release: 2027-05-16\ncredits:")}),
     Case("a release in another year than the first issue", {SERIES: ("release: 2027-01-15", "release: 2027-11-25")}),
     Case("a colour in the picture's words that is nowhere", {PATTERN: ("credits:", "photo_alt: A purple fern at the tap.\ncredits:")}),
     Case("a year with its digits exchanged", {SERIES: ("release: 2027-01-15", "release: 2072-01-15")}),

@@ -103,6 +103,41 @@ def test_a_number_in_which_one_works_is_a_thread_s(notes, column):
     )
 
 
+@pytest.mark.parametrize(
+    ("notes", "right"),
+    [
+        ("Lay the lawn on it in Q14.", "did you mean Q15, 'lawn'? Else take it out"),
+        ("Lay the lawn, Q15, on it in Q14.", "did you mean Q15? Else take it out"),
+        ("Lay the lawn and the rib in Q14.", "did you mean Q15? Else take it out"),
+    ],
+)
+def test_of_a_number_that_no_card_has_the_colour_beside_it_tells_which_is_meant(notes, right):
+    quill = card(rib="Q1", lawn="Q15", peat="Q16", dock="Q17")
+    problems = Problems()
+    used = ["Q1", "Q15"]
+    complain_of_idle_threads(notes, "fern/stitching.md", [quill], used, {}, problems)
+    assert [(one.code, one.right) for one in problems] == [("thread-told-none", right)]
+
+
+@pytest.mark.parametrize(
+    ("notes", "column"),
+    [
+        ("Fill in the sun: rib, peat, dock.", 29),
+        ("Fill in the sun: dock, rib and peat.", 18),
+        ("Fill in the sun: rib, dock, and peat.", 23),
+        ("Fill in the sun, rib and peat, beside the dock.", 0),
+        ("The rib, dock and all.", 0),
+    ],
+)
+def test_of_three_colours_in_a_row_one_that_the_key_has_not_is_told(notes, column):
+    three = card(rib="411", peat="502", dock="620")
+    problems = Problems()
+    used = ["411", "502"]
+    complain_of_idle_threads(notes, "fern/stitching.md", [three], used, {}, problems)
+    told = [(one.code, one.place.column) for one in problems]
+    assert told == [("thread-idle", column)] * bool(column)
+
+
 def test_each_thread_is_told_once_with_the_lines_that_name_it_too():
     problems = Problems()
     notes = "M170, and M170.\nM170 haw\n07 moss\nM153\nM170"

@@ -6,7 +6,7 @@ import pytest
 from coloraide import Color
 
 from packetgen.diagnostics import Place, Problems
-from packetgen.model import BARE, Colour, Line
+from packetgen.model import BARE, Colour, Knot, Line
 from packetgen.reckon.review_unseen import complain_of_unseen
 from tests.stitching import option, pattern, thread_set
 
@@ -47,7 +47,7 @@ def test_half_of_a_design_in_the_colour_of_the_cloth_is_told_though_a_frame_goes
 def test_white_on_white_is_told_at_the_cloth():
     here = replace(option(), place=Place("sprig/pattern.yaml", 22, 5))
     assert told(*PATCH, cloths=(here,)) == [
-        "sprig/pattern.yaml:22:5: advice: 10 stitches of 01 milk hardly show on Cloth 14 in white: they are nearly of that "
+        "sprig/pattern.yaml:22:5: advice: 10 stitches of 01 milk can hardly be seen on Cloth 14 in white: nearly of that "
         "colour, and most of their edge lies on bare cloth; offer a cloth of another colour, or outline them"
     ]
 
@@ -57,7 +57,7 @@ def test_of_several_cloths_the_first_is_named_on_which_it_hardly_shows():
     soil = option(16)
     soil = replace(soil, colour=dark, cloth=replace(soil.cloth, colours={"soil": dark}))
     (said,) = told(*PATCH, cloths=(soil, option(18), option(20), option(22)))
-    assert "hardly show on Cloth 18 in white and 2 more cloths: " in said
+    assert "can hardly be seen on Cloth 18 in white and 2 more cloths: " in said
     assert not told(*PATCH, cloths=(soil,))
 
 
@@ -102,6 +102,40 @@ def test_an_outline_makes_it_seen(points):
     assert not told(*PATCH, lines=(line,))
     across = Line("s", ((2, 4), (4, 4)), False, Place(""))
     assert told(*PATCH, lines=(across,)), "that leaves most of it open"
+
+
+@pytest.mark.parametrize(
+    ("at", "told_of"),
+    [
+        ([(1.5, 1.5), (5.5, 5.5)], "2 French knots of 01 milk"),
+        ([(1.5, 1.5), (3, 3)], ""),  # half of them lie on stitches
+        ([(3, 4)], ""),  # at a corner of one
+        ([(2, 7)], "1 French knot of 01 milk"),
+    ],
+)
+def test_knots_in_the_colour_of_the_cloth_are_lost_on_it(at, told_of):
+    knots = tuple(Knot("m", one, Place("")) for one in at)
+    said = told(".....", ".....", "..tt.", "..tt.", ".....", ".....", ".....", knots=knots)
+    assert [told_of in one and "mostly on bare cloth" in one for one in said] == [True] * bool(
+        told_of
+    )
+
+
+@pytest.mark.parametrize(
+    ("points", "lost"),
+    [
+        (((1, 6), (6, 6)), True),
+        (((3, 3), (5, 3)), False),  # along the edge of what is worked
+        (
+            ((1, 3), (6, 3)),
+            True,
+        ),  # two of its five stitches, with their ends 5 of 11 points, lie there
+    ],
+)
+def test_lines_in_the_colour_of_the_cloth_are_lost_on_it(points, lost):
+    lines = (Line("m", points, False, Place("")),)
+    said = told(".....", ".....", "..tt.", "..tt.", ".....", ".....", ".....", lines=lines)
+    assert ["the lines of 01 milk" in one for one in said] == [True] * lost
 
 
 def test_a_thread_of_another_card_shows_by_its_sheen_and_a_blend_is_no_colour_of_the_card():

@@ -286,6 +286,33 @@ def test_a_release_before_the_first_issues_of_several_patterns_is_told_once(tmp_
     assert "the first issues of 2 patterns are later, the last of 2026-11-25" in str(told)
 
 
+@pytest.mark.parametrize(
+    ("release", "behind"),
+    [
+        ("2027-05-08", ""),
+        ("2027-05-09", ""),
+        ("2027-05-10", "1 day"),
+        ("2027-06-09", "31 days"),
+        ("2027-06-10", ""),
+    ],
+)
+def test_a_pattern_that_comes_out_when_its_day_is_just_over_is_told(release, behind):
+    """The second Sunday of May 2027 is the 9th, as in the calendar of that year."""
+    own = finished(
+        occasion=Occasion("May day", DateRule("second Sunday of May", nth=(2, 6, 5))),
+        release=datetime.fromisoformat(f"{release}T09:00Z"),
+        release_place=Place("pattern.yaml", 9, 10),
+        revisions=(Revision(date(2027, 1, 1), "First issue."),),
+    )
+    told = found(series(own)).get("day-missed")
+    assert told == (
+        f"pattern.yaml:9:10: advice: this pattern is released on {release}, {behind} after the day that it is for, "
+        "2027-05-09, so it first hangs for 2028-05-14; look once more at the release, or at 'on' in its occasion"
+        if behind
+        else None
+    )
+
+
 FIRST = (Revision(date(2026, 5, 1), "First issue."),)
 
 

@@ -52,6 +52,31 @@ def first_turns(series: Series) -> list[tuple[str, date, date, date]]:
     return [(title, turn.up, turn.day, turn.down) for title, turn in turns]
 
 
+def test_a_design_waits_for_its_own_release():
+    """Worked by hand: the solstice of June 2027 is on the 21st, and that of 2028 on the 20th (as in test_calendar)."""
+    late = datetime(2027, 6, 29, 9, tzinfo=LONDON)
+    series = year_of("June solstice", "31 October")
+    (first,) = series.patterns
+    own = replace(series, patterns=(replace(first, release=late),))
+    assert first_turns(own) == [
+        ("Design 1", date(2027, 10, 24), date(2027, 10, 31), date(2028, 6, 13)),
+        ("Design 0", date(2028, 6, 13), date(2028, 6, 20), date(2028, 10, 24)),
+    ]
+    # Two days before its day it goes up when it is out, and the same while it is still to come.
+    soon = replace(first, release=late.replace(day=19))
+    coming = ToCome(first.title, first.designer, first.occasion, first.id, soon.release)
+    for one in (
+        replace(series, patterns=(soon,)),
+        replace(series, patterns=(), to_come=(coming, *series.to_come)),
+    ):
+        assert first_turns(one)[0] == (
+            "Design 0",
+            date(2027, 6, 19),
+            date(2027, 6, 21),
+            date(2027, 10, 24),
+        )
+
+
 def test_a_design_goes_up_a_week_before_its_day_and_comes_down_for_the_next():
     """Worked by hand: Easter of 2027 is on 28 March (OEIS A060958, as in easter_1980_2060)."""
     series = year_of("6 January", "Easter", "31 October")

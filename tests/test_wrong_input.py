@@ -102,6 +102,7 @@ FOUND_AFTER_LOADING = {
     "to-come-here",
     "day-shared",
     "occasion-begun",
+    "day-missed",
     "release-behind",
     "revision-missing",  # in test_foretelling
     "trim-unfit",

@@ -340,8 +340,8 @@ CASES = (
             ),
             (
                 "Peg the posts so that their tops are 4 mm above the upper edge of the back and their ends 9 mm below its lower edge.",
-                89,
-                "ends 9 mm below its lower edge",
+                94,
+                "9 mm below its lower edge",
             ),
         )
     ),
@@ -615,6 +615,12 @@ CASES = (
                 "no edges of the parts that it names lie so far apart",
             ),
             (
+                "Peg the posts on the back, 4 mm above its top.",
+                31,
+                "4 mm above its top",
+                "no edges of the parts that it names lie so far apart",
+            ),
+            (
                 "Peg a post on either side, so that it laps over the back by 6 mm.",
                 42,
                 "laps over the back by 6 mm",
@@ -651,7 +657,7 @@ CASES = (
             f"a knob at {at}: {sentence}",
             *[
                 _of_step(
-                    12,
+                    4 + sentence.index("knob"),
                     f"puts 'knob' {said}, and by 'at' in finish.yaml it stands {stands} that; mend the word, or 'at' there",
                 )
             ]
@@ -669,6 +675,13 @@ CASES = (
                 "9 mm below",
             ),
             ("Put the knob on the middle of the foot.", "64,139", "", ""),
+            (
+                "Lay the foot on the table, peg the knob on it, in the middle.",
+                "84,139",
+                "in the middle of 'foot'",
+                "20 mm to the right of",
+            ),
+            ("Lay the foot on the table, peg the knob on it, in the middle.", "64,148", "", ""),
             ("Put the pegs of the knob in the middle of the foot.", "64,148", "", ""),
             (
                 "Peg the knob over the bottom of the back.",
@@ -761,10 +774,18 @@ CASES = (
         )
     ),
     _case(
+        "steps that speak twice of a part which the piece has not",
+        _of_step(
+            23,
+            "speaks of 'plinth', here and on line 3, and no part in finish.yaml is called so; name one of its parts, 'back', 'left post', 'right post', 'lid' and 1 more, or take it out",
+        ),
+        sentence="Peg the lid on the plinth.\n3. Paint the plinth.",
+    ),
+    _case(
         "a step that glues on a part which the piece has not",
         _of_step(
             23,
-            "speaks of 'plinth', and no part in finish.yaml is called so; name one of its parts: 'back', 'left post', 'right post', 'lid' and 1 more",
+            "speaks of 'plinth', and no part in finish.yaml is called so; name one of its parts, 'back', 'left post', 'right post', 'lid' and 1 more, or take it out",
         ),
         sentence="Peg the lid on the plinth.",
     ),

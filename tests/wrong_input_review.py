@@ -232,7 +232,7 @@ CASES = (
     review_case(
         "a thread of the cloth's own colour",
         {CLOTH: ('name: frost, hex: "#f2f2ee"', 'name: frost, hex: "#a24231"'), CHART: "rrbb.rrrrrr\nrr...rrrrrr\n"},
-        f"{FERN}/pattern.yaml:6:5: advice: 16 stitches of E2 brick hardly show on Hopsack 28 in frost: they are nearly of that colour, and most of their edge lies on bare cloth; offer a cloth of another colour, or outline them",
+        f"{FERN}/pattern.yaml:6:5: advice: 16 stitches of E2 brick can hardly be seen on Hopsack 28 in frost: nearly of that colour, and most of their edge lies on bare cloth; offer a cloth of another colour, or outline them",
     ),
     review_case(
         "a ground of the cloth's colour within a frame",

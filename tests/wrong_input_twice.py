@@ -138,6 +138,27 @@ CASES = (
     ),
     *(
         Case(
+            f"a bird of 37 × 34 mm that is {thick} thick, and {shape}",
+            {
+                FINISH: TINY[FINISH].replace(
+                    "paints:\n",
+                    f'  - {{name: bird, outline: "{outline}", at: "50,-30", thickness: {thick}, paint: sage, coats: 2}}\npaints:\n',
+                ),
+                STEPS: "1. Saw the back and the bird, and peg the bird on the back.\n",
+            },
+            *[
+                f"{FINISH}:17:{56 + len(outline)}: advice: the part is 30 mm thick, and only 37 × 34 mm; look once more: should it be 3 mm?"
+            ]
+            * told,
+        )
+        for thick, shape, outline, told in (
+            ("3 cm", "shaped", "0,10 20,0 37,12 20,34", 1),
+            ("12 mm", "shaped", "0,10 20,0 37,12 20,34", 0),
+            ("3 cm", "a block", "0,0 37,0 37,34 0,34", 0),
+        )
+    ),
+    *(
+        Case(
             f"{name} of 20 × 26 mm that is {thick} thick",
             {
                 FINISH: TINY[FINISH].replace(
@@ -315,6 +336,17 @@ CASES = (
                 "'K4 peat'",
             ),
         )
+    ),
+    *(
+        Case(
+            f"knots, {told} in all",
+            {NOTES: f"Put a French knot on each frond, {told} in all.\n"},
+            *[
+                f"{NOTES}:1:34: advice: here stands '{told} in all', and the pattern has 2; mend the number, or leave it out"
+            ]
+            * (told != 2),
+        )
+        for told in (1, 2, 4)
     ),
     Case(
         "strands of backstitch in a sentence that speaks of knots too",

@@ -250,7 +250,7 @@ FIGURES: dict[str, Fault] = {
         Level.ADVICE,
     ),
     "step-part-unknown": Fault(
-        "the step speaks of {said}, and no part in finish.yaml is called so",
+        "the step speaks of {said}{also}, and no part in finish.yaml is called so",
         "{mend}",
         Level.ADVICE,
     ),
@@ -557,6 +557,11 @@ FIGURES: dict[str, Fault] = {
     "release-behind": Fault(
         "the release is {release}, and the days of the designs are over by then for that year, the last {last}",
         "put an earlier day here, and at first revisions that are later, or mend each occasion's 'on'; as it is, the day of the first design is {first}",
+        Level.ADVICE,
+    ),
+    "day-missed": Fault(
+        "this pattern is released on {release}, {behind} after the day that it is for, {day}, so it first hangs for {next}",
+        "look once more at the release, or at 'on' in its occasion",
         Level.ADVICE,
     ),
     "day-shared": Fault(

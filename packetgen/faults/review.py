@@ -27,9 +27,8 @@ REVIEW: dict[str, Fault] = {
     ),
     # what she takes for something else
     "thread-unseen": _advice(
-        "{stitches} stitches of {colour} hardly show on {cloths}: they are nearly of that colour, and most of their edge "
-        "lies on bare cloth",
-        "offer a cloth of another colour, or outline them",
+        "{stitches} of {colour} can hardly be seen on {cloths}: nearly of that colour, and {where} on bare cloth",
+        "offer a cloth of another colour, or {mend}",
     ),
     "ground-worked": _advice(
         "{stitches} of {of} stitches are in {colour}, to the eye the colour of {cloth}",

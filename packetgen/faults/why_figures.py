@@ -564,6 +564,11 @@ WHY_FIGURES: dict[str, Why] = {
         "the other way round.",
         "Move one of the two; or lay the advice aside in series.yaml where the series is meant for the next year.",
     ),
+    "day-missed": Why(
+        "A pattern has a release of its own that lies less than a month (our own choice) behind the day of its occasion: whoever "
+        "buys it then has just missed the day, and the swap calendar waits for the next year.",
+        "Mend the release or the day; or lay the advice aside in pattern.yaml where it is meant for the next year.",
+    ),
     "day-shared": Why(
         "Two designs of a series have the same day in their occasions. In the swap calendar they go up and come "
         "down together, and a finishing piece shows one design at a time.",

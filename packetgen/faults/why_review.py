@@ -37,7 +37,7 @@ WHY_REVIEW: dict[str, Why] = {
     "thread-unseen": Why(
         "A thread of nearly the cloth's colour (up to 6 by CIEDE2000, as colours are on a screen) is seen by what lies "
         "round it. Where more than half of that is bare cloth, and no line is drawn there, the patch is lost in it, in every "
-        "picture too.",
+        "picture too; and so are knots and lines of which most lie on bare cloth.",
         "Offer the cloth in another colour, take a darker thread, or draw backstitch round the patch. Where white on white "
         "is what you want, lay the advice aside with laid_aside in pattern.yaml.",
     ),

@@ -86,7 +86,7 @@ def complain_of_idle_threads(
                 told.add(number)
                 if place not in [problem.place for problem in answered]:
                     facts = {"number": said(number), "cards": _none_of(cards)}
-                    facts["hint"] = _meant(number, used)
+                    facts["hint"] = _meant(number, used, _named_alone(line, threads, used))
                     problems.add(place, "thread-told-none", **facts)
         by_name = _by_name(line, named, in_key)
         for column, number in (
@@ -130,13 +130,35 @@ def _none_of(cards: Sequence[ThreadCard]) -> str:
     return f"neither {first} nor {other} has it"
 
 
-def _meant(number: str, used: Collection[str]) -> str:
-    near = nearest_of(number, tuple(sorted(used)))
+def _meant(number: str, used: Collection[str], named: Sequence[tuple[str, str]]) -> str:
+    """The number in the key of the one colour that the line names without its number; else the nearest that is as long."""
+    if len(named) == 1:
+        own, name = named[0]
+        return f"did you mean {own}, {said(name)}? Else take it out"
+    as_long = tuple(sorted(one for one in used if len(one) == len(number)))
+    near = nearest_of(number, as_long or tuple(sorted(used)))
     return (
         f"did you mean {near}? Else take it out"
         if near
         else "write the number of one in the key, or take it out"
     )
+
+
+def _named_alone(
+    line: str, threads: Mapping[str, tuple[Colour, ThreadCard]], used: Collection[str]
+) -> list[tuple[str, str]]:
+    """Numbers and names of the colours of the key that the line names, and not by their numbers."""
+    return [
+        (number, colour.name)
+        for number, (colour, _) in threads.items()
+        if number in used
+        and re.search(rf"(?<![\w-]){_plain(colour.name)}(?![\w-])", line, re.IGNORECASE)
+        and not re.search(rf"(?<!\w){re.escape(number)}(?!\w)", line)
+    ]
+
+
+def _plain(name: str) -> str:
+    return r"\s+".join(map(re.escape, name.split()))
 
 
 def _lead(number: str) -> str:
@@ -179,8 +201,13 @@ def _named(
 
 
 def _ways_of_one(name: str, in_key: Collection[str]) -> tuple[str, ...]:
+    """'In moss and slate', and one of three colours in a row of which the key has the others."""
     keyed, words = any_of(in_key), _words(name)
+    one, joint = rf"(?:{keyed})(?![\w-])", r"(?:,\s*|,?\s+and\s+)"
     return (
+        rf"{one}{joint}{one}{joint}{words}",
+        rf"{one}{joint}{words}{joint}{one}",
+        rf"{words}{joint}{one}{joint}{one}",
         rf"(?:in|with)\s+(?:the\s+)?(?:{keyed})\s+and\s+(?:the\s+)?{words}",
         rf"(?:in|with)\s+(?:the\s+)?{words}\s+and\s+(?:the\s+)?(?:{keyed})",
     )
@@ -201,8 +228,7 @@ def _ways_of_several(name: str, in_key: Collection[str], in_notes: bool) -> tupl
 
 
 def _words(name: str) -> str:
-    words = r"\s+".join(map(re.escape, name.split()))
-    return rf"(?P<name>{words})(?![\w-])"
+    return rf"(?P<name>{_plain(name)})(?![\w-])"
 
 
 def _by_name(
@@ -229,7 +255,7 @@ def _with_names(
     found = []
     for number in dict.fromkeys(re.findall(r"\w+", line)):
         if number in threads:
-            name = r"\s+".join(map(re.escape, threads[number][0].name.split()))
+            name = _plain(threads[number][0].name)
             behind = rf"\b{name}\s+\({re.escape(number)}\)"
             before = rf"(?<![\w#]){re.escape(number)}\s+{name}\b"
             ways = (re.finditer(way, line, re.IGNORECASE) for way in (before, behind))

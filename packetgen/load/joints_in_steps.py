@@ -31,8 +31,10 @@ EDGES = {
     "left": (0, False),
     "right": (0, True),
 }
+IN_THE_MIDDLE = "in the middle of it"  # from left to right, mostly
+_IT = re.compile(rf"(?:upright\s+)?{WHERE}\s+it\b", re.IGNORECASE)
 _AT_ITS_EDGE = re.compile(
-    rf",?\s+(?:at|along|near|by|on)\s+(?:its|the)\s+(?P<edge>{'|'.join(EDGES)})\s+(?:edge|end|side)\b(?!\s+of)",
+    rf",?\s+(?:at|along|on)\s+(?:its|the)\s+(?P<edge>{'|'.join(EDGES)})\s+(?:edge|end|side)\b(?!\s+of)",
     re.IGNORECASE,
 )
 _IN_MIDDLE = re.compile(
@@ -78,14 +80,19 @@ def joints_in(parts: Sequence[Part], steps: str) -> Iterator[Joint]:
             for one, number in _pairs(part_number, other_number):
                 yield Joint(one, number, start + found.start("part"), found["onto"])
         for found in _JOINED.finditer(sentence):
-            other = names.search(found["onto"])
+            other = names.search(found["onto"]) or _IT.match(found["onto"])
             if other is None or re.search(
                 r"\b(?:between|put|drive|so that)\b|\d\s?(?:mm|cm)\s*\Z", found["what"]
             ):
                 continue
             if found["laid"] and _NO_PART.search(found["what"]):
                 continue
-            others = numbers[other[0].casefold()]
+            others = numbers.get(other[0].casefold())
+            if others is None:  # 'behind it': the one part that was named last
+                before = [
+                    numbers[one[0].casefold()] for one in names.finditer(sentence, 0, found.start())
+                ]
+                others = next((one for one in reversed(before) if len(one) == 1), ())
             beside = re.compile(
                 rf"\s+and\s+{name}(?![\w-]|\s+{WHERE}\b)",
                 re.IGNORECASE,
@@ -101,9 +108,9 @@ def joints_in(parts: Sequence[Part], steps: str) -> Iterator[Joint]:
                     yield Joint(one, number, at, onto)
             # 'and the roof on the board', 'and both of them on the board'
             for then in further.finditer(sentence, rest):
-                before = [one[0] for one in names.finditer(sentence, 0, then.start())]
+                called = [one[0] for one in names.finditer(sentence, 0, then.start())]
                 at = start + then.start("onto")
-                for part_said in [then["part"]] if then["part"] else before[-2:]:
+                for part_said in [then["part"]] if then["part"] else called[-2:]:
                     some = numbers[part_said.casefold()]
                     pairs = _pairs(some, numbers[then["other"].casefold()])
                     onto_all = (then["onto"], *_further_places(sentence, then.end()))
@@ -122,7 +129,7 @@ def _further_places(sentence: str, at: int) -> list[str]:
     corner, edge = _CORNER.search(sentence, at), _AT_ITS_EDGE.match(sentence, at)
     edges = corner.groups() if corner else (edge["edge"],) if edge else ()
     middle = _IN_MIDDLE.match(sentence, at)
-    return [*(f"the {one} edge of" for one in edges), *["in the middle of it"] * bool(middle)]
+    return [*(f"the {one} edge of" for one in edges), *[IN_THE_MIDDLE] * bool(middle)]
 
 
 def _pairs(some: tuple[int, ...], others: tuple[int, ...]) -> Iterator[tuple[int, int]]:

@@ -27,6 +27,7 @@ _SHORT_DRYING_H, _LARGE_TIN_ML = 5 / 60, 2500
 _LONG_DRYING_H = 48  # our own choice
 _SHORT_CURING_H = 1  # common practice, no source
 # What reaches to the back, and is seen from its small end.
+_CUBE = 0.7  # of its smaller side, and more than twice as thick as all others, no figure of wood is: our own choice
 _DEEP = re.compile(r"\b(?:foot|feet|legs?|pegs?|knobs?|blocks?|brackets?|arms?)\b", re.IGNORECASE)
 _WOOD = re.compile(r"\b(?:wood|wooden|timber)\b", re.IGNORECASE)
 _METAL = re.compile(r"\b(?:magnets?|washers?|metal|steel)\b", re.IGNORECASE)
@@ -239,7 +240,8 @@ def _look_at_thickness(filled: Filled, problems: Problems) -> None:
         if outline is None:
             continue  # it may lie flat
         deep = slim(outline) or _DEEP.search(given.value["name"] or "")
-        if thick_mm is not None and not deep and thick_mm > max(extent_of(outline)):
+        in_cm = thick_mm is not None and _is_block(thick_mm, outline, filled)
+        if thick_mm is not None and not deep and (in_cm or thick_mm > max(extent_of(outline))):
             facts = {"thick": mm_said(thick_mm), "size": size_said(extent_of(outline))}
             facts["better"] = mm_said(thick_mm / 10)
             problems.add(given.value.place_of("thickness"), "part-thicker", **facts)
@@ -254,6 +256,20 @@ def _look_at_thickness(filled: Filled, problems: Problems) -> None:
                 better=mm_said(thick_mm / 10),
             )
             return
+
+
+def _is_block(thick_mm: float, outline: Outline, filled: Filled) -> bool:
+    """Whether a shaped part is nearly as thick as broad, and more than twice as thick as any board beside it."""
+    others_mm = [
+        one.value["thickness"]
+        for one in filled.each("parts")
+        if one.value is not None
+        and one.value["outline"] is not None
+        and one.value["thickness"]
+        and one.value["thickness"] < min(thick_mm, *extent_of(one.value["outline"]))
+    ]
+    broad = _is_upright(outline) or thick_mm < _CUBE * min(extent_of(outline))
+    return not broad and bool(others_mm) and thick_mm > 2 * max(others_mm)
 
 
 def _look_at_slim_parts(filled: Filled, problems: Problems) -> None:

@@ -28,6 +28,11 @@ _KINDS = re.compile(
     rf"(?P<all>\b(?:all|all\s+the)\s+)?{COUNTED}\s+(?P<kind>(?:french\s+)?knots?|lazy\s+dais(?:y|ies)|beads?)\b",
     re.IGNORECASE,
 )
+# 'a French knot into each eye, 2 in all'
+_EACH_IN_ALL = re.compile(
+    rf"\b(?P<kind>(?:french\s+)?knots?|lazy\s+dais(?:y|ies)|beads?)\b[^.;:]{{0,60}}?,\s+{COUNTED}\s+in\s+all\b(?P<all>)",
+    re.IGNORECASE,
+)
 _COUNT = re.compile(r"(?<![\w./-])(?P<count>\d{2})[- ]?(?:count|ct)\b", re.IGNORECASE | re.ASCII)
 _OVER = re.compile(r"\bover\s+(?P<over>one|two|1|2)\s+threads?\b", re.IGNORECASE)
 _NUMBERS = {"one": 1, "1": 1, "two": 2, "2": 2}
@@ -95,10 +100,10 @@ def _look_at_kinds(text: str, path: str, pattern: Pattern, problems: Problems) -
         "dais": len(pattern.daisies),
         "bead": len(pattern.beads),
     }
-    for found in _KINDS.finditer(text):
+    for found in (*_KINDS.finditer(text), *_EACH_IN_ALL.finditer(text)):
         told = counted_number(found["number"])
         has = next(number for kind, number in there_are.items() if kind in found["kind"].casefold())
-        if told is not None and has and (told > has or (found["all"] and told < has)):
+        if told is not None and has and (told > has or (found["all"] is not None and told < has)):
             number = found.start("number")
             facts = {"said": said(text[number : found.end()]), "has": has}
             problems.add(place_in(text, number, path), "kind-told-number", **facts)

@@ -4,7 +4,7 @@ import re
 from collections.abc import Sequence
 
 from packetgen.diagnostics import Problems, place_in
-from packetgen.load.joints_in_steps import EDGES, Joint, joints_in
+from packetgen.load.joints_in_steps import EDGES, IN_THE_MIDDLE, Joint, joints_in
 from packetgen.load.panel_on_wood import shares_below
 from packetgen.load.piece_words import gap_said
 from packetgen.load.placed_parts import ROUNDED_MM, TOUCHES_MM, Bounds, placed_part, touching
@@ -132,7 +132,8 @@ def _beside_middle(part: Part, other: Part, onto: str) -> dict[str, str]:
         by_mm = _middle(one.bounds, direction) - _middle(on.bounds, direction)
         broader = one.bounds[direction + 2] - one.bounds[direction] < wide
         least_mm = max(_BESIDE_MM, _BESIDE * wide)
-        if (lies_on or (direction == 0 and broader)) and abs(by_mm) > least_mm:
+        looked_at = lies_on and onto != IN_THE_MIDDLE or (direction == 0 and broader)
+        if looked_at and abs(by_mm) > least_mm:
             return {
                 "said": "in the middle of",
                 "stands": f"{gap_said(abs(by_mm))} {sides[by_mm > 0]}",

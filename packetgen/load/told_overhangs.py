@@ -37,6 +37,11 @@ _EXACT = re.compile(
     rf"{_LENGTH}\s+(?P<way>above|below)\s+(?:its|their|the)\s+(?P<edge>upper|lower|top|bottom)\s+(?:edges?|ends?)\b",
     re.I,
 )
+# '4 mm below its top': its upper or lower edge.
+_BELOW_TOP = re.compile(
+    rf"{_LENGTH}\s+(?P<way>above|below)\s+(?:its|their|the)\s+(?P<edge>tops?|bottoms?|feet|foot|(?:upper|lower|top|bottom)\s+(?:edges?|ends?))\b",
+    re.I,
+)
 # Of any edge from any other edge of the same direction.
 _ACROSS = (
     # 'its lower edge 26 mm above their lower ends'
@@ -115,7 +120,7 @@ def complain_of_told_overhangs(
 def _told_in(sentence: str) -> Iterator[re.Match[str]]:
     """Each length once, and edges that are flush, in the first way in which it can be read."""
     read = set[int]()
-    for way in (_EXACT, *_TOLD, *_ACROSS, _FLUSH, _LEVEL, _OVER):
+    for way in (_EXACT, _BELOW_TOP, *_TOLD, *_ACROSS, _FLUSH, _LEVEL, _OVER):
         for found in way.finditer(sentence):
             at = found.start("long") if "long" in way.groupindex else found.start()
             if at in read or _ELSE.search(sentence[max(0, found.start() - _NEAR) : found.end()]):
@@ -146,7 +151,7 @@ def _how(
     pairs = [(parts[one], parts[other]) for one, other in _between(groups)]
     if found.re is _OVER:
         return "" if any(map(_over_both_ends, pairs)) else "none of the parts that it names does"
-    if found.re is _EXACT:
+    if found.re in (_EXACT, _BELOW_TOP):
         return "" if _as_exact(pairs, found) else _NOWHERE
     return _otherwise(these, pairs, found, sentence)
 
@@ -167,15 +172,20 @@ def _over_both_ends(two: tuple[Part, Part]) -> bool:
 
 def _as_exact(pairs: Sequence[tuple[Part, Part]], found: re.Match[str]) -> bool:
     """Whether such an edge of one of two parts lies so far above or below such an edge of the other."""
-    own, edge = (
-        1 if found[name][:3].casefold() in ("top", "upp") else 3 for name in ("own", "edge")
-    )
+    edge = _level_edge(found["edge"])
+    owns = (_level_edge(found["own"]),) if found.re is _EXACT else (1, 3)
     told_mm = _told_mm(found) * (-1 if found["way"].casefold() == "above" else 1)
     return any(
         abs(placed_part(one).bounds[own] - placed_part(other).bounds[edge] - told_mm) <= ROUNDED_MM
         for two in pairs
         for one, other in (two, two[::-1])
+        for own in owns
     )
+
+
+def _level_edge(words: str) -> int:
+    """The number of the upper edge, 1, or of the lower."""
+    return 1 if words[:3].casefold() in ("top", "upp") else 3
 
 
 def _told_mm(found: re.Match[str]) -> float:

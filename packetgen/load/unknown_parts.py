@@ -37,22 +37,25 @@ def complain_of_unknown_part(
         rf"\b(?<!along )(?<!at )(?:the|both|each|all)\s+(?P<part>{any_of([*strange, *map(plural, strange)])})\b(?!-|\s+(?:of|coat)\b)",
         re.IGNORECASE,
     )
-    for start, sentence in sentences(steps):
-        found = named.search(sentence)
-        if found and _WORKED.search(sentence):
-            names = tuple(dict.fromkeys(part.name for part in parts))
-            near = nearest_of(found["part"], names)
-            several = tuple(map(said, names[:_SHOWN]))
-            many = len(names) > _SHOWN
-            all_named = (
-                f"{', '.join(several)} and {len(names) - _SHOWN} more"
-                if many
-                else listed(several, "or")
-            )
-            there = f"name one of its parts: {all_named}"
-            mend = f"did you mean {said(near)}? Else {there}" if near else there
-            facts = {"said": said(found["part"]), "mend": mend}
-            problems.add(
-                place_in(steps, start + found.start("part"), path), "step-part-unknown", **facts
-            )
-            return
+    spoken_of = [
+        (start + found.start("part"), found["part"])
+        for start, sentence in sentences(steps)
+        if _WORKED.search(sentence)
+        for found in named.finditer(sentence)
+    ]
+    if not spoken_of:
+        return
+    start, word = spoken_of[0]
+    names = tuple(dict.fromkeys(part.name for part in parts))
+    near = nearest_of(word, names)
+    several = tuple(map(said, names[:_SHOWN]))
+    more = len(names) - _SHOWN
+    all_named = f"{', '.join(several)} and {more} more" if more > 0 else listed(several, "or")
+    there = f"name one of its parts, {all_named}, or take it out"
+    mend = f"did you mean {said(near)}? Else {there}" if near else there
+    place = place_in(steps, start, path)
+    lines = [place_in(steps, at, path).line for at, one in spoken_of if one_of(one) == one_of(word)]
+    others = tuple(str(line) for line in dict.fromkeys(lines) if line != place.line)
+    also = f", here and on line{'s' * (len(others) > 1)} {listed(others)}" if others else ""
+    facts = {"said": said(word), "also": also, "mend": mend}
+    problems.add(place, "step-part-unknown", **facts)

@@ -64,6 +64,7 @@ class ToCome:
     designer: Designer
     occasion: Occasion
     pattern_id: str = ""  # of a pattern that is here but not out yet
+    release: datetime | None = None  # its own, where it has one
     place: Place | None = field(default=None, compare=False)
 
 

@@ -1,9 +1,11 @@
-"""Advice on stitches that hardly show, since their thread is nearly of the cloth's colour."""
+"""Advice on stitches, knots and lines that hardly show, since their thread is nearly of the cloth's colour."""
 
-from collections.abc import Collection, Iterator
+from collections.abc import Collection, Iterator, Sequence
+from itertools import pairwise
+from math import ceil, floor
 
 from packetgen.diagnostics import Problems
-from packetgen.model import BARE, Colour, Pattern
+from packetgen.model import BARE, ClothOption, Colour, Line, Pattern, Point
 from packetgen.nouns import counted
 from packetgen.reckon.colour import FAR, SAME, difference, lab
 
@@ -21,8 +23,20 @@ def complain_of_unseen(pattern: Pattern, problems: Problems) -> None:
         near = [
             one for one in pattern.cloths if difference(lab(colour.hex), lab(one.colour.hex)) <= FAR
         ]
+        if not near:
+            continue
+        if on_bare := _on_bare(pattern, marks):
+            _tell(
+                pattern,
+                colour,
+                near,
+                problems,
+                on_bare,
+                "mostly",
+                "work them in another thread",
+            )
         stitches = sum(row.count(mark) for row in pattern.grid.rows for mark in marks)
-        if not near or stitches < FEWEST:
+        if stitches < FEWEST:
             continue
         if outlined is None:
             outlined = frozenset(_near_lines(pattern))
@@ -30,14 +44,56 @@ def complain_of_unseen(pattern: Pattern, problems: Problems) -> None:
         if sum(bare) <= EDGE * len(bare):
             _complain_of_ground(pattern, colour, stitches, problems)
             continue
-        more = f" and {counted(len(near) - 1, 'more cloth')}" if len(near) > 1 else ""
-        problems.add(
-            near[0].place,
-            "thread-unseen",
-            stitches=f"{stitches:,}",
-            colour=f"{colour.number} {colour.name}",
-            cloths=f"{near[0].cloth.name} in {near[0].colour.name}{more}",
-        )
+        number = f"{stitches:,} stitches"
+        _tell(pattern, colour, near, problems, number, "most of their edge lies", "outline them")
+
+
+def _tell(
+    pattern: Pattern,
+    colour: Colour,
+    near: Sequence[ClothOption],
+    problems: Problems,
+    stitches: str,
+    where: str,
+    mend: str,
+) -> None:
+    more = f" and {counted(len(near) - 1, 'more cloth')}" if len(near) > 1 else ""
+    problems.add(
+        near[0].place,
+        "thread-unseen",
+        stitches=stitches,
+        colour=f"{colour.number} {colour.name}",
+        cloths=f"{near[0].cloth.name} in {near[0].colour.name}{more}",
+        where=where,
+        mend=mend,
+    )
+
+
+def _on_bare(pattern: Pattern, marks: Collection[str]) -> str:
+    """'3 French knots', where most knots in these marks have only bare cloth round them, or 'the lines', of which most has;
+    else ''."""
+    knots = [knot.at for knot in pattern.knots if knot.mark in marks]
+    if knots and sum(_is_bare(pattern, at) for at in knots) > EDGE * len(knots):
+        return counted(len(knots), "French knot")
+    along = [at for line in pattern.lines if line.mark in marks for at in _along(line)]
+    return "the lines" * (sum(_is_bare(pattern, at) for at in along) > EDGE * len(along))
+
+
+def _is_bare(pattern: Pattern, at: Point) -> bool:
+    """Whether nothing is worked in any square that the point is in or touches."""
+    rows = pattern.grid.rows
+    across, down = ({floor(one - 1), ceil(one - 1) - 1} for one in at)
+    worked = {(one.column - 1, one.row - 1) for one in pattern.fractions}
+    inside = [(x, y) for x in across for y in down if 0 <= x < len(rows[0]) and 0 <= y < len(rows)]
+    return all(rows[y][x] == BARE and (x, y) not in worked for x, y in inside)
+
+
+def _along(line: Line) -> Iterator[Point]:
+    """Points of a line, half a stitch from one to the next."""
+    for (x, y), (to_x, to_y) in pairwise(line.points):
+        steps = max(1, round(2 * max(abs(to_x - x), abs(to_y - y))))
+        for step in range(steps + 1):
+            yield x + (to_x - x) * step / steps, y + (to_y - y) * step / steps
 
 
 def _complain_of_ground(
@@ -90,11 +146,8 @@ def _edge(pattern: Pattern, marks: Collection[str], outlined: Collection[_Spot])
 def _near_lines(pattern: Pattern) -> Iterator[_Spot]:
     """All within half a stitch of a backstitch or a long stitch."""
     for line in pattern.lines:
-        for (x, y), (to_x, to_y) in zip(line.points, line.points[1:]):
-            steps = max(1, round(2 * max(abs(to_x - x), abs(to_y - y))))
-            for step in range(steps + 1):
-                across = round(2 * (x - 1 + (to_x - x) * step / steps))
-                down = round(2 * (y - 1 + (to_y - y) * step / steps))
-                for right in (-1, 0, 1):
-                    for below in (-1, 0, 1):
-                        yield across + right, down + below
+        for x, y in _along(line):
+            across, down = round(2 * (x - 1)), round(2 * (y - 1))
+            for right in (-1, 0, 1):
+                for below in (-1, 0, 1):
+                    yield across + right, down + below

@@ -5,11 +5,12 @@ Whether every design fits the finishing piece is `reckon.figures.complain`'s.
 
 import re
 from dataclasses import replace
-from datetime import date, timedelta
+from datetime import date, timedelta, tzinfo
 from itertools import pairwise
 
 from packetgen.diagnostics import Place, Problems
 from packetgen.model import DateRule, Pattern, Revision, Series, ToCome
+from packetgen.nouns import counted
 from packetgen.reckon.alt_colours import colour_not_there
 from packetgen.reckon.alt_text import model_alt
 from packetgen.reckon.calendar import begun, coming, day_of, in_words
@@ -21,6 +22,7 @@ _ASKED = {"model_stitcher": "who stitched the model", "finisher": "who finished 
 _NEAR = timedelta(days=120)  # our own choice
 _FAR = timedelta(days=2 * 365 + 1)  # from the day on which all is ready to the release
 _OF_ANOTHER_YEAR = timedelta(days=200)  # our own choice
+_JUST_BEHIND = timedelta(days=31)  # a day: mostly the release is wrong; our own choice
 _SAME_SEASON = timedelta(
     days=21
 )  # a packet is ready so long before its release, mostly; our own choice
@@ -38,6 +40,7 @@ def complain_of_series(series: Series, problems: Problems) -> None:
     _issued_on_that_day(series, problems)
     for pattern in series.patterns:
         _revisions(pattern, problems)
+        _day_missed(pattern, series.release.tzinfo, problems)
         _picture(pattern, series, problems)
         _credits(pattern, problems)
     _releases(series, problems)
@@ -125,6 +128,25 @@ def _all_over(series: Series, problems: Problems) -> None:
             release=release,
             last=max(over),
             first=first,
+        )
+
+
+def _day_missed(pattern: Pattern, zone: tzinfo | None, problems: Problems) -> None:
+    """A pattern's own release just behind the day that it is for, so that it waits for the next year."""
+    if pattern.release is None:
+        return
+    release, rule = pattern.release.date(), pattern.occasion.rule
+    days = (day_of(rule, year, zone) for year in (release.year - 1, release.year))
+    missed = [day for day in days if release - _JUST_BEHIND <= day < release]
+    if missed and not begun(rule, release):
+        year, day = coming(rule, release, 1, zone)[0]
+        problems.add(
+            pattern.release_place or pattern.place,
+            "day-missed",
+            release=release,
+            behind=counted((release - missed[0]).days, "day"),
+            day=missed[0],
+            next=day,
         )
 
 

@@ -52,8 +52,11 @@ def standing(series: Series, figures: tuple[Figures, ...], as_of: AsOf) -> Stand
         awaited.append(_awaited(pattern, series))
         if awaited[-1].teaser:
             teased.append(each)
+    own_release = {pattern.id: pattern.release for pattern in series.patterns}
     expected = tuple(
-        ToCome(one.title, one.designer, one.occasion, one.pattern_id)
+        ToCome(
+            one.title, one.designer, one.occasion, one.pattern_id, own_release.get(one.pattern_id)
+        )
         for one in awaited
         if one.designer and one.occasion
     )

@@ -1,6 +1,6 @@
 """The swap calendar of a series: when each design goes up, and when it makes room for the next.
 
-A design goes up some days before its own day, but not before the release or before the day of the one
+A design goes up some days before its own day, but not before it is released or before the day of the one
 ahead of it is over, and comes down when the next goes up. Designs with the same day share it. Days are counted from the
 release, so that the same series has the same calendar whenever it is built.
 """
@@ -55,27 +55,35 @@ def swaps(series: Series) -> tuple[Swap, ...]:
     designs += [
         (p.title, p.designer.name, p.occasion, p.pattern_id or None) for p in series.to_come
     ]
-    turns = _turns([occasion for _, _, occasion, _ in designs], series)
+    first = series.release.date()
+    own = [*(p.release for p in series.patterns), *(p.release for p in series.to_come)]
+    released = [max(first, moment.date()) if moment else first for moment in own]
+    turns = _turns([occasion for _, _, occasion, _ in designs], released, series)
     made = [Swap(*design, turns=turned) for design, turned in zip(designs, turns)]
     return tuple(sorted(made, key=lambda swap: swap.turns[0].day))
 
 
-def _turns(occasions: list[Occasion], series: Series) -> list[tuple[Turn, ...]]:
-    """For each occasion its turns."""
+def _turns(
+    occasions: list[Occasion], released: list[date], series: Series
+) -> list[tuple[Turn, ...]]:
+    """For each occasion its turns, from the day on which its design is released."""
     release, zone = series.release.date(), series.release.tzinfo
     # Two more than are kept: the last one kept must find the one that follows it.
+    number = YEARS_AHEAD + 2 + max(released, default=release).year - release.year
     days = sorted(
         (day, design, year)
         for design, occasion in enumerate(occasions)
-        for year, day in coming(occasion.rule, release, YEARS_AHEAD + 2, zone)
+        for year, day in coming(occasion.rule, release, number, zone)
+        if day >= released[design]
     )
     shared = [(day, list(those)) for day, those in groupby(days, key=lambda one: one[0])]
     ups, free = [], release
-    for day, _ in shared:
-        ups.append(max(free, day - timedelta(days=series.goes_up_days)))
+    for day, those in shared:
+        out = min(released[design] for _, design, _ in those)
+        ups.append(max(free, out, day - timedelta(days=series.goes_up_days)))
         free = day + timedelta(days=1)
     turns: list[list[Turn]] = [[] for _ in occasions]
     for (day, those), up, down in zip(shared, ups, ups[1:]):
         for _, design, year in those:
-            turns[design].append(Turn(year, up, day, down))
+            turns[design].append(Turn(year, max(up, released[design]), day, down))
     return [tuple(each[:YEARS_AHEAD]) for each in turns]

@@ -115,7 +115,7 @@ _PATTERN: Mapping[str, tuple[str, ...]] = {
     "sold_at[].url": ("counter-of-another", "counter-name-near", "entry-twice"),
     "given_away": ("given-and-sold",),
     "photo_alt": ("alt-colour-none",),
-    "release": ("release-early", "release-far"),
+    "release": ("release-early", "release-far", "day-missed"),
     "revisions[].note": ("revision-first", "stitch-beyond"),
     "revisions[].date": ("revisions-order", "revision-twice", "revision-far", "issue-day-near", "release-early", "revision-missing"),
     "chart": ("chart-kind", "file-missing", "outside-folder"),
