@@ -586,6 +586,8 @@ CASES = (
             "Peg the foot to the back, its ends in line with those of the lid.",
             "Peg the lid on the back, 10 mm over at both ends.",
             "Peg the lid over the back, each 10 mm from its ends.",
+            "Peg the back on the foot, 10 mm from either end.",
+            "Peg the left post on the back, so that 4 mm of it stand below the back's lower edge.",
             "Peg the posts on the back, their feet 4 mm below its lower edge. Peg the lid on them.",
             "Peg a post on either side, so that it laps over the back by 2 mm.",
             "Peg the posts on the back, each over it by 2 mm.",
@@ -618,6 +620,18 @@ CASES = (
                 "Peg the posts on the back, 4 mm above its top.",
                 31,
                 "4 mm above its top",
+                "no edges of the parts that it names lie so far apart",
+            ),
+            (
+                "Peg the back on the foot, 12 mm from either end.",
+                30,
+                "12 mm from either end",
+                "no edges of the parts that it names lie so far apart on both sides: at the left 10 mm, at the right 10 mm",
+            ),
+            (
+                "Peg the left post on the back, so that 4 mm of it stand above the back's upper edge.",
+                43,
+                "4 mm of it stand above the back's upper…",
                 "no edges of the parts that it names lie so far apart",
             ),
             (
@@ -739,6 +753,20 @@ CASES = (
                 "",
             ),
         )
+    ),
+    *(
+        _case(
+            f"a foot between the posts, {edge}",
+            *[
+                _of_step(
+                    12,
+                    "puts 'foot' at the upper edge of 'back', and by 'at' in finish.yaml it stands 120 mm below that; mend the word, or 'at' there",
+                )
+            ]
+            * (edge == "upper"),
+            sentence=f"Peg the foot between the posts, against the {edge} edge of the back. Peg the lid on the posts.",
+        )
+        for edge in ("lower", "upper")
     ),
     _case(
         "a foot that is no longer than the lid",

@@ -414,6 +414,11 @@ CASES = (
                 "'screws of 3 × 40 mm', and by finish.yaml 'screw' has the size '3 × 30 mm'; mend one of the two",
             ),
             (
+                "Drive one of the three screws into the back.",
+                10,
+                "'one of the three screws', and of 'wood screw' there are 2 to buy; mend the number here, or 'pieces' under 'hardware' in finish.yaml",
+            ),
+            (
                 "Put in the three 3 × 30 mm screws.",
                 15,
                 "'three 3 × 30 mm screws', and of 'wood screw' there are 2 to buy; mend the number here, or 'pieces' under 'hardware' in finish.yaml",

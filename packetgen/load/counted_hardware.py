@@ -138,7 +138,7 @@ def _all_that_are_told(kind: str, number: int, steps: str) -> tuple[re.Match[str
     """Where 'the two screws' or 'the other two screws' stands, and what is told there of all, if the steps tell of no others,
     and there are more; None otherwise."""
     counted = list(counting(kind).finditer(steps))
-    told = [counted_number(one["number"]) or number for one in counted]
+    told = [told_in_all(one) or number for one in counted]
     spoken_of = re.findall(
         # 'Screw the hanger to the board' drives in what the hanger comes with.
         rf"\b(?:{re.escape(kind)}(?!\s+(?:the|it|them|both|each)\b)|{re.escape(plural(kind))})\b",
@@ -148,7 +148,7 @@ def _all_that_are_told(kind: str, number: int, steps: str) -> tuple[re.Match[str
     if len(spoken_of) > len(counted) or sum(told) >= number:
         return None
     for one in counted:
-        if THE.search(steps, 0, one.start()):
+        if one["of_all"] or THE.search(steps, 0, one.start()):
             return one, one[0]
         if _OTHERS.search(steps, 0, one.start()):
             return one, f"the other {one[0]}, {sum(told)} in all"

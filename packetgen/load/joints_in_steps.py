@@ -31,6 +31,8 @@ EDGES = {
     "left": (0, False),
     "right": (0, True),
 }
+# 'Glue the sill between the posts, against the lower edge of the board'.
+_BETWEEN = re.compile(r"\s+between\s+[^,]*,\s*\Z", re.IGNORECASE)
 IN_THE_MIDDLE = "in the middle of it"  # from left to right, mostly
 _IT = re.compile(rf"(?:upright\s+)?{WHERE}\s+it\b", re.IGNORECASE)
 _AT_ITS_EDGE = re.compile(
@@ -81,11 +83,12 @@ def joints_in(parts: Sequence[Part], steps: str) -> Iterator[Joint]:
                 yield Joint(one, number, start + found.start("part"), found["onto"])
         for found in _JOINED.finditer(sentence):
             other = names.search(found["onto"]) or _IT.match(found["onto"])
+            what = _BETWEEN.sub("", found["what"])
             if other is None or re.search(
-                r"\b(?:between|put|drive|so that)\b|\d\s?(?:mm|cm)\s*\Z", found["what"]
+                r"\b(?:between|put|drive|so that)\b|\d\s?(?:mm|cm)\s*\Z", what
             ):
                 continue
-            if found["laid"] and _NO_PART.search(found["what"]):
+            if found["laid"] and _NO_PART.search(what):
                 continue
             others = numbers.get(other[0].casefold())
             if others is None:  # 'behind it': the one part that was named last
@@ -101,7 +104,7 @@ def joints_in(parts: Sequence[Part], steps: str) -> Iterator[Joint]:
                 others += numbers[also["part"].casefold()]
             rest = found.start("onto") + other.end()
             edges = _further_places(sentence, rest)
-            for part in names.finditer(found["what"]):
+            for part in names.finditer(what):
                 at = start + found.start("what") + part.start()
                 joined = _pairs(numbers[part[0].casefold()], others)
                 for (one, number), onto in product(joined, (found["onto"][: other.end()], *edges)):

@@ -22,7 +22,10 @@ _TOLD = (
     re.compile(rf"\b(?:{_OUT}\s+{_BEYOND}|overhang(?:s|ing)?)\b[^\d.;:()]{{0,40}}?{_LENGTH}", re.I),
     # 'stands 6 mm beyond the board'
     re.compile(rf"\b{_OUT}\s+(?:by\s+)?{_LENGTH}\s+{_BEYOND}\b", re.I),
-    # '10 mm over at both ends', 'each 16 mm from its end'
+    # '10 mm over at both ends', '12 mm from either end', 'each 16 mm from its end'
+    re.compile(
+        rf"{_LENGTH}\s+(?:in\s+)?from\s+(?:either|each|both)\s+(?:ends?|sides?|edges?)\b", re.I
+    ),
     re.compile(
         rf"{_LENGTH}\s+over\s+(?:at|on)\s+(?:both|either|each|its)\s+(?:ends?|sides?)\b", re.I
     ),
@@ -37,9 +40,10 @@ _EXACT = re.compile(
     rf"{_LENGTH}\s+(?P<way>above|below)\s+(?:its|their|the)\s+(?P<edge>upper|lower|top|bottom)\s+(?:edges?|ends?)\b",
     re.I,
 )
-# '4 mm below its top': its upper or lower edge.
+# '4 mm below its top', '50 mm of it stand above the board's upper edge': its upper or lower edge.
 _BELOW_TOP = re.compile(
-    rf"{_LENGTH}\s+(?P<way>above|below)\s+(?:its|their|the)\s+(?P<edge>tops?|bottoms?|feet|foot|(?:upper|lower|top|bottom)\s+(?:edges?|ends?))\b",
+    rf"{_LENGTH}\s+(?:of\s+(?:it|them|each)\s+(?:(?:stands?|shows?|sticks?|reach(?:es)?)\s+(?:out\s+)?)?)?(?P<way>above|below)\s+"
+    r"(?:its|their|the)\s+(?:[a-z ]{3,25}['’]s?\s+)?(?P<edge>tops?|bottoms?|feet|foot|(?:upper|lower|top|bottom)\s+(?:edges?|ends?))\b",
     re.I,
 )
 # Of any edge from any other edge of the same direction.
