@@ -97,7 +97,7 @@ cautions: [small magnets, dust]
     "finishes/shelf/steps.md": "1. Saw the wood.\n",
     SERIES: """\
 title: The Garden Year
-tagline: Twelve small patterns.
+tagline: Small patterns.
 release: 2027-01-15 09:00 Europe/London
 finish: shelf
 thread_sets:

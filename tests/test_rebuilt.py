@@ -117,7 +117,7 @@ EDITS = (
     edit("what is said of a piece", FINISH, "A shelf with a back", "A shelf with its back", GARDEN),
     edit("steps of a piece", "finishes/shelf/steps.md", "Saw", "Cut", GARDEN),
     # series
-    edit("tagline", SERIES, "Twelve small", "Thirteen small"),
+    edit("tagline", SERIES, "Small patterns", "Little patterns"),
     edit("address", SERIES, "licence:", "address: https://almanac.example.org/\nlicence:"),
     edit("address where a part has a drawing there", WINTER, "licence:", "address: https://almanac.example.org/\nlicence:", {WINTER_FERN}),
     edit("what is shown before release", SERIES, "licence:", "before_release: all\nlicence:"),

@@ -319,7 +319,7 @@ CASES = (
             *[
                 _of_step(
                     column,
-                    f"says '{told}', and by finish.yaml no edges of the parts that it names lie so far apart; mend the step, or an 'outline' or 'at' there",
+                    f"says '{told}', and by finish.yaml no edges of the parts that it names lie so far apart: the nearest is {nearest}; mend the step, or an 'outline' or 'at' there",
                 )
             ]
             * bool(column),
@@ -327,21 +327,24 @@ CASES = (
             right_post=("0,0 12,0 12,132 0,132", "128,6"),
             sentence=sentence,
         )
-        for sentence, column, told in (
+        for sentence, column, told, nearest in (
             (
                 "Peg the posts, level with its left and right edges, so that they stand out 4 mm above the back and 8 mm below it.",
                 0,
+                "",
                 "",
             ),
             (
                 "Peg the posts, level with its left and right edges, so that they stand out 5 mm above the back and 8 mm below it.",
                 69,
                 "stand out 5 mm",
+                "4 mm",
             ),
             (
                 "Peg the posts so that their tops are 4 mm above the upper edge of the back and their ends 9 mm below its lower edge.",
                 94,
                 "9 mm below its lower edge",
+                "8 mm",
             ),
         )
     ),
@@ -369,7 +372,7 @@ CASES = (
         "a lid that reaches less far below the back's upper edge",
         _of_step(
             35,
-            "says '5 mm below the upper edge', and by finish.yaml no edges of the parts that it names lie so far apart; mend the step, or an 'outline' or 'at' there",
+            "says '5 mm below the upper edge', and by finish.yaml no edges of the parts that it names lie so far apart: the nearest is 2 mm; mend the step, or an 'outline' or 'at' there",
         ),
         sentence="Peg the lid so that it reaches 5 mm below the upper edge of the back.",
     ),
@@ -518,7 +521,7 @@ CASES = (
         "a post that stands out aside otherwise, by as much as it is thick",
         _of_step(
             35,
-            "says 'standing out 8 mm', and by finish.yaml no edges of the parts that it names lie so far apart; mend the step, or an 'outline' or 'at' there",
+            "says 'standing out 8 mm', and by finish.yaml no edges of the parts that it names lie so far apart: the nearest is 10 mm; mend the step, or an 'outline' or 'at' there",
         ),
         sentence="Peg the left post on the back, standing out 8 mm at its side.",
     ),
@@ -526,7 +529,7 @@ CASES = (
         "a lid that lies otherwise over the back",
         _of_step(
             27,
-            "says 'lies 5 mm over', and by finish.yaml no edges of the parts that it names lie so far apart; mend the step, or an 'outline' or 'at' there",
+            "says 'lies 5 mm over', and by finish.yaml no edges of the parts that it names lie so far apart: the nearest is 2 mm; mend the step, or an 'outline' or 'at' there",
         ),
         sentence="Peg the lid so that it lies 5 mm over the back.",
     ),
@@ -540,7 +543,7 @@ CASES = (
         "a lid that overlaps the back otherwise",
         _of_step(
             17,
-            "says 'overlapping the back by 5 mm', and by finish.yaml no edges of the parts that it names lie so far apart; mend the step, or an 'outline' or 'at' there",
+            "says 'overlapping the back by 5 mm', and by finish.yaml no edges of the parts that it names lie so far apart: the nearest is 2 mm; mend the step, or an 'outline' or 'at' there",
         ),
         sentence="Peg the lid, overlapping the back by 5 mm.",
     ),
@@ -548,7 +551,7 @@ CASES = (
         "posts whose ends stand elsewhere above the foot's",
         _of_step(
             37,
-            "says 'lower ends 16 mm above its lower edge', and by finish.yaml no edges of the parts that it names lie so far apart; mend the step, or an 'outline' or 'at' there",
+            "says 'lower ends 16 mm above its lower edge', and by finish.yaml no edges of the parts that it names lie so far apart: the nearest is 6 mm; mend the step, or an 'outline' or 'at' there",
         ),
         sentence="Peg the posts on the foot, their lower ends 16 mm above its lower edge.",
     ),
@@ -576,7 +579,7 @@ CASES = (
         "a lid that is said to stand beyond the back",
         _of_step(
             12,
-            "says 'stands 3 mm beyond', and by finish.yaml no edges of the parts that it names lie so far apart; mend the step, or an 'outline' or 'at' there",
+            "says 'stands 3 mm beyond', and by finish.yaml no edges of the parts that it names lie so far apart: the nearest is 10 mm; mend the step, or an 'outline' or 'at' there",
         ),
         sentence="The lid stands 3 mm beyond the back.",
     ),
@@ -638,19 +641,19 @@ CASES = (
                 "Peg a post on either side, so that it laps over the back by 6 mm.",
                 42,
                 "laps over the back by 6 mm",
-                "no edges of the parts that it names lie so far apart",
+                "no edges of the parts that it names lie so far apart: the nearest is 4 mm",
             ),
             (
                 "Peg the posts on the back, each over it by 6 mm.",
                 36,
                 "over it by 6 mm",
-                "no edges of the parts that it names lie so far apart",
+                "no edges of the parts that it names lie so far apart: the nearest is 4 mm",
             ),
             (
                 "Peg the lid on the posts, so that 4 mm of it overlap.",
                 38,
                 "4 mm of it overlap",
-                "no edges of the parts that it names lie so far apart",
+                "no edges of the parts that it names lie so far apart: the nearest is 2 mm",
             ),
             (
                 "Peg the lid on the back, 12 mm over at both ends.",

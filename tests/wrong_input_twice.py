@@ -390,6 +390,61 @@ CASES = (
     ),
     *(
         Case(
+            f"four screws that a step shares out: {sentence}",
+            _bought("hardware:", f"  - {{name: wood screw, pieces: {pieces}, size: 3 × 30 mm}}")
+            | {STEPS: f"1. Saw the back.\n2. {sentence}\n"},
+            *[
+                f"{STEPS}:2:15: advice: the step says 'four screws', and of 'wood screw' there are 3 to buy; mend the number here, or 'pieces' under 'hardware' in finish.yaml"
+            ]
+            * (pieces < 4),
+        )
+        for pieces, sentence in (
+            (4, "Put in the four screws from below, two into the back and one into each post."),
+            (
+                4,
+                "Put in the four screws: two into the back, one into the left and one into the right.",
+            ),
+            (
+                3,
+                "Put in the four screws from below, two of them into the back and two into the ends.",
+            ),
+        )
+    ),
+    *(
+        Case(
+            f"plain words for what is not on the chart: {notes}",
+            {
+                PATTERN: TINY[PATTERN]
+                .replace('backstitch:\n  - {colour: k, path: "1,1 4,1 4,2.5"}\n', "")
+                .replace("french_knots:\n" + _KNOTS, ""),
+                NOTES: f"{notes}\n",
+            },
+            *[
+                f"{NOTES}:1:{column}: advice: here stands '{told}', and this pattern has no '{kind}'; take it out, or add '{kind}' to pattern.yaml"
+            ]
+            * bool(column),
+        )
+        for notes, column, told, kind in (
+            ("Leave the soil and the lines until last.", 20, "the lines", "backstitch"),
+            ("The outlines are worked last.", 1, "The outlines", "backstitch"),
+            ("At the end the knots come.", 12, "the knots", "french_knots"),
+            ("Mind the lines of the chart.", 0, "", ""),
+            ("Hide the knots on the back.", 0, "", ""),
+        )
+    ),
+    *(
+        Case(
+            f"a series of one pattern and one to come: {tagline}",
+            {SERIES: TINY[SERIES].replace("tagline: Small patterns", f"tagline: {tagline}")},
+            *[
+                f"{SERIES}:2:10: advice: here stands '{tagline}', and the series has 2 patterns; mend the number"
+            ]
+            * told,
+        )
+        for tagline, told in (("Six patterns", 1), ("Two small patterns", 0), ("Two patterns", 0))
+    ),
+    *(
+        Case(
             f"two screws of 3 × 30 mm: {sentence}",
             _bought("hardware:", "  - {name: wood screw, pieces: 2, size: 3 × 30 mm}")
             | {STEPS: f"1. Saw the back.\n2. {sentence}\n"},

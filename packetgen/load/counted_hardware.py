@@ -28,6 +28,9 @@ _INTO = re.compile(rf"\s+(?:{_PLACES}\s+(?:the|its)|from)\s+(?P<where>[a-z]+)", 
 _INTO_EACH = re.compile(
     rf"(?:\s+(?:from\s+[a-z]+|through\s+(?:it|the\s+[a-z ]{{3,20}}?)))?(?:,\s+(?P<count>{COUNT}))?\s+(?:into|through|in|to)\s+each\s+(?P<part>[a-z]+)"
 )
+_SHARED_OUT = re.compile(
+    rf"[,:]\s+{COUNT}\s+(?:of\s+them\s+)?(?:go(?:es)?\s+)?{_PLACES}\b[^.;]*\band\b", re.IGNORECASE
+)
 THE = re.compile(r"\b(?:the|all|both)\s+\Z", re.IGNORECASE)
 _OTHERS = re.compile(r"\b(?:other|further|remaining)\s+\Z", re.IGNORECASE)
 
@@ -129,7 +132,8 @@ def _with_more(found: re.Match[str], kind: str, steps: str) -> int | None:
     sentence = SENTENCE.match(steps, found.end())
     again = rf"\band\s+{COUNTED}(?:\s+(?:more|{re.escape(plural(kind))}))?\s+{_PLACES}\b"
     more = re.search(again, sentence[0], re.IGNORECASE) if sentence else None
-    if told is None or more is None:
+    # 'four screws, two into the board and one into each post' shares them out.
+    if told is None or more is None or (sentence and _SHARED_OUT.search(sentence[0])):
         return told
     return told + (counted_number(more["number"]) or 0)
 

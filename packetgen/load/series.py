@@ -136,7 +136,7 @@ def load_series(
     complain_of_told_days(series, path, problems)
     said_in = [one.value for one in filled.each("notices") if one.value is not None]
     told_in = [(one["text"], one.place_of("text")) for one in said_in]
-    complain_of_told_titles(series, path, told_in, problems)
+    complain_of_told_titles(series, path, told_in, filled.place_of("tagline"), problems)
     on_days = [
         (one["date"], f"{one['title']}. {one['text']}", one.place_of("date")) for one in said_in
     ]

@@ -15,6 +15,12 @@ _CALLED = {
     "french_knots": r"french knots?",
     "beads": r"beads?",
 }
+# In notes, plain words for them, where they are spoken of as work.
+_PLAINLY = {
+    "backstitch": r"the\s+(?:out)?lines",
+    "french_knots": r"the\s+knots",
+}
+_AS_WORK = r"(?=\s+(?:until|come|last\b|are\s+(?:worked|stitched|done|made)|take|with\s+(?:one|two|1|2)\b|at\s+the\s+end))"
 _NO_KIND = ("beads",)  # of a story: those may be of dew
 _HALF = r"half[ -](?:cross(?:es)?|stitch(?:es)?)"
 _WITHOUT = re.compile(
@@ -34,6 +40,8 @@ def complain_of_told_kinds(
             continue
         if name in _NO_KIND and path.endswith("story.md"):
             continue
+        if name in _PLAINLY and not path.endswith("story.md"):
+            called = rf"(?:{called}|{_PLAINLY[name]}{_AS_WORK})"
         for sentence in SENTENCE.finditer(text):
             found = re.search(rf"\b{called}\b", sentence[0], re.IGNORECASE)
             if found and not _WITHOUT.search(sentence[0]):

@@ -30,16 +30,23 @@ _IN_ALL = re.compile(
 _MORE = re.compile(
     rf"\b(?:the|these|its|our|my|first|last)\s+{COUNTED}\s+(?:\w+\s+)?{_PATTERNS}", re.IGNORECASE
 )
+_OF_TAGLINE = re.compile(
+    rf"{COUNTED}\s+(?:\w+\s+)?{_PATTERNS}(?!\s+(?:a|each|every|per)\b)", re.IGNORECASE
+)
 
 Text = tuple[str, str, Place | None]
 
 
 def complain_of_told_titles(
-    series: Series, path: str, notices: Sequence[tuple[str, Place]], problems: Problems
+    series: Series,
+    path: str,
+    notices: Sequence[tuple[str, Place]],
+    tagline_place: Place,
+    problems: Problems,
 ) -> None:
     """Advice on the welcome of the series in the folder `path`, its `notices` with their places, and the stories and notes of
     its patterns: on the first in each that is nearly a title, or that a folder is called by and its title is not, and in the
-    first two on another number of patterns."""
+    first two on another number of patterns, as in its tagline."""
     of_series: list[Text] = [(series.welcome_markdown, f"{path}/welcome.md", None)]
     of_series += [(text, "", place) for text, place in notices]
     of_patterns: list[Text] = [
@@ -47,8 +54,10 @@ def complain_of_told_titles(
         for pattern in series.patterns
         for file, text in pattern.texts.items()
     ]
+    number = len(series.patterns) + len(series.to_come)
     for text in of_series:
-        _look_at_number(text, len(series.patterns) + len(series.to_come), problems)
+        _look_at_number(text, (_IN_ALL, _MORE), number, problems)
+    _look_at_number((series.tagline, "", tagline_place), (_OF_TAGLINE,), number, problems)
     titles = [*(one.title for one in series.patterns), *(one.title for one in series.to_come)]
     forms = [form for title in titles for form in _nearly(title)]
     names = "\n".join(_names(series))
@@ -66,12 +75,14 @@ def complain_of_told_titles(
         _look_at_former(text, former, names, problems)
 
 
-def _look_at_number(text: Text, number: int, problems: Problems) -> None:
+def _look_at_number(
+    text: Text, forms: Sequence[re.Pattern[str]], number: int, problems: Problems
+) -> None:
     words, path, place = text
-    for form in (_IN_ALL, _MORE):
+    for form in forms:
         for found in form.finditer(words):
             told = counted_number(found["number"])
-            if told is not None and (told > number or (form is _IN_ALL and told != number)):
+            if told is not None and (told > number or (form is not _MORE and told != number)):
                 facts = {"said": said(found[0]), "has": counted(number, "pattern")}
                 where = place or place_in(words, found.start(), path)
                 problems.add(where, "patterns-told-other", **facts)

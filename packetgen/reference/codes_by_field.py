@@ -25,6 +25,7 @@ _SERIES: Mapping[str, tuple[str, ...]] = {
         "share-title-small",
     ),
     "address": ("templates-unaddressed",),
+    "tagline": ("patterns-told-other",),
     "release": ("release-far", "release-behind", "issue-day-near"),
     "title": ("name-near-file",),
     "order": ("name-twice", "pattern-missing", "pattern-not-in-order"),

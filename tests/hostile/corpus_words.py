@@ -17,7 +17,7 @@ _STYLE = "</style><style>*{background:url(http://x.test/)}"
 # Where words of an author are printed: file, the words there, and what they are.
 _PLACES = (
     (SERIES, "title: The Garden Year", "title", "the title of a series"),
-    (SERIES, "tagline: Twelve small patterns.", "tagline", "the tagline"),
+    (SERIES, "tagline: Small patterns.", "tagline", "the tagline"),
     (SERIES, "    name: Wren Alder", "    name", "a designer's name"),
     (SERIES, "    about: Draws what grows by the door.", "    about", "what is said of a designer"),
     (SERIES, "licence: For your own stitching.", "licence", "the licence"),
