@@ -10,10 +10,11 @@ from hypothesis import strategies as st
 from packetgen.load.dates import read_rule
 from packetgen.model import DateRule, Occasion, Series, ToCome
 from packetgen.reckon.figures import figures
-from packetgen.reckon.swaps import YEARS_AHEAD, swaps
+from packetgen.reckon.swaps import YEARS_AHEAD, hangs_from, swaps
 from packetgen.render.calendar_file import calendar_file
 from packetgen.render.packet import packet
 from packetgen.render.site_year import before_its_day, in_order
+from packetgen.render.site_year import swaps as on_pages
 from packetgen.render.templates import environment
 from tests import stitching
 from tests.test_calendar import RULES
@@ -75,6 +76,18 @@ def test_a_design_waits_for_its_own_release():
             date(2027, 6, 21),
             date(2027, 10, 24),
         )
+
+
+def test_days_of_a_design_begin_with_its_own_release_on_every_page():
+    series = year_of("June solstice")
+    late = datetime(2027, 6, 29, 9, tzinfo=LONDON)
+    own = replace(series, patterns=(replace(series.patterns[0], release=late),))
+    (swap,) = on_pages(own)
+    assert swap.hanging.first == date(2028, 6, 20)
+    # Later by the clock of the series, and never sooner than it.
+    there = datetime(2027, 6, 29, 1, tzinfo=ZoneInfo("Pacific/Auckland"))
+    assert hangs_from(series, there).date() == date(2027, 6, 28)
+    assert hangs_from(series, series.release - timedelta(days=9)) == series.release
 
 
 def test_a_design_goes_up_a_week_before_its_day_and_comes_down_for_the_next():

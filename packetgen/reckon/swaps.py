@@ -5,8 +5,9 @@ ahead of it is over, and comes down when the next goes up. Designs with the same
 release, so that the same series has the same calendar whenever it is built.
 """
 
+from collections.abc import Sequence
 from dataclasses import dataclass
-from datetime import date, timedelta
+from datetime import date, datetime, timedelta
 from itertools import groupby
 
 from packetgen.model import Occasion, Series
@@ -34,6 +35,7 @@ class Swap:
     designer: str
     occasion: Occasion
     pattern_id: str | None  # None where it is only announced
+    out: datetime  # from then on it may hang
     turns: tuple[Turn, ...]
 
     @property
@@ -49,32 +51,36 @@ class Swap:
 
 def swaps(series: Series) -> tuple[Swap, ...]:
     """Every design of the series, out or still to come, in the order in which they first go up."""
-    designs: list[tuple[str, str, Occasion, str | None]] = [
-        (p.title, p.designer.name, p.occasion, p.id) for p in series.patterns
+    designs: list[tuple[str, str, Occasion, str | None, datetime]] = [
+        (p.title, p.designer.name, p.occasion, p.id, hangs_from(series, p.release))
+        for p in series.patterns
     ]
     designs += [
-        (p.title, p.designer.name, p.occasion, p.pattern_id or None) for p in series.to_come
+        (p.title, p.designer.name, p.occasion, p.pattern_id or None, hangs_from(series, p.release))
+        for p in series.to_come
     ]
-    first = series.release.date()
-    own = [*(p.release for p in series.patterns), *(p.release for p in series.to_come)]
-    released = [max(first, moment.date()) if moment else first for moment in own]
-    turns = _turns([occasion for _, _, occasion, _ in designs], released, series)
+    turns = _turns([(design[2], design[4].date()) for design in designs], series)
     made = [Swap(*design, turns=turned) for design, turned in zip(designs, turns)]
     return tuple(sorted(made, key=lambda swap: swap.turns[0].day))
 
 
-def _turns(
-    occasions: list[Occasion], released: list[date], series: Series
-) -> list[tuple[Turn, ...]]:
-    """For each occasion its turns, from the day on which its design is released."""
+def hangs_from(series: Series, own: datetime | None) -> datetime:
+    """The release of the series, or that of the pattern itself where it is later, by the same clock."""
+    first = series.release
+    return first if own is None else max(first, own.astimezone(first.tzinfo))
+
+
+def _turns(designs: Sequence[tuple[Occasion, date]], series: Series) -> list[tuple[Turn, ...]]:
+    """For each design, of which the occasion and the day of its release are given, its turns."""
     release, zone = series.release.date(), series.release.tzinfo
     # Two more than are kept: the last one kept must find the one that follows it.
+    released = [out for _, out in designs]
     number = YEARS_AHEAD + 2 + max(released, default=release).year - release.year
     days = sorted(
         (day, design, year)
-        for design, occasion in enumerate(occasions)
+        for design, (occasion, out) in enumerate(designs)
         for year, day in coming(occasion.rule, release, number, zone)
-        if day >= released[design]
+        if day >= out
     )
     shared = [(day, list(those)) for day, those in groupby(days, key=lambda one: one[0])]
     ups, free = [], release
@@ -82,7 +88,7 @@ def _turns(
         out = min(released[design] for _, design, _ in those)
         ups.append(max(free, out, day - timedelta(days=series.goes_up_days)))
         free = day + timedelta(days=1)
-    turns: list[list[Turn]] = [[] for _ in occasions]
+    turns: list[list[Turn]] = [[] for _ in designs]
     for (day, those), up, down in zip(shared, ups, ups[1:]):
         for _, design, year in those:
             turns[design].append(Turn(year, max(up, released[design]), day, down))

@@ -4,6 +4,7 @@ from dataclasses import dataclass
 
 from packetgen.model import Designer, Link, Sells, Series
 from packetgen.reckon.standing import Standing
+from packetgen.reckon.swaps import hangs_from
 from packetgen.render.people import sells_said, studio_said
 from packetgen.render.site_pattern import PatternView
 from packetgen.render.site_year import Hanging, hanging, in_order, pattern_page
@@ -59,7 +60,7 @@ def _awaited(designer: Designer, series: Series) -> tuple[AwaitedRow, ...]:
         AwaitedRow(
             one.title,
             pattern_page(one.pattern_id) if one.pattern_id else "",
-            hanging(one.occasion, series.release),
+            hanging(one.occasion, hangs_from(series, one.release)),
         )
         for one in in_order(hers, lambda one: one.occasion, series.release)
     )

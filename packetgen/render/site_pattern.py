@@ -12,6 +12,7 @@ from packetgen.reckon.figures import Figures
 from packetgen.reckon.sizes import FRAMING_MARGIN_MM
 from packetgen.reckon.small import only_hinted_at
 from packetgen.reckon.standing import release_of
+from packetgen.reckon.swaps import hangs_from
 from packetgen.render.people import counters, sells_said, studio_said
 from packetgen.render.site_cloths import ClothsView, ClothView, cloths_view
 from packetgen.render.site_given import Given, given
@@ -117,7 +118,7 @@ def pattern_view(
         ),
         told_anew=pattern.photo is None and "chart" not in pattern.given_away,
         only_hinted_at=only_hinted_at(pattern),
-        hanging=hanging(pattern.occasion, series.release),
+        hanging=hanging(pattern.occasion, hangs_from(series, pattern.release)),
         release=release(release_of(pattern, series)),
         width_stitches=pattern.grid.width,
         height_stitches=pattern.grid.height,

@@ -5,6 +5,7 @@ from dataclasses import dataclass
 from packetgen.model import Designer, Occasion, Series
 from packetgen.reckon.alt_text import detail_alt
 from packetgen.reckon.standing import Awaited, Standing
+from packetgen.reckon.swaps import hangs_from
 from packetgen.render.site_pictures import Shown, SitePictures, detail_stem, shown
 from packetgen.render.site_year import (
     Hanging,
@@ -62,7 +63,7 @@ def _teaser_view(
         one.title,
         designer.name,
         designer.id,
-        hanging(occasion, series.release),
+        hanging(occasion, hangs_from(series, one.release)),
         release(one.release),
         picture,
     )

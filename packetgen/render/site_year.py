@@ -103,7 +103,7 @@ def swaps(series: Series) -> tuple[Swap, ...]:
     """Every pattern of the series, out or still to come, as they first go up."""
     return tuple(
         Swap(
-            hanging(swap.occasion, series.release),
+            hanging(swap.occasion, swap.out),
             swap.title,
             swap.designer,
             pattern_page(swap.pattern_id) if swap.pattern_id else "",
