@@ -595,6 +595,7 @@ CASES = (
             "Peg a post on either side, so that it laps over the back by 2 mm.",
             "Peg the posts on the back, each over it by 2 mm.",
             "Peg the lid on the posts, so that 2 mm of it overlap.",
+            "Peg the lid on the posts, so that 2 mm of it lie on them.",
         )
     ),
     *(

@@ -57,7 +57,7 @@ ACROSS = (
     # 'over it by 4 mm', '14 mm of it overlap'
     re.compile(rf"\bover\s+(?:it|them|the\s+[a-z ]{{3,25}}?)\s+by\s+{_LENGTH}", re.I),
     re.compile(
-        rf"{_LENGTH}\s+of\s+(?:it|them|each)\s+(?:overlaps?|shows?|stands?|sticks?|juts?|reach(?:es)?)\b",
+        rf"{_LENGTH}\s+of\s+(?:it|them|each)\s+(?:overlaps?|shows?|stands?|sticks?|juts?|lies?|reach(?:es)?)\b",
         re.I,
     ),
 )
