@@ -313,6 +313,25 @@ def test_a_pattern_that_comes_out_when_its_day_is_just_over_is_told(release, beh
     )
 
 
+@pytest.mark.parametrize(
+    ("release", "mend"),
+    [
+        ("2027-03-12", None),
+        ("2027-12-03", "should the release be 2027-03-12?"),
+        ("2027-10-05", None),  # the tenth of May lies months behind the first issue too
+        ("2027-05-03", "should the release be 2027-03-05?"),
+    ],
+)
+def test_a_release_with_day_and_month_exchanged_is_offered_as_it_was_meant(release, mend):
+    """Where it lies just behind the first issue then."""
+    own = finished(
+        revisions=(Revision(date(2027, 3, 5), "First issue.", Place("pattern.yaml", 9, 3)),),
+        release=datetime.fromisoformat(f"{release}T00:00Z"),
+    )
+    told = found(series(own)).get("issue-day-near")
+    assert (told or "").rpartition("; ")[2] == (mend or "")
+
+
 FIRST = (Revision(date(2026, 5, 1), "First issue."),)
 
 

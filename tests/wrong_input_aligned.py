@@ -773,6 +773,15 @@ CASES = (
         for edge in ("lower", "upper")
     ),
     _case(
+        "a back that lies behind each post which is to be at its side",
+        _of_step(
+            8,
+            "joins 'left post' to the edge of 'back', and in finish.yaml it lies 12 mm over it; mend an 'outline' or 'at' there, or the step",
+        ),
+        back=("0,0 140,0 140,120 0,120", "0,10"),
+        sentence="Peg a post to each side of the back.",
+    ),
+    _case(
         "a foot that is no longer than the lid",
         _of_step(
             32,

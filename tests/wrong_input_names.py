@@ -515,7 +515,7 @@ CASES = (
                 .replace("text: The linen is back.", f"text: {text}")
             },
             *[
-                f"series/garden-year/series.yaml:18:12: advice: the notice is of {day}, and the release of 2027-03-09; mend the day here, or say in the notice what it is for"
+                f"series/garden-year/series.yaml:18:12: advice: the notice is of {day}, and the release of 2027-03-09; mend the day here, or the release on line 3; or say in the notice what it is for"
             ]
             * told,
         )
@@ -857,7 +857,7 @@ CASES = (
             "series/garden-year/fern/story.md": "It grows in peat.\n",
             CHART: "# A fern\n# k  K4 peat\nrrbb\nrk..\n",
         },
-        "series/garden-year/fern/chart.txt:2:6: advice: the list says 'K4 peat' of the mark 'k', and the key has '07 fern'; if the key is right, write # k  07 fern, and mend 'about' and 'photo_alt', where it is named; else mend the key",
+        "series/garden-year/fern/chart.txt:2:6: advice: the list says 'K4 peat' of the mark 'k', and the key has '07 fern'; if the key is right, write # k  07 fern, and look at 'about' and 'photo_alt' for 'peat'; else mend the key",
     ),
     Case(
         "notes that name the colour that the list above the chart has, and the key no longer",

@@ -101,7 +101,7 @@ CASES = (
     Case(
         "a notice on the day of the release in another year",
         {SERIES: ("date: 2026-11-20", "date: 2028-01-15")},
-        f"{SERIES}:18:12: advice: the notice is of 2028-01-15, and the release of 2027-01-15; mend the day here, or say in the notice what it is for",
+        f"{SERIES}:18:12: advice: the notice is of 2028-01-15, and the release of 2027-01-15; mend the day here, or the release on line 3; or say in the notice what it is for",
     ),
     *(
         Case(
@@ -347,6 +347,17 @@ CASES = (
             * (told != 2),
         )
         for told in (1, 2, 4)
+    ),
+    Case(
+        "strands of backstitch between words for other work",
+        {
+            PATTERN: re.sub(r", spool(: (\[.*?\]|\"..\"))?", "", TINY[PATTERN]),
+            SERIES: TINY[SERIES]
+            .replace("  - {name: spool, card: spool, strands: 1}\n", "")
+            .replace("strands: 2}", "strands: 2, backstitch_strands: 2}"),
+            NOTES: "The line is backstitch in K4 peat, with 1 strand, and the knots are in E2 brick.\n",
+        },
+        f"{NOTES}:1:41: advice: here stands '1 strand' for backstitch, worked with 2 in this pattern; mend the number here, or 'backstitch_strands' in series.yaml",
     ),
     Case(
         "strands of backstitch in a sentence that speaks of knots too",

@@ -586,7 +586,7 @@ FIGURES: dict[str, Fault] = {
     ),
     "issue-day-near": Fault(
         "the release is of {release}, and the {what} of {first}",
-        "look whether the two should be of one year, or one day, and mend the one that is wrong",
+        "{mend}",
         Level.ADVICE,
     ),
     "alt-colour-none": Fault(

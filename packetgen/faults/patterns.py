@@ -387,7 +387,7 @@ PATTERNS: dict[str, Fault] = {
     ),
     "notice-day-other": Fault(
         "the notice is of {day}, and the release of {released}",
-        "mend the day here, or say in the notice what it is for",
+        "mend the day here, or the release{line}; or say in the notice what it is for",
         Level.ADVICE,
     ),
     "kind-thread-other": Fault(

@@ -5,7 +5,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from itertools import product
 
-from packetgen.load.part_names import parts_by_name
+from packetgen.load.part_names import parts_by_name, parts_by_name_or_each
 from packetgen.load.prose_words import WHERE, any_of, named, sentences
 from packetgen.model import Part
 
@@ -56,8 +56,8 @@ class Joint:
 
 def joints_in(parts: Sequence[Part], steps: str) -> Iterator[Joint]:
     """Each pair that is joined, once for each way in which a sentence tells where."""
-    numbers = parts_by_name(parts)
-    names = named(numbers)
+    numbers, or_each = parts_by_name(parts), parts_by_name_or_each(parts)
+    names, names_or_each = named(numbers), named(or_each)
     name = rf"(?:the\s+)?(?P<part>{any_of(numbers)})"
     through = re.compile(
         rf"\bthrough\s+{name}\s+(?P<onto>into\s+(?:the\s+(?:(?:{'|'.join(EDGES)})\s+edge\s+of\s+(?:the\s+)?)?)?(?P<other>{any_of(numbers)}))(?![\w-])",
@@ -104,9 +104,9 @@ def joints_in(parts: Sequence[Part], steps: str) -> Iterator[Joint]:
                 others += numbers[also["part"].casefold()]
             rest = found.start("onto") + other.end()
             edges = _further_places(sentence, rest)
-            for part in names.finditer(what):
+            for part in names_or_each.finditer(what):
                 at = start + found.start("what") + part.start()
-                joined = _pairs(numbers[part[0].casefold()], others)
+                joined = _pairs(or_each[part[0].casefold()], others)
                 for (one, number), onto in product(joined, (found["onto"][: other.end()], *edges)):
                     yield Joint(one, number, at, onto)
             # 'and the roof on the board', 'and both of them on the board'

@@ -54,7 +54,9 @@ def complain_of_notice_days(
         }
         near = min(turned - {day} or released, key=lambda one: abs(one - day))
         if day not in released and (turned or _OUT_TODAY.search(words)):
-            problems.add(place, "notice-day-other", day=day, released=near)
+            own = series.release_place if near == series.release.date() else None
+            line = f" on line {own.line}" if own and own.path == place.path else ""
+            problems.add(place, "notice-day-other", day=day, released=near, line=line)
         if told := _told_release(words, released):
             facts = {"said": said(told[0]), "released": series.release.date()}
             problems.add(place, "release-told-other", **facts)

@@ -14,7 +14,7 @@ from packetgen.load.words import said
 from packetgen.model import Outline, Part
 
 _TO_EDGE = re.compile(
-    r"(?:to|against)\s+(?:the|its|their|both)\s+(?:\w+\s+)?(?:edges?|sides?|ends?)\s+of\b"
+    r"(?:to|against)\s+(?:the|its|their|both|each|either)\s+(?:\w+\s+)?(?:edges?|sides?|ends?)\s+of\b"
     r"|(?:below|above|under)\s+(?:the\s+|both\s+|its\s+)?(?!.*\b(?:edge|side|end|middle|panel|upper|lower)s?\b)"
     r"|on(?:to)?\s+(?:the\s+)?top\s+of\b(?!.*\b(?:front|back|face)\b)"
     r"|upright\s+(?:on|onto|in)\s+(?!.*\b(?:front|back|face)\b)"

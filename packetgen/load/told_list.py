@@ -69,15 +69,19 @@ def _in_texts(listed: re.Match[str], lines: Sequence[KeyLine], texts: Mapping[st
     words = listed["words"].strip()
     number, _, name = words.partition(" ")
     in_key = any(words == thread for line in lines for _, thread in _threads(line))
-    naming = []
+    naming, perhaps = list[str](), list[str]()
     for where, text in texts.items():
         if where == _NOTES and not in_key:
             continue  # told there
-        if where.endswith(".md") and where != _NOTES and " " not in name:
+        of_one_word = where != _NOTES and " " not in name
+        if of_one_word and where.endswith(".md"):
             continue  # in a story pollen may be pollen
         if name and named([number, name] if where == _NOTES else [name]).search(text):
-            naming.append(where)
-    return f", and mend {listed_in(tuple(naming))}, where it is named" if naming else ""
+            (perhaps if of_one_word else naming).append(where)
+    mend = f", and mend {listed_in(tuple(naming))}, where it is named" if naming else ""
+    # 'A brick wall' may be of another thread.
+    look = f", and look at {listed_in(tuple(perhaps))} for {said(name)}" if perhaps else ""
+    return mend + look
 
 
 def _right(first: re.Match[str], now: str, others: Sequence[tuple[re.Match[str], str]]) -> str:

@@ -17,7 +17,6 @@ _ALONE = {
     "backstitch": re.compile(r"\bback-?\s?stitch", re.IGNORECASE),
     "french_knots": re.compile(r"\bknots?\b", re.IGNORECASE),
 }
-_CLAUSE = re.compile(r"[^,;:]+")
 _OTHERS = re.compile(
     r"\b(?:cross(?:es)?|cross-?\s?stitch\w*|stitch(?:es)?|half|halves|quarters?|whole|fill\w*|rows?|beads?|dais(?:y|ies)|long|"
     r"rest|every(?:thing)?|all|not|never|unless|if|separate|split|strip|pull|leave|left\s+(?:over|bare|out|of|on))\b",
@@ -63,27 +62,30 @@ def complain_of_told_strands(
             problems.add(place_in(notes, named.start(), path), "strands-told-other", **facts)
 
 
+def _stretch(
+    sentence: str, start: int, kind: re.Pattern[str], others: Iterable[re.Pattern[str]]
+) -> tuple[int, str]:
+    """Where what it says of the kind begins, and its words: up to where it speaks of another kind, before and behind."""
+    found = kind.search(sentence)
+    spans = [one.span() for other in others for one in other.finditer(sentence)]
+    at = found.start() if found else 0
+    first = max((end for _, end in spans if end <= at), default=0)
+    last = min((begin for begin, _ in spans if begin >= at), default=len(sentence))
+    return start + first, sentence[first:last]
+
+
 def _complain_of_kind(
     kind: str, own: set[int], beside: set[int], notes: str, path: str, problems: Problems
 ) -> None:
     """Advice on the number of a sentence that speaks of backstitch alone, or of knots."""
     others = [pattern for name, pattern in _ALONE.items() if name != kind]
     for start, words in sentences(notes):
-        sentence = words
-        if any(one.search(words) for one in others):  # each clause tells of its own
-            start, sentence = next(
-                (
-                    (start + clause.start(), clause[0])
-                    for clause in _CLAUSE.finditer(words)
-                    if _ALONE[kind].search(clause[0])
-                ),
-                (start, ""),
-            )
+        start, sentence = _stretch(words, start, _ALONE[kind], others)
         found = list(_NAMED_OR_ONE.finditer(sentence))
         if len(found) != 1 or not _ALONE[kind].search(sentence) or _OTHERS.search(sentence):
             continue
         number = counted_number(found[0]["number"])
-        if number is None or number in own | beside or any(one.search(sentence) for one in others):
+        if number is None or number in own | beside:
             continue
         what = "backstitch" if kind == "backstitch" else "knots"
         facts = {

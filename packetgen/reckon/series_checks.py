@@ -293,13 +293,21 @@ def _issued_on_that_day(series: Series, problems: Problems) -> None:
         pattern, release = of_series[0]
         place = series.release_place or series.place
         first = _first_issue(pattern).on
-        problems.add(place, "issue-day-near", release=release, first=first, what="first issues")
+        facts = {"release": release, "first": first, "what": "first issues"}
+        problems.add(place, "issue-day-near", **facts, mend=_one_day(first, release))
         near = [one for one in near if one[0].release]
     for pattern, release in near:
         first_issue = _first_issue(pattern)
         place = first_issue.place or pattern.place
         facts = {"release": release, "first": first_issue.on, "what": "first issue"}
-        problems.add(place, "issue-day-near", **facts)
+        mend = _one_day(first_issue.on, release)
+        problems.add(place, "issue-day-near", **facts, mend=mend)
+
+
+def _one_day(issued: date, release: date) -> str:
+    if turned := _turned_near(issued, release):
+        return f"should the release be {turned}?"
+    return "look whether the two should be of one year, or one day, and mend the one that is wrong"
 
 
 def _sooner(release: date, issued: date) -> str:
@@ -310,8 +318,18 @@ def _sooner(release: date, issued: date) -> str:
     return f"let the release be later{_same_day_after(release, issued)}, or date that issue {release} or before"
 
 
+def _turned_near(issued: date, release: date) -> date | None:
+    """The release with day and month exchanged, where that lies just behind the first issue, and the release does not."""
+    turned = _day(f"{release.year}-{release.day:02}-{release.month:02}")
+    far = release - issued > _SAME_SEASON
+    near = turned and timedelta() <= turned - issued <= _SAME_SEASON
+    return turned if far and near else None
+
+
 def _slipped(day: date, other: date) -> bool:
-    """Whether they are nearly the same day of two years, or of one year with day and month exchanged."""
+    """Whether a first issue and its release are nearly the same day of two years, or would be with day and month exchanged."""
+    if _turned_near(day, other):
+        return True
     if day.year != other.year:
         years = timedelta(days=365.25) * (other.year - day.year)
         return abs(other - day - years) <= _SAME_SEASON
