@@ -127,6 +127,9 @@ def test_of_a_number_that_no_card_has_the_colour_beside_it_tells_which_is_meant(
         ("Fill in the sun: rib, dock, and peat.", 23),
         ("Fill in the sun, rib and peat, beside the dock.", 0),
         ("The rib, dock and all.", 0),
+        ("First the rib, then fill in dock.", 29),
+        ("First the rib, then sit in the dock.", 0),
+        ("Fill in dock.", 0),
     ],
 )
 def test_of_three_colours_in_a_row_one_that_the_key_has_not_is_told(notes, column):

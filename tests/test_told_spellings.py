@@ -74,3 +74,17 @@ def test_a_story_may_speak_of_what_a_colour_is_called_by():
 )
 def test_other_words_and_other_forms_of_a_name_are_let_be(text):
     assert told(text) == []
+
+
+def test_a_former_name_is_told_on_each_line_that_has_it():
+    """After a colour was renamed on its card, all of them are mended in one go."""
+    problems = Problems()
+    notes = "Work it in bee coat.\nThen rest.\nLast the line of bee coat, and bee coat again.\n"
+    bees = card(humble_coat="168")
+    complain_of_told_spellings(
+        notes, "fern/stitching.md", [bees], ["168"], {"168": "bee coat"}, problems
+    )
+    assert [(one.place.line, one.code) for one in problems] == [
+        (1, "colour-told-near"),
+        (3, "colour-told-near"),
+    ]

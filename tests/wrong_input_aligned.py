@@ -700,6 +700,7 @@ CASES = (
                 "20 mm to the right of",
             ),
             ("Lay the foot on the table, peg the knob on it, in the middle.", "64,148", "", ""),
+            ("Lay the foot below the back, peg the knob on it, in the middle.", "84,139", "", ""),
             ("Put the pegs of the knob in the middle of the foot.", "64,148", "", ""),
             (
                 "Peg the knob over the bottom of the back.",
@@ -768,6 +769,8 @@ CASES = (
                 )
             ]
             * (edge == "upper"),
+            left_post=("0,0 12,0 12,120 0,120", "0,10"),
+            right_post=("0,0 12,0 12,120 0,120", "128,10"),
             sentence=f"Peg the foot between the posts, against the {edge} edge of the back. Peg the lid on the posts.",
         )
         for edge in ("lower", "upper")
@@ -780,6 +783,15 @@ CASES = (
         ),
         back=("0,0 140,0 140,120 0,120", "0,10"),
         sentence="Peg a post to each side of the back.",
+    ),
+    _case(
+        "a back that was made too broad to stand between the posts",
+        _of_step(
+            12,
+            "joins 'back' to the edge of 'left post', and in finish.yaml it lies 5 mm over it; mend an 'outline' or 'at' there, or the step",
+        ),
+        back=("0,0 126,0 126,120 0,120", "7,10"),
+        sentence="Peg the back between the two posts.",
     ),
     _case(
         "a foot that is no longer than the lid",

@@ -423,6 +423,30 @@ CASES = (
     ),
     *(
         Case(
+            f"{pieces} screws of which one goes through each rail: {sentence}",
+            {
+                FINISH: (
+                    TINY[FINISH]
+                    + f"hardware:\n  - {{name: wood screw, pieces: {pieces}, size: 3 × 30 mm}}\n"
+                ).replace(
+                    "paints:\n",
+                    "".join(
+                        f'  - {{name: {side} rail, outline: "0,0 20,0 20,100 0,100", at: "{at},0", thickness: 6 mm, paint: sage, coats: 2}}\n'
+                        for side, at in (("left", -20), ("right", 100))
+                    )
+                    + "paints:\n",
+                ),
+                STEPS: f"1. Saw the back and the rails.\n2. {sentence} Peg the rails to the back, and put in the other two screws.\n",
+            },
+            *[told] * bool(told),
+        )
+        for pieces, sentence, told in (
+            (4, "Put one wood screw of 3 × 30 mm through each rail.", ""),
+            (4, "Put one wood screw through each of the two rails into an end of it.", ""),
+        )
+    ),
+    *(
+        Case(
             f"plain words for what is not on the chart: {notes}",
             {
                 PATTERN: TINY[PATTERN]

@@ -28,6 +28,11 @@ _INTO = re.compile(rf"\s+(?:{_PLACES}\s+(?:the|its)|from)\s+(?P<where>[a-z]+)", 
 _INTO_EACH = re.compile(
     rf"(?:\s+(?:from\s+[a-z]+|through\s+(?:it|the\s+[a-z ]{{3,20}}?)))?(?:,\s+(?P<count>{COUNT}))?\s+(?:into|through|in|to)\s+each\s+(?P<part>[a-z]+)"
 )
+# 'one screw of 3 × 30 mm through each of the two rails'
+_IN_EACH = re.compile(
+    rf"(?:\s+of\s+[\d.× x]+\s?(?:mm|cm|in)\b)?(?:\s+from\s+[a-z]+)?\s+(?:through|into|in|to)\s+each\s+(?:of\s+the\s+(?:{COUNT}\s+)?)?(?P<part>[a-z]+)",
+    re.IGNORECASE,
+)
 _SHARED_OUT = re.compile(
     rf"[,:]\s+{COUNT}\s+(?:of\s+them\s+)?(?:go(?:es)?\s+)?{_PLACES}\b[^.;]*\band\b", re.IGNORECASE
 )
@@ -62,6 +67,8 @@ def complain_of_counted_hardware(filled: Filled, steps: str, path: str, problems
         driven: dict[str, int] = {}  # into what → how many
         for found in counting(kind).finditer(steps):
             told = _with_more(found, kind, steps)
+            if told and (parts := _in_each(found, filled, steps)):
+                told *= parts
             others = bool(_OTHERS.search(steps, 0, found.start()))
             into = _INTO.match(steps, found.end())
             if told is not None and into and not THE.search(steps, 0, found.start()):
@@ -85,7 +92,7 @@ def complain_of_counted_hardware(filled: Filled, steps: str, path: str, problems
                 problems.add(place_in(steps, found.start(), path), code, **facts)
                 break
         else:
-            if left := _all_that_are_told(kind, number, steps):
+            if left := _all_that_are_told(kind, number, filled, steps):
                 all_told, words = left
                 place = place_in(steps, all_told.start(), path)
                 problems.add(place, "hardware-left", said=said(words), **there_are)
@@ -110,14 +117,28 @@ def _told_of_each(found: re.Match[str], filled: Filled, steps: str, number: int)
     each = _INTO_EACH.match(sentence[0]) if sentence else None
     if not each:
         return ""
-    parts = sum(
-        one.value["pieces"] or 0
-        for one in filled.each("parts")
-        if one.value and (one.value["name"] or "").casefold().split()[-1:] == [each["part"]]
-    )
+    parts = _pieces_of(each["part"], filled)
     count = each["count"] or found["number"]
     in_all = (counted_number(count) or 0) * parts
     return f"{count} into each {each['part']}, {in_all} in all" if in_all > number else ""
+
+
+def _in_each(found: re.Match[str], filled: Filled, steps: str) -> int:
+    """How many parts there are of 'one screw through each rail'; 0 where it does not say so, or counts all: 'the two'."""
+    each = _IN_EACH.match(steps, found.end())
+    if not each or found["of_all"] or THE.search(steps, 0, found.start()):
+        return 0
+    return _pieces_of(each["part"], filled)
+
+
+def _pieces_of(kind: str, filled: Filled) -> int:
+    """Of all parts whose last word it is, or several of it."""
+    names = [(one.value["name"], one.value["pieces"]) for one in filled.each("parts") if one.value]
+    return sum(
+        pieces or 0
+        for name, pieces in names
+        if name and kind in ((last := name.casefold().split()[-1]), plural(last))
+    )
 
 
 def kind_of(name: str) -> str:
@@ -138,11 +159,13 @@ def _with_more(found: re.Match[str], kind: str, steps: str) -> int | None:
     return told + (counted_number(more["number"]) or 0)
 
 
-def _all_that_are_told(kind: str, number: int, steps: str) -> tuple[re.Match[str], str] | None:
+def _all_that_are_told(
+    kind: str, number: int, filled: Filled, steps: str
+) -> tuple[re.Match[str], str] | None:
     """Where 'the two screws' or 'the other two screws' stands, and what is told there of all, if the steps tell of no others,
     and there are more; None otherwise."""
     counted = list(counting(kind).finditer(steps))
-    told = [told_in_all(one) or number for one in counted]
+    told = [(told_in_all(one) or number) * (_in_each(one, filled, steps) or 1) for one in counted]
     spoken_of = re.findall(
         # 'Screw the hanger to the board' drives in what the hanger comes with.
         rf"\b(?:{re.escape(kind)}(?!\s+(?:the|it|them|both|each)\b)|{re.escape(plural(kind))})\b",

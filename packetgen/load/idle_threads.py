@@ -194,17 +194,24 @@ def _named(
     for number, (colour, _) in threads.items():
         if (name := colour.name.casefold()) not in in_key:
             ways = _ways_of_several(name, in_key, in_notes) if " " in name else ()
-            ways += _ways_of_one(name, in_key)
+            ways += _ways_of_one(name, in_key, in_notes)
             compiled = tuple(re.compile(rf"(?<![\w-]){way}", re.IGNORECASE) for way in ways)
             found.append(_Named(number, name, compiled))
     return tuple(found)
 
 
-def _ways_of_one(name: str, in_key: Collection[str]) -> tuple[str, ...]:
-    """'In moss and slate', and one of three colours in a row of which the key has the others."""
+def _ways_of_one(name: str, in_key: Collection[str], in_notes: bool) -> tuple[str, ...]:
+    """'In moss and slate', one of three colours in a row of which the key has the others, and in notes 'then fill in pollen'
+    behind one that the key has."""
     keyed, words = any_of(in_key), _words(name)
     one, joint = rf"(?:{keyed})(?![\w-])", r"(?:,\s*|,?\s+and\s+)"
     return (
+        *(
+            [
+                rf"{one}[^.;:]*\b(?:fill\s+in|work\s+in|worked\s+in|stitched\s+in|in|with)\s+{words}(?=\s*[.,;:]|\s*\Z)"
+            ]
+            * in_notes
+        ),
         rf"{one}{joint}{one}{joint}{words}",
         rf"{one}{joint}{words}{joint}{one}",
         rf"{words}{joint}{one}{joint}{one}",

@@ -33,6 +33,8 @@ EDGES = {
 }
 # 'Glue the sill between the posts, against the lower edge of the board'.
 _BETWEEN = re.compile(r"\s+between\s+[^,]*,\s*\Z", re.IGNORECASE)
+_GLUED = re.compile(r"\b(?:glue|screw|nail|peg|dowel|fix|fasten|attach|mount)\b", re.IGNORECASE)
+BETWEEN = "between the sides of"  # two parts, and so over neither
 IN_THE_MIDDLE = "in the middle of it"  # from left to right, mostly
 _IT = re.compile(rf"(?:upright\s+)?{WHERE}\s+it\b", re.IGNORECASE)
 _AT_ITS_EDGE = re.compile(
@@ -72,9 +74,18 @@ def joints_in(parts: Sequence[Part], steps: str) -> Iterator[Joint]:
         rf"\band\s+{name}\s+(?:on|to|at|along)\s+(?P<onto>(?:the|its)\s+(?:{'|'.join(EDGES)})\s+edge)\b(?!\s+of\b)",
         re.IGNORECASE,
     )
+    between = re.compile(
+        rf"(?<![\w-]){name}\s+(?P<onto>between)\s+(?:the\s+|both\s+)?(?:two\s+)?(?P<other>{any_of(numbers)})(?![\w-])",
+        re.IGNORECASE,
+    )
     for start, sentence in sentences(steps):
         if _HUNG.search(sentence):
             continue
+        for found in between.finditer(sentence) if _GLUED.search(sentence) else ():
+            sides = numbers[found["other"].casefold()]
+            for one, number in _pairs(numbers[found["part"].casefold()], sides):
+                if len(sides) == 2 and one not in sides:
+                    yield Joint(one, number, start + found.start("part"), BETWEEN)
         for found in through.finditer(sentence):
             part_number, other_number = (
                 numbers[found[one].casefold()] for one in ("part", "other")
@@ -91,11 +102,11 @@ def joints_in(parts: Sequence[Part], steps: str) -> Iterator[Joint]:
             if found["laid"] and _NO_PART.search(what):
                 continue
             others = numbers.get(other[0].casefold())
-            if others is None:  # 'behind it': the one part that was named last
-                before = [
-                    numbers[one[0].casefold()] for one in names.finditer(sentence, 0, found.start())
-                ]
-                others = next((one for one in reversed(before) if len(one) == 1), ())
+            if others is None:  # 'behind it': the one part that was named before
+                named_before = names.finditer(sentence, 0, found.start())
+                before = {numbers[one[0].casefold()] for one in named_before}
+                others = before.pop() if len(before) == 1 else ()
+                others = others if len(others) == 1 else ()
             beside = re.compile(
                 rf"\s+and\s+{name}(?![\w-]|\s+{WHERE}\b)",
                 re.IGNORECASE,

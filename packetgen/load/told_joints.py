@@ -4,7 +4,7 @@ import re
 from collections.abc import Sequence
 
 from packetgen.diagnostics import Problems, place_in
-from packetgen.load.joints_in_steps import EDGES, IN_THE_MIDDLE, Joint, joints_in
+from packetgen.load.joints_in_steps import BETWEEN, EDGES, IN_THE_MIDDLE, Joint, joints_in
 from packetgen.load.panel_on_wood import shares_below
 from packetgen.load.piece_words import gap_said
 from packetgen.load.placed_parts import ROUNDED_MM, TOUCHES_MM, Bounds, placed_part, touching
@@ -14,7 +14,7 @@ from packetgen.load.words import said
 from packetgen.model import Outline, Part
 
 _TO_EDGE = re.compile(
-    r"(?:to|against)\s+(?:the|its|their|both|each|either)\s+(?:\w+\s+)?(?:edges?|sides?|ends?)\s+of\b"
+    rf"{BETWEEN}|(?:to|against)\s+(?:the|its|their|both|each|either)\s+(?:\w+\s+)?(?:edges?|sides?|ends?)\s+of\b"
     r"|(?:below|above|under)\s+(?:the\s+|both\s+|its\s+)?(?!.*\b(?:edge|side|end|middle|panel|upper|lower)s?\b)"
     r"|on(?:to)?\s+(?:the\s+)?top\s+of\b(?!.*\b(?:front|back|face)\b)"
     r"|upright\s+(?:on|onto|in)\s+(?!.*\b(?:front|back|face)\b)"
@@ -74,7 +74,9 @@ def complain_of_told_joints(
         elif max(part.pieces, other.pieces) > 1:
             continue  # drawn once
         elif (gap_mm := placed_part(part).distance(placed_part(other))) > TOUCHES_MM:
-            if not any({joint.part, joint.other} <= set(group) for group in groups):
+            if joint.onto == BETWEEN or not any(
+                {joint.part, joint.other} <= set(group) for group in groups
+            ):
                 continue  # of the one that stands apart it is told
             code = "step-parts-apart"
             facts["gap"] = gap_said(gap_mm)

@@ -36,7 +36,7 @@ def complain_of_told_spellings(
     sought = _sought(cards, used, former)
     counts = {one.spelt.count(" ") + 1 for one in sought}
     least = min((len(one.spelt) for one in sought), default=0) - _LONGER
-    told: dict[str, tuple[int, str]] = {}
+    told: dict[tuple[int, str], str] = {}  # the line and what stands there → the number
     in_notes = path.endswith("stitching.md")  # a story may well speak of the fruit
     for row, line in enumerate(text.split("\n"), 1):
         if len(line) < least:
@@ -50,16 +50,16 @@ def complain_of_told_spellings(
             ]
             for start, phrase in _phrases(line, count) if here else ():
                 lower = phrase.casefold()
-                if lower in known or lower in told:
+                if lower in known or (row, lower) in told:
                     continue
                 for one in here:
                     if one.told_by(lower, line, start, in_notes):
-                        told[lower] = row, one.number
+                        told[row, lower] = one.number
                         facts = {"number": said(one.number), "card": shown(one.card.name)}
                         facts |= {"name": said(one.name), "told": said(phrase)}
                         problems.add(Place(path, row, start + 1), "colour-told-near", **facts)
                         break
-    return frozenset(told.values())
+    return frozenset((row, number) for (row, _), number in told.items())
 
 
 @dataclass(frozen=True)
