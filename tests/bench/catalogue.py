@@ -62,6 +62,7 @@ trim: {kind: gathered, ratio: 1.5, overlap: 20 mm, width: 8 mm}
 magnets: {pairs: 4, diameter: 10 mm, thickness: 2 mm, inset: 18 mm, holds: 1 kg}
 glue:
   - {name: wood glue, cures_in: 12 h, for: the wooden parts}
+  - {name: metal glue, cures_in: 24 h, for: magnets and washers}
 hardware:
   - {name: wood screw, pieces: 4, size: 3 × 16 mm}
 cautions: [small magnets, blades, needles, dust]
