@@ -17,6 +17,14 @@ _TAKE_OUT = "take one of the two out"
 _LIES = f"this lies where one of the same colour lies already, of line {{}}; {_TAKE_OUT}, or mend where it lies"
 _STANDS = f"this stands in the list already, on line {{}}; {_TAKE_OUT}, or mend what should differ"
 
+# One thread set, and its lines in two strands.
+_ONE_SET = re.sub(r", spool(: (\[.*?\]|\"..\"))?", "", TINY[PATTERN])
+_TWO_STRANDS = (
+    TINY[SERIES]
+    .replace("  - {name: spool, card: spool, strands: 1}\n", "")
+    .replace("strands: 2}", "strands: 2, backstitch_strands: 2}")
+)
+
 
 def _bought(*lines: str) -> dict[str, str]:
     return {FINISH: TINY[FINISH] + "".join(f"{line}\n" for line in lines)}
@@ -351,10 +359,8 @@ CASES = (
     Case(
         "strands of backstitch between words for other work",
         {
-            PATTERN: re.sub(r", spool(: (\[.*?\]|\"..\"))?", "", TINY[PATTERN]),
-            SERIES: TINY[SERIES]
-            .replace("  - {name: spool, card: spool, strands: 1}\n", "")
-            .replace("strands: 2}", "strands: 2, backstitch_strands: 2}"),
+            PATTERN: _ONE_SET,
+            SERIES: _TWO_STRANDS,
             NOTES: "The line is backstitch in K4 peat, with 1 strand, and the knots are in E2 brick.\n",
         },
         f"{NOTES}:1:41: advice: here stands '1 strand' for backstitch, worked with 2 in this pattern; mend the number here, or 'backstitch_strands' in series.yaml",
@@ -362,10 +368,8 @@ CASES = (
     Case(
         "strands of backstitch in a sentence that speaks of knots too",
         {
-            PATTERN: re.sub(r", spool(: (\[.*?\]|\"..\"))?", "", TINY[PATTERN]),
-            SERIES: TINY[SERIES]
-            .replace("  - {name: spool, card: spool, strands: 1}\n", "")
-            .replace("strands: 2}", "strands: 2, backstitch_strands: 2}"),
+            PATTERN: _ONE_SET,
+            SERIES: _TWO_STRANDS,
             NOTES: "The legs are backstitch with one strand, and the eye is a French knot.\n",
         },
         f"{NOTES}:1:30: advice: here stands 'one strand' for backstitch, worked with 2 in this pattern; mend the number here, or 'backstitch_strands' in series.yaml",
@@ -547,12 +551,8 @@ CASES = (
         Case(
             f"notes that count the strands of backstitch: {notes}",
             {
-                PATTERN: re.sub(r", spool(: (\[.*?\]|\"..\"))?", "", TINY[PATTERN]).replace(
-                    "french_knots:\n" + _KNOTS, ""
-                ),
-                SERIES: TINY[SERIES]
-                .replace("  - {name: spool, card: spool, strands: 1}\n", "")
-                .replace("strands: 2}", "strands: 2, backstitch_strands: 2}"),
+                PATTERN: _ONE_SET.replace("french_knots:\n" + _KNOTS, ""),
+                SERIES: _TWO_STRANDS,
                 NOTES: f"{notes}\n",
             },
             *[

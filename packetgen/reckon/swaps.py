@@ -6,7 +6,7 @@ release, so that the same series has the same calendar whenever it is built.
 """
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import date, datetime, timedelta
 from itertools import groupby
 
@@ -36,7 +36,7 @@ class Swap:
     occasion: Occasion
     pattern_id: str | None  # None where it is only announced
     out: datetime  # from then on it may hang
-    turns: tuple[Turn, ...]
+    turns: tuple[Turn, ...] = ()
 
     @property
     def first_said(self) -> str:
@@ -51,16 +51,21 @@ class Swap:
 
 def swaps(series: Series) -> tuple[Swap, ...]:
     """Every design of the series, out or still to come, in the order in which they first go up."""
-    designs: list[tuple[str, str, Occasion, str | None, datetime]] = [
-        (p.title, p.designer.name, p.occasion, p.id, hangs_from(series, p.release))
+    designs = [
+        Swap(p.title, p.designer.name, p.occasion, p.id, hangs_from(series, p.release))
         for p in series.patterns
     ]
     designs += [
-        (p.title, p.designer.name, p.occasion, p.pattern_id or None, hangs_from(series, p.release))
+        Swap(
+            p.title,
+            p.designer.name,
+            p.occasion,
+            p.pattern_id or None,
+            hangs_from(series, p.release),
+        )
         for p in series.to_come
     ]
-    turns = _turns([(design[2], design[4].date()) for design in designs], series)
-    made = [Swap(*design, turns=turned) for design, turned in zip(designs, turns)]
+    made = [replace(one, turns=turns) for one, turns in zip(designs, _turns(designs, series))]
     return tuple(sorted(made, key=lambda swap: swap.turns[0].day))
 
 
@@ -70,17 +75,17 @@ def hangs_from(series: Series, own: datetime | None) -> datetime:
     return first if own is None else max(first, own.astimezone(first.tzinfo))
 
 
-def _turns(designs: Sequence[tuple[Occasion, date]], series: Series) -> list[tuple[Turn, ...]]:
-    """For each design, of which the occasion and the day of its release are given, its turns."""
+def _turns(designs: Sequence[Swap], series: Series) -> list[tuple[Turn, ...]]:
+    """For each design its turns."""
     release, zone = series.release.date(), series.release.tzinfo
     # Two more than are kept: the last one kept must find the one that follows it.
-    released = [out for _, out in designs]
+    released = [one.out.date() for one in designs]
     number = YEARS_AHEAD + 2 + max(released, default=release).year - release.year
     days = sorted(
         (day, design, year)
-        for design, (occasion, out) in enumerate(designs)
-        for year, day in coming(occasion.rule, release, number, zone)
-        if day >= out
+        for design, one in enumerate(designs)
+        for year, day in coming(one.occasion.rule, release, number, zone)
+        if day >= released[design]
     )
     shared = [(day, list(those)) for day, those in groupby(days, key=lambda one: one[0])]
     ups, free = [], release
