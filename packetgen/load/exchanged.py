@@ -15,7 +15,13 @@ _STRANGE = "chart-mark-unknown"
 _FOLLOWS = frozenset(
     {
         *(_STRANGE, "key-line-unused", "key-mark-other", "point-outside", "more-alike"),
-        *("close-up-outside", "close-up-over-stitch", "list-behind", "thread-idle"),
+        *(
+            "close-up-outside",
+            "close-up-over-stitch",
+            "corner-unsaid",
+            "list-behind",
+            "thread-idle",
+        ),
     }
 )
 _KEY = re.compile(r"^key:[ \t]*(?:#.*)?\n((?:[ \t]+.*\n|#.*\n|[ \t]*\n)*)", re.MULTILINE)
