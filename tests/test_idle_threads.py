@@ -129,6 +129,8 @@ def test_of_a_number_that_no_card_has_the_colour_beside_it_tells_which_is_meant(
         ("The rib, dock and all.", 0),
         ("First the rib, then fill in dock.", 29),
         ("First the rib, then sit in the dock.", 0),
+        ("Work the rib first and the rim of dock last.", 35),
+        ("Work the rib beside a leaf of dock.", 0),
         ("Fill in dock.", 0),
     ],
 )

@@ -386,6 +386,12 @@ CASES = (
         saw="the left post",
     ),
     _case(
+        "a part that was given another name in finish.yaml, and its old one left in the steps",
+        f"{STEPS}:1:4: advice: the step says 'Saw', and no step saws 'right post'; write it for 'upright', the name of no part, here and on line 2; or name it in a step",
+        saw="the left post and the upright",
+        sentence="Paint all, the upright last.",
+    ),
+    _case(
         "parts of which one is not sawn, and all are smoothed",
         f"{STEPS}:1:4: advice: the step says 'Saw', and no step saws 'right post'; name it in one, or mend the name that stands for it",
         saw="the left post",

@@ -835,6 +835,16 @@ CASES = (
         "series/garden-year/fern/chart.txt:2:6: advice: the list says 'E2 brick' of the mark 'r', and the key has '07 fern'; if the key is right, write # r  07 fern; else mend the key",
     ),
     Case(
+        "a list above the chart of which two lines say what the key no longer has",
+        {
+            PATTERN: TINY[PATTERN]
+            .replace("r: {moss: E2", 'r: {moss: "07"')
+            .replace("k: {moss: K4", "k: {moss: E2"),
+            CHART: "# A fern\n# r  E2 brick\n# k  K4 peat\nrrbb\nrk..\n",
+        },
+        "series/garden-year/fern/chart.txt:2:6: advice: the list says 'E2 brick' of the mark 'r', and the key has '07 fern', and another thread for 'k' too; if the key is right, write # r  07 fern; else mend the key",
+    ),
+    Case(
         "threads of two marks that changed places in the key",
         {
             PATTERN: TINY[PATTERN]

@@ -261,7 +261,7 @@ FIGURES: dict[str, Fault] = {
     ),
     "step-part-left": Fault(
         "the step says {said}, and no step {does} {lacking}",
-        "name it in one, or mend the name that stands for it",
+        "{mend}",
         Level.ADVICE,
     ),
     "step-template-none": Fault(

@@ -202,13 +202,14 @@ def _named(
 
 def _ways_of_one(name: str, in_key: Collection[str], in_notes: bool) -> tuple[str, ...]:
     """'In moss and slate', one of three colours in a row of which the key has the others, and in notes 'then fill in pollen'
-    behind one that the key has."""
+    and 'the rim of clover last' behind one that the key has."""
     keyed, words = any_of(in_key), _words(name)
     one, joint = rf"(?:{keyed})(?![\w-])", r"(?:,\s*|,?\s+and\s+)"
     return (
         *(
             [
-                rf"{one}[^.;:]*\b(?:fill\s+in|work\s+in|worked\s+in|stitched\s+in|in|with)\s+{words}(?=\s*[.,;:]|\s*\Z)"
+                rf"{one}[^.;:]*\b(?:fill\s+in|work\s+in|worked\s+in|stitched\s+in|in|with)\s+{words}(?=\s*[.,;:]|\s*\Z)",
+                rf"{one}[^.;:]*\bof\s+{words}\s+(?:first|last|next|afterwards)\b",
             ]
             * in_notes
         ),

@@ -6,7 +6,7 @@ from packetgen.model import Part
 from packetgen.nouns import plural
 
 # Of any part a text may say so.
-_OF_ANY = {
+OF_ANY = {
     "top",
     "bottom",
     "back",
@@ -37,7 +37,7 @@ def parts_by_name(parts: Sequence[Part]) -> dict[str, tuple[int, ...]]:
     only one of several rails that there is."""
     found: dict[str, tuple[int, ...]] = {}
     kinds = [(number, part.name.casefold().split()[-1]) for number, part in enumerate(parts)]
-    kinds = [(number, kind) for number, kind in kinds if kind not in _OF_ANY]
+    kinds = [(number, kind) for number, kind in kinds if kind not in OF_ANY]
     for number, kind in kinds:
         found[plural(kind)] = (*found.get(plural(kind), ()), number)
     for number, kind in kinds:

@@ -11,6 +11,7 @@ from packetgen.model import Colour, KeyLine, ThreadCard
 from packetgen.nouns import listed as listed_in
 
 _NOTES = "stitching.md"
+_NAMED = 3  # further marks
 _LISTED = re.compile(r"# (?P<mark>\S)  (?P<words>\S[^,]*)(?P<rest>.*)")
 
 
@@ -106,7 +107,10 @@ def _more(first: re.Match[str], now: str, others: Sequence[tuple[re.Match[str], 
         return ""
     if _changed_places(first, now, others):
         return ""  # both lines are offered
-    return f", and another thread for {counted(len(others), 'more mark')}"
+    marks = tuple(said(other["mark"]) for other, _ in others)
+    if len(marks) > _NAMED:
+        return f", and another thread for {counted(len(marks), 'more mark')}"
+    return f", and another thread for {listed_in(marks)} too"
 
 
 def _other(words: str, line: KeyLine, cards: Mapping[str, ThreadCard]) -> str:

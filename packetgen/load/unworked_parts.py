@@ -4,12 +4,12 @@ import re
 from collections.abc import Iterator, Sequence, Set
 
 from packetgen.diagnostics import Problems, place_in
-from packetgen.load.part_names import parts_by_name
-from packetgen.load.prose_words import WHERE, named, sentences
+from packetgen.load.part_names import OF_ANY, parts_by_name
+from packetgen.load.prose_words import WHERE, any_of, named, sentences
 from packetgen.load.sure import sure
 from packetgen.load.words import said
 from packetgen.model import Part
-from packetgen.nouns import plural
+from packetgen.nouns import listed, plural
 
 _SAWN = re.compile(r"\b(?:saw|cut)\b", re.IGNORECASE)
 _SMOOTHED = re.compile(r"\b(?:smooth|sand|wipe|drill|round|file|mark|glue)\b", re.IGNORECASE)
@@ -90,9 +90,36 @@ def complain_of_unworked_part(
         if len(done) >= others and len(lacking) == 1:
             start, words = working[0]
             word = sure(verb.search(words))
+            place = place_in(steps, start + word.start(), path)
             facts = {"said": said(word[0]), "does": work, "lacking": said(lacking[0])}
-            problems.add(place_in(steps, start + word.start(), path), "step-part-left", **facts)
+            facts["mend"] = _mend(
+                steps, path, place.line, facts["lacking"], _strange(parts, working)
+            )
+            problems.add(place, "step-part-left", **facts)
             return
+
+
+def _strange(parts: Sequence[Part], working: Sequence[tuple[int, str]]) -> str:
+    """The one name that stands in a row with those of parts, 'the board, the lath and the foot', and is no part's; '' where
+    there is none, or more than one."""
+    called = {*parts_by_name(parts), *map(_last_word, parts)}
+    row = re.compile(
+        rf"(?:(?<![\w-])(?:{any_of(called)}),?\s+(?:and\s+)?the\s+(?P<next>[a-z-]+)(?=\s*(?:[,.;:]|and\b|\Z))"
+        rf"|(?<=\bthe\s)(?P<before>[a-z-]+),?\s+(?:and\s+)?the\s+(?:{any_of(called)})(?![\w-]))",
+        re.IGNORECASE,
+    )
+    found = [one["next"] or one["before"] for _, words in working for one in row.finditer(words)]
+    strange = {one.casefold() for one in found} - called - OF_ANY - set(map(plural, OF_ANY))
+    return strange.pop() if len(strange) == 1 else ""
+
+
+def _mend(steps: str, path: str, line: int, lacking: str, strange: str) -> str:
+    if not strange:
+        return "name it in one, or mend the name that stands for it"
+    lines = {place_in(steps, one.start(), path).line for one in named([strange]).finditer(steps)}
+    others = tuple(map(str, sorted(lines - {line})))
+    where = f" and on line{'s' * (len(others) > 1)} {listed(others)}" if others else ""
+    return f"write it for {said(strange)}, the name of no part, here{where}; or name it in a step"
 
 
 def _worked(verb: re.Pattern[str], ends: re.Pattern[str], steps: str) -> Iterator[tuple[int, str]]:
