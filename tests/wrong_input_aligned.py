@@ -125,8 +125,34 @@ CASES = (
         sentence="Peg the left post and the right post to the edges of the back.",
     ),
     _case(
+        "a lower bar that was put above the upper one",
+        f"{FINISH}:14:12: advice: 'upper bar' stands below 'lower bar'; mend 'at' of the one that was moved, or exchange their names",
+        panel="20,70 120,70 120,120 20,120",
+        upper_bar=("0,0 120,0 120,12 0,12", "10,40"),
+        lower_bar=("0,0 120,0 120,12 0,12", "10,14"),
+        sentence="Peg the bars on the back.",
+    ),
+    *(
+        _case(
+            f"two bars that stand out beyond a back with slanting sides by {much}",
+            *[
+                _of_step(
+                    53,
+                    f"says 'standing over by {much}', and by finish.yaml the edges of the parts that it names lie 30 mm apart at the left and 30 mm at the right, where they meet; mend the step, or an 'outline' or 'at' there",
+                )
+            ]
+            * told,
+            panel="50,70 100,70 100,120 50,120",
+            back=("20,0 100,0 120,120 0,120", "10,10"),
+            upper_bar=("0,0 150,0 150,12 0,12", "-5,14"),
+            lower_bar=("0,0 150,0 150,12 0,12", "-5,30"),
+            sentence=f"Peg the upper bar and the lower bar on the back, standing over by {much} at both ends.",
+        )
+        for much, told in (("0 mm", 1), ("15 mm", 1), ("33 mm", 0))
+    ),
+    _case(
         "two posts that changed their names",
-        f"{FINISH}:10:12: advice: 'left post' stands to the right of 'right post'; exchange their names, or what stands behind 'at'",
+        f"{FINISH}:10:12: advice: 'left post' stands to the right of 'right post'; mend 'at' of the one that was moved, or exchange their names",
         left_post=(_POST, "128,10"),
         right_post=(_POST, "0,10"),
     ),
@@ -256,7 +282,7 @@ CASES = (
         "a lid that stands in otherwise",
         _of_step(
             30,
-            "says 'standing in by 3 mm', and by finish.yaml no edges of the parts that it names lie so far apart on both sides: at the left 10 mm, at the right 10 mm; mend the step, or an 'outline' or 'at' there",
+            "says 'standing in by 3 mm', and by finish.yaml the edges of the parts that it names lie 10 mm apart at the left and 10 mm at the right, where they meet; mend the step, or an 'outline' or 'at' there",
         ),
         sentence="Peg the back on the foot, standing in by 3 mm at both ends.",
     ),
@@ -360,7 +386,7 @@ CASES = (
         "posts that stand out less",
         _of_step(
             31,
-            "says 'standing out 12 mm', and by finish.yaml no edges of the parts that it names lie so far apart on both sides: at the left 10 mm, at the right 10 mm; mend the step, or an 'outline' or 'at' there",
+            "says 'standing out 12 mm', and by finish.yaml the edges of the parts that it names lie 10 mm apart at the left and 10 mm at the right, where they meet; mend the step, or an 'outline' or 'at' there",
         ),
         sentence="Peg the posts on the back, standing out 12 mm on either side.",
     ),
@@ -410,6 +436,36 @@ CASES = (
             ("Paint all, the pocket in two coats of sage.", 1),
             ("Paint all, the pocket in sage.", 0),
         )
+    ),
+    *(
+        _case(
+            f"a size of a part: {sentence}",
+            *[
+                _of_step(
+                    column,
+                    f"says '{words}', and by finish.yaml 'foot' is 140 × 10 mm and 8 mm thick; mend one of the two",
+                )
+            ]
+            * bool(column),
+            sentence=sentence,
+        )
+        for sentence, column, words in (
+            ("Saw the foot, 150 × 10 mm, from wood of 8 mm.", 18, "150 × 10 mm"),
+            ("Saw the foot, 140 × 10 mm, from wood of 9 mm, and the lid.", 36, "wood of 9 mm"),
+            ("Saw the 150 × 10 mm foot.", 12, "150 × 10 mm"),
+            ("Saw the foot to 150 mm and the lid too.", 17, "to 150 mm"),
+            ("The foot is 14 cm wide, 2 cm high and 8 mm thick.", 28, "2 cm high"),
+            ("The foot is 140 × 140 mm.", 16, "140 × 140 mm"),
+            ("Saw the foot, 140 × 10 mm, from wood of 8 mm.", 0, ""),
+            ("Saw the foot, rough, 150 × 20 mm.", 0, ""),
+            ("Peg the foot, 150 × 10 mm pegs in hand, to the back.", 0, ""),
+            ("Drill the foot 12 mm deep.", 0, ""),
+            ("The foot is 5 1/2 in wide.", 0, ""),
+        )
+    ),
+    _case(
+        "coats that are counted without their word, before a paint that is called like a part",
+        sentence="Paint all, two coats of sage on the posts, three of lid green on the lid.",
     ),
     _case("parts that are all sawn", saw="every other part"),
     _case(
@@ -475,8 +531,8 @@ CASES = (
     _case(
         "a foot that is told to be thicker",
         _of_step(
-            20,
-            "says 'foot, which is 9 mm thick', and by finish.yaml 'foot' is 8 mm thick; mend one of the two",
+            35,
+            "says '9 mm thick', and by finish.yaml 'foot' is 140 × 10 mm and 8 mm thick; mend one of the two",
         ),
         sentence="Put pegs up the foot, which is 9 mm thick, into the back.",
     ),
@@ -519,7 +575,7 @@ CASES = (
         "a lid that alone is said to stand out otherwise",
         _of_step(
             17,
-            "says 'standing out 7 mm', and by finish.yaml no edges of the parts that it names lie so far apart on both sides: at the left 0 mm, at the right 0 mm; mend the step, or an 'outline' or 'at' there",
+            "says 'standing out 7 mm', and by finish.yaml the edges of the parts that it names lie 10 mm apart at the left and 10 mm at the right, where they meet; mend the step, or an 'outline' or 'at' there",
         ),
         sentence="Peg the lid, standing out 7 mm at both ends.",
     ),
@@ -565,7 +621,7 @@ CASES = (
         "a lid that stands out less to the left and to the right",
         _of_step(
             29,
-            "says 'standing over by 3 mm', and by finish.yaml no edges of the parts that it names lie so far apart on both sides: at the left 10 mm, at the right 10 mm; mend the step, or an 'outline' or 'at' there",
+            "says 'standing over by 3 mm', and by finish.yaml the edges of the parts that it names lie 10 mm apart at the left and 10 mm at the right, where they meet; mend the step, or an 'outline' or 'at' there",
         ),
         sentence="Peg the lid on the back, standing over by 3 mm on the left and on the right.",
     ),
@@ -636,7 +692,7 @@ CASES = (
                 "Peg the back on the foot, 12 mm from either end.",
                 30,
                 "12 mm from either end",
-                "no edges of the parts that it names lie so far apart on both sides: at the left 10 mm, at the right 10 mm",
+                "the edges of the parts that it names lie 10 mm apart at the left and 10 mm at the right, where they meet",
             ),
             (
                 "Peg the left post on the back, so that 4 mm of it stand above the back's upper edge.",
@@ -666,13 +722,13 @@ CASES = (
                 "Peg the lid on the back, 12 mm over at both ends.",
                 29,
                 "12 mm over at both ends",
-                "no edges of the parts that it names lie so far apart on both sides: at the left 10 mm, at the right 10 mm",
+                "the edges of the parts that it names lie 10 mm apart at the left and 10 mm at the right, where they meet",
             ),
             (
                 "Peg the posts on the foot, each 16 mm from its end.",
                 31,
                 "each 16 mm from its end",
-                "no edges of the parts that it names lie so far apart on both sides: at the left 0 mm, at the right 0 mm",
+                "the edges of the parts that it names lie 0 mm apart at the left and 0 mm at the right, where they meet",
             ),
         )
     ),

@@ -122,6 +122,36 @@ CASES = (
         )
         for words, told in (("the picture ring", 1), ("a hanger", 1), ("the ring of cork", 0))
     ),
+    *(
+        Case(
+            f"a thing to buy that was exchanged, and the step not: {words}",
+            {
+                FINISH: TINY[FINISH]
+                + f"hardware:\n  - {{name: {now}, pieces: {1 + ('two' in words)}, size: 20 mm}}\n",
+                "finishes/shelf/steps.md": f"1. Saw the wood.\n2. {words} into the back.\n",
+            },
+            *lines,
+        )
+        for words, now, lines in (
+            (
+                "Screw the two cup hooks",
+                "brass tag",
+                (
+                    "finishes/shelf/finish.yaml:28:12: advice: every packet lists 'brass tag' to buy, and no step has a word of it; add a step that uses it, or take this entry out",
+                    "finishes/shelf/steps.md:2:4: advice: the step says 'Screw the two cup hooks', and nobody is told to buy any; did you mean 'brass tag'? Else add it to 'hardware' in finish.yaml, as {name: cup hook, pieces: 2}",
+                ),
+            ),
+            (
+                "Press the plate hanger",
+                "saw-tooth hanger",
+                (
+                    "finishes/shelf/steps.md:2:10: advice: the step says 'the plate hanger', and nobody is told to buy any; did you mean 'saw-tooth hanger'? Else add it to 'hardware' in finish.yaml, as {name: plate hanger, pieces: 1}",
+                ),
+            ),
+            ("Screw the two hooks", "cup hook", ()),
+            ("Press the hanger", "plate hanger", ()),
+        )
+    ),
     Case(
         "a cord to hang by that nobody is told to buy",
         {"finishes/shelf/steps.md": "1. Saw the wood.\n2. Hang it by a cord through both.\n"},

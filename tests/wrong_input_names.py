@@ -877,7 +877,7 @@ CASES = (
             "series/garden-year/fern/stitching.md": "Begin with thread K4.\n",
         },
         "series/garden-year/fern/chart.txt:2:6: advice: the list says 'K4 peat' of the mark 'k', and the key has '07 fern'; if the key is right, write # k  07 fern; else mend the key",
-        "series/garden-year/fern/stitching.md:1:19: advice: 'K4' is peat of Moss Stranded, and no line of the key has that thread; if the key is right, write '07 fern', or take it out",
+        "series/garden-year/fern/stitching.md:1:19: advice: 'K4' is peat of Moss Stranded, and no line of the key has that thread; if the key is right, write '07 fern' or take it out; else mend the key",
     ),
     Case(
         "a colour with a new number on the card, and the old one in texts too",

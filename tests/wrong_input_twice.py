@@ -214,15 +214,17 @@ CASES = (
     *(
         Case(
             f"a notice that tells of a day of release: {text}",
-            {SERIES: ("text: The linen is back.", f"text: {text}")},
+            {SERIES: ("text: The linen is back.", f"text: '{text}'")},
             *[
-                f"{SERIES}:18:12: advice: here stands '16 January 2027', and the release is on 2027-01-15; mend the day here, or 'release'"
+                f"{SERIES}:18:44: advice: here stands '16 January 2027', and the release is on 2027-01-15; mend the day here, or 'release'"
             ]
             * told,
         )
         for text, told in (
             ("The series comes out on 16 January 2027.", 1),
             ("The series comes out on 15 January 2027.", 0),
+            ("The two come out together, both of them, on 16 January 2027.", 1),
+            ("The first comes out soon, and the swap is on 16 January 2027.", 0),
             ("On 16 January 2027 we rest.", 0),
         )
     ),

@@ -136,10 +136,12 @@ def trimmed(drawing: Drawing, trim: bool) -> Drawing:
         number = sum(length - (of.stop - of.start) for _, of, length in sides)
         them = "it" if number == 1 else "them"
         return replace(drawing, told=(*drawing.told, f"bare: {words}; --trim leaves {them} out"))
+    before = [f"{of.start} {way}" for way, of in (("across", columns), ("down", rows)) if of.start]
+    moved = f"; points that you noted on it are less by {' and '.join(before)}" if before else ""
     return replace(
         drawing,
         cells=drawing.cells[rows, columns],
-        told=(*drawing.told, f"bare and left out: {words}"),
+        told=(*drawing.told, f"bare and left out: {words}{moved}"),
     )
 
 

@@ -181,7 +181,7 @@ FIGURES: dict[str, Fault] = {
     ),
     "hardware-unlisted": Fault(
         "the step says {said}, and nobody is told to buy any",
-        "add it to 'hardware' in finish.yaml, as {entry}",
+        "{mend}",
         Level.ADVICE,
     ),
     "hardware-unsaid": Fault(
@@ -485,8 +485,8 @@ FIGURES: dict[str, Fault] = {
         Level.ADVICE,
     ),
     "part-pair-sides": Fault(
-        "{left} stands to the right of {right}",
-        "exchange their names, or what stands behind 'at'",
+        "{one} stands {stands} {other}",
+        "mend 'at' of the one that was moved, or exchange their names",
         Level.ADVICE,
     ),
     "part-below-foot": Fault(

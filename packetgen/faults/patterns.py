@@ -61,7 +61,7 @@ PATTERNS: dict[str, Fault] = {
     ),
     "thread-idle": Fault(
         "{number} is {name} of {card}, and no line of the key has that thread{also}",
-        "{mend}, or take it out",
+        "{mend}",
         Level.ADVICE,
     ),
     "colours-of-another": Fault(

@@ -169,8 +169,8 @@ WHY_FIGURES: dict[str, Why] = {
         "Choose a shorter one; or lay the advice aside where its eye or head is counted in the size.",
     ),
     "hardware-unlisted": Why(
-        "A step counts screws, nails, hinges, dowels, brackets, bolts or tacks, and none of that kind stands under "
-        "'hardware', from which the packet tells what to buy.",
+        "A step counts screws, nails, hinges, dowels, brackets, bolts or tacks, or puts in a hook, a ring, a knob or a hanger, and "
+        "none of that kind stands under 'hardware', from which the packet tells what to buy.",
         "Add the entry, or correct the step; or lay the advice aside in series.yaml.",
     ),
     "hardware-unsaid": Why(
@@ -199,7 +199,7 @@ WHY_FIGURES: dict[str, Why] = {
         "Let both say the same, or call the parts alike; where the step means other things, lay the advice aside in series.yaml.",
     ),
     "step-measure-other": Why(
-        "The steps tell a length of the fold, the border, the wadding, the trim, the magnets, the hardware or the wood, and "
+        "The steps tell a length of the fold, the border, the wadding, the trim, the magnets, the hardware, the wood or a part, and "
         "finish.yaml has another, from which the packet reckons.",
         "Correct the one that is wrong, or leave the length out of the step: the packet's tables have it. Where the step "
         "means another length, lay the advice aside in series.yaml.",
@@ -476,7 +476,7 @@ WHY_FIGURES: dict[str, Why] = {
         "Correct the at of one; or lay the advice aside where they are meant so.",
     ),
     "part-pair-sides": Why(
-        "A part that is called left stands to the right of the one that is called right. The steps, the painting page and the "
+        "A part that is called left stands to the right of the one that is called right, or an upper one below the lower. The steps, the painting page and the "
         "templates name them so.",
         "Exchange the names or the places; or lay the advice aside where they are seen from behind.",
     ),

@@ -1,7 +1,7 @@
 """Pieces of hardware that the steps count, beside those that a stitcher is told to buy."""
 
 import re
-from collections.abc import Set
+from collections.abc import Sequence, Set
 
 from packetgen.diagnostics import Problems, place_in
 from packetgen.load.number_words import COUNT, COUNTED, counted_number
@@ -12,9 +12,16 @@ from packetgen.nouns import plural
 
 # What nobody has in the house in the number that is meant; pins and hooks may be those of the wall.
 _TO_BUY = ("screw", "nail", "hinge", "dowel", "bracket", "bolt", "tack")
+_HANGERS = r"(?:saw-?tooth|picture|flat|plate|ring|screw|strap|keyhole)"
 _HUNG_BY = re.compile(
-    r"\b(?:the|a|one|its)\s+(?P<what>(?:saw-?tooth\s+|picture\s+|flat\s+)?hanger|(?:picture|hanging)\s+ring"
+    rf"\b(?:the|a|one|its)\s+(?P<what>(?:{_HANGERS}\s+)?hanger|(?:picture|hanging|screw)\s+ring"
     r"|screw\s+eye|eyelet|mirror\s+plate|picture\s+(?:hook|wire))\b",
+    re.IGNORECASE,
+)
+# Hooks and the like of the piece itself: 'screw the two cup hooks into the lid', and none into the wall.
+_PUT_IN = re.compile(
+    rf"\b(?:screw|drive|twist|turn|put|fix|fasten|knock|push)\s+(?:in\s+)?(?:the\s+|a\s+)?(?:{COUNTED}\s+)?"
+    r"(?P<what>(?:[a-z-]+\s+)?(?:hook|eye|knob|brad|handle))s?\b(?![^.!?]*\bwall\b)",
     re.IGNORECASE,
 )
 _HUNG_ON = re.compile(
@@ -183,24 +190,44 @@ def _all_that_are_told(
 
 
 def complain_of_unlisted_hardware(
-    filled: Filled, steps: str, path: str, problems: Problems
+    filled: Filled, unsaid: Sequence[str], steps: str, path: str, problems: Problems
 ) -> None:
     """Advice where a step counts pieces of a kind of which none is to buy: 'two hinges'; and on the first thing to hang
-    it by that is not, 'the picture ring'."""
+    it by, or to put in, that is not, 'the picture ring'. What is bought and `unsaid` in the steps is meant, mostly."""
     names = hardware_names(filled)
     for kind in _TO_BUY:
         found = counting(kind).search(steps) if kind not in names else None
         if found and (number := counted_number(found["number"])):
             name = f"{found['what'] or ''}{kind}".casefold()
-            facts = {"said": said(found[0]), "entry": f"{{name: {name}, pieces: {number}}}"}
+            facts = {"said": said(found[0]), "mend": _mend(name, number, unsaid)}
             problems.add(place_in(steps, found.start(), path), "hardware-unlisted", **facts)
     parts = " ".join(one.value["name"] or "" for one in filled.each("parts") if one.value)
-    for found in (*_HUNG_BY.finditer(steps), *_HUNG_ON.finditer(steps)):
+    for found in (*_HUNG_BY.finditer(steps), *_HUNG_ON.finditer(steps), *_PUT_IN.finditer(steps)):
         name = " ".join(found["what"].casefold().split())
-        if name.split()[-1] not in f"{names} {parts.casefold()}":
-            facts = {"said": said(found[0]), "entry": f"{{name: {name}, pieces: 1}}"}
+        sorts = _other_sorts(name, filled)
+        if name.split()[-1] not in f"{names} {parts.casefold()}" or sorts:
+            number = (
+                counted_number(found["number"]) if found.re is _PUT_IN and found["number"] else 1
+            )
+            facts = {"said": said(found[0]), "mend": _mend(name, number or 1, sorts or unsaid)}
             problems.add(place_in(steps, found.start(), path), "hardware-unlisted", **facts)
             return
+
+
+def _mend(name: str, number: int, instead: Sequence[str]) -> str:
+    add = f"add it to 'hardware' in finish.yaml, as {{name: {name}, pieces: {number}}}"
+    return f"did you mean {said(instead[0])}? Else {add}" if len(instead) == 1 else add
+
+
+def _other_sorts(name: str, filled: Filled) -> tuple[str, ...]:
+    """Of 'plate hanger' the hangers that are bought, where each is told to be another, as 'saw-tooth hanger'."""
+    *sort, kind = name.split()
+    bought = [one.value["name"] for one in filled.each("hardware") if one.value]
+    hangers = [one for one in bought if one and kind_of(one) == kind == "hanger"]
+    told = [re.search(_HANGERS, one.casefold()) for one in hangers]
+    if not sort or not all(told) or sort[0] in [one[0] for one in told if one]:
+        return ()
+    return tuple(hangers)
 
 
 def are(number: int) -> str:
@@ -225,7 +252,7 @@ def told_in_all(found: re.Match[str]) -> int | None:
 def counting(kind: str) -> re.Pattern[str]:
     """Finds 'two wood screws', 'two 3 × 30 mm screws', 'two of the wood screws' and 'two of the four wood screws'."""
     many = rf"(?:{re.escape(kind)}|{re.escape(plural(kind))})"
-    what = r"(?P<what>(?!(?:mm|cm|in|inch)\b)[a-z-]+\s+)?"
+    what = r"(?P<what>(?!(?:mm|cm|in|inch|of)\b)[a-z-]+\s+)?"
     of_size = r"(?:(?:\d{1,2}(?:\.\d+)?\s*(?:×|x|by)\s*)?\d{1,3}(?:\.\d+)?\s*(?:mm|cm|in)\s+)?"
     of_the = rf"(?:of\s+(?:the|these|those|your|all)\s+(?:(?P<of_all>{COUNT})\s+)?)?"
     return re.compile(rf"{COUNTED}\s+{of_the}{of_size}{what}{many}\b", re.IGNORECASE)

@@ -109,9 +109,9 @@ def complain_of_idle_threads(
                     continue
                 facts = {"number": said(words), "name": shown(other), "card": shown(card.name)}
                 facts["mend"] = (
-                    f"if the key is right, write {said(instead[number])}"
+                    f"if the key is right, write {said(instead[number])} or take it out; else mend the key"
                     if number in instead
-                    else "name one of the key"
+                    else "name one of the key, or take it out"
                 )
                 idle[number] = (Place(path, row, column), [], facts)
     for place, rows, facts in idle.values():

@@ -21,8 +21,13 @@ _AGREE = 3  # that share a middle at least, beside the one that does not
 _LONE = 3  # that share a middle at least, where a pair stands unevenly about it
 _BROAD = 0.5  # of the width of the whole; what is narrower may well stand at one side
 _SIDE = re.compile(r"\b(?:left|right)(?:-hand)?\b")
+_SIDES = (
+    (("left", "right"), 0, "to the right of"),
+    (("upper", "lower"), 1, "below"),
+    (("top", "bottom"), 1, "below"),
+)
 # Of what is told so no step is said to join it wrongly.
-STANDS_OTHERWISE = {"part-pair-unlike", "part-below-foot", "part-off-middle"}
+STANDS_OTHERWISE = {"part-pair-unlike", "part-pair-sides", "part-below-foot", "part-off-middle"}
 _FEET = {"foot", "base", "plinth"}
 
 
@@ -36,9 +41,9 @@ def complain_of_alignment(
         problems.add(stand[number].place_of("outline"), "part-pair-unlike", told=told)
         return
     if sides := _on_other_sides(parts):
-        left, right = sides
-        facts = {"left": said(parts[left].name), "right": said(parts[right].name)}
-        problems.add(stand[left].place_of("name"), "part-pair-sides", **facts)
+        one, other, stands = sides
+        facts = {"one": said(parts[one].name), "stands": stands, "other": said(parts[other].name)}
+        problems.add(stand[one].place_of("name"), "part-pair-sides", **facts)
         return
     if low := below_foot(parts):
         facts = {"part": said(parts[low.number].name), "other": said(parts[low.foot].name)}
@@ -94,11 +99,13 @@ def _unlike_pair(parts: Sequence[Part]) -> tuple[int, str] | None:
     return None
 
 
-def _on_other_sides(parts: Sequence[Part]) -> tuple[int, int] | None:
-    """The numbers of a left part that stands to the right of its right twin, and of that one."""
-    for left, right in _left_and_right(parts):
-        if _middle_mm(parts[left]) > _middle_mm(parts[right]) + ROUNDED_MM:
-            return left, right
+def _on_other_sides(parts: Sequence[Part]) -> tuple[int, int, str] | None:
+    """The numbers of a left part that stands to the right of its right twin, or of an upper one below its lower twin, of that
+    one, and where it stands."""
+    for (first, last), direction, stands in _SIDES:
+        for one, other in _twins(parts, first, last):
+            if _middle_mm(parts[one], direction) > _middle_mm(parts[other], direction) + ROUNDED_MM:
+                return one, other, stands
     return None
 
 
@@ -113,7 +120,7 @@ def _uneven_pair(panel: Outline, parts: Sequence[Part]) -> tuple[int, int, float
     if len(lone) < _LONE or max(lone) - min(lone) > _MIDDLE_MM:
         return None
     middle_mm = sum(lone) / len(lone)
-    for left, right in _left_and_right(parts):
+    for left, right in _twins(parts, "left", "right"):
         before_mm = middle_mm - placed_part(parts[left]).bounds[0]
         behind_mm = placed_part(parts[right]).bounds[2] - middle_mm
         if abs(before_mm - behind_mm) > 2 * _MIDDLE_MM:
@@ -121,19 +128,19 @@ def _uneven_pair(panel: Outline, parts: Sequence[Part]) -> tuple[int, int, float
     return None
 
 
-def _left_and_right(parts: Sequence[Part]) -> Iterator[tuple[int, int]]:
+def _twins(parts: Sequence[Part], first: str, last: str) -> Iterator[tuple[int, int]]:
     """The numbers of parts that are called alike but for their side."""
     called = {part.name.casefold(): number for number, part in enumerate(parts)}
-    for name, left in called.items():
-        right = called.get(re.sub(r"\bleft\b", "right", name), left)
-        if right != left:
-            yield left, right
+    for name, one in called.items():
+        other = called.get(re.sub(rf"\b{first}\b", last, name), one)
+        if other != one:
+            yield one, other
 
 
-def _middle_mm(part: Part) -> float:
-    """Of its width, where it stands."""
-    left, _, right, _ = placed_part(part).bounds
-    return float(left + right) / 2
+def _middle_mm(part: Part, direction: int) -> float:
+    """Of its width, 0, or of its height, 1, where it stands."""
+    bounds = placed_part(part).bounds
+    return float(bounds[direction] + bounds[direction + 2]) / 2
 
 
 def _how_unlike(part: Part, twin: Part) -> str:

@@ -20,6 +20,8 @@ _HUNG_MM, _LEAST_LONG_MM, TOUCHES_MM = 30, 5, 1
 _REACHES, _FILLS = 0.9, 0.5
 _TWIN = 0.6  # of a part, that another of its outline hardly lies over on purpose
 
+_FAR_MM = 10_000.0  # beyond any piece
+
 Point = tuple[float, float]
 Bounds = tuple[float, float, float, float]  # left, top, right, bottom
 
@@ -304,6 +306,36 @@ def _area_on(one: BaseGeometry, others: Iterable[Polygon]) -> float:
 
 def _gap_mm(one: BaseGeometry, others: Iterable[Polygon]) -> float:
     return min(one.distance(other) for other in others)
+
+
+def edges_where_they_meet(one: Part, other: Part) -> Iterator[tuple[float, ...]]:
+    """How far apart their left, upper, right and lower edges are, as far up and down, or to the left and right, as they lie on
+    each other: on the whole, and at its beginning and end, since a part may be narrower there than elsewhere."""
+    shapes = placed_part(one), placed_part(other)
+    left, upper, right, lower = (
+        edge(*both)
+        for edge, both in zip((max, max, min, min), zip(*(shape.bounds for shape in shapes)))
+    )
+    if right - left <= ROUNDED_MM or lower - upper <= ROUNDED_MM:
+        yield tuple(
+            abs(first - second) for first, second in zip(shapes[0].bounds, shapes[1].bounds)
+        )
+        return
+    for share in ((0.0, 1.0), (0.0, 0.0), (1.0, 1.0)):
+        across = [left + part * (right - left) for part in share]
+        down = [upper + part * (lower - upper) for part in share]
+        level = [_within(shape, -_FAR_MM, down[0], _FAR_MM, down[1]) for shape in shapes]
+        upright = [_within(shape, across[0], -_FAR_MM, across[1], _FAR_MM) for shape in shapes]
+        yield tuple(
+            abs(band[0][edge] - band[1][edge])
+            for edge, band in enumerate((level, upright, level, upright))
+        )
+
+
+def _within(shape: Polygon, *bounds: float) -> Bounds:
+    """How far the shape reaches there; of what is hardly there, on the whole."""
+    there = shape.intersection(Polygon.from_bounds(*bounds))
+    return shape.bounds if there.is_empty else there.bounds
 
 
 def placed_part(part: Part) -> Polygon:

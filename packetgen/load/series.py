@@ -138,7 +138,12 @@ def load_series(
     told_in = [(one["text"], one.place_of("text")) for one in said_in]
     complain_of_told_titles(series, path, told_in, filled.place_of("tagline"), problems)
     on_days = [
-        (one["date"], f"{one['title']}. {one['text']}", one.place_of("date")) for one in said_in
+        (
+            one["date"],
+            one.place_of("date"),
+            [(one[field], one.place_of(field)) for field in ("title", "text")],
+        )
+        for one in said_in
     ]
     complain_of_notice_days(series, on_days, problems)
     return series

@@ -1,7 +1,7 @@
 """Days that an author's texts tell otherwise than her series and its patterns have them: of the release, and of an occasion."""
 
 import re
-from collections.abc import Collection, Iterable
+from collections.abc import Collection, Iterable, Sequence
 from datetime import date
 
 from packetgen.diagnostics import Place, Problems, place_in
@@ -12,8 +12,8 @@ from packetgen.load.words import said
 from packetgen.model import Pattern, Series
 
 _OUT = re.compile(
-    r"\b(?:comes?\s+out|(?:is|are|will\s+be)\s+(?:released|published|out|for\s+sale)|goes?\s+on\s+sale|appears?|released)\s+on\s+"
-    r"(?:the\s+)?\Z",
+    r"\b(?:comes?\s+out|(?:is|are|will\s+be)\s+(?:released|published|out|for\s+sale)|goes?\s+on\s+sale|appears?|released),?\s+"
+    r"(?:(?!(?:on|and|but|is|are|was|were|will|that|which|when|while|after|before|for)\b)[\w'’]+,?\s+){0,5}on\s+(?:the\s+)?\Z",
     re.IGNORECASE,
 )
 _OUT_TODAY = re.compile(
@@ -40,26 +40,30 @@ def complain_of_told_days(series: Series, path: str, problems: Problems) -> None
 
 
 def complain_of_notice_days(
-    series: Series, notices: Iterable[tuple[date, str, Place]], problems: Problems
+    series: Series,
+    notices: Iterable[tuple[date, Place, Sequence[tuple[str, Place]]]],
+    problems: Problems,
 ) -> None:
-    """Advice on each notice, with its day, its words and where the day stands, whose day is a release with day and month
+    """Advice on each notice, with its day and its words and where these stand, whose day is a release with day and month
     exchanged or in another year, that tells of another day of release, or that tells of what comes out 'today' on a day on which nothing does."""
     released = {series.release.date()}
     released |= {one.release.date() for one in series.patterns if one.release}
-    for day, words, place in notices:
+    for day, place, texts in notices:
         turned = {
             one
             for one in released
             if (one.month, one.day) in ((day.day, day.month), (day.month, day.day))
         }
         near = min(turned - {day} or released, key=lambda one: abs(one - day))
-        if day not in released and (turned or _OUT_TODAY.search(words)):
+        today = any(_OUT_TODAY.search(words) for words, _ in texts)
+        if day not in released and (turned or today):
             own = series.release_place if near == series.release.date() else None
             line = f" on line {own.line}" if own and own.path == place.path else ""
             problems.add(place, "notice-day-other", day=day, released=near, line=line)
-        if told := _told_release(words, released):
-            facts = {"said": said(told[0]), "released": series.release.date()}
-            problems.add(place, "release-told-other", **facts)
+        for words, at in texts:
+            if told := _told_release(words, released):
+                facts = {"said": said(told[0]), "released": series.release.date()}
+                problems.add(at, "release-told-other", **facts)
 
 
 def _look_at_release(text: str, path: str, released: date, problems: Problems) -> None:

@@ -36,6 +36,7 @@ from packetgen.load.told_paints import (
     complain_of_told_spray,
     complain_of_unlisted_coats,
 )
+from packetgen.load.told_sizes import complain_of_told_sizes
 from packetgen.load.told_steps import (
     complain_of_mixed_steps,
     complain_of_step_twice,
@@ -88,14 +89,14 @@ def complain_of_steps(
     _complain_of_no_magnets(filled, steps, path, problems)
     _complain_of_no_backing(steps, path, problems)
     complain_of_unsaid_part(filled, steps, problems)
-    complain_of_unsaid_hardware(filled, steps, problems)
+    unsaid = complain_of_unsaid_hardware(filled, steps, problems)
     complain_of_bought_twice(filled, problems)
     complain_of_one_of_several(filled, steps, problems)
     complain_of_told_steps(steps, path, problems)
     complain_of_mixed_steps(steps, path, problems)
     complain_of_step_twice(steps, path, problems)
     complain_of_counted_hardware(filled, steps, path, problems)
-    complain_of_unlisted_hardware(filled, steps, path, problems)
+    complain_of_unlisted_hardware(filled, unsaid, steps, path, problems)
     complain_of_turned_hardware(filled, problems)
     complain_of_told_measures(filled, parts, steps, path, problems)
     complain_of_told_times(filled, paints, steps, path, problems)
@@ -129,6 +130,7 @@ def complain_of_steps(
         if not any(one.code in STANDS_OTHERWISE and one.place.path == own for one in problems):
             complain_of_told_joints(parts, steps, path, problems)
         complain_of_told_overhangs(parts, steps, path, problems)
+        complain_of_told_sizes(parts, steps, path, problems)
         complain_of_unknown_part(filled, parts, hardware_names(filled), steps, path, problems)
         if not complain_of_part_twice(parts, steps, path, problems):
             complain_of_unworked_part(parts, steps, path, problems)

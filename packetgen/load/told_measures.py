@@ -170,13 +170,6 @@ def _of_wood(parts: Sequence[Part]) -> Iterator[_Measure]:
         beside, beside_none = one_name, rf"{never}|\b(?:{others})s?\b"
         own = f"{said(part.name)} is {mm_said(part.thickness_mm)} thick"
         yield _Measure(own, (part.thickness_mm, wide_mm, high_mm), thick, beside, beside_none)
-        # Straight behind its name, whatever else the sentence names.
-        yield _Measure(
-            own,
-            (part.thickness_mm, wide_mm, high_mm),
-            (rf"{one_name},?\s+(?:which\s+is|is|being|of)?\s*{_LONG}\s+(?:thick|deep)\b",),
-            never=never,
-        )
     if parts:
         all_mm = tuple(sorted({part.thickness_mm for part in parts}))
         own = listed(tuple(map(mm_said, all_mm)))

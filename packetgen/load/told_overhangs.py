@@ -1,7 +1,7 @@
 """How far parts of a finishing piece stand out beyond one another, where its steps tell it otherwise."""
 
 import re
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from itertools import combinations, product
 
 from packetgen.diagnostics import Problems, place_in
@@ -18,8 +18,8 @@ from packetgen.load.overhang_ways import (
 )
 from packetgen.load.part_names import parts_by_name_or_each
 from packetgen.load.piece_words import gap_said
-from packetgen.load.placed_parts import ROUNDED_MM, placed_part
-from packetgen.load.prose_words import named, sentences
+from packetgen.load.placed_parts import ROUNDED_MM, edges_where_they_meet, placed_part
+from packetgen.load.prose_words import WHERE, named, sentences
 from packetgen.load.words import said
 from packetgen.model import Part
 from packetgen.units import MM_PER_UNIT
@@ -31,6 +31,8 @@ _BOTH = re.compile(
 _ASIDE = re.compile(
     r"\s+(?:at|on|to)\s+(?:its|the|each|either|one)\s+(?:side|end|left|right)", re.I
 )
+_AND = re.compile(r"\s+and\s+(?:the\s+)?", re.I)
+_PUT_ON = re.compile(rf"\b{WHERE}\s+(?:the\s+)?\Z", re.I)
 _NOWHERE = "no edges of the parts that it names lie so far apart"
 
 
@@ -42,12 +44,33 @@ def complain_of_told_overhangs(
     numbers = parts_by_name_or_each(parts)
     names = named(numbers)
     for start, sentence in sentences(steps):
-        in_turn = [(one.start(), numbers[one[0].casefold()]) for one in names.finditer(sentence)]
+        in_turn = _in_turn(list(names.finditer(sentence)), numbers)
         for found in lengths_in(sentence):
             if how := _how(parts, in_turn, found, sentence):
                 facts = {"said": said(found[0]), "how": how}
                 place = place_in(steps, start + found.start(), path)
                 problems.add(place, "step-overhang-other", **facts)
+
+
+def _in_turn(
+    found: Sequence[re.Match[str]], numbers: Mapping[str, tuple[int, ...]]
+) -> list[tuple[int, tuple[int, ...]]]:
+    """Where parts are named, and which: 'the upper hoop and the lower hoop' that are put on something are named as one."""
+    in_turn = list[tuple[int, tuple[int, ...]]]()
+    for before, one in zip((None, *found), found):
+        own = numbers[one[0].casefold()]
+        sentence = one.string
+        if (
+            before
+            and _AND.fullmatch(sentence, before.end(), one.start())
+            and not _PUT_ON.search(sentence, 0, before.start())
+            and not set(own) & set(in_turn[-1][1])
+        ):
+            at, earlier = in_turn.pop()
+            in_turn.append((at, (*earlier, *own)))
+        else:
+            in_turn.append((one.start(), own))
+    return in_turn
 
 
 def _how(
@@ -134,14 +157,15 @@ def _otherwise(
     if found.re in ACROSS:
         return _unless_among(list(_apart_mm(pairs)), told_mm)
     if both:
-        return f"{_NOWHERE} on both sides: at the left {_apart(parts, 0)}, at the right {_apart(parts, 2)}"
+        left, right = (gap_said(_nearest_mm(pairs, edge, told_mm)) for edge in (0, 2))
+        return f"the edges of the parts that it names lie {left} apart at the left and {right} at the right, where they meet"
     return _unless_among([abs(by) for two in pairs for by in _edges_mm(*two)], told_mm)
 
 
-def _apart(parts: Sequence[Part], edge: int) -> str:
-    """How far the outermost of these edges lies beyond the next, '6 mm'."""
-    first, then, *_ = sorted((placed_part(part).bounds[edge] for part in parts), reverse=edge >= 2)
-    return gap_said(abs(first - then))
+def _nearest_mm(pairs: Sequence[tuple[Part, Part]], edge: int, told_mm: float) -> float:
+    """How far apart such edges of two parts are, of the pair where that is most like it is told."""
+    apart_mm = (next(edges_where_they_meet(*two))[edge] for two in pairs)
+    return min(apart_mm, key=lambda one: abs(one - told_mm))
 
 
 def _with(in_turn: Sequence[tuple[int, tuple[int, ...]]], start: int) -> tuple[set[int], set[int]]:
@@ -178,10 +202,13 @@ def _stand_out(
 ) -> bool:
     """Whether an edge of one of two of the parts lies so far from the same edge of the other; where `both` ends are spoken
     of, the left and the right one, or the upper and the lower. What does not stand out `aside` may do so to the front."""
-    beyond = [_edges_mm(*two) for two in pairs]
     so_far = [
-        {edge for edge, by in enumerate(edges) if abs(abs(by) - told_mm) <= ROUNDED_MM}
-        for edges in beyond
+        {
+            edge
+            for edge, all_mm in enumerate(zip(*edges_where_they_meet(*two), strict=True))
+            if min(all_mm) - ROUNDED_MM <= told_mm <= max(all_mm) + ROUNDED_MM
+        }
+        for two in pairs
     ]
     if not both:
         forward = not aside and any(

@@ -71,8 +71,8 @@ def complain_of_told_titles(
         if (form := _former(id, title))
     ]
     for text in (*of_series, *of_patterns):
-        _look_at_titles(text, forms, names, brands, problems)
-        _look_at_former(text, former, names, problems)
+        if not _look_at_former(text, former, names, problems):
+            _look_at_titles(text, forms, names, brands, problems)
 
 
 def _look_at_number(
@@ -107,14 +107,16 @@ def _look_at_titles(
 
 def _look_at_former(
     text: Text, forms: Sequence[tuple[str, re.Pattern[str]]], names: str, problems: Problems
-) -> None:
+) -> bool:
+    """Whether one is told."""
     words, path, place = text
     for title, form in forms:
         found = form.search(words)
         if found and " ".join(found[0].split()) not in names:
             where = place or place_in(words, found.start(), path)
             problems.add(where, "title-told-former", said=said(found[0]), title=said(title))
-            return
+            return True
+    return False
 
 
 def _former(id: str, title: str) -> re.Pattern[str] | None:

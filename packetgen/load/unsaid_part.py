@@ -2,6 +2,7 @@
 is gone."""
 
 import re
+from collections import Counter
 from collections.abc import Collection
 
 from packetgen.diagnostics import Problems
@@ -11,6 +12,9 @@ from packetgen.nouns import plural
 
 _LEAST = 3  # letters of a word of a name that is looked for
 _HEADING = re.compile(r"^#.*$", re.MULTILINE)
+_MADE_OF = frozenset(
+    "wood wooden brass steel iron metal copper black white small large little".split()
+)
 _ENDING = 2  # letters at a word's end that may differ: our own choice
 
 
@@ -26,23 +30,27 @@ def complain_of_unsaid_part(filled: Filled, steps: str, problems: Problems) -> N
         problems.add(part.place_of("name"), "part-unsaid", part=said(part["name"]))
 
 
-def complain_of_unsaid_hardware(filled: Filled, steps: str, problems: Problems) -> None:
-    """Advice on each thing to buy of which no step has any word."""
-    for one in filled.each("hardware"):
-        line = one.value
-        if steps.strip() and line is not None and line["name"]:
-            if not _is_said(line["name"], steps.casefold(), ()):
-                problems.add(line.place_of("name"), "hardware-unsaid", name=said(line["name"]))
+def complain_of_unsaid_hardware(filled: Filled, steps: str, problems: Problems) -> tuple[str, ...]:
+    """Advice on each thing to buy of which no step has any word, beside what it is made of and words that others share.
+    Their names are returned."""
+    lines = [one.value for one in filled.each("hardware")]
+    lines = [line for line in lines if line is not None and line.whole]
+    words = Counter(word for line in lines for word in set(_words(line["name"])))
+    shared = {word for word, times in words.items() if times > 1} | _MADE_OF
+    unsaid = [line for line in lines if not _is_said(line["name"], steps.casefold(), shared)]
+    for line in unsaid if steps.strip() else ():
+        problems.add(line.place_of("name"), "hardware-unsaid", name=said(line["name"]))
+    return tuple(line["name"] for line in unsaid)
 
 
 def _words(name: str) -> list[str]:
     return [word for word in re.findall(r"\w+", name.casefold()) if len(word) >= _LEAST]
 
 
-def _is_said(name: str, steps: str, of_piece: Collection[str]) -> bool:
+def _is_said(name: str, steps: str, of_none: Collection[str]) -> bool:
     """Whether a word of the steps begins like one of the name's, or like several of it; one of few letters counts whole, and
-    those that the whole piece is called by do not, if there are others."""
-    words = [word for word in _words(name) if word not in of_piece] or _words(name)
+    those of `of_none`, as the whole piece's, do not, if there are others."""
+    words = [word for word in _words(name) if word not in of_none] or _words(name)
     words += [plural(word) for word in words]
     stems = {word[: max(_LEAST, len(word) - _ENDING)] for word in words}
     return not stems or any(re.search(rf"(?<![a-z]){re.escape(stem)}", steps) for stem in stems)

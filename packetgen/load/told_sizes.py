@@ -1,0 +1,99 @@
+"""Sizes of parts of a finishing piece that its steps tell otherwise than finish.yaml has them: 'the board, 160 × 180 mm'."""
+
+import re
+from collections.abc import Iterator, Sequence
+
+from packetgen.diagnostics import Problems, place_in
+from packetgen.load.part_names import parts_by_name
+from packetgen.load.piece_words import extent_of, mm_said, size_said
+from packetgen.load.prose_words import any_of, sentences
+from packetgen.load.sure import sure
+from packetgen.load.words import said
+from packetgen.model import Part
+from packetgen.units import MM_PER_UNIT
+
+_N = r"(?<![\w.,/])\d{1,4}(?:\.\d{1,2})?"
+_UNIT = r"(?:mm|cm|in)\b"
+_BY = r"\s*(?:×|x|by)\s*"
+_WOOD = r"(?:plywood|ply|wood|timber|pine|oak|beech|birch|lime|poplar|mdf)"
+_SIDE = r"(?:wide|high|long|deep|thick|tall|broad|across)"
+_BEFORE = re.compile(rf"{_N}{_BY}{_N}\s?{_UNIT}(?=\s\Z)", re.IGNORECASE)
+# What may stand between a part and its measures, and between these.
+_RUN = re.compile(
+    rf"(?:[\s,(:–-]|\d+(?:\.\d+)?|×|(?:x|by|mm|cm|in|is|are|to|of|at|from|out|and|each|which|measures?|cut|sawn|{_SIDE}|{_WOOD})\b)*",
+    re.IGNORECASE,
+)
+_ENDS = rf"(?=\s*(?:[,.;:)]|\Z|(?:and|is|from|out|in|of|{_SIDE})\b))"
+_SIDES = re.compile(
+    rf"{_N}\s?(?:{_UNIT})?{_BY}{_N}(?:\s?(?:{_UNIT})?{_BY}{_N})?\s?{_UNIT}{_ENDS}"
+    rf"|{_N}[\s-]?{_UNIT}\s+{_SIDE}\b"
+    rf"|{_WOOD}\s+of\s+{_N}\s?{_UNIT}{_ENDS}"
+    rf"|{_N}[\s-]?{_UNIT}\s+(?:{_WOOD}\s+)?{_WOOD}\b",
+    re.IGNORECASE,
+)
+_TO = re.compile(rf"\bto\s+{_N}\s?{_UNIT}(?=\s*(?:[,.;:)]|\Z|and\b))", re.IGNORECASE)
+_SAWN = re.compile(r"\b(?:saw|cut)\b", re.IGNORECASE)
+# Sizes of something in a part, and of one that is not yet what it will be.
+_ELSE = re.compile(
+    r"\b(?:holes?|drill|grooves?|slots?|rebates?|notch(?:es)?|recess(?:es)?|windows?|openings?|chamfers?|bevels?|rough\w*|about|roughly|larger)\b",
+    re.IGNORECASE,
+)
+_ROUNDED_MM = 0.5
+_OF_SIXTEENTHS_MM = 25.4 / 16  # a rule in inches is read to one of them
+
+
+def complain_of_told_sizes(
+    parts: Sequence[Part], steps: str, path: str, problems: Problems
+) -> None:
+    """Advice on the first size of each part that is none of its sides, whichever of them is called wide."""
+    numbers = parts_by_name(parts)
+    name = re.compile(rf"(?<![\w-])(?:{any_of(numbers)})(?![\w-])", re.IGNORECASE)
+    told_at = {problem.place for problem in problems}
+    told = set[tuple[int, ...]]()
+    for start, sentence in sentences(steps):
+        if _ELSE.search(sentence):
+            continue
+        for part in name.finditer(sentence):
+            of = numbers[part[0].casefold()]
+            for found in (
+                *_straight_before(sentence, part.start()),
+                *_behind(sentence, part.end()),
+            ):
+                if of not in told and not any(_has(parts[one], found[0]) for one in of):
+                    facts = {"said": said(found[0]), "own": _own(parts[of[0]])}
+                    place = place_in(steps, start + found.start(), path)
+                    told.add(of)
+                    if place not in told_at:
+                        problems.add(place, "step-measure-other", **facts)
+
+
+def _behind(sentence: str, at: int) -> Iterator[re.Match[str]]:
+    """'The board, 160 × 180 mm, from wood of 9 mm', and of what is sawn 'to 160 mm'."""
+    end = sure(_RUN.match(sentence, at)).end()
+    for way in (_SIDES, _TO) if _SAWN.search(sentence) else (_SIDES,):
+        yield from (found for found in way.finditer(sentence, at) if found.end() <= end)
+
+
+def _straight_before(sentence: str, at: int) -> Iterator[re.Match[str]]:
+    """'The 160 × 180 mm board'."""
+    if found := _BEFORE.search(sentence, 0, at):
+        yield found
+
+
+def _has(part: Part, size: str) -> bool:
+    """Whether each length of the size is another side of the part."""
+    unit = re.findall(_UNIT, size, re.IGNORECASE)[-1].casefold()
+    near_mm = _OF_SIXTEENTHS_MM if unit == "in" else _ROUNDED_MM
+    sides_mm = [*extent_of(part.outline), part.thickness_mm]
+    for number in re.findall(_N, size):
+        long_mm = float(number) * MM_PER_UNIT[unit]
+        nearest = min(sides_mm, key=lambda one: abs(one - long_mm), default=-1.0)
+        if abs(nearest - long_mm) > near_mm:
+            return False
+        sides_mm.remove(nearest)
+    return True
+
+
+def _own(part: Part) -> str:
+    thick = f" and {mm_said(part.thickness_mm)} thick"
+    return f"{said(part.name)} is {size_said(extent_of(part.outline))}{thick}"
