@@ -377,7 +377,10 @@ def test_bare_edges_are_told_with_the_option_that_leaves_them_out(desk):
     words = "rows 1–4 and 7–10 and columns 1–2 and 5"
     assert f"bare: {words}; --trim leaves them out." in said
     said = joined(run("design.png", "--threads", "moss", "--trim", "--into", "new"))
-    assert f"bare and left out: {words}; points that you noted on it are less by 2 across and 4 down." in said
+    assert (
+        f"bare and left out: {words}; points that you noted on it are less by 2 across and 4 down."
+        in said
+    )
     assert rows(desk / "new/chart.txt") == ["bf", "bf"]
     (desk / "cut.png").write_bytes(picture([[BRICK, LEAF]]))
     assert "bare:" not in run("cut.png", "--threads", "moss")
