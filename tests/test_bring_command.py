@@ -2044,3 +2044,13 @@ def test_codes_that_gave_way_to_marks_of_the_key_are_named(desk):
     pattern.write_text(re.sub(r"(?m)^key:\n(  .*\n)+", "key: {}\n", pattern.read_text()))
     run("grid.csv", "--pattern", "fern", *right)
     assert rows(desk / "content" / CHART) == ["PH", "HP"]
+
+
+def test_lists_that_are_empty_are_nothing_that_lies_on_the_chart(desk):
+    path = desk / "content" / PATTERN
+    begins, ends = (TINY[PATTERN].index(name) for name in ("backstitch:", "credits:"))
+    nothing = "backstitch: []\nfrench_knots: []\n"
+    path.write_text(TINY[PATTERN][:begins] + nothing + TINY[PATTERN][ends:])
+    (desk / "design.png").write_bytes(picture([[BRICK, PEAT, LEAF]]))
+    said = run("design.png", "--pattern", "fern", "--replace").stdout
+    assert "Written: " in said and "stays on the new one" not in said

@@ -461,3 +461,14 @@ def test_a_design_that_has_to_stay_as_large_is_told_how_it_comes_to_the_middle(r
     said = [problem.right for problem in problems]
     told = f"'packetgen chart shift eggs {moved}' brings it to the middle"
     assert said in ([told], ["bring it to the middle"]) if moved else said == []
+
+
+@pytest.mark.parametrize("name", ["chart.txt", "chart.csv", "chart.png"])
+def test_bare_rows_are_cropped_by_a_command_where_it_writes_such_a_chart(name):
+    """So that lines and knots are moved with them."""
+    fern = pattern("....", ".mm.", "....", "....", id="eggs")
+    problems = Problems()
+    placed = replace(fern, grid=replace(fern.grid, place=Place(f"eggs/{name}", 1)))
+    complain_of_bare_edges(placed, False, problems)
+    (told,) = problems
+    assert ("packetgen chart crop eggs" in told.right) == (name != "chart.png")

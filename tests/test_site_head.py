@@ -20,6 +20,7 @@ from packetgen.render import json_ld
 from packetgen.render.site import series_list_files
 from packetgen.render.templates import environment
 from tests import json_ld_schema as shape
+from tests import stitching
 from tests.test_site import ADDRESS, COUNTER, HOLLY, QUIET, ROSE, SELLER, SPRIG, YEAR, site_of
 
 BEFORE = date(2026, 11, 25)  # YEAR comes out on 15 January 2027
@@ -211,6 +212,13 @@ def test_sizes_are_centimetres_by_their_code():
     }
     assert sizes["width on Cloth 32, over 2"]["value"] == 1.9
     assert sizes["width"]["value"] == 12 and sizes["width"]["unitText"] == "stitches"
+
+
+def test_a_size_is_rounded_as_it_is_in_print():
+    """16 stitches over two of 32 are an inch, and 40 two inches and a half: 40 × 25.4 / 16 = 63.5 mm, a half up."""
+    plain = stitching.pattern("m" * 40, cloths=SPRIG.cloths)
+    sizes = {one["name"]: one for one in work_of(plain)["size"]}
+    assert sizes["width on Cloth 32, over 2"]["value"] == 6.4
 
 
 def test_a_correction_after_the_release_is_a_modification_and_one_before_it_is_not():

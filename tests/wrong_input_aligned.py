@@ -138,7 +138,7 @@ CASES = (
             *[
                 _of_step(
                     53,
-                    f"says 'standing over by {much}', and by finish.yaml the edges of the parts that it names lie 30 mm apart at the left and 30 mm at the right, where they meet; mend the step, or an 'outline' or 'at' there",
+                    f"says 'standing over by {much}', and by finish.yaml where its parts meet their edges lie 30 mm apart at the left and 30 mm at the right; mend the step, or an 'outline' or 'at' there",
                 )
             ]
             * told,
@@ -282,7 +282,7 @@ CASES = (
         "a lid that stands in otherwise",
         _of_step(
             30,
-            "says 'standing in by 3 mm', and by finish.yaml the edges of the parts that it names lie 10 mm apart at the left and 10 mm at the right, where they meet; mend the step, or an 'outline' or 'at' there",
+            "says 'standing in by 3 mm', and by finish.yaml where its parts meet their edges lie 10 mm apart at the left and 10 mm at the right; mend the step, or an 'outline' or 'at' there",
         ),
         sentence="Peg the back on the foot, standing in by 3 mm at both ends.",
     ),
@@ -386,7 +386,7 @@ CASES = (
         "posts that stand out less",
         _of_step(
             31,
-            "says 'standing out 12 mm', and by finish.yaml the edges of the parts that it names lie 10 mm apart at the left and 10 mm at the right, where they meet; mend the step, or an 'outline' or 'at' there",
+            "says 'standing out 12 mm', and by finish.yaml where its parts meet their edges lie 10 mm apart at the left and 10 mm at the right; mend the step, or an 'outline' or 'at' there",
         ),
         sentence="Peg the posts on the back, standing out 12 mm on either side.",
     ),
@@ -466,6 +466,83 @@ CASES = (
     _case(
         "coats that are counted without their word, before a paint that is called like a part",
         sentence="Paint all, two coats of sage on the posts, three of lid green on the lid.",
+    ),
+    _case(
+        "a foot of which one lower corner has a slip",
+        f"{FINISH}:13:27: advice: the edge of 'foot' from 140,10 to 0,15 is nearly level, 5 mm off over 140 mm; if it is to be level, write 140,15 or 0,10 for one of the two corners",
+        foot=("0,0 140,0 140,10 0,15", "0,130"),
+    ),
+    _case("a foot like a low roof", foot=("0,4 70,0 140,4 140,10 0,10", "0,130")),
+    *(
+        _case(
+            f"a lid of which the steps say that its ends are {much} beyond the back's",
+            *[
+                _of_step(
+                    33,
+                    "says 'ends 6 mm beyond it on either side', and by finish.yaml where its parts meet their edges lie 10 mm apart at the left and 10 mm at the right; mend the step, or an 'outline' or 'at' there",
+                )
+            ]
+            * told,
+            sentence=f"Peg the lid on the back, its ends {much} beyond it on either side.",
+        )
+        for much, told in (("6 mm", 1), ("10 mm", 0))
+    ),
+    *(
+        _case(
+            f"posts that alone are named, and stand {much} above",
+            *[
+                _of_step(
+                    36,
+                    f"says '{much} of each stand', and by finish.yaml no edges of the parts that it names lie so far apart: the nearest is 6 mm; mend the step, or an 'outline' or 'at' there",
+                )
+            ]
+            * told,
+            sentence=f"Peg the posts behind it so that {much} of each stand out above.",
+        )
+        for much, told in (("7 mm", 1), ("10 mm", 0))
+    ),
+    *(
+        _case(
+            f"a lock {where} of the lid, {much} to the right of that",
+            *[
+                _of_step(
+                    12,
+                    f"puts 'lock' in the middle of 'lid', and by 'at' in finish.yaml it stands {much} to the right of that; mend the word, or 'at' there",
+                )
+            ]
+            * bool(much),
+            saw="all else, the posts",
+            lock=("0,0 20,0 20,20 0,20", at),
+            sentence=f"Peg the lock {where} of the lid.",
+        )
+        for where, at, much in (
+            ("over the middle", "70,2", "10 mm"),
+            ("over the middle", "60,2", ""),
+            ("to the middle of the lower edge", "70,2", "10 mm"),
+            ("to the middle of the lower edge", "60,2", ""),
+        )
+    ),
+    *(
+        _case(
+            f"boards that are told in one sentence: {thick}",
+            *[
+                _of_step(
+                    28,
+                    "says '9 mm thick', and by finish.yaml 'foot' is 140 × 10 mm and 8 mm thick; mend one of the two",
+                )
+            ]
+            * told,
+            sentence=f"Saw the foot from board {thick} thick, and the lid and all else from board 8 mm thick.",
+        )
+        for thick, told in (("9 mm", 1), ("8 mm", 0))
+    ),
+    _case(
+        "a back that alone was made wider to one side, with two others in the middle still",
+        f"{FINISH}:9:58: advice: 'back' stands 6 mm to the right of the middle that the panel and other parts share; if it is to be as wide as it is, write at: 4,10; else mend its outline",
+        back=("0,0 132,0 132,120 0,120", "10,10"),
+        lid=("0,0 60,0 60,12 0,12", "40,0"),
+        foot=("0,0 60,0 60,10 0,10", "40,130"),
+        sentence="Paint it all as the table has it.",
     ),
     _case("parts that are all sawn", saw="every other part"),
     _case(
@@ -575,7 +652,7 @@ CASES = (
         "a lid that alone is said to stand out otherwise",
         _of_step(
             17,
-            "says 'standing out 7 mm', and by finish.yaml the edges of the parts that it names lie 10 mm apart at the left and 10 mm at the right, where they meet; mend the step, or an 'outline' or 'at' there",
+            "says 'standing out 7 mm', and by finish.yaml where its parts meet their edges lie 10 mm apart at the left and 10 mm at the right; mend the step, or an 'outline' or 'at' there",
         ),
         sentence="Peg the lid, standing out 7 mm at both ends.",
     ),
@@ -621,7 +698,7 @@ CASES = (
         "a lid that stands out less to the left and to the right",
         _of_step(
             29,
-            "says 'standing over by 3 mm', and by finish.yaml the edges of the parts that it names lie 10 mm apart at the left and 10 mm at the right, where they meet; mend the step, or an 'outline' or 'at' there",
+            "says 'standing over by 3 mm', and by finish.yaml where its parts meet their edges lie 10 mm apart at the left and 10 mm at the right; mend the step, or an 'outline' or 'at' there",
         ),
         sentence="Peg the lid on the back, standing over by 3 mm on the left and on the right.",
     ),
@@ -692,7 +769,7 @@ CASES = (
                 "Peg the back on the foot, 12 mm from either end.",
                 30,
                 "12 mm from either end",
-                "the edges of the parts that it names lie 10 mm apart at the left and 10 mm at the right, where they meet",
+                "where its parts meet their edges lie 10 mm apart at the left and 10 mm at the right",
             ),
             (
                 "Peg the left post on the back, so that 4 mm of it stand above the back's upper edge.",
@@ -722,13 +799,13 @@ CASES = (
                 "Peg the lid on the back, 12 mm over at both ends.",
                 29,
                 "12 mm over at both ends",
-                "the edges of the parts that it names lie 10 mm apart at the left and 10 mm at the right, where they meet",
+                "where its parts meet their edges lie 10 mm apart at the left and 10 mm at the right",
             ),
             (
                 "Peg the posts on the foot, each 16 mm from its end.",
                 31,
                 "each 16 mm from its end",
-                "the edges of the parts that it names lie 0 mm apart at the left and 0 mm at the right, where they meet",
+                "where its parts meet their edges lie 0 mm apart at the left and 0 mm at the right",
             ),
         )
     ),

@@ -832,7 +832,7 @@ CASES = (
             PATTERN: ("r: {moss: E2", 'r: {moss: "07"'),
             CHART: "# A fern\n# r  E2 brick\n# k  K4 peat\nrrbb\nrk..\n",
         },
-        "series/garden-year/fern/chart.txt:2:6: advice: the list says 'E2 brick' of the mark 'r', and the key has '07 fern'; if the key is right, write # r  07 fern; else mend the key",
+        "series/garden-year/fern/chart.txt:2:6: advice: this list of the colours says 'E2 brick' of the mark 'r', and the key has '07 fern'; if the key is right, write # r  07 fern; else mend the key",
     ),
     Case(
         "a list above the chart of which two lines say what the key no longer has",
@@ -842,7 +842,7 @@ CASES = (
             .replace("k: {moss: K4", "k: {moss: E2"),
             CHART: "# A fern\n# r  E2 brick\n# k  K4 peat\nrrbb\nrk..\n",
         },
-        "series/garden-year/fern/chart.txt:2:6: advice: the list says 'E2 brick' of the mark 'r', and the key has '07 fern', and another thread for 'k' too; if the key is right, write # r  07 fern; else mend the key",
+        "series/garden-year/fern/chart.txt:2:6: advice: this list of the colours says 'E2 brick' of the mark 'r', and the key has '07 fern', and another thread for 'k' too; if the key is right, write # r  07 fern; else mend the key",
     ),
     Case(
         "threads of two marks that changed places in the key",
@@ -853,7 +853,7 @@ CASES = (
             CHART: "# A fern\n# r  E2 brick\n# k  K4 peat\nrrbb\nrk..\n",
             "series/garden-year/fern/stitching.md": "Begin with the brick.\n",
         },
-        "series/garden-year/fern/chart.txt:2:6: advice: the list says 'E2 brick' of the mark 'r', and the key has 'K4 peat'; if the key is right, write # r  K4 peat and # k  E2 brick, and mend stitching.md, where it is named; else mend the key",
+        "series/garden-year/fern/chart.txt:2:6: advice: this list of the colours says 'E2 brick' of the mark 'r', and the key has 'K4 peat'; if the key is right, write # r  K4 peat and # k  E2 brick, and mend stitching.md, where it is named; else mend the key",
     ),
     Case(
         "a colour exchanged in the key, and its name left in the words for the page and the picture",
@@ -867,7 +867,7 @@ CASES = (
             "series/garden-year/fern/story.md": "It grows in peat.\n",
             CHART: "# A fern\n# k  K4 peat\nrrbb\nrk..\n",
         },
-        "series/garden-year/fern/chart.txt:2:6: advice: the list says 'K4 peat' of the mark 'k', and the key has '07 fern'; if the key is right, write # k  07 fern, and look at 'about' and 'photo_alt' for 'peat'; else mend the key",
+        "series/garden-year/fern/chart.txt:2:6: advice: this list of the colours says 'K4 peat' of the mark 'k', and the key has '07 fern'; if the key is right, write # k  07 fern, and look at 'about' and 'photo_alt' for 'peat'; else mend the key",
     ),
     Case(
         "notes that name the colour that the list above the chart has, and the key no longer",
@@ -876,7 +876,7 @@ CASES = (
             CHART: "# A fern\n# k  K4 peat\nrrbb\nrk..\n",
             "series/garden-year/fern/stitching.md": "Begin with thread K4.\n",
         },
-        "series/garden-year/fern/chart.txt:2:6: advice: the list says 'K4 peat' of the mark 'k', and the key has '07 fern'; if the key is right, write # k  07 fern; else mend the key",
+        "series/garden-year/fern/chart.txt:2:6: advice: this list of the colours says 'K4 peat' of the mark 'k', and the key has '07 fern'; if the key is right, write # k  07 fern; else mend the key",
         "series/garden-year/fern/stitching.md:1:19: advice: 'K4' is peat of Moss Stranded, and no line of the key has that thread; if the key is right, write '07 fern' or take it out; else mend the key",
     ),
     Case(

@@ -412,6 +412,11 @@ FIGURES: dict[str, Fault] = {
         "look once more: 1 or 2 mm are usual; should it be {better}?",
         Level.ADVICE,
     ),
+    "edge-leaning": Fault(
+        "the edge of {part} from {edge} is nearly level, {off} off over {long}",
+        "if it is to be level, write {right} for one of the two corners",
+        Level.ADVICE,
+    ),
     "part-thicker": Fault(
         "the part is {thick} thick, and only {size}",
         "look once more: should it be {better}?",

@@ -55,7 +55,7 @@ PATTERNS: dict[str, Fault] = {
         Level.ADVICE,
     ),
     "list-behind": Fault(
-        "the list says {told} of the mark {mark}, and the key has {key}{more}",
+        "this list of the colours says {told} of the mark {mark}, and the key has {key}{more}",
         "if the key is right, write {right}; else mend the key",
         Level.ADVICE,
     ),

@@ -402,6 +402,11 @@ WHY_FIGURES: dict[str, Why] = {
         "Give one of them its own 'at'. Where the two are glued to make a thicker board, write one part of that "
         "thickness, or lay the advice aside in series.yaml.",
     ),
+    "edge-leaning": Why(
+        "A long edge of a board goes up or down by a little, and the outline has no edge that leans the other way, as a low roof "
+        "has: mostly one corner has a slip. The template, the wood to buy and the picture have the edge as it is written.",
+        "Write the same second number in both corners; or lay the advice aside where the edge is meant to lean.",
+    ),
     "part-thicker": Why(
         "A part is thicker than it is wide and high: mostly its thickness is in another unit.",
         "Correct the thickness, or the outline; or lay the advice aside where it is a peg or a block.",

@@ -115,11 +115,22 @@ def complain_of_piercing_hardware(
         name, length = line["name"].casefold(), _LAST_LENGTH.search(line["size"] or "")
         for sentence in SENTENCE.finditer(steps) if length else ():
             found = into_back.search(sentence[0])
-            if not found or not re.search(rf"\b{re.escape(name)}", sentence[0], re.IGNORECASE):
+            named = re.search(rf"\b{re.escape(name)}", sentence[0], re.IGNORECASE)
+            if not found or not named or _is_apart(sentence[0], named, found):
                 continue
             thick = thick_mm[found["part"].casefold()]
-            if length and float(length[1]) * MM_PER_UNIT[length[2]] > thick:
+            if (
+                length
+                and "across" not in line["size"]
+                and float(length[1]) * MM_PER_UNIT[length[2]] > thick
+            ):
                 facts = {"name": said(line["name"]), "size": length[0]}
                 facts |= {"said": said(found[0]), "thick": mm_said(thick)}
                 problems.add(line.place_of("size"), "hardware-through", **facts)
                 return
+
+
+def _is_apart(sentence: str, one: re.Match[str], other: re.Match[str]) -> bool:
+    """Whether a comma or 'and' parts the two: 'glue it to the back of the tray, and put in the screws'."""
+    between = sentence[min(one.end(), other.end()) : max(one.start(), other.start())]
+    return bool(re.search(r",\s+(?!\d)|\band\b", between, re.IGNORECASE))

@@ -42,7 +42,8 @@ _AT_ITS_EDGE = re.compile(
     re.IGNORECASE,
 )
 _IN_MIDDLE = re.compile(
-    r",?\s+(?:right\s+)?in\s+(?:the|its)\s+(?:middle|centre|center)\b(?!\s+of)", re.IGNORECASE
+    r",?\s+(?:right\s+)?in\s+(?:the|its)\s+(?:middle|centre|center)\b(?!\s+of(?!\s+(?:the|its)\s+(?:upper|lower|top|bottom)\s+(?:edge|end)\b))",
+    re.IGNORECASE,
 )
 
 

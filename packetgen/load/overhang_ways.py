@@ -12,6 +12,11 @@ TOLD = (
     re.compile(rf"\b(?:{_OUT}\s+{_BEYOND}|overhang(?:s|ing)?)\b[^\d.;:()]{{0,40}}?{_LENGTH}", re.I),
     # 'stands 6 mm beyond the board'
     re.compile(rf"\b{_OUT}\s+(?:by\s+)?{_LENGTH}\s+{_BEYOND}\b", re.I),
+    # 'its ends 6 mm beyond them on either side'
+    re.compile(
+        rf"\b(?:ends?|sides?)\s+{_LENGTH}\s+(?:beyond|past|outside|inside)\s+[^\d.,;:()]{{0,30}}?\b(?:either|both|each)\s+(?:ends?|sides?)\b",
+        re.I,
+    ),
     # '10 mm over at both ends', '12 mm from either end', 'each 16 mm from its end'
     re.compile(
         rf"{_LENGTH}\s+(?:in\s+)?from\s+(?:either|each|both)\s+(?:ends?|sides?|edges?)\b", re.I

@@ -200,15 +200,18 @@ class _Odd:
 
 
 def _beside_middle(panel: Outline, parts: Sequence[Part]) -> _Odd | None:
-    broad = _broad(panel, parts).items()
-    middles = {of: (left + right) / 2 for of, (left, _, right, _) in broad}
-    if len(middles) <= _AGREE:
-        return None
+    of_all = {
+        of: (left + right) / 2 for of, (left, _, right, _) in _alone_or_together(panel, parts)
+    }
+    middles = {of: of_all[of] for of in _broad(panel, parts)}
     for odd, own in middles.items():
         others = [middle for of, middle in middles.items() if of != odd]
+        if len(others) < _AGREE - (odd is not None) or isinstance(odd, str):
+            continue
         by_mm = own - median(others)
         together = max(others) - min(others) <= _MIDDLE_MM
-        if together and abs(by_mm) > _MIDDLE_MM and not isinstance(odd, str):
+        agree = sum(abs(middle - median(others)) <= _MIDDLE_MM for middle in of_all.values())
+        if together and agree >= _AGREE and abs(by_mm) > _MIDDLE_MM:
             return _Odd(odd, round(by_mm, 2))
     return None
 

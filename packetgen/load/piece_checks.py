@@ -4,6 +4,7 @@ import re
 from math import pi
 
 from packetgen.diagnostics import Place, Problems
+from packetgen.load.nearly_level import complain_of_nearly_level
 from packetgen.load.part_checks import complain_of_places
 from packetgen.load.piece_words import extent_of, from_cm, mm_said, sides_of, size_said, slim
 from packetgen.load.values import Filled
@@ -57,6 +58,7 @@ def complain_of_piece(
         named = [one.value["name"] or "" for one in filled.each("hardware") if one.value]
         texts = ". ".join([filled["about"] or "", *named, steps])
         complain_of_places(filled, parts, texts, problems)
+        complain_of_nearly_level([one.value for one in filled.each("parts")], problems)
 
 
 def _look_at_trim(trim: Filled | None, problems: Problems) -> None:

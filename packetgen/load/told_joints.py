@@ -31,9 +31,15 @@ _AT_EDGE_OF = re.compile(
     re.IGNORECASE,
 )
 _MIDDLE_OF = re.compile(
-    r"\b(?:to|on|onto|in|at)\s+the\s+(?:middle|centre|center)\s+of\s+(?:the\s+)?(?!.*\b(?:edge|side|end)s?\b)",
+    r"\b(?:to|on|onto|in|at|over|across|before|behind)\s+the\s+(?:middle|centre|center)\s+of\s+(?:the\s+)?(?!.*\b(?:edge|side|end)s?\b)",
     re.IGNORECASE,
 )
+_MIDDLE_OF_EDGE = re.compile(
+    r"\b(?:middle|centre|center)\s+of\s+(?:the|its)\s+(?:upper|lower|top|bottom)\s+(?:edge|end|side)\b",
+    re.IGNORECASE,
+)
+# From left to right, mostly.
+_ONLY_ACROSS = re.compile(rf"{IN_THE_MIDDLE}|(?:over|across|before|behind)\b", re.IGNORECASE)
 _FACE = re.compile(
     r"(?:on|onto|to)\s+(?:the\s+)?(?P<face>front|back)\s+of\b(?!.*\b(?:edge|side|end)s?\b)",
     re.IGNORECASE,
@@ -117,7 +123,7 @@ def _at_other_edge(part: Part, other: Part, onto: str) -> dict[str, str]:
         return {"said": told, "stands": stands}
     middles = [_middle(placed_part(one).bounds, direction) for one in (part, other)]
     if middles[0] == middles[1] or (middles[0] > middles[1]) == further:
-        return {}
+        return _beside_middle(part, other, onto)
     stands = f"{_STANDS[direction, further]} the middle of"
     return {"said": told, "stands": stands}
 
@@ -125,7 +131,8 @@ def _at_other_edge(part: Part, other: Part, onto: str) -> dict[str, str]:
 def _beside_middle(part: Part, other: Part, onto: str) -> dict[str, str]:
     """What is told of 'the middle of' a broader part, from left to right, and of one on which it lies, from above too;
     empty where it stands there."""
-    if not _MIDDLE_OF.search(onto):
+    of_edge = _MIDDLE_OF_EDGE.search(onto)
+    if not of_edge and not _MIDDLE_OF.search(onto):
         return {}
     one, on = placed_part(part), placed_part(other)
     lies_on = one.intersection(on).area > one.area / 2 and on.area > _RECTANGLE * on.envelope.area
@@ -134,7 +141,8 @@ def _beside_middle(part: Part, other: Part, onto: str) -> dict[str, str]:
         by_mm = _middle(one.bounds, direction) - _middle(on.bounds, direction)
         broader = one.bounds[direction + 2] - one.bounds[direction] < wide
         least_mm = max(_BESIDE_MM, _BESIDE * wide)
-        looked_at = lies_on and onto != IN_THE_MIDDLE or (direction == 0 and broader)
+        to_both = lies_on and not of_edge and not _ONLY_ACROSS.match(onto)
+        looked_at = to_both or (direction == 0 and broader)
         if looked_at and abs(by_mm) > least_mm:
             return {
                 "said": "in the middle of",

@@ -94,7 +94,7 @@ def _measures(filled: Filled) -> Iterator[_Measure]:
         yield _Measure(
             f"'wadding_inset' is {mm_said(inset_mm)}",
             (inset_mm,),
-            (rf"\bwadding\b{_BETWEEN}{_LONG}\s+smaller\b",),
+            (rf"\bwadding\b{_BETWEEN}{_LONG}\s+(?:smaller|inside)\b",),
             never=r"\b(?:in all|each way|both ways)\b",
         )
     trim, magnets = filled["trim"], filled["magnets"]

@@ -82,8 +82,11 @@ def _how(
     """How the parts lie that are named `in_turn`, where not as it is told; else ''."""
     groups = list(dict.fromkeys(each for _, each in in_turn))
     told = sorted({number for each in groups for number in each})
-    if len(told) == 1 and found.re in TOLD:  # beyond any other
-        groups.append(tuple(number for number in range(len(parts)) if number not in told))
+    numbers = list(_between(groups))
+    if (
+        len(groups) == 1 and found.re is not OVER and (len(told) > 1 or found.re in TOLD)
+    ):  # beyond any other too
+        numbers += product(told, (number for number in range(len(parts)) if number not in told))
         told = list(range(len(parts)))
     these = [parts[number] for number in told]
     if len(these) < 2 or any(part.pieces > 1 for part in these):
@@ -92,7 +95,7 @@ def _how(
         edges = found["edges"] or found["end"] or found["own"]
         flush = _flush(parts, _with(in_turn, found.start()), edges.casefold())
         return "" if flush else "such edges of the parts that it names are not on one line"
-    pairs = [(parts[one], parts[other]) for one, other in _between(groups)]
+    pairs = [(parts[one], parts[other]) for one, other in numbers]
     if found.re is OVER:
         return "" if any(map(_over_both_ends, pairs)) else "none of the parts that it names does"
     if found.re in (EXACT, BELOW_TOP):
@@ -158,7 +161,7 @@ def _otherwise(
         return _unless_among(list(_apart_mm(pairs)), told_mm)
     if both:
         left, right = (gap_said(_nearest_mm(pairs, edge, told_mm)) for edge in (0, 2))
-        return f"the edges of the parts that it names lie {left} apart at the left and {right} at the right, where they meet"
+        return f"where its parts meet their edges lie {left} apart at the left and {right} at the right"
     return _unless_among([abs(by) for two in pairs for by in _edges_mm(*two)], told_mm)
 
 

@@ -15,7 +15,7 @@ from packetgen.units import MM_PER_UNIT
 _N = r"(?<![\w.,/])\d{1,4}(?:\.\d{1,2})?"
 _UNIT = r"(?:mm|cm|in)\b"
 _BY = r"\s*(?:×|x|by)\s*"
-_WOOD = r"(?:plywood|ply|wood|timber|pine|oak|beech|birch|lime|poplar|mdf)"
+_WOOD = r"(?:plywood|ply|wood|timber|board|pine|oak|beech|birch|lime|poplar|mdf)"
 _SIDE = r"(?:wide|high|long|deep|thick|tall|broad|across)"
 _BEFORE = re.compile(rf"{_N}{_BY}{_N}\s?{_UNIT}(?=\s\Z)", re.IGNORECASE)
 # What may stand between a part and its measures, and between these.
@@ -47,7 +47,8 @@ def complain_of_told_sizes(
 ) -> None:
     """Advice on the first size of each part that is none of its sides, whichever of them is called wide."""
     numbers = parts_by_name(parts)
-    name = re.compile(rf"(?<![\w-])(?:{any_of(numbers)})(?![\w-])", re.IGNORECASE)
+    # 'From board 6 mm thick' is no part.
+    name = re.compile(rf"(?<![\w-])(?<!from )(?<!of )(?:{any_of(numbers)})(?![\w-])", re.IGNORECASE)
     told_at = {problem.place for problem in problems}
     told = set[tuple[int, ...]]()
     for start, sentence in sentences(steps):

@@ -34,6 +34,9 @@ _OF_TAGLINE = re.compile(
     rf"{COUNTED}\s+(?:\w+\s+)?{_PATTERNS}(?!\s+(?:a|each|every|per)\b)", re.IGNORECASE
 )
 
+_MANY = 4  # our own choice
+_SET_OUT = "*_\"“”‘’'"
+
 Text = tuple[str, str, Place | None]
 
 
@@ -112,11 +115,17 @@ def _look_at_former(
     words, path, place = text
     for title, form in forms:
         found = form.search(words)
-        if found and " ".join(found[0].split()) not in names:
+        if found and (_as_title(found) or " ".join(found[0].split()) not in names):
             where = place or place_in(words, found.start(), path)
             problems.add(where, "title-told-former", said=said(found[0]), title=said(title))
             return True
     return False
+
+
+def _as_title(found: re.Match[str]) -> bool:
+    """Whether it is set out from the words round it, '*Radish Monday*', as an occasion of that name is hardly."""
+    before, behind = found.string[: found.start()][-1:], found.string[found.end() :][:1]
+    return bool(before and behind) and before in _SET_OUT and behind in _SET_OUT
 
 
 def _former(id: str, title: str) -> re.Pattern[str] | None:
@@ -126,7 +135,9 @@ def _former(id: str, title: str) -> re.Pattern[str] | None:
     if len(words) < 2 or all(re.search(rf"\b{re.escape(word)}", apart) for word in words):
         return None
     rest = "".join(rf"[\s-]+(?i:{re.escape(word)})" for word in words[1:])
-    return re.compile(rf"\b{re.escape(words[0].capitalize())}{rest}\b")
+    # So many words in a row are the title, even without a capital.
+    first = re.escape(words[0]) if len(words) >= _MANY else re.escape(words[0].capitalize())
+    return re.compile(rf"\b(?i:{first}){rest}\b" if len(words) >= _MANY else rf"\b{first}{rest}\b")
 
 
 def _nearly(title: str) -> Iterator[tuple[str, re.Pattern[str]]]:

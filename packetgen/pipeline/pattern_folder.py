@@ -69,7 +69,12 @@ class PatternFolder:
     @property
     def on_the_chart(self) -> tuple[str, ...]:
         """What of the old chart lies on it beside its stitches."""
-        return tuple(name for name in ON_THE_CHART if entry(self.root, name) is not None)
+        found = {name: entry(self.root, name) for name in ON_THE_CHART}
+        return tuple(
+            name
+            for name, one in found.items()
+            if one is not None and not (isinstance(one, ListNode) and not one.items)
+        )
 
 
 def cards_in(content_folder: Path) -> dict[str, ThreadCard]:

@@ -9,6 +9,7 @@ from packetgen.nouns import at_the_ends, listed
 
 # So many bare rows or columns on a side are taken to be meant: our own choice.
 MEANT = 1
+_EDITED = (".txt", ".csv")  # kinds of charts that `packetgen chart` writes
 
 
 def bare_edges(pattern: Pattern) -> tuple[int, int]:
@@ -32,7 +33,7 @@ def complain_of_bare_edges(
     name = grid.place.path.rpartition("/")[2]
     size = f"{grid.width - bare[0]} × {grid.height - bare[1]}"
     how = f"'packetgen chart crop {pattern.id}' makes it"
-    how = how if name.endswith(".txt") else f"take them out of {name}"
+    how = how if name.endswith(_EDITED) else f"take them out of {name}"
     why = "and they count in its size"
     mend = f"a chart without them is {size}; {how}"
     if as_large:
@@ -42,7 +43,7 @@ def complain_of_bare_edges(
         if not moved:
             return
         how = f"'packetgen chart shift {pattern.id} {moved}' brings it to the middle"
-        mend = how if name.endswith(".txt") else "bring it to the middle"
+        mend = how if name.endswith(_EDITED) else "bring it to the middle"
         why = "which the magnets need, and the design is out of the middle"
     mend += (
         "; whether smaller designs then need rows for the magnets, the next proof says"

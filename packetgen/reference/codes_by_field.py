@@ -220,6 +220,7 @@ BY_FIELD: Mapping[str, Mapping[str, tuple[str, ...]]] = {
         ),
         "parts[].thickness": ("part-thick", "part-thicker"),
         "parts[].outline": (
+            "edge-leaning",
             "panel-beyond-wood",
             "part-off-middle",
             "panel-beside-board",

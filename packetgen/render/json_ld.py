@@ -20,7 +20,7 @@ from packetgen.render.people import counters
 from packetgen.render.site_nav import DESIGNERS_PAGE, NOTICES_PAGE
 from packetgen.render.site_notices import beginning, notice_anchor, notice_keys
 from packetgen.render.site_year import pattern_page
-from packetgen.units import plain
+from packetgen.units import centimetres, plain
 
 Thing = dict[str, object]
 
@@ -245,7 +245,7 @@ def _sizes(on: OnCloth) -> list[Thing]:
         {
             "@type": "QuantitativeValue",
             "name": f"{name} on {cloth}",
-            "value": round(length_mm / 10, 1),
+            "value": float(centimetres(length_mm).split()[0]),
             "unitCode": CENTIMETRE,
         }
         for name, length_mm in (("width", on.finished.width_mm), ("height", on.finished.height_mm))

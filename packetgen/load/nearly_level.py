@@ -1,0 +1,54 @@
+"""Edges of wood that are level but for a little, as when one of two corners has a slip."""
+
+from collections.abc import Iterator, Sequence
+
+from packetgen.diagnostics import Problems
+from packetgen.load.piece_words import mm_said, point_said
+from packetgen.load.values import Filled
+from packetgen.load.words import said
+from packetgen.model import Outline
+
+# So long at least, and off by so much of that at most: limits of our own choice.
+_LONG_MM, _OFF = 50, 0.08
+_ROUNDED_MM = 0.5  # less than that is a rounded figure
+_MIRRORED_MM = 1
+
+Edge = tuple[tuple[float, float], tuple[float, float]]
+
+
+def complain_of_nearly_level(stand: Sequence[Filled | None], problems: Problems) -> None:
+    """Advice on the first long edge of a part that is nearly level, and that its outline has not the other way about too, as
+    a low roof has."""
+    for part in stand:
+        if part is None or not part.whole:
+            continue
+        for (x, y), (to_x, to_y) in _leaning(part["outline"]):
+            facts = {
+                "part": said(part["name"]),
+                "edge": f"{point_said((x, y))} to {point_said((to_x, to_y))}",
+            }
+            facts |= {"off": mm_said(abs(to_y - y)), "long": mm_said(abs(to_x - x))}
+            facts["right"] = f"{point_said((x, to_y))} or {point_said((to_x, y))}"
+            problems.add(part.place_of("outline"), "edge-leaning", **facts)
+            break
+
+
+def _leaning(outline: Outline) -> Iterator[Edge]:
+    edges = list(zip(outline, (*outline[1:], outline[0])))
+    middle = (min(x for x, _ in outline) + max(x for x, _ in outline)) / 2
+    for edge in edges:
+        (x, y), (to_x, to_y) = edge
+        off_mm, long_mm = abs(to_y - y), abs(to_x - x)
+        leans = _ROUNDED_MM < off_mm <= _OFF * long_mm and long_mm >= _LONG_MM
+        if leans and not any(_mirrored(edge, other, middle) for other in edges):
+            yield edge
+
+
+def _mirrored(edge: Edge, other: Edge, middle: float) -> bool:
+    """Whether the other is the edge seen in a mirror, from its end to its beginning."""
+    turned = [(2 * middle - x, y) for x, y in reversed(edge)]
+    return all(
+        abs(one - two) <= _MIRRORED_MM
+        for corner, of_other in zip(turned, other, strict=True)
+        for one, two in zip(corner, of_other, strict=True)
+    )
