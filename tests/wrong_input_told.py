@@ -63,6 +63,24 @@ _LENGTHS = (
         "'8 mm magnets'",
         "a magnet is 10 mm across and 2 mm thick",
     ),
+    (
+        "Trim the cloth to the fold-over of 30 mm and lace it, the backing over it.",
+        26,
+        "'fold-over of 30 mm'",
+        "'fold_over' is 20 mm",
+    ),
+    (
+        "Stick the wadding to the card, 3 mm inside its edge, cover the back, sew on the trim.",
+        14,
+        "'wadding to the card, 3 mm inside'",
+        "'wadding_inset' is 1 mm",
+    ),
+    (
+        "Glue in the magnets, 12 mm across, the washers opposite.",
+        16,
+        "'magnets, 12 mm'",
+        "a magnet is 10 mm across and 2 mm thick",
+    ),
     ("Plane the back until it is 5 mm thick.", 31, "'5 mm thick'", "'back' is 6 mm thick"),
     ("Take 9 mm birch plywood.", 9, "'9 mm birch plywood'", "its parts are 6 mm thick"),
 )

@@ -309,32 +309,20 @@ def _gap_mm(one: BaseGeometry, others: Iterable[Polygon]) -> float:
 
 
 def edges_where_they_meet(one: Part, other: Part) -> Iterator[tuple[float, ...]]:
-    """How far apart their left, upper, right and lower edges are, as far up and down, or to the left and right, as they lie on
-    each other: on the whole, and at its beginning and end, since a part may be narrower there than elsewhere."""
+    """How far apart their left, upper, right and lower edges are; of the left and right ones as far up and down as they lie on
+    each other: on the whole, and at the beginning and end of that, since a part may be narrower there than elsewhere."""
     shapes = placed_part(one), placed_part(other)
-    left, upper, right, lower = (
-        edge(*both)
-        for edge, both in zip((max, max, min, min), zip(*(shape.bounds for shape in shapes)))
-    )
-    if right - left <= ROUNDED_MM or lower - upper <= ROUNDED_MM:
-        yield tuple(
-            abs(first - second) for first, second in zip(shapes[0].bounds, shapes[1].bounds)
-        )
-        return
-    for share in ((0.0, 1.0), (0.0, 0.0), (1.0, 1.0)):
-        across = [left + part * (right - left) for part in share]
-        down = [upper + part * (lower - upper) for part in share]
-        level = [_within(shape, -_FAR_MM, down[0], _FAR_MM, down[1]) for shape in shapes]
-        upright = [_within(shape, across[0], -_FAR_MM, across[1], _FAR_MM) for shape in shapes]
-        yield tuple(
-            abs(band[0][edge] - band[1][edge])
-            for edge, band in enumerate((level, upright, level, upright))
-        )
+    bounds = shapes[0].bounds, shapes[1].bounds
+    upper, lower = max(bounds[0][1], bounds[1][1]), min(bounds[0][3], bounds[1][3])
+    for first, last in ((upper, lower), (upper, upper), (lower, lower)):
+        there = bounds if last < first else tuple(_between(shape, first, last) for shape in shapes)
+        apart = [(abs(a - b), abs(c - d)) for a, b, c, d in zip(*there, *bounds)]
+        yield apart[0][0], apart[1][1], apart[2][0], apart[3][1]
 
 
-def _within(shape: Polygon, *bounds: float) -> Bounds:
-    """How far the shape reaches there; of what is hardly there, on the whole."""
-    there = shape.intersection(Polygon.from_bounds(*bounds))
+def _between(shape: Polygon, upper: float, lower: float) -> Bounds:
+    """How far the shape reaches within these heights."""
+    there = shape.intersection(Polygon.from_bounds(-_FAR_MM, upper, _FAR_MM, lower))
     return shape.bounds if there.is_empty else there.bounds
 
 

@@ -80,6 +80,11 @@ def _measures(filled: Filled) -> Iterator[_Measure]:
             r"\bback\b",
             r"\b(?:backing|trim|under|hem|tape|apart|stitches)\b",
         )
+        yield _Measure(
+            f"'fold_over' is {mm_said(fold_mm)}",
+            (fold_mm,),
+            (rf"\bfold[ -]?over\s+of\s+{_LONG}", rf"{_LONG}\s+(?:of\s+)?fold[ -]?over\b"),
+        )
     if (border_mm := filled["border"]) is not None:
         yield _Measure(
             f"'border' is {mm_said(border_mm)}",
@@ -94,7 +99,7 @@ def _measures(filled: Filled) -> Iterator[_Measure]:
         yield _Measure(
             f"'wadding_inset' is {mm_said(inset_mm)}",
             (inset_mm,),
-            (rf"\bwadding\b{_BETWEEN}{_LONG}\s+(?:smaller|inside)\b",),
+            (rf"\bwadding\b[^\d;:()]{{0,40}}?{_LONG}\s+(?:smaller|inside)\b",),
             never=r"\b(?:in all|each way|both ways)\b",
         )
     trim, magnets = filled["trim"], filled["magnets"]
@@ -124,7 +129,7 @@ def _measures(filled: Filled) -> Iterator[_Measure]:
         yield _Measure(
             f"a magnet is {mm_said(across_mm)} across and {mm_said(thick_mm)} thick",
             (across_mm, thick_mm),
-            (rf"{_LONG}\s+(?:[a-z]+\s+)?magnets?\b", rf"\bmagnets?\s+of\s+{_LONG}"),
+            (rf"{_LONG}\s+(?:[a-z]+\s+)?magnets?\b", rf"\bmagnets?(?:\s+of|,)\s+{_LONG}"),
         )
 
 
@@ -148,7 +153,10 @@ def _of_hardware(filled: Filled) -> Iterator[_Measure]:
         )
         for told in (
             (rf"{_LONG}(?:\s+long)?\s+(?:[a-z]+\s+)?{many}", rf"\b{many}\s+of\s+{_LONG}"),
-            *((rf"{size}\s+(?:[a-z]+\s+)?{many}", rf"\b{many}\s+of\s+{size}") for size in _BY),
+            *(
+                (rf"{size}\s+(?:[a-z]+\s+)?{many}", rf"\b{many}(?:\s+of|,)\s+{size}")
+                for size in _BY
+            ),
         ):
             own = f"{said(kind)} has the size {listed(tuple(map(said, all_sizes)))}"
             yield _Measure(own, all_mm, told)

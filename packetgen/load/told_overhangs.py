@@ -33,6 +33,7 @@ _ASIDE = re.compile(
 )
 _AND = re.compile(r"\s+and\s+(?:the\s+)?", re.I)
 _PUT_ON = re.compile(rf"\b{WHERE}\s+(?:the\s+)?\Z", re.I)
+_SHAPED_MM = 2  # that a shaped edge may differ where two parts meet: our own choice
 _NOWHERE = "no edges of the parts that it names lie so far apart"
 
 
@@ -209,7 +210,9 @@ def _stand_out(
         {
             edge
             for edge, all_mm in enumerate(zip(*edges_where_they_meet(*two), strict=True))
-            if min(all_mm) - ROUNDED_MM <= told_mm <= max(all_mm) + ROUNDED_MM
+            if -ROUNDED_MM
+            <= told_mm - min(all_mm)
+            <= min(max(all_mm) - min(all_mm), _SHAPED_MM) + ROUNDED_MM
         }
         for two in pairs
     ]
