@@ -1,5 +1,7 @@
 """Threads that an author's texts name beside those of the key."""
 
+from dataclasses import replace
+
 import pytest
 
 from packetgen.diagnostics import Problems
@@ -131,6 +133,8 @@ def test_of_a_number_that_no_card_has_the_colour_beside_it_tells_which_is_meant(
         ("First the rib, then sit in the dock.", 0),
         ("Work the rib first and the rim of dock last.", 35),
         ("Work the rib beside a leaf of dock.", 0),
+        ("Work rib first, then peat, then dock and rib.", 33),
+        ("Begin in the rib and work on to dock.", 0),
         ("Fill in dock.", 0),
     ],
 )
@@ -201,3 +205,13 @@ def test_a_story_may_speak_of_a_colour_that_a_thread_is_called_by():
     of = card(jam_red="51", old_stave="12")
     complain_of_idle_threads("The jam red of autumn.", "fern/story.md", [of], ["12"], {}, problems)
     assert not list(problems)
+
+
+def test_a_name_that_begins_with_that_of_a_colour_of_the_key_is_told():
+    plain = card(lettuce="1", heart="2", peat="3")
+    heart = replace(plain.colours["2"], name="lettuce heart")
+    cards = [replace(plain, colours={**plain.colours, "2": heart})]
+    problems = Problems()
+    notes = "Begin with the heart, in lettuce heart, and work outwards to lettuce."
+    complain_of_idle_threads(notes, "fern/stitching.md", cards, ["1", "3"], {}, problems)
+    assert [(one.code, one.place.column) for one in problems] == [("thread-idle", 26)]

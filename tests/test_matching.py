@@ -248,8 +248,8 @@ def test_lines_that_only_the_strands_of_the_source_kept_apart_are_told():
     problems = Problems()
     with_matches(with_key(line("a", "M1"), line("b", "M1", strands={"moss": 1})), problems)
     assert [str(problem) for problem in problems] == [
-        "tests:1:1: 'b' and 'a' are stitched alike in 'spool', both with 'S1'; use one mark for both, "
-        "or change one of them"
+        "tests:1:1: 'b' and 'a' are stitched alike in 'spool', both with 'S1'; change the one that is a "
+        "slip; or use one mark for both, in the chart too"
     ]
 
 

@@ -544,6 +544,40 @@ CASES = (
         foot=("0,0 60,0 60,10 0,10", "40,130"),
         sentence="Paint it all as the table has it.",
     ),
+    *(
+        _case(
+            f"posts that are told to lie {much} apart",
+            *[
+                _of_step(
+                    37,
+                    f"says '{much} apart', and by finish.yaml no edges of the parts that it names lie so far apart: the nearest is {nearest}; mend the step, or an 'outline' or 'at' there",
+                )
+            ]
+            * bool(nearest),
+            sentence=f"Lay the left post and right post {much} apart, and peg the back on them.",
+        )
+        for much, nearest in (
+            ("110 mm", "116 mm"),
+            ("130 mm", "128 mm"),
+            ("116 mm", ""),
+            ("128 mm", ""),
+            ("140 mm", ""),
+        )
+    ),
+    *(
+        _case(
+            f"posts that are sawn from {thick}",
+            *[
+                _of_step(
+                    18,
+                    f"says 'from {thick}', and by finish.yaml 'left post' is 12 × 124 mm and 8 mm thick; mend one of the two",
+                )
+            ]
+            * told,
+            sentence=f"Cut the posts from {thick}, and the lid too.",
+        )
+        for thick, told in (("9 mm", 1), ("8 mm", 0))
+    ),
     _case("parts that are all sawn", saw="every other part"),
     _case(
         "a post that is put below the board beside which it stands",

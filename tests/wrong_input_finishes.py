@@ -116,7 +116,7 @@ CASES = (
             f"what nobody is told to buy: {words}",
             {"finishes/shelf/steps.md": f"1. Saw the wood.\n2. Fix {words} at the back.\n"},
             *[
-                f"finishes/shelf/steps.md:2:8: advice: the step says '{words}', and nobody is told to buy any; add it to 'hardware' in finish.yaml, as {{name: {words.split(' ', 1)[1]}, pieces: 1}}"
+                f"finishes/shelf/steps.md:2:8: advice: the step says '{words}', and nobody is told to buy any; add it to 'hardware' in finish.yaml, as {{name: {words.split(' ', 1)[1]}, pieces: 1, size: …}}"
             ]
             * told,
         )
@@ -138,14 +138,14 @@ CASES = (
                 "brass tag",
                 (
                     "finishes/shelf/finish.yaml:28:12: advice: every packet lists 'brass tag' to buy, and no step has a word of it; add a step that uses it, or take this entry out",
-                    "finishes/shelf/steps.md:2:4: advice: the step says 'Screw the two cup hooks', and nobody is told to buy any; did you mean 'brass tag'? Else add it to 'hardware' in finish.yaml, as {name: cup hook, pieces: 2}",
+                    "finishes/shelf/steps.md:2:4: advice: the step says 'Screw the two cup hooks', and nobody is told to buy any; did you mean 'brass tag'? Else add it to 'hardware' in finish.yaml, as {name: cup hook, pieces: 2, size: …}",
                 ),
             ),
             (
                 "Press the plate hanger",
                 "saw-tooth hanger",
                 (
-                    "finishes/shelf/steps.md:2:10: advice: the step says 'the plate hanger', and nobody is told to buy any; did you mean 'saw-tooth hanger'? Else add it to 'hardware' in finish.yaml, as {name: plate hanger, pieces: 1}",
+                    "finishes/shelf/steps.md:2:10: advice: the step says 'the plate hanger', and nobody is told to buy any; did you mean 'saw-tooth hanger'? Else add it to 'hardware' in finish.yaml, as {name: plate hanger, pieces: 1, size: …}",
                 ),
             ),
             ("Screw the two hooks", "cup hook", ()),
@@ -155,7 +155,7 @@ CASES = (
     Case(
         "a cord to hang by that nobody is told to buy",
         {"finishes/shelf/steps.md": "1. Saw the wood.\n2. Hang it by a cord through both.\n"},
-        "finishes/shelf/steps.md:2:4: advice: the step says 'Hang it by a cord', and nobody is told to buy any; add it to 'hardware' in finish.yaml, as {name: cord, pieces: 1}",
+        "finishes/shelf/steps.md:2:4: advice: the step says 'Hang it by a cord', and nobody is told to buy any; add it to 'hardware' in finish.yaml, as {name: cord, pieces: 1, size: …}",
     ),
     Case(
         "a mounting that forgets the trim",
@@ -414,7 +414,7 @@ CASES = (
     Case(
         "screws of a step that nobody is told to buy",
         {"finishes/shelf/steps.md": "1. Drive in the two wood screws.\n"},
-        "finishes/shelf/steps.md:1:17: advice: the step says 'two wood screws', and nobody is told to buy any; add it to 'hardware' in finish.yaml, as {name: wood screw, pieces: 2}",
+        "finishes/shelf/steps.md:1:17: advice: the step says 'two wood screws', and nobody is told to buy any; add it to 'hardware' in finish.yaml, as {name: wood screw, pieces: 2, size: …}",
     ),
     Case(
         "a rail in the air, beside a step that laces",

@@ -383,7 +383,7 @@ CASES = (
     Case(
         "two marks stitched alike",
         {PATTERN: ("k: {moss: K4", "k: {moss: E2")},
-        "series/garden-year/fern/pattern.yaml:10:13: 'k' and 'r' are stitched alike in 'moss', both with 'E2'; use one mark for both, or change one of them",
+        "series/garden-year/fern/pattern.yaml:10:13: 'k' and 'r' are stitched alike in 'moss', both with 'E2'; change the one that is a slip; or use one mark for both, in the chart too",
     ),
     Case(
         "a line in a thread that the key lacks, by its number",
@@ -453,7 +453,7 @@ CASES = (
             ),
             CHART: "# b  07 fern\nrrbb\nrk..\n",
         },
-        "series/garden-year/fern/chart.txt:1:6: advice: '07' is fern of Moss Stranded, and no line of the key has that thread; name one of the key, or take it out",
+        "series/garden-year/fern/chart.txt:1:6: advice: '07' is fern of Moss Stranded, and no line of the key has that thread; take this line out of the list",
     ),
     Case(
         "a designer whose name is spelt otherwise than her id",
@@ -680,7 +680,7 @@ CASES = (
     Case(
         "a line of the key copied with its numbers in both sets",
         {PATTERN: ('k: {moss: K4, spool: "12"}', 'k: {moss: E2, spool: "10"}')},
-        "series/garden-year/fern/pattern.yaml:10:13: 'k' and 'r' are stitched alike in 'moss' (and in 'spool'), both with 'E2'; use one mark for both, or change one of them",
+        "series/garden-year/fern/pattern.yaml:10:13: 'k' and 'r' are stitched alike in 'moss' (and in 'spool'), both with 'E2'; change the one that is a slip; or use one mark for both, in the chart too",
     ),
     Case(
         "a line of the key copied that nothing uses",
@@ -693,7 +693,7 @@ CASES = (
             PATTERN: (BLEND, BLEND + '  c: {moss: ["07", E2], spool: "14"}\n'),
             CHART: "crbb\nrk..\n",
         },
-        "series/garden-year/fern/pattern.yaml:12:13: 'c' and 'b' are stitched alike in 'moss', both with '07' and 'E2'; use one mark for both, or change one of them",
+        "series/garden-year/fern/pattern.yaml:12:13: 'c' and 'b' are stitched alike in 'moss', both with '07' and 'E2'; change the one that is a slip; or use one mark for both, in the chart too",
     ),
     Case(
         "a key line that nothing uses",
@@ -723,7 +723,7 @@ CASES = (
     Case(
         "a stroke and a blend that look alike in the second thread set",
         {PATTERN: ('spool: "12"', 'spool: "10"')},
-        "series/garden-year/fern/pattern.yaml:10:24: 'k' and 'r' are stitched alike in 'spool', both with '10'; use one mark for both, or change one of them",
+        "series/garden-year/fern/pattern.yaml:10:24: 'k' and 'r' are stitched alike in 'spool', both with '10'; change the one that is a slip; or use one mark for both, in the chart too",
     ),
     Case(
         "a chart shape that there is not",

@@ -184,7 +184,7 @@ CASES = (
                 '  k: {moss: {number: G3, card: glow}, spool: "12"}\n',
             ),
         },
-        "series/garden-year/fern/pattern.yaml:10:13: 'k' and 'r' are stitched alike in 'moss', both with 'G3'; use one mark for both, or change one of them",
+        "series/garden-year/fern/pattern.yaml:10:13: 'k' and 'r' are stitched alike in 'moss', both with 'G3'; change the one that is a slip; or use one mark for both, in the chart too",
     ),
     Case(
         "a word for yes that is none",

@@ -58,7 +58,7 @@ FIGURES: dict[str, Fault] = {
     ),
     "conversion-far": Fault(
         "with '{number}' in '{set}' the mark '{mark}' is far from the model's colour ({apart})",
-        "'{better}' {name} is nearer ({words}, {nearer})",
+        "{hint}",
         Level.ADVICE,
     ),
     # trim and magnets of a finishing piece

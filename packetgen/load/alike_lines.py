@@ -8,7 +8,7 @@ from packetgen.load.key_remarks import colour_named
 from packetgen.load.strange_keys import Sets
 from packetgen.load.words import listed, said
 
-_EITHER = "use one mark for both, or change one of them"
+_EITHER = "change the one that is a slip; or use one mark for both, in the chart too"
 
 
 @dataclass(frozen=True)

@@ -215,7 +215,7 @@ def complain_of_unlisted_hardware(
 
 
 def _mend(name: str, number: int, instead: Sequence[str]) -> str:
-    add = f"add it to 'hardware' in finish.yaml, as {{name: {name}, pieces: {number}}}"
+    add = f"add it to 'hardware' in finish.yaml, as {{name: {name}, pieces: {number}, size: …}}"
     return f"did you mean {said(instead[0])}? Else {add}" if len(instead) == 1 else add
 
 

@@ -31,6 +31,7 @@ _OF_IT = r"(?:\w+\s+)?(?:stitch(?:es)?|crosses|strands?|threads?|rows?|lengths?|
 _PLAIN_COLOURS = frozenset(
     "black white grey gray brown red orange yellow green blue purple violet pink cream beige".split()
 )
+_LISTED = re.compile(r"#\s+\S\s+\w*\d")  # '# t  23 soot'
 _COUNTS = 2  # figures that may count something
 _YEAR = re.compile(r"(?:19|20)\d\d")
 _SERIES = 3  # numbers of a card with the same letters and as many figures, of which another is seen to be one: our own choice
@@ -111,6 +112,8 @@ def complain_of_idle_threads(
                 facts["mend"] = (
                     f"if the key is right, write {said(instead[number])} or take it out; else mend the key"
                     if number in instead
+                    else "take this line out of the list"
+                    if _LISTED.match(line) and remarks_only
                     else "name one of the key, or take it out"
                 )
                 idle[number] = (Place(path, row, column), [], facts)
@@ -204,7 +207,10 @@ def _ways_of_one(name: str, in_key: Collection[str], in_notes: bool) -> tuple[st
     """'In moss and slate', one of three colours in a row of which the key has the others, and in notes 'then fill in pollen'
     and 'the rim of clover last' behind one that the key has."""
     keyed, words = any_of(in_key), _words(name)
-    one, joint = rf"(?:{keyed})(?![\w-])", r"(?:,\s*|,?\s+and\s+)"
+    one, joint = (
+        rf"(?:{keyed})(?![\w-])",
+        r"(?:\s+(?:first|next))?(?:,\s*|,?\s+and\s+)(?:then\s+)?(?:the\s+)?",
+    )
     return (
         *(
             [
@@ -232,6 +238,7 @@ def _ways_of_several(name: str, in_key: Collection[str], in_notes: bool) -> tupl
         rf"{words}{also}(?:{keyed})(?![\w-])",
         rf"{words},?\s+(?:number|no\.?)\s+\w*\d",
         *([words] if in_notes and name.rpartition(" ")[2] in _PLAIN_COLOURS else ()),
+        *([rf"\b(?:outwards|inwards|on|over)\s+(?:to|towards|into)\s+{words}"] if in_notes else ()),
     )
 
 
@@ -251,7 +258,9 @@ def _by_name(
     for thread in named:
         if thread.name in lower:
             places = {one.start("name") for way in thread.ways for one in way.finditer(line)}
-            free = [at for at in places if not any(a <= at < b for a, b in (*of_key, *proposed))]
+            end = len(thread.name)
+            taken = (*of_key, *proposed)
+            free = [at for at in places if not any(a <= at and at + end <= b for a, b in taken)]
             found += [(min(free) + 1, thread.number)] if free else []
     return found
 

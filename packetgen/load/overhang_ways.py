@@ -54,6 +54,10 @@ ACROSS = (
     re.compile(rf"{_LENGTH}\s+(?:above|below)\s+(?:the|its|their|it)\b", re.I),
     # 'lies 4 mm over the wall',
     re.compile(rf"\bl(?:ies?|ying)\s+(?:by\s+)?{_LENGTH}\s+(?:over|on|before|behind)\b", re.I),
+    # '10 mm over each post'
+    re.compile(
+        rf"{_LENGTH}\s+(?:over|onto)\s+(?:each|both|either)\b(?!\s+(?:ends?|sides?|edges?))", re.I
+    ),
     # 'reaches 30 mm down the board', 'overlaps the board by 30 mm'
     re.compile(
         rf"\b{_OUT}\s+(?:by\s+)?{_LENGTH}\s+(?:down|up|behind|before|under|onto|into)\b", re.I
@@ -66,6 +70,8 @@ ACROSS = (
         re.I,
     ),
 )
+# 'face down, 160 mm apart', 'with a gap of 150 mm between them': from any edge of one to any of the other, or between middles.
+APART = re.compile(rf"{_LENGTH}\s+(?:apart|between\s+(?:the|them|these)\b)", re.I)
 # 'flush with its sides', 'level with the lower edge', 'its ends in line with those of' → numbers of edges: left, upper, right, lower.
 FLUSH = re.compile(
     r"\b(?:flush|level|even)\s+with\s+the\s+(?P<end>foot|bottom|top|head)\s+of\b|"
@@ -94,7 +100,7 @@ _ELSE = re.compile(
 def lengths_in(sentence: str) -> Iterator[re.Match[str]]:
     """Each length once, and edges that are flush, in the first way in which it can be read."""
     read = set[int]()
-    for way in (EXACT, BELOW_TOP, *TOLD, *ACROSS, FLUSH, LEVEL, OVER):
+    for way in (EXACT, BELOW_TOP, *TOLD, *ACROSS, APART, FLUSH, LEVEL, OVER):
         for found in way.finditer(sentence):
             at = found.start("long") if "long" in way.groupindex else found.start()
             if at in read or _ELSE.search(sentence[max(0, found.start() - NEAR) : found.end()]):

@@ -44,6 +44,7 @@ _FACE = re.compile(
     r"(?:on|onto|to)\s+(?:the\s+)?(?P<face>front|back)\s+of\b(?!.*\b(?:edge|side|end)s?\b)",
     re.IGNORECASE,
 )
+_SLIM = 8  # times as long as wide: the middle of such a part is halfway along; our own choice
 _RECTANGLE = 0.95  # of the box round it is filled: of another shape the middle is not that of its height; our own choice
 _BESIDE_MM, _BESIDE = 3, 0.02  # of a middle, or of the whole, is in it still: our own choice
 _STANDS = {
@@ -141,7 +142,10 @@ def _beside_middle(part: Part, other: Part, onto: str) -> dict[str, str]:
         by_mm = _middle(one.bounds, direction) - _middle(on.bounds, direction)
         broader = one.bounds[direction + 2] - one.bounds[direction] < wide
         least_mm = max(_BESIDE_MM, _BESIDE * wide)
-        to_both = lies_on and not of_edge and not _ONLY_ACROSS.match(onto)
+        long_mm = on.bounds[3 - direction] - on.bounds[1 - direction]
+        to_both = (
+            lies_on and not of_edge and not _ONLY_ACROSS.match(onto) and _SLIM * wide > long_mm
+        )
         looked_at = to_both or (direction == 0 and broader)
         if looked_at and abs(by_mm) > least_mm:
             return {

@@ -13,7 +13,7 @@ _CALLED = {
     "backstitch": r"(?:back[ -]?stitch(?:es|ed|ing)?|outlined?(?=\s[^.;]{0,80}\b(?:one|1)\s+strand))",
     "lazy_daisies": r"lazy dais(?:y|ies)",
     "french_knots": r"french knots?",
-    "beads": r"beads?",
+    "beads": r"beads?(?!\s+of\s+(?:water|rain|dew|light|sap|resin|sweat|honey|ice)\b)",
 }
 # In notes, plain words for them, where they are spoken of as work.
 _PLAINLY = {

@@ -7,6 +7,7 @@ from itertools import combinations, product
 from packetgen.diagnostics import Problems, place_in
 from packetgen.load.overhang_ways import (
     ACROSS,
+    APART,
     BELOW_TOP,
     EXACT,
     FLUSH,
@@ -99,6 +100,11 @@ def _how(
     pairs = [(parts[one], parts[other]) for one, other in numbers]
     if found.re is OVER:
         return "" if any(map(_over_both_ends, pairs)) else "none of the parts that it names does"
+    if found.re is APART:
+        before = [each for at, each in in_turn if at < found.start()][-1:]
+        several = next((each for each in before if len(each) > 1), tuple(told))
+        gaps = [_gaps_mm(parts[one], parts[other]) for one, other in combinations(several, 2)]
+        return _unless_among([gap for each in gaps for gap in each], _told_mm(found))
     if found.re in (EXACT, BELOW_TOP):
         return _unless_among(list(_exact_mm(pairs, found)), _told_mm(found))
     return _otherwise(these, pairs, found, sentence)
@@ -116,6 +122,16 @@ def _over_both_ends(two: tuple[Part, Part]) -> bool:
     """Whether one of the two is longer than the other at both of its ends, across or down."""
     left, upper, right, lower = _edges_mm(*two)
     return left * right < 0 or upper * lower < 0
+
+
+def _gaps_mm(one: Part, other: Part) -> Iterator[float]:
+    """From side to side, from middle to middle and from the outside to the outside, across and down."""
+    bounds = placed_part(one).bounds, placed_part(other).bounds
+    for way in (0, 1):
+        (first, last), (other_first, other_last) = (of[way::2] for of in bounds)
+        yield max(first, other_first) - min(last, other_last)
+        yield abs(first + last - other_first - other_last) / 2
+        yield max(last, other_last) - min(first, other_first)
 
 
 def _exact_mm(pairs: Sequence[tuple[Part, Part]], found: re.Match[str]) -> Iterator[float]:

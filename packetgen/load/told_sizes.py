@@ -31,7 +31,9 @@ _SIDES = re.compile(
     rf"|{_N}[\s-]?{_UNIT}\s+(?:{_WOOD}\s+)?{_WOOD}\b",
     re.IGNORECASE,
 )
-_TO = re.compile(rf"\bto\s+{_N}\s?{_UNIT}(?=\s*(?:[,.;:)]|\Z|and\b))", re.IGNORECASE)
+_TO = re.compile(
+    rf"\b(?:to|from|out\s+of)\s+{_N}\s?{_UNIT}(?=\s*(?:[,.;:)]|\Z|and\b))", re.IGNORECASE
+)
 _SAWN = re.compile(r"\b(?:saw|cut)\b", re.IGNORECASE)
 # Sizes of something in a part, and of one that is not yet what it will be.
 _ELSE = re.compile(

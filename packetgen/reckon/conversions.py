@@ -94,11 +94,28 @@ class _Conversion:
                 set=self._into.id,
                 number=better.thread.colour.number,
                 apart=f"{whole:.1f}",
-                better=better.colour.number,
-                name=better.colour.name,
-                words=in_words(better.difference),
-                nearer=f"{better.difference:.1f}",
+                hint=self._slip(line) + f"'{better.colour.number}' {better.colour.name} is nearer "
+                f"({in_words(better.difference)}, {better.difference:.1f})",
             )
+
+    def _slip(self, line: KeyLine) -> str:
+        """A question that goes before the nearer colour, where another of the model's card whose number is almost the key's is
+        near the conversion: the model's number may be the slip."""
+        model, into = needle(line, self._model), needle(line, self._into)
+        if len(model) > 1:
+            return ""
+        (own,) = model
+        used = {thread.colour for one in self._lines for thread in needle(one, self._model)}
+        meant = [
+            colour
+            for colour in own.card.colours.values()
+            if colour not in used
+            and _may_be_slip(colour.number, own.colour.number)
+            and _apart((Thread(own.card_id, colour, own.card),), into) <= FAR
+        ]
+        if len(meant) != 1:
+            return ""
+        return f"should '{own.colour.number}' be '{meant[0].number}' {meant[0].name}? Else "
 
     def _instead(self, line: KeyLine) -> Iterator[_Better]:
         """The line with one thread replaced, in every way that is open."""
@@ -124,3 +141,9 @@ def _apart(one: Needle, other: Needle) -> float:
 
 def _numbers(threads: Needle) -> str:
     return " with ".join(f"'{thread.colour.number}'" for thread in threads)
+
+
+def _may_be_slip(one: str, other: str) -> bool:
+    """Whether two numbers are of the same signs in another order, or differ in one sign."""
+    differing = sum(a != b for a, b in zip(one, other))
+    return len(one) == len(other) and (differing == 1 or sorted(one) == sorted(other))

@@ -232,7 +232,7 @@ def _complain_of_lines_alike(pattern: Pattern, into: ThreadSet, problems: Proble
                 other=f"'{same.mark}'",
                 numbers=" and ".join(f"'{thread.colour.number}'" for thread in threads),
                 set=f"'{into.id}'",
-                mend="use one mark for both, or change one of them",
+                mend="change the one that is a slip; or use one mark for both, in the chart too",
             )
 
 
