@@ -388,6 +388,18 @@ def test_a_far_colour_is_told_only_where_a_nearer_one_is_free():
     assert not any("'a'" in one for one in advice(line("a", "M1", "S5"), *taken))
 
 
+def test_a_number_of_the_model_that_is_almost_another_may_be_the_slip():
+    """M2 is green where the conversion is red, as M1 is: one sign was typed wrong."""
+    reds = advice_on(["#c02020", "#20c020"], ["#c02020", "#20c020"], ("M2", "S1"))
+    assert (
+        reds[0]
+        .partition("; ")[2]
+        .startswith("should 'M2' be 'M1' no 1? Else 'S2' no 2 is nearer (")
+    )
+    used = advice_on(["#c02020", "#20c020"], ["#c02020", "#20c020"], ("M2", "S1"), ("M1", "S1"))
+    assert used and not any("should" in one for one in used)
+
+
 def advice_on(ours: list[str], theirs: list[str], *lines: tuple[str, str]) -> list[str]:
     """Advice on lines of (numbers in the model's card, numbers in the other), each card in these colours."""
     sets = set_of(card("moss", colours(ours, "M"))), set_of(card("spool", colours(theirs, "S")))
