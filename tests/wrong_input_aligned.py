@@ -578,6 +578,24 @@ CASES = (
         )
         for thick, told in (("9 mm", 1), ("8 mm", 0))
     ),
+    *(
+        _case(
+            f"a lid across both posts, 10 mm {way} their upper ends",
+            *[
+                _of_step(
+                    34,
+                    "says '10 mm below their upper ends', and by finish.yaml edges of the parts that it names lie so far apart, but the other way; mend the step, or an 'outline' or 'at' there",
+                )
+            ]
+            * told,
+            sentence=f"Peg the lid across the posts, 10 mm {way} their upper ends.",
+        )
+        for way, told in (("below", 1), ("above", 0))
+    ),
+    _case(
+        "holes that are told to lie apart, and not the parts",
+        sentence="Bore three holes through the foot and the back, one beside the other, 70 mm apart.",
+    ),
     _case("parts that are all sawn", saw="every other part"),
     _case(
         "a post that is put below the board beside which it stands",

@@ -291,6 +291,11 @@ CASES = (
         f"{FERN}/chart.csv:1:1: a spreadsheet's table, with codes of its own ('x', 'o', …); bring it in: packetgen bring content/{FERN}/chart.csv --pattern fern --replace",
     ),
     Case(
+        "a mark that is none, where all round it is another",
+        {CHART: "# A fern\nrrbbb\nrk...\nrr...\n0rkkk\nrr...\n"},
+        f"{CHART}:5:1: the mark '0' at column 1, row 4 is not in the key; did you mean 'r', as all round it?",
+    ),
+    Case(
         "a table with a mark that the key lacks",
         {CHART: None, f"{FERN}/chart.csv": "r,r,b,b\nr,k,x,\n"},
         "series/garden-year/fern/chart.csv:2:3: the mark 'x' at column 3, row 2 is not in the key; add it to the key, or write one of b, k, r for it",

@@ -148,6 +148,14 @@ CASES = (
                     "finishes/shelf/steps.md:2:10: advice: the step says 'the plate hanger', and nobody is told to buy any; did you mean 'saw-tooth hanger'? Else add it to 'hardware' in finish.yaml, as {name: plate hanger, pieces: 1, size: …}",
                 ),
             ),
+            (
+                "Turn the two cup hooks",
+                "turned tag",
+                (
+                    "finishes/shelf/finish.yaml:28:12: advice: every packet lists 'turned tag' to buy, and no step has a word of it; add a step that uses it, or take this entry out",
+                    "finishes/shelf/steps.md:2:4: advice: the step says 'Turn the two cup hooks', and nobody is told to buy any; did you mean 'turned tag'? Else add it to 'hardware' in finish.yaml, as {name: cup hook, pieces: 2, size: …}",
+                ),
+            ),
             ("Screw the two hooks", "cup hook", ()),
             ("Press the hanger", "plate hanger", ()),
         )

@@ -845,6 +845,11 @@ CASES = (
         "series/garden-year/fern/chart.txt:2:6: advice: this list of the colours says 'E2 brick' of the mark 'r', and the key has '07 fern', and another thread for 'k' too; if the key is right, write # r  07 fern; else mend the key",
     ),
     Case(
+        "a mark that stands in the list a second time, where a colour was replaced all over",
+        {CHART: "# r  E2 brick\n# r  K4 peat\n# k  K4 peat\nrrbb\nrk..\n"},
+        "series/garden-year/fern/chart.txt:2:6: advice: this list of the colours says 'K4 peat' of the mark 'r', and the key has 'E2 brick'; if the key is right, take this line out, since line 1 has it; else mend the key",
+    ),
+    Case(
         "threads of two marks that changed places in the key",
         {
             PATTERN: TINY[PATTERN]

@@ -14,7 +14,7 @@ _BACKSTITCH = '  - {colour: k, path: "1,1 4,1 4,2.5"}\n'
 _KNOTS = '  - {colour: r, at: "2.5,2.5 3,3"}\n'
 _SHOP = "  - {name: Alder's counter, url: https://alder.example/by-fern}\n"
 _TAKE_OUT = "take one of the two out"
-_LIES = f"this lies where one of the same colour lies already, of line {{}}; {_TAKE_OUT}, or mend where it lies"
+_LIES = "this lies where one of the same colour lies already, of line {}; mend where one of the two lies, or take it out"
 _STANDS = f"this stands in the list already, on line {{}}; {_TAKE_OUT}, or mend what should differ"
 
 # One thread set, and its lines in two strands.

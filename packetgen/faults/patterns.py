@@ -56,7 +56,7 @@ PATTERNS: dict[str, Fault] = {
     ),
     "list-behind": Fault(
         "this list of the colours says {told} of the mark {mark}, and the key has {key}{more}",
-        "if the key is right, write {right}; else mend the key",
+        "if the key is right, {right}; else mend the key",
         Level.ADVICE,
     ),
     "thread-idle": Fault(
@@ -367,7 +367,7 @@ PATTERNS: dict[str, Fault] = {
     ),
     "stitch-twice": Fault(
         "this lies where one of the same colour lies already, of line {line}",
-        "take one of the two out, or mend where it lies",
+        "mend where one of the two lies, or take it out",
         Level.ADVICE,
     ),
     "entry-twice": Fault(

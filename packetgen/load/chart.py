@@ -19,6 +19,7 @@ _FEWEST_LENGTHS = 4
 _MANY = 1 / 4
 # Columns that lie within so small a share of the row are one spot to an eye that looks for a slip.
 _NARROW = 8
+_ROUND = 3  # marks of one kind beside another: our own choice
 _SHOWN = 4  # marks in a message
 
 
@@ -255,6 +256,8 @@ def check_marks(
             problems.add(place, "mark-reserved", mark=said(mark), why="begins a remark")
         else:
             hint = _other_letters(mark, marks) or _line_or_mark(mark, marks)
+            if times[mark] == 1 and (beside := _all_round(chart.rows, line, column)) in marks:
+                hint = f"did you mean {said(beside)}, as all round it?"
             if line in too_many:
                 it = "it" if times[mark] == 1 else "them"
                 hint = f"take {it} out: the row is {too_many[line]} too long"
@@ -262,6 +265,16 @@ def check_marks(
             if BARE not in "".join(chart.rows) and 2 * times[mark] > sum(map(len, chart.rows)):
                 hint = f"if it is bare cloth, write {said(BARE)} in its place"
             problems.add(place, "chart-mark-unknown", mark=said(mark), spot=spot, hint=hint)
+
+
+def _all_round(rows: Sequence[str], line: int, column: int) -> str:
+    """The one mark that stands to the left and right, above and below; '' where these differ, or fewer than three are there."""
+    beside = [
+        rows[y - 1][x - 1]
+        for y, x in ((line, column - 1), (line, column + 1), (line - 1, column), (line + 1, column))
+        if 1 <= y <= len(rows) and 1 <= x <= len(rows[y - 1])
+    ]
+    return beside[0] if len(beside) >= _ROUND and len(set(beside)) == 1 else ""
 
 
 def _line_or_mark(mark: str, marks: Collection[str]) -> str:

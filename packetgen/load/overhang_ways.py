@@ -90,6 +90,11 @@ OVER = re.compile(
     r"\b(?:stand|stick|jut|project|reach|hang)(?:s|ing)?\s+(?:out|over)\b[^\d.;:()]{0,40}?\b(?:both|either|each)\s+(?:ends?|sides?)\b",
     re.I,
 )
+# What lies apart itself, wherever it stands before.
+_OF_OTHERS = re.compile(
+    r"\b(?:magnets|washers|screws|nails|hooks|eyes|rings|knobs|pegs|holes|marks|points|coats)\b",
+    re.I,
+)
 NEAR = 25  # letters before it that tell what stands out, and twice as many behind where
 _ELSE = re.compile(
     r"\b(?:cloth|card|wadding|trim|cord|magnets?|washers?|screws?|nails?|hooks?|hangers?|holes?|(?<!in )lines?|template)\b",
@@ -104,6 +109,8 @@ def lengths_in(sentence: str) -> Iterator[re.Match[str]]:
         for found in way.finditer(sentence):
             at = found.start("long") if "long" in way.groupindex else found.start()
             if at in read or _ELSE.search(sentence[max(0, found.start() - NEAR) : found.end()]):
+                continue
+            if way is APART and _OF_OTHERS.search(sentence, 0, found.start()):
                 continue
             read.add(at)
             yield found

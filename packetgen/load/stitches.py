@@ -176,7 +176,8 @@ def _inside(
     within = not any(outside(spot.y, spot.x) for spot in spots)
     if mostly and within and len(turned) <= _LONGEST_TURNED:
         hint = f"{hint}; the column comes first: should it be {turned}?"
-    meant = [at for at in _exchanged(beyond[0].said) if not outside(*at)]
+    taken = {(spot.x, spot.y) for spot in spots}
+    meant = [at for at in _exchanged(beyond[0].said) if not outside(*at) and at not in taken]
     if not mostly and len(beyond) == len(meant) == 1:
         hint = f"{hint}; should it be {plain(meant[0][0])},{plain(meant[0][1])}?"
     from_one = " ".join(f"{plain(spot.x + 1)},{plain(spot.y + 1)}" for spot in spots)

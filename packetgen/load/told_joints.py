@@ -27,7 +27,7 @@ _LAPS = re.compile(
     re.IGNORECASE,
 )
 _AT_EDGE_OF = re.compile(
-    rf"\b(?P<edge>{'|'.join(EDGES)})\s+edge\s+of\b|\b(?:across|along|at|to|onto|behind|before|over)\s+the\s+(?P<end>top|bottom)\s+of\b",
+    rf"\b(?P<edge>{'|'.join(EDGES)})\s+(?:edge|end)\s+of\b|\b(?:across|along|at|to|onto|behind|before|over)\s+the\s+(?P<end>top|bottom)\s+of\b",
     re.IGNORECASE,
 )
 _MIDDLE_OF = re.compile(

@@ -39,7 +39,8 @@ def complain_of_list(
             told=said(listed["words"]),
             key=said(now),
             more=_more(listed, now, others),
-            right=_right(listed, now, others) + _in_texts(listed, lines, texts),
+            right=_twice(rows, listed, now)
+            or _right(listed, now, others) + _in_texts(listed, lines, texts),
         )
     return "\n".join(rows)
 
@@ -85,9 +86,16 @@ def _in_texts(listed: re.Match[str], lines: Sequence[KeyLine], texts: Mapping[st
     return mend + look
 
 
+def _twice(rows: Sequence[str], listed: re.Match[str], now: str) -> str:
+    """What to do where another line of the list has what the key has for the mark; '' where none has."""
+    right = f"# {listed['mark']}  {now}"
+    same = [number for number, row in enumerate(rows, 1) if row.rstrip().startswith(right)]
+    return f"take this line out, since line {same[0]} has it" if same else ""
+
+
 def _right(first: re.Match[str], now: str, others: Sequence[tuple[re.Match[str], str]]) -> str:
     """The line as it should stand; and the other, where the two have changed places."""
-    right = f"# {first['mark']}  {now}"
+    right = f"write # {first['mark']}  {now}"
     if _changed_places(first, now, others):
         return f"{right} and # {others[0][0]['mark']}  {others[0][1]}"
     return f"{right}{first['rest']}"

@@ -106,7 +106,8 @@ def _how(
         gaps = [_gaps_mm(parts[one], parts[other]) for one, other in combinations(several, 2)]
         return _unless_among([gap for each in gaps for gap in each], _told_mm(found))
     if found.re in (EXACT, BELOW_TOP):
-        return _unless_among(list(_exact_mm(pairs, found)), _told_mm(found))
+        those = [parts[number] for number in _meant(in_turn, found)]
+        return _unless_among(list(_exact_mm(pairs, those, found)), _told_mm(found))
     return _otherwise(these, pairs, found, sentence)
 
 
@@ -134,13 +135,26 @@ def _gaps_mm(one: Part, other: Part) -> Iterator[float]:
         yield max(last, other_last) - min(first, other_first)
 
 
-def _exact_mm(pairs: Sequence[tuple[Part, Part]], found: re.Match[str]) -> Iterator[float]:
-    """How far such an edge of one of two parts lies above, or below, such an edge of the other."""
+def _meant(in_turn: Sequence[tuple[int, tuple[int, ...]]], found: re.Match[str]) -> tuple[int, ...]:
+    """The parts of 'their upper ends', the last of which several were named before, or the one of 'its'; else none."""
+    whose = re.search(r"\b(?:its|(?P<several>their))\b", found[0])
+    before = [each for at, each in in_turn if at < found.start()] if whose else []
+    alike = [each for each in before if whose and (len(each) > 1) == bool(whose["several"])]
+    return alike[-1] if alike else ()
+
+
+def _exact_mm(
+    pairs: Sequence[tuple[Part, Part]], those: Sequence[Part], found: re.Match[str]
+) -> Iterator[float]:
+    """How far such an edge of one of two parts lies above, or below, such an edge of the other, which is one of `those`, if
+    any."""
     edge = _level_edge(found["edge"])
     owns = (_level_edge(found["own"]),) if found.re is EXACT else (1, 3)
     way = -1 if found["way"].casefold() == "above" else 1
     for two in pairs:
         for one, other in (two, two[::-1]):
+            if those and other not in those:
+                continue
             for own in owns:
                 yield way * (placed_part(one).bounds[own] - placed_part(other).bounds[edge])
 
@@ -150,6 +164,8 @@ def _unless_among(lengths_mm: Sequence[float], told_mm: float) -> str:
     nearest = min(lengths_mm, key=lambda one: abs(one - told_mm), default=0.0)
     if abs(nearest - told_mm) <= ROUNDED_MM:
         return ""
+    if any(abs(one + told_mm) <= ROUNDED_MM for one in lengths_mm):
+        return "edges of the parts that it names lie so far apart, but the other way"
     return _NOWHERE + f": the nearest is {gap_said(nearest)}" * (nearest > ROUNDED_MM)
 
 

@@ -36,7 +36,7 @@ def complain_of_unsaid_hardware(filled: Filled, steps: str, problems: Problems) 
     lines = [one.value for one in filled.each("hardware")]
     lines = [line for line in lines if line is not None and line.whole]
     words = Counter(word for line in lines for word in set(_words(line["name"])))
-    shared = {word for word, times in words.items() if times > 1} | _MADE_OF
+    shared = {word for word, times in words.items() if times > 1 or word.endswith("ed")} | _MADE_OF
     unsaid = [line for line in lines if not _is_said(line["name"], steps.casefold(), shared)]
     for line in unsaid if steps.strip() else ():
         problems.add(line.place_of("name"), "hardware-unsaid", name=said(line["name"]))
