@@ -2054,3 +2054,15 @@ def test_lists_that_are_empty_are_nothing_that_lies_on_the_chart(desk):
     (desk / "design.png").write_bytes(picture([[BRICK, PEAT, LEAF]]))
     said = run("design.png", "--pattern", "fern", "--replace").stdout
     assert "Written: " in said and "stays on the new one" not in said
+
+
+def test_the_list_of_an_example_goes_where_the_key_was_written_by_hand(desk):
+    """All marks of the new chart are in the key already, so that nothing but the chart is written."""
+    chart = desk / "content" / CHART
+    chart.write_text("# One character a stitch.\n# r  example rose\n# k  example kale\nrk\n")
+    (desk / "design.png").write_bytes(
+        picture([[BRICK, PEAT, BRICK, PEAT], [PEAT, BRICK, PEAT, BRICK]])
+    )
+    run("design.png", "--pattern", "fern", "--replace", "--drop-lines")
+    assert "example" not in chart.read_text()
+    assert "# r  E2 brick\n" in chart.read_text()

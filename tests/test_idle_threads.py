@@ -135,6 +135,7 @@ def test_of_a_number_that_no_card_has_the_colour_beside_it_tells_which_is_meant(
         ("Work the rib beside a leaf of dock.", 0),
         ("Work rib first, then peat, then dock and rib.", 33),
         ("Begin in the rib and work on to dock.", 0),
+        ("Her comb is *dock*, her beak *rib*.", 14),
         ("Fill in dock.", 0),
     ],
 )

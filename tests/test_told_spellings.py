@@ -41,6 +41,10 @@ def told(text: str) -> list[str]:
             "1:4 here stands 'chimney black', and '120' of Bramble is called 'old soot'; write 'old soot'",
         ),
         (
+            "The hips in *berri*.",
+            "1:14 here stands 'berri', and '170' of Bramble is called 'berry'; write 'berry'",
+        ),
+        (
             "Old sot (120), in rows.",
             "1:1 here stands 'Old sot', and '120' of Bramble is called 'old soot'; write 'old soot'",
         ),

@@ -596,6 +596,33 @@ CASES = (
         "holes that are told to lie apart, and not the parts",
         sentence="Bore three holes through the foot and the back, one beside the other, 70 mm apart.",
     ),
+    *(
+        _case(
+            f"posts that stand over the side by {much}",
+            *[
+                _of_step(
+                    44,
+                    f"says 'standing over its side by {much}', and by finish.yaml no edges of the parts that it names lie so far apart: the nearest is 10 mm; mend the step, or an 'outline' or 'at' there",
+                )
+            ]
+            * told,
+            sentence=f"Peg the posts to the edges of the back, standing over its side by {much}.",
+        )
+        for much, told in (("8 mm", 1), ("6 mm", 1), ("10 mm", 0))
+    ),
+    *(
+        _case(
+            f"a {name} ten times as thick as others",
+            *[
+                f"{FINISH}:14:75: advice: a board of 80 mm is hardly sold so thick; look once more: should it be 8 mm?"
+            ]
+            * told,
+            saw=f"the {name}, the posts",
+            sentence="Paint all as the table has it.",
+            **{name: ("0,0 140,0 140,10 0,10", "0,-10", "thickness: 80 mm")},
+        )
+        for name, told in (("arm", 1), ("ledge", 0))
+    ),
     _case("parts that are all sawn", saw="every other part"),
     _case(
         "a post that is put below the board beside which it stands",

@@ -370,6 +370,11 @@ CASES = (
         "series/garden-year/fern/IMG_2041.JPG:1:1: advice: nothing reads 'IMG_2041.JPG'; known here: chart.txt, pattern.yaml, photo.jpg, photo.png, stitching.md, story.md, symbols.yaml (a name that begins with '_' is left alone)",
     ),
     Case(
+        "notes on finishing in the folder of a pattern",
+        {"series/garden-year/fern/finishing.md": "Glue it.\n"},
+        "series/garden-year/fern/finishing.md:1:1: advice: nothing reads 'finishing.md'; tell in steps.md of the finishing piece how it is made and painted, and how the stitching is mounted (a name that begins with '_' is left alone)",
+    ),
+    Case(
         "a chart in pixels whose name has a slip",
         {CHART: None, f"{FERN}/chrat.png": picture([["#a04030"]])},
         "series/garden-year/fern/chart.txt:1:1: there is no file 'chart.txt' here; draw one character for each stitch, '.' for bare cloth, or bring a drawing in with packetgen bring",

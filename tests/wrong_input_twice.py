@@ -4,7 +4,7 @@
 
 import re
 
-from tests.content_builder import CLOTH, FINISH, MOSS, PATTERN, SERIES, TINY
+from tests.content_builder import CHART, CLOTH, FINISH, MOSS, PATTERN, SERIES, TINY
 from tests.wrong_input_case import Case
 from tests.wrong_input_series import TWO_PATTERNS
 
@@ -604,5 +604,40 @@ CASES = (
             * told,
         )
         for name, told in (("Alder's couter", 1), ("Alder's counter", 0), ("Garden Post", 0))
+    ),
+    *(
+        Case(
+            f"French knots at {at}",
+            {
+                PATTERN: TINY[PATTERN].replace('at: "2.5,2.5 3,3"', f'at: "{at}"'),
+                CHART: "# A fern\nrrbb......\nrk........\n..........\n",
+            },
+            *[
+                f"{PATTERN}:15:{column}: advice: this French knot of 'r' has bare cloth all round it, and the other 2 lie on stitches; mend where it lies, or the chart there; or lay this aside in pattern.yaml"
+            ]
+            * bool(column),
+        )
+        for at, column in (
+            ("2.5,2.5 3,3 8.5,2.5", 34),
+            ("2.5,2.5 8.5,2.5", 0),
+            ("2.5,2.5 8.5,1.5 9.5,2.5", 0),
+            ("2.5,2.5 3,3 5.5,2.5", 0),
+        )
+    ),
+    *(
+        Case(
+            f"a welcome that names {name}",
+            {"series/garden-year/welcome.md": f"Drawn by {name} in a shed.\n"},
+            *[
+                f"series/garden-year/welcome.md:1:10: advice: here stands '{name}', and in the credits or among the designers '{near}'; look once more which of the two is right"
+            ]
+            * bool(near),
+        )
+        for name, near in (
+            ("Wren Oakley", "Wren Alder"),
+            ("Wren Aldr", "Wren Alder"),
+            ("Wren Alder", ""),
+            ("Tansy Oakley", ""),
+        )
     ),
 )

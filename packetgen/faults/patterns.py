@@ -365,6 +365,11 @@ PATTERNS: dict[str, Fault] = {
         "take one of the two out",
         Level.ADVICE,
     ),
+    "knot-alone": Fault(
+        "this French knot of {mark} has bare cloth all round it, and the other {others} lie on stitches",
+        "mend where it lies, or the chart there; or lay this aside in pattern.yaml",
+        Level.ADVICE,
+    ),
     "stitch-twice": Fault(
         "this lies where one of the same colour lies already, of line {line}",
         "mend where one of the two lies, or take it out",

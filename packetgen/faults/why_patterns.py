@@ -444,6 +444,11 @@ WHY_PATTERNS: dict[str, Why] = {
         "A line of a text stands there twice, word for word: it was pasted once too often.",
         "Take one of the two out.",
     ),
+    "knot-alone": Why(
+        "Of three French knots or more in one colour each but one lies on stitches, or touches one: those below this one were "
+        "taken out of the chart, or it lies elsewhere than it was meant.",
+        "Give it its place, take it out, or draw what it lay on; or lay the advice aside with laid_aside in pattern.yaml.",
+    ),
     "stitch-twice": Why(
         "Two lines of stitches in one colour, or two knots, lie on one another: an entry was copied, and its numbers not changed. "
         "Thread and stitches are counted twice.",

@@ -159,6 +159,11 @@ def without_example_remark(text: str) -> str:
     return "\n".join(line for line in text.split("\n") if not line.startswith(_REMARK))
 
 
+def lists_example(remarks: str) -> bool:
+    """Whether the list of the marks above a chart is that of our example: '# l  example bean leaf'."""
+    return bool(re.search(rf"^# \S  {_EXAMPLE}", remarks, re.IGNORECASE | re.MULTILINE))
+
+
 def is_example(field: str, text: str) -> bool:
     """Whether what stands in that field is an example of ours."""
     named = field in _NAMES and text.casefold().startswith(_EXAMPLE)

@@ -219,6 +219,7 @@ def _ways_of_one(name: str, in_key: Collection[str], in_notes: bool) -> tuple[st
             ]
             * in_notes
         ),
+        *([rf"\*{words}\*"] if in_notes else ()),
         rf"{one}{joint}{one}{joint}{words}",
         rf"{one}{joint}{words}{joint}{one}",
         rf"{words}{joint}{one}{joint}{one}",

@@ -23,6 +23,7 @@ from packetgen.load.key import Key, Requests, read_key
 from packetgen.load.key_remarks import complain_of_remarks, former_names, names_in_remarks
 from packetgen.load.laid_aside import read_laid_aside
 from packetgen.load.library import Library
+from packetgen.load.lone_knots import complain_of_lone_knot
 from packetgen.load.occasions import read_occasion
 from packetgen.load.once import Once
 from packetgen.load.photos import FILES, photo_hints, photo_in, photographer_in
@@ -57,6 +58,12 @@ from packetgen.model import (
 
 IN_ORDER = ", in the order of series.yaml too"
 
+# What others keep beside a pattern, and a finishing piece has.
+_OF_PIECE = {
+    name: "tell in steps.md of the finishing piece how it is made and painted, and how the stitching is mounted"
+    for name in ("finishing.md", "painting.md", "mounting.md")
+}
+
 
 @dataclass(frozen=True)
 class Surroundings:
@@ -82,7 +89,7 @@ def load_pattern(
     readable = (*FILES, chart_name) if chart_name else (*FILES, *CHART_FILES)
     # Of several charts pattern.yaml says which it is, or they are told as that.
     folder.spoken_of.update(f"{path}/{one}" for one in CHART_FILES)
-    folder.unread(path, readable, hints=photo_hints(folder, path))
+    folder.unread(path, readable, hints=_OF_PIECE | photo_hints(folder, path))
     if filled is None:
         file = f"{path}/{chart_name}"
         chart = read_chart(folder, file, None, None, problems) if chart_name else None
@@ -199,7 +206,12 @@ def load_pattern(
     complain_of_lines_twice(pattern.texts, path, problems)
     complain_of_told_design(pattern, path, problems)
     complain_of_kind_threads(pattern, path, problems)
-    complain_of_told_names(pattern, path, around.designers, problems)
+    complain_of_lone_knot(pattern, problems)
+    people = [one.name for one in (around.designers or {}).values() if one]
+    people += filter(
+        None, (pattern.model_stitcher, pattern.finisher, pattern.dyer, pattern.photographer)
+    )
+    complain_of_told_names(pattern.texts, people, path, problems)
     return pattern
 
 

@@ -30,6 +30,11 @@ _SHORT_CURING_H = 1  # common practice, no source
 # What reaches to the back, and is seen from its small end.
 _CUBE = 0.7  # of its smaller side, and more than twice as thick as all others, no figure of wood is: our own choice
 _DEEP = re.compile(r"\b(?:foot|feet|legs?|pegs?|knobs?|blocks?|brackets?|arms?)\b", re.IGNORECASE)
+# What is mostly seen from its edge.
+_ON_EDGE = re.compile(
+    r"\b(?:shelf|ledge|lid|sill|step|roof|eaves|base|plinth|foot|tray|bench|seat|top|bottom|floor|cap|bracket|deck|table)\b",
+    re.IGNORECASE,
+)
 _WOOD = re.compile(r"\b(?:wood|wooden|timber)\b", re.IGNORECASE)
 _METAL = re.compile(r"\b(?:magnets?|washers?|metal|steel)\b", re.IGNORECASE)
 _QUICK = re.compile(
@@ -248,7 +253,8 @@ def _look_at_thickness(filled: Filled, problems: Problems) -> None:
             facts["better"] = mm_said(thick_mm / 10)
             problems.add(given.value.place_of("thickness"), "part-thicker", **facts)
             return
-        if thick_mm is not None and _is_upright(outline):
+        tenfold = thick_mm is not None and _tenfold(given.value["name"] or "", thick_mm, filled)
+        if thick_mm is not None and _is_upright(outline) and not tenfold:
             thick_mm = min(thick_mm, *extent_of(outline))  # a shelf's outline shows its edge
         if thick_mm is not None and thick_mm >= _THICK_MM:
             problems.add(
@@ -258,6 +264,12 @@ def _look_at_thickness(filled: Filled, problems: Problems) -> None:
                 better=mm_said(thick_mm / 10),
             )
             return
+
+
+def _tenfold(name: str, thick_mm: float, filled: Filled) -> bool:
+    """Whether it is ten times as thick as another part, and not called as what is seen from its edge."""
+    others_mm = [one.value["thickness"] for one in filled.each("parts") if one.value is not None]
+    return thick_mm / 10 in others_mm and not _ON_EDGE.search(name)
 
 
 def _is_block(thick_mm: float, outline: Outline, filled: Filled) -> bool:

@@ -35,6 +35,9 @@ _ASIDE = re.compile(
 _AND = re.compile(r"\s+and\s+(?:the\s+)?", re.I)
 _PUT_ON = re.compile(rf"\b{WHERE}\s+(?:the\s+)?\Z", re.I)
 _SHAPED_MM = 2  # that a shaped edge may differ where two parts meet: our own choice
+_OVER_SIDE = re.compile(
+    r"\b(?:over|beyond|past|from)\s+(?:its|the|their|each|either)\s+sides?\b", re.I
+)
 _NOWHERE = "no edges of the parts that it names lie so far apart"
 
 
@@ -186,16 +189,20 @@ def _otherwise(
 ) -> str:
     """How the edges of the parts lie, where not as it is told, on one side or, where the sentence says so, on both; else ''."""
     beside = sentence[max(0, found.start() - NEAR) : found.end() + 2 * NEAR]
-    both, aside = bool(_BOTH.search(beside)), bool(_ASIDE.match(sentence, found.end()))
+    both = bool(_BOTH.search(beside))
+    at_side = bool(_OVER_SIDE.search(found[0]))
+    aside = at_side or bool(_ASIDE.match(sentence, found.end()))
     told_mm = _told_mm(found)
-    if _stand_out(parts, pairs, told_mm, both, aside):
+    if _stand_out(parts, pairs, told_mm, both, aside, at_side):
         return ""
     if found.re in ACROSS:
         return _unless_among(list(_apart_mm(pairs)), told_mm)
     if both:
         left, right = (gap_said(_nearest_mm(pairs, edge, told_mm)) for edge in (0, 2))
         return f"where its parts meet their edges lie {left} apart at the left and {right} at the right"
-    return _unless_among([abs(by) for two in pairs for by in _edges_mm(*two)], told_mm)
+    edges = slice(0, None, 2 if at_side else 1)
+    by_mm = [abs(by) for two in pairs for by in tuple(_edges_mm(*two))[edges]]
+    return _unless_among(by_mm, told_mm)
 
 
 def _nearest_mm(pairs: Sequence[tuple[Part, Part]], edge: int, told_mm: float) -> float:
@@ -235,9 +242,11 @@ def _stand_out(
     told_mm: float,
     both: bool,
     aside: bool,
+    at_side: bool,
 ) -> bool:
     """Whether an edge of one of two of the parts lies so far from the same edge of the other; where `both` ends are spoken
-    of, the left and the right one, or the upper and the lower. What does not stand out `aside` may do so to the front."""
+    of, the left and the right one, or the upper and the lower. What does not stand out `aside` may do so to the front, and of what does so
+    `at_side` the left and right edges count."""
     so_far = [
         {
             edge
@@ -249,6 +258,7 @@ def _stand_out(
         for two in pairs
     ]
     if not both:
+        so_far = [edges & {0, 2} for edges in so_far] if at_side else so_far
         forward = not aside and any(
             abs(part.thickness_mm - told_mm) <= ROUNDED_MM for part in parts
         )

@@ -46,7 +46,8 @@ def complain_of_told_spellings(
             here = [
                 one
                 for one in sought
-                if one.spelt.count(" ") == count - 1 and (count > 1 or one.number in line)
+                if one.spelt.count(" ") == count - 1
+                and (count > 1 or one.number in line or (in_notes and "*" in line))
             ]
             for start, phrase in _phrases(line, count) if here else ():
                 lower = phrase.casefold()
@@ -84,7 +85,11 @@ class _Sought:
             return False
         alone = alone and len(self.spelt) >= _LONG
         alone = alone and _ratio(phrase, self.spelt) >= _MUCH_ALIKE
-        return alone or self._beside(phrase, line, start)
+        return (
+            alone
+            or self._beside(phrase, line, start)
+            or (in_notes and _set_out(phrase, line, start))
+        )
 
     def _beside(self, phrase: str, line: str, start: int) -> bool:
         """Whether its number stands before the phrase, or behind it between brackets."""
@@ -93,6 +98,11 @@ class _Sought:
         near = line[max(0, start - _NEAR) : start]
         before = not counts and re.search(rf"(?<![\w#]){one}\s+$", near)
         return bool(before or re.match(rf"\s*\({one}\)", line[start + len(phrase) :]))
+
+
+def _set_out(phrase: str, line: str, start: int) -> bool:
+    """'*Eelgras*'."""
+    return line[:start].endswith("*") and line[start + len(phrase) :].startswith("*")
 
 
 def _sought(

@@ -101,7 +101,7 @@ _PATTERN: Mapping[str, tuple[str, ...]] = {
     "lazy_daisies[].colour": _MARK,
     "lazy_daisies[].path": ("daisy-points", "daisy-flat", *_CHART),
     "french_knots[].colour": _MARK,
-    "french_knots[].at": ("stitch-twice", *_PLACED),
+    "french_knots[].at": ("stitch-twice", "knot-alone", *_PLACED),
     "beads[].number": ("colour-unknown",),
     "beads[].at": _PLACED,
     "close_ups[].at": ("close-up-outside",),
