@@ -41,8 +41,8 @@ def told(text: str) -> list[str]:
             "1:4 here stands 'chimney black', and '120' of Bramble is called 'old soot'; write 'old soot'",
         ),
         (
-            "The hips in *berri*.",
-            "1:14 here stands 'berri', and '170' of Bramble is called 'berry'; write 'berry'",
+            "The hat in *old sot*.",
+            "1:13 here stands 'old sot', and '120' of Bramble is called 'old soot'; write 'old soot'",
         ),
         (
             "Old sot (120), in rows.",
