@@ -21,7 +21,7 @@ from packetgen.chart_edit.along import carried_along
 from packetgen.chart_edit.change import Change
 from packetgen.chart_edit.pattern_text import symbols_text
 from packetgen.diagnostics import Problem, Problems
-from packetgen.load.examples import lists_example, without_example_remark
+from packetgen.load.examples import is_example, lists_example, without_example_remark
 from packetgen.load.files import UNFINISHED
 from packetgen.load.grid import CHART_FILES
 from packetgen.load.symbols_file import SYMBOLS_FILE
@@ -228,7 +228,10 @@ def _files(content_folder: Path, into: PatternFolder, found: Brought) -> dict[st
     # Nothing that they say has changed where every line of the key is one that was there; only the list of
     # the marks may name some that went.
     old_remarks = remarks_of(old_chart.decode("utf-8-sig", "replace")) if old_chart else ""
-    remarks = "" if new or lists_example(old_remarks) else without_example_remark(old_remarks)
+    # That of the example, where the key is her own already.
+    own = not any(is_example("name", one.colour.name) for one in found.entries)
+    of_example = own and lists_example(old_remarks)
+    remarks = "" if new or of_example else without_example_remark(old_remarks)
     remarks = relisted(remarks, _listed(found), _listable(into))
     files = {
         f"{into.path}/{PATTERN}": _as_before(text, folder / PATTERN),
