@@ -135,9 +135,9 @@ def test_a_month_that_has_begun_before_the_release_waits_a_year_and_that_is_told
     [
         (
             date(2027, 5, 15),
-            "over by then for that year, the last 2027-05-09; put an earlier day here, and at first revisions that are later, "
-            "or mend each occasion's 'on'; as it is, the day of the first design is 2028-03-01",
+            "just behind the days of 2 designs, the last 2027-05-09, so that no design hangs before 2028-03-01; ",
         ),
+        (date(2027, 3, 2), ""),  # one hangs in May
         (date(2027, 5, 9), ""),  # it hangs on the day
         (date(2027, 12, 1), ""),  # spring is near again
         (date(2026, 10, 1), ""),  # long after the last spring, and long before the next

@@ -623,6 +623,22 @@ CASES = (
         )
         for name, told in (("arm", 1), ("ledge", 0))
     ),
+    _case(
+        "hooks that are told to be 30 mm from the ends, and not the parts",
+        sentence="Bore two holes into the underside of the lid, 30 mm from either end.",
+    ),
+    _case(
+        "a lid that is told to be as wide as the foot",
+        _of_step(
+            16,
+            "says '140 mm wide', and by finish.yaml 'back' is 120 × 120 mm and 8 mm thick; mend one of the two",
+        ),
+        sentence="The foot is 140 mm wide, and so is the back.",
+    ),
+    _case(
+        "a lid that is as wide as the foot, as is told",
+        sentence="The foot is 140 mm wide, and so is the lid.",
+    ),
     _case("parts that are all sawn", saw="every other part"),
     _case(
         "a post that is put below the board beside which it stands",

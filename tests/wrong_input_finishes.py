@@ -124,7 +124,7 @@ CASES = (
     ),
     *(
         Case(
-            f"a thing to buy that was exchanged, and the step not: {words}",
+            f"a thing to buy that was exchanged for a {now}, and the step not: {words}",
             {
                 FINISH: TINY[FINISH]
                 + f"hardware:\n  - {{name: {now}, pieces: {1 + ('two' in words)}, size: 20 mm}}\n",
@@ -156,6 +156,14 @@ CASES = (
                     "finishes/shelf/steps.md:2:4: advice: the step says 'Turn the two cup hooks', and nobody is told to buy any; did you mean 'turned tag'? Else add it to 'hardware' in finish.yaml, as {name: cup hook, pieces: 2, size: …}",
                 ),
             ),
+            (
+                "Screw the two cup hooks",
+                "shoulder hook",
+                (
+                    "finishes/shelf/steps.md:2:18: advice: the step says 'cup hooks', and nobody is told to buy any; did you mean 'shoulder hook'? Else add it to 'hardware' in finish.yaml, as {name: cup hook, pieces: 1, size: …}",
+                ),
+            ),
+            ("Screw the two brass hooks", "brass cup hook", ()),
             ("Screw the two hooks", "cup hook", ()),
             ("Press the hanger", "plate hanger", ()),
         )

@@ -560,8 +560,8 @@ FIGURES: dict[str, Fault] = {
         Level.ADVICE,
     ),
     "release-behind": Fault(
-        "the release is {release}, and the days of the designs are over by then for that year, the last {last}",
-        "put an earlier day here, and at first revisions that are later, or mend each occasion's 'on'; as it is, the day of the first design is {first}",
+        "the release is {release}, just behind {over} {last}, so that no design hangs before {first}",
+        "put an earlier day here, or mend such an occasion's 'on'; or lay this aside in series.yaml",
         Level.ADVICE,
     ),
     "day-missed": Fault(

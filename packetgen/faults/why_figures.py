@@ -174,8 +174,8 @@ WHY_FIGURES: dict[str, Why] = {
         "Add the entry, or correct the step; or lay the advice aside in series.yaml.",
     ),
     "hardware-unsaid": Why(
-        "What stands under 'hardware' is told to buy in every packet, and no word of the steps begins like one of its "
-        "name: mostly a step is gone, or it calls the thing otherwise.",
+        "What stands under 'hardware' is told to buy in every packet, and no word of the steps begins like one of its name, beside "
+        "what it is made of and what others are called too: mostly a step is gone, or it calls the thing otherwise.",
         "Add a step, use the same word in both places, or take the entry out; or lay the advice aside in series.yaml.",
     ),
     "hardware-turned": Why(

@@ -18,10 +18,16 @@ _HUNG_BY = re.compile(
     r"|screw\s+eye|eyelet|mirror\s+plate|picture\s+(?:hook|wire))\b",
     re.IGNORECASE,
 )
+_SORTS = r"\b(?:cup|shoulder|square|dresser|wood|brass|steel|chipboard|machine|picture)\b"
+# Sorts of one kind, none of which is another: 'cup hook' is no 'shoulder hook'.
+_OF_SORT = re.compile(
+    rf"(?P<what>(?P<sort>{_SORTS})\s+(?P<kind>hook|screw|nail|eye|ring|hinge))s?\b",
+    re.IGNORECASE,
+)
 # Hooks and the like of the piece itself: 'screw the two cup hooks into the lid', and none into the wall.
 _PUT_IN = re.compile(
     rf"\b(?:screw|drive|twist|turn|put|fix|fasten|knock|push)\s+(?:in\s+)?(?:the\s+|a\s+)?(?:{COUNTED}\s+)?"
-    r"(?P<what>(?:[a-z-]+\s+)?(?:hook|eye|knob|brad|handle))s?\b(?![^.!?]*\bwall\b)",
+    r"(?P<what>(?:[a-z-]+\s+){0,2}(?:hook|eye|knob|brad|handle))s?\b(?![^.!?]*\bwall\b)",
     re.IGNORECASE,
 )
 _HUNG_ON = re.compile(
@@ -210,6 +216,20 @@ def complain_of_unlisted_hardware(
                 counted_number(found["number"]) if found.re is _PUT_IN and found["number"] else 1
             )
             facts = {"said": said(found[0]), "mend": _mend(name, number or 1, sorts or unsaid)}
+            problems.add(place_in(steps, found.start(), path), "hardware-unlisted", **facts)
+            return
+
+
+def complain_of_sorted_hardware(filled: Filled, steps: str, path: str, problems: Problems) -> None:
+    """Advice on the first 'cup hook' of the steps where all hooks that are bought are told to be of another sort."""
+    for found in _OF_SORT.finditer(steps):
+        kind, sort = found["kind"].casefold(), found["sort"].casefold()
+        names = [one.value["name"] for one in filled.each("hardware") if one.value]
+        bought = [name for name in names if name and kind_of(name) == kind]
+        sorts = [re.findall(_SORTS, name.casefold()) for name in bought]
+        if bought and all(sorts) and not any(sort in of for of in sorts):
+            name = found["what"].casefold()
+            facts = {"said": said(found[0]), "mend": _mend(name, 1, bought)}
             problems.add(place_in(steps, found.start(), path), "hardware-unlisted", **facts)
             return
 

@@ -110,7 +110,9 @@ def lengths_in(sentence: str) -> Iterator[re.Match[str]]:
             at = found.start("long") if "long" in way.groupindex else found.start()
             if at in read or _ELSE.search(sentence[max(0, found.start() - NEAR) : found.end()]):
                 continue
-            if way is APART and _OF_OTHERS.search(sentence, 0, found.start()):
+            if (way is APART or "from" in found[0]) and _OF_OTHERS.search(
+                sentence, 0, found.start()
+            ):
                 continue
             read.add(at)
             yield found

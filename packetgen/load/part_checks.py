@@ -115,7 +115,8 @@ def _board_beside(
 ) -> None:
     part, own = parts[number], [one.value for one in filled.each("parts")][number]
     facts = {"share": max(1, round(100 * share)), "part": said(part.name)}
-    if at := place_below(filled["panel"]["outline"], part):
+    at = place_below(filled["panel"]["outline"], part)
+    if at and at != part.at_mm:
         place = own.place_of("at" if has_place(own) else "name")
         facts["mend"] = f"write at: {point_said(at)}, or move the panel"
     else:

@@ -85,6 +85,8 @@ def _look_at_colours(text: str, path: str, pattern: Pattern, problems: Problems)
     colours = {colour.number for line in pattern.key for colour in line.threads[model]}
     has = {len(colours), len(pattern.key)}
     for found in _COLOURS.finditer(text):
+        if text[found.end() :].lstrip()[:1] == ":":
+            continue  # of a part: 'it has five colours: straw, bark, …'
         told = counted_number(found["number"])
         if told is not None and (told > max(has) or (found["all"] and 1 < told < min(has))):
             number = found.start("number")

@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from packetgen.diagnostics import Problems, place_in, seen_from
 from packetgen.load.counted_hardware import (
     complain_of_counted_hardware,
+    complain_of_sorted_hardware,
     complain_of_unlisted_hardware,
     hardware_names,
 )
@@ -97,6 +98,7 @@ def complain_of_steps(
     complain_of_step_twice(steps, path, problems)
     complain_of_counted_hardware(filled, steps, path, problems)
     complain_of_unlisted_hardware(filled, unsaid, steps, path, problems)
+    complain_of_sorted_hardware(filled, steps, path, problems)
     complain_of_turned_hardware(filled, problems)
     complain_of_told_measures(filled, parts, steps, path, problems)
     complain_of_told_times(filled, paints, steps, path, problems)

@@ -35,6 +35,7 @@ _TO = re.compile(
     rf"\b(?:to|from|out\s+of)\s+{_N}\s?{_UNIT}(?=\s*(?:[,.;:)]|\Z|and\b))", re.IGNORECASE
 )
 _SAWN = re.compile(r"\b(?:saw|cut)\b", re.IGNORECASE)
+_SO_IS = re.compile(r",?\s+(?:and\s+so|as)\s+(?:is|are)\s+(?:the\s+)?", re.IGNORECASE)
 # Sizes of something in a part, and of one that is not yet what it will be.
 _ELSE = re.compile(
     r"\b(?:holes?|drill|grooves?|slots?|rebates?|notch(?:es)?|recess(?:es)?|windows?|openings?|chamfers?|bevels?|rough\w*|about|roughly|larger)\b",
@@ -62,12 +63,25 @@ def complain_of_told_sizes(
                 *_straight_before(sentence, part.start()),
                 *_behind(sentence, part.end()),
             ):
-                if of not in told and not any(_has(parts[one], found[0]) for one in of):
-                    facts = {"said": said(found[0]), "own": _own(parts[of[0]])}
-                    place = place_in(steps, start + found.start(), path)
-                    told.add(of)
-                    if place not in told_at:
-                        problems.add(place, "step-measure-other", **facts)
+                other = numbers.get(_so_is(sentence, found.end(), name), ())
+                for these in (of, other):
+                    if (
+                        these
+                        and these not in told
+                        and not any(_has(parts[one], found[0]) for one in these)
+                    ):
+                        facts = {"said": said(found[0]), "own": _own(parts[these[0]])}
+                        place = place_in(steps, start + found.start(), path)
+                        told.add(these)
+                        if place not in told_at:
+                            problems.add(place, "step-measure-other", **facts)
+
+
+def _so_is(sentence: str, at: int, name: re.Pattern[str]) -> str:
+    """The other part of '220 mm wide, and so is the shelf', by its name; '' where none is told so."""
+    so = _SO_IS.match(sentence, at)
+    other = name.match(sentence, so.end()) if so else None
+    return other[0].casefold() if other else ""
 
 
 def _behind(sentence: str, at: int) -> Iterator[re.Match[str]]:

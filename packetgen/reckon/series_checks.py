@@ -4,6 +4,7 @@ Whether every design fits the finishing piece is `reckon.figures.complain`'s.
 """
 
 import re
+from collections.abc import Sequence
 from dataclasses import replace
 from datetime import date, timedelta, tzinfo
 from itertools import pairwise
@@ -126,9 +127,17 @@ def _all_over(series: Series, problems: Problems) -> None:
             series.release_place or series.place,
             "release-behind",
             release=release,
+            over=_whose([title for title, day, _ in days if day in over]),
             last=max(over),
             first=first,
         )
+
+
+def _whose(titles: Sequence[str]) -> str:
+    """'the day of Sprig,', or of several designs."""
+    if len(titles) == 1:
+        return f"the day of {titles[0]},"
+    return f"the days of {counted(len(titles), 'design')}, the last"
 
 
 def _day_missed(pattern: Pattern, zone: tzinfo | None, problems: Problems) -> None:
