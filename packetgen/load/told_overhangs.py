@@ -17,6 +17,13 @@ from packetgen.load.overhang_ways import (
     TOLD,
     lengths_in,
 )
+from packetgen.load.part_edges import (
+    apart_mm,
+    edges_mm,
+    edges_so_far,
+    gaps_mm,
+    over_both_ends,
+)
 from packetgen.load.part_names import parts_by_name_or_each
 from packetgen.load.piece_words import gap_said
 from packetgen.load.placed_parts import ROUNDED_MM, edges_where_they_meet, placed_part
@@ -34,7 +41,6 @@ _ASIDE = re.compile(
 )
 _AND = re.compile(r"\s+and\s+(?:the\s+)?", re.I)
 _PUT_ON = re.compile(rf"\b{WHERE}\s+(?:the\s+)?\Z", re.I)
-_SHAPED_MM = 2  # that a shaped edge may differ where two parts meet: our own choice
 _OVER_SIDE = re.compile(
     r"\b(?:over|beyond|past|from)\s+(?:its|the|their|each|either)\s+sides?\b", re.I
 )
@@ -102,11 +108,15 @@ def _how(
         return "" if flush else "such edges of the parts that it names are not on one line"
     pairs = [(parts[one], parts[other]) for one, other in numbers]
     if found.re is OVER:
-        return "" if any(map(_over_both_ends, pairs)) else "none of the parts that it names does"
+        return (
+            ""
+            if any(over_both_ends(*two) for two in pairs)
+            else "none of the parts that it names does"
+        )
     if found.re is APART:
         before = [each for at, each in in_turn if at < found.start()][-1:]
         several = next((each for each in before if len(each) > 1), tuple(told))
-        gaps = [_gaps_mm(parts[one], parts[other]) for one, other in combinations(several, 2)]
+        gaps = [gaps_mm(parts[one], parts[other]) for one, other in combinations(several, 2)]
         return _unless_among([gap for each in gaps for gap in each], _told_mm(found))
     if found.re in (EXACT, BELOW_TOP):
         those = [parts[number] for number in _meant(in_turn, found)]
@@ -120,22 +130,6 @@ def _between(groups: Sequence[tuple[int, ...]]) -> Iterator[tuple[int, int]]:
         yield from combinations(groups[0], 2)
     for some, others in combinations(groups, 2):
         yield from ((one, other) for one, other in product(some, others) if one != other)
-
-
-def _over_both_ends(two: tuple[Part, Part]) -> bool:
-    """Whether one of the two is longer than the other at both of its ends, across or down."""
-    left, upper, right, lower = _edges_mm(*two)
-    return left * right < 0 or upper * lower < 0
-
-
-def _gaps_mm(one: Part, other: Part) -> Iterator[float]:
-    """From side to side, from middle to middle and from the outside to the outside, across and down."""
-    bounds = placed_part(one).bounds, placed_part(other).bounds
-    for way in (0, 1):
-        (first, last), (other_first, other_last) = (of[way::2] for of in bounds)
-        yield max(first, other_first) - min(last, other_last)
-        yield abs(first + last - other_first - other_last) / 2
-        yield max(last, other_last) - min(first, other_first)
 
 
 def _meant(in_turn: Sequence[tuple[int, tuple[int, ...]]], found: re.Match[str]) -> tuple[int, ...]:
@@ -196,12 +190,12 @@ def _otherwise(
     if _stand_out(parts, pairs, told_mm, both, aside, at_side):
         return ""
     if found.re in ACROSS:
-        return _unless_among(list(_apart_mm(pairs)), told_mm)
+        return _unless_among([one for two in pairs for one in apart_mm(*two)], told_mm)
     if both:
         left, right = (gap_said(_nearest_mm(pairs, edge, told_mm)) for edge in (0, 2))
         return f"where its parts meet their edges lie {left} apart at the left and {right} at the right"
     edges = slice(0, None, 2 if at_side else 1)
-    by_mm = [abs(by) for two in pairs for by in tuple(_edges_mm(*two))[edges]]
+    by_mm = [abs(by) for two in pairs for by in tuple(edges_mm(*two))[edges]]
     return _unless_among(by_mm, told_mm)
 
 
@@ -228,7 +222,7 @@ def _flush(parts: Sequence[Part], of: tuple[set[int], set[int]], edges: str) -> 
     found = {
         edge
         for one, other in product(*of)
-        for edge, by_mm in enumerate(_edges_mm(parts[one], parts[other]))
+        for edge, by_mm in enumerate(edges_mm(parts[one], parts[other]))
         if abs(by_mm) <= ROUNDED_MM
     }
     if not wanted:  # the ends, of whichever direction
@@ -245,18 +239,9 @@ def _stand_out(
     at_side: bool,
 ) -> bool:
     """Whether an edge of one of two of the parts lies so far from the same edge of the other; where `both` ends are spoken
-    of, the left and the right one, or the upper and the lower. What does not stand out `aside` may do so to the front, and of what does so
-    `at_side` the left and right edges count."""
-    so_far = [
-        {
-            edge
-            for edge, all_mm in enumerate(zip(*edges_where_they_meet(*two), strict=True))
-            if -ROUNDED_MM
-            <= told_mm - min(all_mm)
-            <= min(max(all_mm) - min(all_mm), _SHAPED_MM) + ROUNDED_MM
-        }
-        for two in pairs
-    ]
+    of, the left and the right one, or the upper and the lower. What does not stand out `aside` may do so to the front, and
+    of what does so `at_side` the left and right edges count."""
+    so_far = [edges_so_far(*two, told_mm) for two in pairs]
     if not both:
         so_far = [edges & {0, 2} for edges in so_far] if at_side else so_far
         forward = not aside and any(
@@ -265,17 +250,3 @@ def _stand_out(
         return forward or any(so_far)
     all_edges = set().union(*so_far)
     return {0, 2} <= all_edges or {1, 3} <= all_edges
-
-
-def _apart_mm(pairs: Sequence[tuple[Part, Part]]) -> Iterator[float]:
-    """How far upright edges of one of two parts lie from those of the other, and level ones from level ones."""
-    for two in pairs:
-        first, second = (placed_part(part).bounds for part in two)
-        for way in (0, 1):
-            yield from (abs(one - other) for one, other in product(first[way::2], second[way::2]))
-
-
-def _edges_mm(one: Part, other: Part) -> Iterator[float]:
-    """How far apart their left, upper, right and lower edges are."""
-    bounds = zip(placed_part(one).bounds, placed_part(other).bounds, strict=True)
-    return (first - second for first, second in bounds)
