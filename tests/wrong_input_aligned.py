@@ -472,6 +472,23 @@ CASES = (
         f"{FINISH}:13:27: advice: the edge of 'foot' from 140,10 to 0,15 is nearly level, 5 mm off over 140 mm; if it is to be level, write 140,15 or 0,10 for one of the two corners",
         foot=("0,0 140,0 140,10 0,15", "0,130"),
     ),
+    _case(
+        "a foot of which one corner has two figures exchanged",
+        f"{FINISH}:13:27: advice: the corner 140,0 or 104,10 of 'foot' misses the rectangle of its other three corners; if two figures changed places, write 104,0 or 140,10",
+        foot=("0,0 140,0 104,10 0,10", "0,130"),
+    ),
+    _case(
+        "a lid that is told to lie 6 mm over the back's left edge",
+        _of_step(
+            29,
+            "says '6 mm over its left edge', and by finish.yaml no edges of the parts that it names lie so far apart: the nearest is 10 mm; mend the step, or an 'outline' or 'at' there",
+        ),
+        sentence="Peg the lid on the back, 6 mm over its left edge.",
+    ),
+    _case(
+        "a lid that lies 10 mm over the back's left edge, as is told",
+        sentence="Peg the lid on the back, 10 mm over its left edge.",
+    ),
     _case("a foot like a low roof", foot=("0,4 70,0 140,4 140,10 0,10", "0,130")),
     *(
         _case(

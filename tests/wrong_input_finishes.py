@@ -164,6 +164,13 @@ CASES = (
                 ),
             ),
             ("Screw the two brass hooks", "brass cup hook", ()),
+            (
+                "Press the 20 mm plate hanger in place",
+                "keyhole plate",
+                (
+                    "finishes/shelf/steps.md:2:10: advice: the step says 'the 20 mm plate hanger', and nobody is told to buy any; add it to 'hardware' in finish.yaml, as {name: plate hanger, pieces: 1, size: …}",
+                ),
+            ),
             ("Screw the two hooks", "cup hook", ()),
             ("Press the hanger", "plate hanger", ()),
         )

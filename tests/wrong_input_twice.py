@@ -505,6 +505,11 @@ CASES = (
                 "'4 × 30 mm wood screws', and by finish.yaml 'screw' has the size '3 × 30 mm'; mend one of the two",
             ),
             (
+                "Put in the two screws, 40 mm long.",
+                19,
+                "'screws, 40 mm', and by finish.yaml 'screw' has the size '3 × 30 mm'; mend one of the two",
+            ),
+            (
                 "Put in the two screws (3 × 40 mm).",
                 19,
                 "'screws (3 × 40 mm', and by finish.yaml 'screw' has the size '3 × 30 mm'; mend one of the two",

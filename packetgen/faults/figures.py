@@ -417,6 +417,11 @@ FIGURES: dict[str, Fault] = {
         "if it is to be level, write {right} for one of the two corners",
         Level.ADVICE,
     ),
+    "corner-beside": Fault(
+        "the corner {corner} of {part} misses the rectangle of its other three corners",
+        "if two figures changed places, write {right}",
+        Level.ADVICE,
+    ),
     "part-thicker": Fault(
         "the part is {thick} thick, and only {size}",
         "look once more: should it be {better}?",

@@ -407,6 +407,11 @@ WHY_FIGURES: dict[str, Why] = {
         "has: mostly one corner has a slip. The template, the wood to buy and the picture have the edge as it is written.",
         "Write the same second number in both corners; or lay the advice aside where the edge is meant to lean.",
     ),
+    "corner-beside": Why(
+        "Three corners of a board make a rectangle, and the fourth has the figures of the one that is missing, in another order. The "
+        "template, the wood to buy and the picture have the board as it is written.",
+        "Write the corner as the others have it; or lay the advice aside where the board is meant to slant.",
+    ),
     "part-thicker": Why(
         "A part is thicker than it is wide and high: mostly its thickness is in another unit.",
         "Correct the thickness, or the outline; or lay the advice aside where it is a peg or a block.",

@@ -14,7 +14,7 @@ from packetgen.nouns import plural
 _TO_BUY = ("screw", "nail", "hinge", "dowel", "bracket", "bolt", "tack")
 _HANGERS = r"(?:saw-?tooth|picture|flat|plate|ring|screw|strap|keyhole)"
 _HUNG_BY = re.compile(
-    rf"\b(?:the|a|one|its)\s+(?P<what>(?:{_HANGERS}\s+)?hanger|(?:picture|hanging|screw)\s+ring"
+    rf"\b(?:the|a|one|its)\s+(?:\d+\s+mm\s+)?(?P<what>(?:{_HANGERS}\s+)?hanger|(?:picture|hanging|screw)\s+ring"
     r"|screw\s+eye|eyelet|mirror\s+plate|picture\s+(?:hook|wire))\b",
     re.IGNORECASE,
 )

@@ -1,4 +1,4 @@
-"""Edges of wood that are level but for a little, as when one of two corners has a slip."""
+"""Edges of wood that are level but for a little, and corners that miss a rectangle by two figures, as where a corner has a slip."""
 
 from collections.abc import Iterator, Sequence
 
@@ -31,6 +31,26 @@ def complain_of_nearly_level(stand: Sequence[Filled | None], problems: Problems)
             facts["right"] = f"{point_said((x, to_y))} or {point_said((to_x, y))}"
             problems.add(part.place_of("outline"), "edge-leaning", **facts)
             break
+        else:
+            # Of two that have the same figures either may be the slip.
+            if slips := list(_slips(part["outline"])):
+                corners, right = (" or ".join(map(point_said, each)) for each in zip(*slips))
+                facts = {"part": said(part["name"]), "corner": corners, "right": right}
+                problems.add(part.place_of("outline"), "corner-beside", **facts)
+
+
+def _slips(outline: Outline) -> Iterator[Edge]:
+    """The corner of a rectangle whose other three are right, where it has the same figures in another order, and the right one."""
+    if len(outline) != 4:
+        return
+    for number, corner in enumerate(outline):
+        before, across, behind = (outline[(number + step) % 4] for step in (-1, 2, 1))
+        meant = before[0] + behind[0] - across[0], before[1] + behind[1] - across[1]
+        level = before[0] == across[0] and across[1] == behind[1]
+        upright = before[1] == across[1] and across[0] == behind[0]
+        one, other = (point_said(each) for each in (corner, meant))
+        if (level or upright) and one != other and sorted(one) == sorted(other):
+            yield corner, meant
 
 
 def _leaning(outline: Outline) -> Iterator[Edge]:

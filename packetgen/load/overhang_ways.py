@@ -54,6 +54,11 @@ ACROSS = (
     re.compile(rf"{_LENGTH}\s+(?:above|below)\s+(?:the|its|their|it)\b", re.I),
     # 'lies 4 mm over the wall',
     re.compile(rf"\bl(?:ies?|ying)\s+(?:by\s+)?{_LENGTH}\s+(?:over|on|before|behind)\b", re.I),
+    # '5 mm over its left edge'
+    re.compile(
+        rf"{_LENGTH}\s+(?:over|beyond|beside)\s+(?:its|the|their)\s+(?:upper|lower|left|right|top|bottom)\s+(?:edge|end|side)s?\b",
+        re.I,
+    ),
     # '10 mm over each post'
     re.compile(
         rf"{_LENGTH}\s+(?:over|onto)\s+(?:each|both|either)\b(?!\s+(?:ends?|sides?|edges?))", re.I

@@ -152,9 +152,12 @@ def _of_hardware(filled: Filled) -> Iterator[_Measure]:
             for factor in {MM_PER_UNIT[unit] for unit in re.findall(r"mm|cm|in\b", size)}
         )
         for told in (
-            (rf"{_LONG}(?:\s+long)?\s+(?:[a-z]+\s+)?{many}", rf"\b{many}\s+(?:of\s+|\(){_LONG}"),
+            (
+                rf"{_LONG}(?:\s+long)?\s+(?:[a-z-]+\s+)?{many}",
+                rf"\b{many}(?:\s+of\s+|,\s+|\s+\(){_LONG}",
+            ),
             *(
-                (rf"{size}\s+(?:[a-z]+\s+)?{many}", rf"\b{many}(?:\s+of\s+|,\s+|\s+\(){size}")
+                (rf"{size}\s+(?:[a-z-]+\s+)?{many}", rf"\b{many}(?:\s+of\s+|,\s+|\s+\(){size}")
                 for size in _BY
             ),
         ):

@@ -104,7 +104,10 @@ def _how(
         return ""
     if found.re in (FLUSH, LEVEL):
         edges = found["edges"] or found["end"] or found["own"]
-        flush = _flush(parts, _with(in_turn, found.start()), edges.casefold())
+        # 'Its sides' are those of what was named before.
+        own = re.search(r"\bwith\s+(?:its|their)\b", found[0], re.I)
+        named_so_far = [one for one in in_turn if not own or one[0] < found.start()]
+        flush = _flush(parts, _with(named_so_far, found.start()), edges.casefold())
         return "" if flush else "such edges of the parts that it names are not on one line"
     pairs = [(parts[one], parts[other]) for one, other in numbers]
     if found.re is OVER:

@@ -11,6 +11,7 @@ from packetgen.load.words import said
 from packetgen.nouns import plural
 
 _LEAST = 3  # letters of a word of a name that is looked for
+_STEM = 4  # letters of it at least that the steps have: 'place' is no 'plate'
 _HEADING = re.compile(r"^#.*$", re.MULTILINE)
 _MADE_OF = frozenset(
     "wood wooden brass steel iron metal copper black white small large little".split()
@@ -52,5 +53,5 @@ def _is_said(name: str, steps: str, of_none: Collection[str]) -> bool:
     those of `of_none`, as the whole piece's, do not, if there are others."""
     words = [word for word in _words(name) if word not in of_none] or _words(name)
     words += [plural(word) for word in words]
-    stems = {word[: max(_LEAST, len(word) - _ENDING)] for word in words}
+    stems = {word[: max(_STEM, len(word) - _ENDING)] for word in words}
     return not stems or any(re.search(rf"(?<![a-z]){re.escape(stem)}", steps) for stem in stems)

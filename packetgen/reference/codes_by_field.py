@@ -221,6 +221,7 @@ BY_FIELD: Mapping[str, Mapping[str, tuple[str, ...]]] = {
         "parts[].thickness": ("part-thick", "part-thicker"),
         "parts[].outline": (
             "edge-leaning",
+            "corner-beside",
             "panel-beyond-wood",
             "part-off-middle",
             "panel-beside-board",
