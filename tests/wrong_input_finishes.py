@@ -145,7 +145,7 @@ CASES = (
                 "Press the plate hanger",
                 "saw-tooth hanger",
                 (
-                    "finishes/shelf/steps.md:2:10: advice: the step says 'the plate hanger', and nobody is told to buy any; did you mean 'saw-tooth hanger'? Else add it to 'hardware' in finish.yaml, as {name: plate hanger, pieces: 1, size: …}",
+                    "finishes/shelf/steps.md:2:14: advice: the step says 'plate hanger', and nobody is told to buy any; did you mean 'saw-tooth hanger'? Else add it to 'hardware' in finish.yaml, as {name: plate hanger, pieces: 1, size: …}",
                 ),
             ),
             (

@@ -12,16 +12,18 @@ from packetgen.nouns import plural
 
 # What nobody has in the house in the number that is meant; pins and hooks may be those of the wall.
 _TO_BUY = ("screw", "nail", "hinge", "dowel", "bracket", "bolt", "tack")
-_HANGERS = r"(?:saw-?tooth|picture|flat|plate|ring|screw|strap|keyhole)"
+_SORTS = (
+    r"\b(?:saw-?tooth|picture|flat|plate|ring|strap|keyhole"
+    r"|cup|shoulder|square|dresser|wood|brass|steel|chipboard|machine)\b"
+)
 _HUNG_BY = re.compile(
-    rf"\b(?:the|a|one|its)\s+(?:\d+\s+mm\s+)?(?P<what>(?:{_HANGERS}\s+)?hanger|(?:picture|hanging|screw)\s+ring"
+    rf"\b(?:the|a|one|its)\s+(?:\d+\s+mm\s+)?(?P<what>(?:{_SORTS}\s+)?hanger|(?:picture|hanging|screw)\s+ring"
     r"|screw\s+eye|eyelet|mirror\s+plate|picture\s+(?:hook|wire))\b",
     re.IGNORECASE,
 )
-_SORTS = r"\b(?:cup|shoulder|square|dresser|wood|brass|steel|chipboard|machine|picture)\b"
 # Sorts of one kind, none of which is another: 'cup hook' is no 'shoulder hook'.
 _OF_SORT = re.compile(
-    rf"(?P<what>(?P<sort>{_SORTS})\s+(?P<kind>hook|screw|nail|eye|ring|hinge))s?\b",
+    rf"(?P<what>(?P<sort>{_SORTS})\s+(?P<kind>hanger|hook|screw|nail|eye|ring|hinge))s?\b",
     re.IGNORECASE,
 )
 # Hooks and the like of the piece itself: 'screw the two cup hooks into the lid', and none into the wall.
@@ -210,12 +212,11 @@ def complain_of_unlisted_hardware(
     parts = " ".join(one.value["name"] or "" for one in filled.each("parts") if one.value)
     for found in (*_HUNG_BY.finditer(steps), *_HUNG_ON.finditer(steps), *_PUT_IN.finditer(steps)):
         name = " ".join(found["what"].casefold().split())
-        sorts = _other_sorts(name, filled)
-        if name.split()[-1] not in f"{names} {parts.casefold()}" or sorts:
+        if name.split()[-1] not in f"{names} {parts.casefold()}":
             number = (
                 counted_number(found["number"]) if found.re is _PUT_IN and found["number"] else 1
             )
-            facts = {"said": said(found[0]), "mend": _mend(name, number or 1, sorts or unsaid)}
+            facts = {"said": said(found[0]), "mend": _mend(name, number or 1, unsaid)}
             problems.add(place_in(steps, found.start(), path), "hardware-unlisted", **facts)
             return
 
@@ -237,17 +238,6 @@ def complain_of_sorted_hardware(filled: Filled, steps: str, path: str, problems:
 def _mend(name: str, number: int, instead: Sequence[str]) -> str:
     add = f"add it to 'hardware' in finish.yaml, as {{name: {name}, pieces: {number}, size: …}}"
     return f"did you mean {said(instead[0])}? Else {add}" if len(instead) == 1 else add
-
-
-def _other_sorts(name: str, filled: Filled) -> tuple[str, ...]:
-    """Of 'plate hanger' the hangers that are bought, where each is told to be another, as 'saw-tooth hanger'."""
-    *sort, kind = name.split()
-    bought = [one.value["name"] for one in filled.each("hardware") if one.value]
-    hangers = [one for one in bought if one and kind_of(one) == kind == "hanger"]
-    told = [re.search(_HANGERS, one.casefold()) for one in hangers]
-    if not sort or not all(told) or sort[0] in [one[0] for one in told if one]:
-        return ()
-    return tuple(hangers)
 
 
 def are(number: int) -> str:

@@ -6,6 +6,11 @@ from packetgen.load.values import Filled
 from packetgen.model import Outline
 from packetgen.units import plain
 
+# In patterns for steps: a unit, and what parts are sawn from.
+UNIT = r"(?:mm|cm|in)\b"
+WOOD = r"(?:plywood|ply|wood|timber|board|pine|oak|beech|birch|lime|poplar|mdf)"
+_ROUNDED_MM = 0.5
+_OF_SIXTEENTHS_MM = 25.4 / 16  # a rule in inches is read to one of them
 SHOWN = 4  # corners of an outline
 _READ_MM = 10  # from here on a gap is told in whole mm
 _SLIM_MM = 3  # from side to side; a narrower piece of wood is hardly sawn: our own choice
@@ -51,3 +56,8 @@ def gap_said(length_mm: float) -> str:
 def mm_said(length_mm: float) -> str:
     """'12.5 mm'."""
     return f"{plain(round(length_mm, 2))} mm"
+
+
+def near_mm(unit: str) -> float:
+    """How far a length told in this unit may be from the true one."""
+    return _OF_SIXTEENTHS_MM if unit.casefold() == "in" else _ROUNDED_MM

@@ -5,7 +5,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
 from packetgen.diagnostics import Problems, place_in
-from packetgen.load.piece_words import extent_of, mm_said
+from packetgen.load.piece_words import UNIT, WOOD, extent_of, mm_said, near_mm
 from packetgen.load.prose_words import any_of, sentences
 from packetgen.load.values import Filled
 from packetgen.load.words import said
@@ -14,19 +14,15 @@ from packetgen.nouns import listed, plural
 from packetgen.units import MM_PER_UNIT
 
 _N = r"(?<![\w.,/×-])\d{1,4}(?:\.\d{1,2})?"
-_UNIT = r"(?:mm|cm|in)\b"
 # One length; of 'a × b' and 'a to b' nothing is said here.
-_LONG = rf"(?<!× )(?<!x )(?P<long>{_N})[ -]?(?P<unit>{_UNIT})(?!\s*(?:×|x|by|to|or|-|–)\s*\d)"
+_LONG = rf"(?<!× )(?<!x )(?P<long>{_N})[ -]?(?P<unit>{UNIT})(?!\s*(?:×|x|by|to|or|-|–)\s*\d)"
 # Of '3 × 30 mm' the one and the other.
 _BY = (
-    rf"(?P<long>{_N})\s?(?:×|x|by)\s?\d{{1,4}}(?:\.\d{{1,2}})?[ -]?(?P<unit>{_UNIT})",
-    rf"{_N}\s?(?:×|x|by)\s?(?P<long>\d{{1,4}}(?:\.\d{{1,2}})?)[ -]?(?P<unit>{_UNIT})",
+    rf"(?P<long>{_N})\s?(?:×|x|by)\s?\d{{1,4}}(?:\.\d{{1,2}})?[ -]?(?P<unit>{UNIT})",
+    rf"{_N}\s?(?:×|x|by)\s?(?P<long>\d{{1,4}}(?:\.\d{{1,2}})?)[ -]?(?P<unit>{UNIT})",
 )
 _BETWEEN = r"[^\d,;:()]{0,30}?"  # words that tell of nothing else
 _ALL_ROUND = r"(?:\s+all\s+round|\s+on\s+(?:all|every|each)\s+sides?)?"
-_WOOD = r"(?:plywood|ply|wood|timber|board|pine|oak|beech|birch|lime|poplar|mdf)"
-_ROUNDED_MM = 0.5
-_OF_SIXTEENTHS_MM = 25.4 / 16  # a rule in inches is read to one of them
 
 
 @dataclass(frozen=True)
@@ -61,8 +57,8 @@ def _otherwise(measure: _Measure, sentence: str) -> re.Match[str] | None:
         found = _find(pattern, sentence)
         if found:
             long_mm = float(found["long"]) * MM_PER_UNIT[found["unit"].casefold()]
-            near_mm = _OF_SIXTEENTHS_MM if found["unit"].casefold() == "in" else _ROUNDED_MM
-            return None if any(abs(long_mm - one) <= near_mm for one in measure.own_mm) else found
+            near = near_mm(found["unit"])
+            return None if any(abs(long_mm - one) <= near for one in measure.own_mm) else found
     return None
 
 
@@ -170,8 +166,8 @@ def _of_wood(parts: Sequence[Part]) -> Iterator[_Measure]:
     names = any_of(part.name.casefold() for part in parts)
     thick = (
         rf"{_LONG}\s+thick\b",
-        rf"{_LONG}(?:\s+(?:birch|pine|oak|beech|lime|poplar))?\s+{_WOOD}\b(?!\s+(?:screw|glue|dowel|pin|nail|filler|peg))",
-        rf"\b{_WOOD}\s+of\s+{_LONG}",
+        rf"{_LONG}(?:\s+(?:birch|pine|oak|beech|lime|poplar))?\s+{WOOD}\b(?!\s+(?:screw|glue|dowel|pin|nail|filler|peg))",
+        rf"\b{WOOD}\s+of\s+{_LONG}",
     )
     never = r"\b(?:card|wadding|felt|cork|foam|glass|coats?|magnets?|washers?|scrap|waste|spacer)\b"
     for part in parts:

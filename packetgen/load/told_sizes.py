@@ -5,7 +5,7 @@ from collections.abc import Iterator, Sequence
 
 from packetgen.diagnostics import Problems, place_in
 from packetgen.load.part_names import parts_by_name
-from packetgen.load.piece_words import extent_of, mm_said, size_said
+from packetgen.load.piece_words import UNIT, WOOD, extent_of, mm_said, near_mm, size_said
 from packetgen.load.prose_words import any_of, sentences
 from packetgen.load.sure import sure
 from packetgen.load.words import said
@@ -13,26 +13,24 @@ from packetgen.model import Part
 from packetgen.units import MM_PER_UNIT
 
 _N = r"(?<![\w.,/])\d{1,4}(?:\.\d{1,2})?"
-_UNIT = r"(?:mm|cm|in)\b"
 _BY = r"\s*(?:×|x|by)\s*"
-_WOOD = r"(?:plywood|ply|wood|timber|board|pine|oak|beech|birch|lime|poplar|mdf)"
 _SIDE = r"(?:wide|high|long|deep|thick|tall|broad|across)"
-_BEFORE = re.compile(rf"{_N}{_BY}{_N}\s?{_UNIT}(?=\s\Z)", re.IGNORECASE)
+_BEFORE = re.compile(rf"{_N}{_BY}{_N}\s?{UNIT}(?=\s\Z)", re.IGNORECASE)
 # What may stand between a part and its measures, and between these.
 _RUN = re.compile(
-    rf"(?:[\s,(:–-]|\d+(?:\.\d+)?|×|(?:x|by|mm|cm|in|is|are|to|of|at|from|out|and|each|which|measures?|cut|sawn|{_SIDE}|{_WOOD})\b)*",
+    rf"(?:[\s,(:–-]|\d+(?:\.\d+)?|×|(?:x|by|mm|cm|in|is|are|to|of|at|from|out|and|each|which|measures?|cut|sawn|{_SIDE}|{WOOD})\b)*",
     re.IGNORECASE,
 )
 _ENDS = rf"(?=\s*(?:[,.;:)]|\Z|(?:and|is|from|out|in|of|{_SIDE})\b))"
 _SIDES = re.compile(
-    rf"{_N}\s?(?:{_UNIT})?{_BY}{_N}(?:\s?(?:{_UNIT})?{_BY}{_N})?\s?{_UNIT}{_ENDS}"
-    rf"|{_N}[\s-]?{_UNIT}\s+{_SIDE}\b"
-    rf"|{_WOOD}\s+of\s+{_N}\s?{_UNIT}{_ENDS}"
-    rf"|{_N}[\s-]?{_UNIT}\s+(?:{_WOOD}\s+)?{_WOOD}\b",
+    rf"{_N}\s?(?:{UNIT})?{_BY}{_N}(?:\s?(?:{UNIT})?{_BY}{_N})?\s?{UNIT}{_ENDS}"
+    rf"|{_N}[\s-]?{UNIT}\s+{_SIDE}\b"
+    rf"|{WOOD}\s+of\s+{_N}\s?{UNIT}{_ENDS}"
+    rf"|{_N}[\s-]?{UNIT}\s+(?:{WOOD}\s+)?{WOOD}\b",
     re.IGNORECASE,
 )
 _TO = re.compile(
-    rf"\b(?:to|from|out\s+of)\s+{_N}\s?{_UNIT}(?=\s*(?:[,.;:)]|\Z|and\b))", re.IGNORECASE
+    rf"\b(?:to|from|out\s+of)\s+{_N}\s?{UNIT}(?=\s*(?:[,.;:)]|\Z|and\b))", re.IGNORECASE
 )
 _SAWN = re.compile(r"\b(?:saw|cut)\b", re.IGNORECASE)
 _SO_IS = re.compile(r",?\s+(?:and\s+so|as)\s+(?:is|are)\s+(?:the\s+)?", re.IGNORECASE)
@@ -41,8 +39,6 @@ _ELSE = re.compile(
     r"\b(?:holes?|drill|grooves?|slots?|rebates?|notch(?:es)?|recess(?:es)?|windows?|openings?|chamfers?|bevels?|rough\w*|about|roughly|larger)\b",
     re.IGNORECASE,
 )
-_ROUNDED_MM = 0.5
-_OF_SIXTEENTHS_MM = 25.4 / 16  # a rule in inches is read to one of them
 
 
 def complain_of_told_sizes(
@@ -99,13 +95,12 @@ def _straight_before(sentence: str, at: int) -> Iterator[re.Match[str]]:
 
 def _has(part: Part, size: str) -> bool:
     """Whether each length of the size is another side of the part."""
-    unit = re.findall(_UNIT, size, re.IGNORECASE)[-1].casefold()
-    near_mm = _OF_SIXTEENTHS_MM if unit == "in" else _ROUNDED_MM
+    unit = re.findall(UNIT, size, re.IGNORECASE)[-1].casefold()
     sides_mm = [*extent_of(part.outline), part.thickness_mm]
     for number in re.findall(_N, size):
         long_mm = float(number) * MM_PER_UNIT[unit]
         nearest = min(sides_mm, key=lambda one: abs(one - long_mm), default=-1.0)
-        if abs(nearest - long_mm) > near_mm:
+        if abs(nearest - long_mm) > near_mm(unit):
             return False
         sides_mm.remove(nearest)
     return True
