@@ -25,7 +25,7 @@ NEVER = {
     "pink": "green blue forestgreen yellow",
     "orange": "blue navy green purple",
     "yellow": "blue red purple navy",
-    "green": "red purple navy orange",
+    "green": "red purple navy orange cornsilk wheat moccasin",
     "blue": "red orange yellow forestgreen",
     "purple": "yellow green orange forestgreen",
     "violet": "yellow green orange forestgreen",

@@ -259,6 +259,16 @@ CASES = (
         sentence="Peg the lid across the upper ends of the posts.",
     ),
     _case(
+        "a lid that is glued to the back, and butted against posts that end lower",
+        _of_step(
+            48,
+            "joins 'lid' to 'left post', and in finish.yaml the two stand 6 mm apart; name the part that is meant, or mend 'at' there",
+        ),
+        lid=("0,0 140,0 140,12 0,12", "0,-8"),
+        back=("0,0 120,0 120,130 0,130", "10,0"),
+        sentence="Peg the lid across the back, butted against the ends of the posts, and the foot under it.",
+    ),
+    _case(
         "the same by the names of both",
         f"{FINISH}:10:61: advice: 'left post' reaches 60 mm to the left of the middle that the panel and other parts share, and 'right post' 70 mm to the right; mend 'at' of the one that was moved",
         _of_step(

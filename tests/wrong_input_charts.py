@@ -375,6 +375,11 @@ CASES = (
         "series/garden-year/fern/finishing.md:1:1: advice: nothing reads 'finishing.md'; tell in steps.md of the finishing piece how it is made and painted, and how the stitching is mounted (a name that begins with '_' is left alone)",
     ),
     Case(
+        "the same in the folder of a finishing piece",
+        {"finishes/shelf/painting.md": "Paint it.\n"},
+        "finishes/shelf/painting.md:1:1: advice: nothing reads 'painting.md'; tell in steps.md how the piece is made and painted, and how the stitching is mounted (a name that begins with '_' is left alone)",
+    ),
+    Case(
         "a chart in pixels whose name has a slip",
         {CHART: None, f"{FERN}/chrat.png": picture([["#a04030"]])},
         "series/garden-year/fern/chart.txt:1:1: there is no file 'chart.txt' here; draw one character for each stitch, '.' for bare cloth, or bring a drawing in with packetgen bring",

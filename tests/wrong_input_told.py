@@ -349,6 +349,23 @@ CASES = (
         | {STEPS: "1. Saw the back, the rail and the foot.\n2. Paint both parts.\n"},
         f"{STEPS}:2:10: advice: the step says 'both parts', and of parts there are 3 in finish.yaml; mend the number here, or the parts there",
     ),
+    *(
+        Case(
+            f"three parts of which one is there twice: {verb}",
+            {
+                FINISH: TINY[FINISH].replace(
+                    "paints:\n",
+                    RAIL.replace("12 mm", "12 mm, pieces: 2") + KNOB + "paints:\n",
+                ),
+                STEPS: f"1. {verb} the three parts: the back, the rails and the knob.\n",
+            },
+            *[
+                f"{STEPS}:1:{len(verb) + 9}: advice: the step says 'three parts', and of parts there are 4 in finish.yaml; mend the number here, or the parts there"
+            ]
+            * told,
+        )
+        for verb, told in (("Saw", True), ("Paint", False))
+    ),
     Case(
         "two feet of one",
         {FINISH: TINY[FINISH].replace("paints:\n", RAIL.replace("rail", "foot") + "paints:\n")}

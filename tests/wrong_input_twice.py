@@ -324,6 +324,14 @@ CASES = (
         for notes, column, told, works, own in (
             ("Put a French knot of brick (E2) above.", 0, "", "", ""),
             ("You may put a French knot of K4 peat above.", 0, "", "", ""),
+            ("Backstitch the edge of the brick in K4 peat.", 0, "", "", ""),
+            (
+                "Backstitch the edge of the brick in 07 fern.",
+                1,
+                "Backstitch the edge of the brick",
+                "backstitch of this chart is",
+                "'K4 peat'",
+            ),
             (
                 "Put a French knot of K4 peat above.",
                 14,
@@ -357,6 +365,20 @@ CASES = (
             * (told != 2),
         )
         for told in (1, 2, 4)
+    ),
+    *(
+        Case(
+            f"strands of backstitch, two in one thread set and one in the other: {thread}",
+            {
+                SERIES: TINY[SERIES].replace("strands: 2}", "strands: 2, backstitch_strands: 2}"),
+                NOTES: f"Backstitch the rim{thread} with one strand.\n",
+            },
+            *[
+                f"{NOTES}:1:{19 + len(thread) + 6}: advice: here stands 'one strand' for backstitch, worked with 2 in this pattern; mend the number here, or 'backstitch_strands' in series.yaml"
+            ]
+            * told,
+        )
+        for thread, told in ((" in K4 peat", True), (" in 12 earth", False), ("", False))
     ),
     Case(
         "strands of backstitch between words for other work",

@@ -12,7 +12,7 @@ from packetgen.nouns import plural
 
 # What is done to all parts of a piece.
 _ALL = re.compile(
-    r"\b(?:saw|cut|paint|sand|smooth|varnish|wax)\s+(?:out\s+)?(?:(?:all|each|both)\s+of\s+|all\s+)?(?:the\s+|its\s+|these\s+)?"
+    r"\b(?:(?P<sawn>saw|cut)|paint|sand|smooth|varnish|wax)\s+(?:out\s+)?(?:(?:all|each|both)\s+of\s+|all\s+)?(?:the\s+|its\s+|these\s+)?"
     rf"(?P<what>(?:both|{COUNTED})(?:\s+(?:parts|pieces)\b|(?=\s+as\b)))",
     re.IGNORECASE,
 )
@@ -35,7 +35,9 @@ def complain_of_counted_parts(
     for found in _ALL.finditer(steps):
         told = counted_number(found["number"]) if found["number"] else 2
         beyond = told is not None and told > pieces["part"] and "part" in found["what"].casefold()
-        if told is not None and told not in (len(kinds), pieces["part"]) and not beyond:
+        # Kinds of parts may be painted; what is sawn are pieces.
+        right = {pieces["part"]} if found["sawn"] else {pieces["part"], len(kinds)}
+        if told is not None and told not in right and not beyond:
             facts = {"said": said(found["what"]), "of": "parts", "are": are(pieces["part"])}
             problems.add(place_in(steps, found.start("what"), path), "step-parts-more", **facts)
             break

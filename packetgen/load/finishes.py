@@ -29,6 +29,11 @@ from packetgen.model import (
     Trim,
 )
 
+_OF_STEPS = {
+    name: "tell in steps.md how the piece is made and painted, and how the stitching is mounted"
+    for name in ("finishing.md", "painting.md", "mounting.md")
+}
+
 
 def load_finishes(folder: ContentFolder, problems: Problems) -> Mapping[str, FinishingPiece | None]:
     """Every finishing piece by its folder's name; None for one that is not in order."""
@@ -38,7 +43,7 @@ def load_finishes(folder: ContentFolder, problems: Problems) -> Mapping[str, Fin
         named_well = valid_id(name, Place(path), problems)
         filled = read_document(folder, f"{path}/finish.yaml", FINISH, problems)
         steps = read_markdown(folder, f"{path}/steps.md", problems)
-        folder.unread(path, ("finish.yaml", "steps.md"))
+        folder.unread(path, ("finish.yaml", "steps.md"), hints=_OF_STEPS)
         pieces[name] = None
         if filled is None:
             continue

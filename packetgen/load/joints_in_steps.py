@@ -79,6 +79,11 @@ def joints_in(parts: Sequence[Part], steps: str) -> Iterator[Joint]:
         rf"(?<![\w-]){name}\s+(?P<onto>between)\s+(?:the\s+|both\s+)?(?:two\s+)?(?P<other>{any_of(numbers)})(?![\w-])",
         re.IGNORECASE,
     )
+    butted = re.compile(
+        r",\s+(?:and\s+)?(?:(?:butt(?:ed|ing)|pressed|pushed|hard|tight|standing|resting)\s+(?:up\s+)?(?:against|to|on)|touching)\s+"
+        rf"(?P<onto>[^.,;:]{{0,30}}?(?<![\w-])(?P<other>{any_of(numbers)}))(?![\w-])",
+        re.IGNORECASE,
+    )
     for start, sentence in sentences(steps):
         if _HUNG.search(sentence):
             continue
@@ -121,6 +126,14 @@ def joints_in(parts: Sequence[Part], steps: str) -> Iterator[Joint]:
                 joined = _pairs(or_each[part[0].casefold()], others)
                 for (one, number), onto in product(joined, (found["onto"][: other.end()], *edges)):
                     yield Joint(one, number, at, onto)
+            # 'Across the board, butted against the ends of the posts'.
+            for end in butted.finditer(sentence, rest):
+                at = start + end.start("onto")
+                for part in names_or_each.finditer(what):
+                    for one, number in _pairs(
+                        or_each[part[0].casefold()], numbers[end["other"].casefold()]
+                    ):
+                        yield Joint(one, number, at, f"against {end['onto']}")
             # 'and the roof on the board', 'and both of them on the board'
             for then in further.finditer(sentence, rest):
                 called = [one[0] for one in names.finditer(sentence, 0, then.start())]

@@ -5,7 +5,7 @@ from collections.abc import Iterable, Iterator
 
 from packetgen.diagnostics import Problems, place_in
 from packetgen.load.number_words import COUNT
-from packetgen.load.prose_words import any_of, sentences
+from packetgen.load.prose_words import any_of, named, sentences
 from packetgen.load.words import said
 from packetgen.model import Colour, Pattern
 from packetgen.nouns import listed
@@ -13,9 +13,9 @@ from packetgen.nouns import listed
 _STRANDS = rf"(?:{COUNT}\s+strands?\s+of\s+)?(?:the\s+)?"
 # What is worked, by what it is called, up to the thread; 'backstitch the legs with one strand of soot'.
 _WORKED = {
-    "backstitch": rf"\bback-?\s?stitch(?:es|ed)?\s+(?:(?:is|are|it|them)\s+|the\s+[a-z ]{{2,30}}?\s+)?(?:worked\s+|stitched\s+)?(?:in|of|with|from)\s+{_STRANDS}",
-    "French knots": rf"\bknots?\s+(?:(?:is|are)\s+)?(?:worked\s+|made\s+)?(?:in|of|with|from)\s+{_STRANDS}",
-    "lazy daisies": rf"\blazy\s+dais(?:y|ies)\s+(?:(?:is|are)\s+)?(?:worked\s+|made\s+)?(?:in|of|with|from)\s+{_STRANDS}",
+    "backstitch": rf"\bback-?\s?stitch(?:es|ed)?\s+(?:(?:is|are|it|them)\s+|the\s+[a-z ]{{2,30}}?\s+)?(?:worked\s+|stitched\s+)?(?P<by>in|of|with|from)\s+{_STRANDS}",
+    "French knots": rf"\bknots?\s+(?:(?:is|are)\s+)?(?:worked\s+|made\s+)?(?P<by>in|of|with|from)\s+{_STRANDS}",
+    "lazy daisies": rf"\blazy\s+dais(?:y|ies)\s+(?:(?:is|are)\s+)?(?:worked\s+|made\s+)?(?P<by>in|of|with|from)\s+{_STRANDS}",
 }
 _MAY = re.compile(
     r"\b(?:no|not|never|instead|if|may|might|could|can|or|like|first|before)\b|n't\b", re.IGNORECASE
@@ -44,7 +44,12 @@ def complain_of_kind_threads(pattern: Pattern, path: str, problems: Problems) ->
                 found = worked.search(sentence)
                 if not found or _MAY.search(sentence, 0, found.end()):
                     continue
-                if not any(found["thread"].casefold() in called[mark] for mark in marks):
+                own_words = set().union(*(called[mark] for mark in marks))
+                # 'The lower edge of the umbrella in 252 tadpole', where umbrella is a colour too.
+                of_a_thing = found["by"].casefold() == "of" and named(own_words).search(
+                    sentence, found.end()
+                )
+                if not of_a_thing and found["thread"].casefold() not in own_words:
                     own = (
                         f"{colours[mark][0].number} {colours[mark][0].name or ''}".strip()
                         for mark in sorted(marks)

@@ -1,11 +1,12 @@
 """Strands that an author's notes count, beside those that the pattern is worked with."""
 
 import re
-from collections.abc import Collection, Iterable
+from collections.abc import Collection, Iterable, Mapping, Sequence
+from dataclasses import dataclass
 
 from packetgen.diagnostics import Problems, place_in
 from packetgen.load.number_words import COUNTED, counted_number
-from packetgen.load.prose_words import sentences
+from packetgen.load.prose_words import named, sentences
 from packetgen.load.words import said
 from packetgen.model import KeyLine, ThreadSet
 
@@ -24,42 +25,58 @@ _OTHERS = re.compile(
 )
 
 
+@dataclass(frozen=True)
+class _SetWords:
+    """A thread set: what its card and its threads in the key are called, its strands by what they work, and further numbers
+    of strands that may be told of it: of a whole thread, and of what is left of one."""
+
+    called: frozenset[str]
+    strands: Mapping[str, int]
+    beside: frozenset[int]
+
+
 def complain_of_told_strands(
     notes: str,
     path: str,
     sets: Iterable[ThreadSet],
-    lines: Iterable[KeyLine],
+    lines: Sequence[KeyLine],
     on_chart: Collection[str],
     problems: Problems,
 ) -> None:
     """Advice on 'three strands' where nothing in the pattern is worked with so many, no thread has them, and they are not
     what is left of one; and on 'the backstitch in two strands' where the backstitch is worked with one. `on_chart` is what lies on the chart beside its stitches; beads
     are taken to be sewn on with as many as lines."""
-    used, beside = set[int](), set[int]()
-    alone: dict[str, set[int]] = {kind: set() for kind in _ALONE if kind in on_chart}
-    for one in sets:
-        of_kinds = {
-            "backstitch": one.backstitch_strands,
-            "long_stitch": one.backstitch_strands,
-            "french_knots": one.knot_strands,
-            "lazy_daisies": one.daisy_strands,
-            "beads": one.backstitch_strands,
-        }
-        of_set = {one.strands, *(of_kinds[kind] for kind in on_chart if kind in of_kinds)}
-        used |= of_set
-        for kind, own_of_kind in alone.items():
-            own_of_kind.add(of_kinds[kind])
-        beside |= {one.card.strands, *(one.card.strands - few for few in of_set)}
+    of_sets = [_set_words(one, lines, on_chart) for one in sets]
     of_lines = {number for line in lines for number in line.strands.values()}
-    used |= of_lines
-    for kind, own_of_kind in alone.items():
-        _complain_of_kind(kind, own_of_kind | of_lines, beside, notes, path, problems)
-    for named in _NAMED.finditer(notes):
-        number = counted_number(named["number"])
+    for kind in _ALONE:
+        if kind in on_chart:
+            _complain_of_kind(kind, of_sets, of_lines, notes, path, problems)
+    used = of_lines.union(*(one.strands.values() for one in of_sets))
+    beside = frozenset[int]().union(*(one.beside for one in of_sets))
+    for found in _NAMED.finditer(notes):
+        number = counted_number(found["number"])
         if number is not None and number not in used | beside:
             own = " and ".join(map(str, sorted(used)))
-            facts = {"said": said(named[0]), "own": own}
-            problems.add(place_in(notes, named.start(), path), "strands-told-other", **facts)
+            facts = {"said": said(found[0]), "own": own}
+            problems.add(place_in(notes, found.start(), path), "strands-told-other", **facts)
+
+
+def _set_words(one: ThreadSet, lines: Iterable[KeyLine], on_chart: Collection[str]) -> _SetWords:
+    of_kinds = {
+        "backstitch": one.backstitch_strands,
+        "long_stitch": one.backstitch_strands,
+        "french_knots": one.knot_strands,
+        "lazy_daisies": one.daisy_strands,
+        "beads": one.backstitch_strands,
+    }
+    strands = {kind: few for kind, few in of_kinds.items() if kind in on_chart}
+    strands["crosses"] = one.strands
+    colours = (colour for line in lines for colour in line.threads.get(one.id, ()))
+    words = (word for colour in colours for word in (colour.number, colour.name) if word)
+    left = (one.card.strands - few for few in strands.values())
+    return _SetWords(
+        frozenset({one.card.name, *words}), strands, frozenset({one.card.strands, *left})
+    )
 
 
 def _stretch(
@@ -75,9 +92,15 @@ def _stretch(
 
 
 def _complain_of_kind(
-    kind: str, own: set[int], beside: set[int], notes: str, path: str, problems: Problems
+    kind: str,
+    sets: Sequence[_SetWords],
+    of_lines: Collection[int],
+    notes: str,
+    path: str,
+    problems: Problems,
 ) -> None:
-    """Advice on the number of a sentence that speaks of backstitch alone, or of knots."""
+    """Advice on the number of a sentence that speaks of backstitch alone, or of knots: of the thread sets of which it names
+    threads, or of all."""
     others = [pattern for name, pattern in _ALONE.items() if name != kind]
     for start, words in sentences(notes):
         start, sentence = _stretch(words, start, _ALONE[kind], others)
@@ -85,6 +108,10 @@ def _complain_of_kind(
         if len(found) != 1 or not _ALONE[kind].search(sentence) or _OTHERS.search(sentence):
             continue
         number = counted_number(found[0]["number"])
+        beside_it = f"{sentence[: found[0].start()]},{sentence[found[0].end() :]}"
+        of_named = [one for one in sets if named(one.called).search(beside_it)] or sets
+        own = {one.strands[kind] for one in of_named}
+        beside = frozenset(of_lines).union(*(one.beside for one in of_named))
         if number is None or number in own | beside:
             continue
         what = "backstitch" if kind == "backstitch" else "knots"

@@ -31,7 +31,7 @@ _FAMILIES = {
     "pink": _Family(315, 405, 8, 50),
     "orange": _Family(25, 90, 22),
     "yellow": _Family(55, 118, 18),
-    "green": _Family(92, 205, 6),
+    "green": _Family(102, 205, 6),
     "blue": _Family(185, 315, 7),
     "purple": _Family(275, 385, 6),
     "violet": _Family(275, 385, 6),
