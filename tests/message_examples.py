@@ -104,6 +104,7 @@ OF_FIGURES = (
     ),
     Case("a thread set that nothing uses", {SERIES: ("  - {name: spool, card: spool, strands: 1}\n", "  - {name: spool, card: spool, strands: 1}\n  - {name: third, card: moss, strands: 1}\n")}),
     Case("a paint that nothing uses", {FINISH: ("paints:\n", 'paints:\n  - {name: straw, hex: "#d8c48a", put_on_with: brush, covers: 10 m2 per litre, dries_in: 1 h, tin: 100 ml}\n')}),
+    Case("a tin with a nought too few", {FINISH: TINY[FINISH].replace("tin: 100 ml", "tin: 10 ml").replace("outline: 0,0 120,0 120,120 0,120", "outline: 0,0 240,0 240,240 0,240").replace("trim:", '  - {name: straw, hex: "#d8c48a", put_on_with: brush, covers: 10 m2 per litre, dries_in: 1 h, tin: 100 ml}\ntrim:')}),
     Case("words that cannot be read", {SERIES: ("licence:", 'look: {light: {ink: "#d0d0c8"}}\nlicence:')}),
     Case("a title in letters that the type lacks", {PATTERN: ("title: Fern by the Tap", "title: Fern \u0915")}),
     Case("beads that crowd", {BEADS: ("size: 2.2 mm", "size: 6 mm"), PATTERN: ('at: "3.5,1.5"', 'at: "3.5,1.5 2.5,1.5"')}),

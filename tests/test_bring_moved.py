@@ -130,8 +130,8 @@ def test_where_something_would_fall_off_all_stays_and_is_told(bring, tmp_path):
     said, after = bring(drawn, "--bare", "#ffffff", "--trim")
     assert (
         "The old chart was 16 × 10 stitches, and lies in the new one 2 columns farther to the left and 2 rows farther "
-        "up, so all that stays lies beside its place: bring the drawing in again with the same --bare and --trim as "
-        "before, or change each number by as much."
+        "up. The numbers of what lies on it stay as they were: right if you wrote them for the new one; else change each "
+        "by as much, or bring the drawing in again with the same --bare and --trim as before."
     ) in said
     assert lying(after) == sorted(lying(before) + ['"1,1"'], key=lying(after).index)
 

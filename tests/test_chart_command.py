@@ -361,7 +361,7 @@ def test_words_that_name_sides_are_told_where_they_stand(tmp_path):
         {f"{FERN}/stitching.md": "Begin.\n\nThe left frond first, in row 3.\n"},
     )
     assert f"{FERN}/stitching.md:3:5: 'left'" in said(content, "mirror", "fern", "left-right")
-    assert f"{FERN}/stitching.md:3:26: 'row'" in said(content, "border", "fern", "1")
+    assert f"{FERN}/stitching.md:3:26: 'row 3'" in said(content, "border", "fern", "1")
 
 
 def test_a_copy_of_a_chart_that_begins_with_its_title_begins_with_its_own(tmp_path):
@@ -419,7 +419,7 @@ def test_what_would_be_wrong_afterwards_is_told_and_nothing_is_written(tmp_path)
 def test_content_with_a_fault_is_told_and_not_touched(tmp_path):
     content = build(tmp_path / "content", {PATTERN: ("colour: k, path", "colour: K, path")})
     before = everything(content)
-    assert "1 thing to mend; nothing was written." in said(content, "turn", "fern", "90", code=1)
+    assert "1 thing to mend first." in said(content, "turn", "fern", "90", code=1)
     assert everything(content) == before
 
 

@@ -487,7 +487,10 @@ def test_a_line_that_speaks_of_a_side_is_one_to_look_at_after_mirroring(line, wo
 
 
 def test_of_a_chart_upside_down_it_is_one_that_speaks_of_rows():
-    for line, words in (("The top three rows come last.", ["top"]), ("Begin at the left.", [])):
+    for line, words in (
+        ("The top three rows come last.", ["top, rows"]),
+        ("Begin at the left.", []),
+    ):
         told = mentions("stitching.md", line, UPSIDE_DOWN, "Fern")
         assert [found for _, found in told] == words
 

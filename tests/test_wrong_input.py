@@ -119,6 +119,7 @@ FOUND_AFTER_LOADING = {
     "designer-idle",
     "thread-set-unused",
     "paint-unused",
+    "tin-small",
     "contrast-low",  # in test_look
     "letters-missing",  # in test_letters
     *REVIEW,  # in test_proof_report_advice

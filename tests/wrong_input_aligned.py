@@ -97,7 +97,7 @@ CASES = (
     ),
     _case(
         "a lid that was made wider",
-        f"{FINISH}:12:55: advice: 'lid' stands 10 mm to the right of the middle that the panel and other parts share; if it is to be as wide as it is, write at: -10,0; else mend its outline",
+        f"{FINISH}:12:55: advice: 'lid' stands 10 mm to the right of the middle that the panel and other parts share; if it is to be as wide as it is, write at: -10,0 (and should 'foot' grow with it?); else mend its outline",
         lid=("0,0 160,0 160,12 0,12", "0,0"),
         sentence="Peg the lid on the left post.",
     ),

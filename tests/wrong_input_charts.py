@@ -552,6 +552,11 @@ CASES = (
         "series/garden-year/fern/pattern.yaml:15:22: '2,5,5' is not a point; write a full stop before decimals, and one comma, for example 12,30.5",
     ),
     Case(
+        "two points without a space between",
+        {PATTERN: ('at: "2.5,2.5 3,3"', 'at: "2.5,1.53,2"')},
+        "series/garden-year/fern/pattern.yaml:15:22: '2.5,1.53,2' is not a point; write a space between two points: 2.5,1.5 3,2",
+    ),
+    Case(
         "numbers that may be points or decimals",
         {PATTERN: ("1,1 4,1 4,2.5", "1,1,4,1")},
         "series/garden-year/fern/pattern.yaml:13:24: '1,1,4,1' is not a point; write a full stop before decimals, and one comma, for example 12,30.5",

@@ -579,6 +579,13 @@ CASES = (
             ("Begin with E2 brick, rows 1 to 2.", ""),
             ("K4 peat comes in rows 3 to 5, and E2 brick.", ""),
             ("Peat (K4), rows 4 to 5, then columns 3 to 4.", ""),
+            ("Begin with the peat, rows 1 to 2.", ""),
+            ("Begin in peat, rows 4 and 5.", ""),
+            ("Begin with peat to the left of rows 1 to 2.", ""),
+            (
+                "Begin with the lower bed, in peat: two rows right across, rows 2 and 3.",
+                "59: advice: here stands 'rows 2 and 3' of 'peat', and most of these have none of it on the chart; it lies in rows 4 to 5: mend the numbers, or the colour",
+            ),
             (
                 "Begin with K4 peat, rows 1 to 3.",
                 "21: advice: here stands 'rows 1 to 3' of 'peat', and most of these have none of it on the chart; it lies in rows 4 to 5: mend the numbers, or the colour",

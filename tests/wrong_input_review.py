@@ -108,6 +108,11 @@ CASES = (
         "series/garden-year/fern/chart.txt:3:1: advice: nothing is worked on rows 3–4 and column 5 of this chart, and they count in its size; a chart without them is 4 × 2; 'packetgen chart crop fern' makes it",
     ),
     review_case(
+        "rows put in above by hand, under lines that stayed",
+        {CHART: "....\n....\nrrbb\nrr..\n", PATTERN: TINY[PATTERN].replace("1,1 4,1 4,2.5", "1,3 4,3 4,4.5").replace("2.5,2.5 3,3", "2.5,3.5").replace("3.5,1.5", "3.5,3.5").replace("at: 3,2", "at: 3,4")},
+        "series/garden-year/fern/chart.txt:1:1: advice: nothing is worked on rows 1–2 of this chart, and they count in its size; a chart without them is 4 × 2; take out by hand what was put in by hand; else 'packetgen chart crop fern' makes it, lines and knots with it",
+    ),
+    review_case(
         "words that only ask for the author's own",
         {f"{FERN}/story.md": "A story of this series.\n\nWrite here where the design comes from, which readers see beside the picture before they buy, and why it was drawn that way.\n"},
         "series/garden-year/fern/story.md:3:1: advice: the text is still the example that begin wrote; put your own in its place, or take it out",

@@ -205,6 +205,21 @@ CASES = (
         notice("kind: open call", "opens: 2027-03-01", "closes: 2027-03-01"),
         f"{FILE}:23:13: it closes on 2027-03-01, and opens on 2027-03-01; let 'closes' be a later day than 'opens'",
     ),
+    *(
+        Case(
+            f"a prize draw that opens on {opens} for {who}",
+            notice("kind: prize draw", f"opens: {opens}", "closes: 2027-03-01", f"who: {who}"),
+            *[
+                f"{FILE}:22:12: advice: it opens on 2027-01-10 for 'finished design', and the release is on 2027-01-15; mend the day here, or the release; nobody can stitch a design before"
+            ]
+            * told,
+        )
+        for who, opens, told in (
+            ("Anyone of full age who sends a picture of a finished design.", "2027-01-10", True),
+            ("Anyone of full age who sends a picture of a finished design.", "2027-01-15", False),
+            ("Anyone of full age who reads the letter.", "2027-01-10", False),
+        )
+    ),
     Case(
         "a call that closes on no day",
         notice("kind: open call", "closes: 2027-02-30"),

@@ -513,6 +513,17 @@ CASES = (
         {STORY: "The design is 40 stitches wide and grew at night.\n"},
         f"{STORY}:1:1: advice: here stands 'The design is 40 stitches wide', and the chart has 4 columns and 2 rows; mend the number, or leave it out: the page of sizes tells it",
     ),
+    *(
+        Case(
+            f"a frond as wide as the chart was: {told}",
+            {STORY: f"The frond runs across the whole width of {told} stitches.\n"},
+            *[
+                f"{STORY}:1:27: advice: here stands 'whole width of 6 stitches', and the chart has 4 columns and 2 rows; mend the number, or leave it out: the page of sizes tells it"
+            ]
+            * (told == 6),
+        )
+        for told in (4, 6)
+    ),
     Case(
         "a design of its own size, and a leaf of it",
         {STORY: "The design is 4 × 2 stitches. A leaf is 3 stitches wide. The chart has 2 rows.\n"},

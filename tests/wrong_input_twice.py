@@ -390,6 +390,15 @@ CASES = (
         f"{NOTES}:1:41: advice: here stands '1 strand' for backstitch, worked with 2 in this pattern; mend the number here, or 'backstitch_strands' in series.yaml",
     ),
     Case(
+        "strands of lines, as people call backstitch",
+        {
+            PATTERN: _ONE_SET,
+            SERIES: _TWO_STRANDS,
+            NOTES: "Last come the lines, in one strand of peat, and the single French knot of brick in the eye.\n",
+        },
+        f"{NOTES}:1:25: advice: here stands 'one strand' for backstitch, worked with 2 in this pattern; mend the number here, or 'backstitch_strands' in series.yaml",
+    ),
+    Case(
         "strands of backstitch in a sentence that speaks of knots too",
         {
             PATTERN: _ONE_SET,

@@ -21,7 +21,7 @@ _ORDER = (
     r"\d+(?:st|nd|rd|th)?|first|second|third|fourth|fifth|last|next|two|three|four|five|six|ten"
 )
 _COUNTED = re.compile(
-    rf"\b(?:(?:columns?|rows?)(?= \d)|(?:(?:{_ORDER}) )+(?:columns?|rows?))\b{_FIELD}",
+    rf"\b(?:(?:columns?|rows?) \d+(?:(?: to | and |–|-)\d+)?|(?:(?:{_ORDER}) )+(?:columns?|rows?))\b{_FIELD}",
     re.IGNORECASE,
 )
 _TURNED = _said(f"{_ACROSS}|{_DOWN}")
@@ -31,7 +31,7 @@ _PROSE = re.compile(r"#.*|^\s*(?:about|photo_alt):.*")
 
 
 def mentions(path: str, text: str, change: Change, title: str) -> Iterator[tuple[Place, str]]:
-    """Each such word and where it stands, one a line; the pattern's `title` says nothing of the chart. Sides count
+    """The first such word of each line and where it stands, with the others behind it; the pattern's `title` says nothing of the chart. Sides count
     only where the chart is turned, and those that change."""
     words = _COUNTED
     if change.swapped or (change.flipped_across and change.flipped_down):
@@ -41,6 +41,7 @@ def mentions(path: str, text: str, change: Change, title: str) -> Iterator[tuple
     for number, line in enumerate(text.replace(title, " " * len(title)).split("\n"), 1):
         prose = None if path.endswith(".md") else _PROSE.search(line)
         if path.endswith(".md") or prose:
-            match = words.search(line, prose.start() if prose else 0)
-            if match:
-                yield Place(path, number, match.start() + 1), match[0]
+            found = list(words.finditer(line, prose.start() if prose else 0))
+            if found:
+                all_said = ", ".join(dict.fromkeys(one[0] for one in found))
+                yield Place(path, number, found[0].start() + 1), all_said

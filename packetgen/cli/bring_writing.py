@@ -118,9 +118,9 @@ def carry_out(
             )
         elif any(written.moved):
             say(
-                f"{old_size}, and lies in the new one {_farther(*written.moved)}, so all that stays lies beside its place: "
-                "bring the drawing in again with the same --bare and --trim as before, or change each number by "
-                "as much."
+                f"{old_size}, and lies in the new one {_farther(*written.moved)}. The numbers of what lies on it stay as "
+                "they were: right if you wrote them for the new one; else change each by as much, or bring the drawing in "
+                "again with the same --bare and --trim as before."
             )
         elif any(written.was):
             say(

@@ -119,8 +119,8 @@ def _tell(edited: "Edited", content_folder: Path, to: "Copy | None") -> None:
     mentioned = edited.mentioned
     if mentioned:
         say("These speak of sides, columns or rows; see whether they are still right:")
-        for place, word in mentioned[:_MOST_MENTIONS]:
-            say(f"  {content_folder.as_posix()}/{place}: {word!r}")
+        for place, words in mentioned[:_MOST_MENTIONS]:
+            say(f"  {content_folder.as_posix()}/{place}: {words!r}")
         if len(mentioned) > _MOST_MENTIONS:
             say(f"  and {counted(len(mentioned) - _MOST_MENTIONS, 'more line')}")
     if edited.kept:

@@ -5,7 +5,8 @@ from typing import TYPE_CHECKING
 
 import click
 
-from packetgen.cli.common import nothing_written, say_problems
+from packetgen.cli.common import CONTENT_WRONG, say, say_problems
+from packetgen.nouns import counted
 
 if TYPE_CHECKING:
     from packetgen.reckon.figures import Figures
@@ -20,7 +21,8 @@ def figures_of(name: str, content_folder: Path) -> "Figures":
     known = {one.pattern.id: one for each in checked.reckoned for one in each.figures}
     if not known and not checked.sound:
         say_problems(checked.problems.errors, content_folder)
-        nothing_written(len(checked.problems.errors))
+        say(f"{counted(len(checked.problems.errors), 'thing')} to mend first.", err=True)
+        raise SystemExit(CONTENT_WRONG)
     if name not in known:
         raise click.UsageError(
             f"there is no pattern called {name!r}; {nearest(name, sorted(known))}"

@@ -111,6 +111,11 @@ FIGURES: dict[str, Fault] = {
         "look once more: should it be {better}?",
         Level.ADVICE,
     ),
+    "tin-small": Fault(
+        "{takes} ml of '{paint}' are needed, and so {tins}, where another paint comes in tins of {larger} ml",
+        "look once more: should it be {better} ml?",
+        Level.ADVICE,
+    ),
     "inset-far": Fault(
         "an inset of {inset} reaches beyond the middle of a panel of {panel}",
         "write how far a magnet's middle is from the edge of the smallest card, for example {better}",

@@ -17,6 +17,11 @@ PATTERNS: dict[str, Fault] = {
     "closes-early": Fault(
         "it closes on {closes}, and opens on {opens}", "let 'closes' be a later day than 'opens'"
     ),
+    "opens-early": Fault(
+        "it opens on {opens} for {said}, and the release is on {released}",
+        "mend the day here, or the release; nobody can stitch a design before",
+        Level.ADVICE,
+    ),
     "needleful-short": Fault(
         "two tails of {tail} leave {left} of a needleful of {needleful}",
         "let {least} or more be left: shorten 'tail' or lengthen 'needleful'",

@@ -97,6 +97,11 @@ WHY_FIGURES: dict[str, Why] = {
         "whole house: mostly it has noughts too many.",
         "Correct the tin; or lay the advice aside in series.yaml.",
     ),
+    "tin-small": Why(
+        "The packet tells how many tins to buy. Two of the smallest, where other paints of the piece come in much larger ones, are mostly "
+        "one whose size has a nought too few.",
+        "Correct the tin; or lay the advice aside in series.yaml where the paint is sold so.",
+    ),
     "inset-far": Why(
         "The inset is measured from the edge of a mounting card, and no card is larger than the panel: the magnets of "
         "two sides would change places.",

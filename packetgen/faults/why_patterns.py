@@ -21,6 +21,11 @@ WHY_PATTERNS: dict[str, Why] = {
         "A call or draw ends before it begins, or on the same day.",
         "Look at both dates; closes is the last day on which one may enter.",
     ),
+    "opens-early": Why(
+        "A draw or a call among those who have stitched a design opens before any of them is out: mostly the release was moved, and "
+        "the notice was not.",
+        "Move the notice too; or lay the advice aside in series.yaml where a design can be had before.",
+    ),
     "needleful-short": Why(
         "Two tails use up so much of a needleful that hardly a stitch is left.",
         "Give a longer needleful or a shorter tail.",

@@ -1,10 +1,19 @@
 """The notices of a series: news, open calls, prize draws."""
 
+import re
+from datetime import datetime
+
 from packetgen.diagnostics import Problems
 from packetgen.load.shape_series import NOTICE
 from packetgen.load.values import Filled
 from packetgen.load.words import said
 from packetgen.model import Notice
+
+# What nobody can have before a release.
+_STITCHED = re.compile(
+    r"\b(?:finished|stitched|completed)\s+(?:design|pattern|piece|picture|work|stitching|model)s?\b",
+    re.IGNORECASE,
+)
 
 
 def read_notices(series: Filled, problems: Problems) -> tuple[Notice, ...]:
@@ -12,6 +21,7 @@ def read_notices(series: Filled, problems: Problems) -> tuple[Notice, ...]:
     notices = [given.value for given in series.each("notices") if given.value is not None]
     for notice in notices:
         _check(notice, problems)
+        _check_against_release(notice, series["release"], problems)
     return tuple(_notice(notice) for notice in notices if notice.whole)
 
 
@@ -35,6 +45,15 @@ def _check(notice: Filled, problems: Problems) -> None:
                     example=f"{name}: {examples[name]}",
                     how="add a line",
                 )
+
+
+def _check_against_release(notice: Filled, release: datetime | None, problems: Problems) -> None:
+    """Advice on a draw among those who have stitched a design that opens before any can be bought."""
+    opens = notice["opens"]
+    stitched = _STITCHED.search(" ".join(notice[name] or "" for name in ("who", "text")))
+    if release and opens and stitched and opens < release.date():
+        facts = {"said": said(stitched[0]), "opens": opens, "released": release.date()}
+        problems.add(notice.place_of("opens"), "opens-early", **facts)
 
 
 def _notice(notice: Filled) -> Notice:

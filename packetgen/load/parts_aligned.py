@@ -5,6 +5,7 @@ import re
 from collections import Counter
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
+from itertools import islice
 from statistics import median
 
 from packetgen.diagnostics import Problems
@@ -13,7 +14,7 @@ from packetgen.load.placed_parts import ROUNDED_MM, Bounds, placed_part
 from packetgen.load.values import Filled
 from packetgen.load.words import said
 from packetgen.model import Outline, Part
-from packetgen.nouns import counted
+from packetgen.nouns import counted, listed
 
 # Limits of what is told; all are our own choice. So near to the middle is in it.
 _MIDDLE_MM = 1
@@ -68,13 +69,29 @@ def complain_of_alignment(
         facts["mend"], field = "mend its outline", "outline"
         if not _beside_another(part, parts):
             at = point_said((part.at_mm[0] - odd.by_mm, part.at_mm[1]))
+            with_it = _as_wide_without(odd, parts)
+            grow = f" (and should {listed(with_it, 'and')} grow with it?)" if with_it else ""
             facts["mend"] = (
-                f"if it is to be as wide as it is, write at: {at}; else mend its outline"
+                f"if it is to be as wide as it is, write at: {at}{grow}; else mend its outline"
             )
             field = "at" if stand[odd.number].given["at"].name_place else "name"
         problems.add(
             stand[odd.number].place_of(field), "part-off-middle", part=said(part.name), **facts
         )
+
+
+def _as_wide_without(odd: "_Odd", parts: Sequence[Part]) -> tuple[str, ...]:
+    """At most two other parts that end where the wide one does on one side, and on the other where it would end in the
+    middle."""
+    left, _, right, _ = placed_part(parts[odd.number or 0]).bounds
+    ends = (left, right - 2 * odd.by_mm) if odd.by_mm > 0 else (left - 2 * odd.by_mm, right)
+    spans = (placed_part(one).bounds[::2] for one in parts)
+    alike = (
+        said(one.name)
+        for one, span in zip(parts, spans, strict=True)
+        if max(abs(span[0] - ends[0]), abs(span[1] - ends[1])) <= ROUNDED_MM
+    )
+    return tuple(islice(alike, 2))
 
 
 def _beside_another(part: Part, parts: Sequence[Part]) -> bool:

@@ -34,6 +34,11 @@ _ALL_COMMAS = re.compile(rf"{_N},{_N}(?:,{_N},{_N}){{2,}},?", re.ASCII)  # of co
 _BETWEEN = re.compile(r"\d[-–—]\d", re.ASCII)  # a hyphen that belongs to no number
 _TWO = re.compile(rf"({_N})\s+({_N})", re.ASCII)
 _ONE_NUMBER = re.compile(r"\d{1,4}\.\d{1,4}", re.ASCII)  # where two belong
+# Two points without a space between, of which the first ends in a part of a stitch: '7.5,1.511.5,1.5'.
+_RUN_TOGETHER = re.compile(
+    r"(\d{1,4}(?:\.\d{1,2})?,\d{1,4}\.(?:25|5|75))(\d{1,4}(?:\.\d{1,2})?,\d{1,4}(?:\.\d{1,2})?)",
+    re.ASCII,
+)
 _QUARTERS = "0|00|25|5|50|75"
 # Points with a comma before the quarters of both numbers, of the first or of the second.
 _X, _Y = r"(?P<x>-?\d{1,6})", r"(?P<y>-?\d{1,6})"
@@ -147,6 +152,8 @@ def read_spots(text: str, report: Report, how: str, example: str) -> tuple[Spot,
             hint = f"write a comma in each point and a space between two: {shown(right)}"
         elif stops:
             hint = f"write a full stop before decimals, and one comma: {shown(stops)}"
+        elif how != IN_MM and (two := _RUN_TOGETHER.fullmatch(word)):
+            hint = f"write a space between two points: {two[1]} {two[2]}"
         elif _ONE_NUMBER.fullmatch(word):
             hint = f"write a comma between its numbers: {word.replace('.', ',')}"
         elif word.strip(",").count(",") > 1:

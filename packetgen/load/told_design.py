@@ -20,6 +20,11 @@ _SIDE = re.compile(
     r"(?:\s+(?:and|by)\s+(?P<then>\d{1,4})\s+(?:stitches\s+)?(?:high|tall|deep|wide|across)\b)?",
     re.IGNORECASE | re.ASCII,
 )
+# 'Across the whole width of 50 stitches', of whatever it is.
+_FULL_SIDE = re.compile(
+    r"\b(?:whole|full|entire)\s+(?P<side>width|height)\s+of\s+(?:the\s+(?:design|chart|picture)\s+of\s+|(?:the|all)\s+)?(?P<number>\d{1,4})\s+(?:stitches|columns|rows)\b(?P<then>)",
+    re.IGNORECASE | re.ASCII,
+)
 _COLOURS = re.compile(
     rf"(?P<all>\b(?:all|uses|needs|takes|has|in\s+only|in\s+just)\s+)?{COUNTED}\s+colou?rs\b",
     re.IGNORECASE,
@@ -58,8 +63,8 @@ def _look_at_size(text: str, path: str, rows: Sequence[str], problems: Problems)
     if found := _SIZE.search(text):
         wide, high = int(found["across"]), int(found["down"])
         right = (wide in across and high in down) or (wide in down and high in across)
-    elif found := _SIDE.search(text):
-        is_high = found["side"].casefold() in ("high", "tall", "deep")
+    elif found := _SIDE.search(text) or _FULL_SIDE.search(text):
+        is_high = found["side"].casefold() in ("high", "tall", "deep", "height")
         own, other = (down, across) if is_high else (across, down)
         right = int(found["number"]) in own and (not found["then"] or int(found["then"]) in other)
     else:

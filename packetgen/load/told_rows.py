@@ -10,7 +10,7 @@ from packetgen.model import KeyLine
 from packetgen.nouns import listed
 
 _RUN = re.compile(
-    r"\b(?P<what>rows|columns)\s+(?P<first>\d{1,3})\s*(?:to|–|-)\s*(?P<last>\d{1,3})\b(?!\s*(?:,|and)\s*\d)",
+    r"\b(?P<what>rows|columns)\s+(?P<first>\d{1,3})\s*(?P<through>to|–|-|and)\s*(?P<last>\d{1,3})\b(?!\s*(?:,|and)\s*\d)",
     re.IGNORECASE,
 )
 _ELSE = re.compile(
@@ -18,7 +18,7 @@ _ELSE = re.compile(
     re.IGNORECASE,
 )
 _MOST_OF = 0.5  # of the rows that are told, in which the colour lies at least: our own choice
-_SHOWN = 3  # runs of rows that one advice names
+_SHOWN = 4  # runs of rows that one advice names
 
 
 def complain_of_told_rows(
@@ -42,8 +42,8 @@ def complain_of_told_rows(
             continue
         (colour,) = named
         there = [number for number, one in enumerate(of, 1) if marks[colour] & set(one)]
-        inside = [number for number in there if first <= number <= last]
-        if there and len(inside) < _MOST_OF * (last - first + 1):
+        told = {first, last} if run["through"].casefold() == "and" else set(range(first, last + 1))
+        if there and len(told & set(there)) < _MOST_OF * len(told):
             facts = {
                 "said": said(run[0]),
                 "colour": said(colour[1]),
@@ -55,12 +55,15 @@ def complain_of_told_rows(
 
 
 def _named(sentence: str, colours: Iterable[tuple[str, str]]) -> list[tuple[str, str]]:
-    """Those that it names by number and name, or by a name of several words that is in no longer one."""
+    """Those that it names by number and name, by a name of several words that is in no longer one, or as what is worked in."""
     found: dict[tuple[str, str], range] = {}
     for number, name in sorted(colours, key=lambda one: -len(one[1])):
         words = r"\s+".join(map(re.escape, name.split()))
         beside = rf"(?<![\w]){re.escape(number)}\s+{words}\b|\b{words}\s+\({re.escape(number)}\)"
-        alone = rf"|(?<![\w-]){words}(?![\w-])" if " " in name else ""
+        # 'In slate', 'with slate: …'; 'in the slate' may be a thing.
+        worked_in = "" if " " in name else r"\b(?:in|with)\s+"
+        at_end = "" if " " in name else r"(?=\s*(?:[,;:(]|for\b|across\b|along\b|\Z))"
+        alone = rf"|{worked_in}(?<![\w-]){words}(?![\w-]){at_end}"
         one = re.search(beside + alone, sentence, re.IGNORECASE)
         if one and not any(one.start() in other for other in found.values()):
             found[number, name] = range(*one.span())
@@ -68,7 +71,7 @@ def _named(sentence: str, colours: Iterable[tuple[str, str]]) -> list[tuple[str,
 
 
 def _runs(numbers: Sequence[int]) -> str:
-    """'18 to 20, 42 to 46'; of many runs the first and the last row."""
+    """'18 to 20, 42 to 46'; of many runs the first and the last row, with what lies between."""
     runs: list[list[int]] = []
     for number in numbers:
         if runs and number == runs[-1][-1] + 1:
@@ -76,5 +79,5 @@ def _runs(numbers: Sequence[int]) -> str:
         else:
             runs.append([number])
     if len(runs) > _SHOWN:
-        return f"{numbers[0]} to {numbers[-1]}"
+        return f"{numbers[0]} to {numbers[-1]}, with gaps"
     return listed(tuple(f"{run[0]} to {run[-1]}" if len(run) > 1 else f"{run[0]}" for run in runs))

@@ -15,7 +15,7 @@ _NAMED = re.compile(rf"{COUNTED}\s+(?:strands\b|strand\s+in\s+the\s+needle)", re
 _NAMED_OR_ONE = re.compile(rf"{COUNTED}\s+strands?\b", re.IGNORECASE)
 # What a sentence that counts the strands of one of these alone speaks of; and what it speaks of besides.
 _ALONE = {
-    "backstitch": re.compile(r"\bback-?\s?stitch", re.IGNORECASE),
+    "backstitch": re.compile(r"\bback-?\s?stitch|\b(?:out)?lines\b", re.IGNORECASE),
     "french_knots": re.compile(r"\bknots?\b", re.IGNORECASE),
 }
 _OTHERS = re.compile(

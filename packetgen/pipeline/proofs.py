@@ -26,6 +26,7 @@ from packetgen.reckon.letters import complain_of_letters
 from packetgen.reckon.matching import with_matches
 from packetgen.reckon.series_checks import complain_of_series
 from packetgen.reckon.series_magnets import complain_of_magnets, series_figures
+from packetgen.reckon.small_tins import complain_of_small_tins
 from packetgen.reckon.unfit import complain_of_unfit
 
 
@@ -79,6 +80,7 @@ def proof(
         complain_of_unfit(each.figures, each.series, problems)
         complain_of_magnets(each.figures, each.series, problems)
         complain_of_series(each.series, problems)
+        complain_of_small_tins(each.series.finish, problems)
         complain_of_contrast(each.series, problems)
         complain_of_letters(each.series, problems)
         works = [(figure.pattern, figure.works) for figure in each.figures]

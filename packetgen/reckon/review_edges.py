@@ -4,7 +4,7 @@ from dataclasses import replace
 
 from packetgen.diagnostics import Problems
 from packetgen.model import Pattern
-from packetgen.model.extent import bare_margins
+from packetgen.model.extent import bare_margins, points_of
 from packetgen.nouns import at_the_ends, listed
 
 # So many bare rows or columns on a side are taken to be meant: our own choice.
@@ -35,6 +35,8 @@ def complain_of_bare_edges(
     how = f"'packetgen chart crop {pattern.id}' makes it"
     how = how if name.endswith(_EDITED) else f"take them out of {name}"
     why = "and they count in its size"
+    if (left or top) and points_of(pattern):
+        how = f"take out by hand what was put in by hand; else {how}, lines and knots with it"
     mend = f"a chart without them is {size}; {how}"
     if as_large:
         # Half a stitch from the middle is the middle.

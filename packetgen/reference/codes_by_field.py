@@ -52,6 +52,7 @@ _SERIES: Mapping[str, tuple[str, ...]] = {
     "to_come[].occasion.on": ("day-shared", "occasion-begun"),
     "laid_aside[].advice": _ASIDE,
     "laid_aside[].about": _ASIDE,
+    "notices[].opens": ("opens-early",),
     "notices[].closes": ("closes-early",),
     **{f"look.{when}.{name}": _WORN for when in ("light", "dark") for name in _COLOURS},
     "look.text": (*_FACE, "font-no-bold"),
@@ -204,7 +205,7 @@ BY_FIELD: Mapping[str, Mapping[str, tuple[str, ...]]] = {
         ),
         "parts[].faces": ("names-instead",),
         "parts[].painted[].paint": ("coat-twice", "coat-covered"),
-        "paints[].name": ("name-twice",),
+        "paints[].name": ("name-twice", "tin-small"),
         "paints[].or_with.put_on_with": ("same-way-twice",),
         "panel.outline": (
             "panel-beyond-wood",
