@@ -237,7 +237,7 @@ def test_the_packet_has_all_its_parts_bookmarked(packets, name, paper):
         "The whole chart",
         "Working notes",
         "Finishing",
-        "Painting The Little Potting Bench",
+        "Painting the wood",
         "Care and cautions",
         "Credits",
         "Licence and revisions",

@@ -1,5 +1,8 @@
 """How far what is worked reaches on a chart."""
 
+from collections.abc import Sequence
+from math import ceil, floor
+
 from packetgen.model.chart import BARE, Point
 from packetgen.model.pattern import Pattern
 
@@ -31,3 +34,20 @@ def points_of(pattern: Pattern) -> list[Point]:
         *(knot.at for knot in pattern.knots),
         *(bead.at for bead in pattern.beads),
     ]
+
+
+def worked_squares(pattern: Pattern) -> set[tuple[int, int]]:
+    """Columns and rows of the squares that hold a stitch, whole or in part."""
+    worked = {(one.column, one.row) for one in pattern.fractions}
+    return worked | {
+        (x, y)
+        for y, row in enumerate(pattern.grid.rows, 1)
+        for x, mark in enumerate(row, 1)
+        if mark != BARE
+    }
+
+
+def squares_at(at: Point, round_it: int = 0) -> Sequence[tuple[int, int]]:
+    """Columns and rows of the squares that the point touches, and of so many round them."""
+    across, down = (range(ceil(one) - 1 - round_it, floor(one) + 1 + round_it) for one in at)
+    return [(x, y) for x in across for y in down]

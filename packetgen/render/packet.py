@@ -16,6 +16,7 @@ from packetgen.chart.paint_timeline import paint_timeline
 from packetgen.chart.piece_drawing import piece_drawing
 from packetgen.chart.sheet import LINE_WIDTH, Manner, knot_dot, look_of, sheet, whole_tile
 from packetgen.model import Pattern, Series, Stitch
+from packetgen.model.extent import squares_at, worked_squares
 from packetgen.nouns import listed
 from packetgen.reckon.buying import buy_tables
 from packetgen.reckon.cutting import FAT_QUARTER
@@ -225,9 +226,13 @@ class _Chart:
                 name: knot_sample(knot_dot((0.5, 0.5), mark, self.look)).encode()
                 for mark, name in knots.items()
             }
+        worked = worked_squares(self.pattern)
         self.facts: dict[str, object] = {
             "rows": self.rows,
             "blended": any(len(of.colours) > 1 for row in self.rows for of in row.threads),
+            "knots_cover": any(
+                not worked.isdisjoint(squares_at(knot.at)) for knot in self.pattern.knots
+            ),
             "backstitched": any(not line.long for line in self.pattern.lines),
             "coloured": self.look.coloured,
             "conversions": edition is COLOUR and len(figures.pattern.thread_sets) > 1,
