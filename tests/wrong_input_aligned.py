@@ -259,6 +259,36 @@ CASES = (
         sentence="Peg the lid across the upper ends of the posts.",
     ),
     _case(
+        "boards of two thicknesses, told together",
+        saw="the posts from board 8 mm and 6 mm thick",
+    ),
+    _case(
+        "a foot below the lid, and the gap between them told",
+        sentence="Peg the lid on the back. Peg the foot below the lid, 118 mm from it.",
+    ),
+    _case(
+        "a foot below the lid, and another gap told",
+        _of_step(
+            37,
+            "joins 'foot' to 'lid', and in finish.yaml the two stand 118 mm apart; name the part that is meant, or mend 'at' there",
+        ),
+        sentence="Peg the lid on the back. Peg the foot below the lid, 108 mm from it.",
+    ),
+    *(
+        _case(
+            f"a gap that is told as {told} mm, and is as wide as a board is thick",
+            *[
+                _of_step(
+                    42,
+                    "says '8 mm below the', and by finish.yaml no edges of the parts that it names lie so far apart: the nearest is 118 mm; mend the step, or an 'outline' or 'at' there",
+                )
+            ]
+            * (told != 118),
+            sentence=f"Peg the lid on the back. Peg the foot {told} mm below the lid.",
+        )
+        for told in (8, 118)
+    ),
+    _case(
         "a lid that is glued to the back, and butted against posts that end lower",
         _of_step(
             48,

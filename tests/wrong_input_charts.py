@@ -413,20 +413,28 @@ CASES = (
         {PATTERN: ("backstitch:", "long_stitch:")},
         "series/garden-year/fern/pattern.yaml:13:32: a long stitch with 3 points; give its two ends; use backstitch for a line that bends",
     ),
+    *(
+        Case(
+            f"a knot whose full stop was lost: {said}",
+            {PATTERN: ('at: "2.5,2.5 3,3"', f'at: "{said}"')},
+            f"series/garden-year/fern/pattern.yaml:15:22: the point '{said}' is outside the chart of 4 × 2 stitches; points go from 1,1 to 5,3; should it be 2.5,1.5?",
+        )
+        for said in ("25,1.5", "2.5,15")
+    ),
     Case(
         "backstitch outside the chart",
         {PATTERN: ('"1,1 4,1 4,2.5"', '"1,1 14,1"')},
-        "series/garden-year/fern/pattern.yaml:13:28: the point '14,1' is outside the chart of 4 × 2 stitches; columns go from 1 to 5 and rows from 1 to 3",
+        "series/garden-year/fern/pattern.yaml:13:28: the point '14,1' is outside the chart of 4 × 2 stitches; points go from 1,1 to 5,3",
     ),
     Case(
         "a French knot outside the chart",
         {PATTERN: ('"2.5,2.5 3,3"', '"0,0"')},
-        "series/garden-year/fern/pattern.yaml:15:22: the point '0,0' is outside the chart of 4 × 2 stitches; columns go from 1 to 5 and rows from 1 to 3; they count from 1: should it be 1,1?",
+        "series/garden-year/fern/pattern.yaml:15:22: the point '0,0' is outside the chart of 4 × 2 stitches; points go from 1,1 to 5,3; they count from 1: should it be 1,1?",
     ),
     Case(
         "a bead outside the chart",
         {PATTERN: ('"3.5,1.5"', '"3.5,4"')},
-        "series/garden-year/fern/pattern.yaml:17:37: the point '3.5,4' is outside the chart of 4 × 2 stitches; columns go from 1 to 5 and rows from 1 to 3",
+        "series/garden-year/fern/pattern.yaml:17:37: the point '3.5,4' is outside the chart of 4 × 2 stitches; points go from 1,1 to 5,3",
     ),
     Case(
         "a close-up of half a row",
@@ -728,6 +736,11 @@ CASES = (
         "a remark of the marks alone that lost its sign, above one that has it",
         {CHART: "b r k\n# the brick pot\n# and its fern\n" + TINY[CHART] + "kkkk\n"},
         "series/garden-year/fern/chart.txt:1:1: 'b r k' is words and no row of stitches; put # before it",
+    ),
+    Case(
+        "a row that got above the remarks",
+        {CHART: "....\n# the brick pot\n# and its fern\nrrbb\nrk..\nrrbb\nrk..\nrrbb\nrk..\n"},
+        "series/garden-year/fern/chart.txt:2:1: '# the brick pot' is words and no row of stitches; nor is the 1 line below it; move all 2 above the first row of the chart",
     ),
     Case(
         "a word and a remark between rows",

@@ -138,7 +138,7 @@ CASES = (
                 "brass tag",
                 (
                     "finishes/shelf/finish.yaml:28:12: advice: every packet lists 'brass tag' to buy, and no step has a word of it; add a step that uses it, or take this entry out",
-                    "finishes/shelf/steps.md:2:4: advice: the step says 'Screw the two cup hooks', and nobody is told to buy any; did you mean 'brass tag'? Else add it to 'hardware' in finish.yaml, as {name: cup hook, pieces: 2, size: …}",
+                    "finishes/shelf/steps.md:2:4: advice: the step says 'Screw the two cup hooks', and nobody is told to buy any; did you mean '2 brass tags'? Else add it to 'hardware' in finish.yaml, as {name: cup hook, pieces: 2, size: …}",
                 ),
             ),
             (
@@ -153,14 +153,14 @@ CASES = (
                 "turned tag",
                 (
                     "finishes/shelf/finish.yaml:28:12: advice: every packet lists 'turned tag' to buy, and no step has a word of it; add a step that uses it, or take this entry out",
-                    "finishes/shelf/steps.md:2:4: advice: the step says 'Turn the two cup hooks', and nobody is told to buy any; did you mean 'turned tag'? Else add it to 'hardware' in finish.yaml, as {name: cup hook, pieces: 2, size: …}",
+                    "finishes/shelf/steps.md:2:4: advice: the step says 'Turn the two cup hooks', and nobody is told to buy any; did you mean '2 turned tags'? Else add it to 'hardware' in finish.yaml, as {name: cup hook, pieces: 2, size: …}",
                 ),
             ),
             (
                 "Screw the two cup hooks",
                 "shoulder hook",
                 (
-                    "finishes/shelf/steps.md:2:18: advice: the step says 'cup hooks', and nobody is told to buy any; did you mean 'shoulder hook'? Else add it to 'hardware' in finish.yaml, as {name: cup hook, pieces: 1, size: …}",
+                    "finishes/shelf/steps.md:2:18: advice: the step says 'cup hooks', and nobody is told to buy any; did you mean 'shoulder hooks'? Else add it to 'hardware' in finish.yaml, as {name: cup hook, pieces: 1, size: …}",
                 ),
             ),
             ("Screw the two brass hooks", "brass cup hook", ()),

@@ -218,6 +218,7 @@ CASES = (
             ("Anyone of full age who sends a picture of a finished design.", "2027-01-10", True),
             ("Anyone of full age who sends a picture of a finished design.", "2027-01-15", False),
             ("Anyone of full age who reads the letter.", "2027-01-10", False),
+            ("Anyone of full age who has stitched for a year.", "2027-01-10", False),
         )
     ),
     Case(

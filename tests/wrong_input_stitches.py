@@ -66,12 +66,12 @@ CASES = (
     Case(
         "a path with row before column",
         {PATTERN: ('path: "1,1 4,1 4,2.5"', 'path: "1,4 1,5 2,5"')},
-        "series/garden-year/fern/pattern.yaml:13:24: the point '1,4' (and 2 more points) is outside the chart of 4 × 2 stitches; columns go from 1 to 5 and rows from 1 to 3; the column comes first: should it be 4,1 5,1 5,2?",
+        "series/garden-year/fern/pattern.yaml:13:24: the point '1,4' (and 2 more points) is outside the chart of 4 × 2 stitches; points go from 1,1 to 5,3; the column comes first: should it be 4,1 5,1 5,2?",
     ),
     Case(
         "a path of which no order helps",
         {PATTERN: ('path: "1,1 4,1 4,2.5"', 'path: "1,4 9,9"')},
-        "series/garden-year/fern/pattern.yaml:13:24: the point '1,4' (and 1 more point) is outside the chart of 4 × 2 stitches; columns go from 1 to 5 and rows from 1 to 3",
+        "series/garden-year/fern/pattern.yaml:13:24: the point '1,4' (and 1 more point) is outside the chart of 4 × 2 stitches; points go from 1,1 to 5,3",
     ),
     Case(
         "a lazy daisy outside the chart",
@@ -81,7 +81,7 @@ CASES = (
                 'lazy_daisies:\n  - {colour: k, path: "2,2 2,4"}\nfrench_knots:',
             )
         },
-        "series/garden-year/fern/pattern.yaml:15:28: the point '2,4' is outside the chart of 4 × 2 stitches; columns go from 1 to 5 and rows from 1 to 3; the column comes first: should it be 2,2 4,2?",
+        "series/garden-year/fern/pattern.yaml:15:28: the point '2,4' is outside the chart of 4 × 2 stitches; points go from 1,1 to 5,3; the column comes first: should it be 2,2 4,2?",
     ),
     Case(
         "a lazy daisy in a mark that the key lacks",

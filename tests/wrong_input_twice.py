@@ -216,7 +216,7 @@ CASES = (
             f"a notice that tells of a day of release: {text}",
             {SERIES: ("text: The linen is back.", f"text: '{text}'")},
             *[
-                f"{SERIES}:18:44: advice: here stands '16 January 2027', and the release is on 2027-01-15; mend the day here, or 'release'"
+                f"{SERIES}:18:{45 + text.find('16')}: advice: here stands '16 January 2027', and the release is on 2027-01-15; mend the day here, or 'release'"
             ]
             * told,
         )

@@ -239,7 +239,7 @@ WHY_FIGURES: dict[str, Why] = {
         "Correct the outline or the at of one of the two; or tell in the step that the one lies on the other.",
     ),
     "step-overhang-other": Why(
-        "A step tells how far a part stands out beyond another, and the edges of no two parts that it names lie so far from one "
+        "A step tells how far a part stands out beyond another, or how wide the gap between two is, and the edges of no two parts that it names lie so far from one "
         "another by their outlines and places: one of them was changed, or the step.",
         "Let both say the same; or lay the advice aside where the step measures something else.",
     ),

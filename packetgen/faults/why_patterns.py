@@ -75,7 +75,7 @@ WHY_PATTERNS: dict[str, Why] = {
         "Write the id of its card: the name of its file in threads, without .yaml.",
     ),
     "release-told-other": Why(
-        "The welcome, the story or the notes say on which day it comes out, is released, is published, appears, or goes on sale, and "
+        "The welcome, a notice, the story or the notes say on which day it comes out, is released, is published, appears, or goes on sale, and "
         "'release' in series.yaml, or in pattern.yaml where it stands there, is another day.",
         "Correct the day that is wrong.",
     ),

@@ -10,6 +10,7 @@ from packetgen.diagnostics import Problems
 from packetgen.load.chart import Chart
 from packetgen.load.words import said
 from packetgen.model import BARE
+from packetgen.nouns import counted
 
 _SIGNS = {",": "comma", ";": "semicolon", "|": "bar", "\t": "tab", " ": "space"}
 _NUMBERED = re.compile(r"\s*(\d{1,4})([.:|]?[ \t]+|[:|,;])(?=\S)", re.ASCII)
@@ -25,10 +26,7 @@ def without_habits(chart: Chart, marks: Collection[str] | None, problems: Proble
     words = [] if marks is None else _words(chart.rows, marks)
     if words[:1] == [1]:
         del words[1:]  # remarks below the first are in order with it
-    for number in words:
-        hint = "take it out: remarks stand above the chart" if number > 1 else "put # before it"
-        row = said(chart.rows[number - 1])
-        problems.add(chart.place(number), "chart-words", said=row, hint=hint)
+    _tell_words(words, chart, problems)
     if words:
         return None
     first = chart.rows.index(rows[0]) + 1 if rows else 1
@@ -52,6 +50,18 @@ def without_habits(chart: Chart, marks: Collection[str] | None, problems: Proble
         problems.add(place, "chart-parted", sign=name, else_call=hint)
         return None
     return chart
+
+
+def _tell_words(numbers: Sequence[int], chart: Chart, problems: Problems) -> None:
+    """Each such row by its number; several remarks on end, above which rows have got, in one."""
+    on_end = len(numbers) > 1 and list(numbers) == list(range(numbers[0], numbers[-1] + 1))
+    for number in numbers[:1] if on_end else numbers:
+        hint = "take it out: remarks stand above the chart" if number > 1 else "put # before it"
+        if on_end and number > 1:
+            below = counted(len(numbers) - 1, "line")
+            hint = f"nor {'is' if len(numbers) == 2 else 'are'} the {below} below it; move all {len(numbers)} above the first row of the chart"
+        row = said(chart.rows[number - 1])
+        problems.add(chart.place(number), "chart-words", said=row, hint=hint)
 
 
 def _with_full_stops(chart: Chart, marks: Collection[str], problems: Problems) -> Chart:

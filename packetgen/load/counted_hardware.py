@@ -8,7 +8,7 @@ from packetgen.load.number_words import COUNT, COUNTED, counted_number
 from packetgen.load.prose_words import SENTENCE
 from packetgen.load.values import Filled
 from packetgen.load.words import said
-from packetgen.nouns import plural
+from packetgen.nouns import counted, plural
 
 # What nobody has in the house in the number that is meant; pins and hooks may be those of the wall.
 _TO_BUY = ("screw", "nail", "hinge", "dowel", "bracket", "bolt", "tack")
@@ -203,11 +203,13 @@ def complain_of_unlisted_hardware(
     """Advice where a step counts pieces of a kind of which none is to buy: 'two hinges'; and on the first thing to hang
     it by, or to put in, that is not, 'the picture ring'. What is bought and `unsaid` in the steps is meant, mostly."""
     names = hardware_names(filled)
+    pieces = _pieces(filled)
+    meant = [counted(pieces[one], one) if pieces.get(one, 1) > 1 else one for one in unsaid]
     for kind in _TO_BUY:
         found = counting(kind).search(steps) if kind not in names else None
         if found and (number := counted_number(found["number"])):
             name = f"{found['what'] or ''}{kind}".casefold()
-            facts = {"said": said(found[0]), "mend": _mend(name, number, unsaid)}
+            facts = {"said": said(found[0]), "mend": _mend(name, number, meant)}
             problems.add(place_in(steps, found.start(), path), "hardware-unlisted", **facts)
     parts = " ".join(one.value["name"] or "" for one in filled.each("parts") if one.value)
     for found in (*_HUNG_BY.finditer(steps), *_HUNG_ON.finditer(steps), *_PUT_IN.finditer(steps)):
@@ -216,7 +218,7 @@ def complain_of_unlisted_hardware(
             number = (
                 counted_number(found["number"]) if found.re is _PUT_IN and found["number"] else 1
             )
-            facts = {"said": said(found[0]), "mend": _mend(name, number or 1, unsaid)}
+            facts = {"said": said(found[0]), "mend": _mend(name, number or 1, meant)}
             problems.add(place_in(steps, found.start(), path), "hardware-unlisted", **facts)
             return
 
@@ -225,12 +227,13 @@ def complain_of_sorted_hardware(filled: Filled, steps: str, path: str, problems:
     """Advice on the first 'cup hook' of the steps where all hooks that are bought are told to be of another sort."""
     for found in _OF_SORT.finditer(steps):
         kind, sort = found["kind"].casefold(), found["sort"].casefold()
-        names = [one.value["name"] for one in filled.each("hardware") if one.value]
-        bought = [name for name in names if name and kind_of(name) == kind]
+        pieces = _pieces(filled)
+        bought = [name for name in pieces if kind_of(name) == kind]
         sorts = [re.findall(_SORTS, name.casefold()) for name in bought]
         if bought and all(sorts) and not any(sort in of for of in sorts):
             name = found["what"].casefold()
-            facts = {"said": said(found[0]), "mend": _mend(name, 1, bought)}
+            meant = [plural(one) if pieces[one] > 1 else one for one in bought]
+            facts = {"said": said(found[0]), "mend": _mend(name, 1, meant)}
             problems.add(place_in(steps, found.start(), path), "hardware-unlisted", **facts)
             return
 
@@ -238,6 +241,12 @@ def complain_of_sorted_hardware(filled: Filled, steps: str, path: str, problems:
 def _mend(name: str, number: int, instead: Sequence[str]) -> str:
     add = f"add it to 'hardware' in finish.yaml, as {{name: {name}, pieces: {number}, size: …}}"
     return f"did you mean {said(instead[0])}? Else {add}" if len(instead) == 1 else add
+
+
+def _pieces(filled: Filled) -> dict[str, int]:
+    """How many of each are bought, by its name."""
+    listed = (one.value for one in filled.each("hardware") if one.value)
+    return {one["name"]: one["pieces"] or 1 for one in listed if one["name"]}
 
 
 def are(number: int) -> str:

@@ -11,7 +11,7 @@ from packetgen.model import Notice
 
 # What nobody can have before a release.
 _STITCHED = re.compile(
-    r"\b(?:finished|stitched|completed)\s+(?:design|pattern|piece|picture|work|stitching|model)s?\b",
+    r"\b(?:finished|stitched|completed)\s+(?!(?:for|since|with|before|school|anything)\b)[a-z]+",
     re.IGNORECASE,
 )
 
@@ -50,7 +50,7 @@ def _check(notice: Filled, problems: Problems) -> None:
 def _check_against_release(notice: Filled, release: datetime | None, problems: Problems) -> None:
     """Advice on a draw among those who have stitched a design that opens before any can be bought."""
     opens = notice["opens"]
-    stitched = _STITCHED.search(" ".join(notice[name] or "" for name in ("who", "text")))
+    stitched = _STITCHED.search(notice["who"] or "")
     if release and opens and stitched and opens < release.date():
         facts = {"said": said(stitched[0]), "opens": opens, "released": release.date()}
         problems.add(notice.place_of("opens"), "opens-early", **facts)

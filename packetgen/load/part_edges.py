@@ -1,6 +1,6 @@
 """How far edges of two parts of a finishing piece lie from one another, where they stand."""
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from itertools import product
 
 from packetgen.load.placed_parts import ROUNDED_MM, edges_where_they_meet, placed_part
@@ -31,10 +31,10 @@ def gaps_mm(one: Part, other: Part) -> Iterator[float]:
         yield max(last, other_last) - min(first, other_first)
 
 
-def apart_mm(one: Part, other: Part) -> Iterator[float]:
-    """How far upright edges of one lie from those of the other, and level ones from level ones."""
+def apart_mm(one: Part, other: Part, ways: Iterable[int] = (0, 1)) -> Iterator[float]:
+    """How far upright edges of one lie from those of the other, 0, and level ones from level ones, 1."""
     first, second = placed_part(one).bounds, placed_part(other).bounds
-    for way in (0, 1):
+    for way in ways:
         yield from (abs(a - b) for a, b in product(first[way::2], second[way::2]))
 
 
@@ -43,6 +43,7 @@ def edges_so_far(one: Part, other: Part, told_mm: float) -> set[int]:
     found = set()
     for edge, all_mm in enumerate(zip(*edges_where_they_meet(one, other), strict=True)):
         least, most = min(all_mm), max(all_mm)
-        if -ROUNDED_MM <= told_mm - least <= min(most - least, _SHAPED_MM) + ROUNDED_MM:
+        shaped = -ROUNDED_MM <= told_mm - least <= min(most - least, _SHAPED_MM) + ROUNDED_MM
+        if shaped or abs(told_mm - all_mm[0]) <= ROUNDED_MM:
             found.add(edge)
     return found

@@ -138,17 +138,9 @@ def load_series(
     drawn_by = [one.name for one in series.designers]
     complain_of_told_names({"welcome.md": series.welcome_markdown}, drawn_by, path, problems)
     said_in = [one.value for one in filled.each("notices") if one.value is not None]
-    told_in = [(one["text"], one.place_of("text")) for one in said_in]
-    complain_of_told_titles(series, path, told_in, filled.place_of("tagline"), problems)
-    on_days = [
-        (
-            one["date"],
-            one.place_of("date"),
-            [(one[field], one.place_of(field)) for field in ("title", "text")],
-        )
-        for one in said_in
-    ]
-    complain_of_notice_days(series, on_days, problems)
+    told_in = [one.given["text"] for one in said_in]
+    complain_of_told_titles(series, path, told_in, filled.given["tagline"], problems)
+    complain_of_notice_days(series, said_in, problems)
     return series
 
 

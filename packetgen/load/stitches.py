@@ -134,8 +134,11 @@ def read_beads(
     )
 
 
-def _exchanged(said: str) -> Iterator[tuple[float, float]]:
-    """The point with two neighbouring figures of one of its numbers in each other's place: '12,41' → 12,14."""
+def _otherwise(said: str) -> Iterator[tuple[float, float]]:
+    """The point as it may be meant: with a full stop that was lost, '155,48.5' → 15.5,48.5, or with two neighbouring figures of one of its numbers in each other's place: '12,41' → 12,14."""
+    for number in re.finditer(r"(?<![\d.])(\d{1,3})(25|5|75)(?![\d.])", said):
+        x, y = f"{said[: number.start()]}{number[1]}.{number[2]}{said[number.end() :]}".split(",")
+        yield float(x), float(y)
     for found in re.finditer(r"\d\d", said):  # of three figures the first two
         start, end = found.span()
         turned = re.fullmatch(
@@ -170,15 +173,17 @@ def _inside(
     if not beyond:
         return
     more = f" (and {counted(len(beyond) - 1, 'more point')})" if len(beyond) > 1 else ""
-    hint = f"columns go from 1 to {wide + 1} and rows from 1 to {high + 1}"
+    hint = f"points go from 1,1 to {wide + 1},{high + 1}"
     turned = " ".join(f"{plain(spot.y)},{plain(spot.x)}" for spot in spots)
     mostly = 2 * len(beyond) >= len(spots)  # else the others are right as they are
     within = not any(outside(spot.y, spot.x) for spot in spots)
-    if mostly and within and len(turned) <= _LONGEST_TURNED:
+    turned_round = mostly and within and len(turned) <= _LONGEST_TURNED
+    if turned_round:
         hint = f"{hint}; the column comes first: should it be {turned}?"
     taken = {(spot.x, spot.y) for spot in spots}
-    meant = [at for at in _exchanged(beyond[0].said) if not outside(*at) and at not in taken]
-    if not mostly and len(beyond) == len(meant) == 1:
+    meant = [at for at in _otherwise(beyond[0].said) if not outside(*at) and at not in taken]
+    alone = not mostly or (len(spots) == 1 and not turned_round)
+    if alone and len(beyond) == len(meant) == 1:
         hint = f"{hint}; should it be {plain(meant[0][0])},{plain(meant[0][1])}?"
     from_one = " ".join(f"{plain(spot.x + 1)},{plain(spot.y + 1)}" for spot in spots)
     counted_from_0 = any(0 in (spot.x, spot.y) for spot in spots)

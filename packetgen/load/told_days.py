@@ -1,13 +1,14 @@
 """Days that an author's texts tell otherwise than her series and its patterns have them: of the release, and of an occasion."""
 
 import re
-from collections.abc import Collection, Iterable, Sequence
+from collections.abc import Collection, Iterable
 from datetime import date
 
-from packetgen.diagnostics import Place, Problems, place_in
+from packetgen.diagnostics import Problems, place_in
 from packetgen.load.prose_days import DAYS
 from packetgen.load.prose_words import sentences
 from packetgen.load.spoken_days import MONTHS, WEEKDAYS, month_number
+from packetgen.load.values import Filled
 from packetgen.load.words import said
 from packetgen.model import Pattern, Series
 
@@ -41,29 +42,31 @@ def complain_of_told_days(series: Series, path: str, problems: Problems) -> None
 
 def complain_of_notice_days(
     series: Series,
-    notices: Iterable[tuple[date, Place, Sequence[tuple[str, Place]]]],
+    notices: Iterable[Filled],
     problems: Problems,
 ) -> None:
-    """Advice on each notice, with its day and its words and where these stand, whose day is a release with day and month
+    """Advice on each notice whose day is a release with day and month
     exchanged or in another year, that tells of another day of release, or that tells of what comes out 'today' on a day on which nothing does."""
     released = {series.release.date()}
     released |= {one.release.date() for one in series.patterns if one.release}
-    for day, place, texts in notices:
+    for notice in notices:
+        day, place = notice["date"], notice.place_of("date")
+        texts = [notice.given[field] for field in ("title", "text")]
         turned = {
             one
             for one in released
             if (one.month, one.day) in ((day.day, day.month), (day.month, day.day))
         }
         near = min(turned - {day} or released, key=lambda one: abs(one - day))
-        today = any(_OUT_TODAY.search(words) for words, _ in texts)
+        today = any(_OUT_TODAY.search(text.value) for text in texts)
         if day not in released and (turned or today):
             own = series.release_place if near == series.release.date() else None
             line = f" on line {own.line}" if own and own.path == place.path else ""
             problems.add(place, "notice-day-other", day=day, released=near, line=line)
-        for words, at in texts:
-            if told := _told_release(words, released):
+        for text in texts:
+            if told := _told_release(text.value, released):
                 facts = {"said": said(told[0]), "released": series.release.date()}
-                problems.add(at, "release-told-other", **facts)
+                problems.add(text.letter(told.start()), "release-told-other", **facts)
 
 
 def _look_at_release(text: str, path: str, released: date, problems: Problems) -> None:

@@ -12,6 +12,7 @@ from packetgen.load.prose_words import SENTENCE
 from packetgen.load.told_order import laps
 from packetgen.load.words import said
 from packetgen.model import Outline, Part
+from packetgen.units import MM_PER_UNIT
 
 _TO_EDGE = re.compile(
     rf"{BETWEEN}|(?:to|against)\s+(?:the|its|their|both|each|either)\s+(?:\w+\s+)?(?:edges?|sides?|ends?)\s+of\b"
@@ -25,6 +26,9 @@ _OVER_MM = 2  # over an edge; less is a joint that was rounded: our own choice
 _LAPS = re.compile(
     r"\b(?:over)?laps?(?:ping)?\b|\b(?:mm|cm)\s+(?:of\s+it\s+)?(?:over|before|behind|below|above)\b",
     re.IGNORECASE,
+)
+_LENGTH = re.compile(
+    r"(?<![\w.,/])(?P<long>\d{1,3}(?:\.\d{1,2})?)\s?(?P<unit>mm|cm)\b", re.IGNORECASE
 )
 _AT_EDGE_OF = re.compile(
     rf"\b(?P<edge>{'|'.join(EDGES)})\s+(?:edge|end)\s+of\b|\b(?:across|along|at|to|onto|behind|before|over)\s+the\s+(?P<end>top|bottom)\s+of\b",
@@ -85,6 +89,8 @@ def complain_of_told_joints(
                 {joint.part, joint.other} <= set(group) for group in groups
             ):
                 continue  # of the one that stands apart it is told
+            if _gap_as_told(steps, joint, gap_mm):
+                continue
             code = "step-parts-apart"
             facts["gap"] = gap_said(gap_mm)
         elif stands := _at_other_edge(part, other, joint.onto):
@@ -176,6 +182,16 @@ def _laps_as_told(steps: str, joint: Joint) -> bool:
     """Whether the sentence tells how far the one lies over the other."""
     sentence = SENTENCE.match(steps, joint.start)
     return bool(sentence and _LAPS.search(sentence[0]))
+
+
+def _gap_as_told(steps: str, joint: Joint, gap_mm: float) -> bool:
+    """Whether the sentence tells that very gap: 'below the ledge, 9 mm from it'."""
+    sentence = SENTENCE.match(steps, joint.start)
+    told = _LENGTH.finditer(sentence[0]) if sentence else ()
+    return any(
+        abs(float(one["long"]) * MM_PER_UNIT[one["unit"].casefold()] - gap_mm) <= ROUNDED_MM
+        for one in told
+    )
 
 
 def _middle(bounds: Bounds, direction: int) -> float:

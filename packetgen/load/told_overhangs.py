@@ -1,7 +1,7 @@
 """How far parts of a finishing piece stand out beyond one another, where its steps tell it otherwise."""
 
 import re
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Iterator, Mapping, Sequence, Set
 from itertools import combinations, product
 
 from packetgen.diagnostics import Problems, place_in
@@ -44,6 +44,10 @@ _PUT_ON = re.compile(rf"\b{WHERE}\s+(?:the\s+)?\Z", re.I)
 _OVER_SIDE = re.compile(
     r"\b(?:over|beyond|past|from)\s+(?:its|the|their|each|either)\s+sides?\b", re.I
 )
+_UPRIGHT = re.compile(r"\b(?:above|below)\b", re.I)
+# Numbers of edges.
+_SIDES, _LEVEL_EDGES = frozenset({0, 2}), frozenset({1, 3})
+_ALL_EDGES = _SIDES | _LEVEL_EDGES
 _NOWHERE = "no edges of the parts that it names lie so far apart"
 
 
@@ -188,12 +192,15 @@ def _otherwise(
     beside = sentence[max(0, found.start() - NEAR) : found.end() + 2 * NEAR]
     both = bool(_BOTH.search(beside))
     at_side = bool(_OVER_SIDE.search(found[0]))
-    aside = at_side or bool(_ASIDE.match(sentence, found.end()))
+    upright = found.re in ACROSS and bool(_UPRIGHT.search(found[0]))
+    aside = at_side or upright or bool(_ASIDE.match(sentence, found.end()))
     told_mm = _told_mm(found)
-    if _stand_out(parts, pairs, told_mm, both, aside, at_side):
+    of_edges = _SIDES if at_side else _LEVEL_EDGES if upright else _ALL_EDGES
+    if _stand_out(parts, pairs, told_mm, both, aside, of_edges):
         return ""
     if found.re in ACROSS:
-        return _unless_among([one for two in pairs for one in apart_mm(*two)], told_mm)
+        ways = (1,) if upright else (0, 1)
+        return _unless_among([one for two in pairs for one in apart_mm(*two, ways)], told_mm)
     if both:
         left, right = (gap_said(_nearest_mm(pairs, edge, told_mm)) for edge in (0, 2))
         return f"where its parts meet their edges lie {left} apart at the left and {right} at the right"
@@ -239,14 +246,14 @@ def _stand_out(
     told_mm: float,
     both: bool,
     aside: bool,
-    at_side: bool,
+    of_edges: Set[int],
 ) -> bool:
     """Whether an edge of one of two of the parts lies so far from the same edge of the other; where `both` ends are spoken
     of, the left and the right one, or the upper and the lower. What does not stand out `aside` may do so to the front, and
-    of what does so `at_side` the left and right edges count."""
+    of one end the edges `of_edges` count."""
     so_far = [edges_so_far(*two, told_mm) for two in pairs]
     if not both:
-        so_far = [edges & {0, 2} for edges in so_far] if at_side else so_far
+        so_far = [edges & of_edges for edges in so_far]
         forward = not aside and any(
             abs(part.thickness_mm - told_mm) <= ROUNDED_MM for part in parts
         )

@@ -32,6 +32,8 @@ _SIDES = re.compile(
 _TO = re.compile(
     rf"\b(?:to|from|out\s+of)\s+{_N}\s?{UNIT}(?=\s*(?:[,.;:)]|\Z|and\b))", re.IGNORECASE
 )
+# 'From board 9 mm and 6 mm thick', of several parts.
+_ONE_OF_TWO = re.compile(rf"{_N}\s?{UNIT}\s+(?:and|or)\s+\Z", re.IGNORECASE)
 _SAWN = re.compile(r"\b(?:saw|cut)\b", re.IGNORECASE)
 _SO_IS = re.compile(r",?\s+(?:and\s+so|as)\s+(?:is|are)\s+(?:the\s+)?", re.IGNORECASE)
 # Sizes of something in a part, and of one that is not yet what it will be.
@@ -84,7 +86,9 @@ def _behind(sentence: str, at: int) -> Iterator[re.Match[str]]:
     """'The board, 160 × 180 mm, from wood of 9 mm', and of what is sawn 'to 160 mm'."""
     end = sure(_RUN.match(sentence, at)).end()
     for way in (_SIDES, _TO) if _SAWN.search(sentence) else (_SIDES,):
-        yield from (found for found in way.finditer(sentence, at) if found.end() <= end)
+        for found in way.finditer(sentence, at):
+            if found.end() <= end and not _ONE_OF_TWO.search(sentence, at, found.start()):
+                yield found
 
 
 def _straight_before(sentence: str, at: int) -> Iterator[re.Match[str]]:

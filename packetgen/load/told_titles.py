@@ -1,11 +1,12 @@
 """Titles of patterns, and how many patterns there are, that the texts of a series tell otherwise than it has them."""
 
 import re
-from collections.abc import Iterator, Sequence, Set
+from collections.abc import Callable, Iterator, Sequence, Set
 
 from packetgen.diagnostics import Place, Problems, place_in
 from packetgen.load.number_words import COUNTED, counted_number
 from packetgen.load.spoken_days import MONTHS, WEEKDAYS
+from packetgen.load.values import Given
 from packetgen.load.words import said
 from packetgen.model import Series
 from packetgen.nouns import counted
@@ -37,30 +38,30 @@ _OF_TAGLINE = re.compile(
 _MANY = 4  # our own choice
 _SET_OUT = "*_\"“”‘’'"
 
-Text = tuple[str, str, Place | None]
+Text = tuple[str, Callable[[int], Place]]  # words, and where each letter stands
 
 
 def complain_of_told_titles(
     series: Series,
     path: str,
-    notices: Sequence[tuple[str, Place]],
-    tagline_place: Place,
+    notices: Sequence[Given],
+    tagline: Given,
     problems: Problems,
 ) -> None:
-    """Advice on the welcome of the series in the folder `path`, its `notices` with their places, and the stories and notes of
+    """Advice on the welcome of the series in the folder `path`, the texts of its `notices`, and the stories and notes of
     its patterns: on the first in each that is nearly a title, or that a folder is called by and its title is not, and in the
     first two on another number of patterns, as in its tagline."""
-    of_series: list[Text] = [(series.welcome_markdown, f"{path}/welcome.md", None)]
-    of_series += [(text, "", place) for text, place in notices]
+    of_series: list[Text] = [_of_file(series.welcome_markdown, f"{path}/welcome.md")]
+    of_series += [(notice.value, notice.letter) for notice in notices]
     of_patterns: list[Text] = [
-        (text, f"{path}/{pattern.id}/{file}", None)
+        _of_file(text, f"{path}/{pattern.id}/{file}")
         for pattern in series.patterns
         for file, text in pattern.texts.items()
     ]
     number = len(series.patterns) + len(series.to_come)
     for text in of_series:
         _look_at_number(text, (_IN_ALL, _MORE), number, problems)
-    _look_at_number((series.tagline, "", tagline_place), (_OF_TAGLINE,), number, problems)
+    _look_at_number((tagline.value, tagline.letter), (_OF_TAGLINE,), number, problems)
     titles = [*(one.title for one in series.patterns), *(one.title for one in series.to_come)]
     forms = [form for title in titles for form in _nearly(title)]
     names = "\n".join(_names(series))
@@ -78,16 +79,20 @@ def complain_of_told_titles(
             _look_at_titles(text, forms, names, brands, problems)
 
 
+def _of_file(words: str, path: str) -> Text:
+    return words, lambda start: place_in(words, start, path)
+
+
 def _look_at_number(
     text: Text, forms: Sequence[re.Pattern[str]], number: int, problems: Problems
 ) -> None:
-    words, path, place = text
+    words, place_of = text
     for form in forms:
         for found in form.finditer(words):
             told = counted_number(found["number"])
             if told is not None and (told > number or (form is not _MORE and told != number)):
                 facts = {"said": said(found[0]), "has": counted(number, "pattern")}
-                where = place or place_in(words, found.start(), path)
+                where = place_of(found.start())
                 problems.add(where, "patterns-told-other", **facts)
                 return
 
@@ -99,11 +104,11 @@ def _look_at_titles(
     brands: Set[str],
     problems: Problems,
 ) -> None:
-    words, path, place = text
+    words, place_of = text
     for title, form in forms:
         for found in form.finditer(words):
             if found["word"] not in brands and " ".join(found[0].split()) not in names:
-                where = place or place_in(words, found.start(), path)
+                where = place_of(found.start())
                 problems.add(where, "title-told-near", said=said(found[0]), near=said(title))
                 return
 
@@ -112,11 +117,11 @@ def _look_at_former(
     text: Text, forms: Sequence[tuple[str, re.Pattern[str]]], names: str, problems: Problems
 ) -> bool:
     """Whether one is told."""
-    words, path, place = text
+    words, place_of = text
     for title, form in forms:
         found = form.search(words)
         if found and (_as_title(found) or " ".join(found[0].split()) not in names):
-            where = place or place_in(words, found.start(), path)
+            where = place_of(found.start())
             problems.add(where, "title-told-former", said=said(found[0]), title=said(title))
             return True
     return False

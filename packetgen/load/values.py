@@ -57,6 +57,11 @@ class Given:
         """The place of one character of a single value."""
         return self.text.at(offset, line) if self.text is not None else self.place
 
+    def letter(self, number: int) -> Place:
+        """The place of one letter, from 0, of a single value that may run over several lines."""
+        before = str(self.value)[:number]
+        return self.at(number - (before.rfind("\n") + 1), before.count("\n"))
+
 
 @dataclass(frozen=True)
 class Filled:

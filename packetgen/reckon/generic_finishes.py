@@ -82,6 +82,9 @@ def framed(finished: Size) -> Finish:
     )
 
 
+NOTHING = ("–",)  # on this cloth
+
+
 def hoop(finished: Size) -> Finish:
     """A round hoop holds the design's diagonal and ⅜ in at either end of it, in whole inches.
 
@@ -96,7 +99,7 @@ def hoop(finished: Size) -> Finish:
         "hoop",
         (
             Cut("Hoop, round", said=_round_said(round_hoop_in(finished))),
-            Cut("or oval, at least", said=_bought(wide, high) if wide != high else ("–",)),
+            Cut("or oval, at least", said=_bought(wide, high) if wide != high else NOTHING),
             Cut("Cloth, a circle for the round hoop", across_mm=cloth),
             Cut("Felt for its back, a circle", across_mm=ring - 2 * FELT_INSET_MM),
             Cut("Strong thread to gather", length_mm=pi * cloth + GATHER_TAILS_MM),

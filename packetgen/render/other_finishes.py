@@ -4,7 +4,7 @@ from dataclasses import dataclass
 
 from packetgen.model import ClothOption
 from packetgen.reckon.figures import Figures
-from packetgen.reckon.generic_finishes import Cut, Finish, generic_finishes
+from packetgen.reckon.generic_finishes import NOTHING, Cut, Finish, generic_finishes
 from packetgen.units import (
     cut_centimetres,
     cut_inches,
@@ -61,6 +61,7 @@ def _view(finishes: tuple[Finish, ...]) -> FinishView:
             tuple(_printed(cut) for cut in cuts),
         )
         for cuts in zip(*(finish.cuts for finish in finishes), strict=True)
+        if any(cut.said != NOTHING for cut in cuts)
     )
     return FinishView(first.kind, _TITLES[first.kind], rows, first)
 
