@@ -8,6 +8,7 @@ from hypothesis import strategies as st
 
 from packetgen.chart.assignment import Wish, assign, close_pairs, contacts, shapes_for
 from packetgen.chart.likeness import blackness, likeness
+from packetgen.chart.shapes_order import GIVING_ORDER
 from packetgen.model import Pattern
 from packetgen.reckon.colour import mix
 from packetgen.shape_names import SHAPE_NAMES
@@ -160,3 +161,14 @@ def test_another_colour_in_a_line_moves_few_others():
 def test_no_two_shapes_of_a_small_key_are_much_alike():
     shapes = assign([Wish(f"m{number}", 10) for number in range(20)], frozenset())
     assert max(likeness(a, b) for a, b in combinations(shapes.values(), 2)) < 0.63
+
+
+def test_figures_that_may_be_taken_for_numbers_are_given_last():
+    """A sign that reads as a number stands ill beside a chart's own: our own choice."""
+    figures = {name for name in GIVING_ORDER if name.startswith("figure-")}
+    marks = [chr(0x4E00 + number) for number in range(len(GIVING_ORDER))]
+    counts = (400, 40, 3)
+    wishes = [Wish(mark, counts[place % 3]) for place, mark in enumerate(marks)]
+    some = assign(wishes[: -len(figures)], frozenset())
+    assert len(figures) == 5 and figures.isdisjoint(some.values())
+    assert figures < set(assign(wishes, frozenset()).values())

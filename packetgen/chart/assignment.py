@@ -41,10 +41,13 @@ _ALIKE_IF_CLOSE, _ALIKE_AT_ALL, _MORE_A_LINE = 0.33, 0.58, 0.0025
 # black. There can be no more than twenty such colours, so the light shapes do not run out.
 _DENSE_SHARE, _LIGHT_SHAPES = 1 / 20, 40
 
-_BY_INK = tuple(sorted(GIVING_ORDER, key=blackness))
+# Figures may be taken for a chart's own numbers, and are given when all others are.
+_FIGURES = tuple(name for name in GIVING_ORDER if name.startswith("figure-"))
+_PLAIN = tuple(name for name in GIVING_ORDER if name not in _FIGURES)
+_BY_INK = tuple(sorted(_PLAIN, key=blackness))
 # The most different shapes first, in both.
-_LIGHT = tuple(name for name in GIVING_ORDER if name in _BY_INK[:_LIGHT_SHAPES])
-_OTHERS = tuple(name for name in GIVING_ORDER if name in _BY_INK[_LIGHT_SHAPES:])
+_LIGHT = tuple(name for name in _PLAIN if name in _BY_INK[:_LIGHT_SHAPES])
+_OTHERS = tuple(name for name in _PLAIN if name in _BY_INK[_LIGHT_SHAPES:])
 _STRIDES = (29, 31, 37, 41, 43, 47, 53, 59)
 
 
@@ -125,6 +128,7 @@ def _own_order(place: int, light: bool) -> Iterator[str]:
     """All shapes as the line at this place of the key likes them; for a light one the lightest first."""
     yield from _from_home(_LIGHT if light else _OTHERS, place)
     yield from _BY_INK[_LIGHT_SHAPES:] if light else _LIGHT
+    yield from _FIGURES
 
 
 def _from_home(shapes: Sequence[str], place: int) -> Iterator[str]:
