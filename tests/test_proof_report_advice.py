@@ -394,6 +394,19 @@ def test_conversions_are_praised_only_where_there_are_some_and_none_is_advised()
     two = figures(pattern(*MANY, sets=(thread_set(), other)), piece())
     assert "clean conversions" in praised(two)
     assert "clean conversions" not in praised(two, "conversion-collides")
+    number = two.pattern.key[0].threads["teasel"][0].number
+    black = {**paler, number: replace(paler[number], hex="#000000")}
+    far = replace(same, card=replace(same.card, colours=black))
+    key = tuple(
+        replace(
+            line,
+            threads=line.threads
+            | {"teasel": tuple(black[one.number] for one in line.threads["teasel"])},
+        )
+        for line in two.pattern.key
+    )
+    one_far = replace(two.pattern, thread_sets=(thread_set(), far), key=key)
+    assert "clean conversions" not in praised(figures(one_far, piece()))
 
 
 def test_a_series_is_praised_for_what_all_its_patterns_have():

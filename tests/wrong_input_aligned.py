@@ -514,8 +514,27 @@ CASES = (
     ),
     _case(
         "a foot of which one corner has two figures exchanged",
-        f"{FINISH}:13:27: advice: the corner 140,0 or 104,10 of 'foot' misses the rectangle of its other three corners; if two figures changed places, write 104,0 or 140,10",
+        f"{FINISH}:13:27: advice: the corner 140,0 or 104,10 of 'foot' misses the rectangle of its other three corners; if a figure was lost there, or two changed places, write 104,0 or 140,10",
         foot=("0,0 140,0 104,10 0,10", "0,130"),
+    ),
+    _case(
+        "a post of which one corner has lost a figure",
+        f"{FINISH}:10:32: advice: the corner 12,14 or 0,124 of 'left post' misses the rectangle of its other three corners; if a figure was lost there, or two changed places, write 12,124 or 0,14",
+        left_post=("0,0 12,0 12,14 0,124", "0,10"),
+    ),
+    *(
+        _case(
+            f"posts of which the next sentence tells how far they stand out: {told} mm",
+            *[
+                _of_step(
+                    72,
+                    "says 'stands 7 mm over', and by finish.yaml no edges of the parts that it names lie so far apart: the nearest is 6 mm; mend the step, or an 'outline' or 'at' there",
+                )
+            ]
+            * (told == 7),
+            sentence=f"Peg the left post and the right post to the edges of the back. Each stands {told} mm over at the side.",
+        )
+        for told in (7, 10)
     ),
     _case(
         "a lid that is told to lie 6 mm over the back's left edge",

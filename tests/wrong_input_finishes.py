@@ -506,7 +506,7 @@ CASES = (
             + "hardware:\n  - {name: wood screw, pieces: 3, size: 3 × 16 mm}\n",
             "finishes/shelf/steps.md": "1. Drive the two screws up through it.\n",
         },
-        "finishes/shelf/steps.md:1:14: advice: the steps tell of 'two screws' alone, and of 'wood screw' there are 3 to buy; mend the number here, or 'pieces' under 'hardware' in finish.yaml, or tell what the others are for",
+        "finishes/shelf/steps.md:1:14: advice: the steps tell of 'two screws' alone, and of 'wood screw' there are 3 to buy; mend the number and the places here, or 'pieces' in finish.yaml, or tell what the others are for",
     ),
     Case(
         "a screw that ends within the board that it goes through",

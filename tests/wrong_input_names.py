@@ -419,6 +419,30 @@ CASES = (
     ),
     *(
         Case(
+            f"a card with numbers of one figure: {notes}",
+            {
+                MOSS: TINY[MOSS].replace("E2", "9")
+                + '  - {number: "8", name: marl, hex: "#705040"}\n',
+                PATTERN: TINY[PATTERN].replace("E2", '"9"'),
+                f"{FERN}/stitching.md": f"{notes}\n",
+            },
+            *[f"series/garden-year/fern/stitching.md:1:{told}"] * bool(told),
+        )
+        for notes, told in (
+            ("Fill it with 9 brick.", ""),
+            ("There are 8 brick pots, and 3 brick stitches. A brick wall has 1 peat heap.", ""),
+            (
+                "Fill it with 8 brick.",
+                "14: advice: here stands '8 brick', and 'brick' is '9' on Moss Stranded; write '9', or take the number out",
+            ),
+            (
+                "Fill it with 8 marl.",
+                "14: advice: '8' is marl of Moss Stranded, and no line of the key has that thread; name one of the key, or take it out",
+            ),
+        )
+    ),
+    *(
+        Case(
             f"a thread of one word in the notes beside one of the key, that the key has no more: {words}",
             {
                 PATTERN: TINY[PATTERN].replace(

@@ -250,7 +250,7 @@ CASES = (
                 STEPS: "1. Saw the back.\n2. Put in two of the wood screws from behind, and the other two screws below.\n"
             },
             *[
-                f"{STEPS}:2:61: advice: the steps tell of 'the other two screws, 4 in all' alone, and of 'wood screw' there are 6 to buy; mend the number here, or 'pieces' under 'hardware' in finish.yaml, or tell what the others are for"
+                f"{STEPS}:2:61: advice: the steps tell of 'the other two screws, 4 in all' alone, and of 'wood screw' there are 6 to buy; mend the number and the places here, or 'pieces' in finish.yaml, or tell what the others are for"
             ]
             * told,
         )

@@ -281,6 +281,20 @@ CASES = (
     ),
     *(
         Case(
+            f"a series whose title has the words of its folder's name in another order: {told}",
+            {
+                "series/garden-year/welcome.md": f"Welcome to {told}.\n",
+                SERIES: TINY[SERIES].replace("title: The Garden Year", "title: Years in a Garden"),
+            },
+            *[
+                f"series/garden-year/welcome.md:1:12: advice: here stands '{told}', as the folder is called, and the title is 'Years in a Garden'; write that, if the title was changed; or mend the title"
+            ]
+            * (told == "Garden Year"),
+        )
+        for told in ("Garden Year", "Years in a Garden")
+    ),
+    *(
+        Case(
             f"steps that are numbered {', '.join(numbers)}",
             {
                 STEPS: "".join(

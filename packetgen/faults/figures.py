@@ -166,7 +166,7 @@ FIGURES: dict[str, Fault] = {
     ),
     "hardware-left": Fault(
         "the steps tell of {said} alone, and of {of} there {are} to buy",
-        "mend the number here, or 'pieces' under 'hardware' in finish.yaml, or tell what the others are for",
+        "mend the number and the places here, or 'pieces' in finish.yaml, or tell what the others are for",
         Level.ADVICE,
     ),
     "pieces-told-one": Fault(
@@ -424,7 +424,7 @@ FIGURES: dict[str, Fault] = {
     ),
     "corner-beside": Fault(
         "the corner {corner} of {part} misses the rectangle of its other three corners",
-        "if two figures changed places, write {right}",
+        "if a figure was lost there, or two changed places, write {right}",
         Level.ADVICE,
     ),
     "part-thicker": Fault(

@@ -36,6 +36,7 @@ _HUNG_ON = re.compile(
     r"\b(?:hang|hung)\b[^.;:]{0,40}?\b(?:by|from|on|with)\s+(?:a|the)\s+(?P<what>cord|chain|string|twine|wire)\b",
     re.IGNORECASE,
 )
+_ONE = re.compile(r"\b(?:a|an|one)\s", re.IGNORECASE)
 _LEAST = 3  # letters of a word that names a piece
 _PLACES = r"(?:through|into|in|at|on|for|to|from|below|above)"
 _INTO = re.compile(rf"\s+(?:{_PLACES}\s+(?:the|its)|from)\s+(?P<where>[a-z]+)", re.IGNORECASE)
@@ -218,7 +219,9 @@ def complain_of_unlisted_hardware(
             number = (
                 counted_number(found["number"]) if found.re is _PUT_IN and found["number"] else 1
             )
-            facts = {"said": said(found[0]), "mend": _mend(name, number or 1, meant)}
+            # 'A cup hook into each' stays one.
+            instead = unsaid if _ONE.search(found[0]) else meant
+            facts = {"said": said(found[0]), "mend": _mend(name, number or 1, instead)}
             problems.add(place_in(steps, found.start(), path), "hardware-unlisted", **facts)
             return
 

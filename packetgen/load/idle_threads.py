@@ -278,6 +278,6 @@ def _with_names(
             before = rf"(?<![\w#]){re.escape(number)}\s+{name}\b"
             ways = (re.finditer(way, line, re.IGNORECASE) for way in (before, behind))
             first, after = map(list, ways)
-            first = [one for one in first if not counts_something(number, line, one.end())]
+            first = [one for one in first if not counts_something(number, line, one.end(), True)]
             found += [(one.start() + 1, number) for one in (*first, *after)[:1]]
     return found

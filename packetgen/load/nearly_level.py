@@ -40,7 +40,8 @@ def complain_of_nearly_level(stand: Sequence[Filled | None], problems: Problems)
 
 
 def _slips(outline: Outline) -> Iterator[Edge]:
-    """The corner of a rectangle whose other three are right, where it has the same figures in another order, and the right one."""
+    """The corner of a rectangle whose other three are right, where it has the same figures in another order or all but one of
+    them, and the right one."""
     if len(outline) != 4:
         return
     for number, corner in enumerate(outline):
@@ -49,8 +50,15 @@ def _slips(outline: Outline) -> Iterator[Edge]:
         level = before[0] == across[0] and across[1] == behind[1]
         upright = before[1] == across[1] and across[0] == behind[0]
         one, other = (point_said(each) for each in (corner, meant))
-        if (level or upright) and one != other and sorted(one) == sorted(other):
+        if (level or upright) and one != other and _much_alike(one, other):
             yield corner, meant
+
+
+def _much_alike(one: str, other: str) -> bool:
+    """Whether the two have the same signs, or the one has lost one of the other's."""
+    shorter, longer = sorted((one, other), key=len)
+    lost = any(longer[:at] + longer[at + 1 :] == shorter for at in range(len(longer)))
+    return sorted(one) == sorted(other) or lost
 
 
 def _leaning(outline: Outline) -> Iterator[Edge]:

@@ -28,6 +28,7 @@ _COUNTED = re.compile(
     rf"(?:\s*(?:,|,?\s+and|\s+or)\s+\d{{1,2}}(?:\s+[a-z-]+){{1,3}}?)*\s+(?:{_ELSE}[a-z-]+\s+){{0,2}}?{_THINGS}|-",
     re.IGNORECASE,
 )
+_SEVERAL = re.compile(r"\s+(?:[a-z-]+\s+)?[a-z-]+s\b", re.IGNORECASE)  # '4 brick pots'
 
 
 def complain_of_told_numbers(
@@ -93,9 +94,11 @@ def _told(
         for one in (whole,) if chart and whole else () if chart else beside.finditer(line):
             side = next((side for side in _BEHIND if not chart and one[side]), "before")
             number = one[side]
+            # 'One leek and a bed of chives' has no thread.
+            known_one = number != "1" and any(number in card.colours for card in cards)
             counts = number and (
                 (side in ("straight", "listed") and _SHORT.fullmatch(number))
-                or (side == "before" and counts_something(number, line, one.end()))
+                or (side == "before" and counts_something(number, line, one.end(), known_one))
             )
             # 'the slug eyes (120)' may be in another colour of the key.
             of_thing = not chart and one["thing"] and " " not in one["name"] and number in used
@@ -133,9 +136,13 @@ def _numbers_of(cards: Sequence[ThreadCard]) -> Mapping[str, list[tuple[str, Thr
     return found
 
 
-def counts_something(number: str, line: str, end: int) -> bool:
-    """Whether a number that stands before a colour's name, which ends there, may count what follows."""
-    return bool(_SHORT.fullmatch(number) and (len(number) == 1 or _COUNTED.match(line, end)))
+def counts_something(number: str, line: str, end: int, on_card: bool) -> bool:
+    """Whether a number that stands before a colour's name, which ends there, may count what follows; of a single figure,
+    whether it is a number `on_card` at all."""
+    if not _SHORT.fullmatch(number):
+        return False
+    may_be_one = len(number) > 1 or (on_card and not _SEVERAL.match(line, end))
+    return bool(not may_be_one or _COUNTED.match(line, end))
 
 
 def form_of(number: str) -> str:

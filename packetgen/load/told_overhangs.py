@@ -44,6 +44,7 @@ _PUT_ON = re.compile(rf"\b{WHERE}\s+(?:the\s+)?\Z", re.I)
 _OVER_SIDE = re.compile(
     r"\b(?:over|beyond|past|from)\s+(?:its|the|their|each|either)\s+sides?\b", re.I
 )
+_THEY = re.compile(r"\s*(?P<they>each|they|both)\b", re.I)
 _UPRIGHT = re.compile(r"\b(?:above|below)\b", re.I)
 # Numbers of edges.
 _SIDES, _LEVEL_EDGES = frozenset({0, 2}), frozenset({1, 3})
@@ -58,8 +59,12 @@ def complain_of_told_overhangs(
     names do, or not on both sides; of how far one stands out to the front its thickness tells."""
     numbers = parts_by_name_or_each(parts)
     names = named(numbers)
+    before: tuple[int, ...] = ()  # what the last sentence worked on
     for start, sentence in sentences(steps):
         in_turn = _in_turn(list(names.finditer(sentence)), numbers)
+        if before and not in_turn and (they := _THEY.match(sentence)):
+            in_turn = [(they.start("they"), before)]
+        before = in_turn[0][1] if in_turn else ()
         for found in lengths_in(sentence):
             if how := _how(parts, in_turn, found, sentence):
                 facts = {"said": said(found[0]), "how": how}

@@ -94,7 +94,7 @@ class _Sought:
     def _beside(self, phrase: str, line: str, start: int) -> bool:
         """Whether its number stands before the phrase, or behind it between brackets."""
         one = re.escape(self.number)
-        counts = counts_something(self.number, line, start + len(phrase))
+        counts = counts_something(self.number, line, start + len(phrase), True)
         near = line[max(0, start - _NEAR) : start]
         before = not counts and re.search(rf"(?<![\w#]){one}\s+$", near)
         return bool(before or re.match(rf"\s*\({one}\)", line[start + len(phrase) :]))

@@ -134,10 +134,10 @@ def _as_title(found: re.Match[str]) -> bool:
 
 
 def _former(id: str, title: str) -> re.Pattern[str] | None:
-    """Finds what a folder is called by, several words that begin with a capital, where that is no part of the title."""
+    """Finds what a folder is called by, several words that begin with a capital, where they do not stand in the title so."""
     words = id.split("-")
-    apart = re.sub(r"['’]", "", title).casefold()
-    if len(words) < 2 or all(re.search(rf"\b{re.escape(word)}", apart) for word in words):
+    of_title = re.findall(r"\w+", re.sub(r"['’]", "", title).casefold())
+    if len(words) < 2 or " ".join(words) in " ".join(of_title):
         return None
     rest = "".join(rf"[\s-]+(?i:{re.escape(word)})" for word in words[1:])
     # So many words in a row are the title, even without a capital.

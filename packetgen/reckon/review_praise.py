@@ -5,7 +5,7 @@ from math import floor
 
 from packetgen.model import Pattern, Series, ThreadSet
 from packetgen.nouns import all_of, counted, listed
-from packetgen.reckon.colour import contrast
+from packetgen.reckon.colour import blended, closeness, contrast
 from packetgen.reckon.contrast import GROUNDS, WORDS
 from packetgen.reckon.cover import px_per_inch
 from packetgen.reckon.coverage import CROWDED_ABOVE, THIN_BELOW
@@ -22,6 +22,7 @@ from packetgen.units import from_to
 # From this share of a fat quarter on little is left over; and the contrast that WCAG 2.2 asks for at its
 # highest level (1.4.6).
 _WELL_USED, _BEST_CONTRAST = 0.85, 7.0
+_FAR = "far"  # as a key says it of two colours
 _OF_CONVERSIONS = {"conversion-collides", "conversion-far", "match-too-few"}
 _OF_COVER = {"coverage-thin", "coverage-crowded", "coverage-everywhere", "beads-crowd"}
 _OF_MAGNETS = {"magnets-no-room", "magnets-bunched"}
@@ -155,7 +156,15 @@ def _conversions(pattern: Pattern, codes: Collection[str]) -> Iterator[Praise]:
     model, *more = pattern.thread_sets
     others = tuple(one.card.name for one in more)
     copied = any(one.card.colours == model.card.colours for one in more)  # nothing is converted
-    if others and not copied and not _OF_CONVERSIONS & set(codes):
+    far = any(
+        closeness(
+            *(blended(tuple(one.hex for one in line.threads[of.id])) for of in (model, other))
+        )
+        == _FAR
+        for line in pattern.key
+        for other in more
+    )
+    if others and not copied and not far and not _OF_CONVERSIONS & set(codes):
         words = f"In {listed(others)} no two of its colours become one, and none is far off while a nearer one is free."
         yield Praise("clean conversions", words)
 
