@@ -519,7 +519,7 @@ CASES = (
     ),
     _case(
         "a post of which one corner has lost a figure",
-        f"{FINISH}:10:32: advice: the corner 12,14 or 0,124 of 'left post' misses the rectangle of its other three corners; if a figure was lost there, or two changed places, write 12,124 or 0,14",
+        f"{FINISH}:10:32: advice: the corner 12,14 of 'left post' misses the rectangle of its other three corners; if a figure was lost there, or two changed places, write 12,124",
         left_post=("0,0 12,0 12,14 0,124", "0,10"),
     ),
     *(

@@ -419,6 +419,27 @@ CASES = (
     ),
     *(
         Case(
+            f"a colour that the key has no more, in a step of its own: {notes}",
+            {
+                PATTERN: TINY[PATTERN].replace(
+                    '"07"], spool: ["10", "14"]', 'K4], spool: ["10", "12"]'
+                ),
+                f"{FERN}/stitching.md": f"{notes}\n",
+            },
+            *[
+                f"series/garden-year/fern/stitching.md:1:{column}: advice: 'fern' is 07 of Moss Stranded, and no line of the key has that thread; name one of the key, or take it out"
+            ]
+            * bool(column),
+        )
+        for notes, column in (
+            ("Work the lace in fern.", 18),
+            ("Work the rim in peat, then the lace in fern from the rim upwards.", 40),
+            ("Work the lace in fern shade.", 0),
+            ("Work the lace in the fern.", 0),
+        )
+    ),
+    *(
+        Case(
             f"a card with numbers of one figure: {notes}",
             {
                 MOSS: TINY[MOSS].replace("E2", "9")
@@ -434,6 +455,10 @@ CASES = (
             (
                 "Fill it with 8 brick.",
                 "14: advice: here stands '8 brick', and 'brick' is '9' on Moss Stranded; write '9', or take the number out",
+            ),
+            (
+                "Fill it with 12 brick.",
+                "14: advice: here stands '12 brick', and 'brick' is '9' on Moss Stranded; write '9', or 'earth', which is '12', or take the number out",
             ),
             (
                 "Fill it with 8 marl.",

@@ -515,6 +515,69 @@ CASES = (
     ),
     *(
         Case(
+            f"a piece that the welcome tells to be {told}",
+            {WELCOME: f"All hang on the one painted shelf, {told}, at the door.\n"},
+            *[
+                f"{WELCOME}:1:36: advice: here stands '{told}', and 'The Shelf' is 120 × 120 mm in finish.yaml; mend the words here, or the piece there"
+            ]
+            * other,
+        )
+        for told, other in (
+            ("120 mm wide", False),
+            ("12 cm wide and 120 mm high", False),
+            ("4.7 in high", False),
+            ("110 mm wide", True),
+            ("120 mm wide and 16 cm high", True),
+            ("about 110 mm wide", False),
+            ("with a design of 80 mm wide", False),
+        )
+    ),
+    *(
+        Case(
+            f"a piece of two hooks, of which the welcome tells {told}",
+            {
+                WELCOME: f"The painted shelf has {told} below.\n",
+                FINISH: f"{TINY[FINISH]}hardware:\n  - {{name: cup hook, pieces: 2, size: 20 mm}}\n",
+                STEPS: "1. Saw the back.\n2. Screw the two cup hooks into it from below.\n",
+            },
+            *[
+                f"{WELCOME}:1:23: advice: here stands '{told}', and 'The Shelf' has {has} in finish.yaml; mend the words here, or the piece there"
+            ]
+            * bool(has),
+        )
+        for told, has in (
+            ("two hooks", ""),
+            ("three brass hooks", "2 hooks"),
+            ("two pegs", "no pegs"),
+        )
+    ),
+    *(
+        Case(
+            f"nails that are knots, {told} of them",
+            {f"{FERN}/stitching.md": f"The {told} nails of the pot are French knots in brick.\n"},
+            *[
+                f"{FERN}/stitching.md:1:5: advice: here stands '{told} nails of the pot are French knots', and the pattern has 2; mend the number, or leave it out"
+            ]
+            * (told == "six"),
+        )
+        for told in ("two", "six")
+    ),
+    *(
+        Case(
+            f"screws of which a step takes two of the four, and another {told}",
+            screws(4)
+            | {
+                STEPS: f"1. Saw the back.\n2. Put two of the four screws through it from behind.\n3. Fix it with the other {told} screws.\n"
+            },
+            *[
+                f"{STEPS}:3:26: advice: the step speaks of '{told} screws' more, which makes 5, and of 'wood screw' there are 4 to buy; mend a number in the steps, or 'pieces' under 'hardware' in finish.yaml"
+            ]
+            * (told == "three"),
+        )
+        for told in ("two", "three")
+    ),
+    *(
+        Case(
             f"a frond as wide as the chart was: {told}",
             {STORY: f"The frond runs across the whole width of {told} stitches.\n"},
             *[

@@ -579,6 +579,11 @@ CASES = (
         "series/garden-year/fern/pattern.yaml:27:12: '6/3/2027' is not a date; write 2027-03-06 for 6 March or 2027-06-03 for 3 June",
     ),
     Case(
+        "a panel of which one corner has lost a figure, and that crosses itself by it",
+        {FINISH: ("outline: 0,0 100,0 100,100 0,100", "outline: 0,20 100,20 100,10 0,100")},
+        "finishes/shelf/finish.yaml:4:12: the outline crosses itself: side 1 runs over side 3; write 100,100 for 100,10: it is a rectangle then",
+    ),
+    Case(
         "an outline that crosses itself",
         {FINISH: ("outline: 0,0 100,0 100,100 0,100", "outline: 0,0 100,100 100,0 0,100")},
         "finishes/shelf/finish.yaml:4:12: the outline crosses itself: side 1 runs over side 3; two corners have changed places; write '0,0 100,0 100,100 0,100'",

@@ -400,6 +400,11 @@ PATTERNS: dict[str, Fault] = {
         "mend the day here, or the release{line}; or say in the notice what it is for",
         Level.ADVICE,
     ),
+    "piece-told-other": Fault(
+        "here stands {said}, and {piece} {has} in finish.yaml",
+        "mend the words here, or the piece there",
+        Level.ADVICE,
+    ),
     "kind-thread-other": Fault(
         "here stands {said}, and the {kind} of this chart {are} worked in {own}",
         "mend the thread here, or 'colour' in pattern.yaml",

@@ -477,6 +477,12 @@ WHY_PATTERNS: dict[str, Why] = {
         "and on its day nothing does. It is shown from its day on.",
         "Mend the day; or lay the advice aside in series.yaml where another thing comes out.",
     ),
+    "piece-told-other": Why(
+        "The welcome, a notice, a story or the notes tell how wide or high the finishing piece is, and neither the whole of it nor one "
+        "of its parts is so by their outlines; or they count hooks, pegs or knobs of which it has another number. Mostly the piece "
+        "was changed since.",
+        "Let both say the same; or lay the advice aside in series.yaml where something else is measured.",
+    ),
     "kind-thread-other": Why(
         "A text works the backstitch, the knots or the daisies in one thread of the key, and on the chart they have another: one of "
         "the two was changed. A stitcher who goes by the text takes the wrong thread.",

@@ -95,8 +95,9 @@ def complain_of_counted_hardware(filled: Filled, steps: str, path: str, problems
                 place = place_in(steps, found.start(), path)
                 problems.add(place, "hardware-short", said=said(told_each), **there_are)
                 break
-            in_all = max((told or 0) + (before if others else 0), told_in_all(found) or 0)
-            before = max(before, in_all)
+            so_far = (told or 0) + (before if others else 0)
+            in_all = max(so_far, told_in_all(found) or 0)
+            before = max(before, so_far if found["of_all"] else in_all)
             if told is not None and in_all > number:
                 code = "hardware-others" if others else "hardware-short"
                 both = not found["of_all"] and told != counted_number(found["number"])

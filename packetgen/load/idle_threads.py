@@ -28,6 +28,8 @@ _PROPOSED = re.compile(
 )
 # 'two strands of jam red'.
 _OF_IT = r"(?:\w+\s+)?(?:stitch(?:es)?|crosses|strands?|threads?|rows?|lengths?|knots?|skeins?|shadows?|touch(?:es)?|bands?|lines?|patch(?:es)?|edges?|dots?|spots?)\s+of"
+# Behind a colour that something is worked in.
+_GOES_ON = r"(?=\s*[.,;:]|\s*\Z|\s+(?:from|to|towards|up|down|upwards|downwards|outwards|inwards|next|last|first|along|across|round)\b)"
 _PLAIN_COLOURS = frozenset(
     "black white grey gray brown red orange yellow green blue purple violet pink cream beige".split()
 )
@@ -214,7 +216,8 @@ def _ways_of_one(name: str, in_key: Collection[str], in_notes: bool) -> tuple[st
     return (
         *(
             [
-                rf"{one}[^.;:]*\b(?:fill\s+in|work\s+in|worked\s+in|stitched\s+in|in|with)\s+{words}(?=\s*[.,;:]|\s*\Z)",
+                rf"{one}[^.;:]*\b(?:fill\s+in|work\s+in|worked\s+in|stitched\s+in|in|with)\s+{words}{_GOES_ON}",
+                rf"\b(?:work|stitch|fill|cross)\s+[^.;:]{{2,40}}?\s+in\s+{words}{_GOES_ON}",
                 rf"{one}[^.;:]*\bof\s+{words}\s+(?:first|last|next|afterwards)\b",
             ]
             * in_notes

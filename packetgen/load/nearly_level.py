@@ -3,7 +3,9 @@
 from collections.abc import Iterator, Sequence
 
 from packetgen.diagnostics import Problems
-from packetgen.load.piece_words import mm_said, point_said
+from packetgen.load.corner_slips import Edge, rectangle_slips
+from packetgen.load.piece_words import mm_said
+from packetgen.load.points import point_said
 from packetgen.load.values import Filled
 from packetgen.load.words import said
 from packetgen.model import Outline
@@ -12,8 +14,6 @@ from packetgen.model import Outline
 _LONG_MM, _OFF = 50, 0.08
 _ROUNDED_MM = 0.5  # less than that is a rounded figure
 _MIRRORED_MM = 1
-
-Edge = tuple[tuple[float, float], tuple[float, float]]
 
 
 def complain_of_nearly_level(stand: Sequence[Filled | None], problems: Problems) -> None:
@@ -33,32 +33,10 @@ def complain_of_nearly_level(stand: Sequence[Filled | None], problems: Problems)
             break
         else:
             # Of two that have the same figures either may be the slip.
-            if slips := list(_slips(part["outline"])):
+            if slips := rectangle_slips(part["outline"]):
                 corners, right = (" or ".join(map(point_said, each)) for each in zip(*slips))
                 facts = {"part": said(part["name"]), "corner": corners, "right": right}
                 problems.add(part.place_of("outline"), "corner-beside", **facts)
-
-
-def _slips(outline: Outline) -> Iterator[Edge]:
-    """The corner of a rectangle whose other three are right, where it has the same figures in another order or all but one of
-    them, and the right one."""
-    if len(outline) != 4:
-        return
-    for number, corner in enumerate(outline):
-        before, across, behind = (outline[(number + step) % 4] for step in (-1, 2, 1))
-        meant = before[0] + behind[0] - across[0], before[1] + behind[1] - across[1]
-        level = before[0] == across[0] and across[1] == behind[1]
-        upright = before[1] == across[1] and across[0] == behind[0]
-        one, other = (point_said(each) for each in (corner, meant))
-        if (level or upright) and one != other and _much_alike(one, other):
-            yield corner, meant
-
-
-def _much_alike(one: str, other: str) -> bool:
-    """Whether the two have the same signs, or the one has lost one of the other's."""
-    shorter, longer = sorted((one, other), key=len)
-    lost = any(longer[:at] + longer[at + 1 :] == shorter for at in range(len(longer)))
-    return sorted(one) == sorted(other) or lost
 
 
 def _leaning(outline: Outline) -> Iterator[Edge]:

@@ -5,7 +5,8 @@ import re
 from shapely import Polygon, is_valid, is_valid_reason
 
 from packetgen.diagnostics import Report
-from packetgen.load.points import IN_MM, read_spots
+from packetgen.load.corner_slips import rectangle_slips
+from packetgen.load.points import IN_MM, point_said, read_spots
 from packetgen.load.svg_path import is_path, path_corners
 from packetgen.load.words import counted, said, shown
 from packetgen.model import Outline
@@ -97,7 +98,10 @@ def _sound(corners: list[tuple[float, float]], path: bool, report: Report) -> bo
     if not path and (crossing := _crossing(corners)):
         first, second = crossing
         order = "give the corners in order round the shape"
-        if mended := _in_order(corners):
+        if slips := rectangle_slips(corners):
+            corner, meant = map(point_said, slips[0])
+            order = f"write {meant} for {corner}: it is a rectangle then"
+        elif mended := _in_order(corners):
             order = f"two corners have changed places; write {said(mended)}"
         report("outline-crosses", 0, first=first + 1, second=second + 1, order=order)
     elif shape.area < 1e-6 and shape.convex_hull.area < 1e-6:

@@ -20,10 +20,10 @@ from packetgen.load.piece_words import (
     extent_of,
     from_cm,
     mm_said,
-    point_said,
     sides_of,
     size_said,
 )
+from packetgen.load.points import point_said
 from packetgen.load.values import Filled
 from packetgen.load.words import said
 from packetgen.model import Outline, Part

@@ -9,8 +9,9 @@ from itertools import islice
 from statistics import median
 
 from packetgen.diagnostics import Problems
-from packetgen.load.piece_words import extent_of, mm_said, point_said, size_said
+from packetgen.load.piece_words import extent_of, mm_said, size_said
 from packetgen.load.placed_parts import ROUNDED_MM, Bounds, placed_part
+from packetgen.load.points import point_said
 from packetgen.load.values import Filled
 from packetgen.load.words import said
 from packetgen.model import Outline, Part

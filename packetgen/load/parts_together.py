@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from packetgen.diagnostics import Problems
 from packetgen.load.narrow_joints import met_in_a_point
 from packetgen.load.parts_aligned import below_foot
-from packetgen.load.piece_words import gap_said, mm_said, point_said, slim
+from packetgen.load.piece_words import gap_said, mm_said, slim
 from packetgen.load.placed_parts import (
     Hidden,
     Point,
@@ -19,6 +19,7 @@ from packetgen.load.placed_parts import (
     standing_apart,
     turned_about,
 )
+from packetgen.load.points import point_said
 from packetgen.load.prose_words import SENTENCE, any_of
 from packetgen.load.values import Filled
 from packetgen.load.words import counted, said

@@ -1,7 +1,6 @@
 """How sizes, lengths and points of a finishing piece are said to its author."""
 
-from collections.abc import Sequence
-
+from packetgen.load.points import point_said
 from packetgen.load.values import Filled
 from packetgen.model import Outline
 from packetgen.units import plain
@@ -41,11 +40,6 @@ def from_cm(outline: Outline) -> str:
     """The first corners in mm, as they are if the author's are cm."""
     corners = " ".join(point_said((10 * x, 10 * y)) for x, y in outline[:SHOWN])
     return corners + " …" * (len(outline) > SHOWN)
-
-
-def point_said(xy: Sequence[float]) -> str:
-    """'12,30.5', as it is written."""
-    return ",".join(plain(round(one, 2)) for one in xy)
 
 
 def gap_said(length_mm: float) -> str:

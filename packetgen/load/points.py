@@ -6,6 +6,7 @@ from dataclasses import dataclass
 
 from packetgen.diagnostics import Report
 from packetgen.load.words import said, shown
+from packetgen.units import plain
 
 _PAIR = re.compile(r"(-?\d{1,6}(?:\.\d{1,9})?),(-?\d{1,6}(?:\.\d{1,9})?)", re.ASCII)
 _N = r"-?\d{1,6}(?:\.\d{1,9})?"
@@ -181,3 +182,8 @@ def _meant(text: str, how: str) -> str:
 
 def _quarter(value: float) -> str:
     return f"{round(value * 4) / 4:g}"
+
+
+def point_said(xy: Sequence[float]) -> str:
+    """'12,30.5', as it is written."""
+    return ",".join(plain(round(one, 2)) for one in xy)

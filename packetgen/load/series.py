@@ -28,6 +28,7 @@ from packetgen.load.sure import all_sure, sure
 from packetgen.load.titles import title_in
 from packetgen.load.told_days import complain_of_notice_days, complain_of_told_days
 from packetgen.load.told_names import complain_of_told_names
+from packetgen.load.told_piece import complain_of_told_piece
 from packetgen.load.told_titles import complain_of_told_titles
 from packetgen.load.twice import complain_of_lines_twice, complain_of_shop_names
 from packetgen.load.values import Filled, Given
@@ -139,6 +140,7 @@ def load_series(
     complain_of_told_names({"welcome.md": series.welcome_markdown}, drawn_by, path, problems)
     said_in = [one.value for one in filled.each("notices") if one.value is not None]
     told_in = [one.given["text"] for one in said_in]
+    complain_of_told_piece(series, path, told_in, problems)
     complain_of_told_titles(series, path, told_in, filled.given["tagline"], problems)
     complain_of_notice_days(series, said_in, problems)
     return series

@@ -182,8 +182,7 @@ def _inside(
         hint = f"{hint}; the column comes first: should it be {turned}?"
     taken = {(spot.x, spot.y) for spot in spots}
     meant = [at for at in _otherwise(beyond[0].said) if not outside(*at) and at not in taken]
-    alone = not mostly or (len(spots) == 1 and not turned_round)
-    if alone and len(beyond) == len(meant) == 1:
+    if not turned_round and len(beyond) == len(meant) == 1:
         hint = f"{hint}; should it be {plain(meant[0][0])},{plain(meant[0][1])}?"
     from_one = " ".join(f"{plain(spot.x + 1)},{plain(spot.y + 1)}" for spot in spots)
     counted_from_0 = any(0 in (spot.x, spot.y) for spot in spots)

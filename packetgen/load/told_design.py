@@ -38,6 +38,12 @@ _EACH_IN_ALL = re.compile(
     rf"\b(?P<kind>(?:french\s+)?knots?|lazy\s+dais(?:y|ies)|beads?)\b[^.;:]{{0,60}}?,\s+{COUNTED}\s+in\s+all\b(?P<all>)",
     re.IGNORECASE,
 )
+# 'The six nails of the crate are French knots'
+_ARE_KINDS = re.compile(
+    rf"\b{COUNTED}\s+(?:[a-z-]+\s+){{1,6}}?are\s+(?:all\s+)?(?:(?:worked|made|stitched)\s+as\s+)?(?P<kind>french\s+knots|lazy\s+daisies|beads)\b"
+    r"(?P<all>(?!))?",
+    re.IGNORECASE,
+)
 _COUNT = re.compile(r"(?<![\w./-])(?P<count>\d{2})[- ]?(?:count|ct)\b", re.IGNORECASE | re.ASCII)
 _OVER = re.compile(r"\bover\s+(?P<over>one|two|1|2)\s+threads?\b", re.IGNORECASE)
 _NUMBERS = {"one": 1, "1": 1, "two": 2, "2": 2}
@@ -107,7 +113,9 @@ def _look_at_kinds(text: str, path: str, pattern: Pattern, problems: Problems) -
         "dais": len(pattern.daisies),
         "bead": len(pattern.beads),
     }
-    for found in (*_KINDS.finditer(text), *_EACH_IN_ALL.finditer(text)):
+    for found in (
+        way for form in (_KINDS, _EACH_IN_ALL, _ARE_KINDS) for way in form.finditer(text)
+    ):
         told = counted_number(found["number"])
         has = next(number for kind, number in there_are.items() if kind in found["kind"].casefold())
         if told is not None and has and (told > has or (found["all"] is not None and told < has)):

@@ -49,7 +49,9 @@ def complain_of_told_numbers(
             continue
         name = one["name"].casefold()
         of = known.get(name, [])
-        alike = [(own, card) for own, card in of if form_of(own) == form_of(number)]
+        alike = [
+            (own, card) for own, card in of if form_of(number) in set(map(form_of, card.colours))
+        ]
         if alike and number.casefold() not in (own.casefold() for own, _ in of):
             own, card = alike[0]
             facts = {"of": shown(card.name), "what": "colour", "name": said(number)}

@@ -1,10 +1,11 @@
 """Titles of patterns, and how many patterns there are, that the texts of a series tell otherwise than it has them."""
 
 import re
-from collections.abc import Callable, Iterator, Sequence, Set
+from collections.abc import Iterator, Sequence, Set
 
-from packetgen.diagnostics import Place, Problems, place_in
+from packetgen.diagnostics import Problems
 from packetgen.load.number_words import COUNTED, counted_number
+from packetgen.load.series_texts import Text, texts_of_patterns, texts_of_series
 from packetgen.load.spoken_days import MONTHS, WEEKDAYS
 from packetgen.load.values import Given
 from packetgen.load.words import said
@@ -38,8 +39,6 @@ _OF_TAGLINE = re.compile(
 _MANY = 4  # our own choice
 _SET_OUT = "*_\"“”‘’'"
 
-Text = tuple[str, Callable[[int], Place]]  # words, and where each letter stands
-
 
 def complain_of_told_titles(
     series: Series,
@@ -51,13 +50,7 @@ def complain_of_told_titles(
     """Advice on the welcome of the series in the folder `path`, the texts of its `notices`, and the stories and notes of
     its patterns: on the first in each that is nearly a title, or that a folder is called by and its title is not, and in the
     first two on another number of patterns, as in its tagline."""
-    of_series: list[Text] = [_of_file(series.welcome_markdown, f"{path}/welcome.md")]
-    of_series += [(notice.value, notice.letter) for notice in notices]
-    of_patterns: list[Text] = [
-        _of_file(text, f"{path}/{pattern.id}/{file}")
-        for pattern in series.patterns
-        for file, text in pattern.texts.items()
-    ]
+    of_series = texts_of_series(series, path, notices)
     number = len(series.patterns) + len(series.to_come)
     for text in of_series:
         _look_at_number(text, (_IN_ALL, _MORE), number, problems)
@@ -74,13 +67,9 @@ def complain_of_told_titles(
         )
         if (form := _former(id, title))
     ]
-    for text in (*of_series, *of_patterns):
+    for text in (*of_series, *texts_of_patterns(series, path)):
         if not _look_at_former(text, former, names, problems):
             _look_at_titles(text, forms, names, brands, problems)
-
-
-def _of_file(words: str, path: str) -> Text:
-    return words, lambda start: place_in(words, start, path)
 
 
 def _look_at_number(

@@ -154,7 +154,7 @@ def _with_less_fold(
                 for way in _ways_off()
             ):
                 continue
-            return f", or fold_over: {plain(smaller.fold_over_mm)} mm in finish.yaml,"
+            return f", or for all designs fold_over: {plain(smaller.fold_over_mm)} mm in finish.yaml and its steps,"
     return ""
 
 

@@ -1,0 +1,93 @@
+"""How large the finishing piece is, and what is screwed into it, by an author's texts, beside finish.yaml."""
+
+import re
+from collections.abc import Sequence
+
+from packetgen.diagnostics import Problems
+from packetgen.load.number_words import COUNTED, counted_number
+from packetgen.load.piece_words import UNIT, extent_of, size_said
+from packetgen.load.placed_parts import placed_part
+from packetgen.load.prose_words import sentences
+from packetgen.load.series_texts import texts_of_patterns, texts_of_series
+from packetgen.load.values import Given
+from packetgen.load.words import said
+from packetgen.model import FinishingPiece, Series
+from packetgen.units import MM_PER_UNIT
+
+_N = r"(?<![\w.,/])\d{1,4}(?:\.\d)?"
+_SIDE = rf"{_N}\s?{UNIT}\s+(?:wide|high|tall|broad|across|long)"
+# What lies on it, between it and the figure, and what makes a figure none of the piece's own.
+_ELSE = re.compile(
+    r"\b(?:designs?|stitch\w*|pictures?|patterns?|charts?|cards?|cloths?|magnets?|hooks?|panel|room|border|trim"
+    r"|about|some|nearly|almost|hardly|roughly|over|under|than)\b",
+    re.IGNORECASE,
+)
+_SCREWED_IN = re.compile(
+    rf"\b{COUNTED}\s+(?:[a-z-]+\s+)?(?P<kind>hook|peg|knob)s?\b", re.IGNORECASE
+)
+
+
+def complain_of_told_piece(
+    series: Series, path: str, notices: Sequence[Given], problems: Problems
+) -> None:
+    """Advice on 'the painted gate, 200 mm wide' in a text of the series in the folder `path`, where neither the whole piece nor
+    one of its parts is so long on any side, and on 'the gate has two hooks', where it has another number."""
+    piece = series.finish
+    if not piece.parts:
+        return
+    noun = re.escape(piece.name.split()[-1])
+    named = re.compile(rf"\b{noun}\b", re.IGNORECASE)
+    told = re.compile(
+        rf"\b{noun}\b(?P<between>[^.;:!?\d]{{0,25}}?)(?P<sides>{_SIDE}(?:\s*(?:and|,|by)\s+{_SIDE})?)\b",
+        re.IGNORECASE,
+    )
+    wide_mm, high_mm, *_ = sides_mm = _sides_mm(piece)
+    has = f"is {size_said((wide_mm, high_mm))}"
+    for text, place_of in (
+        *texts_of_series(series, path, notices),
+        *texts_of_patterns(series, path),
+    ):
+        for found in told.finditer(text):
+            right = (
+                any(abs(one - long) <= near for one in sides_mm)
+                for long, near in _mm(found["sides"])
+            )
+            if not _ELSE.search(found["between"]) and not all(right):
+                facts = {"said": said(found["sides"]), "piece": said(piece.name), "has": has}
+                problems.add(place_of(found.start("sides")), "piece-told-other", **facts)
+        for start, sentence in sentences(text):
+            for found in _SCREWED_IN.finditer(sentence) if named.search(sentence) else ():
+                kind = found["kind"].casefold()
+                number = _pieces(piece, kind)
+                if counted_number(found["number"]) not in (None, number):
+                    facts = {"said": said(found[0]), "piece": said(piece.name)}
+                    facts["has"] = f"has {number or 'no'} {kind}{'s' * (number != 1)}"
+                    problems.add(place_of(start + found.start()), "piece-told-other", **facts)
+
+
+def _pieces(piece: FinishingPiece, kind: str) -> int:
+    """How many are bought or sawn whose name has that word."""
+    word = re.compile(rf"\b{kind}s?\b", re.IGNORECASE)
+    listed = [(one.name, one.pieces) for one in piece.hardware]
+    listed += [(one.name, one.pieces) for one in piece.parts]
+    return sum(pieces for name, pieces in listed if word.search(name))
+
+
+def _mm(sides: str) -> list[tuple[float, float]]:
+    """Each length, and how far it may have been rounded: half of the last figure that is told."""
+    told = re.findall(rf"({_N})\s?({UNIT})", sides, re.IGNORECASE)
+    return [
+        (float(number) * unit_mm, unit_mm / (20 if "." in number else 2))
+        for number, unit in told
+        for unit_mm in (MM_PER_UNIT[unit.casefold()],)
+    ]
+
+
+def _sides_mm(piece: FinishingPiece) -> tuple[float, ...]:
+    """Of the whole, across and down, and of each part and the panel."""
+    left, upper, right, lower = zip(
+        *(placed_part(part).bounds for part in piece.parts), strict=True
+    )
+    whole = max(right) - min(left), max(lower) - min(upper)
+    outlines = (piece.panel, *(part.outline for part in piece.parts))
+    return (*whole, *(side for outline in outlines for side in extent_of(outline)))
