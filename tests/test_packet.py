@@ -16,6 +16,7 @@ import pytest
 from packetgen.chart.sheet import look_of
 from packetgen.model import Stitch
 from packetgen.reckon.colour import channels
+from packetgen.render.apostrophes import curled
 from packetgen.render.packet import symbols_of
 from tests.demo_patterns import CONTENT, PATTERNS, SERIES
 from tests.outside import rows
@@ -348,7 +349,7 @@ def test_every_thread_of_the_key_is_on_the_buy_list(demo, packets, name):
     for thread_set in figure.pattern.thread_sets:
         for line in figure.pattern.key:
             for colour in line.threads[thread_set.id]:
-                assert f"{colour.number} {colour.name}" in buying
+                assert curled(f"{colour.number} {colour.name}") in buying
 
 
 @pytest.mark.parametrize("name", PATTERNS)

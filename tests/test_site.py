@@ -35,6 +35,7 @@ from packetgen.model import (
 )
 from packetgen.reckon.figures import figures
 from packetgen.reckon.standing import standing
+from packetgen.render.apostrophes import curled
 from packetgen.render.site import series_list_files, site_files
 from packetgen.render.site_pictures import OF_PIECE, OF_SERIES, Picture, Shares, SitePictures
 from packetgen.render.site_text import counted, listed, prose_under
@@ -544,7 +545,7 @@ def test_thread_is_listed_by_cloth_where_a_larger_count_takes_less():
 def test_every_caution_of_the_piece_is_printed_in_full_and_linked_from_every_pattern(site):
     text = Page(site["finishing-piece.html"]).text
     for caution in CAUTIONS.values():
-        assert caution.text in text
+        assert curled(caution.text) in text
     linked = [link for link in links(Page(site["rose/index.html"])) if "#caution-" in link]
     assert len(linked) == len(CAUTIONS)
 

@@ -413,6 +413,16 @@ CASES = (
         {PATTERN: ("backstitch:", "long_stitch:")},
         "series/garden-year/fern/pattern.yaml:13:32: a long stitch with 3 points; give its two ends; use backstitch for a line that bends",
     ),
+    Case(
+        "the end of a line with two figures in each other's place",
+        {
+            CHART: ("rrbb" + "." * 12 + "\n") * 30,
+            PATTERN: TINY[PATTERN]
+            .replace('"1,1 4,1 4,2.5"', '"3,5 21,2"')
+            .replace("at: 3,2", "at: 5,2"),
+        },
+        "series/garden-year/fern/pattern.yaml:13:28: the point '21,2' is outside the chart of 16 × 30 stitches; points go from 1,1 to 17,31; should it be 12,2?",
+    ),
     *(
         Case(
             f"a knot whose full stop was lost: {said}",

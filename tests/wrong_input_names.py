@@ -401,7 +401,7 @@ CASES = (
             ),
             f"{FERN}/stitching.md": "Begin in the middle, with 07 fern.\n",
         },
-        "series/garden-year/fern/stitching.md:1:27: advice: '07' is fern of Moss Stranded, and no line of the key has that thread; name one of the key, or take it out",
+        "series/garden-year/fern/stitching.md:1:27: advice: '07' is fern of Moss Stranded, and no line of the key has that thread; name one of the key, or take it out; or mend the key",
     ),
     *(
         Case(
@@ -427,7 +427,7 @@ CASES = (
                 f"{FERN}/stitching.md": f"{notes}\n",
             },
             *[
-                f"series/garden-year/fern/stitching.md:1:{column}: advice: 'fern' is 07 of Moss Stranded, and no line of the key has that thread; name one of the key, or take it out"
+                f"series/garden-year/fern/stitching.md:1:{column}: advice: 'fern' is 07 of Moss Stranded, and no line of the key has that thread; name one of the key, or take it out; or mend the key"
             ]
             * bool(column),
         )
@@ -462,7 +462,7 @@ CASES = (
             ),
             (
                 "Fill it with 8 marl.",
-                "14: advice: '8' is marl of Moss Stranded, and no line of the key has that thread; name one of the key, or take it out",
+                "14: advice: '8' is marl of Moss Stranded, and no line of the key has that thread; name one of the key, or take it out; or mend the key",
             ),
         )
     ),
@@ -475,7 +475,7 @@ CASES = (
                 ),
                 f"{FERN}/stitching.md": f"A fern stands in the peat. Fill it in {words}.\n",
             },
-            f"series/garden-year/fern/stitching.md:1:{column}: advice: 'fern' is 07 of Moss Stranded, and no line of the key has that thread; name one of the key, or take it out",
+            f"series/garden-year/fern/stitching.md:1:{column}: advice: 'fern' is 07 of Moss Stranded, and no line of the key has that thread; name one of the key, or take it out; or mend the key",
         )
         for words, column in (("brick and fern", 49), ("fern and the brick", 39))
     ),
@@ -487,7 +487,7 @@ CASES = (
             ),
             f"{FERN}/stitching.md": "Begin in the middle, with thread 07.\n",
         },
-        "series/garden-year/fern/stitching.md:1:34: advice: '07' is fern of Moss Stranded, and no line of the key has that thread; name one of the key, or take it out",
+        "series/garden-year/fern/stitching.md:1:34: advice: '07' is fern of Moss Stranded, and no line of the key has that thread; name one of the key, or take it out; or mend the key",
     ),
     Case(
         "a thread in the notes that no card has",

@@ -553,6 +553,22 @@ CASES = (
     ),
     *(
         Case(
+            f"a piece of two hooks, of which it tells {told} itself",
+            {
+                FINISH: f"{TINY[FINISH]}hardware:\n  - {{name: cup hook, pieces: 2, size: 20 mm}}\n".replace(
+                    "A shelf with a back.", f"A shelf with {told}."
+                ),
+                STEPS: "1. Saw the back.\n2. Screw the two cup hooks into it from below.\n",
+            },
+            *[
+                f"{FINISH}:2:21: advice: here stands '{told}', and 'The Shelf' has {has} in finish.yaml; mend the words here, or the piece there"
+            ]
+            * bool(has),
+        )
+        for told, has in (("two hooks", ""), ("three brass hooks", "2 hooks"))
+    ),
+    *(
+        Case(
             f"nails that are knots, {told} of them",
             {f"{FERN}/stitching.md": f"The {told} nails of the pot are French knots in brick.\n"},
             *[

@@ -12,6 +12,7 @@ from packetgen.load.references import resolve
 from packetgen.load.shape_finish import FINISH
 from packetgen.load.sure import all_sure
 from packetgen.load.told_in_steps import complain_of_steps
+from packetgen.load.told_piece import complain_of_told_about
 from packetgen.load.values import Filled
 from packetgen.load.words import said
 from packetgen.model import (
@@ -66,7 +67,9 @@ def load_finishes(folder: ContentFolder, problems: Problems) -> Mapping[str, Fin
             and None not in parts
             and None not in paints.values()
         ):
-            pieces[name] = _piece(name, filled, all_sure(paints.values()), all_sure(parts), steps)
+            piece = _piece(name, filled, all_sure(paints.values()), all_sure(parts), steps)
+            complain_of_told_about(piece, filled.given["about"], problems)
+            pieces[name] = piece
     return pieces
 
 

@@ -116,7 +116,7 @@ def complain_of_idle_threads(
                     if number in instead
                     else "take this line out of the list"
                     if _LISTED.match(line) and remarks_only
-                    else "name one of the key, or take it out"
+                    else "name one of the key, or take it out; or mend the key"
                 )
                 idle[number] = (Place(path, row, column), [], facts)
     for place, rows, facts in idle.values():

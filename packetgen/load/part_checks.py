@@ -23,6 +23,7 @@ from packetgen.load.piece_words import (
     sides_of,
     size_said,
 )
+from packetgen.load.placed_parts import over_panel
 from packetgen.load.points import point_said
 from packetgen.load.values import Filled
 from packetgen.load.words import said
@@ -224,10 +225,10 @@ def _rectangle_said(panel: Outline, parts: tuple[Part, ...]) -> str:
 
 def _as_rectangle(panel: Outline, parts: tuple[Part, ...]) -> tuple[Corner, Corner] | None:
     """The one corner of four that keeps a panel from being an upright rectangle on the wood, and what it would be, for the
-    largest of rectangles; None where it is none, or that is no cure."""
+    rectangle over which least of a part lies, and the largest of such; None where it is none, or that is no cure."""
     if len(panel) != 4:
         return None
-    found: dict[float, tuple[Corner, Corner]] = {}
+    found: dict[tuple[float, float], tuple[Corner, Corner]] = {}
     for number, corner in enumerate(panel):
         before, across, after = (panel[number - back] for back in (1, 2, 3))
         for right in ((before[0], after[1]), (after[0], before[1])):
@@ -237,7 +238,9 @@ def _as_rectangle(panel: Outline, parts: tuple[Part, ...]) -> tuple[Corner, Corn
                 right[1],
             } == {y for _, y in mended}
             if right != corner and upright and beyond_wood(mended, parts) is None:
-                found[abs((right[0] - across[0]) * (right[1] - across[1]))] = corner, right
+                hidden_share = sum(over.share for over in over_panel(mended, (), parts))
+                area = abs((right[0] - across[0]) * (right[1] - across[1]))
+                found[-round(hidden_share, 2), area] = corner, right
     return found[max(found)] if found else None
 
 

@@ -20,6 +20,7 @@ _HUNG_MM, _LEAST_LONG_MM, TOUCHES_MM = 30, 5, 1
 _REACHES, _FILLS = 0.9, 0.5
 _TWIN = 0.6  # of a part, that another of its outline hardly lies over on purpose
 
+_NEAR_MM = 60  # that a part may be moved on the advice of where it lies: our own choice
 _FAR_MM = 10_000.0  # beyond any piece
 
 Point = tuple[float, float]
@@ -92,13 +93,15 @@ def better_at(
 def clear_at(
     panel: Outline, keep_outs: Sequence[Outline], parts: Sequence[Part], number: int
 ) -> Point | None:
-    """The nearest place, straight up, down or aside, at which the part lies wholly on others, at the panel's edge."""
+    """The nearest place, straight up, down or aside, at which the part lies wholly on others, at the panel's edge; None where
+    that is far."""
     wood = unary_union([placed_part(one) for at, one in enumerate(parts) if at != number])
     across, down = parts[number].at_mm
     left, top, right, bottom = Polygon(panel).bounds
     first, upper, last, lower = placed_part(parts[number]).bounds
     moves = ((0.0, top - lower), (0.0, bottom - upper), (left - last, 0.0), (right - first, 0.0))
-    for aside, along in sorted(moves, key=lambda move: abs(move[0] + move[1])):
+    near = (move for move in moves if abs(move[0] + move[1]) <= _NEAR_MM)
+    for aside, along in sorted(near, key=lambda move: abs(move[0] + move[1])):
         place = (across + aside, down + along)
         moved = placed_part(replace(parts[number], at_mm=place))
         if wood.covers(moved) and _can_stand(place, panel, keep_outs, parts, number):

@@ -177,12 +177,15 @@ def _inside(
     turned = " ".join(f"{plain(spot.y)},{plain(spot.x)}" for spot in spots)
     mostly = 2 * len(beyond) >= len(spots)  # else the others are right as they are
     within = not any(outside(spot.y, spot.x) for spot in spots)
-    turned_round = mostly and within and len(turned) <= _LONGEST_TURNED
-    if turned_round:
-        hint = f"{hint}; the column comes first: should it be {turned}?"
     taken = {(spot.x, spot.y) for spot in spots}
     meant = [at for at in _otherwise(beyond[0].said) if not outside(*at) and at not in taken]
-    if not turned_round and len(beyond) == len(meant) == 1:
+    # Of one point among right ones its own figures are the slip, rather than the order of all.
+    one_slip = len(beyond) == len(meant) == 1
+    turned_round = mostly and within and len(turned) <= _LONGEST_TURNED
+    turned_round = turned_round and not (one_slip and len(spots) > 1)
+    if turned_round:
+        hint = f"{hint}; the column comes first: should it be {turned}?"
+    if one_slip and not turned_round:
         hint = f"{hint}; should it be {plain(meant[0][0])},{plain(meant[0][1])}?"
     from_one = " ".join(f"{plain(spot.x + 1)},{plain(spot.y + 1)}" for spot in spots)
     counted_from_0 = any(0 in (spot.x, spot.y) for spot in spots)

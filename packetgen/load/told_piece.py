@@ -1,9 +1,9 @@
 """How large the finishing piece is, and what is screwed into it, by an author's texts, beside finish.yaml."""
 
 import re
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 
-from packetgen.diagnostics import Problems
+from packetgen.diagnostics import Place, Problems
 from packetgen.load.number_words import COUNTED, counted_number
 from packetgen.load.piece_words import UNIT, extent_of, size_said
 from packetgen.load.placed_parts import placed_part
@@ -56,13 +56,29 @@ def complain_of_told_piece(
                 facts = {"said": said(found["sides"]), "piece": said(piece.name), "has": has}
                 problems.add(place_of(found.start("sides")), "piece-told-other", **facts)
         for start, sentence in sentences(text):
-            for found in _SCREWED_IN.finditer(sentence) if named.search(sentence) else ():
-                kind = found["kind"].casefold()
-                number = _pieces(piece, kind)
-                if counted_number(found["number"]) not in (None, number):
-                    facts = {"said": said(found[0]), "piece": said(piece.name)}
-                    facts["has"] = f"has {number or 'no'} {kind}{'s' * (number != 1)}"
-                    problems.add(place_of(start + found.start()), "piece-told-other", **facts)
+            if named.search(sentence):
+                _look_at_hardware(sentence, piece, start, place_of, problems)
+
+
+def complain_of_told_about(piece: FinishingPiece, about: Given, problems: Problems) -> None:
+    """Advice on 'three hooks below it' in what the piece says of itself, where it has another number."""
+    _look_at_hardware(piece.about, piece, 0, about.letter, problems)
+
+
+def _look_at_hardware(
+    words: str,
+    piece: FinishingPiece,
+    start: int,
+    place_of: Callable[[int], Place],
+    problems: Problems,
+) -> None:
+    for found in _SCREWED_IN.finditer(words):
+        kind = found["kind"].casefold()
+        number = _pieces(piece, kind)
+        if counted_number(found["number"]) not in (None, number):
+            facts = {"said": said(found[0]), "piece": said(piece.name)}
+            facts["has"] = f"has {number or 'no'} {kind}{'s' * (number != 1)}"
+            problems.add(place_of(start + found.start()), "piece-told-other", **facts)
 
 
 def _pieces(piece: FinishingPiece, kind: str) -> int:

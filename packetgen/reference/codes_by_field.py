@@ -159,6 +159,7 @@ BY_FIELD: Mapping[str, Mapping[str, tuple[str, ...]]] = {
     },
     "finishes/<piece>/finish.yaml": {
         "": ("paint-unused", "share-title-small"),
+        "about": ("piece-told-other",),
         "glue": ("glue-unlisted",),
         "glue[].for": ("magnets-none", "glue-for-other"),
         "glue[].name": ("entry-twice",),

@@ -11,6 +11,7 @@ from packetgen.model import FinishingPiece, Series
 from packetgen.reckon.cover import PHOTO_PX, drawn_px_per_cell
 from packetgen.reckon.figures import Figures
 from packetgen.reckon.standing import Standing
+from packetgen.render.apostrophes import curled
 from packetgen.render.photo import close_up, upright
 from packetgen.render.picture_detail import detail
 from packetgen.render.picture_file import jpeg_bytes, png_bytes, size_of
@@ -135,7 +136,8 @@ def _shares(
 ) -> Shares:
     """`of` is what `draw` draws from."""
     look = series.look
-    words = (title, tuple(lines), look.light, look.faces)
+    title, lines = curled(title), tuple(map(curled, lines))
+    words = (title, lines, look.light, look.faces)
 
     def made(shape: str) -> bytes:
         def make() -> bytes:

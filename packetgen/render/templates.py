@@ -18,6 +18,7 @@ from markupsafe import Markup
 
 from packetgen import nouns, units
 from packetgen.program import project_templates
+from packetgen.render.apostrophes import curled
 from packetgen.render.prose import prose
 
 
@@ -30,6 +31,7 @@ def environment(own_templates: Path | None = None) -> Environment:
         undefined=StrictUndefined,
         trim_blocks=True,
         lstrip_blocks=True,
+        finalize=_as_set,
         bytecode_cache=_COMPILED,
     )
     env.filters.update(
@@ -60,6 +62,13 @@ def environment(own_templates: Path | None = None) -> Environment:
         thousands=lambda number: f"{number:,}",
     )
     return env
+
+
+def _as_set(value: object) -> object:
+    """What a template prints: plain words with a printer's apostrophes, and HTML as it is."""
+    if isinstance(value, str) and not isinstance(value, Markup):
+        return curled(value)
+    return value
 
 
 def _and_metric(said: str, metric: str) -> Markup:

@@ -167,6 +167,7 @@ def _filled(plans: Mapping[str, str], facts: Mapping[str, object]) -> Files:
     """Path → the template of that name, filled. What fields may hold comes from the tables that are
     read by: no remark can tell otherwise."""
     env = environment()
+    env.finalize = None  # what an author writes stays as it is
     choices = {
         "yaml": _as_yaml,
         "number": lambda number: quoted(number) if number[:1].isdigit() else _as_yaml(number),
