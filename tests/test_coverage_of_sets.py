@@ -27,7 +27,7 @@ def test_a_strand_for_two_is_one_line_for_all_cloths():
     """The shares are those that are told of each cloth alone: 29 % on 14 aida, 37 % on 18."""
     said = "with 1 strand of Bramble all 3 choices of cloth are covered to 29 to 37 %, which looks thin"
     assert advice(pattern("mts", cloths=THREE, sets=(thread_set(1),))) == [
-        f"tests:1:1: advice: {said}; write strands: 2"
+        f"tests:1:1: advice: {said}; write strands: 2; or mend the card's tex"
     ]
 
 

@@ -750,7 +750,7 @@ CASES = (
     Case(
         "a row that got above the remarks",
         {CHART: "....\n# the brick pot\n# and its fern\nrrbb\nrk..\nrrbb\nrk..\nrrbb\nrk..\n"},
-        "series/garden-year/fern/chart.txt:2:1: '# the brick pot' is words and no row of stitches; nor is the 1 line below it; move all 2 above the first row of the chart",
+        "series/garden-year/fern/chart.txt:2:1: '# the brick pot' is words and no row of stitches; nor is the line below it; move both above the first row of the chart",
     ),
     Case(
         "a word and a remark between rows",

@@ -440,6 +440,24 @@ CASES = (
     ),
     *(
         Case(
+            f"a short name of two words, misspelt where something is worked in it: {notes}",
+            {
+                MOSS: TINY[MOSS].replace("name: brick", "name: plum dusk"),
+                f"{FERN}/stitching.md": f"{notes}\n",
+            },
+            *[
+                f"series/garden-year/fern/stitching.md:1:{column}: advice: here stands 'plum dust', and 'E2' of Moss Stranded is called 'plum dusk'; write 'plum dusk'"
+            ]
+            * bool(column),
+        )
+        for notes, column in (
+            ("The rim is in peat and plum dust.", 24),
+            ("Fill it with plum dust.", 14),
+            ("A plum dust lay on it.", 0),
+        )
+    ),
+    *(
+        Case(
             f"a card with numbers of one figure: {notes}",
             {
                 MOSS: TINY[MOSS].replace("E2", "9")
@@ -631,6 +649,14 @@ CASES = (
             ("Begin with the peat, rows 1 to 2.", ""),
             ("Begin in peat, rows 4 and 5.", ""),
             ("Begin with peat to the left of rows 1 to 2.", ""),
+            (
+                "Begin with peat in rows 2 and 3.",
+                "20: advice: here stands 'rows 2 and 3' of 'peat', and most of these have none of it on the chart; it lies in rows 4 to 5: mend the numbers, or the colour",
+            ),
+            (
+                "Begin with rows 2 and 3 of peat.",
+                "12: advice: here stands 'rows 2 and 3' of 'peat', and most of these have none of it on the chart; it lies in rows 4 to 5: mend the numbers, or the colour",
+            ),
             (
                 "Begin with the lower bed, in peat: two rows right across, rows 2 and 3.",
                 "59: advice: here stands 'rows 2 and 3' of 'peat', and most of these have none of it on the chart; it lies in rows 4 to 5: mend the numbers, or the colour",

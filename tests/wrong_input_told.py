@@ -549,6 +549,8 @@ CASES = (
             ("two hooks", ""),
             ("three brass hooks", "2 hooks"),
             ("two pegs", "no pegs"),
+            ("four magnets", ""),
+            ("six magnets", "4 magnets"),
         )
     ),
     *(

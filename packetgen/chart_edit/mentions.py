@@ -31,8 +31,8 @@ _PROSE = re.compile(r"#.*|^\s*(?:about|photo_alt):.*")
 
 
 def mentions(path: str, text: str, change: Change, title: str) -> Iterator[tuple[Place, str]]:
-    """The first such word of each line and where it stands, with the others behind it; the pattern's `title` says nothing of the chart. Sides count
-    only where the chart is turned, and those that change."""
+    """The first such word of each line and where it stands, with the others behind it; the pattern's `title` says nothing of
+    the chart. Sides count only where the chart is turned, and those that change."""
     words = _COUNTED
     if change.swapped or (change.flipped_across and change.flipped_down):
         words = _TURNED

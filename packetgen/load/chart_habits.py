@@ -10,7 +10,6 @@ from packetgen.diagnostics import Problems
 from packetgen.load.chart import Chart
 from packetgen.load.words import said
 from packetgen.model import BARE
-from packetgen.nouns import counted
 
 _SIGNS = {",": "comma", ";": "semicolon", "|": "bar", "\t": "tab", " ": "space"}
 _NUMBERED = re.compile(r"\s*(\d{1,4})([.:|]?[ \t]+|[:|,;])(?=\S)", re.ASCII)
@@ -58,8 +57,10 @@ def _tell_words(numbers: Sequence[int], chart: Chart, problems: Problems) -> Non
     for number in numbers[:1] if on_end else numbers:
         hint = "take it out: remarks stand above the chart" if number > 1 else "put # before it"
         if on_end and number > 1:
-            below = counted(len(numbers) - 1, "line")
-            hint = f"nor {'is' if len(numbers) == 2 else 'are'} the {below} below it; move all {len(numbers)} above the first row of the chart"
+            below, all_of_them = f"are the {len(numbers) - 1} lines", f"all {len(numbers)}"
+            if len(numbers) == 2:
+                below, all_of_them = "is the line", "both"
+            hint = f"nor {below} below it; move {all_of_them} above the first row of the chart"
         row = said(chart.rows[number - 1])
         problems.add(chart.place(number), "chart-words", said=row, hint=hint)
 

@@ -23,7 +23,7 @@ _ELSE = re.compile(
     re.IGNORECASE,
 )
 _SCREWED_IN = re.compile(
-    rf"\b{COUNTED}\s+(?:[a-z-]+\s+)?(?P<kind>hook|peg|knob)s?\b", re.IGNORECASE
+    rf"\b{COUNTED}\s+(?:[a-z-]+\s+)?(?P<kind>hook|peg|knob|magnet)s?\b", re.IGNORECASE
 )
 
 
@@ -82,7 +82,9 @@ def _look_at_hardware(
 
 
 def _pieces(piece: FinishingPiece, kind: str) -> int:
-    """How many are bought or sawn whose name has that word."""
+    """How many are bought or sawn whose name has that word; the magnets of the piece."""
+    if kind == "magnet":
+        return piece.magnets.pairs
     word = re.compile(rf"\b{kind}s?\b", re.IGNORECASE)
     listed = [(one.name, one.pieces) for one in piece.hardware]
     listed += [(one.name, one.pieces) for one in piece.parts]

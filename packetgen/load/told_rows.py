@@ -62,8 +62,18 @@ def _named(sentence: str, colours: Iterable[tuple[str, str]]) -> list[tuple[str,
         beside = rf"(?<![\w]){re.escape(number)}\s+{words}\b|\b{words}\s+\({re.escape(number)}\)"
         # 'In slate', 'with slate: …'; 'in the slate' may be a thing.
         worked_in = "" if " " in name else r"\b(?:in|with)\s+"
-        at_end = "" if " " in name else r"(?=\s*(?:[,;:(]|for\b|across\b|along\b|\Z))"
-        alone = rf"|{worked_in}(?<![\w-]){words}(?![\w-]){at_end}"
+        at_end = (
+            ""
+            if " " in name
+            else r"(?=\s*(?:[,;:(]|for\b|across\b|along\b|in\s+(?:rows|columns)\b|\Z))"
+        )
+        # 'Rows 5 and 6 of willow'.
+        of_rows = (
+            rf"|\b(?:rows|columns)\s+[\d–-]+(?:\s*(?:to|and)\s*\d+)?\s+(?:of|in)\s+{words}(?![\w-]){at_end}"
+            if at_end
+            else ""
+        )
+        alone = rf"{of_rows}|{worked_in}(?<![\w-]){words}(?![\w-]){at_end}"
         one = re.search(beside + alone, sentence, re.IGNORECASE)
         if one and not any(one.start() in other for other in found.values()):
             found[number, name] = range(*one.span())

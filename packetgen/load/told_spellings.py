@@ -16,6 +16,9 @@ _ALIKE = 0.85  # of the letters, for what is believed to be the same name: our o
 _ENOUGH = 5  # letters of a name that stands beside its number: our own choice
 # Of a name that stands alone: 'old boot' is not 'old soot'. Our own choice.
 _MUCH_ALIKE, _LONG = 0.92, 10
+_WORKED_IN = re.compile(
+    r"\b(?:in|with)\s+(?:[a-z ]{2,24}\s+and\s+)?\Z", re.IGNORECASE
+)  # before a colour rather than a thing
 _NEAR = 16  # letters before a name, with its number among them
 _LONGER = 3  # letters more or less than the name has
 _ENDINGS = re.compile(r"(?:ies|e?s|['’]s|e?d|e?r|e?st|ing|ish|y|en|ly)?")
@@ -83,8 +86,8 @@ class _Sought:
             return False  # nor looked at more closely: texts are long
         if not _misspells(phrase, self.spelt):
             return False
-        alone = alone and len(self.spelt) >= _LONG
-        alone = alone and _ratio(phrase, self.spelt) >= _MUCH_ALIKE
+        sure = len(self.spelt) >= _LONG and _ratio(phrase, self.spelt) >= _MUCH_ALIKE
+        alone = alone and (sure or bool(_WORKED_IN.search(line, 0, start)))
         return (
             alone
             or self._beside(phrase, line, start)

@@ -44,7 +44,7 @@ def complain_of_sets(series: Series, works: Sequence[Works], problems: Problems)
             number=len(found),
             share=f"{low} %" if low == high else f"{low} to {high} %",
             how=_HOW[word],
-            better=f"write strands: {better}" if better else _ELSE[word],
+            better=f"write strands: {better}; or mend the card's tex" if better else _ELSE[word],
         )
     return frozenset(told)
 
