@@ -419,7 +419,7 @@ def test_what_would_be_wrong_afterwards_is_told_and_nothing_is_written(tmp_path)
 def test_content_with_a_fault_is_told_and_not_touched(tmp_path):
     content = build(tmp_path / "content", {PATTERN: ("colour: k, path", "colour: K, path")})
     before = everything(content)
-    assert "1 thing to mend first." in said(content, "turn", "fern", "90", code=1)
+    assert "1 thing to mend; nothing was written." in said(content, "turn", "fern", "90", code=1)
     assert everything(content) == before
 
 

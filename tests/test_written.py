@@ -35,6 +35,7 @@ from packetgen.model import (
 )
 from packetgen.reckon.figures import figures
 from packetgen.reckon.thread import work_of
+from packetgen.render.apostrophes import curled
 from packetgen.render.key import key_rows
 from packetgen.render.packet import symbols_of
 from packetgen.render.templates import environment
@@ -641,6 +642,6 @@ def test_the_rows_read_from_the_document_are_the_chart(written_pdf, demo_figures
     at = 0
     for group in written(figure.pattern).groups:
         for row in group.rows:
-            sentence = f"{row.lead}: {row.said}"
+            sentence = curled(f"{row.lead}: {row.said}")
             at = text.find(sentence, at)
             assert at >= 0, sentence

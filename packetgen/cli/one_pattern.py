@@ -5,8 +5,7 @@ from typing import TYPE_CHECKING
 
 import click
 
-from packetgen.cli.common import CONTENT_WRONG, say, say_problems
-from packetgen.nouns import counted
+from packetgen.cli.common import nothing_written, say_problems
 
 if TYPE_CHECKING:
     from packetgen.reckon.figures import Figures
@@ -21,8 +20,7 @@ def figures_of(name: str, content_folder: Path) -> "Figures":
     known = {one.pattern.id: one for each in checked.reckoned for one in each.figures}
     if not known and not checked.sound:
         say_problems(checked.problems.errors, content_folder)
-        say(f"{counted(len(checked.problems.errors), 'thing')} to mend first.", err=True)
-        raise SystemExit(CONTENT_WRONG)
+        nothing_written(len(checked.problems.errors))
     if name not in known:
         raise click.UsageError(
             f"there is no pattern called {name!r}; {nearest(name, sorted(known))}"

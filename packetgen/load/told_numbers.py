@@ -49,9 +49,7 @@ def complain_of_told_numbers(
             continue
         name = one["name"].casefold()
         of = known.get(name, [])
-        alike = [
-            (own, card) for own, card in of if form_of(number) in set(map(form_of, card.colours))
-        ]
+        alike = [(own, card) for own, card in of if _may_be(own, number, card)]
         if alike and number.casefold() not in (own.casefold() for own, _ in of):
             own, card = alike[0]
             facts = {"of": shown(card.name), "what": "colour", "name": said(number)}
@@ -145,6 +143,13 @@ def counts_something(number: str, line: str, end: int, on_card: bool) -> bool:
         return False
     may_be_one = len(number) > 1 or (on_card and not _SEVERAL.match(line, end))
     return bool(not may_be_one or _COUNTED.match(line, end))
+
+
+def _may_be(own: str, number: str, card: ThreadCard) -> bool:
+    """Whether the number has the form of the colour's own, or of another of its card with more figures or fewer."""
+    form = form_of(number)
+    as_many = re.sub("9+", "9", form) == re.sub("9+", "9", form_of(own))
+    return form == form_of(own) or (as_many and form in set(map(form_of, card.colours)))
 
 
 def form_of(number: str) -> str:
