@@ -37,7 +37,7 @@ def complain_of_bare_edges(
     why = "and they count in its size"
     if (left or top) and points_of(pattern):
         how += (
-            " and moves lines and knots along; if you typed them in yourself, delete them instead"
+            " and moves lines and knots along; if you typed them, delete them instead"
         )
     mend = f"a chart without them is {size}; {how}"
     if as_large:
