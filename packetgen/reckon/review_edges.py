@@ -36,9 +36,7 @@ def complain_of_bare_edges(
     how = how if name.endswith(_EDITED) else f"take them out of {name}"
     why = "and they count in its size"
     if (left or top) and points_of(pattern):
-        how += (
-            " and moves lines and knots along; if you typed them, delete them instead"
-        )
+        how += " and moves lines and knots along; if you typed them, delete them instead"
     mend = f"a chart without them is {size}; {how}"
     if as_large:
         # Half a stitch from the middle is the middle.
