@@ -3,41 +3,41 @@
 import re
 from collections.abc import Iterator
 
-_LENGTH = r"(?P<long>(?<![\w.,/×-])\d{1,3}(?:\.\d{1,2})?)\s?(?P<unit>mm|cm)\b"
+LENGTH = r"(?P<long>(?<![\w.,/×-])\d{1,3}(?:\.\d{1,2})?)\s?(?P<unit>mm|cm)\b"
 _OUT = r"(?:stand|stick|jut|project|reach|overhang|hang)(?:s|ing)?"
 _EDGE = r"\b(?:edges?|ends?|sides?)\b"
 _BEYOND = r"(?:out|over|beyond|past|in|back)"
 TOLD = (
     # 'standing out 6 mm on either side', 'overhangs the board by 6 mm'
-    re.compile(rf"\b(?:{_OUT}\s+{_BEYOND}|overhang(?:s|ing)?)\b[^\d.;:()]{{0,40}}?{_LENGTH}", re.I),
+    re.compile(rf"\b(?:{_OUT}\s+{_BEYOND}|overhang(?:s|ing)?)\b[^\d.;:()]{{0,40}}?{LENGTH}", re.I),
     # 'stands 6 mm beyond the board'
-    re.compile(rf"\b{_OUT}\s+(?:by\s+)?{_LENGTH}\s+{_BEYOND}\b", re.I),
+    re.compile(rf"\b{_OUT}\s+(?:by\s+)?{LENGTH}\s+{_BEYOND}\b", re.I),
     # 'its ends 6 mm beyond them on either side'
     re.compile(
-        rf"\b(?:ends?|sides?)\s+{_LENGTH}\s+(?:beyond|past|outside|inside)\s+[^\d.,;:()]{{0,30}}?\b(?:either|both|each)\s+(?:ends?|sides?)\b",
+        rf"\b(?:ends?|sides?)\s+{LENGTH}\s+(?:beyond|past|outside|inside)\s+[^\d.,;:()]{{0,30}}?\b(?:either|both|each)\s+(?:ends?|sides?)\b",
         re.I,
     ),
     # '10 mm over at both ends', '12 mm from either end', 'each 16 mm from its end'
     re.compile(
-        rf"{_LENGTH}\s+(?:in\s+)?from\s+(?:either|each|both)\s+(?:ends?|sides?|edges?)\b", re.I
+        rf"{LENGTH}\s+(?:in\s+)?from\s+(?:either|each|both)\s+(?:ends?|sides?|edges?)\b", re.I
     ),
     re.compile(
-        rf"{_LENGTH}\s+over\s+(?:at|on)\s+(?:both|either|each|its)\s+(?:ends?|sides?)\b", re.I
+        rf"{LENGTH}\s+over\s+(?:at|on)\s+(?:both|either|each|its)\s+(?:ends?|sides?)\b", re.I
     ),
     re.compile(
-        rf"\b(?:each|both)\s+{_LENGTH}\s+(?:in\s+)?from\s+(?:its|the|their)\s+(?:ends?|sides?|edges?)\b",
+        rf"\b(?:each|both)\s+{LENGTH}\s+(?:in\s+)?from\s+(?:its|the|their)\s+(?:ends?|sides?|edges?)\b",
         re.I,
     ),
 )
 # 'their tops are 22 mm above its upper edge': of one edge from another, and on which side of it.
 EXACT = re.compile(
     r"\b(?P<own>tops?|feet|foot|(?:upper|lower|top|bottom)\s+(?:edges?|ends?))\s+(?:(?:are|is|stands?|lies?|being)\s+)?"
-    rf"{_LENGTH}\s+(?P<way>above|below)\s+(?:its|their|the)\s+(?P<edge>upper|lower|top|bottom)\s+(?:edges?|ends?)\b",
+    rf"{LENGTH}\s+(?P<way>above|below)\s+(?:its|their|the)\s+(?P<edge>upper|lower|top|bottom)\s+(?:edges?|ends?)\b",
     re.I,
 )
 # '4 mm below its top', '50 mm of it stand above the board's upper edge': its upper or lower edge.
 BELOW_TOP = re.compile(
-    rf"{_LENGTH}\s+(?:of\s+(?:it|them|each)\s+(?:(?:stands?|shows?|sticks?|reach(?:es)?)\s+(?:out\s+)?)?)?(?P<way>above|below)\s+"
+    rf"{LENGTH}\s+(?:of\s+(?:it|them|each)\s+(?:(?:stands?|shows?|sticks?|reach(?:es)?)\s+(?:out\s+)?)?)?(?P<way>above|below)\s+"
     r"(?:its|their|the)\s+(?:[a-z ]{3,25}['’]s?\s+)?(?P<edge>tops?|bottoms?|feet|foot|(?:upper|lower|top|bottom)\s+(?:edges?|ends?))\b",
     re.I,
 )
@@ -45,38 +45,38 @@ BELOW_TOP = re.compile(
 ACROSS = (
     # 'its lower edge 26 mm above their lower ends'
     re.compile(
-        rf"{_EDGE}\s+(?:stands?\s+|lies?\s+)?{_LENGTH}\s+(?:above|below|from|inside|beyond|outside)\s+[^\d.;:()]{{0,30}}?{_EDGE}",
+        rf"{_EDGE}\s+(?:stands?\s+|lies?\s+)?{LENGTH}\s+(?:above|below|from|inside|beyond|outside)\s+[^\d.;:()]{{0,30}}?{_EDGE}",
         re.I,
     ),
     # 'reaches 30 mm below the upper edge of the board'
-    re.compile(rf"{_LENGTH}\s+(?:above|below)\s+[^\d.;:()]{{0,40}}?{_EDGE}", re.I),
+    re.compile(rf"{LENGTH}\s+(?:above|below)\s+[^\d.;:()]{{0,40}}?{_EDGE}", re.I),
     # '18 mm below it'
-    re.compile(rf"{_LENGTH}\s+(?:above|below)\s+(?:the|its|their|it)\b", re.I),
+    re.compile(rf"{LENGTH}\s+(?:above|below)\s+(?:the|its|their|it)\b", re.I),
     # 'lies 4 mm over the wall',
-    re.compile(rf"\bl(?:ies?|ying)\s+(?:by\s+)?{_LENGTH}\s+(?:over|on|before|behind)\b", re.I),
+    re.compile(rf"\bl(?:ies?|ying)\s+(?:by\s+)?{LENGTH}\s+(?:over|on|before|behind)\b", re.I),
     # '5 mm over its left edge'
     re.compile(
-        rf"{_LENGTH}\s+(?:over|beyond|beside)\s+(?:its|the|their)\s+(?:upper|lower|left|right|top|bottom)\s+(?:edge|end|side)s?\b",
+        rf"{LENGTH}\s+(?:over|beyond|beside)\s+(?:its|the|their)\s+(?:upper|lower|left|right|top|bottom)\s+(?:edge|end|side)s?\b",
         re.I,
     ),
     # '10 mm over each post'
     re.compile(
-        rf"{_LENGTH}\s+(?:over|onto)\s+(?:each|both|either)\b(?!\s+(?:ends?|sides?|edges?))", re.I
+        rf"{LENGTH}\s+(?:over|onto)\s+(?:each|both|either)\b(?!\s+(?:ends?|sides?|edges?))", re.I
     ),
     # 'reaches 30 mm down the board', 'overlaps the board by 30 mm'
     re.compile(
-        rf"\b{_OUT}\s+(?:by\s+)?{_LENGTH}\s+(?:down|up|behind|before|under|onto|into)\b", re.I
+        rf"\b{_OUT}\s+(?:by\s+)?{LENGTH}\s+(?:down|up|behind|before|under|onto|into)\b", re.I
     ),
-    re.compile(rf"\b(?:overlap|lap)(?:s|ping|ped)?\b[^\d.;:()]{{0,40}}?{_LENGTH}", re.I),
+    re.compile(rf"\b(?:overlap|lap)(?:s|ping|ped)?\b[^\d.;:()]{{0,40}}?{LENGTH}", re.I),
     # 'over it by 4 mm', '14 mm of it overlap'
-    re.compile(rf"\bover\s+(?:it|them|the\s+[a-z ]{{3,25}}?)\s+by\s+{_LENGTH}", re.I),
+    re.compile(rf"\bover\s+(?:it|them|the\s+[a-z ]{{3,25}}?)\s+by\s+{LENGTH}", re.I),
     re.compile(
-        rf"{_LENGTH}\s+of\s+(?:it|them|each)\s+(?:overlaps?|shows?|stands?|sticks?|juts?|lies?|reach(?:es)?)\b",
+        rf"{LENGTH}\s+of\s+(?:it|them|each)\s+(?:overlaps?|shows?|stands?|sticks?|juts?|lies?|reach(?:es)?)\b",
         re.I,
     ),
 )
 # 'face down, 160 mm apart', 'with a gap of 150 mm between them': from any edge of one to any of the other, or between middles.
-APART = re.compile(rf"{_LENGTH}\s+(?:apart|between\s+(?:the|them|these)\b)", re.I)
+APART = re.compile(rf"{LENGTH}\s+(?:apart|between\s+(?:the|them|these)\b)", re.I)
 # 'flush with its sides', 'level with the lower edge', 'its ends in line with those of' → numbers of edges: left, upper, right, lower.
 FLUSH = re.compile(
     r"\b(?:flush|level|even)\s+with\s+the\s+(?P<end>foot|bottom|top|head)\s+of\b|"

@@ -135,7 +135,8 @@ def read_beads(
 
 
 def _otherwise(said: str) -> Iterator[tuple[float, float]]:
-    """The point as it may be meant: with a full stop that was lost, '155,48.5' → 15.5,48.5, or with two neighbouring figures of one of its numbers in each other's place: '12,41' → 12,14."""
+    """The point as it may be meant: with a full stop that was lost, '155,48.5' → 15.5,48.5, or with two neighbouring figures of
+    one of its numbers in each other's place, '12,41' → 12,14."""
     for number in re.finditer(r"(?<![\d.])(\d{1,3})(25|5|75)(?![\d.])", said):
         x, y = f"{said[: number.start()]}{number[1]}.{number[2]}{said[number.end() :]}".split(",")
         yield float(x), float(y)

@@ -5,6 +5,7 @@ from collections.abc import Sequence
 
 from packetgen.diagnostics import Problems, place_in
 from packetgen.load.joints_in_steps import BETWEEN, EDGES, IN_THE_MIDDLE, Joint, joints_in
+from packetgen.load.overhang_ways import LENGTH
 from packetgen.load.panel_on_wood import shares_below
 from packetgen.load.piece_words import gap_said
 from packetgen.load.placed_parts import ROUNDED_MM, TOUCHES_MM, Bounds, placed_part, touching
@@ -27,9 +28,7 @@ _LAPS = re.compile(
     r"\b(?:over)?laps?(?:ping)?\b|\b(?:mm|cm)\s+(?:of\s+it\s+)?(?:over|before|behind|below|above)\b",
     re.IGNORECASE,
 )
-_LENGTH = re.compile(
-    r"(?<![\w.,/])(?P<long>\d{1,3}(?:\.\d{1,2})?)\s?(?P<unit>mm|cm)\b", re.IGNORECASE
-)
+_LENGTH = re.compile(LENGTH, re.IGNORECASE)
 _AT_EDGE_OF = re.compile(
     rf"\b(?P<edge>{'|'.join(EDGES)})\s+(?:edge|end)\s+of\b|\b(?:across|along|at|to|onto|behind|before|over)\s+the\s+(?P<end>top|bottom)\s+of\b",
     re.IGNORECASE,

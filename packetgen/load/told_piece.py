@@ -75,7 +75,8 @@ def _look_at_hardware(
     for found in _SCREWED_IN.finditer(words):
         kind = found["kind"].casefold()
         number = _pieces(piece, kind)
-        if counted_number(found["number"]) not in (None, number):
+        # 'Hang it on one hook of the board' counts none.
+        if counted_number(found["number"]) not in (None, 1, number):
             facts = {"said": said(found[0]), "piece": said(piece.name)}
             facts["has"] = f"has {number or 'no'} {kind}{'s' * (number != 1)}"
             problems.add(place_of(start + found.start()), "piece-told-other", **facts)

@@ -69,11 +69,7 @@ def without_what_follows(told: Problems, all_series: Iterable[Series]) -> Proble
             by_it = f"{counted(designs, 'design')} {'does' if designs == 1 else 'do'}"
             by_it = "the designs do" if problem in none_fits else by_it
             what = _OF_THE_PIECE.get(problem.code, "count")
-            facts = {
-                what: problem.wrong,
-                "designs": by_it,
-                "hint": problem.right.partition("; or leave")[0],
-            }
+            facts = {what: problem.wrong, "designs": by_it, "hint": problem.right}
             left.add(problem.place, f"{what}-unfit", **facts)
         else:
             left.take((problem,))

@@ -3,9 +3,9 @@
 from collections.abc import Collection, Iterator
 from math import floor
 
-from packetgen.model import Pattern, Series, ThreadSet
+from packetgen.model import KeyLine, Pattern, Series, ThreadSet
 from packetgen.nouns import all_of, counted, listed
-from packetgen.reckon.colour import blended, closeness, contrast
+from packetgen.reckon.colour import FAR, blended, contrast, difference, lab
 from packetgen.reckon.contrast import GROUNDS, WORDS
 from packetgen.reckon.cover import px_per_inch
 from packetgen.reckon.coverage import CROWDED_ABOVE, THIN_BELOW
@@ -22,7 +22,6 @@ from packetgen.units import from_to
 # From this share of a fat quarter on little is left over; and the contrast that WCAG 2.2 asks for at its
 # highest level (1.4.6).
 _WELL_USED, _BEST_CONTRAST = 0.85, 7.0
-_FAR = "far"  # as a key says it of two colours
 _OF_CONVERSIONS = {"conversion-collides", "conversion-far", "match-too-few"}
 _OF_COVER = {"coverage-thin", "coverage-crowded", "coverage-everywhere", "beads-crowd"}
 _OF_MAGNETS = {"magnets-no-room", "magnets-bunched"}
@@ -152,18 +151,17 @@ def _spare(figures: Figures, thread_set: ThreadSet) -> float:
     )
 
 
+def _apart(line: KeyLine, one: ThreadSet, other: ThreadSet) -> float:
+    """How far its colours in two thread sets are from each other, by CIEDE2000."""
+    needles = (line.threads[of.id] for of in (one, other))
+    return difference(*(lab(blended(tuple(colour.hex for colour in needle))) for needle in needles))
+
+
 def _conversions(pattern: Pattern, codes: Collection[str]) -> Iterator[Praise]:
     model, *more = pattern.thread_sets
     others = tuple(one.card.name for one in more)
     copied = any(one.card.colours == model.card.colours for one in more)  # nothing is converted
-    far = any(
-        closeness(
-            *(blended(tuple(one.hex for one in line.threads[of.id])) for of in (model, other))
-        )
-        == _FAR
-        for line in pattern.key
-        for other in more
-    )
+    far = any(_apart(line, model, other) > FAR for line in pattern.key for other in more)
     if others and not copied and not far and not _OF_CONVERSIONS & set(codes):
         words = f"In {listed(others)} no two of its colours become one, and none is far off while a nearer one is free."
         yield Praise("clean conversions", words)
