@@ -665,6 +665,20 @@ CASES = (
                 "Begin with K4 peat, rows 1 to 3.",
                 "21: advice: here stands 'rows 1 to 3' of 'peat', and most of these have none of it on the chart; it lies in rows 4 to 5: mend the numbers, or the colour",
             ),
+            ("Begin with E2 brick in row 1, K4 peat in row 4, and end.", ""),
+            ("Begin with rows 4 and 5: a row of peat, and a row of it below that.", ""),
+            (
+                "Begin with E2 brick in row 1, K4 peat in row 6, and end.",
+                "42: advice: here stands 'row 6' of 'peat', and that one has none of it on the chart; it lies in rows 4 to 5: mend the numbers, or the colour",
+            ),
+            (
+                "Begin with rows 1 and 2 of brick and rows 2 and 3 of peat.",
+                "38: advice: here stands 'rows 2 and 3' of 'peat', and most of these have none of it on the chart; it lies in rows 4 to 5: mend the numbers, or the colour",
+            ),
+            (
+                "Begin with rows 2 and 3: a row of brick, and a row of peat below it.",
+                "12: advice: here stands 'row 3' of 'peat', and that one has none of it on the chart; it lies in rows 4 to 5: mend the numbers, or the colour",
+            ),
             (
                 "Peat (K4) fills columns 4 to 6.",
                 "17: advice: here stands 'columns 4 to 6' of 'peat', and most of these have none of it on the chart; it lies in columns 3 to 4: mend the numbers, or the colour",

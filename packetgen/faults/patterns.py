@@ -287,7 +287,7 @@ PATTERNS: dict[str, Fault] = {
         Level.ADVICE,
     ),
     "rows-told-other": Fault(
-        "here stands {said} of {colour}, and most of these have none of it on the chart",
+        "here stands {said} of {colour}, and {most} none of it on the chart",
         "it lies in {what} {own}: mend the numbers, or the colour",
         Level.ADVICE,
     ),
@@ -373,6 +373,11 @@ PATTERNS: dict[str, Fault] = {
     "knot-alone": Fault(
         "this French knot of {mark} has bare cloth all round it, and the other {others} lie on stitches",
         "mend where it lies, or the chart there; or lay this aside in pattern.yaml",
+        Level.ADVICE,
+    ),
+    "line-long": Fault(
+        "this line runs from {start} straight to {end}, over {over} stitches, and no other over more than {longest}",
+        "mend the point that is wrong, or lay this aside in pattern.yaml",
         Level.ADVICE,
     ),
     "stitch-twice": Fault(

@@ -454,6 +454,11 @@ WHY_PATTERNS: dict[str, Why] = {
         "taken out of the chart, or it lies elsewhere than it was meant.",
         "Give it its place, take it out, or draw what it lay on; or lay the advice aside with laid_aside in pattern.yaml.",
     ),
+    "line-long": Why(
+        "One line of backstitch slants over three times as many stitches as the next, or more: a figure of one of its points is "
+        "wrong, and the line crosses what it should go round.",
+        "Mend the point, or put those between that were left out; or lay the advice aside with laid_aside in pattern.yaml.",
+    ),
     "stitch-twice": Why(
         "Two lines of stitches in one colour, or two knots, lie on one another: an entry was copied, and its numbers not changed. "
         "Thread and stitches are counted twice.",

@@ -24,6 +24,7 @@ from packetgen.load.key_remarks import complain_of_remarks, former_names, names_
 from packetgen.load.laid_aside import read_laid_aside
 from packetgen.load.library import Library
 from packetgen.load.lone_knots import complain_of_lone_knot
+from packetgen.load.long_lines import complain_of_long_line
 from packetgen.load.occasions import read_occasion
 from packetgen.load.once import Once
 from packetgen.load.photos import FILES, photo_hints, photo_in, photographer_in
@@ -207,6 +208,7 @@ def load_pattern(
     complain_of_told_design(pattern, path, problems)
     complain_of_kind_threads(pattern, path, problems)
     complain_of_lone_knot(pattern, problems)
+    complain_of_long_line(pattern, problems)
     people = [one.name for one in (around.designers or {}).values() if one]
     people += filter(
         None, (pattern.model_stitcher, pattern.finisher, pattern.dyer, pattern.photographer)

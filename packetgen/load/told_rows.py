@@ -1,7 +1,7 @@
 """Rows and columns in which an author's notes look for a colour, beside those in which the chart has it."""
 
 import re
-from collections.abc import Iterable, Sequence
+from collections.abc import Collection, Iterable, Iterator, Sequence
 
 from packetgen.diagnostics import Problems, place_in
 from packetgen.load.prose_words import sentences
@@ -10,8 +10,15 @@ from packetgen.model import KeyLine
 from packetgen.nouns import listed
 
 _RUN = re.compile(
-    r"\b(?P<what>rows|columns)\s+(?P<first>\d{1,3})\s*(?P<through>to|–|-|and)\s*(?P<last>\d{1,3})\b(?!\s*(?:,|and)\s*\d)",
+    r"\b(?P<what>row|column)(?:s\s+(?P<first>\d{1,3})\s*(?P<through>to|–|-|and)\s*(?P<last>\d{1,3})\b(?!\s*(?:,|and)\s*\d)"
+    r"|\s+(?P<one>\d{1,3})\b)",
     re.IGNORECASE,
+)
+# What parts a sentence that names several runs: 'rows 5 and 6 in slate, row 7 in willow'.
+_APART = re.compile(r"[,;]\s*(?:and\s+)?|\s+and\s+(?=in\b|rows?\b|columns?\b)", re.IGNORECASE)
+# Two rows of two colours: 'rows 27 and 28: a row of bark, and a row of willow below it'.
+_BELOW = re.compile(
+    r"\ba row of\b(?P<upper>.+)\ba row of\b(?P<lower>.+?)\b(?:below|under)\b", re.IGNORECASE
 )
 _ELSE = re.compile(
     r"\b(?:backstitch\w*|knots?|beads?|lines?|outlines?|dais(?:y|ies)|not|until|between|except|above|below|beside)\b",
@@ -24,34 +31,62 @@ _SHOWN = 4  # runs of rows that one advice names
 def complain_of_told_rows(
     notes: str, path: str, key: Sequence[KeyLine], rows: Sequence[str], problems: Problems
 ) -> None:
-    """Advice on the first 'in 275 soot, rows 42 to 46' where most of these rows have no stitch in that colour; of a sentence
-    that names one colour and one run of rows or columns."""
+    """Advice on the first 'in 275 soot, rows 42 to 46' where most of these rows have no stitch in that colour; of a sentence,
+    or a piece of one, that names one colour and one run of rows or columns."""
     marks: dict[tuple[str, str], set[str]] = {}
     for line in key:
         for one in (one for colours in line.threads.values() for one in colours):
             marks.setdefault((one.number, one.name), set()).add(line.mark)
-    lines = {"rows": list(rows), "columns": ["".join(column) for column in zip(*rows)]}
-    for start, sentence in sentences(notes):
-        runs = list(_RUN.finditer(sentence))
-        if len(runs) != 1 or _ELSE.search(sentence):
-            continue
-        run, named = runs[0], _named(sentence, marks)
-        of = lines[run["what"].casefold()]
-        first, last = int(run["first"]), int(run["last"])
-        if len(named) != 1 or not 1 <= first < last <= len(of):
-            continue
-        (colour,) = named
-        there = [number for number, one in enumerate(of, 1) if marks[colour] & set(one)]
-        told = {first, last} if run["through"].casefold() == "and" else set(range(first, last + 1))
-        if there and len(told & set(there)) < _MOST_OF * len(told):
-            facts = {
-                "said": said(run[0]),
-                "colour": said(colour[1]),
-                "what": run["what"].casefold(),
+    lines = {"row": list(rows), "column": ["".join(column) for column in zip(*rows)]}
+    for start, run, (first, last), colour in _told(notes, marks):
+        what = run["what"].casefold()
+        there = [number for number, one in enumerate(lines[what], 1) if marks[colour] & set(one)]
+        ends_only = (run["through"] or "").casefold() == "and"
+        told = {first, last} if ends_only else set(range(first, last + 1))
+        within = 1 <= first <= last <= len(lines[what])
+        if within and there and len(told & set(there)) < _MOST_OF * len(told):
+            shown = run[0] if (first, last) == _ends(run) else f"{what} {first}"
+            facts = {"said": said(shown), "colour": said(colour[1]), "what": f"{what}s"}
+            facts |= {
+                "most": "most of these have" if last > first else "that one has",
+                "own": _runs(there),
             }
-            facts["own"] = _runs(there)
             problems.add(place_in(notes, start + run.start(), path), "rows-told-other", **facts)
             return
+
+
+def _told(
+    notes: str, colours: Collection[tuple[str, str]]
+) -> Iterator[tuple[int, re.Match[str], tuple[int, int], tuple[str, str]]]:
+    """Where a piece of the notes begins that names one run and one colour, the run, its ends, and the colour; of two rows
+    in two colours each row with its own."""
+    for start, sentence in sentences(notes):
+        runs = list(_RUN.finditer(sentence))
+        two = _BELOW.search(sentence) if len(runs) == 1 and runs[0]["last"] else None
+        if two and runs[0].end() <= two.start():
+            for row, words in zip(_ends(runs[0]), two.group("upper", "lower"), strict=True):
+                if len(named := _named(f"in {words.strip(' ,')}:", colours)) == 1:
+                    yield start, runs[0], (row, row), named[0]
+            continue
+        if _ELSE.search(sentence):
+            continue
+        pieces = [(0, sentence)] if len(runs) == 1 else _pieces(sentence)
+        for offset, piece in pieces:
+            runs, named = list(_RUN.finditer(piece)), _named(piece, colours)
+            if len(runs) == len(named) == 1:
+                yield start + offset, runs[0], _ends(runs[0]), named[0]
+
+
+def _pieces(sentence: str) -> Iterator[tuple[int, str]]:
+    begins = 0
+    for apart in _APART.finditer(sentence):
+        yield begins, sentence[begins : apart.start()]
+        begins = apart.end()
+    yield begins, sentence[begins:]
+
+
+def _ends(run: re.Match[str]) -> tuple[int, int]:
+    return int(run["first"] or run["one"]), int(run["last"] or run["one"])
 
 
 def _named(sentence: str, colours: Iterable[tuple[str, str]]) -> list[tuple[str, str]]:
@@ -65,11 +100,11 @@ def _named(sentence: str, colours: Iterable[tuple[str, str]]) -> list[tuple[str,
         at_end = (
             ""
             if " " in name
-            else r"(?=\s*(?:[,;:(]|for\b|across\b|along\b|in\s+(?:rows|columns)\b|\Z))"
+            else r"(?=\s*(?:[,;:(]|for\b|across\b|along\b|in\s+(?:rows?|columns?)\b|\Z))"
         )
         # 'Rows 5 and 6 of willow'.
         of_rows = (
-            rf"|\b(?:rows|columns)\s+[\d–-]+(?:\s*(?:to|and)\s*\d+)?\s+(?:of|in)\s+{words}(?![\w-]){at_end}"
+            rf"|\b(?:rows?|columns?)\s+[\d–-]+(?:\s*(?:to|and)\s*\d+)?\s+(?:of|in)\s+{words}(?![\w-]){at_end}"
             if at_end
             else ""
         )

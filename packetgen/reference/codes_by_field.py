@@ -92,7 +92,7 @@ _PATTERN: Mapping[str, tuple[str, ...]] = {
     "key.<name>.<thread set>[].number": ("colour-unknown",),
     "key.<name>.strands": ("reference-unknown", "braid-strands", *_STRANDS),
     "key.<name>.symbol": ("symbol-twice",),
-    "backstitch": ("stitch-twice",),
+    "backstitch": ("stitch-twice", "line-long"),
     "long_stitch": ("stitch-twice",),
     "lazy_daisies": ("stitch-twice",),
     "backstitch[].colour": _MARK,
