@@ -137,7 +137,7 @@ CASES = (
                 "Screw the two cup hooks",
                 "brass tag",
                 (
-                    "finishes/shelf/finish.yaml:28:12: advice: every packet lists 'brass tag' to buy, and no step has a word of it; add a step that uses it, or take this entry out",
+                    "finishes/shelf/finish.yaml:28:12: advice: every packet lists 'brass tag' to buy, and no step has a word of it; let a step name it, or take this entry out",
                     "finishes/shelf/steps.md:2:4: advice: the step says 'Screw the two cup hooks', and nobody is told to buy any; did you mean '2 brass tags'? Else add it to 'hardware' in finish.yaml, as {name: cup hook, pieces: 2, size: …}",
                 ),
             ),
@@ -152,7 +152,7 @@ CASES = (
                 "Turn the two cup hooks",
                 "turned tag",
                 (
-                    "finishes/shelf/finish.yaml:28:12: advice: every packet lists 'turned tag' to buy, and no step has a word of it; add a step that uses it, or take this entry out",
+                    "finishes/shelf/finish.yaml:28:12: advice: every packet lists 'turned tag' to buy, and no step has a word of it; let a step name it, or take this entry out",
                     "finishes/shelf/steps.md:2:4: advice: the step says 'Turn the two cup hooks', and nobody is told to buy any; did you mean '2 turned tags'? Else add it to 'hardware' in finish.yaml, as {name: cup hook, pieces: 2, size: …}",
                 ),
             ),
@@ -705,7 +705,7 @@ CASES = (
     Case(
         "hinges that no step puts on",
         {FINISH: TINY[FINISH] + "hardware:\n  - {name: brass hinge, pieces: 2, size: 20 mm}\n"},
-        "finishes/shelf/finish.yaml:28:12: advice: every packet lists 'brass hinge' to buy, and no step has a word of it; add a step that uses it, or take this entry out",
+        "finishes/shelf/finish.yaml:28:12: advice: every packet lists 'brass hinge' to buy, and no step has a word of it; let a step name it, or take this entry out",
     ),
     Case(
         "a step that sends to a step that there is not",

@@ -191,7 +191,7 @@ FIGURES: dict[str, Fault] = {
     ),
     "hardware-unsaid": Fault(
         "every packet lists {name} to buy, and no step has a word of it",
-        "add a step that uses it, or take this entry out",
+        "let a step name it, or take this entry out",
         Level.ADVICE,
     ),
     "hardware-turned": Fault(
@@ -570,7 +570,7 @@ FIGURES: dict[str, Fault] = {
         Level.ADVICE,
     ),
     "release-behind": Fault(
-        "the release is {release}, just behind {over} {last}, so that no design hangs before {first}",
+        "the release is {release}, just behind {over} {last}, so that no design of the series is up until {first}",
         "put an earlier day here, or mend such an occasion's 'on'; or lay this aside in series.yaml",
         Level.ADVICE,
     ),
