@@ -12,6 +12,7 @@ from packetgen.diagnostics import Place, Problems
 from packetgen.faults import FAULTS, Level
 from packetgen.model import (
     NO_TRIM,
+    Counter,
     DateRule,
     Designer,
     Occasion,
@@ -160,7 +161,16 @@ def test_a_designer_without_a_pattern_is_told():
     both = replace(series(finished()), designers=(DESIGNER, idle))
     assert found(both)["designer-idle"].startswith(
         "series.yaml:9:9: advice: Hob Wend is listed, and no pattern here or to come is by that"
+        " designer; take the entry out, or name wend in a pattern"
     )
+
+
+def test_the_pattern_that_is_sold_at_an_idle_designer_s_shop_is_asked_about():
+    shop = "https://hob-wend.example/"
+    idle = Designer("wend", "Hob Wend", "Naps.", Sells.PDF, shop)
+    sold = finished(sold_at=(Counter("Hob's counter", f"{shop}sprig"),))
+    told = found(replace(series(sold), designers=(DESIGNER, idle)))["designer-idle"]
+    assert f"; if {sold.title} is, which is sold there, name wend in it; else take the" in told
 
 
 def test_a_designer_whose_pattern_is_to_come_is_not_idle():

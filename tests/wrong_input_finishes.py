@@ -223,6 +223,21 @@ CASES = (
     ),
     *(
         Case(
+            f"screws through a part, and {words} of them into the next, of five",
+            {
+                FINISH: TINY[FINISH]
+                + "hardware:\n  - {name: wood screw, pieces: 5, size: 3 × 16 mm}\n",
+                "finishes/shelf/steps.md": f"1. Drive {words} of the 16 mm screws through it from above.\n2. Set the foot under it, with three of the screws from below.\n",
+            },
+            *[
+                "finishes/shelf/steps.md:2:32: advice: the step speaks of 'three of the screws' more, which makes 6, and of 'wood screw' there are 5 to buy; mend a number in the steps, or 'pieces' under 'hardware' in finish.yaml"
+            ]
+            * told,
+        )
+        for words, told in (("two", 0), ("three", 1))
+    ),
+    *(
+        Case(
             f"two screws from above and {words} from below, of {number}",
             {
                 FINISH: TINY[FINISH]

@@ -401,7 +401,7 @@ CASES = (
             ),
             f"{FERN}/stitching.md": "Begin in the middle, with 07 fern.\n",
         },
-        "series/garden-year/fern/stitching.md:1:27: advice: '07' is fern of Moss Stranded, and no line of the key has that thread; name one of the key, or take it out; or mend the key",
+        "series/garden-year/fern/stitching.md:1:27: advice: '07' is fern of Moss Stranded, and no line of the key has that thread; name one of the key, or take '07 fern' out; or mend the key",
     ),
     *(
         Case(
@@ -433,6 +433,7 @@ CASES = (
         )
         for notes, column in (
             ("Work the lace in fern.", 18),
+            ("Work the rail, in fern: two rows.", 19),
             ("Work the rim in peat, then the lace in fern from the rim upwards.", 40),
             ("Work the lace in fern shade.", 0),
             ("Work the lace in the fern.", 0),
@@ -480,7 +481,7 @@ CASES = (
             ),
             (
                 "Fill it with 8 marl.",
-                "14: advice: '8' is marl of Moss Stranded, and no line of the key has that thread; name one of the key, or take it out; or mend the key",
+                "14: advice: '8' is marl of Moss Stranded, and no line of the key has that thread; name one of the key, or take '8 marl' out; or mend the key",
             ),
         )
     ),

@@ -515,6 +515,21 @@ CASES = (
     ),
     *(
         Case(
+            f"a piece that has a part of that size, of which the welcome says: {words}",
+            and_parts(RAIL) | {WELCOME: f"{words}.\n"},
+            *[
+                f"{WELCOME}:1:{column}: advice: here stands '20 mm wide', and 'The Shelf' is 120 × 138 mm in finish.yaml; mend the words here, or the piece there"
+            ]
+            * bool(column),
+        )
+        for words, column in (
+            ("The shelf is 20 mm wide", 14),
+            ("The shelf has a rail 20 mm wide", 0),
+            ("The shelf is 120 mm wide", 0),
+        )
+    ),
+    *(
+        Case(
             f"a piece that the welcome tells to be {told}",
             {WELCOME: f"All hang on the one painted shelf, {told}, at the door.\n"},
             *[

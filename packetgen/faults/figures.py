@@ -646,7 +646,7 @@ FIGURES: dict[str, Fault] = {
     ),
     "designer-idle": Fault(
         "{name} is listed, and no pattern here or to come is by that designer",
-        "take the entry out, or name {id} in a pattern",
+        "{mend}",
         Level.ADVICE,
     ),
     "thread-set-unused": Fault(

@@ -39,7 +39,9 @@ _HUNG_ON = re.compile(
 _ONE = re.compile(r"\b(?:a|an|one)\s", re.IGNORECASE)
 _LEAST = 3  # letters of a word that names a piece
 _PLACES = r"(?:through|into|in|at|on|for|to|from|below|above)"
-_INTO = re.compile(rf"\s+(?:{_PLACES}\s+(?:the|its)|from)\s+(?P<where>[a-z]+)", re.IGNORECASE)
+_INTO = re.compile(
+    rf"(?:\s+through\s+it)?\s+(?:{_PLACES}\s+(?:the|its)|from)\s+(?P<where>[a-z]+)", re.IGNORECASE
+)
 # Behind what is counted: 'through it into each post', 'from below, two into each post'.
 _INTO_EACH = re.compile(
     rf"(?:\s+(?:from\s+[a-z]+|through\s+(?:it|the\s+[a-z ]{{3,20}}?)))?(?:,\s+(?P<count>{COUNT}))?\s+(?:into|through|in|to)\s+each\s+(?P<part>[a-z]+)"

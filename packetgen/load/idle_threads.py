@@ -91,14 +91,8 @@ def complain_of_idle_threads(
                     facts = {"number": said(number), "cards": _none_of(cards)}
                     facts["hint"] = _meant(number, used, _named_alone(line, threads, used))
                     problems.add(place, "thread-told-none", **facts)
-        by_name = _by_name(line, named, in_key)
-        for column, number in (
-            *_alone(line),
-            *called,
-            *between,
-            *_with_names(line, threads),
-            *by_name,
-        ):
+        by_name, with_names = _by_name(line, named, in_key), _with_names(line, threads)
+        for column, number in (*_alone(line), *called, *between, *with_names, *by_name):
             if number in idle:
                 if row not in idle[number][1]:
                     idle[number][1].append(row)
@@ -116,6 +110,8 @@ def complain_of_idle_threads(
                     if number in instead
                     else "take this line out of the list"
                     if _LISTED.match(line) and remarks_only
+                    else f"name one of the key, or take {said(f'{number} {colour.name}')} out; or mend the key"
+                    if (column, number) in with_names
                     else "name one of the key, or take it out; or mend the key"
                 )
                 idle[number] = (Place(path, row, column), [], facts)
@@ -206,7 +202,7 @@ def _named(
 
 
 def _ways_of_one(name: str, in_key: Collection[str], in_notes: bool) -> tuple[str, ...]:
-    """'In moss and slate', one of three colours in a row of which the key has the others, and in notes 'then fill in pollen'
+    """'In moss and slate', one of three colours in a row of which the key has the others, and in notes 'the rail, in bracken:',
     and 'the rim of clover last' behind one that the key has."""
     keyed, words = any_of(in_key), _words(name)
     one, joint = (
@@ -216,8 +212,7 @@ def _ways_of_one(name: str, in_key: Collection[str], in_notes: bool) -> tuple[st
     return (
         *(
             [
-                rf"{one}[^.;:]*\b(?:fill\s+in|work\s+in|worked\s+in|stitched\s+in|in|with)\s+{words}{_GOES_ON}",
-                rf"\b(?:work|stitch|fill|cross)\s+[^.;:]{{2,40}}?\s+in\s+{words}{_GOES_ON}",
+                rf"\b(?:in|with)\s+{words}{_GOES_ON}",
                 rf"{one}[^.;:]*\bof\s+{words}\s+(?:first|last|next|afterwards)\b",
             ]
             * in_notes

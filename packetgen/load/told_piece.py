@@ -31,7 +31,7 @@ def complain_of_told_piece(
     series: Series, path: str, notices: Sequence[Given], problems: Problems
 ) -> None:
     """Advice on 'the painted gate, 200 mm wide' in a text of the series in the folder `path`, where neither the whole piece nor
-    one of its parts is so long on any side, and on 'the gate has two hooks', where it has another number."""
+    one of its parts is so long on any side, on 'the gate is 200 mm wide' where the whole is not, and on 'the gate has two hooks', where it has another number."""
     piece = series.finish
     if not piece.parts:
         return
@@ -41,6 +41,9 @@ def complain_of_told_piece(
         rf"\b{noun}\b(?P<between>[^.;:!?\d]{{0,25}}?)(?P<sides>{_SIDE}(?:\s*(?:and|,|by)\s+{_SIDE})?)\b",
         re.IGNORECASE,
     )
+    # 'The gate is 200 mm wide' tells of the whole.
+    whole = re.compile(r"\s+(?:is|measures|stands)\s+", re.IGNORECASE)
+    alone = not any(named.search(part.name) for part in piece.parts)
     wide_mm, high_mm, *_ = sides_mm = _sides_mm(piece)
     has = f"is {size_said((wide_mm, high_mm))}"
     for text, place_of in (
@@ -48,9 +51,9 @@ def complain_of_told_piece(
         *texts_of_patterns(series, path),
     ):
         for found in told.finditer(text):
+            may_be = sides_mm[:2] if alone and whole.fullmatch(found["between"]) else sides_mm
             right = (
-                any(abs(one - long) <= near for one in sides_mm)
-                for long, near in _mm(found["sides"])
+                any(abs(one - long) <= near for one in may_be) for long, near in _mm(found["sides"])
             )
             if not _ELSE.search(found["between"]) and not all(right):
                 facts = {"said": said(found["sides"]), "piece": said(piece.name), "has": has}

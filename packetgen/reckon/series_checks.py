@@ -10,7 +10,7 @@ from datetime import date, timedelta, tzinfo
 from itertools import pairwise
 
 from packetgen.diagnostics import Place, Problems
-from packetgen.model import DateRule, Pattern, Revision, Series, ToCome
+from packetgen.model import DateRule, Designer, Pattern, Revision, Series, ToCome
 from packetgen.nouns import counted
 from packetgen.reckon.alt_colours import colour_not_there
 from packetgen.reckon.alt_text import model_alt
@@ -169,7 +169,8 @@ def _unused(series: Series, problems: Problems) -> None:
     busy |= {coming.designer.id for coming in series.to_come}
     for designer in series.designers:
         if designer.id not in busy:
-            problems.add(designer.place, "designer-idle", name=designer.name, id=designer.id)
+            facts = {"name": designer.name, "mend": _named_in(designer, series.patterns)}
+            problems.add(designer.place, "designer-idle", **facts)
     piece = series.finish
     painted = {coating.paint.name for part in piece.parts for coating in part.painted}
     for paint in piece.paints:
@@ -203,6 +204,18 @@ def _credits(pattern: Pattern, problems: Problems) -> None:
             mend = f"add it here, for example {names}"
         place = pattern.credits_place or pattern.place
         problems.add(place, "credit-missing", who=who, mend=mend)
+
+
+def _named_in(designer: Designer, patterns: Sequence[Pattern]) -> str:
+    """What to do with a designer of no pattern: one that is sold at her own shop may be hers."""
+    shop = (designer.shop or "").rstrip("/")
+    for pattern in patterns:
+        if any(
+            designer.name in one.name or (shop and one.url.startswith(shop))
+            for one in pattern.sold_at
+        ):
+            return f"if {pattern.title} is, which is sold there, name {designer.id} in it; else take the entry out"
+    return f"take the entry out, or name {designer.id} in a pattern"
 
 
 def _series_release(series: Series, problems: Problems) -> None:
