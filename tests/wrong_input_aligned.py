@@ -280,7 +280,7 @@ CASES = (
             *[
                 _of_step(
                     42,
-                    "says '8 mm below the', and by finish.yaml no edges of the parts that it names lie so far apart: the nearest is 118 mm; mend the step, or an 'outline' or 'at' there",
+                    "says '8 mm below the', and by finish.yaml no edges of the parts that it names lie so far apart: 118 mm comes nearest; mend the step, or an 'outline' or 'at' there",
                 )
             ]
             * (told != 118),
@@ -385,7 +385,7 @@ CASES = (
             *[
                 _of_step(
                     column,
-                    f"says '{told}', and by finish.yaml no edges of the parts that it names lie so far apart: the nearest is {nearest}; mend the step, or an 'outline' or 'at' there",
+                    f"says '{told}', and by finish.yaml no edges of the parts that it names lie so far apart: {nearest} comes nearest; mend the step, or an 'outline' or 'at' there",
                 )
             ]
             * bool(column),
@@ -438,7 +438,7 @@ CASES = (
         "a lid that reaches less far below the back's upper edge",
         _of_step(
             35,
-            "says '5 mm below the upper edge', and by finish.yaml no edges of the parts that it names lie so far apart: the nearest is 2 mm; mend the step, or an 'outline' or 'at' there",
+            "says '5 mm below the upper edge', and by finish.yaml no edges of the parts that it names lie so far apart: 2 mm comes nearest; mend the step, or an 'outline' or 'at' there",
         ),
         sentence="Peg the lid so that it reaches 5 mm below the upper edge of the back.",
     ),
@@ -528,7 +528,7 @@ CASES = (
             *[
                 _of_step(
                     72,
-                    "says 'stands 7 mm over', and by finish.yaml no edges of the parts that it names lie so far apart: the nearest is 6 mm; mend the step, or an 'outline' or 'at' there",
+                    "says 'stands 7 mm over', and by finish.yaml no edges of the parts that it names lie so far apart: 6 mm comes nearest; mend the step, or an 'outline' or 'at' there",
                 )
             ]
             * (told == 7),
@@ -540,7 +540,7 @@ CASES = (
         "a lid that is told to lie 6 mm over the back's left edge",
         _of_step(
             29,
-            "says '6 mm over its left edge', and by finish.yaml no edges of the parts that it names lie so far apart: the nearest is 10 mm; mend the step, or an 'outline' or 'at' there",
+            "says '6 mm over its left edge', and by finish.yaml no edges of the parts that it names lie so far apart: 10 mm comes nearest; mend the step, or an 'outline' or 'at' there",
         ),
         sentence="Peg the lid on the back, 6 mm over its left edge.",
     ),
@@ -569,7 +569,7 @@ CASES = (
             *[
                 _of_step(
                     36,
-                    f"says '{much} of each stand', and by finish.yaml no edges of the parts that it names lie so far apart: the nearest is 6 mm; mend the step, or an 'outline' or 'at' there",
+                    f"says '{much} of each stand', and by finish.yaml no edges of the parts that it names lie so far apart: 6 mm comes nearest; mend the step, or an 'outline' or 'at' there",
                 )
             ]
             * told,
@@ -626,7 +626,7 @@ CASES = (
             *[
                 _of_step(
                     37,
-                    f"says '{much} apart', and by finish.yaml no edges of the parts that it names lie so far apart: the nearest is {nearest}; mend the step, or an 'outline' or 'at' there",
+                    f"says '{much} apart', and by finish.yaml no edges of the parts that it names lie so far apart: {nearest} comes nearest; mend the step, or an 'outline' or 'at' there",
                 )
             ]
             * bool(nearest),
@@ -678,7 +678,7 @@ CASES = (
             *[
                 _of_step(
                     44,
-                    f"says 'standing over its side by {much}', and by finish.yaml no edges of the parts that it names lie so far apart: the nearest is 10 mm; mend the step, or an 'outline' or 'at' there",
+                    f"says 'standing over its side by {much}', and by finish.yaml no edges of the parts that it names lie so far apart: 10 mm comes nearest; mend the step, or an 'outline' or 'at' there",
                 )
             ]
             * told,
@@ -831,7 +831,7 @@ CASES = (
         "a post that stands out aside otherwise, by as much as it is thick",
         _of_step(
             35,
-            "says 'standing out 8 mm', and by finish.yaml no edges of the parts that it names lie so far apart: the nearest is 10 mm; mend the step, or an 'outline' or 'at' there",
+            "says 'standing out 8 mm', and by finish.yaml no edges of the parts that it names lie so far apart: 10 mm comes nearest; mend the step, or an 'outline' or 'at' there",
         ),
         sentence="Peg the left post on the back, standing out 8 mm at its side.",
     ),
@@ -839,7 +839,7 @@ CASES = (
         "a lid that lies otherwise over the back",
         _of_step(
             27,
-            "says 'lies 5 mm over', and by finish.yaml no edges of the parts that it names lie so far apart: the nearest is 2 mm; mend the step, or an 'outline' or 'at' there",
+            "says 'lies 5 mm over', and by finish.yaml no edges of the parts that it names lie so far apart: 2 mm comes nearest; mend the step, or an 'outline' or 'at' there",
         ),
         sentence="Peg the lid so that it lies 5 mm over the back.",
     ),
@@ -853,7 +853,7 @@ CASES = (
         "a lid that overlaps the back otherwise",
         _of_step(
             17,
-            "says 'overlapping the back by 5 mm', and by finish.yaml no edges of the parts that it names lie so far apart: the nearest is 2 mm; mend the step, or an 'outline' or 'at' there",
+            "says 'overlapping the back by 5 mm', and by finish.yaml no edges of the parts that it names lie so far apart: 2 mm comes nearest; mend the step, or an 'outline' or 'at' there",
         ),
         sentence="Peg the lid, overlapping the back by 5 mm.",
     ),
@@ -861,7 +861,7 @@ CASES = (
         "posts whose ends stand elsewhere above the foot's",
         _of_step(
             37,
-            "says 'lower ends 16 mm above its lower edge', and by finish.yaml no edges of the parts that it names lie so far apart: the nearest is 6 mm; mend the step, or an 'outline' or 'at' there",
+            "says 'lower ends 16 mm above its lower edge', and by finish.yaml no edges of the parts that it names lie so far apart: 6 mm comes nearest; mend the step, or an 'outline' or 'at' there",
         ),
         sentence="Peg the posts on the foot, their lower ends 16 mm above its lower edge.",
     ),
@@ -889,7 +889,7 @@ CASES = (
         "a lid that is said to stand beyond the back",
         _of_step(
             12,
-            "says 'stands 3 mm beyond', and by finish.yaml no edges of the parts that it names lie so far apart: the nearest is 10 mm; mend the step, or an 'outline' or 'at' there",
+            "says 'stands 3 mm beyond', and by finish.yaml no edges of the parts that it names lie so far apart: 10 mm comes nearest; mend the step, or an 'outline' or 'at' there",
         ),
         sentence="The lid stands 3 mm beyond the back.",
     ),
@@ -952,19 +952,19 @@ CASES = (
                 "Peg a post on either side, so that it laps over the back by 6 mm.",
                 42,
                 "laps over the back by 6 mm",
-                "no edges of the parts that it names lie so far apart: the nearest is 4 mm",
+                "no edges of the parts that it names lie so far apart: 4 mm comes nearest",
             ),
             (
                 "Peg the posts on the back, each over it by 6 mm.",
                 36,
                 "over it by 6 mm",
-                "no edges of the parts that it names lie so far apart: the nearest is 4 mm",
+                "no edges of the parts that it names lie so far apart: 4 mm comes nearest",
             ),
             (
                 "Peg the lid on the posts, so that 4 mm of it overlap.",
                 38,
                 "4 mm of it overlap",
-                "no edges of the parts that it names lie so far apart: the nearest is 2 mm",
+                "no edges of the parts that it names lie so far apart: 2 mm comes nearest",
             ),
             (
                 "Peg the lid on the back, 12 mm over at both ends.",

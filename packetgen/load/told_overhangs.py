@@ -175,7 +175,7 @@ def _unless_among(lengths_mm: Sequence[float], told_mm: float) -> str:
         return ""
     if any(abs(one + told_mm) <= ROUNDED_MM for one in lengths_mm):
         return "edges of the parts that it names lie so far apart, but the other way"
-    return _NOWHERE + f": the nearest is {gap_said(nearest)}" * (nearest > ROUNDED_MM)
+    return _NOWHERE + f": {gap_said(nearest)} comes nearest" * (nearest > ROUNDED_MM)
 
 
 def _level_edge(words: str) -> int:
