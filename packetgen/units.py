@@ -71,6 +71,11 @@ def centimetres(mm: float) -> str:
     return f"{_rounded(mm / 10, 1)} cm"
 
 
+def metric(mm: float) -> str:
+    """As a ruler is read: 63.5 → '6.4 cm', and what is less than a centimetre 2.25 → '2.3 mm'."""
+    return millimetres(mm) if mm < 10 else centimetres(mm)
+
+
 def millimetres(mm: float) -> str:
     """Of wood, to a tenth: 4.5 → '4.5 mm', 208.0 → '208 mm'."""
     return f"{plain(float(_rounded(mm, 1)))} mm"

@@ -12,6 +12,7 @@ from packetgen.units import (
     cut_size_inches,
     inches,
     metres,
+    metric,
     millimetres,
     parse_number,
     size_centimetres,
@@ -62,6 +63,17 @@ def test_no_cut_is_ever_smaller_than_what_is_needed(mm):
 
 def test_wood_is_sawn_to_a_tenth_of_a_millimetre():
     assert [millimetres(mm) for mm in (4.5, 208.0, 26.958)] == ["4.5 mm", "208 mm", "27 mm"]
+
+
+def test_what_is_less_than_a_centimetre_is_told_in_millimetres():
+    """As rulers are marked: common practice, no source."""
+    assert [metric(mm) for mm in (2, 2.25, 9.9, 10, 63.5)] == [
+        "2 mm",
+        "2.3 mm",
+        "9.9 mm",
+        "1.0 cm",
+        "6.4 cm",
+    ]
 
 
 def test_a_size_names_its_unit_once():

@@ -236,6 +236,20 @@ CASES = (
         )
         for words, told in (("two", 0), ("three", 1))
     ),
+    Case(
+        "six screws, four into each of two posts",
+        {
+            FINISH: TINY[FINISH].replace(
+                "paints:\n",
+                rail("0,0 10,0 10,120 0,120", "-10,0").replace("rail", "left post")
+                + rail("0,0 10,0 10,120 0,120", "120,0").replace("rail", "right post")
+                + "paints:\n",
+            )
+            + "hardware:\n  - {name: wood screw, pieces: 6, size: 3 × 16 mm}\n",
+            "finishes/shelf/steps.md": "1. Saw the back and the two posts.\n2. Put in the six screws, 3 × 16 mm, from behind, four into each post.\n",
+        },
+        "finishes/shelf/steps.md:2:15: advice: the step says 'four into each post, 8 in all', and of 'wood screw' there are 6 to buy; mend the number here, or 'pieces' under 'hardware' in finish.yaml",
+    ),
     *(
         Case(
             f"two screws from above and {words} from below, of {number}",
@@ -756,6 +770,14 @@ CASES = (
         "a sill with the two numbers of its place changed about",
         {FINISH: _SILL},
         "finishes/shelf/finish.yaml:19:9: advice: 'rail', at 70,0, lies over the panel from 70,0 to 100,10 and hides 5 % of it; write at: 0,70, or name the area under 'keep_out'",
+    ),
+    Case(
+        "a rail whose place lost a figure that the steps tell",
+        also("0,0 120,0 120,10 0,10", "0,11")
+        | {
+            "finishes/shelf/steps.md": "1. Saw the back.\n2. Peg the rail over its lower edge, 110 mm from the upper.\n"
+        },
+        "finishes/shelf/finish.yaml:19:9: advice: 'rail', at 0,11, lies over the panel from 0,11 to 100,21 and hides 10 % of it; write at: 0,110, or name the area under 'keep_out'",
     ),
     Case(
         "how much paint a square metre takes, for how much a litre covers",

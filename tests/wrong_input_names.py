@@ -680,6 +680,11 @@ CASES = (
                 "Begin with rows 2 and 3: a row of brick, and a row of peat below it.",
                 "12: advice: here stands 'row 3' of 'peat', and that one has none of it on the chart; it lies in rows 4 to 5: mend the numbers, or the colour",
             ),
+            ("Begin with K4 peat, rows 4 to 5.", ""),
+            (
+                "Begin with K4 peat, rows 5 to 6.",
+                "21: advice: here stands 'rows 5 to 6' of 'peat', and one of these has none of it on the chart; it lies in rows 4 to 5: mend the numbers, or the colour",
+            ),
             (
                 "Peat (K4) fills columns 4 to 6.",
                 "17: advice: here stands 'columns 4 to 6' of 'peat', and most of these have none of it on the chart; it lies in columns 3 to 4: mend the numbers, or the colour",

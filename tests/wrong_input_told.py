@@ -515,6 +515,28 @@ CASES = (
     ),
     *(
         Case(
+            f"two rails that are told as one and the other: {words}",
+            and_parts(
+                RAIL.replace("name: rail", "name: top rail").replace("0,118", "0,-18")
+                + RAIL.replace("name: rail", "name: lower rail")
+            )
+            | steps(f"Saw both rails: {words}.", "Peg the top rail and the lower rail on."),
+            *[
+                of_step(
+                    column,
+                    f"'{long}', and by finish.yaml 'lower rail' is 120 × 20 mm and 12 mm thick; mend one of the two",
+                )
+            ]
+            * bool(long),
+        )
+        for words, column, long in (
+            ("the top one 20 mm high, the lower one 20 mm", 0, ""),
+            ("the top one 20 mm high, the lower one 26 mm", 57, "26 mm"),
+            ("the top one 20 mm high, the lower one 26 mm high", 58, "26 mm high"),
+        )
+    ),
+    *(
+        Case(
             f"a piece that has a part of that size, of which the welcome says: {words}",
             and_parts(RAIL) | {WELCOME: f"{words}.\n"},
             *[

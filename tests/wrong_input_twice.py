@@ -550,6 +550,11 @@ CASES = (
                 "'4 × 30 mm wood screws', and by finish.yaml 'screw' has the size '3 × 30 mm'; mend one of the two",
             ),
             (
+                "Put in the two 3.5 × 30 mm screws.",
+                19,
+                "'3.5 × 30 mm screws', and by finish.yaml 'screw' has the size '3 × 30 mm'; mend one of the two",
+            ),
+            (
                 "Put in the two screws, 40 mm long.",
                 19,
                 "'screws, 40 mm', and by finish.yaml 'screw' has the size '3 × 30 mm'; mend one of the two",

@@ -22,14 +22,14 @@ def rectangle_slips(corners: Sequence[Corner]) -> list[Edge]:
         level = before[0] == across[0] and across[1] == behind[1]
         upright = before[1] == across[1] and across[0] == behind[0]
         one, other = (point_said(each) for each in (corner, meant))
-        if (level or upright) and one != other and _much_alike(one, other):
+        if (level or upright) and one != other and much_alike(one, other):
             area = abs((meant[0] - across[0]) * (meant[1] - across[1]))
             found.append((area, (corner, meant)))
     largest = max((area for area, _ in found), default=0)
     return [slip for area, slip in found if area >= _MUCH_SMALLER * largest]
 
 
-def _much_alike(one: str, other: str) -> bool:
+def much_alike(one: str, other: str) -> bool:
     """Whether the two have the same signs, or the one has lost one of the other's."""
     shorter, longer = sorted((one, other), key=len)
     lost = any(longer[:at] + longer[at + 1 :] == shorter for at in range(len(longer)))

@@ -42,8 +42,9 @@ _PLACES = r"(?:through|into|in|at|on|for|to|from|below|above)"
 _INTO = re.compile(
     rf"(?:\s+through\s+it)?\s+(?:{_PLACES}\s+(?:the|its)|from)\s+(?P<where>[a-z]+)", re.IGNORECASE
 )
-# Behind what is counted: 'through it into each post', 'from below, two into each post'.
+# Behind what is counted: 'through it into each post', ', 3 × 16 mm, from below, two into each post'.
 _INTO_EACH = re.compile(
+    r"(?:,?\s+(?:of\s+)?[\d.]+(?:\s?[×x]\s?[\d.]+)?\s?(?:mm|cm|in)\b,?)?"
     rf"(?:\s+(?:from\s+[a-z]+|through\s+(?:it|the\s+[a-z ]{{3,20}}?)))?(?:,\s+(?P<count>{COUNT}))?\s+(?:into|through|in|to)\s+each\s+(?P<part>[a-z]+)"
 )
 # 'one screw of 3 × 30 mm through each of the two rails'

@@ -17,6 +17,7 @@ from packetgen.load.placed_parts import (
     over_panel,
     over_twins,
     standing_apart,
+    told_at,
     turned_about,
 )
 from packetgen.load.points import point_said
@@ -44,16 +45,16 @@ def complain_of_parts(
     """Whether each stands where the others leave it room, told at its 'at'; `texts` tell how they are joined, and
     whether anything is hung up."""
     hung = bool(_HUNG.search(texts))
+    told_mm = {float(number) for number in re.findall(r"(?<![\w.])\d{1,4}(?![\w.]\d)", texts)}
     kept_free = [area.value["outline"] for area in panel.each("keep_out") if area.whole]
     stand = [one.value for one in filled.each("parts")]
     all_over = over_panel(panel["outline"], kept_free, parts)
     for over in all_over:
         facts = _place_of_part(stand[over.number])
-        if better := better_at(panel["outline"], kept_free, parts, over.number):
+        where = panel["outline"], kept_free, parts, over.number
+        if better := better_at(*where) or told_at(*where, told_mm):
             facts["mend"] = f"write at: {point_said(better)}"
-        elif has_place(stand[over.number]) and (
-            clear := clear_at(panel["outline"], kept_free, parts, over.number)
-        ):
+        elif has_place(stand[over.number]) and (clear := clear_at(*where)):
             facts["mend"] = f"mend that, as at {point_said(clear)}"
         problems.add(
             stand[over.number].place_of("at"),

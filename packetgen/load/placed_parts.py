@@ -3,11 +3,13 @@
 from collections.abc import Collection, Iterable, Iterator, Sequence
 from dataclasses import dataclass, replace
 
-from shapely import Polygon, unary_union
+from shapely import Polygon, box, unary_union
 from shapely.affinity import translate
 from shapely.geometry.base import BaseGeometry
 
+from packetgen.load.corner_slips import much_alike
 from packetgen.model import Outline, Part
+from packetgen.units import plain
 
 # Limits of what is told; all are our own choice. Less beyond the wood is a rounded figure.
 ROUNDED_MM = 0.5
@@ -88,6 +90,35 @@ def better_at(
     places.discard((across, down))
     found = [place for place in places if _can_stand(place, panel, keep_outs, parts, number)]
     return found[0] if len(found) == 1 else None
+
+
+def told_at(
+    panel: Outline,
+    keep_outs: Sequence[Outline],
+    parts: Sequence[Part],
+    number: int,
+    told_mm: Iterable[float],
+) -> Point | None:
+    """The one place, with a figure that was lost or the figures in another order, as steps have `told` that number, at which
+    the part touches others, makes the whole no larger and leaves the panel free."""
+    across, down = parts[number].at_mm
+    places = {(told, down) for told in told_mm if _may_be(told, across)}
+    places |= {(across, told) for told in told_mm if _may_be(told, down)}
+    others = [placed_part(one) for at, one in enumerate(parts) if at != number]
+    whole = box(*unary_union(others).bounds).buffer(ROUNDED_MM)
+    found = []
+    for place in places - {(across, down)}:
+        stand = [replace(one, at_mm=place) if at == number else one for at, one in enumerate(parts)]
+        moved = placed_part(stand[number])
+        hides = any(one.number == number for one in over_panel(panel, keep_outs, stand))
+        if whole.covers(moved) and _gap_mm(moved, others) <= ROUNDED_MM and not hides:
+            found.append(place)
+    return found[0] if len(found) == 1 else None
+
+
+def _may_be(told_mm: float, at_mm: float) -> bool:
+    told, at = plain(told_mm), plain(at_mm)
+    return len(told) >= len(at) and much_alike(told, at)
 
 
 def clear_at(

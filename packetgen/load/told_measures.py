@@ -22,6 +22,7 @@ _BY = (
     rf"{_N}\s?(?:×|x|by)\s?(?P<long>\d{{1,4}}(?:\.\d{{1,2}})?)[ -]?(?P<unit>{UNIT})",
 )
 _BETWEEN = r"[^\d,;:()]{0,30}?"  # words that tell of nothing else
+_EXACT_MM = 0.05
 _ALL_ROUND = r"(?:\s+all\s+round|\s+on\s+(?:all|every|each)\s+sides?)?"
 
 
@@ -34,6 +35,7 @@ class _Measure:
     told: tuple[str, ...]
     beside: str = ""
     never: str = r"(?!)"
+    exact: bool = False  # screws of 3 mm and of 3.5 mm are two kinds
 
 
 def complain_of_told_measures(
@@ -57,7 +59,8 @@ def _otherwise(measure: _Measure, sentence: str) -> re.Match[str] | None:
         found = _find(pattern, sentence)
         if found:
             long_mm = float(found["long"]) * MM_PER_UNIT[found["unit"].casefold()]
-            near = near_mm(found["unit"])
+            exact = measure.exact and found["unit"].casefold() != "in"
+            near = _EXACT_MM if exact else near_mm(found["unit"])
             return None if any(abs(long_mm - one) <= near for one in measure.own_mm) else found
     return None
 
@@ -158,7 +161,7 @@ def _of_hardware(filled: Filled) -> Iterator[_Measure]:
             ),
         ):
             own = f"{said(kind)} has the size {listed(tuple(map(said, all_sizes)))}"
-            yield _Measure(own, all_mm, told)
+            yield _Measure(own, all_mm, told, exact=True)
 
 
 def _of_wood(parts: Sequence[Part]) -> Iterator[_Measure]:

@@ -31,8 +31,8 @@ _SHOWN = 4  # runs of rows that one advice names
 def complain_of_told_rows(
     notes: str, path: str, key: Sequence[KeyLine], rows: Sequence[str], problems: Problems
 ) -> None:
-    """Advice on the first 'in 275 soot, rows 42 to 46' where most of these rows have no stitch in that colour; of a sentence,
-    or a piece of one, that names one colour and one run of rows or columns."""
+    """Advice on the first 'in 275 soot, rows 42 to 46' where most of these rows have no stitch in that colour, or it lies in
+    as many others; of a sentence, or a piece of one, that names one colour and one run of rows or columns."""
     marks: dict[tuple[str, str], set[str]] = {}
     for line in key:
         for one in (one for colours in line.threads.values() for one in colours):
@@ -43,16 +43,24 @@ def complain_of_told_rows(
         there = [number for number, one in enumerate(lines[what], 1) if marks[colour] & set(one)]
         ends_only = (run["through"] or "").casefold() == "and"
         told = {first, last} if ends_only else set(range(first, last + 1))
+        lacking = len(told - set(there))
+        most = lacking > _MOST_OF * len(told)
         within = 1 <= first <= last <= len(lines[what])
-        if within and there and len(told & set(there)) < _MOST_OF * len(told):
+        if within and there and (most or _moved(told, there)):
             shown = run[0] if (first, last) == _ends(run) else f"{what} {first}"
             facts = {"said": said(shown), "colour": said(colour[1]), "what": f"{what}s"}
-            facts |= {
-                "most": "most of these have" if last > first else "that one has",
-                "own": _runs(there),
-            }
+            facts["most"] = "most of these have" if most else f"{lacking} of these have"
+            if lacking == 1:
+                facts["most"] = "that one has" if len(told) == 1 else "one of these has"
+            facts["own"] = _runs(there)
             problems.add(place_in(notes, start + run.start(), path), "rows-told-other", **facts)
             return
+
+
+def _moved(told: Collection[int], there: Sequence[int]) -> bool:
+    """Whether the colour lies in one run of as many rows, which is another."""
+    in_one = there[-1] - there[0] + 1 == len(there)
+    return in_one and len(told) == len(there) > 1 and min(told) != there[0]
 
 
 def _told(

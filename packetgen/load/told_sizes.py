@@ -32,6 +32,7 @@ _SIDES = re.compile(
 _TO = re.compile(
     rf"\b(?:to|from|out\s+of)\s+{_N}\s?{UNIT}(?=\s*(?:[,.;:)]|\Z|and\b))", re.IGNORECASE
 )
+_ALONE = re.compile(rf"\s+{_N}\s?{UNIT}(?=\s*(?:[,.;:)]|\Z))", re.IGNORECASE)
 # 'From board 9 mm and 6 mm thick', of several parts.
 _ONE_OF_TWO = re.compile(rf"{_N}\s?{UNIT}\s+(?:and|or)\s+\Z", re.IGNORECASE)
 _SAWN = re.compile(r"\b(?:saw|cut)\b", re.IGNORECASE)
@@ -47,7 +48,7 @@ def complain_of_told_sizes(
     parts: Sequence[Part], steps: str, path: str, problems: Problems
 ) -> None:
     """Advice on the first size of each part that is none of its sides, whichever of them is called wide."""
-    numbers = parts_by_name(parts)
+    numbers = {**parts_by_name(parts), **_of_two(parts)}
     # 'From board 6 mm thick' is no part.
     name = re.compile(rf"(?<![\w-])(?<!from )(?<!of )(?:{any_of(numbers)})(?![\w-])", re.IGNORECASE)
     told_at = {problem.place for problem in problems}
@@ -75,6 +76,16 @@ def complain_of_told_sizes(
                             problems.add(place, "step-measure-other", **facts)
 
 
+def _of_two(parts: Sequence[Part]) -> dict[str, tuple[int, ...]]:
+    """'the lower one' of a lower rail, which no other part's name begins like."""
+    first = [part.name.casefold().partition(" ")[0] for part in parts]
+    return {
+        f"{word} one": (number,)
+        for number, word in enumerate(first)
+        if first.count(word) == 1 and word != parts[number].name.casefold()
+    }
+
+
 def _so_is(sentence: str, at: int, name: re.Pattern[str]) -> str:
     """The other part of '220 mm wide, and so is the shelf', by its name; '' where none is told so."""
     so = _SO_IS.match(sentence, at)
@@ -83,8 +94,10 @@ def _so_is(sentence: str, at: int, name: re.Pattern[str]) -> str:
 
 
 def _behind(sentence: str, at: int) -> Iterator[re.Match[str]]:
-    """'The board, 160 × 180 mm, from wood of 9 mm', and of what is sawn 'to 160 mm'."""
+    """'The board, 160 × 180 mm, from wood of 9 mm', and of what is sawn 'to 160 mm'; 'the top one 18 mm high, the lower one 30 mm'."""
     end = sure(_RUN.match(sentence, at)).end()
+    if sentence.endswith(" one", 0, at) and (found := _ALONE.match(sentence, at)):
+        yield found
     for way in (_SIDES, _TO) if _SAWN.search(sentence) else (_SIDES,):
         for found in way.finditer(sentence, at):
             if found.end() <= end and not _ONE_OF_TWO.search(sentence, at, found.start()):

@@ -38,6 +38,7 @@ def environment(own_templates: Path | None = None) -> Environment:
         inches=units.inches,
         cm=units.centimetres,
         mm=units.millimetres,
+        metric=units.metric,
         cut_inches=units.cut_inches,
         cut_cm=units.cut_centimetres,
         size_in=lambda size: units.size_inches(size.width_mm, size.height_mm),
