@@ -136,10 +136,11 @@ def _counted(count: ColourCount) -> Iterator[str]:
         (count.whole, "whole"),
         (count.half, "half"),
         (count.fractional, "fractional"),
-        (count.backstitch, "sides of backstitch"),
     ):
         if number:
             yield f"{said(number)} {what}"
+    if count.backstitch:
+        yield f"backstitch over {said(count.backstitch)} stitch{'es' * (count.backstitch != 1)}"
     for number, what in (
         (count.long_stitches, "long stitch"),
         (count.daisies, "lazy daisy"),
