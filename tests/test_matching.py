@@ -1,5 +1,6 @@
 """Colours of one thread card on another: the nearest, all distinct, and a whole set filled by the tool."""
 
+from dataclasses import replace
 from itertools import permutations
 
 import pytest
@@ -398,9 +399,15 @@ def test_a_number_of_the_model_that_is_almost_another_may_be_the_slip():
     )
     used = advice_on(["#c02020", "#20c020"], ["#c02020", "#20c020"], ("M2", "S1"), ("M1", "S1"))
     assert used and not any("should" in one for one in used)
+    named = advice_on(
+        ["#c02020", "#20c020"], ["#c02020", "#20c020"], ("M2", "S1"), notes="The rim is in no 2."
+    )
+    assert named and not any("should" in one for one in named)
 
 
-def advice_on(ours: list[str], theirs: list[str], *lines: tuple[str, str]) -> list[str]:
+def advice_on(
+    ours: list[str], theirs: list[str], *lines: tuple[str, str], notes: str = ""
+) -> list[str]:
     """Advice on lines of (numbers in the model's card, numbers in the other), each card in these colours."""
     sets = set_of(card("moss", colours(ours, "M"))), set_of(card("spool", colours(theirs, "S")))
     key = tuple(
@@ -417,7 +424,8 @@ def advice_on(ours: list[str], theirs: list[str], *lines: tuple[str, str]) -> li
         for mark, both in zip("abc", lines)
     )
     problems = Problems()
-    complain_of_conversions(pattern("a", sets=sets, key=key), problems)
+    of = replace(pattern("a", sets=sets, key=key), notes_markdown=notes)
+    complain_of_conversions(of, problems)
     return [str(problem) for problem in problems]
 
 

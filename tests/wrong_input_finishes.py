@@ -223,6 +223,23 @@ CASES = (
     ),
     *(
         Case(
+            f"pegs for the screws that a step counts: {words}",
+            {
+                FINISH: TINY[FINISH]
+                + "hardware:\n  - {name: oak peg, pieces: 4, size: 6 × 16 mm}\n",
+                "finishes/shelf/steps.md": f"1. Saw the back.\n2. Put in {words}.\n",
+            },
+            "finishes/shelf/finish.yaml:28:12: advice: every packet lists 'oak peg' to buy, and no step has a word of it; let a step name it, or take this entry out",
+            f"finishes/shelf/steps.md:2:11: advice: the step says '{words}', and nobody is told to buy any; did you mean '{meant}'? Else add it to 'hardware' in finish.yaml, as {{name: wood screw, pieces: {pieces}, size: …}}",
+        )
+        for words, meant, pieces in (
+            ("two of the four wood screws", "two of the four oak pegs", 4),
+            ("four wood screws", "four oak pegs", 4),
+            ("two wood screws", "4 oak pegs", 2),
+        )
+    ),
+    *(
+        Case(
             f"screws through a part, and {words} of them into the next, of five",
             {
                 FINISH: TINY[FINISH]
@@ -916,7 +933,7 @@ CASES = (
         painted(
             "    painted:\n      - {paint: sage, coats: 2, faces: both}\n      - {paint: sage, coats: 1, faces: edges}\n"
         ),
-        "finishes/shelf/finish.yaml:16:17: 'back' is painted with 'sage' twice on its edges; add the coats together in one entry",
+        "finishes/shelf/finish.yaml:16:17: 'back' is painted with 'sage' twice on its edges; add the coats together in one entry ('both' has the edges too)",
     ),
     Case(
         "a choice between a brush and a brush",

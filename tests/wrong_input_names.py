@@ -681,6 +681,7 @@ CASES = (
                 "12: advice: here stands 'row 3' of 'peat', and that one has none of it on the chart; it lies in rows 4 to 5: mend the numbers, or the colour",
             ),
             ("Begin with K4 peat, rows 4 to 5.", ""),
+            ("Begin with E2 brick in row 1, and K4 peat in row 4, at the foot.", ""),
             (
                 "Begin with K4 peat, rows 5 to 6.",
                 "21: advice: here stands 'rows 5 to 6' of 'peat', and one of these has none of it on the chart; it lies in rows 4 to 5: mend the numbers, or the colour",
@@ -690,6 +691,20 @@ CASES = (
                 "17: advice: here stands 'columns 4 to 6' of 'peat', and most of these have none of it on the chart; it lies in columns 3 to 4: mend the numbers, or the colour",
             ),
         )
+    ),
+    *(
+        Case(
+            f"{foot} rows of peat at the foot, of which the notes tell two",
+            {
+                CHART: "rrbb....\n" + "kk..kkkk\n" * foot,
+                f"{FERN}/stitching.md": "First the band, row 1, in E2 brick, and the ground, rows 2 to 3, in peat.\n",
+            },
+            *[
+                f"series/garden-year/fern/stitching.md:1:53: advice: here stands 'rows 2 to 3' of 'peat', and the next is just so on the chart; it lies in rows 2 to {foot + 1}: mend the numbers, or the colour"
+            ]
+            * (foot > 2),
+        )
+        for foot in (2, 4)
     ),
     *(
         Case(

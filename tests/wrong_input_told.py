@@ -221,6 +221,26 @@ CASES = (
             "'2 hours', and 'wood glue' takes 24 h by its 'cures_in' in finish.yaml; mend one of the two; what the label says counts",
         ),
     ),
+    *(
+        Case(
+            f"glue of which the step before tells what it is for, that cures for {hours} hours",
+            {
+                FINISH: f"{TINY[FINISH]}glue:\n  - {{name: wood glue, cures_in: 12 h, for: the wooden parts}}\n"
+                "  - {name: metal glue, cures_in: 24 h, for: washers and magnets}\n"
+            }
+            | steps(
+                f"Glue the magnets and washers to the back. Let the glue cure for {hours} hours."
+            ),
+            *[
+                of_step(
+                    68,
+                    f"'{hours} hours', and 'metal glue' takes 24 h by its 'cures_in' in finish.yaml; mend one of the two; what the label says counts",
+                )
+            ]
+            * (hours < 24),
+        )
+        for hours in (12, 24)
+    ),
     Case(
         "a trim of another kind",
         steps("Pin the straight trim round it."),

@@ -394,6 +394,26 @@ CASES = (
         )
         for thread, told in ((" in K4 peat", True), (" in 12 earth", False), ("", False))
     ),
+    *(
+        Case(
+            f"strands of crosses, as the notes tell them: {words}",
+            {
+                SERIES: TINY[SERIES].replace("strands: 2}", "strands: 3, knot_strands: 2}"),
+                NOTES: f"{words}.\n",
+                CLOTH: TINY[CLOTH].replace("28", "22"),
+            },
+            *[
+                f"{NOTES}:1:{column}: advice: here stands 'two strands' for crosses, worked with 1 and 3 in this pattern; mend the number here, or 'strands' in series.yaml"
+            ]
+            * bool(column),
+        )
+        for words, column in (
+            ("Use three strands for the crosses", 0),
+            ("The knots want two strands, and crosses three", 0),
+            ("Use two strands for the crosses", 5),
+            ("Work the crosses in two strands and the knots in two", 21),
+        )
+    ),
     Case(
         "strands of backstitch between words for other work",
         {

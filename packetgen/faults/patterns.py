@@ -287,7 +287,7 @@ PATTERNS: dict[str, Fault] = {
         Level.ADVICE,
     ),
     "rows-told-other": Fault(
-        "here stands {said} of {colour}, and {most} none of it on the chart",
+        "here stands {said} of {colour}, and {none}",
         "it lies in {what} {own}: mend the numbers, or the colour",
         Level.ADVICE,
     ),

@@ -292,7 +292,7 @@ VALUES: dict[str, Fault] = {
     ),
     "coat-twice": Fault(
         "{part} is painted with {paint} twice on its {face}",
-        "add the coats together in one entry",
+        "add the coats together in one entry ('both' has the edges too)",
     ),
     "same-way-twice": Fault(
         "{paint} is put on with a {way} both ways", "give the other way, or take 'or_with' away"

@@ -431,8 +431,8 @@ WHY_PATTERNS: dict[str, Why] = {
         "Let both say the same; or lay the advice aside in pattern.yaml.",
     ),
     "strands-of-kind-other": Why(
-        "A sentence of the notes speaks of backstitch alone, or of knots, and counts other strands than these are worked with: the "
-        "crosses may have so many. The key of the packet says another number.",
+        "A sentence of the notes speaks of crosses alone, of backstitch or of knots, and counts other strands than these are "
+        "worked with: others of these may have so many. The key of the packet says another number.",
         "Let both say the same; or lay the advice aside in pattern.yaml.",
     ),
     "colour-told-near": Why(

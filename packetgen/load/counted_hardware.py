@@ -212,9 +212,10 @@ def complain_of_unlisted_hardware(
     meant = [counted(pieces[one], one) if pieces.get(one, 1) > 1 else one for one in unsaid]
     for kind in _TO_BUY:
         found = counting(kind).search(steps) if kind not in names else None
-        if found and (number := counted_number(found["number"])):
+        if found and (number := told_in_all(found)):
             name = f"{found['what'] or ''}{kind}".casefold()
-            facts = {"said": said(found[0]), "mend": _mend(name, number, meant)}
+            in_place = [_in_its_place(found, one, pieces.get(one, 1)) for one in unsaid]
+            facts = {"said": said(found[0]), "mend": _mend(name, number, in_place)}
             problems.add(place_in(steps, found.start(), path), "hardware-unlisted", **facts)
     parts = " ".join(one.value["name"] or "" for one in filled.each("parts") if one.value)
     for found in (*_HUNG_BY.finditer(steps), *_HUNG_ON.finditer(steps), *_PUT_IN.finditer(steps)):
@@ -243,6 +244,16 @@ def complain_of_sorted_hardware(filled: Filled, steps: str, path: str, problems:
             facts = {"said": said(found[0]), "mend": _mend(name, 1, meant)}
             problems.add(place_in(steps, found.start(), path), "hardware-unlisted", **facts)
             return
+
+
+def _in_its_place(found: re.Match[str], name: str, pieces: int) -> str:
+    """What is bought, as the step would say it: 'two of the four oak pegs' for 'two of the four wood screws', where as many are
+    bought; else '4 oak pegs'."""
+    own = counted(pieces, name) if pieces > 1 else name
+    if told_in_all(found) != pieces or re.search(r"\d\s*(?:mm|cm|in)\b", found[0]):
+        return own
+    words = len((found["what"] or "").split()) + 1
+    return f"{found[0].rsplit(maxsplit=words)[0]} {plural(name) if pieces > 1 else name}"
 
 
 def _mend(name: str, number: int, instead: Sequence[str]) -> str:

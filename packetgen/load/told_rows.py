@@ -14,8 +14,6 @@ _RUN = re.compile(
     r"|\s+(?P<one>\d{1,3})\b)",
     re.IGNORECASE,
 )
-# What parts a sentence that names several runs: 'rows 5 and 6 in slate, row 7 in willow'.
-_APART = re.compile(r"[,;]\s*(?:and\s+)?|\s+and\s+(?=in\b|rows?\b|columns?\b)", re.IGNORECASE)
 # Two rows of two colours: 'rows 27 and 28: a row of bark, and a row of willow below it'.
 _BELOW = re.compile(
     r"\ba row of\b(?P<upper>.+)\ba row of\b(?P<lower>.+?)\b(?:below|under)\b", re.IGNORECASE
@@ -46,12 +44,13 @@ def complain_of_told_rows(
         lacking = len(told - set(there))
         most = lacking > _MOST_OF * len(told)
         within = 1 <= first <= last <= len(lines[what])
-        if within and there and (most or _moved(told, there)):
+        of_it = [[mark in marks[colour] for mark in one] for one in lines[what]]
+        if within and there and (most or _moved(told, there) or _cut_short(told, there, of_it)):
             shown = run[0] if (first, last) == _ends(run) else f"{what} {first}"
             facts = {"said": said(shown), "colour": said(colour[1]), "what": f"{what}s"}
-            facts["most"] = "most of these have" if most else f"{lacking} of these have"
-            if lacking == 1:
-                facts["most"] = "that one has" if len(told) == 1 else "one of these has"
+            facts["none"] = f"{_so_many(len(told), lacking)} none of it on the chart"
+            if not lacking:
+                facts["none"] = "the next is just so on the chart"
             facts["own"] = _runs(there)
             problems.add(place_in(notes, start + run.start(), path), "rows-told-other", **facts)
             return
@@ -63,42 +62,59 @@ def _moved(told: Collection[int], there: Sequence[int]) -> bool:
     return in_one and len(told) == len(there) > 1 and min(told) != there[0]
 
 
+def _cut_short(
+    told: Collection[int], there: Sequence[int], of_it: Sequence[Sequence[bool]]
+) -> bool:
+    """Whether the rows that are told have the colour in the same places, and so have those just above or below, in which
+    alone it lies besides."""
+    first, last = min(told), max(told)
+    alike = {number for number in there if of_it[number - 1] == of_it[first - 1]}
+    told_all = set(range(first, last + 1)) == set(told)
+    return (
+        told_all
+        and first < last
+        and set(told) < alike
+        and len(alike) == len(there) == there[-1] - there[0] + 1
+    )
+
+
+def _so_many(told: int, lacking: int) -> str:
+    if lacking == 1:
+        return "that one has" if told == 1 else "one of these has"
+    return "most of these have" if lacking > _MOST_OF * told else f"{lacking} of these have"
+
+
 def _told(
     notes: str, colours: Collection[tuple[str, str]]
 ) -> Iterator[tuple[int, re.Match[str], tuple[int, int], tuple[str, str]]]:
-    """Where a piece of the notes begins that names one run and one colour, the run, its ends, and the colour; of two rows
-    in two colours each row with its own."""
+    """Where a sentence of the notes begins in which a colour goes with each run, the run, its ends, and the colour."""
     for start, sentence in sentences(notes):
         runs = list(_RUN.finditer(sentence))
         two = _BELOW.search(sentence) if len(runs) == 1 and runs[0]["last"] else None
         if two and runs[0].end() <= two.start():
             for row, words in zip(_ends(runs[0]), two.group("upper", "lower"), strict=True):
                 if len(named := _named(f"in {words.strip(' ,')}:", colours)) == 1:
-                    yield start, runs[0], (row, row), named[0]
+                    yield start, runs[0], (row, row), named[0][1]
             continue
         if _ELSE.search(sentence):
             continue
-        pieces = [(0, sentence)] if len(runs) == 1 else _pieces(sentence)
-        for offset, piece in pieces:
-            runs, named = list(_RUN.finditer(piece)), _named(piece, colours)
-            if len(runs) == len(named) == 1:
-                yield start + offset, runs[0], _ends(runs[0]), named[0]
-
-
-def _pieces(sentence: str) -> Iterator[tuple[int, str]]:
-    begins = 0
-    for apart in _APART.finditer(sentence):
-        yield begins, sentence[begins : apart.start()]
-        begins = apart.end()
-    yield begins, sentence[begins:]
+        named = _named(sentence, colours)
+        runs.sort(key=lambda run: run.end())
+        ends = sorted([*(run.end() for run in runs), *(end for end, _ in named)])
+        of_runs = {ends.index(run.end()) for run in runs}
+        # One of each in turn, whichever comes first.
+        if len(runs) == len(named) and all({at, at + 1} - of_runs for at in range(0, len(ends), 2)):
+            for run, (_, colour) in zip(runs, sorted(named), strict=True):
+                yield start, run, _ends(run), colour
 
 
 def _ends(run: re.Match[str]) -> tuple[int, int]:
     return int(run["first"] or run["one"]), int(run["last"] or run["one"])
 
 
-def _named(sentence: str, colours: Iterable[tuple[str, str]]) -> list[tuple[str, str]]:
-    """Those that it names by number and name, by a name of several words that is in no longer one, or as what is worked in."""
+def _named(sentence: str, colours: Iterable[tuple[str, str]]) -> list[tuple[int, tuple[str, str]]]:
+    """Those that it names by number and name, by a name of several words that is in no longer one, or as what is worked in;
+    and where each ends."""
     found: dict[tuple[str, str], range] = {}
     for number, name in sorted(colours, key=lambda one: -len(one[1])):
         words = r"\s+".join(map(re.escape, name.split()))
@@ -108,7 +124,7 @@ def _named(sentence: str, colours: Iterable[tuple[str, str]]) -> list[tuple[str,
         at_end = (
             ""
             if " " in name
-            else r"(?=\s*(?:[,;:(]|for\b|across\b|along\b|in\s+(?:rows?|columns?)\b|\Z))"
+            else r"(?=\s*(?:[,;:(]|for\b|across\b|along\b|(?:in|and)\s+(?:rows?|columns?)\b|\Z))"
         )
         # 'Rows 5 and 6 of willow'.
         of_rows = (
@@ -120,7 +136,7 @@ def _named(sentence: str, colours: Iterable[tuple[str, str]]) -> list[tuple[str,
         one = re.search(beside + alone, sentence, re.IGNORECASE)
         if one and not any(one.start() in other for other in found.values()):
             found[number, name] = range(*one.span())
-    return list(found)
+    return [(span.stop, colour) for colour, span in found.items()]
 
 
 def _runs(numbers: Sequence[int]) -> str:

@@ -14,15 +14,24 @@ _NAMED = re.compile(rf"{COUNTED}\s+(?:strands\b|strand\s+in\s+the\s+needle)", re
 # Of one kind alone 'one strand' is believed too.
 _NAMED_OR_ONE = re.compile(rf"{COUNTED}\s+strands?\b", re.IGNORECASE)
 # What a sentence that counts the strands of one of these alone speaks of; and what it speaks of besides.
+_CROSSES = r"cross(?:es)?|cross-?\s?stitch\w*"
 _ALONE = {
+    "crosses": re.compile(rf"\b(?:{_CROSSES})\b", re.IGNORECASE),
     "backstitch": re.compile(r"\bback-?\s?stitch|\b(?:out)?lines\b", re.IGNORECASE),
     "french_knots": re.compile(r"\bknots?\b", re.IGNORECASE),
 }
 _OTHERS = re.compile(
-    r"\b(?:cross(?:es)?|cross-?\s?stitch\w*|stitch(?:es)?|half|halves|quarters?|whole|fill\w*|rows?|beads?|dais(?:y|ies)|long|"
+    r"\b(?:stitch(?:es)?|half|halves|quarters?|whole|fill\w*|rows?|beads?|dais(?:y|ies)|long|"
     r"rest|every(?:thing)?|all|not|never|unless|if|separate|split|strip|pull|leave|left\s+(?:over|bare|out|of|on))\b",
     re.IGNORECASE,
 )
+
+# What they are called, and where their strands stand in series.yaml.
+_CALLED = {
+    "crosses": ("crosses", "strands"),
+    "backstitch": ("backstitch", "backstitch_strands"),
+    "french_knots": ("knots", "knot_strands"),
+}
 
 
 @dataclass(frozen=True)
@@ -49,7 +58,7 @@ def complain_of_told_strands(
     of_sets = [_set_words(one, lines, on_chart) for one in sets]
     of_lines = {number for line in lines for number in line.strands.values()}
     for kind in _ALONE:
-        if kind in on_chart:
+        if kind in on_chart or kind == "crosses":
             _complain_of_kind(kind, of_sets, of_lines, notes, path, problems)
     used = of_lines.union(*(one.strands.values() for one in of_sets))
     beside = frozenset[int]().union(*(one.beside for one in of_sets))
@@ -99,13 +108,18 @@ def _complain_of_kind(
     path: str,
     problems: Problems,
 ) -> None:
-    """Advice on the number of a sentence that speaks of backstitch alone, or of knots: of the thread sets of which it names
+    """Advice on the number of a sentence that speaks of crosses alone, of backstitch or of knots: of the thread sets of which it names
     threads, or of all."""
     others = [pattern for name, pattern in _ALONE.items() if name != kind]
     for start, words in sentences(notes):
         start, sentence = _stretch(words, start, _ALONE[kind], others)
         found = list(_NAMED_OR_ONE.finditer(sentence))
-        if len(found) != 1 or not _ALONE[kind].search(sentence) or _OTHERS.search(sentence):
+        spoken_of = _ALONE[kind].search(sentence)
+        if len(found) != 1 or not spoken_of or _OTHERS.search(sentence):
+            continue
+        # 'The knots want two strands, and crosses three'.
+        between = sorted((*found[0].span(), *spoken_of.span()))[1:3]
+        if kind == "crosses" and "," in sentence[slice(*between)]:
             continue
         number = counted_number(found[0]["number"])
         beside_it = f"{sentence[: found[0].start()]},{sentence[found[0].end() :]}"
@@ -114,11 +128,11 @@ def _complain_of_kind(
         beside = frozenset(of_lines).union(*(one.beside for one in of_named))
         if number is None or number in own | beside:
             continue
-        what = "backstitch" if kind == "backstitch" else "knots"
+        what, field = _CALLED[kind]
         facts = {
             "said": said(found[0][0]),
             "what": what,
-            "field": "backstitch_strands" if kind == "backstitch" else "knot_strands",
+            "field": field,
             "own": " and ".join(map(str, sorted(own))),
         }
         place = place_in(notes, start + found[0].start(), path)

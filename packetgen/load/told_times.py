@@ -53,7 +53,9 @@ def complain_of_told_times(
         if _COATS.search(sentence):
             name, long_h = "dries_in", dry_h
         elif glued.search(sentence) and _CURED.search(sentence) and not _HELD.search(sentence):
-            name, long_h = "cures_in", _of_meant(sentence, used_for, cure_h)
+            # 'Let it cure' tells of what the step speaks of.
+            step = steps[: start + len(sentence)].rpartition("\n")[2]
+            name, long_h = "cures_in", _of_meant((sentence, step), used_for, cure_h)
         else:
             continue
         if name not in told and (short := _too_short(sentence, long_h)):
@@ -65,12 +67,16 @@ def complain_of_told_times(
 
 
 def _of_meant(
-    sentence: str, used_for: Mapping[str, str], cure_h: Mapping[str, float]
+    told: Iterable[str], used_for: Mapping[str, str], cure_h: Mapping[str, float]
 ) -> Mapping[str, float]:
-    """Those of the glues that have most words in common with the sentence, of their name and of what they are for:
-    'glue the washers' is not done with wood glue."""
-    said_words = _words_of(sentence)
-    alike = {name: len(said_words & _words_of(words)) for name, words in used_for.items()}
+    """Those of the glues that have most words in common with the sentence, or else with its step, of their name and of what
+    they are for: 'glue the washers' is not done with wood glue."""
+    alike = dict.fromkeys(used_for, 0)
+    for words in told:
+        said_words = _words_of(words)
+        alike = {name: len(said_words & _words_of(of_it)) for name, of_it in used_for.items()}
+        if any(alike.values()):
+            break
     most = max(alike.values(), default=0)
     return {name: hours for name, hours in cure_h.items() if alike[name] == most}
 

@@ -1,5 +1,6 @@
 """Advice on conversions: key colours that fall together in another thread set, or land far away."""
 
+import re
 from collections.abc import Iterator
 from dataclasses import dataclass
 
@@ -31,6 +32,7 @@ class _Conversion:
 
     def __init__(self, pattern: Pattern, into: ThreadSet, problems: Problems) -> None:
         self._model, self._into, self._problems = pattern.thread_sets[0], into, problems
+        self._notes = pattern.notes_markdown
         # Where the tool chose, there is no nearer colour to advise.
         self._lines = [line for line in pattern.key if into.id not in line.matched]
         self._advised: set[str] = set()  # marks
@@ -100,11 +102,13 @@ class _Conversion:
 
     def _slip(self, line: KeyLine) -> str:
         """A question that goes before the nearer colour, where another of the model's card whose number is almost the key's is
-        near the conversion: the model's number may be the slip."""
+        near the conversion: the model's number may be the slip, where the notes do not name its colour."""
         model, into = needle(line, self._model), needle(line, self._into)
         if len(model) > 1:
             return ""
         (own,) = model
+        if re.search(rf"\b{re.escape(own.colour.name)}\b", self._notes, re.IGNORECASE):
+            return ""
         used = {thread.colour for one in self._lines for thread in needle(one, self._model)}
         meant = [
             colour

@@ -70,7 +70,7 @@ _DIAGRAMS: Mapping[str, str] = {
     "backstitch": "Backstitch: up one stitch ahead, back down where the last stitch ended.",
     "long": "Long stitch: one straight stitch from end to end, laid without pulling.",
     "daisy": "Lazy daisy: a loop from the base, held down at its tip by a small stitch.",
-    "knot": "French knot: wind the thread twice round the needle, go down beside where you came up.",
+    "knot": "French knot: wind the thread twice round the needle, or as the notes say; go down beside where you came up.",
     "bead": "Bead: sewn on with a half stitch, every bead leaning the same way.",
 }
 _PACKET, _BOOKLET = "packet/packet.html", "packet/booklet.html"
