@@ -137,7 +137,6 @@ CASES = (
                 "Screw the two cup hooks",
                 "brass tag",
                 (
-                    "finishes/shelf/finish.yaml:28:12: advice: every packet lists 'brass tag' to buy, and no step has a word of it; let a step name it, or take this entry out",
                     "finishes/shelf/steps.md:2:4: advice: the step says 'Screw the two cup hooks', and nobody is told to buy any; did you mean '2 brass tags'? Else add it to 'hardware' in finish.yaml, as {name: cup hook, pieces: 2, size: …}",
                 ),
             ),
@@ -152,7 +151,6 @@ CASES = (
                 "Turn the two cup hooks",
                 "turned tag",
                 (
-                    "finishes/shelf/finish.yaml:28:12: advice: every packet lists 'turned tag' to buy, and no step has a word of it; let a step name it, or take this entry out",
                     "finishes/shelf/steps.md:2:4: advice: the step says 'Turn the two cup hooks', and nobody is told to buy any; did you mean '2 turned tags'? Else add it to 'hardware' in finish.yaml, as {name: cup hook, pieces: 2, size: …}",
                 ),
             ),
@@ -229,7 +227,6 @@ CASES = (
                 + "hardware:\n  - {name: oak peg, pieces: 4, size: 6 × 16 mm}\n",
                 "finishes/shelf/steps.md": f"1. Saw the back.\n2. Put in {words}.\n",
             },
-            "finishes/shelf/finish.yaml:28:12: advice: every packet lists 'oak peg' to buy, and no step has a word of it; let a step name it, or take this entry out",
             f"finishes/shelf/steps.md:2:11: advice: the step says '{words}', and nobody is told to buy any; did you mean '{meant}'? Else add it to 'hardware' in finish.yaml, as {{name: wood screw, pieces: {pieces}, size: …}}",
         )
         for words, meant, pieces in (

@@ -204,31 +204,34 @@ def _all_that_are_told(
 
 def complain_of_unlisted_hardware(
     filled: Filled, unsaid: Sequence[str], steps: str, path: str, problems: Problems
-) -> None:
+) -> Sequence[str]:
     """Advice where a step counts pieces of a kind of which none is to buy: 'two hinges'; and on the first thing to hang
-    it by, or to put in, that is not, 'the picture ring'. What is bought and `unsaid` in the steps is meant, mostly."""
+    it by, or to put in, that is not, 'the picture ring'. What is bought and `unsaid` in the steps is meant, mostly: what of
+    it is offered is returned."""
+    before = len(problems)
     names = hardware_names(filled)
     pieces = _pieces(filled)
-    meant = [counted(pieces[one], one) if pieces.get(one, 1) > 1 else one for one in unsaid]
     for kind in _TO_BUY:
         found = counting(kind).search(steps) if kind not in names else None
         if found and (number := told_in_all(found)):
             name = f"{found['what'] or ''}{kind}".casefold()
-            in_place = [_in_its_place(found, one, pieces.get(one, 1)) for one in unsaid]
-            facts = {"said": said(found[0]), "mend": _mend(name, number, in_place)}
+            instead = [_in_its_place(found, one, pieces.get(one, 1)) for one in unsaid]
+            facts = {"said": said(found[0]), "mend": _mend(name, number, instead)}
             problems.add(place_in(steps, found.start(), path), "hardware-unlisted", **facts)
     parts = " ".join(one.value["name"] or "" for one in filled.each("parts") if one.value)
+    listed = f"{names} {parts.casefold()}"
     for found in (*_HUNG_BY.finditer(steps), *_HUNG_ON.finditer(steps), *_PUT_IN.finditer(steps)):
         name = " ".join(found["what"].casefold().split())
-        if name.split()[-1] not in f"{names} {parts.casefold()}":
-            number = (
-                counted_number(found["number"]) if found.re is _PUT_IN and found["number"] else 1
-            )
-            # 'A cup hook into each' stays one.
-            instead = unsaid if _ONE.search(found[0]) else meant
-            facts = {"said": said(found[0]), "mend": _mend(name, number or 1, instead)}
-            problems.add(place_in(steps, found.start(), path), "hardware-unlisted", **facts)
-            return
+        if name.split()[-1] in listed:
+            continue
+        number = (found.re is _PUT_IN and counted_number(found["number"] or "")) or 1
+        # 'A cup hook into each' stays one.
+        each_one = _ONE.search(found[0])
+        meant = [one if each_one else _so_many(pieces.get(one, 1), one) for one in unsaid]
+        facts = {"said": said(found[0]), "mend": _mend(name, number, meant)}
+        problems.add(place_in(steps, found.start(), path), "hardware-unlisted", **facts)
+        break
+    return unsaid if len(unsaid) == 1 and len(problems) > before else ()
 
 
 def complain_of_sorted_hardware(filled: Filled, steps: str, path: str, problems: Problems) -> None:
@@ -249,11 +252,14 @@ def complain_of_sorted_hardware(filled: Filled, steps: str, path: str, problems:
 def _in_its_place(found: re.Match[str], name: str, pieces: int) -> str:
     """What is bought, as the step would say it: 'two of the four oak pegs' for 'two of the four wood screws', where as many are
     bought; else '4 oak pegs'."""
-    own = counted(pieces, name) if pieces > 1 else name
     if told_in_all(found) != pieces or re.search(r"\d\s*(?:mm|cm|in)\b", found[0]):
-        return own
+        return _so_many(pieces, name)
     words = len((found["what"] or "").split()) + 1
     return f"{found[0].rsplit(maxsplit=words)[0]} {plural(name) if pieces > 1 else name}"
+
+
+def _so_many(pieces: int, name: str) -> str:
+    return counted(pieces, name) if pieces > 1 else name
 
 
 def _mend(name: str, number: int, instead: Sequence[str]) -> str:

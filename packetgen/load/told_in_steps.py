@@ -54,7 +54,11 @@ from packetgen.load.told_ways import (
 )
 from packetgen.load.twice import complain_of_bought_twice
 from packetgen.load.unknown_parts import complain_of_unknown_part
-from packetgen.load.unsaid_part import complain_of_unsaid_hardware, complain_of_unsaid_part
+from packetgen.load.unsaid_part import (
+    complain_of_unsaid_hardware,
+    complain_of_unsaid_part,
+    unsaid_hardware,
+)
 from packetgen.load.unworked_parts import complain_of_part_twice, complain_of_unworked_part
 from packetgen.load.values import Filled
 from packetgen.load.words import said
@@ -90,14 +94,16 @@ def complain_of_steps(
     _complain_of_no_magnets(filled, steps, path, problems)
     _complain_of_no_backing(steps, path, problems)
     complain_of_unsaid_part(filled, steps, problems)
-    unsaid = complain_of_unsaid_hardware(filled, steps, problems)
     complain_of_bought_twice(filled, problems)
     complain_of_one_of_several(filled, steps, problems)
     complain_of_told_steps(steps, path, problems)
     complain_of_mixed_steps(steps, path, problems)
     complain_of_step_twice(steps, path, problems)
     complain_of_counted_hardware(filled, steps, path, problems)
-    complain_of_unlisted_hardware(filled, unsaid, steps, path, problems)
+    unsaid = unsaid_hardware(filled, steps) if steps.strip() else ()
+    untold = [line["name"] for line in unsaid]
+    offered = complain_of_unlisted_hardware(filled, untold, steps, path, problems)
+    complain_of_unsaid_hardware(unsaid, offered, problems)
     complain_of_sorted_hardware(filled, steps, path, problems)
     complain_of_turned_hardware(filled, problems)
     complain_of_told_measures(filled, parts, steps, path, problems)

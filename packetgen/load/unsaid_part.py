@@ -3,7 +3,7 @@ is gone."""
 
 import re
 from collections import Counter
-from collections.abc import Collection
+from collections.abc import Collection, Iterable
 
 from packetgen.diagnostics import Problems
 from packetgen.load.values import Filled
@@ -31,17 +31,22 @@ def complain_of_unsaid_part(filled: Filled, steps: str, problems: Problems) -> N
         problems.add(part.place_of("name"), "part-unsaid", part=said(part["name"]))
 
 
-def complain_of_unsaid_hardware(filled: Filled, steps: str, problems: Problems) -> tuple[str, ...]:
-    """Advice on each thing to buy of which no step has any word, beside what it is made of and words that others share.
-    Their names are returned."""
+def unsaid_hardware(filled: Filled, steps: str) -> tuple[Filled, ...]:
+    """What is to buy and no step has any word of, beside what it is made of and words that others share."""
     lines = [one.value for one in filled.each("hardware")]
     lines = [line for line in lines if line is not None and line.whole]
     words = Counter(word for line in lines for word in set(_words(line["name"])))
     shared = {word for word, times in words.items() if times > 1 or word.endswith("ed")} | _MADE_OF
-    unsaid = [line for line in lines if not _is_said(line["name"], steps.casefold(), shared)]
-    for line in unsaid if steps.strip() else ():
-        problems.add(line.place_of("name"), "hardware-unsaid", name=said(line["name"]))
-    return tuple(line["name"] for line in unsaid)
+    return tuple(line for line in lines if not _is_said(line["name"], steps.casefold(), shared))
+
+
+def complain_of_unsaid_hardware(
+    unsaid: Iterable[Filled], offered: Collection[str], problems: Problems
+) -> None:
+    """Advice on each such thing, but for what is `offered` already where steps name one that is not to buy."""
+    for line in unsaid:
+        if line["name"] not in offered:
+            problems.add(line.place_of("name"), "hardware-unsaid", name=said(line["name"]))
 
 
 def _words(name: str) -> list[str]:
