@@ -743,6 +743,14 @@ CASES = (
         "series/garden-year/fern/pattern.yaml:10:3: the mark '1' is never used, and the chart has 'k', which is not in the key; write 'k:' here, or put '1' in the chart for it",
     ),
     Case(
+        "a comma too many in a row of a table",
+        {
+            CHART: None,
+            f"{FERN}/chart.csv": "r,r,b,b,,\nr,k,,,,\nr,k,,k,k,k,\n,,,,r,\n",
+        },
+        "series/garden-year/fern/chart.csv:3:3: row 3 is 7 stitches long, most are 6; take 1 away, perhaps at column 3: compare the rows above and below before you do",
+    ),
+    Case(
         "a remark of the marks alone that lost its sign, above one that has it",
         {CHART: "b r k\n# the brick pot\n# and its fern\n" + TINY[CHART] + "kkkk\n"},
         "series/garden-year/fern/chart.txt:1:1: 'b r k' is words and no row of stitches; put # before it",

@@ -434,6 +434,7 @@ CASES = (
         for notes, column in (
             ("Work the lace in fern.", 18),
             ("Work the rail, in fern: two rows.", 19),
+            ("Outline it with one strand of fern.", 31),
             ("Work the rim in peat, then the lace in fern from the rim upwards.", 40),
             ("Work the lace in fern shade.", 0),
             ("Work the lace in the fern.", 0),
@@ -690,6 +691,27 @@ CASES = (
                 "Peat (K4) fills columns 4 to 6.",
                 "17: advice: here stands 'columns 4 to 6' of 'peat', and most of these have none of it on the chart; it lies in columns 3 to 4: mend the numbers, or the colour",
             ),
+        )
+    ),
+    *(
+        Case(
+            f"rows of peat that are counted, of three: {notes}",
+            {
+                CHART: "rrbb....\n" + "kk..kkkk\n" * 3,
+                f"{FERN}/stitching.md": f"First the band in brick. {notes}.\n",
+            },
+            *[
+                f"series/garden-year/fern/stitching.md:1:{column}: advice: here stands 'four rows' of 'peat', and the chart has 3; it lies in rows 2 to 4: mend the numbers, or the colour"
+            ]
+            * bool(column),
+        )
+        for notes, column in (
+            ("Then peat below it, three rows", 0),
+            ("Then peat below it, the last four rows", 0),
+            ("Then peat below it, four rows", 46),
+            ("Then K4 peat for the ground: four rows", 55),
+            ("Then four rows of peat", 31),
+            ("Then peat, and four rows of brick", 0),
         )
     ),
     *(

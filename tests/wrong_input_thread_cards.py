@@ -5,7 +5,7 @@ Each case changes one thing in the tiny content folder and stands beside every l
 
 # ruff: noqa: E501 - the lines of output stand whole, as an author sees them
 
-from tests.content_builder import MOSS, SERIES
+from tests.content_builder import MOSS, SERIES, TINY
 from tests.wrong_input_case import Case
 
 
@@ -129,5 +129,22 @@ CASES = (
         "a colour line copied with its colour",
         {MOSS: ('hex: "#4f7942"', 'hex: "#a04030"')},
         "threads/moss.yaml:11:37: advice: '07' has the very colour of 'E2', #a04030; look once more at both, or lay this aside in series.yaml where they are the same",
+    ),
+    *(
+        Case(
+            f"a number typed twice on a card, with {behind} behind it",
+            {
+                MOSS: f"""{TINY[MOSS]}\
+  - {{number: "08", name: rim, hex: "#102030"}}
+  - {{number: "08", name: ash, hex: "#a0b0c0"}}
+  - {{number: "{behind}", name: tar, hex: "#303030"}}
+"""
+            },
+            f"threads/moss.yaml:13:14: the number '08' stands here a second time (first on line 12); {mend}",
+        )
+        for behind, mend in (
+            ("10", "should it be '09'? Else give each colour its own"),
+            ("12", "give each colour its own"),
+        )
     ),
 )

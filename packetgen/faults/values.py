@@ -317,7 +317,7 @@ VALUES: dict[str, Fault] = {
     ),
     "colour-twice": Fault(
         "the {by} {said} stands here a second time (first on line {line})",
-        "give each colour its own",
+        "{mend}",
     ),
     "name-reserved": Fault(
         "a thread set cannot be called {name}, which has a meaning in key lines",

@@ -1,7 +1,7 @@
 """Cards of threads, cloths and beads: everything that is bought by colour."""
 
 import re
-from collections.abc import Callable, Collection, Mapping
+from collections.abc import Callable, Collection, Mapping, Sequence
 from dataclasses import replace
 from types import MappingProxyType
 from typing import TypeVar
@@ -283,6 +283,18 @@ def _check_price(filled: Filled, shape: Group, problems: Problems) -> None:
     )
 
 
+def _left_out(twice: str, numbers: Sequence[str | None]) -> str:
+    """What to do about a number that stands twice: where the numbers of the card go up, and one alone would fit between it and
+    the next, that is asked about."""
+    own = [number for number in numbers if number and number.isdigit()]
+    behind = own[len(own) - own[::-1].index(twice) :] if twice in own else []
+    between = range(int(twice) + 1, int(behind[0])) if behind else ()
+    in_turn = own == sorted(own, key=int)
+    if in_turn and len(between) == 1:
+        return f"should it be '{str(between[0]).zfill(len(twice))}'? Else give each colour its own"
+    return "give each colour its own"
+
+
 def _colours(filled: Filled, by: str, problems: Problems) -> Mapping[str, Colour] | None:
     """The colours by number (or by name, for cloth); None where one number stands twice, or for a name."""
     colours: dict[str, Colour] = {}
@@ -300,7 +312,11 @@ def _colours(filled: Filled, by: str, problems: Problems) -> Mapping[str, Colour
             once = False
             continue
         if key in lines:
-            problems.add(place, "colour-twice", by=by, said=said(key), line=lines[key])
+            facts = {"by": by, "said": said(key), "line": lines[key]}
+            facts["mend"] = _left_out(
+                key, [one.value[by] for one in filled.each("colours") if one.value]
+            )
+            problems.add(place, "colour-twice", **facts)
             once = False
             continue
         lines[key] = place.line

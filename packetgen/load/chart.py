@@ -91,7 +91,7 @@ def check_rows(chart: Chart, problems: Problems) -> Chart:
         odd = abs(usual - len(row))
         change = f"add {odd} ('.' is bare cloth)" if len(row) < usual else f"take {odd} away"
         beside = [one for one in chart.rows[max(0, number - 2) : number + 1] if len(one) == usual]
-        found = slipped(row, usual, beside)
+        found = slipped(row, usual, beside) or _torn_run(row, usual)
         where, certain = found or (None, False)
         if not row:
             hint = f"{change}, or take the line away"
@@ -211,6 +211,17 @@ def slipped(row: str, usual: int, beside: list[str]) -> tuple[int, bool] | None:
         return None
     column = len(found) if best[-1] == len(found) - 1 else best[0] + 1
     return column, alike_in_all
+
+
+def _torn_run(row: str, usual: int) -> tuple[int, bool] | None:
+    """The column of the one bare stitch too many, where a run of one mark is parted by one bare stitch and no other is, as by a
+    comma too many in a table."""
+    parted = [
+        column
+        for column in range(2, len(row))
+        if row[column - 1] == BARE and row[column - 2] == row[column] != BARE
+    ]
+    return (parted[0], False) if len(row) == usual + 1 and len(parted) == 1 else None
 
 
 def check_marks(

@@ -202,7 +202,7 @@ def _named(
 
 
 def _ways_of_one(name: str, in_key: Collection[str], in_notes: bool) -> tuple[str, ...]:
-    """'In moss and slate', one of three colours in a row of which the key has the others, and in notes 'the rail, in bracken:',
+    """'In moss and slate', one of three colours in a row of which the key has the others, and in notes 'the rail, in bracken:', 'a strand of bracken'
     and 'the rim of clover last' behind one that the key has."""
     keyed, words = any_of(in_key), _words(name)
     one, joint = (
@@ -212,7 +212,7 @@ def _ways_of_one(name: str, in_key: Collection[str], in_notes: bool) -> tuple[st
     return (
         *(
             [
-                rf"\b(?:in|with)\s+{words}{_GOES_ON}",
+                rf"\b(?:in|with|strands?\s+of|threads?\s+of)\s+{words}{_GOES_ON}",
                 rf"{one}[^.;:]*\bof\s+{words}\s+(?:first|last|next|afterwards)\b",
             ]
             * in_notes

@@ -72,8 +72,9 @@ def offered_of(name: str, known: Mapping[str, object], file: str) -> str:
         colour = _name_of(near, known)
         return f"did you mean {said(near)}{f' ({shown(colour)})' if colour else ''}?"
 
-    def unlike(number: str) -> float:
-        return -SequenceMatcher(None, name.casefold(), number.casefold()).ratio()
+    def unlike(number: str) -> tuple[bool, float]:
+        one, other = name.casefold(), number.casefold()
+        return not _one_slip(one, other), -SequenceMatcher(None, one, other).ratio()
 
     colours = [f"{one} {_name_of(one, known)}".strip() for one in sorted(known, key=unlike)]
 

@@ -12,7 +12,7 @@ from packetgen.load.told_kinds import complain_of_told_kinds
 from packetgen.load.told_list import complain_of_list, exchanged, names_in_list
 from packetgen.load.told_numbers import complain_of_told_numbers
 from packetgen.load.told_places import complain_of_told_places
-from packetgen.load.told_rows import complain_of_told_rows
+from packetgen.load.told_rows import complain_of_counted_rows, complain_of_told_rows
 from packetgen.load.told_spellings import complain_of_told_spellings
 from packetgen.load.told_steps import complain_of_mixed_steps
 from packetgen.load.told_strands import complain_of_told_strands
@@ -44,6 +44,9 @@ def complain_of_texts(
         complain_of_told_places(notes, f"{path}/{NOTES}", size, problems)
         if whole_key:
             complain_of_told_rows(notes, f"{path}/{NOTES}", whole_key.lines, chart.rows, problems)
+            complain_of_counted_rows(
+                notes, f"{path}/{NOTES}", whole_key.lines, chart.rows, problems
+            )
     if notes is not None and whole_key and sets and None not in sets.values():
         of_sets = all_sure(sets.values())
         complain_of_told_strands(

@@ -4,6 +4,7 @@ import re
 from collections.abc import Collection, Iterable, Iterator, Sequence
 
 from packetgen.diagnostics import Problems, place_in
+from packetgen.load.number_words import COUNTED, counted_number
 from packetgen.load.prose_words import sentences
 from packetgen.load.words import said
 from packetgen.model import KeyLine
@@ -18,11 +19,15 @@ _RUN = re.compile(
 _BELOW = re.compile(
     r"\ba row of\b(?P<upper>.+)\ba row of\b(?P<lower>.+?)\b(?:below|under)\b", re.IGNORECASE
 )
+# 'Two rows of clover', 'in furrow, three rows', 'furrow below it, three rows'.
+_FEW = rf"(?<!first )(?<!last )(?<!next )(?<!other ){COUNTED}\s+(?:(?:full|whole)\s+)?(?P<what>row|column)s\b"
+_BEHIND = r"(?:\s+(?:for|below|above|beside|under|along|across)\s+[a-z]+(?:\s+[a-z]+)?)?\s*[,:]\s+"
 _ELSE = re.compile(
     r"\b(?:backstitch\w*|knots?|beads?|lines?|outlines?|dais(?:y|ies)|not|until|between|except|above|below|beside)\b",
     re.IGNORECASE,
 )
 _MOST_OF = 0.5  # of the rows that are told, in which the colour lies at least: our own choice
+Named = tuple[int, tuple[str, str]]  # where a colour's name ends, and its number and name
 _SHOWN = 4  # runs of rows that one advice names
 
 
@@ -31,10 +36,7 @@ def complain_of_told_rows(
 ) -> None:
     """Advice on the first 'in 275 soot, rows 42 to 46' where most of these rows have no stitch in that colour, or it lies in
     as many others; of a sentence, or a piece of one, that names one colour and one run of rows or columns."""
-    marks: dict[tuple[str, str], set[str]] = {}
-    for line in key:
-        for one in (one for colours in line.threads.values() for one in colours):
-            marks.setdefault((one.number, one.name), set()).add(line.mark)
+    marks = _marks_of(key)
     lines = {"row": list(rows), "column": ["".join(column) for column in zip(*rows)]}
     for start, run, (first, last), colour in _told(notes, marks):
         what = run["what"].casefold()
@@ -65,17 +67,9 @@ def _moved(told: Collection[int], there: Sequence[int]) -> bool:
 def _cut_short(
     told: Collection[int], there: Sequence[int], of_it: Sequence[Sequence[bool]]
 ) -> bool:
-    """Whether the rows that are told have the colour in the same places, and so have those just above or below, in which
-    alone it lies besides."""
-    first, last = min(told), max(told)
-    alike = {number for number in there if of_it[number - 1] == of_it[first - 1]}
-    told_all = set(range(first, last + 1)) == set(told)
-    return (
-        told_all
-        and first < last
-        and set(told) < alike
-        and len(alike) == len(there) == there[-1] - there[0] + 1
-    )
+    """Whether the rows that are told are some of those on end in which alone the colour lies, in each in the same places."""
+    in_one = max(told) - min(told) + 1 == len(told) > 1
+    return in_one and set(told) < set(there) and _is_band(there, of_it)
 
 
 def _so_many(told: int, lacking: int) -> str:
@@ -98,14 +92,61 @@ def _told(
             continue
         if _ELSE.search(sentence):
             continue
-        named = _named(sentence, colours)
-        runs.sort(key=lambda run: run.end())
-        ends = sorted([*(run.end() for run in runs), *(end for end, _ in named)])
-        of_runs = {ends.index(run.end()) for run in runs}
-        # One of each in turn, whichever comes first.
-        if len(runs) == len(named) and all({at, at + 1} - of_runs for at in range(0, len(ends), 2)):
-            for run, (_, colour) in zip(runs, sorted(named), strict=True):
-                yield start, run, _ends(run), colour
+        for run, colour in _in_turn(runs, _named(sentence, colours)):
+            yield start, run, _ends(run), colour
+
+
+def _in_turn(
+    runs: Sequence[re.Match[str]], named: Collection[Named]
+) -> Iterator[tuple[re.Match[str], tuple[str, str]]]:
+    """Each run with its colour, where one of each stands in turn, whichever comes first; else nothing."""
+    ends = sorted([*(run.end() for run in runs), *(end for end, _ in named)])
+    of_runs = {ends.index(run.end()) for run in runs}
+    if len(runs) == len(named) and all({at, at + 1} - of_runs for at in range(0, len(ends), 2)):
+        for run, (_, colour) in zip(runs, sorted(named), strict=True):
+            yield run, colour
+
+
+def _marks_of(key: Sequence[KeyLine]) -> dict[tuple[str, str], set[str]]:
+    """The marks of each colour, by its number and name."""
+    marks: dict[tuple[str, str], set[str]] = {}
+    for line in key:
+        for one in (one for colours in line.threads.values() for one in colours):
+            marks.setdefault((one.number, one.name), set()).add(line.mark)
+    return marks
+
+
+def complain_of_counted_rows(
+    notes: str, path: str, key: Sequence[KeyLine], rows: Sequence[str], problems: Problems
+) -> None:
+    """Advice on the first 'in furrow, three rows' of a colour that lies in one band, the same in each of its rows, of
+    another number."""
+    marks = _marks_of(key)
+    lines = {"row": list(rows), "column": ["".join(column) for column in zip(*rows)]}
+    for colour in marks:
+        name = r"\s+".join(map(re.escape, colour[1].split()))
+        name = rf"(?:{re.escape(colour[0])}\s+)?(?<![\w-]){name}(?![\w-])"
+        for way in (
+            rf"{_FEW}\s+(?:of|in)\s+{name}",
+            rf"{name}{_BEHIND}{_FEW}(?!\s+(?:of|in)\s+(?!it\b))",
+        ):
+            for run in re.finditer(way, notes, re.IGNORECASE):
+                what = run["what"].casefold()
+                of_it = [[mark in marks[colour] for mark in one] for one in lines[what]]
+                there = [number for number, one in enumerate(of_it, 1) if any(one)]
+                number = counted_number(run["number"])
+                if number and number != len(there) > 1 and _is_band(there, of_it):
+                    facts = {"said": said(f"{run['number']} {what}s"), "colour": said(colour[1])}
+                    facts |= {"none": f"the chart has {len(there)}", "what": f"{what}s"}
+                    place = place_in(notes, run.start("number"), path)
+                    problems.add(place, "rows-told-other", **facts, own=_runs(there))
+                    return
+
+
+def _is_band(there: Sequence[int], of_it: Sequence[Sequence[bool]]) -> bool:
+    """Whether the colour lies in rows on end alone, in each in the same places."""
+    in_one = there[-1] - there[0] + 1 == len(there)
+    return in_one and all(of_it[number - 1] == of_it[there[0] - 1] for number in there)
 
 
 def _ends(run: re.Match[str]) -> tuple[int, int]:

@@ -33,6 +33,13 @@ _CALLED = {
     "french_knots": ("knots", "knot_strands"),
 }
 
+# Between them and their strands.
+_OF_CROSSES = re.compile(
+    r"(?:\s+of\s+[^,;:]+)?\s+for\s+(?:the\s+|all\s+(?:the\s+)?)?"
+    r"|(?:\s+(?:is|are))?(?:\s+(?:worked|stitched|done))?\s+(?:in|with|takes?|wants?|uses?|needs?)\s+",
+    re.IGNORECASE,
+)
+
 
 @dataclass(frozen=True)
 class _SetWords:
@@ -117,9 +124,9 @@ def _complain_of_kind(
         spoken_of = _ALONE[kind].search(sentence)
         if len(found) != 1 or not spoken_of or _OTHERS.search(sentence):
             continue
-        # 'The knots want two strands, and crosses three'.
+        # Crosses are told of for much besides: 'two strands when the crosses are done'.
         between = sorted((*found[0].span(), *spoken_of.span()))[1:3]
-        if kind == "crosses" and "," in sentence[slice(*between)]:
+        if kind == "crosses" and not _OF_CROSSES.fullmatch(sentence[slice(*between)]):
             continue
         number = counted_number(found[0]["number"])
         beside_it = f"{sentence[: found[0].start()]},{sentence[found[0].end() :]}"

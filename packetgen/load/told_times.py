@@ -96,6 +96,10 @@ def _too_short(sentence: str, long_h: Mapping[str, float]) -> tuple[re.Match[str
         least = min(names, key=lambda one: long_h[one])
         if _hours(found) < long_h[least]:
             return found, least
+    # 'Let each coat of whey dry for 3 h', in its own words between two commas.
+    clauses = re.split(r"[,;]", sentence)
+    (said_there,) = [one for one in clauses if times[0][0] in one][:1] or [sentence]
+    named = (_named_in(said_there, long_h) if len(times) == 1 else []) or named
     least = min(named, key=lambda one: long_h[one])
     # 'each coat 2 hours, the copper blue 3 hours': it has its own time.
     enough = any(_hours(one) >= long_h[least] for one in times)

@@ -46,7 +46,7 @@ def complain_of_bare_edges(
             return
         how = f"'packetgen chart shift {pattern.id} {moved}' brings it to the middle"
         mend = how if name.endswith(_EDITED) else "bring it to the middle"
-        why = "which the magnets need, and the design is out of the middle"
+        why = "room that the magnets need, and the design is out of the middle"
     mend += (
         "; whether smaller designs then need rows for the magnets, the next proof says"
         * magnets_wait
