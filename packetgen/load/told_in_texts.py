@@ -4,6 +4,7 @@ from collections.abc import Collection, Mapping
 
 from packetgen.diagnostics import Problems
 from packetgen.load.chart import Chart
+from packetgen.load.counted_rows import complain_of_counted_rows
 from packetgen.load.idle_threads import complain_of_idle_threads
 from packetgen.load.key import Key
 from packetgen.load.sure import all_sure
@@ -12,7 +13,7 @@ from packetgen.load.told_kinds import complain_of_told_kinds
 from packetgen.load.told_list import complain_of_list, exchanged, names_in_list
 from packetgen.load.told_numbers import complain_of_told_numbers
 from packetgen.load.told_places import complain_of_told_places
-from packetgen.load.told_rows import complain_of_counted_rows, complain_of_told_rows
+from packetgen.load.told_rows import complain_of_told_rows
 from packetgen.load.told_spellings import complain_of_told_spellings
 from packetgen.load.told_steps import complain_of_mixed_steps
 from packetgen.load.told_strands import complain_of_told_strands
@@ -43,10 +44,9 @@ def complain_of_texts(
         size = len(chart.rows[0]), len(chart.rows)
         complain_of_told_places(notes, f"{path}/{NOTES}", size, problems)
         if whole_key:
-            complain_of_told_rows(notes, f"{path}/{NOTES}", whole_key.lines, chart.rows, problems)
-            complain_of_counted_rows(
-                notes, f"{path}/{NOTES}", whole_key.lines, chart.rows, problems
-            )
+            of_chart = whole_key.lines, chart.rows, problems
+            complain_of_told_rows(notes, f"{path}/{NOTES}", *of_chart)
+            complain_of_counted_rows(notes, f"{path}/{NOTES}", *of_chart)
     if notes is not None and whole_key and sets and None not in sets.values():
         of_sets = all_sure(sets.values())
         complain_of_told_strands(
