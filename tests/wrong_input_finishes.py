@@ -219,6 +219,14 @@ CASES = (
             ("two of the four screws", 0),
         )
     ),
+    Case(
+        "screw eyes beside fewer wood screws",
+        {
+            FINISH: TINY[FINISH]
+            + "hardware:\n  - {name: wood screw, pieces: 2, size: 3 × 16 mm}\n  - {name: screw eye, pieces: 3, size: 10 mm}\n",
+            "finishes/shelf/steps.md": "1. Put in the two wood screws.\n2. Turn the three screw eyes into the edge.\n",
+        },
+    ),
     *(
         Case(
             f"pegs for the screws that a step counts: {words}",

@@ -1000,6 +1000,28 @@ CASES = (
         "series/garden-year/fern/chart.txt:2:6: advice: this list of the colours says 'E2 brick' of the mark 'r', and the key has 'K4 peat'; if the key is right, write # r  K4 peat and # k  E2 brick, and mend stitching.md, where it is named; else mend the key",
     ),
     Case(
+        "a colour of one word that the notes name, and that the key had before",
+        {
+            CHART: "# k  K4 peat\nrrbb\nrk..\n",
+            PATTERN: TINY[PATTERN].replace(
+                'k: {moss: K4, spool: "12"}', 'k: {moss: "07", spool: "14"}'
+            ),
+            f"{FERN}/stitching.md": "Work the rim: brick for the pot, peat at its foot.\n",
+        },
+        "series/garden-year/fern/chart.txt:1:6: advice: this list of the colours says 'K4 peat' of the mark 'k', and the key has '07 fern'; if the key is right, write # k  07 fern; else mend the key",
+        "series/garden-year/fern/stitching.md:1:34: advice: 'peat' is K4 of Moss Stranded, and no line of the key has that thread; if the key is right, write '07 fern' or take it out; else mend the key",
+    ),
+    Case(
+        "colours of one word for one thing and another, of which the key has one no more",
+        {
+            PATTERN: TINY[PATTERN].replace(
+                '"07"], spool: ["10", "14"]', 'K4], spool: ["10", "12"]'
+            ),
+            f"{FERN}/stitching.md": "The pot: brick for the rim, peat for the foot, fern for the stem.\n",
+        },
+        "series/garden-year/fern/stitching.md:1:48: advice: 'fern' is 07 of Moss Stranded, and no line of the key has that thread; name one of the key, or take it out; or mend the key",
+    ),
+    Case(
         "a colour exchanged in the key, and its name left in the words for the page and the picture",
         {
             PATTERN: TINY[PATTERN]

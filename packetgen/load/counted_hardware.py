@@ -298,4 +298,6 @@ def counting(kind: str) -> re.Pattern[str]:
     what = r"(?P<what>(?!(?:mm|cm|in|inch|of)\b)[a-z-]+\s+)?"
     of_size = r"(?:(?:\d{1,2}(?:\.\d+)?\s*(?:×|x|by)\s*)?\d{1,3}(?:\.\d+)?\s*(?:mm|cm|in)\s+)?"
     of_the = rf"(?:of\s+(?:the|these|those|your|all)\s+(?:(?P<of_all>{COUNT})\s+)?)?"
-    return re.compile(rf"{COUNTED}\s+{of_the}{of_size}{what}{many}\b", re.IGNORECASE)
+    return re.compile(
+        rf"{COUNTED}\s+{of_the}{of_size}{what}{many}\b(?!\s+(?:eye|hook|ring)s?\b)", re.IGNORECASE
+    )

@@ -69,7 +69,8 @@ def complain_of_idle_threads(
         for number, thread in threads.items()
         if number in used or thread[0].name.casefold() in in_text
     }
-    named = () if remarks_only else _named(spoken_of, used, path.endswith("stitching.md"))
+    in_notes = path.endswith("stitching.md")
+    named = () if remarks_only else _named(spoken_of, used, in_notes, instead)
     of_key = (colour.name for number, (colour, _) in threads.items() if number in used)
     in_key = re.compile(rf"(?<![\w-])(?:{any_of(of_key)})(?![\w-])", re.IGNORECASE)
     for row, line in enumerate(text.split("\n"), 1):
@@ -186,16 +187,20 @@ class _Named:
 
 
 def _named(
-    threads: Mapping[str, tuple[Colour, ThreadCard]], used: Collection[str], in_notes: bool
+    threads: Mapping[str, tuple[Colour, ThreadCard]],
+    used: Collection[str],
+    in_notes: bool,
+    instead: Collection[str],
 ) -> tuple[_Named, ...]:
     """Of threads whose name is no other's, that name where one stitches in it. A name of one word may be an everyday one,
-    so that it is believed in 'in moss and slate' alone, where moss is a colour of the key."""
+    so that it is believed in 'in moss and slate' alone, where moss is a colour of the key, or in notes where the key had it."""
     in_key = {colour.name.casefold() for number, (colour, _) in threads.items() if number in used}
     found = []
     for number, (colour, _) in threads.items():
         if (name := colour.name.casefold()) not in in_key:
             ways = _ways_of_several(name, in_key, in_notes) if " " in name else ()
             ways += _ways_of_one(name, in_key, in_notes)
+            ways += (_words(name),) if in_notes and number in instead else ()
             compiled = tuple(re.compile(rf"(?<![\w-]){way}", re.IGNORECASE) for way in ways)
             found.append(_Named(number, name, compiled))
     return tuple(found)
@@ -214,6 +219,7 @@ def _ways_of_one(name: str, in_key: Collection[str], in_notes: bool) -> tuple[st
             [
                 rf"\b(?:in|with|strands?\s+of|threads?\s+of)\s+{words}{_GOES_ON}",
                 rf"{one}[^.;:]*\bof\s+{words}\s+(?:first|last|next|afterwards)\b",
+                rf"{one}\s+for\s+the\b[^.;:]*\b{words}\s+for\s+the\b",
             ]
             * in_notes
         ),
