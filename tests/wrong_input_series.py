@@ -221,6 +221,35 @@ CASES = (
             ("Anyone of full age who has stitched for a year.", "2027-01-10", False),
         )
     ),
+    *(
+        Case(
+            f"a call whose text tells: {words}",
+            {
+                SERIES: (
+                    NOTICE,
+                    "\n    ".join(
+                        (
+                            "  - date: 2026-11-20",
+                            "title: Linen",
+                            f"text: {words}.",
+                            "kind: open call",
+                            "opens: 2027-02-01",
+                            "closes: 2027-03-31",
+                        )
+                    ),
+                )
+            },
+            *[
+                f"{FILE}:20:{column}: advice: here stands '31 May 2027' as its last day, and it closes on 2027-03-31; mend the day here, or 'closes'"
+            ]
+            * bool(column),
+        )
+        for words, column in (
+            ("Send it by 31 March 2027", 0),
+            ("Send it by 31 May 2027", 22),
+            ("We meet at the gate on 31 May 2027", 0),
+        )
+    ),
     Case(
         "a call that closes on no day",
         notice("kind: open call", "closes: 2027-02-30"),

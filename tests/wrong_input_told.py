@@ -555,6 +555,60 @@ CASES = (
     ),
     *(
         Case(
+            f"two rails, of which the next sentence says: {words}",
+            and_parts(
+                RAIL.replace("name: rail", "name: top rail").replace("0,118", "0,-18")
+                + RAIL.replace("name: rail", "name: lower rail")
+            )
+            | steps(f"Peg the two rails on. {words}."),
+            *[of_step(column, told)] * bool(told),
+        )
+        for words, column, told in (
+            ("They are 20 mm high", 0, ""),
+            (
+                "They are 26 mm high",
+                35,
+                "'26 mm high', and by finish.yaml 'top rail' is 120 × 20 mm and 12 mm thick; mend one of the two",
+            ),
+            (
+                "Each rail is 26 mm high",
+                39,
+                "'26 mm high', and by finish.yaml 'top rail' is 120 × 20 mm and 12 mm thick; mend one of the two",
+            ),
+            ("The back is wide, and they are not", 0, ""),
+        )
+    ),
+    *(
+        Case(
+            f"how far one laps over the edge of another, and what is free between two: {words}",
+            and_parts(
+                RAIL.replace("name: rail", "name: top rail").replace("0,118", "0,-18")
+                + RAIL.replace("name: rail", "name: lower rail")
+            )
+            | steps(words),
+            *[of_step(column, told)] * bool(told),
+        )
+        for words, column, told in (
+            (
+                "Peg the top rail on, so that it laps over the upper edge of the back by 2 mm. Peg the lower rail on.",
+                0,
+                "",
+            ),
+            (
+                "Peg the top rail on, so that it laps over the upper edge of the back by 9 mm. Peg the lower rail on.",
+                36,
+                "'laps over the upper edge of the back by…', and by finish.yaml no edges of the parts that it names lie so far apart: 2 mm comes nearest; mend the step, or an 'outline' or 'at' there",
+            ),
+            ("Peg the two rails on, so that 116 mm of the back stay free between them.", 0, ""),
+            (
+                "Peg the two rails on, so that 126 mm of the back stay free between them.",
+                34,
+                "'126 mm of the back stay free between th…', and by finish.yaml no edges of the parts that it names lie so far apart: 120 mm comes nearest; mend the step, or an 'outline' or 'at' there",
+            ),
+        )
+    ),
+    *(
+        Case(
             f"two rails that are told as one and the other: {words}",
             and_parts(
                 RAIL.replace("name: rail", "name: top rail").replace("0,118", "0,-18")

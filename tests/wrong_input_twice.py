@@ -396,6 +396,24 @@ CASES = (
     ),
     *(
         Case(
+            f"strands of knots, {strands}, in a sentence that speaks of all behind a semicolon",
+            {
+                SERIES: TINY[SERIES].replace(
+                    "strands: 2}", f"strands: 3, knot_strands: {strands}}}"
+                ),
+                CLOTH: TINY[CLOTH].replace("28", "22"),
+                PATTERN: _ONE_SET,
+                NOTES: "The drops are French knots in E2 brick, two strands; work all two last.\n",
+            },
+            *[
+                f"{NOTES}:1:41: advice: here stands 'two strands' for knots, worked with 1 in this pattern; mend the number here, or 'knot_strands' in series.yaml"
+            ]
+            * (strands == 1),
+        )
+        for strands in (1, 2)
+    ),
+    *(
+        Case(
             f"strands of crosses, as the notes tell them: {words}",
             {
                 SERIES: TINY[SERIES].replace("strands: 2}", "strands: 3, knot_strands: 2}"),

@@ -22,6 +22,11 @@ PATTERNS: dict[str, Fault] = {
         "mend the day here, or the release; nobody can stitch a design before",
         Level.ADVICE,
     ),
+    "closes-told-other": Fault(
+        "here stands {said} as its last day, and it closes on {closes}",
+        "mend the day here, or 'closes'",
+        Level.ADVICE,
+    ),
     "needleful-short": Fault(
         "two tails of {tail} leave {left} of a needleful of {needleful}",
         "let {least} or more be left: shorten 'tail' or lengthen 'needleful'",

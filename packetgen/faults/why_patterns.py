@@ -26,6 +26,10 @@ WHY_PATTERNS: dict[str, Why] = {
         "the notice was not.",
         "Move the notice too; or lay the advice aside in series.yaml where a design can be had before.",
     ),
+    "closes-told-other": Why(
+        "The text of a draw or a call tells by which day one may enter, and its closes is another day: the page then has both.",
+        "Mend the one that is wrong; or lay the advice aside in series.yaml where the day is another's.",
+    ),
     "needleful-short": Why(
         "Two tails use up so much of a needleful that hardly a stitch is left.",
         "Give a longer needleful or a shorter tail.",

@@ -4,7 +4,9 @@ import re
 from datetime import datetime
 
 from packetgen.diagnostics import Problems
+from packetgen.load.prose_days import DAYS
 from packetgen.load.shape_series import NOTICE
+from packetgen.load.spoken_days import month_number
 from packetgen.load.values import Filled
 from packetgen.load.words import said
 from packetgen.model import Notice
@@ -12,6 +14,11 @@ from packetgen.model import Notice
 # What nobody can have before a release.
 _STITCHED = re.compile(
     r"\b(?:finished|stitched|completed)\s+(?!(?:for|since|with|before|school|anything)\b)[a-z]+",
+    re.IGNORECASE,
+)
+# Before the day on which it closes.
+_CLOSES = re.compile(
+    r"\b(?:by|until|till|before|(?:closes?|ends?)(?:\s+on)?|at\s+the\s+end\s+of)\s+(?:the\s+)?\Z",
     re.IGNORECASE,
 )
 
@@ -22,6 +29,7 @@ def read_notices(series: Filled, problems: Problems) -> tuple[Notice, ...]:
     for notice in notices:
         _check(notice, problems)
         _check_against_release(notice, series["release"], problems)
+        _check_told_close(notice, problems)
     return tuple(_notice(notice) for notice in notices if notice.whole)
 
 
@@ -54,6 +62,23 @@ def _check_against_release(notice: Filled, release: datetime | None, problems: P
     if release and opens and stitched and opens < release.date():
         facts = {"said": said(stitched[0]), "opens": opens, "released": release.date()}
         problems.add(notice.place_of("opens"), "opens-early", **facts)
+
+
+def _check_told_close(notice: Filled, problems: Problems) -> None:
+    """Advice on the first 'send it by 31 May' of a notice that closes on another day."""
+    closes, text = notice["closes"], notice.given["text"]
+    for form in DAYS if closes and text.value else ():
+        for found in form.finditer(text.value):
+            told = (
+                month_number(found["month"]),
+                int(found["day"]),
+                int(found["year"] or closes.year),
+            )
+            own = closes.month, closes.day, closes.year
+            if told != own and _CLOSES.search(text.value, 0, found.start()):
+                facts = {"said": said(found[0]), "closes": closes}
+                problems.add(text.letter(found.start()), "closes-told-other", **facts)
+                return
 
 
 def _notice(notice: Filled) -> Notice:

@@ -67,7 +67,7 @@ ACROSS = (
     re.compile(
         rf"\b{_OUT}\s+(?:by\s+)?{LENGTH}\s+(?:down|up|behind|before|under|onto|into)\b", re.I
     ),
-    re.compile(rf"\b(?:overlap|lap)(?:s|ping|ped)?\b[^\d.;:()]{{0,40}}?{LENGTH}", re.I),
+    re.compile(rf"\b(?:overlap|lap)(?:s|ping|ped)?\b[^\d.;:()]{{0,60}}?{LENGTH}", re.I),
     # 'over it by 4 mm', '14 mm of it overlap'
     re.compile(rf"\bover\s+(?:it|them|the\s+[a-z ]{{3,25}}?)\s+by\s+{LENGTH}", re.I),
     re.compile(
@@ -75,8 +75,9 @@ ACROSS = (
         re.I,
     ),
 )
-# 'face down, 160 mm apart', 'with a gap of 150 mm between them': from any edge of one to any of the other, or between middles.
-APART = re.compile(rf"{LENGTH}\s+(?:apart|between\s+(?:the|them|these)\b)", re.I)
+# 'face down, 160 mm apart', 'with a gap of 150 mm between them', '150 mm of it stay free between them': from any edge of one to any of the other, or between middles.
+_FREE = r"(?:\s+of\s+[a-z ]{2,30}?\s+(?:stays?|remains?|is|are)\s+(?:free|bare|open))?"
+APART = re.compile(rf"{LENGTH}{_FREE}\s+(?:apart|between\s+(?:the|them|these)\b)", re.I)
 # 'flush with its sides', 'level with the lower edge', 'its ends in line with those of' → numbers of edges: left, upper, right, lower.
 FLUSH = re.compile(
     r"\b(?:flush|level|even)\s+with\s+the\s+(?P<end>foot|bottom|top|head)\s+of\b|"

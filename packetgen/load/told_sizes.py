@@ -37,6 +37,8 @@ _ALONE = re.compile(rf"\s+{_N}\s?{UNIT}(?=\s*(?:[,.;:)]|\Z))", re.IGNORECASE)
 _ONE_OF_TWO = re.compile(rf"{_N}\s?{UNIT}\s+(?:and|or)\s+\Z", re.IGNORECASE)
 _SAWN = re.compile(r"\b(?:saw|cut)\b", re.IGNORECASE)
 _SO_IS = re.compile(r",?\s+(?:and\s+so|as)\s+(?:is|are)\s+(?:the\s+)?", re.IGNORECASE)
+# 'Glue the two stiles on. They are 26 mm wide.'
+_THEY = re.compile(r"\s*(?:They|Both|Each)\b")
 # Sizes of something in a part, and of one that is not yet what it will be.
 _ELSE = re.compile(
     r"\b(?:holes?|drill|grooves?|slots?|rebates?|notch(?:es)?|recess(?:es)?|windows?|openings?|chamfers?|bevels?|rough\w*|about|roughly|larger)\b",
@@ -48,16 +50,20 @@ def complain_of_told_sizes(
     parts: Sequence[Part], steps: str, path: str, problems: Problems
 ) -> None:
     """Advice on the first size of each part that is none of its sides, whichever of them is called wide."""
-    numbers = {**parts_by_name(parts), **_of_two(parts)}
+    numbers = {**parts_by_name(parts), **_called_besides(parts)}
     # 'From board 6 mm thick' is no part.
     name = re.compile(rf"(?<![\w-])(?<!from )(?<!of )(?:{any_of(numbers)})(?![\w-])", re.IGNORECASE)
     told_at = {problem.place for problem in problems}
     told = set[tuple[int, ...]]()
+    several: tuple[int, ...] = ()  # whom the sentence before names
     for start, sentence in sentences(steps):
         if _ELSE.search(sentence):
             continue
-        for part in name.finditer(sentence):
-            of = numbers[part[0].casefold()]
+        in_turn = [(part, numbers[part[0].casefold()]) for part in name.finditer(sentence)]
+        if several and (they := _THEY.match(sentence)):
+            in_turn.insert(0, (they, several))
+        several = next((of for _, of in in_turn if len(of) > 1), ())
+        for part, of in in_turn:
             for found in (
                 *_straight_before(sentence, part.start()),
                 *_behind(sentence, part.end()),
@@ -76,14 +82,19 @@ def complain_of_told_sizes(
                             problems.add(place, "step-measure-other", **facts)
 
 
-def _of_two(parts: Sequence[Part]) -> dict[str, tuple[int, ...]]:
-    """'the lower one' of a lower rail, which no other part's name begins like."""
-    first = [part.name.casefold().partition(" ")[0] for part in parts]
-    return {
+def _called_besides(parts: Sequence[Part]) -> dict[str, tuple[int, ...]]:
+    """'The lower one' of a lower rail, which no other part's name begins like; 'each post' of several posts."""
+    names = [part.name.casefold() for part in parts]
+    first, last = ([name.split()[end] for name in names] for end in (0, -1))
+    called: dict[str, tuple[int, ...]] = {
         f"{word} one": (number,)
         for number, word in enumerate(first)
-        if first.count(word) == 1 and word != parts[number].name.casefold()
+        if first.count(word) == 1 and word != names[number]
     }
+    for word in set(last):
+        if last.count(word) > 1:
+            called[f"each {word}"] = tuple(at for at, one in enumerate(last) if one == word)
+    return called
 
 
 def _so_is(sentence: str, at: int, name: re.Pattern[str]) -> str:

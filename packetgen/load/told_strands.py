@@ -43,12 +43,13 @@ _OF_CROSSES = re.compile(
 
 @dataclass(frozen=True)
 class _SetWords:
-    """A thread set: what its card and its threads in the key are called, its strands by what they work, and further numbers
-    of strands that may be told of it: of a whole thread, and of what is left of one."""
+    """A thread set: what its card and its threads in the key are called, its strands by what they work, how many a whole thread
+    has, and how many may be left of one."""
 
     called: frozenset[str]
     strands: Mapping[str, int]
-    beside: frozenset[int]
+    whole: int
+    left: frozenset[int]
 
 
 def complain_of_told_strands(
@@ -64,17 +65,20 @@ def complain_of_told_strands(
     are taken to be sewn on with as many as lines."""
     of_sets = [_set_words(one, lines, on_chart) for one in sets]
     of_lines = {number for line in lines for number in line.strands.values()}
+    told = Problems()
     for kind in _ALONE:
         if kind in on_chart or kind == "crosses":
-            _complain_of_kind(kind, of_sets, of_lines, notes, path, problems)
+            _complain_of_kind(kind, of_sets, of_lines, notes, path, told)
+    told_at = {problem.place for problem in told}
+    problems.take(told)
     used = of_lines.union(*(one.strands.values() for one in of_sets))
-    beside = frozenset[int]().union(*(one.beside for one in of_sets))
+    beside = frozenset[int]().union(*(one.left | {one.whole} for one in of_sets))
     for found in _NAMED.finditer(notes):
-        number = counted_number(found["number"])
-        if number is not None and number not in used | beside:
+        number, place = counted_number(found["number"]), place_in(notes, found.start(), path)
+        if number is not None and number not in used | beside and place not in told_at:
             own = " and ".join(map(str, sorted(used)))
             facts = {"said": said(found[0]), "own": own}
-            problems.add(place_in(notes, found.start(), path), "strands-told-other", **facts)
+            problems.add(place, "strands-told-other", **facts)
 
 
 def _set_words(one: ThreadSet, lines: Iterable[KeyLine], on_chart: Collection[str]) -> _SetWords:
@@ -89,10 +93,8 @@ def _set_words(one: ThreadSet, lines: Iterable[KeyLine], on_chart: Collection[st
     strands["crosses"] = one.strands
     colours = (colour for line in lines for colour in line.threads.get(one.id, ()))
     words = (word for colour in colours for word in (colour.number, colour.name) if word)
-    left = (one.card.strands - few for few in strands.values())
-    return _SetWords(
-        frozenset({one.card.name, *words}), strands, frozenset({one.card.strands, *left})
-    )
+    left = frozenset(one.card.strands - few for few in strands.values())
+    return _SetWords(frozenset({one.card.name, *words}), strands, one.card.strands, left)
 
 
 def _stretch(
@@ -118,7 +120,12 @@ def _complain_of_kind(
     """Advice on the number of a sentence that speaks of crosses alone, of backstitch or of knots: of the thread sets of which it names
     threads, or of all."""
     others = [pattern for name, pattern in _ALONE.items() if name != kind]
-    for start, words in sentences(notes):
+    in_pieces = (
+        (start + piece.start(), piece[0])
+        for start, words in sentences(notes)
+        for piece in re.finditer(r"[^;]+", words)
+    )
+    for start, words in in_pieces:
         start, sentence = _stretch(words, start, _ALONE[kind], others)
         found = list(_NAMED_OR_ONE.finditer(sentence))
         spoken_of = _ALONE[kind].search(sentence)
@@ -132,8 +139,7 @@ def _complain_of_kind(
         beside_it = f"{sentence[: found[0].start()]},{sentence[found[0].end() :]}"
         of_named = [one for one in sets if named(one.called).search(beside_it)] or sets
         own = {one.strands[kind] for one in of_named}
-        beside = frozenset(of_lines).union(*(one.beside for one in of_named))
-        if number is None or number in own | beside:
+        if number is None or number in own | {*of_lines, *(one.whole for one in of_named)}:
             continue
         what, field = _CALLED[kind]
         facts = {
