@@ -44,7 +44,12 @@ _SERIES: Mapping[str, tuple[str, ...]] = {
     "designers[].name": ("designer-name-near",),
     "notices[].date": ("notice-day-other",),
     "notices[].title": ("release-told-other",),
-    "notices[].text": ("release-told-other", "title-told-near", "patterns-told-other"),
+    "notices[].text": (
+        "release-told-other",
+        "title-told-near",
+        "patterns-told-other",
+        "closes-told-other",
+    ),
     "designers[].about": ("named-twice",),
     "reckoning.tail": ("needleful-short",),
     "reckoning.ease": ("ease-order",),
