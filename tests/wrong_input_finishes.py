@@ -219,6 +219,29 @@ CASES = (
             ("two of the four screws", 0),
         )
     ),
+    *(
+        Case(
+            f"three brass cup hooks in a step, of {pieces} called {name}",
+            {
+                FINISH: f"{TINY[FINISH]}hardware:\n  - {{name: {name}, pieces: {pieces}, size: 20 mm}}\n",
+                "finishes/shelf/steps.md": "1. Saw the back.\n2. Turn the three brass cup hooks into its edge.\n",
+            },
+            *[f"finishes/shelf/steps.md:2:{told}"] * bool(told),
+        )
+        for name, pieces, told in (
+            ("brass cup hook", 3, ""),
+            (
+                "brass cup hook",
+                2,
+                "13: advice: the step says 'three brass cup hooks', and of 'brass cup hook' there are 2 to buy; mend the number here, or 'pieces' under 'hardware' in finish.yaml",
+            ),
+            (
+                "iron peg hook",
+                3,
+                "25: advice: the step says 'cup hooks', and nobody is told to buy any; did you mean 'iron peg hooks'? Else add it to 'hardware' in finish.yaml, as {name: cup hook, pieces: 1, size: …}",
+            ),
+        )
+    ),
     Case(
         "screw eyes beside fewer wood screws",
         {

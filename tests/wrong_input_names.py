@@ -383,7 +383,7 @@ CASES = (
     Case(
         "two marks stitched alike",
         {PATTERN: ("k: {moss: K4", "k: {moss: E2")},
-        "series/garden-year/fern/pattern.yaml:10:13: 'k' and 'r' are stitched alike in 'moss', both with 'E2'; change the one that is a slip; or use one mark for both, in the chart too",
+        "series/garden-year/fern/pattern.yaml:10:13: 'k' and 'r' are stitched alike in 'moss', both with 'E2'; change the one that is a slip: in 'spool' they are two",
     ),
     Case(
         "a line in a thread that the key lacks, by its number",
@@ -832,7 +832,7 @@ CASES = (
             PATTERN: (BLEND, BLEND + '  c: {moss: ["07", E2], spool: "14"}\n'),
             CHART: "crbb\nrk..\n",
         },
-        "series/garden-year/fern/pattern.yaml:12:13: 'c' and 'b' are stitched alike in 'moss', both with '07' and 'E2'; change the one that is a slip; or use one mark for both, in the chart too",
+        "series/garden-year/fern/pattern.yaml:12:13: 'c' and 'b' are stitched alike in 'moss', both with '07' and 'E2'; change the one that is a slip: in 'spool' they are two",
     ),
     Case(
         "a key line that nothing uses",
@@ -862,7 +862,7 @@ CASES = (
     Case(
         "a stroke and a blend that look alike in the second thread set",
         {PATTERN: ('spool: "12"', 'spool: "10"')},
-        "series/garden-year/fern/pattern.yaml:10:24: 'k' and 'r' are stitched alike in 'spool', both with '10'; change the one that is a slip; or use one mark for both, in the chart too",
+        "series/garden-year/fern/pattern.yaml:10:24: 'k' and 'r' are stitched alike in 'spool', both with '10'; change the one that is a slip: in 'moss' they are two",
     ),
     Case(
         "a chart shape that there is not",

@@ -85,6 +85,17 @@ CASES = (
         "series/garden-year/fern/pattern.yaml:23:27: advice: the credits name 'Wren Adler' here, and 'Wren Alder' among the designers; look once more which of the two is right",
     ),
     Case(
+        "a designer with one more name than the credits know",
+        {
+            PATTERN: (
+                "credits: {model_stitcher: Hazel Penn}",
+                "credits: {model_stitcher: Hazel Penn, finisher: Wren Alder}",
+            ),
+            SERIES: ("name: Wren Alder", "name: Wren Alder-Croft"),
+        },
+        "series/garden-year/fern/pattern.yaml:23:51: advice: the credits name 'Wren Alder' here, and 'Wren Alder-Croft' among the designers; look once more which of the two is right",
+    ),
+    Case(
         "a designer's id that stands twice, in place of her own",
         {
             SERIES: (

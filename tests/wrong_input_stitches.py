@@ -184,7 +184,7 @@ CASES = (
                 '  k: {moss: {number: G3, card: glow}, spool: "12"}\n',
             ),
         },
-        "series/garden-year/fern/pattern.yaml:10:13: 'k' and 'r' are stitched alike in 'moss', both with 'G3'; change the one that is a slip; or use one mark for both, in the chart too",
+        "series/garden-year/fern/pattern.yaml:10:13: 'k' and 'r' are stitched alike in 'moss', both with 'G3'; change the one that is a slip: in 'spool' they are two",
     ),
     Case(
         "a word for yes that is none",

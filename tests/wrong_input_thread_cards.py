@@ -25,6 +25,21 @@ CASES = (
         {MOSS: ("length: 8 m", "length: 80 cm")},
         "threads/moss.yaml:6:9: advice: 0.8 m is little for one skein; look once more: should it be 8 m?",
     ),
+    *(
+        Case(
+            f"a {unit} of 4 m",
+            {
+                MOSS: TINY[MOSS]
+                .replace("sold_as: skein", f"sold_as: {unit}")
+                .replace("length: 8 m", "length: 4 m")
+            },
+            *[
+                "threads/moss.yaml:6:9: advice: 4 m is little for one spool; look once more: should it be 40 m?"
+            ]
+            * told,
+        )
+        for unit, told in (("spool", 1), ("skein", 0))
+    ),
     Case(
         "lines in more strands than the crosses below them",
         {SERIES: ("card: moss, strands: 2", "card: moss, strands: 2, backstitch_strands: 4")},

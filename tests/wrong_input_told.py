@@ -599,6 +599,16 @@ CASES = (
                 36,
                 "'laps over the upper edge of the back by…', and by finish.yaml no edges of the parts that it names lie so far apart: 2 mm comes nearest; mend the step, or an 'outline' or 'at' there",
             ),
+            (
+                "Peg the top rail on, with 2 mm of it hidden behind the back, flush at both ends. Peg the lower rail on.",
+                0,
+                "",
+            ),
+            (
+                "Peg the top rail on, with 9 mm of it hidden behind the back. Peg the lower rail on.",
+                30,
+                "'9 mm of it hidden', and by finish.yaml no edges of the parts that it names lie so far apart: 2 mm comes nearest; mend the step, or an 'outline' or 'at' there",
+            ),
             ("Peg the two rails on, so that 116 mm of the back stay free between them.", 0, ""),
             (
                 "Peg the two rails on, so that 126 mm of the back stay free between them.",

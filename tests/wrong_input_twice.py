@@ -388,7 +388,7 @@ CASES = (
                 NOTES: f"Backstitch the rim{thread} with one strand.\n",
             },
             *[
-                f"{NOTES}:1:{19 + len(thread) + 6}: advice: here stands 'one strand' for backstitch, worked with 2 in this pattern; mend the number here, or 'backstitch_strands' in series.yaml"
+                f"{NOTES}:1:{19 + len(thread) + 6}: advice: here stands 'one strand' for backstitch, worked with 2 for Moss Stranded; mend the number here, or 'backstitch_strands' in series.yaml"
             ]
             * told,
         )

@@ -302,7 +302,7 @@ PATTERNS: dict[str, Fault] = {
         Level.ADVICE,
     ),
     "strands-of-kind-other": Fault(
-        "here stands {said} for {what}, worked with {own} in this pattern",
+        "here stands {said} for {what}, worked with {own} {where}",
         "mend the number here, or '{field}' in series.yaml",
         Level.ADVICE,
     ),

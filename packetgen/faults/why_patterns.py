@@ -183,8 +183,8 @@ WHY_PATTERNS: dict[str, Why] = {
         "Take the set out of strands.",
     ),
     "key-lines-alike": Why(
-        "Two marks mean the same stitch in the same colour, so the chart would have two symbols for one thing.",
-        "Use one mark for both, or change a number.",
+        "Two marks mean the same stitch in the same colour of a thread set, so that its chart would have two symbols for one thing.",
+        "Change the number that is wrong; or use one mark for both, where they are one in every thread set.",
     ),
     "key-remark-other": Why(
         "The remark behind a line of the key is the name of another colour of the card, or of an example that the "

@@ -136,8 +136,8 @@ WHY_VALUES: dict[str, Why] = {
         "Correct the price. Where it is right, lay the advice aside in series.yaml.",
     ),
     "length-short": Why(
-        "One unit of thread as sold holds metres of it, and this one less than 1.5 m (our own choice), written in cm, mm or in: "
-        "mostly the unit is another. By it kits and packets say how many to buy.",
+        "One unit of thread as sold holds metres of it, and this one less than 1.5 m, written in cm, mm or in, or less than 5 m on "
+        "a spool (our own choices): mostly the unit is another, or a figure was lost. By it kits and packets say how many to buy.",
         "Correct the length. Where it is right, lay the advice aside in series.yaml.",
     ),
     "length-long": Why(

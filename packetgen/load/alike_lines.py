@@ -1,6 +1,6 @@
 """Lines of a key that stitch exactly what another does, so that a stitcher could not tell them apart."""
 
-from collections.abc import Collection, Iterable, Mapping
+from collections.abc import Collection, Iterable, Mapping, Sequence
 from dataclasses import dataclass
 
 from packetgen.diagnostics import Place, Problems
@@ -9,6 +9,7 @@ from packetgen.load.strange_keys import Sets
 from packetgen.load.words import listed, said
 
 _EITHER = "change the one that is a slip; or use one mark for both, in the chart too"
+_ONE_OF_TWO = "change the one that is a slip: in {other} they are two"
 
 
 @dataclass(frozen=True)
@@ -61,14 +62,20 @@ class AlikeLines:
         )
 
 
-def tell_alike(found: Iterable[Alike], unused: Collection[str], problems: Problems) -> None:
-    """Two marks are told once, at what is surely wrong or in the first set; of those that nothing uses that is told."""
+def tell_alike(
+    found: Iterable[Alike], unused: Collection[str], sets: Sequence[str], problems: Problems
+) -> None:
+    """Two marks are told once, at what is surely wrong or in the first set; of those that nothing uses that is told. `sets` are
+    the names of all for which the pattern is charted."""
     of_two: dict[frozenset[str], list[Alike]] = {}
     for one in found:
         if not {one.mark, one.other} & set(unused):
             of_two.setdefault(frozenset((one.mark, one.other)), []).append(one)
     for in_sets in of_two.values():
         surely = [one for one in in_sets if one.mend] or in_sets[:1]
+        alike_in = {one.set_name for one in in_sets}
+        other = [said(name) for name in sets if name not in alike_in]
+        either = _ONE_OF_TWO.format(other=other[0]) if other else _EITHER
         too = listed((one.set_name for one in in_sets if one not in surely), "and")
         for one in surely:
             problems.add(
@@ -78,5 +85,5 @@ def tell_alike(found: Iterable[Alike], unused: Collection[str], problems: Proble
                 other=said(one.other),
                 numbers=one.numbers,
                 set=said(one.set_name) + (f" (and in {too})" if too else ""),
-                mend=one.mend or _EITHER,
+                mend=one.mend or either,
             )

@@ -35,6 +35,7 @@ _FINE_OVER_ONE = (
 # From what price of one skein or packet, and of a fat quarter of cloth, a decimal sign was forgotten most
 # likely, in currencies of which one buys about as much as a euro: our own choice.
 _DEAR, _DEAR_CLOTH = 60, 300
+_WOUND, _SHORT_WOUND_M = ("spool", "reel", "cone", "tube", "ball"), 5
 _LONG_SKEIN_M, _SHORT_M, _LARGE_BEAD_MM = 60, 1.5, 10
 _COPIED = 3  # colours that two cards hardly share in number, name and hex: our own choice
 _LIKE_EURO = {"AUD", "CAD", "CHF", "EUR", "GBP", "NZD", "SGD", "USD"}
@@ -220,7 +221,8 @@ def _check_length(filled: Filled, problems: Problems) -> None:
         return
     written = filled.given["length"].text
     small = written is not None and re.search(r"(?:mm|cm|in)$", written.value.strip())
-    if length_m < _SHORT_M and small:
+    little = filled["sold_as"] in _WOUND and length_m < _SHORT_WOUND_M
+    if (length_m < _SHORT_M and small) or little:
         facts = {
             "length": f"{plain(round(length_m, 3))} m",
             "unit": shown(filled["sold_as"] or "skein"),

@@ -1,5 +1,6 @@
 """In which rows and columns of a chart a colour of the key lies."""
 
+import re
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
@@ -7,6 +8,7 @@ from packetgen.model import KeyLine
 from packetgen.nouns import listed
 
 Named = tuple[str, str]  # number and name of a colour
+_FEW = 6  # rows, which people count: our own choice
 _SHOWN = 4  # runs of rows that one advice names
 
 
@@ -30,6 +32,12 @@ class Lying:
     def is_band(self) -> bool:
         """Whether it lies in rows on end alone, in each in the same places."""
         return self.on_end and len({self.of_it[number - 1] for number in self.numbers}) == 1
+
+    @property
+    def is_heap(self) -> bool:
+        """Whether it lies in few rows on end alone, in each in one run."""
+        runs = [re.findall("1+", "".join(map(str, map(int, one)))) for one in self.of_it]
+        return self.on_end and len(self.numbers) <= _FEW and max(map(len, runs)) == 1
 
     @property
     def said(self) -> str:

@@ -241,7 +241,9 @@ def complain_of_sorted_hardware(filled: Filled, steps: str, path: str, problems:
         pieces = _pieces(filled)
         bought = [name for name in pieces if kind_of(name) == kind]
         sorts = [re.findall(_SORTS, name.casefold()) for name in bought]
-        if bought and all(sorts) and not any(sort in of for of in sorts):
+        # A screw of one sort may be of another too; a cup hook is no peg hook.
+        told_apart = all(sorts) or (kind == "hook" and all(" " in name for name in bought))
+        if bought and told_apart and not any(sort in of for of in sorts):
             name = found["what"].casefold()
             meant = [plural(one) if pieces[one] > 1 else one for one in bought]
             facts = {"said": said(found[0]), "mend": _mend(name, 1, meant)}
@@ -295,7 +297,7 @@ def told_in_all(found: re.Match[str]) -> int | None:
 def counting(kind: str) -> re.Pattern[str]:
     """Finds 'two wood screws', 'two 3 × 30 mm screws', 'two of the wood screws' and 'two of the four wood screws'."""
     many = rf"(?:{re.escape(kind)}|{re.escape(plural(kind))})"
-    what = r"(?P<what>(?!(?:mm|cm|in|inch|of)\b)[a-z-]+\s+)?"
+    what = r"(?P<what>(?:(?!(?:mm|cm|in|inch|of|and|the|into|to|on|with|for|from|each)\b)[a-z-]+\s+){0,3})"
     of_size = r"(?:(?:\d{1,2}(?:\.\d+)?\s*(?:×|x|by)\s*)?\d{1,3}(?:\.\d+)?\s*(?:mm|cm|in)\s+)?"
     of_the = rf"(?:of\s+(?:the|these|those|your|all)\s+(?:(?P<of_all>{COUNT})\s+)?)?"
     return re.compile(

@@ -17,8 +17,8 @@ _BEHIND = r"(?:\s+(?:for|below|above|beside|under|along|across)\s+[a-z]+(?:\s+[a
 def complain_of_counted_rows(
     notes: str, path: str, key: Sequence[KeyLine], rows: Sequence[str], problems: Problems
 ) -> None:
-    """Advice on the first 'in furrow, three rows' of a colour that lies in one band, the same in each of its rows, of
-    another number."""
+    """Advice on the first 'in furrow, three rows' of a colour that lies in one band, the same in each of its rows, or in
+    few rows on end in one run each, of another number."""
     lines = lines_of(rows)
     for colour, marks in marks_of(key).items():
         number, name = re.escape(colour[0]), r"\s+".join(map(re.escape, colour[1].split()))
@@ -30,7 +30,7 @@ def complain_of_counted_rows(
                 what = found["what"].casefold()
                 there = lying(marks, lines[what])
                 told, own = counted_number(found["number"]), len(there.numbers)
-                if told and told != own > 1 and there.is_band:
+                if told and told != own > 1 and (there.is_band or there.is_heap):
                     facts = {"said": said(f"{found['number']} {what}s"), "colour": said(colour[1])}
                     facts |= {"none": f"the chart has {own}", "what": f"{what}s", "own": there.said}
                     place = place_in(notes, found.start("number"), path)

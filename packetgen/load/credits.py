@@ -1,6 +1,6 @@
 """Who made a pattern: its credits, and advice on names in them that are nearly those of others."""
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Collection, Mapping, Sequence
 from difflib import get_close_matches
 
 from packetgen.diagnostics import Problems
@@ -25,10 +25,16 @@ def check_credits(
             facts = {"said": said(given.value), "name": shown(known.name)}
             problems.add(given.place, "credit-by-id", **facts, craft=name)
         elif isinstance(given.value, str) and given.value not in others:
-            if near := get_close_matches(given.value, others, n=1, cutoff=_ONE_NAME):
+            if near := _near(given.value, others):
                 facts = {"said": said(given.value), "near": said(near[0]), "where": others[near[0]]}
                 problems.add(given.place, "credit-near", **facts)
             others[given.value] = "among the credits"
+
+
+def _near(name: str, others: Collection[str]) -> list[str]:
+    """The one that is nearly called so, or has one more name behind it: 'Nell Tansley-Crake' of 'Nell Tansley'."""
+    longer = [one for one in others if " " in name and one.startswith((f"{name}-", f"{name} "))]
+    return longer[:1] or get_close_matches(name, others, n=1, cutoff=_ONE_NAME)
 
 
 def check_credits_of_all(patterns: Sequence[Pattern], problems: Problems) -> None:

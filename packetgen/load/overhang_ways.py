@@ -71,7 +71,7 @@ ACROSS = (
     # 'over it by 4 mm', '14 mm of it overlap'
     re.compile(rf"\bover\s+(?:it|them|the\s+[a-z ]{{3,25}}?)\s+by\s+{LENGTH}", re.I),
     re.compile(
-        rf"{LENGTH}\s+of\s+(?:it|them|each)\s+(?:overlaps?|shows?|stands?|sticks?|juts?|lies?|reach(?:es)?)\b",
+        rf"{LENGTH}\s+of\s+(?:it|them|each)\s+(?:overlaps?|shows?|stands?|sticks?|juts?|lies?|reach(?:es)?|(?:(?:is|are)\s+)?hidden)\b",
         re.I,
     ),
 )
@@ -83,7 +83,8 @@ FLUSH = re.compile(
     r"\b(?:flush|level|even)\s+with\s+the\s+(?P<end>foot|bottom|top|head)\s+of\b|"
     r"\b(?:flush\s+with|(?:level|even)\s+with(?=[^.,;:()]*\s(?:edges?|ends?)\s+of\b))\s+[^\d.,;:()]{0,30}?"
     r"\b(?P<edges>sides|(?:upper|top|lower|bottom)\s+(?:edges?|ends?))\b|"
-    r"\b(?P<own>(?:(?:upper|top|lower|bottom)\s+)?(?:edges?|ends?|sides))\s+(?:flush|level|even|in\s+line)\s+with\s+(?:those|that)\s+of\b",
+    r"\b(?P<own>(?:(?:upper|top|lower|bottom)\s+)?(?:edges?|ends?|sides))\s+(?:flush|level|even|in\s+line)\s+with\s+(?:those|that)\s+of\b|"
+    r"\b(?:flush|level|even)\s+at\s+(?P<both>both\s+ends)\b",
     re.I,
 )
 # 'upper and lower ends level' → numbers of edges too.

@@ -112,7 +112,7 @@ def _how(
     if len(these) < 2 or any(part.pieces > 1 for part in these):
         return ""
     if found.re in (FLUSH, LEVEL):
-        edges = found["edges"] or found["end"] or found["own"]
+        edges = next(filter(None, found.groups()))
         # 'Its sides' are those of what was named before.
         own = re.search(r"\bwith\s+(?:its|their)\b", found[0], re.I)
         named_so_far = [one for one in in_turn if not own or one[0] < found.start()]

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from packetgen.diagnostics import Problems, place_in
 from packetgen.load.number_words import COUNTED, counted_number
 from packetgen.load.prose_words import named, sentences
-from packetgen.load.words import said
+from packetgen.load.words import said, shown
 from packetgen.model import KeyLine, ThreadSet
 
 _NAMED = re.compile(rf"{COUNTED}\s+(?:strands\b|strand\s+in\s+the\s+needle)", re.IGNORECASE)
@@ -46,6 +46,7 @@ class _SetWords:
     """A thread set: what its card and its threads in the key are called, its strands by what they work, how many a whole thread
     has, and how many may be left of one."""
 
+    card: str
     called: frozenset[str]
     strands: Mapping[str, int]
     whole: int
@@ -94,7 +95,9 @@ def _set_words(one: ThreadSet, lines: Iterable[KeyLine], on_chart: Collection[st
     colours = (colour for line in lines for colour in line.threads.get(one.id, ()))
     words = (word for colour in colours for word in (colour.number, colour.name) if word)
     left = frozenset(one.card.strands - few for few in strands.values())
-    return _SetWords(frozenset({one.card.name, *words}), strands, one.card.strands, left)
+    return _SetWords(
+        one.card.name, frozenset({one.card.name, *words}), strands, one.card.strands, left
+    )
 
 
 def _stretch(
@@ -147,6 +150,9 @@ def _complain_of_kind(
             "what": what,
             "field": field,
             "own": " and ".join(map(str, sorted(own))),
+            "where": f"for {shown(of_named[0].card)}"
+            if len(of_named) < len(sets)
+            else "in this pattern",
         }
         place = place_in(notes, start + found[0].start(), path)
         problems.add(place, "strands-of-kind-other", **facts)
