@@ -93,7 +93,7 @@ CASES = (
             ),
             SERIES: ("name: Wren Alder", "name: Wren Alder-Croft"),
         },
-        "series/garden-year/fern/pattern.yaml:23:51: advice: the credits name 'Wren Alder' here, and 'Wren Alder-Croft' among the designers; look once more which of the two is right",
+        "series/garden-year/fern/pattern.yaml:23:49: advice: the credits name 'Wren Alder' here, and 'Wren Alder-Croft' among the designers; look once more which of the two is right",
     ),
     Case(
         "a designer's id that stands twice, in place of her own",
