@@ -386,6 +386,17 @@ CASES = (
         "series/garden-year/fern/pattern.yaml:10:13: 'k' and 'r' are stitched alike in 'moss', both with 'E2'; change the one that is a slip: in 'spool' they are two",
     ),
     Case(
+        "two marks stitched alike where the tool chooses the other set",
+        {
+            PATTERN: TINY[PATTERN]
+            .replace('k: {moss: K4, spool: "12"}', "k: {moss: E2}")
+            .replace(', spool: "10"}', "}")
+            .replace(', spool: ["10", "14"]}', "}")
+            .replace("key:\n", "matched: {spool: moss}\nkey:\n")
+        },
+        "series/garden-year/fern/pattern.yaml:11:13: 'k' and 'r' are stitched alike in 'moss', both with 'E2'; change the one that is a slip; or use one mark for both, in the chart too",
+    ),
+    Case(
         "a line in a thread that the key lacks, by its number",
         {
             PATTERN: ("{colour: k, path", '{colour: "08", path'),

@@ -66,7 +66,7 @@ def tell_alike(
     found: Iterable[Alike], unused: Collection[str], sets: Sequence[str], problems: Problems
 ) -> None:
     """Two marks are told once, at what is surely wrong or in the first set; of those that nothing uses that is told. `sets` are
-    the names of all for which the pattern is charted."""
+    the names of all for which the key has numbers."""
     of_two: dict[frozenset[str], list[Alike]] = {}
     for one in found:
         if not {one.mark, one.other} & set(unused):

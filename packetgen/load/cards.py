@@ -288,7 +288,7 @@ def _check_price(filled: Filled, shape: Group, problems: Problems) -> None:
 def _left_out(twice: str, numbers: Sequence[str | None]) -> str:
     """What to do about a number that stands twice: where the numbers of the card go up, and one alone would fit between it and
     the next, that is asked about."""
-    own = [number for number in numbers if number and number.isdigit()]
+    own = [number for number in numbers if number and number.isascii() and number.isdigit()]
     behind = own[len(own) - own[::-1].index(twice) :] if twice in own else []
     between = range(int(twice) + 1, int(behind[0])) if behind else ()
     in_turn = own == sorted(own, key=int)

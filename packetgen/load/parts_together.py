@@ -45,7 +45,7 @@ def complain_of_parts(
     """Whether each stands where the others leave it room, told at its 'at'; `texts` tell how they are joined, and
     whether anything is hung up."""
     hung = bool(_HUNG.search(texts))
-    told_mm = {float(number) for number in re.findall(r"(?<![\w.])\d{1,4}(?![\w.]\d)", texts)}
+    told_mm = {float(number) for number in re.findall(r"(?<![\w.])\d{1,4}(?!\d|\.\d)", texts)}
     kept_free = [area.value["outline"] for area in panel.each("keep_out") if area.whole]
     stand = [one.value for one in filled.each("parts")]
     all_over = over_panel(panel["outline"], kept_free, parts)
