@@ -217,7 +217,10 @@ def _ways_of_one(name: str, in_key: Collection[str], in_notes: bool) -> tuple[st
     return (
         *(
             [
-                rf"\b(?:in|with|strands?\s+of|threads?\s+of)\s+{words}{_GOES_ON}",
+                rf"{one}[^.;:]*\b(?:fill\s+in|in|with)\s+{words}{_GOES_ON}",
+                rf"\b(?:work|stitch|fill|cross)\s+[^.;:]{{2,40}}?\s+in\s+{words}{_GOES_ON}",
+                rf"\b(?:in|with)\s+{words}(?=\s*[,;:])",
+                rf"\b(?:strands?|threads?)\s+of\s+{words}{_GOES_ON}",
                 rf"{one}[^.;:]*\bof\s+{words}\s+(?:first|last|next|afterwards)\b",
                 rf"{one}\s+for\s+the\b[^.;:]*\b{words}\s+for\s+the\b",
             ]

@@ -66,8 +66,10 @@ def _check_against_release(notice: Filled, release: datetime | None, problems: P
 
 def _check_told_close(notice: Filled, problems: Problems) -> None:
     """Advice on the first 'send it by 31 May' of a notice that closes on another day."""
-    closes, text = notice["closes"], notice.given["text"]
-    for form in DAYS if closes and text.value else ():
+    closes, text = notice["closes"], notice.given.get("text")
+    if not closes or text is None or not text.value:
+        return
+    for form in DAYS:
         for found in form.finditer(text.value):
             told = (
                 month_number(found["month"]),
