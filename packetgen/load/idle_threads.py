@@ -207,8 +207,8 @@ def _named(
 
 
 def _ways_of_one(name: str, in_key: Collection[str], in_notes: bool) -> tuple[str, ...]:
-    """'In moss and slate', one of three colours in a row of which the key has the others, and in notes 'the rail, in bracken:', 'a strand of bracken'
-    and 'the rim of clover last' behind one that the key has."""
+    """'In moss and slate', one of three colours in a row of which the key has the others, and in notes 'the rail, in bracken:'
+    and 'a strand of bracken'; behind one that the key has 'then fill in pollen' and 'the rim of clover last' too."""
     keyed, words = any_of(in_key), _words(name)
     one, joint = (
         rf"(?:{keyed})(?![\w-])",

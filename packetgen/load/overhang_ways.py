@@ -75,7 +75,8 @@ ACROSS = (
         re.I,
     ),
 )
-# 'face down, 160 mm apart', 'with a gap of 150 mm between them', '150 mm of it stay free between them': from any edge of one to any of the other, or between middles.
+# 'face down, 160 mm apart', 'with a gap of 150 mm between them', '150 mm of it stay free between them': from any edge of
+# one to any of the other, or between middles.
 _FREE = r"(?:\s+of\s+[a-z ]{2,30}?\s+(?:stays?|remains?|is|are)\s+(?:free|bare|open))?"
 APART = re.compile(rf"{LENGTH}{_FREE}\s+(?:apart|between\s+(?:the|them|these)\b)", re.I)
 # 'flush with its sides', 'level with the lower edge', 'its ends in line with those of' → numbers of edges: left, upper, right, lower.

@@ -62,8 +62,8 @@ def complain_of_told_strands(
     problems: Problems,
 ) -> None:
     """Advice on 'three strands' where nothing in the pattern is worked with so many, no thread has them, and they are not
-    what is left of one; and on 'the backstitch in two strands' where the backstitch is worked with one. `on_chart` is what lies on the chart beside its stitches; beads
-    are taken to be sewn on with as many as lines."""
+    what is left of one; and on 'the backstitch in two strands' where the backstitch is worked with one.
+    `on_chart` is what lies on the chart beside its stitches; beads are taken to be sewn on with as many as lines."""
     of_sets = [_set_words(one, lines, on_chart) for one in sets]
     of_lines = {number for line in lines for number in line.strands.values()}
     told = Problems()
