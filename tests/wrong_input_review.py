@@ -63,7 +63,7 @@ CALM: dict[str, Change] = {
 FIVE_COLOURS: dict[str, Change] = {
     MOSS: TINY[MOSS]
     + '  - {number: N1, name: soot, hex: "#101010"}\n  - {number: S3, name: sky, hex: "#8fb4e0"}\n',
-    "threads/spool.yaml": TINY["threads/spool.yaml"].replace("50 yd", "0.5 m")
+    "threads/spool.yaml": TINY["threads/spool.yaml"].replace("50 yd", "5 m")
     + '  - {number: "16", name: coal, hex: "#121212"}\n  - {number: "18", name: air, hex: "#90b5e1"}\n',
     PATTERN: TINY[PATTERN]
     .replace(
