@@ -285,6 +285,17 @@ def test_a_chart_of_one_pixel_a_stitch_is_never_taken_for_a_soft_one(data):
     assert not isinstance(found_in(picture), Comb)
 
 
+def test_edges_that_every_lattice_holds_as_well_are_looked_through_as_any_others():
+    """Two halves of a small chart: one edge alone, so no frequency near it is any better."""
+    from scipy.ndimage import gaussian_filter
+
+    chance = np.random.default_rng(51)
+    field = gaussian_filter(chance.normal(size=(12, 12)), 4.0)
+    kinds = chance.integers(0, 256, (2, 3)).astype(np.uint8)
+    picture = Image.fromarray(kinds[(field > np.median(field)).astype(int)])
+    assert not isinstance(found_in(picture), Comb)
+
+
 @pytest.mark.parametrize("seed", [283, 467, 490, 787, 920])
 def test_patches_of_two_colours_are_stitches_of_a_pixel_since_a_soft_edge_has_shades(seed):
     """Of some three thousand that were looked at, these fit a comb by chance."""

@@ -85,7 +85,7 @@ CASES = (
     Case(
         "a row too short",
         {CHART: "# A fern\nrrbb\nrk..\nrrr\n"},
-        f"series/garden-year/fern/chart.txt:4:4: row 3 is 3 stitches long, most are 4; add 1 ('.' is bare cloth): {ANYWHERE}",
+        f"series/garden-year/fern/chart.txt:4:4: row 3 is 3 stitches long, most are 4; add 1 where missing ('.' if bare): {ANYWHERE}",
     ),
     Case(
         "a row too long",

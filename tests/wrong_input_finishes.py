@@ -485,6 +485,18 @@ CASES = (
         "finishes/shelf/finish.yaml:4:12: the panel reaches beyond the wood, 80 mm to the right and 12.5 mm below; keep it within the parts, which stand from 0,0 to 120,120, or add the part that it lies on",
     ),
     Case(
+        "a board whose place lost a figure, so that it went from below the panel",
+        {
+            FINISH: TINY[FINISH]
+            .replace(
+                "outline: 0,0 120,0 120,120 0,120\n    at: 0,0",
+                "outline: 0,0 120,0 120,120 0,120\n    at: 7,0",
+            )
+            .replace(_PANEL, "outline: 80,10 180,10 180,110 80,110")
+        },
+        "finishes/shelf/finish.yaml:4:12: the panel reaches beyond the wood, 53 mm to the right; keep it within the parts, which stand from 7,0 to 127,120, or write at: 70,0 for 'back'",
+    ),
+    Case(
         "a panel that stands beside the wood",
         {FINISH: ("    at: 0,0\n", "    at: 10,-30\n")},
         "finishes/shelf/finish.yaml:4:12: the panel reaches beyond the wood, 10 mm to the left and 10 mm below; keep it within the parts, which stand from 10,-30 to 130,90, or write 10,-30 110,-30 110,70 10,70 if it is measured from the corner of 'back'",

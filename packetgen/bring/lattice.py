@@ -110,7 +110,9 @@ def _largest(edges: list[np.ndarray], most_px: float) -> float | None:
     multiples = good[(times > 1.5) & (np.abs(times - np.rint(times)) < _WHOLE * np.rint(times))]
     peak = int(np.append(multiples, best).min())
     left, top, right = held[peak - 1 : peak + 2]
-    return float(points / _PARTS / (peak + (left - right) / 2 / (left - 2 * top + right)))
+    bend = left - 2 * top + right  # none where all three are as high
+    beside = (left - right) / 2 / bend if bend else 0.0
+    return float(points / _PARTS / (peak + beside))
 
 
 def _held(edges: list[np.ndarray], points: int) -> np.ndarray:

@@ -16,10 +16,11 @@ if TYPE_CHECKING:
     from packetgen.bring.brought import Brought
     from packetgen.diagnostics import Problem
     from packetgen.model import ThreadCard
-    from packetgen.pipeline.bringing import Planned
+    from packetgen.pipeline.bringing import Planned, Written
     from packetgen.pipeline.pattern_folder import PatternFolder
 
 _MOST_FILES = 3  # that are named; proof names all
+_MOST_NAMED = 8  # lines of texts that name a colour which is gone
 
 
 def refuse_what_is_there(
@@ -127,6 +128,8 @@ def carry_out(
                 f"{old_size}, and the numbers of what lies on it stay as "
                 "they were: look whether all of it still lies right."
             )
+    if written.gone:
+        _tell_of_gone(written, content_folder)
     for problem in written.alike:
         say(f"{content_folder.as_posix()}/{problem.printed}")
     if written.faults:
@@ -145,6 +148,17 @@ def carry_out(
     if pattern_name is not None:
         of = content_words(content_folder)
         say(f"Next: packetgen proof{of}, then packetgen preview --open{of}")
+
+
+def _tell_of_gone(written: "Written", content_folder: Path) -> None:
+    gone = listed(tuple(f"{colour.number} {colour.name}" for colour in written.gone))
+    say(f"No longer in the key: {gone}.")
+    if written.named:
+        say("These texts name what is gone; see whether they are still right:")
+    for place, words in written.named[:_MOST_NAMED]:
+        say(f"  {content_folder.as_posix()}/{place}: {words!r}")
+    if len(written.named) > _MOST_NAMED:
+        say(f"  and {counted(len(written.named) - _MOST_NAMED, 'more line')}")
 
 
 def _farther(columns: int, rows: int) -> str:

@@ -100,7 +100,8 @@ def check_rows(chart: Chart, problems: Problems) -> Chart:
         elif where:
             hint = f"{change}, most likely at column {where}: the row is then most like those beside it"
         else:
-            hint = f"{change}: look where in the row it stops agreeing with those above and below"
+            what = f"add {odd} where missing ('.' if bare)" if len(row) < usual else change
+            hint = f"{what}: look where in the row it stops agreeing with those above and below"
         place = chart.place(number, where or min(len(row), usual) + 1)
         length = counted(len(row), "stitch", "stitches")
         problems.add(place, "row-ragged", row=number, length=length, usual=usual, hint=hint)

@@ -82,6 +82,8 @@ def complain_of_places(
         or _rectangle_said(panel["outline"], parts)
         or _corner_lost(panel["outline"], parts)
         or _place_missing(filled)
+        or _board_moved(panel["outline"], parts)
+        or "add the part that it lies on"
     )
     place = panel.place_of("outline")
     problems.add(place, "panel-beyond-wood", much=much, within=within, other=other)
@@ -268,10 +270,20 @@ def _corner_lost(panel: Outline, parts: tuple[Part, ...]) -> str:
     )
 
 
+def _board_moved(panel: Outline, parts: tuple[Part, ...]) -> str:
+    """Where one part alone would hold the panel if it were moved along one side, it may have been moved away from there."""
+    found = []
+    for part in parts:
+        at = place_below(panel, part)
+        if at and part.pieces == 1 and sum(a != b for a, b in zip(at, part.at_mm)) == 1:
+            found.append(f"write at: {point_said(at)} for {said(part.name)}")
+    return found[0] if len(found) == 1 else ""
+
+
 def _place_missing(filled: Filled) -> str:
     """Where some parts have a place and others none, the first of these may be the one that is missed."""
     parts = [one.value for one in filled.each("parts")]
     placeless = [part for part in parts if not has_place(part)]
     if not placeless or len(placeless) == len(parts):
-        return "add the part that it lies on"
+        return ""
     return f"give {said(placeless[0]['name'])} its 'at'"

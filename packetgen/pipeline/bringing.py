@@ -6,9 +6,11 @@ from pathlib import Path
 
 from packetgen.bring.brought import Brought, Entry
 from packetgen.bring.chart_text import chart_text, legend, relisted, remarks_of, rows_of
+from packetgen.bring.gone_colours import gone_colours, named_in
 from packetgen.bring.key_text import (
     entry,
     key_line,
+    known_lines,
     quoted,
     remarks_gone,
     with_key,
@@ -20,7 +22,7 @@ from packetgen.bring.offers import with_lines_offered
 from packetgen.chart_edit.along import carried_along
 from packetgen.chart_edit.change import Change
 from packetgen.chart_edit.pattern_text import symbols_text
-from packetgen.diagnostics import Problem, Problems
+from packetgen.diagnostics import Place, Problem, Problems
 from packetgen.load.examples import is_example, lists_example, without_example_remark
 from packetgen.load.files import UNFINISHED
 from packetgen.load.grid import CHART_FILES
@@ -63,6 +65,8 @@ class Written:
     moved: tuple[int, int] = (0, 0)  # how far to the right and down its stitches lie farther now
     carried: bool = False  # whether what lay on it beside them was moved along
     alike: tuple[Problem, ...] = ()  # that designs of the series are the very same now
+    gone: tuple[Colour, ...] = ()  # of the old key, that the new one has no longer
+    named: tuple[tuple[Place, str], ...] = ()  # where texts name one of these still
 
 
 @dataclass(frozen=True)
@@ -109,6 +113,7 @@ def into_pattern(
     old = {path: data for path in files if (data := _on_disk(content_folder / path)) is not None}
     kept = {kept_as(content_folder, path): data for path, data in old.items()}
     added = {path: data for path, data in files.items() if path not in old}
+    gone = () if into.example or into.of_example else _gone(into, found)
     return Planned(
         content_folder,
         kept | added,
@@ -127,8 +132,25 @@ def into_pattern(
             farther,
             carried is not None,
             tuple(problem for problem in after.problems if problem.code == "chart-copied"),
+            gone,
+            tuple(named_in(_texts(content_folder, into), gone)),
         ),
     )
+
+
+def _gone(into: PatternFolder, found: Brought) -> tuple[Colour, ...]:
+    cards = {card.id: card for _, card in into.sets}
+    return gone_colours(
+        known_lines(into.root, into.set_name, cards, into.card.id), found.entries, into.elsewhere
+    )
+
+
+def _texts(content_folder: Path, into: PatternFolder) -> dict[str, str]:
+    """All Markdown of the pattern, by path."""
+    return {
+        f"{into.path}/{file.name}": file.read_text("utf-8-sig", "replace")
+        for file in (content_folder / into.path).glob("*.md")
+    }
 
 
 def _old_chart(content_folder: Path, into: PatternFolder) -> tuple[str, ...]:
