@@ -209,7 +209,7 @@ CASES = (
         "a rail that lies far above the edge at which a step puts it",
         _of_step(
             12,
-            "puts 'rail' at the lower edge of 'back', and by 'at' in finish.yaml it stands 110 mm above that; mend the word, or 'at' there",
+            "puts 'rail' at the lower edge of 'back', and by 'at' in finish.yaml it stands 110 mm above that; mend the word, or the 'at' of one of the two there",
         ),
         saw="the posts, the rail",
         rail=("0,0 140,0 140,10 0,10", "0,10"),
@@ -234,7 +234,7 @@ CASES = (
         "a lid below the panel that stands above it",
         _of_step(
             29,
-            "puts 'lid' below the panel, and by 'at' in finish.yaml it stands above that; mend the word, or 'at' there",
+            "puts 'lid' below the panel, and by 'at' in finish.yaml it stands above that; mend the word, or the 'at' of one of the two there",
         ),
         sentence="Peg the lid on the back, below the panel.",
     ),
@@ -252,7 +252,7 @@ CASES = (
         f"{FINISH}:10:61: advice: 'left post' reaches 60 mm to the left of the middle that the panel and other parts share, and 'right post' 70 mm to the right; mend 'at' of the one that was moved",
         _of_step(
             12,
-            "joins 'lid' to 'right post', and in finish.yaml the two stand 8 mm apart; name the part that is meant, or mend 'at' there",
+            "joins 'lid' to 'right post', and in finish.yaml the two stand 8 mm apart; name the part that is meant, or mend the 'at' of one of the two there",
         ),
         lid=("0,0 100,0 100,12 0,12", "20,0"),
         left_post=(_POST, "10,10"),
@@ -270,7 +270,7 @@ CASES = (
         "a foot below the lid, and another gap told",
         _of_step(
             37,
-            "joins 'foot' to 'lid', and in finish.yaml the two stand 118 mm apart; name the part that is meant, or mend 'at' there",
+            "joins 'foot' to 'lid', and in finish.yaml the two stand 118 mm apart; name the part that is meant, or mend the 'at' of one of the two there",
         ),
         sentence="Peg the lid on the back. Peg the foot below the lid, 108 mm from it.",
     ),
@@ -292,7 +292,7 @@ CASES = (
         "a lid that is glued to the back, and butted against posts that end lower",
         _of_step(
             48,
-            "joins 'lid' to 'left post', and in finish.yaml the two stand 6 mm apart; name the part that is meant, or mend 'at' there",
+            "joins 'lid' to 'left post', and in finish.yaml the two stand 6 mm apart; name the part that is meant, or mend the 'at' of one of the two there",
         ),
         lid=("0,0 140,0 140,12 0,12", "0,-8"),
         back=("0,0 120,0 120,130 0,130", "10,0"),
@@ -303,7 +303,7 @@ CASES = (
         f"{FINISH}:10:61: advice: 'left post' reaches 60 mm to the left of the middle that the panel and other parts share, and 'right post' 70 mm to the right; mend 'at' of the one that was moved",
         _of_step(
             12,
-            "joins 'lid' to 'right post', and in finish.yaml the two stand 8 mm apart; name the part that is meant, or mend 'at' there",
+            "joins 'lid' to 'right post', and in finish.yaml the two stand 8 mm apart; name the part that is meant, or mend the 'at' of one of the two there",
         ),
         lid=("0,0 100,0 100,12 0,12", "20,0"),
         left_post=(_POST, "10,10"),
@@ -332,7 +332,7 @@ CASES = (
             *[
                 _of_step(
                     12,
-                    "puts 'knob' in the middle of 'lid', and by 'at' in finish.yaml it stands 40 mm to the left of that; mend the word, or 'at' there",
+                    "puts 'knob' in the middle of 'lid', and by 'at' in finish.yaml it stands 40 mm to the left of that; mend the word, or the 'at' of one of the two there",
                 )
             ]
             * told,
@@ -583,7 +583,7 @@ CASES = (
             *[
                 _of_step(
                     12,
-                    f"puts 'lock' in the middle of 'lid', and by 'at' in finish.yaml it stands {much} to the right of that; mend the word, or 'at' there",
+                    f"puts 'lock' in the middle of 'lid', and by 'at' in finish.yaml it stands {much} to the right of that; mend the word, or the 'at' of one of the two there",
                 )
             ]
             * bool(much),
@@ -720,7 +720,7 @@ CASES = (
         "a post that is put below the board beside which it stands",
         _of_step(
             23,
-            "puts 'right post' below 'back', and by 'at' in finish.yaml it stands beside that; mend the word, or 'at' there",
+            "puts 'right post' below 'back', and by 'at' in finish.yaml it stands beside that; mend the word, or the 'at' of one of the two there",
         ),
         sentence="Peg the right post below the back.",
     ),
@@ -729,7 +729,7 @@ CASES = (
         "a lid at the other end of the back",
         _of_step(
             12,
-            "puts 'lid' at the bottom of 'back', and by 'at' in finish.yaml it stands 118 mm above that; mend the word, or 'at' there",
+            "puts 'lid' at the bottom of 'back', and by 'at' in finish.yaml it stands 118 mm above that; mend the word, or the 'at' of one of the two there",
         ),
         sentence="Peg the lid across the bottom of the back.",
     ),
@@ -738,7 +738,7 @@ CASES = (
         "pegs through a foot into the other edge of the back",
         _of_step(
             25,
-            "puts 'foot' at the upper edge of 'back', and by 'at' in finish.yaml it stands 120 mm below that; mend the word, or 'at' there",
+            "puts 'foot' at the upper edge of 'back', and by 'at' in finish.yaml it stands 120 mm below that; mend the word, or the 'at' of one of the two there",
         ),
         sentence="Put pegs through the foot into the upper edge of the back.",
     ),
@@ -986,7 +986,7 @@ CASES = (
             *[
                 _of_step(
                     4 + sentence.index("knob"),
-                    f"puts 'knob' {said}, and by 'at' in finish.yaml it stands {stands} that; mend the word, or 'at' there",
+                    f"puts 'knob' {said}, and by 'at' in finish.yaml it stands {stands} that; mend the word, or the 'at' of one of the two there",
                 )
             ]
             * bool(said),
@@ -1026,7 +1026,7 @@ CASES = (
             f"a knob at the other edge: {sentence}",
             _of_step(
                 column,
-                "puts 'knob' at the right edge of 'lid', and by 'at' in finish.yaml it stands 128 mm to the left of that; mend the word, or 'at' there",
+                "puts 'knob' at the right edge of 'lid', and by 'at' in finish.yaml it stands 128 mm to the left of that; mend the word, or the 'at' of one of the two there",
             ),
             saw="the posts, the knob",
             knob=("0,0 12,0 12,12 0,12", "0,0"),
@@ -1075,7 +1075,7 @@ CASES = (
             *[
                 _of_step(
                     12,
-                    "puts 'foot' at the upper edge of 'back', and by 'at' in finish.yaml it stands 120 mm below that; mend the word, or 'at' there",
+                    "puts 'foot' at the upper edge of 'back', and by 'at' in finish.yaml it stands 120 mm below that; mend the word, or the 'at' of one of the two there",
                 )
             ]
             * (edge == "upper"),
@@ -1121,7 +1121,7 @@ CASES = (
             *[
                 _of_step(
                     column,
-                    "puts 'foot' on the front of 'back', and by 'at' in finish.yaml it stands below that; mend the word, or 'at' there",
+                    "puts 'foot' on the front of 'back', and by 'at' in finish.yaml it stands below that; mend the word, or the 'at' of one of the two there",
                 )
             ]
             * bool(column),

@@ -422,7 +422,7 @@ CASES = (
     Case(
         "a part put above the one that it stands below",
         and_parts(RAIL) | steps("Peg the rail above the back."),
-        f"{STEPS}:2:17: advice: the step puts 'rail' above 'back', and by 'at' in finish.yaml it stands below that; mend the word, or 'at' there",
+        f"{STEPS}:2:17: advice: the step puts 'rail' above 'back', and by 'at' in finish.yaml it stands below that; mend the word, or the 'at' of one of the two there",
     ),
     Case(
         "a part put where it stands, and screwed on from another side",
@@ -444,22 +444,22 @@ CASES = (
             (
                 "Peg the knob on the rail.",
                 12,
-                "joins 'knob' to 'rail', and in finish.yaml the two stand 118 mm apart; name the part that is meant, or mend 'at' there",
+                "joins 'knob' to 'rail', and in finish.yaml the two stand 118 mm apart; name the part that is meant, or mend the 'at' of one of the two there",
             ),
             (
                 "Screw it through the knob into the rail.",
                 25,
-                "joins 'knob' to 'rail', and in finish.yaml the two stand 118 mm apart; name the part that is meant, or mend 'at' there",
+                "joins 'knob' to 'rail', and in finish.yaml the two stand 118 mm apart; name the part that is meant, or mend the 'at' of one of the two there",
             ),
             (
                 "Peg the rail on the upper edge of the back.",
                 12,
-                "puts 'rail' at the upper edge of 'back', and by 'at' in finish.yaml it stands 118 mm below that; mend the word, or 'at' there",
+                "puts 'rail' at the upper edge of 'back', and by 'at' in finish.yaml it stands 118 mm below that; mend the word, or the 'at' of one of the two there",
             ),
             (
                 "Peg the knob on the upper edge of the back and the rail on its upper edge.",
                 55,
-                "puts 'rail' at the upper edge of 'back', and by 'at' in finish.yaml it stands 118 mm below that; mend the word, or 'at' there",
+                "puts 'rail' at the upper edge of 'back', and by 'at' in finish.yaml it stands 118 mm below that; mend the word, or the 'at' of one of the two there",
             ),
             (
                 "Peg the rail across the rail.",
@@ -469,7 +469,7 @@ CASES = (
             (
                 "Peg the rail on the back, in its upper left corner.",
                 12,
-                "puts 'rail' at the upper edge of 'back', and by 'at' in finish.yaml it stands 118 mm below that; mend the word, or 'at' there",
+                "puts 'rail' at the upper edge of 'back', and by 'at' in finish.yaml it stands 118 mm below that; mend the word, or the 'at' of one of the two there",
             ),
             (
                 "Peg the back to the front of the rail.",

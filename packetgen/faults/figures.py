@@ -241,7 +241,7 @@ FIGURES: dict[str, Fault] = {
     ),
     "step-parts-apart": Fault(
         "the step joins {part} to {other}, and in finish.yaml the two stand {gap} apart",
-        "name the part that is meant, or mend 'at' there",
+        "name the part that is meant, or mend the 'at' of one of the two there",
         Level.ADVICE,
     ),
     "step-parts-overlap": Fault(
@@ -281,7 +281,7 @@ FIGURES: dict[str, Fault] = {
     ),
     "step-side-other": Fault(
         "the step puts {part} {said} {other}, and by 'at' in finish.yaml it stands {stands} that",
-        "mend the word, or 'at' there",
+        "mend the word, or the 'at' of one of the two there",
         Level.ADVICE,
     ),
     "trim-told-other": Fault(
