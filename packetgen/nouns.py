@@ -1,29 +1,38 @@
 """English nouns, as far as goods need them, and lists of them."""
 
+import re
+
+_JOINT = re.compile(r" (?:of|for) ")
 _IRREGULAR = {"foot": "feet", "leaf": "leaves", "shelf": "shelves", "knife": "knives"}
 _HISSING = ("s", "x", "z", "ch", "sh")
 
 
 def plural(noun: str) -> str:
-    """'skein' → 'skeins', 'box' → 'boxes', 'pack of two' → 'packs of two'."""
-    head, joint, rest = noun.partition(" of ")
+    """'skein' → 'skeins', 'box' → 'boxes', 'pack of two' → 'packs of two', 'screw for it' → 'screws for it'."""
+    head, rest = _parted(noun)
     before, _, last = head.rpartition(" ")
     if other := _IRREGULAR.get(last):
-        return f"{noun[: len(before) + bool(before)]}{other}{joint}{rest}"
+        return f"{noun[: len(before) + bool(before)]}{other}{rest}"
     if head.endswith(_HISSING):
         ending = "es"
     elif head.endswith("y") and head[-2:-1] not in tuple("aeiou"):
         head, ending = head[:-1], "ies"
     else:
         ending = "s"
-    return f"{head}{ending}{joint}{rest}"
+    return f"{head}{ending}{rest}"
+
+
+def _parted(noun: str) -> tuple[str, str]:
+    """What it is, and, with its joint, of or for what."""
+    end = _JOINT.search(noun)
+    return (noun[: end.start()], noun[end.start() :]) if end else (noun, "")
 
 
 def one_of(nouns: str) -> str:
     """'skeins' → 'skein', 'boxes' → 'box'; '' of what is no plural, or of which nobody can tell."""
-    head, joint, rest = nouns.partition(" of ")
+    head, rest = _parted(nouns)
     for ending, single in (("ies", "y"), ("es", ""), ("s", "")):
-        one = f"{head.removesuffix(ending)}{single}{joint}{rest}"
+        one = f"{head.removesuffix(ending)}{single}{rest}"
         if head.endswith(ending) and head != ending and plural(one) == nouns:
             return one
     return ""

@@ -545,14 +545,14 @@ def test_a_build_before_the_release_says_what_is_left_out_until_then(shelf):
         words = ("build", "--workers", 1, *words, "--content", shelf.content)
         told = CliRunner().invoke(main, [*map(str, words), "--into", str(shelf.folder)])
         assert told.exit_code == 0, told.output
-        return [line for line in told.stdout.splitlines() if "comes out later" in line]
+        return [line for line in told.stdout.splitlines() if "comes out on" in line]
 
     [line] = said("--as-of", "2026-12-24")
     assert (
-        "Something of The Garden Year and of 1 more series comes out later, next on 15 January 2027"
+        "Of The Garden Year and of 1 more series not all is out yet; something more comes out on 15 January 2027."
         in line
     )
-    assert "With --as-of 2027-01-15 they are made" in line
+    assert "With --as-of 2027-01-15 site and share are made" in line
     assert said("--as-of", "2026-12-24") == [line]
     assert said("--as-of", OUT) == []
 

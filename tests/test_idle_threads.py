@@ -137,6 +137,9 @@ def test_of_a_number_that_no_card_has_the_colour_beside_it_tells_which_is_meant(
         ("Begin in the rib and work on to dock.", 0),
         ("Her comb is *dock*, her beak *rib*.", 14),
         ("Fill in dock.", 0),
+        ("The eyes are in dock.", 17),
+        ("Its eyes in dock with a bar below.", 13),
+        ("The frogs sit in dock beside the tap.", 0),
     ],
 )
 def test_of_three_colours_in_a_row_one_that_the_key_has_not_is_told(notes, column):

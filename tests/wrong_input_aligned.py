@@ -97,7 +97,7 @@ CASES = (
     ),
     _case(
         "a lid that was made wider",
-        f"{FINISH}:12:55: advice: 'lid' stands 10 mm to the right of the middle that the panel and other parts share; if it is to be as wide as it is, write at: -10,0 (and should 'foot' grow with it?); else mend its outline",
+        f"{FINISH}:12:55: advice: 'lid' stands 10 mm to the right of the middle that the panel and other parts share; if it stays so wide, write at: -10,0 (and should 'foot' grow with it?); else mend its outline",
         lid=("0,0 160,0 160,12 0,12", "0,0"),
         sentence="Peg the lid on the left post.",
     ),
@@ -614,7 +614,7 @@ CASES = (
     ),
     _case(
         "a back that alone was made wider to one side, with two others in the middle still",
-        f"{FINISH}:9:58: advice: 'back' stands 6 mm to the right of the middle that the panel and other parts share; if it is to be as wide as it is, write at: 4,10; else mend its outline",
+        f"{FINISH}:9:58: advice: 'back' stands 6 mm to the right of the middle that the panel and other parts share; if it stays so wide, write at: 4,10; else mend its outline",
         back=("0,0 132,0 132,120 0,120", "10,10"),
         lid=("0,0 60,0 60,12 0,12", "40,0"),
         foot=("0,0 60,0 60,10 0,10", "40,130"),
@@ -714,6 +714,28 @@ CASES = (
     _case(
         "a lid that is as wide as the foot, as is told",
         sentence="The foot is 140 mm wide, and so is the lid.",
+    ),
+    *(
+        _case(
+            f"a lid that was made wider than the sentence has it that {words}",
+            *[
+                _of_step(
+                    29 + len(words) - len("the foot are"),
+                    "says '140 mm long', and by finish.yaml 'lid' is 150 × 12 mm and 8 mm thick; mend one of the two",
+                )
+            ]
+            * told,
+            lid=("0,0 150,0 150,12 0,12", "-5,0"),
+            sentence=f"The lid and {words} 140 mm long.",
+        )
+        for words, told in (("the foot are", 1), ("the foot are both", 1), ("back, the foot is", 0))
+    ),
+    _case(
+        "an upper rail that was made wider than the lower, and stands at the same place",
+        f"{FINISH}:14:60: advice: 'upper rail' stands 10 mm to the right of the middle that the panel and other parts share; if it stays so wide, write at: -10,12 (and should 'lid' and 'foot' grow with it?); else mend its outline",
+        saw="the posts, the upper rail and the low rail",
+        upper_rail=("0,0 160,0 160,8 0,8", "0,12"),
+        low_rail=("0,0 140,0 140,10 0,10", "0,118"),
     ),
     _case("parts that are all sawn", saw="every other part"),
     _case(

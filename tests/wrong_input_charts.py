@@ -85,12 +85,12 @@ CASES = (
     Case(
         "a row too short",
         {CHART: "# A fern\nrrbb\nrk..\nrrr\n"},
-        f"series/garden-year/fern/chart.txt:4:4: row 3 is 3 stitches long, most are 4; add 1 where missing ('.' if bare): {ANYWHERE}",
+        f"series/garden-year/fern/chart.txt:4:1: row 3 is 3 stitches long, most are 4; add 1 where missing ('.' if bare): {ANYWHERE}",
     ),
     Case(
         "a row too long",
         {CHART: "# A fern\nrrbb\nrk..\nrrrrrr\n"},
-        f"series/garden-year/fern/chart.txt:4:5: row 3 is 6 stitches long, most are 4; take 2 away: {ANYWHERE}",
+        f"series/garden-year/fern/chart.txt:4:1: row 3 is 6 stitches long, most are 4; take 2 away: {ANYWHERE}",
     ),
     Case(
         "a chart without the full stops at the right end of its rows",

@@ -163,6 +163,14 @@ CASES = (
             ),
             ("Screw the two brass hooks", "brass cup hook", ()),
             (
+                "Let the hanging plate",
+                "screw for the hanging plate",
+                (
+                    "finishes/shelf/steps.md:2:8: advice: the step says 'the hanging plate', and nobody is told to buy any; add it to 'hardware' in finish.yaml, as {name: hanging plate, pieces: 1, size: …}",
+                ),
+            ),
+            ("Let the hanging plate", "brass hanging plate", ()),
+            (
                 "Press the 20 mm plate hanger in place",
                 "keyhole plate",
                 (

@@ -90,7 +90,7 @@ CASES = (
     review_case(
         "a whole skein for a stitch or two",
         {MOSS: TINY[MOSS].replace("length: 8 m", "length: 3 m")},
-        f"{KEY}:11:3: advice: 2 stitches of 07 fern would take a whole skein, for 0.1 m of strand; no other colour of Moss Stranded in the key would do for it: use more of it, or do without",
+        f"{KEY}:11:3: advice: 2 stitches of 07 fern would take a whole skein, for 0.1 m of strand; no other colour of Moss Stranded in the key would do for it: use more of it, do without, or lay this aside",
     ),
     review_case(
         "a skein that is told ten times as long as it is",

@@ -88,6 +88,14 @@ _GLUE = {
     FINISH: TINY[FINISH] + "glue: [{name: wood glue, cures_in: 24 h, for: the wooden parts}]\n"
 }
 
+TWO_RAILS = and_parts(
+    RAIL.replace("name: rail", "name: top rail").replace("0,118", "0,-18")
+    + RAIL.replace("name: rail", "name: lower rail")
+)
+TWO_RAILS[FINISH] = str(TWO_RAILS[FINISH]).replace(
+    "0,0 100,0 100,100 0,100", "10,0 110,0 110,100 10,100", 1
+)
+
 CASES = (
     *(
         Case(
@@ -556,11 +564,7 @@ CASES = (
     *(
         Case(
             f"two rails, of which the next sentence says: {words}",
-            and_parts(
-                RAIL.replace("name: rail", "name: top rail").replace("0,118", "0,-18")
-                + RAIL.replace("name: rail", "name: lower rail")
-            )
-            | steps(f"Peg the two rails on. {words}."),
+            TWO_RAILS | steps(f"Peg the two rails on. {words}."),
             *[of_step(column, told)] * bool(told),
         )
         for words, column, told in (
@@ -581,11 +585,7 @@ CASES = (
     *(
         Case(
             f"how far one laps over the edge of another, and what is free between two: {words}",
-            and_parts(
-                RAIL.replace("name: rail", "name: top rail").replace("0,118", "0,-18")
-                + RAIL.replace("name: rail", "name: lower rail")
-            )
-            | steps(words),
+            TWO_RAILS | steps(words),
             *[of_step(column, told)] * bool(told),
         )
         for words, column, told in (
@@ -620,10 +620,7 @@ CASES = (
     *(
         Case(
             f"two rails that are told as one and the other: {words}",
-            and_parts(
-                RAIL.replace("name: rail", "name: top rail").replace("0,118", "0,-18")
-                + RAIL.replace("name: rail", "name: lower rail")
-            )
+            TWO_RAILS
             | steps(f"Saw both rails: {words}.", "Peg the top rail and the lower rail on."),
             *[
                 of_step(

@@ -225,12 +225,12 @@ def _say_of_later(built: "Built") -> None:
     if not waiting:
         return
     moment, title = datetime.fromisoformat(waiting[0][0]), waiting[0][1]
-    others = f" and of {len(waiting) - 1} more series" if len(waiting) > 1 else ""
+    more = len(waiting) - 1
+    of = f"Of {title}{f' and of {more} more series' if more else ''}"
     day = f"{moment.day} {moment:%B %Y}"
     say(
-        f"Something of {title}{others} comes out later, next on {day}: until then site and share show its "
-        f"title, its day and a close-up, and no more. With --as-of {moment:%Y-%m-%d} they are made as they "
-        "will stand then."
+        f"{of} not all is out yet; something more comes out on {day}. A pattern that is not out is shown by its title, its "
+        f"day and a close-up alone. With --as-of {moment:%Y-%m-%d} site and share are made as they will stand then."
     )
 
 

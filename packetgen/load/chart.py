@@ -102,7 +102,7 @@ def check_rows(chart: Chart, problems: Problems) -> Chart:
         else:
             what = f"add {odd} where missing ('.' if bare)" if len(row) < usual else change
             hint = f"{what}: look where in the row it stops agreeing with those above and below"
-        place = chart.place(number, where or min(len(row), usual) + 1)
+        place = chart.place(number, where or 1)
         length = counted(len(row), "stitch", "stitches")
         problems.add(place, "row-ragged", row=number, length=length, usual=usual, hint=hint)
     rows = enumerate(chart.rows, 1)

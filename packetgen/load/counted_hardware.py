@@ -17,7 +17,7 @@ _SORTS = (
     r"|cup|shoulder|square|dresser|wood|brass|steel|chipboard|machine)\b"
 )
 _HUNG_BY = re.compile(
-    rf"\b(?:the|a|one|its)\s+(?:\d+\s+mm\s+)?(?P<what>(?:{_SORTS}\s+)?hanger|(?:picture|hanging|screw)\s+ring"
+    rf"\b(?:the|a|one|its)\s+(?:\d+\s+mm\s+)?(?P<what>(?:{_SORTS}\s+)?hanger|(?:picture|hanging|screw)\s+ring|hanging\s+(?:plate|bracket|loop)"
     r"|screw\s+eye|eyelet|mirror\s+plate|picture\s+(?:hook|wire))\b",
     re.IGNORECASE,
 )
@@ -281,9 +281,9 @@ def are(number: int) -> str:
 
 
 def hardware_names(filled: Filled) -> str:
-    """Of all that is to buy."""
+    """Of all that is to buy: a screw for a plate is no plate."""
     return " ".join(
-        one.value["name"].casefold()
+        one.value["name"].casefold().partition(" for ")[0]
         for one in filled.each("hardware")
         if one.value is not None and one.value["name"]
     )

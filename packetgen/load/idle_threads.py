@@ -207,8 +207,8 @@ def _named(
 
 
 def _ways_of_one(name: str, in_key: Collection[str], in_notes: bool) -> tuple[str, ...]:
-    """'In moss and slate', one of three colours in a row of which the key has the others, and in notes 'the rail, in bracken:'
-    and 'a strand of bracken'; behind one that the key has 'then fill in pollen' and 'the rim of clover last' too."""
+    """'In moss and slate', one of three colours in a row of which the key has the others, and in notes 'the rail, in bracken:',
+    'is in bracken' and 'a strand of bracken'; behind one that the key has 'then fill in pollen' and 'the rim of clover last' too."""
     keyed, words = any_of(in_key), _words(name)
     one, joint = (
         rf"(?:{keyed})(?![\w-])",
@@ -219,7 +219,8 @@ def _ways_of_one(name: str, in_key: Collection[str], in_notes: bool) -> tuple[st
             [
                 rf"{one}[^.;:]*\b(?:fill\s+in|in|with)\s+{words}{_GOES_ON}",
                 rf"\b(?:work|stitch|fill|cross)\s+[^.;:]{{2,40}}?\s+in\s+{words}{_GOES_ON}",
-                rf"\b(?:in|with)\s+{words}(?=\s*[,;:])",
+                rf"\b(?:in|with)\s+{words}(?=\s*[,;:]|\s+with\s+an?\b)",
+                rf"\b(?:is|are)\s+in\s+{words}{_GOES_ON}",
                 rf"\b(?:strands?|threads?)\s+of\s+{words}{_GOES_ON}",
                 rf"{one}[^.;:]*\bof\s+{words}\s+(?:first|last|next|afterwards)\b",
                 rf"{one}\s+for\s+the\b[^.;:]*\b{words}\s+for\s+the\b",

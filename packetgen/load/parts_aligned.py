@@ -5,7 +5,7 @@ import re
 from collections import Counter
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
-from itertools import islice
+from itertools import islice, pairwise
 from statistics import median
 
 from packetgen.diagnostics import Problems
@@ -72,9 +72,7 @@ def complain_of_alignment(
             at = point_said((part.at_mm[0] - odd.by_mm, part.at_mm[1]))
             with_it = _as_wide_without(odd, parts)
             grow = f" (and should {listed(with_it, 'and')} grow with it?)" if with_it else ""
-            facts["mend"] = (
-                f"if it is to be as wide as it is, write at: {at}{grow}; else mend its outline"
-            )
+            facts["mend"] = f"if it stays so wide, write at: {at}{grow}; else mend its outline"
             field = "at" if stand[odd.number].given["at"].name_place else "name"
         problems.add(
             stand[odd.number].place_of(field), "part-off-middle", part=said(part.name), **facts
@@ -244,8 +242,8 @@ def _broad(panel: Outline, parts: Sequence[Part]) -> dict[int | str | None, Boun
 def _alone_or_together(
     panel: Outline, parts: Sequence[Part]
 ) -> Iterator[tuple[int | str | None, Bounds]]:
-    """The bounds of the panel, under None, of each part that is the only one of its kind, under its number, and of all
-    slats or posts together."""
+    """The bounds of the panel, under None, of each part that is the only one of its kind, or that stands above or below the
+    others of its kind, under its number, and of all slats or posts side by side together."""
     across, down = zip(*panel)
     yield None, (min(across), min(down), max(across), max(down))
     kinds = Counter(map(_kind, parts))
@@ -253,7 +251,19 @@ def _alone_or_together(
         numbers = [number for number, part in enumerate(parts) if _kind(part) == kind]
         if all(parts[number].pieces == 1 for number in numbers):
             of_kind = [placed_part(parts[number]).bounds for number in numbers]
-            yield numbers[0] if many == 1 else kind, _around(of_kind)
+            if many == 1 or _above_each_other(of_kind):
+                yield from zip(numbers, of_kind, strict=True)
+            else:
+                yield kind, _around(of_kind)
+
+
+def _above_each_other(bounds: Sequence[Bounds]) -> bool:
+    """Whether they have more of their width in common than the half of any of them, and none of their height."""
+    left, top, right, bottom = zip(*bounds, strict=True)
+    common_mm = min(right) - max(left)
+    high = sorted(zip(top, bottom, strict=True))
+    apart = all(upper[1] <= lower[0] + ROUNDED_MM for upper, lower in pairwise(high))
+    return apart and all(2 * common_mm > last - first for first, last in zip(left, right))
 
 
 def _around(bounds: Sequence[Bounds]) -> Bounds:

@@ -18,7 +18,7 @@ _SIDE = r"(?:wide|high|long|deep|thick|tall|broad|across)"
 _BEFORE = re.compile(rf"{_N}{_BY}{_N}\s?{UNIT}(?=\s\Z)", re.IGNORECASE)
 # What may stand between a part and its measures, and between these.
 _RUN = re.compile(
-    rf"(?:[\s,(:–-]|\d+(?:\.\d+)?|×|(?:x|by|mm|cm|in|is|are|to|of|at|from|out|and|each|which|measures?|cut|sawn|{_SIDE}|{WOOD})\b)*",
+    rf"(?:[\s,(:–-]|\d+(?:\.\d+)?|×|(?:x|by|mm|cm|in|is|are|both|to|of|at|from|out|and|each|which|measures?|cut|sawn|{_SIDE}|{WOOD})\b)*",
     re.IGNORECASE,
 )
 _ENDS = rf"(?=\s*(?:[,.;:)]|\Z|(?:and|is|from|out|in|of|{_SIDE})\b))"
@@ -37,6 +37,8 @@ _ALONE = re.compile(rf"\s+{_N}\s?{UNIT}(?=\s*(?:[,.;:)]|\Z))", re.IGNORECASE)
 _ONE_OF_TWO = re.compile(rf"{_N}\s?{UNIT}\s+(?:and|or)\s+\Z", re.IGNORECASE)
 _SAWN = re.compile(r"\b(?:saw|cut)\b", re.IGNORECASE)
 _SO_IS = re.compile(r",?\s+(?:and\s+so|as)\s+(?:is|are)\s+(?:the\s+)?", re.IGNORECASE)
+# 'The rail and the sill are 228 mm long'.
+_ALIKE, _ARE = re.compile(r"\s+and\s+(?:the\s+)?"), re.compile(r"\s+are\b")
 # 'Glue the two stiles on. They are 26 mm wide.'
 _THEY = re.compile(r"\s*(?:They|Both|Each)\b")
 # Sizes of something in a part, and of one that is not yet what it will be.
@@ -63,10 +65,13 @@ def complain_of_told_sizes(
         if several and (they := _THEY.match(sentence)):
             in_turn.insert(0, (they, several))
         several = next((of for _, of in in_turn if len(of) > 1), ())
-        for part, of in in_turn:
+        for number, (part, of) in enumerate(in_turn):
+            with_it = in_turn[number + 1][0] if number + 1 < len(in_turn) else part
+            are = bool(_ALIKE.fullmatch(sentence[part.end() : with_it.start()]))
+            are = are and bool(_ARE.match(sentence, with_it.end()))
             for found in (
                 *_straight_before(sentence, part.start()),
-                *_behind(sentence, part.end()),
+                *_behind(sentence, with_it.end() if are else part.end()),
             ):
                 other = numbers.get(_so_is(sentence, found.end(), name), ())
                 for these in (of, other):

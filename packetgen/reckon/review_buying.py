@@ -112,7 +112,7 @@ def _instead(use: Use, pairs: tuple[Alike, ...]) -> str:
     near = (pair for pair in pairs if use in (pair.one, pair.other) and pair.difference <= FAR)
     nearest = next((pair for pair in near if pair.saved), None)
     if nearest is None:
-        return f"no other colour of {use.need.card.name} in the key would do for it: use more of it, or do without"
+        return f"no other colour of {use.need.card.name} in the key would do for it: use more of it, do without, or lay this aside"
     other = nearest.other if nearest.one is use else nearest.one
     return (
         f"{other.need.colour.number} {other.need.colour.name} is the nearest in the key "
