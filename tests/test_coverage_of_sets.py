@@ -27,8 +27,16 @@ def test_a_strand_for_two_is_one_line_for_all_cloths():
     """The shares are those that are told of each cloth alone: 29 % on 14 aida, 37 % on 18."""
     said = "with 1 strand of Bramble all 3 choices of cloth are covered to 29 to 37 %, which looks thin"
     assert advice(pattern("mts", cloths=THREE, sets=(thread_set(1),))) == [
-        f"tests:1:1: advice: {said}; write strands: 2; or mend the card's tex"
+        f"tests:1:1: advice: {said}; write strands: 2; or mend 'tex' in threads/{card().id}.yaml"
     ]
+
+
+def test_a_tex_whose_figures_are_exchanged_is_asked_about_where_the_other_way_covers_well():
+    """By hand: 2 strands of tex 42 are wider by the root of 42/24 = 1.32 than those of tex 24, which cover all three well."""
+    of = replace(card(), tex=42)
+    (line,) = advice(pattern("mts", cloths=THREE, sets=(thread_set(2, of),)))
+    assert f"should 'tex' be 24 in threads/{of.id}.yaml? Else write strands: 1" in line
+    assert advice(pattern("mts", cloths=THREE, sets=(thread_set(2, replace(of, tex=24)),))) == []
 
 
 def test_the_cloths_of_all_patterns_count_together():

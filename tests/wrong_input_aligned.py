@@ -711,6 +711,58 @@ CASES = (
         ),
         sentence="The foot is 140 mm wide, and so is the back.",
     ),
+    *(
+        _case(
+            f"a lid that is told to be 150 mm wide: {words}",
+            *[
+                _of_step(
+                    column,
+                    "says '150 mm wide', and by finish.yaml 'lid' is 140 × 12 mm and 8 mm thick; mend one of the two",
+                )
+            ]
+            * bool(column),
+            sentence=f"{words}.",
+        )
+        for words, column in (
+            ("Peg the lid along the top, 150 mm wide", 31),
+            ("Peg the lid along the top. It is 150 mm wide", 37),
+            ("Peg the lid to the back. It is 150 mm wide", 0),
+            ("Peg the lid along the top, 140 mm wide", 0),
+        )
+    ),
+    *(
+        _case(
+            f"a lid that is told to be moved: {words}",
+            *[
+                _of_step(
+                    column,
+                    f"says '{told}', and by finish.yaml no edges of the parts that it names lie so far apart: 10 mm comes nearest; mend the step, or an 'outline' or 'at' there",
+                )
+            ]
+            * bool(column),
+            sentence=f"{words}.",
+        )
+        for words, column, told in (
+            ("Peg the lid to the back, 15 mm from its left edge", 29, "15 mm from its left edge"),
+            ("Peg the lid to the back, 10 mm from its left edge", 0, ""),
+            ("Peg the lid to the back with two pegs, 15 mm from its left edge", 0, ""),
+        )
+    ),
+    *(
+        _case(
+            f"a lid and a foot that are told together to stand over by {much} mm",
+            *[
+                _of_step(
+                    50,
+                    "says 'stand over by 10 mm', and by finish.yaml where its parts meet their edges lie 15 mm apart at the left and 15 mm at the right; mend the step, or an 'outline' or 'at' there",
+                )
+            ]
+            * told,
+            lid=(f"0,0 {120 + 2 * much},0 {120 + 2 * much},12 0,12", f"{10 - much},0"),
+            sentence="Lay the back on, so that the lid and the foot stand over by 10 mm at both ends.",
+        )
+        for much, told in ((15, 1), (10, 0))
+    ),
     _case(
         "a lid that is as wide as the foot, as is told",
         sentence="The foot is 140 mm wide, and so is the lid.",

@@ -726,13 +726,49 @@ CASES = (
     ),
     *(
         Case(
+            f"a line {path} on a chart that was redrawn",
+            {
+                PATTERN: TINY[PATTERN].replace(
+                    '"1,1 4,1 4,2.5"', f'"1,1 4,1 4,2.5"}}\n  - {{colour: k, path: "{path}"'
+                ),
+                CHART: "# A fern\nrrbb......\nrk........\n..........\n..........\n",
+            },
+            *[
+                f"{PATTERN}:14:5: advice: this line of 'k' goes round bare cloth, and touches no stitch; mend 'path', or the chart there, or take the line out; or lay this aside in pattern.yaml"
+            ]
+            * told,
+        )
+        for path, told in (
+            ("7,3 9,3 9,4 7,4 7,3", 1),
+            ("7,3 9,3 9,4 7,4", 0),
+            ("5,1 9,1 9,4 5,4 5,1", 0),
+        )
+    ),
+    *(
+        Case(
+            f"French knots in two entries, the second at {at}",
+            {
+                PATTERN: TINY[PATTERN].replace(
+                    'at: "2.5,2.5 3,3"', f'at: "2.5,2.5 3,3 1.5,1.5"}}\n  - {{colour: r, at: "{at}"'
+                ),
+                CHART: "# A fern\nrrbb......\nrk........\n..........\n",
+            },
+            *[
+                f"{PATTERN}:16:22: advice: these 2 French knots of 'r' have bare cloth all round them, and the other 3 lie on stitches; mend 'at', or the chart there; or lay this aside in pattern.yaml"
+            ]
+            * told,
+        )
+        for at, told in (("8.5,1.5 9.5,2.5", 1), ("8.5,1.5 3.5,1.5 9.5,2.5", 0))
+    ),
+    *(
+        Case(
             f"French knots at {at}",
             {
                 PATTERN: TINY[PATTERN].replace('at: "2.5,2.5 3,3"', f'at: "{at}"'),
                 CHART: "# A fern\nrrbb......\nrk........\n..........\n",
             },
             *[
-                f"{PATTERN}:15:{column}: advice: this French knot of 'r' has bare cloth all round it, and the other 2 lie on stitches; mend where it lies, or the chart there; or lay this aside in pattern.yaml"
+                f"{PATTERN}:15:{column}: advice: this French knot of 'r' has bare cloth all round it, and the other 2 lie on stitches; mend 'at', or the chart there; or lay this aside in pattern.yaml"
             ]
             * bool(column),
         )

@@ -116,8 +116,9 @@ def _add_size(
         (f"{said(finished.width_mm)} ×", said(finished.height_mm)) for said in (inches, centimetres)
     )
     for lines in (tuple(map(" ".join, parts)), parts[0] + parts[1]):
+        air = _AIR if len(lines) > len(parts) else 0.3  # a heap of lines needs some
         widest = max(map(len, lines)) * _WIDE_ADVANCE
-        high = (len(lines) + 0.3) * _LINE
+        high = (len(lines) + air) * _LINE
         size_mm = min(type_mm, finished.width_mm / widest, finished.height_mm / high)
         if size_mm >= _LEAST_SHARE * type_mm:
             foot_mm = middle_y + size_mm * (0.35 - _LINE * (len(lines) - 1) / 2)
@@ -148,6 +149,7 @@ def _add_dimension(
 # Of a letter in the widest of faces, in ems: only to keep a line within the stitching.
 _WIDE_ADVANCE = 0.65
 _LINE = 1.3  # from line to line, in ems
+_AIR = 1.2  # above and below four lines together, in lines
 _LEAST_SHARE = 0.94  # of the type of the dimensions: 8 points beside 8.5
 
 

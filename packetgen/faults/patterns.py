@@ -376,8 +376,13 @@ PATTERNS: dict[str, Fault] = {
         Level.ADVICE,
     ),
     "knot-alone": Fault(
-        "this French knot of {mark} has bare cloth all round it, and the other {others} lie on stitches",
-        "mend where it lies, or the chart there; or lay this aside in pattern.yaml",
+        "{knots} bare cloth all round {them}, and the other {others} lie on stitches",
+        "mend 'at', or the chart there; or lay this aside in pattern.yaml",
+        Level.ADVICE,
+    ),
+    "line-alone": Fault(
+        "this line of {mark} goes round bare cloth, and touches no stitch",
+        "mend 'path', or the chart there, or take the line out; or lay this aside in pattern.yaml",
         Level.ADVICE,
     ),
     "line-long": Fault(

@@ -454,9 +454,15 @@ WHY_PATTERNS: dict[str, Why] = {
         "Take one of the two out.",
     ),
     "knot-alone": Why(
-        "Of three French knots or more in one colour each but one lies on stitches, or touches one: those below this one were "
-        "taken out of the chart, or it lies elsewhere than it was meant.",
+        "Of the French knots in one colour all but one lie on stitches, or touch one, or all but those of one entry: what lay below "
+        "was taken out of the chart, or they lie elsewhere than was meant.",
         "Give it its place, take it out, or draw what it lay on; or lay the advice aside with laid_aside in pattern.yaml.",
+    ),
+    "line-alone": Why(
+        "The line ends where it begins, as an outline does, and no stitch is within it or beside it, while other lines lie on "
+        "stitches: what it went round was taken out of the chart, or it lies elsewhere than it was meant.",
+        "Give it its place, take it out, or draw what it goes round; where bare cloth is meant, lay the advice aside with "
+        "laid_aside in pattern.yaml.",
     ),
     "line-long": Why(
         "One line of backstitch slants over three times as many stitches as the next, or more: a figure of one of its points is "

@@ -54,6 +54,11 @@ ACROSS = (
     re.compile(rf"{LENGTH}\s+(?:above|below)\s+(?:the|its|their|it)\b", re.I),
     # 'lies 4 mm over the wall',
     re.compile(rf"\bl(?:ies?|ying)\s+(?:by\s+)?{LENGTH}\s+(?:over|on|before|behind)\b", re.I),
+    # 'glue it on, 18 mm from the right edge'
+    re.compile(
+        rf"{LENGTH}\s+(?:in\s+)?from\s+(?:its|the|their)\s+(?:upper|lower|left|right|top|bottom)(?:-hand)?\s+(?:edge|end|side)\b",
+        re.I,
+    ),
     # '5 mm over its left edge'
     re.compile(
         rf"{LENGTH}\s+(?:over|beyond|beside)\s+(?:its|the|their)\s+(?:upper|lower|left|right|top|bottom)\s+(?:edge|end|side)s?\b",

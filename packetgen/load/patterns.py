@@ -23,7 +23,8 @@ from packetgen.load.key import Key, Requests, read_key
 from packetgen.load.key_remarks import complain_of_remarks, former_names, names_in_remarks
 from packetgen.load.laid_aside import read_laid_aside
 from packetgen.load.library import Library
-from packetgen.load.lone_knots import complain_of_lone_knot
+from packetgen.load.lone_knots import complain_of_lone_knots
+from packetgen.load.lone_lines import complain_of_lone_lines
 from packetgen.load.long_lines import complain_of_long_line
 from packetgen.load.occasions import read_occasion
 from packetgen.load.once import Once
@@ -208,7 +209,8 @@ def load_pattern(
     complain_of_lines_twice(pattern.texts, path, problems)
     complain_of_told_design(pattern, path, problems)
     complain_of_kind_threads(pattern, path, problems)
-    complain_of_lone_knot(pattern, problems)
+    complain_of_lone_knots(pattern, problems)
+    complain_of_lone_lines(pattern, problems)
     complain_of_long_line(pattern, problems)
     people = [one.name for one in (around.designers or {}).values() if one]
     people += filter(

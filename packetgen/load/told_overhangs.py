@@ -45,6 +45,11 @@ _OVER_SIDE = re.compile(
     r"\b(?:over|beyond|past|from)\s+(?:its|the|their|each|either)\s+sides?\b", re.I
 )
 _THEY = re.compile(r"\s*(?P<they>each|they|both)\b", re.I)
+# 'from the right edge' and 'from the upper edge', told of one edge.
+_FROM_EDGE = re.compile(
+    r"\bfrom\s+(?:its|the|their)\s+(?:(?P<side>left|right)(?:-hand)?|upper|lower|top|bottom)\s+(?:edge|end|side)\Z",
+    re.I,
+)
 _UPRIGHT = re.compile(r"\b(?:above|below)\b", re.I)
 # Numbers of edges.
 _SIDES, _LEVEL_EDGES = frozenset({0, 2}), frozenset({1, 3})
@@ -133,7 +138,9 @@ def _how(
     if found.re in (EXACT, BELOW_TOP):
         those = [parts[number] for number in _meant(in_turn, found)]
         return _unless_among(list(_exact_mm(pairs, those, found)), _told_mm(found))
-    return _otherwise(these, pairs, found, sentence)
+    last = next((each for at, each in reversed(in_turn) if at < found.start()), ())
+    of_each = [[(parts[a], parts[b]) for a, b in numbers if one in (a, b)] for one in last]
+    return _otherwise(these, pairs, of_each, found, sentence)
 
 
 def _between(groups: Sequence[tuple[int, ...]]) -> Iterator[tuple[int, int]]:
@@ -190,21 +197,28 @@ def _told_mm(found: re.Match[str]) -> float:
 def _otherwise(
     parts: Sequence[Part],
     pairs: Sequence[tuple[Part, Part]],
+    of_each: Sequence[Sequence[tuple[Part, Part]]],
     found: re.Match[str],
     sentence: str,
 ) -> str:
-    """How the edges of the parts lie, where not as it is told, on one side or, where the sentence says so, on both; else ''."""
+    """How the edges of the parts lie, where not as it is told, on one side or, where the sentence says so, on both; else ''.
+    `of_each` are the pairs of each part that was named last: of several what is so of one at both ends is so of all."""
     beside = sentence[max(0, found.start() - NEAR) : found.end() + 2 * NEAR]
     both = bool(_BOTH.search(beside))
     at_side = bool(_OVER_SIDE.search(found[0]))
     upright = found.re in ACROSS and bool(_UPRIGHT.search(found[0]))
+    if from_edge := _FROM_EDGE.search(found[0]):
+        upright, at_side = not from_edge["side"], bool(from_edge["side"])
     aside = at_side or upright or bool(_ASIDE.match(sentence, found.end()))
     told_mm = _told_mm(found)
     of_edges = _SIDES if at_side else _LEVEL_EDGES if upright else _ALL_EDGES
-    if _stand_out(parts, pairs, told_mm, both, aside, of_edges):
+    so = [_stand_out(parts, two, told_mm, both, aside, of_edges) for two in of_each]
+    if both and any(so) and not all(so):
+        pairs = of_each[so.index(False)]
+    elif _stand_out(parts, pairs, told_mm, both, aside, of_edges):
         return ""
     if found.re in ACROSS:
-        ways = (1,) if upright else (0, 1)
+        ways = (1,) if upright else (0,) if at_side else (0, 1)
         return _unless_among([one for two in pairs for one in apart_mm(*two, ways)], told_mm)
     if both:
         left, right = (gap_said(_nearest_mm(pairs, edge, told_mm)) for edge in (0, 2))

@@ -37,10 +37,15 @@ _ALONE = re.compile(rf"\s+{_N}\s?{UNIT}(?=\s*(?:[,.;:)]|\Z))", re.IGNORECASE)
 _ONE_OF_TWO = re.compile(rf"{_N}\s?{UNIT}\s+(?:and|or)\s+\Z", re.IGNORECASE)
 _SAWN = re.compile(r"\b(?:saw|cut)\b", re.IGNORECASE)
 _SO_IS = re.compile(r",?\s+(?:and\s+so|as)\s+(?:is|are)\s+(?:the\s+)?", re.IGNORECASE)
+# 'Lay the gutter along the top, 236 mm wide'.
+_FURTHER = re.compile(
+    rf"\s+(?:along|across|over|on|to|at)\s+(?:the\s+)?(?:upper|lower|left|right)?\s*(?:top|bottom|foot|head|edge|side|front|back|middle)(?=,\s+{_N}\s?{UNIT}\s+{_SIDE}\b)",
+    re.IGNORECASE,
+)
 # 'The rail and the sill are 228 mm long'.
 _ALIKE, _ARE = re.compile(r"\s+and\s+(?:the\s+)?"), re.compile(r"\s+are\b")
 # 'Glue the two stiles on. They are 26 mm wide.'
-_THEY = re.compile(r"\s*(?:They|Both|Each)\b")
+_THEY = re.compile(r"\s*(?:They|Both|Each|(?P<it>It))\b")
 # Sizes of something in a part, and of one that is not yet what it will be.
 _ELSE = re.compile(
     r"\b(?:holes?|drill|grooves?|slots?|rebates?|notch(?:es)?|recess(?:es)?|windows?|openings?|chamfers?|bevels?|rough\w*|about|roughly|larger)\b",
@@ -58,13 +63,16 @@ def complain_of_told_sizes(
     told_at = {problem.place for problem in problems}
     told = set[tuple[int, ...]]()
     several: tuple[int, ...] = ()  # whom the sentence before names
+    alone: tuple[int, ...] = ()  # or the one whom it names
     for start, sentence in sentences(steps):
         if _ELSE.search(sentence):
             continue
         in_turn = [(part, numbers[part[0].casefold()]) for part in name.finditer(sentence)]
-        if several and (they := _THEY.match(sentence)):
-            in_turn.insert(0, (they, several))
+        they = _THEY.match(sentence)
+        if they and (meant := alone if they["it"] else several):
+            in_turn.insert(0, (they, meant))
         several = next((of for _, of in in_turn if len(of) > 1), ())
+        alone = in_turn[0][1] if len({of for _, of in in_turn}) == 1 and not several else ()
         for number, (part, of) in enumerate(in_turn):
             with_it = in_turn[number + 1][0] if number + 1 < len(in_turn) else part
             are = bool(_ALIKE.fullmatch(sentence[part.end() : with_it.start()]))
@@ -112,6 +120,8 @@ def _so_is(sentence: str, at: int, name: re.Pattern[str]) -> str:
 def _behind(sentence: str, at: int) -> Iterator[re.Match[str]]:
     """'The board, 160 × 180 mm, from wood of 9 mm', and of what is sawn 'to 160 mm'; 'the top one 18 mm high, the lower one 30 mm'."""
     end = sure(_RUN.match(sentence, at)).end()
+    if further := _FURTHER.match(sentence, at):
+        end, at = sure(_RUN.match(sentence, further.end())).end(), further.end()
     if sentence.endswith(" one", 0, at) and (found := _ALONE.match(sentence, at)):
         yield found
     for way in (_SIDES, _TO) if _SAWN.search(sentence) else (_SIDES,):

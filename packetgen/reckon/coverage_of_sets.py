@@ -2,11 +2,12 @@
 
 from collections import Counter
 from collections.abc import Iterator, Sequence
+from dataclasses import replace
 
 from packetgen.diagnostics import Problems
 from packetgen.model import Pattern, Series, ThreadSet
 from packetgen.nouns import counted
-from packetgen.reckon.coverage import Coverage, needles, set_coverage, usual_needle
+from packetgen.reckon.coverage import needles, set_coverage, usual_needle
 from packetgen.reckon.sizes import cell_mm
 from packetgen.reckon.thread import Work
 from packetgen.yarn_numbers import seems_whole
@@ -27,7 +28,8 @@ def complain_of_sets(series: Series, works: Sequence[Works], problems: Problems)
     singly = any(one.code in _CODES for pattern, _ in works for one in pattern.laid_aside)
     told = set()
     for thread_set in series.thread_sets if not singly else ():
-        found = list(_covered(thread_set, works))
+        cells_mm = list(_cells_mm(thread_set, works))
+        found = [set_coverage(thread_set, each) for each in cells_mm]
         words = {one.word for one in found}
         whole = seems_whole(thread_set.card.tex, thread_set.card.strands)
         if len(found) < _MANY or len(words) > 1 or "good" in words or whole:
@@ -44,13 +46,27 @@ def complain_of_sets(series: Series, works: Sequence[Works], problems: Problems)
             number=len(found),
             share=f"{low} %" if low == high else f"{low} to {high} %",
             how=_HOW[word],
-            better=f"write strands: {better}; or mend the card's tex" if better else _ELSE[word],
+            better=_mend(thread_set, cells_mm, better) or _ELSE[word],
         )
     return frozenset(told)
 
 
-def _covered(thread_set: ThreadSet, works: Sequence[Works]) -> Iterator[Coverage]:
-    """By the set's own needle, of each choice of cloth on which something is worked with it."""
+def _mend(thread_set: ThreadSet, cells_mm: Sequence[float], strands: int | None) -> str:
+    """What to write: the strands that would do, or the tex of the card, and first where its two figures, exchanged, make
+    it thinner and cover every cloth well; '' where neither is known."""
+    card = thread_set.card
+    file, figures = f"threads/{card.id}.yaml", f"{card.tex:g}"
+    turned = figures[::-1]
+    if len(figures) == 2 and "0" < turned[0] and turned < figures:
+        slip = replace(thread_set, card=replace(card, tex=float(turned)))
+        if all(set_coverage(slip, each).word == "good" for each in cells_mm):
+            other = f" Else write strands: {strands}" if strands else ""
+            return f"should 'tex' be {turned} in {file}?{other}"
+    return f"write strands: {strands}; or mend 'tex' in {file}" if strands else ""
+
+
+def _cells_mm(thread_set: ThreadSet, works: Sequence[Works]) -> Iterator[float]:
+    """Of each choice of cloth on which something is worked with the set's own needle."""
     for pattern, its in works:
         if thread_set not in pattern.thread_sets:
             continue
@@ -58,5 +74,4 @@ def _covered(thread_set: ThreadSet, works: Sequence[Works]) -> Iterator[Coverage
         if usual_needle(thread_set) in used:
             for option in pattern.cloths:
                 if not option.over_blocks:
-                    cell = cell_mm(option.cloth.count_per_inch, option.over)
-                    yield set_coverage(thread_set, cell)
+                    yield cell_mm(option.cloth.count_per_inch, option.over)

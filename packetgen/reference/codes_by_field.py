@@ -97,7 +97,7 @@ _PATTERN: Mapping[str, tuple[str, ...]] = {
     "key.<name>.<thread set>[].number": ("colour-unknown",),
     "key.<name>.strands": ("reference-unknown", "braid-strands", *_STRANDS),
     "key.<name>.symbol": ("symbol-twice",),
-    "backstitch": ("stitch-twice", "line-long"),
+    "backstitch": ("stitch-twice", "line-long", "line-alone"),
     "long_stitch": ("stitch-twice",),
     "lazy_daisies": ("stitch-twice",),
     "backstitch[].colour": _MARK,
