@@ -19,3 +19,9 @@ def bring_words(content_folder: Path, path: str, headed: bool) -> str:
         file, pattern = "FILE", "NAME"
     headings, of = " --headings" * headed, content_words(content_folder)
     return f"packetgen bring {file} --pattern {pattern} --replace{headings}{of}"
+
+
+def shift_words(columns: int, rows: int) -> str:
+    """'--left 2 --up 1' for a shift by so many columns to the right and rows down; '' for none."""
+    ways = (columns, "--right", "--left"), (rows, "--down", "--up")
+    return " ".join(f"{ahead if by > 0 else back} {abs(by)}" for by, ahead, back in ways if by)

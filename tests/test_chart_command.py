@@ -473,3 +473,14 @@ def test_old_files_that_are_kept_are_never_written_over(tmp_path):
         path = content / FERN / name
         assert path.with_name(f"_before-{name}").read_bytes() == first[path]
         assert path.with_name(f"_before-2-{name}").read_bytes() == second[path]
+
+
+def test_a_shift_to_the_left_and_up_is_undone_by_the_shift_that_is_offered(tmp_path):
+    content = build(tmp_path / "content")
+    said(content, "border", "fern", "2")
+    before = (content / CHART).read_text()
+    told = said(content, "shift", "fern", "--left", "2", "--up", "1")
+    assert (content / CHART).read_text() != before
+    (back,) = re.findall(r"packetgen chart (shift fern --right 2 --down 1)\b", told)
+    said(content, *back.split())
+    assert (content / CHART).read_text() == before

@@ -7,6 +7,7 @@ import click
 
 from packetgen.cli.chart_editing import edited
 from packetgen.cli.common import NAME, Between, OneOf, content_option
+from packetgen.offered import shift_words
 
 if TYPE_CHECKING:
     from packetgen.chart_edit.change import Change
@@ -140,13 +141,13 @@ def crop(name: str, lose: bool, **options: Any) -> None:
 
 @click.command("shift")
 @click.argument("name", type=NAME, metavar="NAME")
-@click.option(
-    "--right", type=int, default=0, help="Columns to the right; to the left with a minus."
-)
-@click.option("--down", type=int, default=0, help="Rows down; up with a minus.")
+@click.option("--right", type=int, default=0, help="Columns to the right.")
+@click.option("--left", type=int, default=0, help="Columns to the left.")
+@click.option("--down", type=int, default=0, help="Rows down.")
+@click.option("--up", type=int, default=0, help="Rows up.")
 @_lose_option
 @_copy_options
-def shift(name: str, right: int, down: int, lose: bool, **options: Any) -> None:
+def shift(name: str, right: int, left: int, down: int, up: int, lose: bool, **options: Any) -> None:
     """Move everything on a chart.
 
     \b
@@ -156,23 +157,19 @@ def shift(name: str, right: int, down: int, lose: bool, **options: Any) -> None:
     \b
     Examples:
       packetgen chart shift robin-on-the-spade --right 3
-      packetgen chart shift robin-on-the-spade --down -2
+      packetgen chart shift robin-on-the-spade --up 2
     """
     from packetgen.chart_edit.change import shifted
 
+    right, down = right - left, down - up
     edited(
         name,
         "shifted",
         lambda one: shifted(one.grid, right, down),
-        lambda change: f"shift {name}{_moved_back(right, down)}",
+        lambda change: f"shift {name} {shift_words(-right, -down)}",
         options,
         lose,
     )
-
-
-def _moved_back(right: int, down: int) -> str:
-    ways = ("right", -right), ("down", -down)
-    return "".join(f" --{way} {steps}" for way, steps in ways if steps)
 
 
 @click.command("border")

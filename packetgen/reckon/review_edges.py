@@ -6,6 +6,7 @@ from packetgen.diagnostics import Problems
 from packetgen.model import Pattern
 from packetgen.model.extent import bare_margins, points_of
 from packetgen.nouns import at_the_ends, listed
+from packetgen.offered import shift_words
 
 # So many bare rows or columns on a side are taken to be meant: our own choice.
 MEANT = 1
@@ -40,13 +41,12 @@ def complain_of_bare_edges(
     mend = f"a chart without them is {size}; {how}"
     if as_large:
         # Half a stitch from the middle is the middle.
-        sides = (("--right", int((right - left) / 2)), ("--down", int((bottom - top) / 2)))
-        moved = " ".join(f"{way} {steps}" for way, steps in sides if steps)
+        moved = shift_words(int((right - left) / 2), int((bottom - top) / 2))
         if not moved:
             return
         how = f"'packetgen chart shift {pattern.id} {moved}' brings it to the middle"
         mend = how if name.endswith(_EDITED) else "bring it to the middle"
-        why = "room that the magnets need, and the design is out of the middle"
+        why = "and the design is out of the middle (the magnets need a chart as large)"
     mend += (
         "; whether smaller designs then need rows for the magnets, the next proof says"
         * magnets_wait
