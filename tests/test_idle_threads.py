@@ -219,3 +219,11 @@ def test_a_name_that_begins_with_that_of_a_colour_of_the_key_is_told():
     notes = "Begin with the heart, in lettuce heart, and work outwards to lettuce."
     complain_of_idle_threads(notes, "fern/stitching.md", cards, ["1", "3"], {}, problems)
     assert [(one.code, one.place.column) for one in problems] == [("thread-idle", 26)]
+
+
+def test_a_card_s_name_is_not_taken_for_the_colour_that_it_begins_with():
+    of, problems = replace(card(bramble="10", clay="15"), name="Bramble Cotton"), Problems()
+    notes = "Two strands of Bramble Cotton make the crosses.\nThe rim in bramble, in rows.\n"
+    instead = {"10": "15 clay"}
+    complain_of_idle_threads(notes, "fern/stitching.md", [of], ["15"], instead, problems)
+    assert [(one.place.line, one.place.column) for one in problems] == [(2, 12)]

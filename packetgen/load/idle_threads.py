@@ -71,7 +71,9 @@ def complain_of_idle_threads(
     }
     in_notes = path.endswith("stitching.md")
     named = () if remarks_only else _named(spoken_of, used, in_notes, instead)
-    of_key = (colour.name for number, (colour, _) in threads.items() if number in used)
+    of_key = [colour.name for number, (colour, _) in threads.items() if number in used]
+    # 'Loam Cotton' speaks of no loam.
+    of_key += [card.name for card in cards]
     in_key = re.compile(rf"(?<![\w-])(?:{any_of(of_key)})(?![\w-])", re.IGNORECASE)
     for row, line in enumerate(text.split("\n"), 1):
         if remarks_only and not line.startswith("#"):
