@@ -496,7 +496,7 @@ def test_a_pattern_s_page_gives_its_sizes(site):
 
 def test_a_pattern_s_page_says_how_it_is_worked_and_who_made_it(site):
     text = Page(site["sprig/index.html"]).text
-    assert "cross stitch, half stitch, backstitch, French knots and beads" in text
+    assert "cross stitch, half stitch, backstitch, one French knot and one bead" in text
     beads = "1 packet of Drop Glass, hip red"
     for said in ("Tamsin Hedgerow", "Osbert Lindle", "3 colours", beads):
         assert said in text

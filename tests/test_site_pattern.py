@@ -81,6 +81,16 @@ def test_a_reader_is_told_that_a_drawn_picture_is_not_the_chart():
     assert IMPRESSION not in text_of(page_of(stitching.pattern("mm", given_away=("chart",))))
 
 
+def test_one_knot_alone_is_no_french_knots():
+    one, two = (
+        tuple(Knot("m", (1.5 + n, 1.5), stitching.HERE) for n in range(many)) for many in (1, 2)
+    )
+    assert "cross stitch and one French knot" in text_of(
+        page_of(stitching.pattern("mm", knots=one))
+    )
+    assert "cross stitch and French knots" in text_of(page_of(stitching.pattern("mm", knots=two)))
+
+
 def test_a_reader_is_told_that_so_small_a_design_is_only_hinted_at():
     """From 30 stitches on the drawn picture is known for what it shows; by eye."""
     hint = "Of a design as small as this it can only give a hint."

@@ -432,6 +432,14 @@ CASES = (
         for said in ("25,1.5", "2.5,15")
     ),
     Case(
+        "a knot whose full stop was lost, or whose figures changed places",
+        {
+            CHART: "rrbb" + "." * 50 + ("\nrk.." + "." * 50) * 29,
+            PATTERN: ('at: "2.5,2.5 3,3"', 'at: "65,2.5"'),
+        },
+        "series/garden-year/fern/pattern.yaml:15:22: the point '65,2.5' is outside the chart of 54 × 30 stitches; points go from 1,1 to 55,31; should it be 6.5,2.5?",
+    ),
+    Case(
         "backstitch outside the chart",
         {PATTERN: ('"1,1 4,1 4,2.5"', '"1,1 14,1"')},
         "series/garden-year/fern/pattern.yaml:13:28: the point '14,1' is outside the chart of 4 × 2 stitches; points go from 1,1 to 5,3",

@@ -181,6 +181,34 @@ CASES = (
             ("Press the hanger", "plate hanger", ()),
         )
     ),
+    *(
+        Case(
+            f"screws in two steps that were exchanged for pegs: {first} and {second}",
+            {
+                FINISH: f"{TINY[FINISH]}hardware:\n  - {{name: oak dowel, pieces: 4, size: 6 × 30 mm}}\n",
+                "finishes/shelf/steps.md": f"1. Saw the wood.\n2. Put in {first}.\n3. Put in {second}.\n",
+            },
+            *[f"finishes/shelf/steps.md:{line}"] * bool(line),
+        )
+        for first, second, line in (
+            (
+                "two screws",
+                "the two other screws",
+                "2:11: advice: the step says 'two screws' (and line 3 'two other screws'), and nobody is told to buy any; did you mean 'two oak dowels'? Else add it to 'hardware' in finish.yaml, as {name: screw, pieces: 4, size: …}",
+            ),
+            (
+                "two dowels",
+                "the two other screws",
+                "3:15: advice: the step says 'two other screws', and nobody is told to buy any; did you mean 'two other oak dowels'? Else add it to 'hardware' in finish.yaml, as {name: screw, pieces: 2, size: …}",
+            ),
+            (
+                "4 dowels",
+                "the two other dowels",
+                "3:15: advice: the step speaks of 'two other dowels' more, which makes 6, and of 'oak dowel' there are 4 to buy; mend a number in the steps, or 'pieces' under 'hardware' in finish.yaml",
+            ),
+            ("two dowels", "the two other dowels", ""),
+        )
+    ),
     Case(
         "a cord to hang by that nobody is told to buy",
         {"finishes/shelf/steps.md": "1. Saw the wood.\n2. Hang it by a cord through both.\n"},

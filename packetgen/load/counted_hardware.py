@@ -1,7 +1,7 @@
 """Pieces of hardware that the steps count, beside those that a stitcher is told to buy."""
 
 import re
-from collections.abc import Sequence, Set
+from collections.abc import Mapping, Sequence, Set
 
 from packetgen.diagnostics import Problems, place_in
 from packetgen.load.number_words import COUNT, COUNTED, counted_number
@@ -88,7 +88,7 @@ def complain_of_counted_hardware(filled: Filled, steps: str, path: str, problems
             told = _with_more(found, kind, steps)
             if told and (parts := _in_each(found, filled, steps)):
                 told *= parts
-            others = bool(_OTHERS.search(steps, 0, found.start()))
+            others = bool(found["others"] or _OTHERS.search(steps, 0, found.start()))
             into = _INTO.match(steps, found.end())
             if told is not None and into and not THE.search(steps, 0, found.start()):
                 before = max(before, sum(driven.values()))
@@ -212,11 +212,17 @@ def complain_of_unlisted_hardware(
     names = hardware_names(filled)
     pieces = _pieces(filled)
     for kind in _TO_BUY:
-        found = counting(kind).search(steps) if kind not in names else None
-        if found and (number := told_in_all(found)):
+        counted_at = list(counting(kind).finditer(steps)) if kind not in names else []
+        if counted_at and (number := _together(counted_at, steps)):
+            found, *more = counted_at
             name = f"{found['what'] or ''}{kind}".casefold()
-            instead = [_in_its_place(found, one, pieces.get(one, 1)) for one in unsaid]
-            facts = {"said": said(found[0]), "mend": _mend(name, number, instead)}
+            meant = unsaid or (_left_over(pieces, steps) if found["others"] else ())
+            instead = [_in_its_place(found, one, pieces.get(one, 1), bool(more)) for one in meant]
+            facts = {"said": said(found[0])}
+            if more:
+                line = place_in(steps, more[0].start(), path).line
+                facts["said"] += f" (and line {line} {said(more[0][0])})"
+            facts["mend"] = _mend(name, number, instead)
             problems.add(place_in(steps, found.start(), path), "hardware-unlisted", **facts)
     parts = " ".join(one.value["name"] or "" for one in filled.each("parts") if one.value)
     listed = f"{names} {parts.casefold()}"
@@ -251,13 +257,31 @@ def complain_of_sorted_hardware(filled: Filled, steps: str, path: str, problems:
             return
 
 
-def _in_its_place(found: re.Match[str], name: str, pieces: int) -> str:
+def _together(counted_at: Sequence[re.Match[str]], steps: str) -> int:
+    """How many are counted: 'two screws' and later 'two other screws' are 4, and 'the two screws' are those of before."""
+    whole = [number for one in counted_at if (number := counted_number(one["of_all"] or ""))]
+    own = [counted_number(one["number"]) or 0 for one in counted_at]
+    again = [bool(THE.search(steps, 0, one.start())) and not one["others"] for one in counted_at]
+    return max(*whole, *own, sum(number for number, known in zip(own, again) if not known), 0)
+
+
+def _left_over(pieces: Mapping[str, int], steps: str) -> tuple[str, ...]:
+    """Of what is bought that of which the steps count some, and not all."""
+    told = {
+        name: _together(list(counting(kind_of(name)).finditer(steps)), steps) for name in pieces
+    }
+    return tuple(name for name, number in pieces.items() if 0 < told[name] < number)
+
+
+def _in_its_place(found: re.Match[str], name: str, pieces: int, one_of_many: bool) -> str:
     """What is bought, as the step would say it: 'two of the four oak pegs' for 'two of the four wood screws', where as many are
-    bought; else '4 oak pegs'."""
-    if told_in_all(found) != pieces or re.search(r"\d\s*(?:mm|cm|in)\b", found[0]):
+    bought, and 'two oak pegs' where others are counted elsewhere; else '4 oak pegs'."""
+    told = told_in_all(found) or 0
+    as_many = told == pieces or (told < pieces and one_of_many and not found["of_all"])
+    if not (as_many or found["others"]) or re.search(r"\d\s*(?:mm|cm|in)\b", found[0]):
         return _so_many(pieces, name)
     words = len((found["what"] or "").split()) + 1
-    return f"{found[0].rsplit(maxsplit=words)[0]} {plural(name) if pieces > 1 else name}"
+    return f"{found[0].rsplit(maxsplit=words)[0]} {plural(name) if told > 1 else name}"
 
 
 def _so_many(pieces: int, name: str) -> str:
@@ -295,11 +319,13 @@ def told_in_all(found: re.Match[str]) -> int | None:
 
 
 def counting(kind: str) -> re.Pattern[str]:
-    """Finds 'two wood screws', 'two 3 × 30 mm screws', 'two of the wood screws' and 'two of the four wood screws'."""
+    """Finds 'two wood screws', 'two other screws', 'two 3 × 30 mm screws', 'two of the wood screws' and 'two of the four wood
+    screws'."""
     many = rf"(?:{re.escape(kind)}|{re.escape(plural(kind))})"
     what = r"(?P<what>(?:(?!(?:mm|cm|in|inch|of|and|the|into|to|on|with|for|from|each)\b)[a-z-]+\s+){0,3})"
     of_size = r"(?:(?:\d{1,2}(?:\.\d+)?\s*(?:×|x|by)\s*)?\d{1,3}(?:\.\d+)?\s*(?:mm|cm|in)\s+)?"
     of_the = rf"(?:of\s+(?:the|these|those|your|all)\s+(?:(?P<of_all>{COUNT})\s+)?)?"
     return re.compile(
-        rf"{COUNTED}\s+{of_the}{of_size}{what}{many}\b(?!\s+(?:eye|hook|ring)s?\b)", re.IGNORECASE
+        rf"{COUNTED}\s+(?P<others>(?:other|further|remaining)\s+)?{of_the}{of_size}{what}{many}\b(?!\s+(?:eye|hook|ring)s?\b)",
+        re.IGNORECASE,
     )

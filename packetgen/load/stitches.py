@@ -17,6 +17,7 @@ from packetgen.model import Bead, BeadCard, Colour, Daisy, Knot, Line
 from packetgen.units import plain
 
 _LONGEST_TURNED = 60  # letters of points in a message
+_MOST_MEANT = 2  # points that are offered for one
 _FREE_MARKS = "zyxwvutsrqponmlkjihgfedcba"
 
 
@@ -181,13 +182,14 @@ def _inside(
     taken = {(spot.x, spot.y) for spot in spots}
     meant = [at for at in _otherwise(beyond[0].said) if not outside(*at) and at not in taken]
     # Of one point among right ones its own figures are the slip, rather than the order of all.
-    one_slip = len(beyond) == len(meant) == 1
+    one_slip = len(beyond) == 1 and 1 <= len(meant) <= _MOST_MEANT
     turned_round = mostly and within and len(turned) <= _LONGEST_TURNED
     turned_round = turned_round and not (one_slip and len(spots) > 1)
     if turned_round:
         hint = f"{hint}; the column comes first: should it be {turned}?"
     if one_slip and not turned_round:
-        hint = f"{hint}; should it be {plain(meant[0][0])},{plain(meant[0][1])}?"
+        said_so = " or ".join(f"{plain(x)},{plain(y)}" for x, y in meant)
+        hint = f"{hint}; should it be {said_so}?"
     from_one = " ".join(f"{plain(spot.x + 1)},{plain(spot.y + 1)}" for spot in spots)
     counted_from_0 = any(0 in (spot.x, spot.y) for spot in spots)
     inside = not any(outside(spot.x + 1, spot.y + 1) for spot in spots)

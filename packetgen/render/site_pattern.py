@@ -1,12 +1,13 @@
 """What a pattern's page shows. Public: never a chart, a symbol or the stitches of one colour, unless the
 pattern is given away."""
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
 from markupsafe import Markup
 
 from packetgen.model import Colour, Counter, Pattern, Revision, Sells, Series, Stitch
+from packetgen.nouns import plural
 from packetgen.reckon.alt_text import model_alt
 from packetgen.reckon.figures import Figures
 from packetgen.reckon.sizes import FRAMING_MARGIN_MM
@@ -145,8 +146,15 @@ def pattern_view(
 
 
 def worked_in(pattern: Pattern) -> str:
-    """'cross stitch, backstitch and French knots': the kinds of stitch, without their numbers."""
-    return listed(ways_of_working(pattern))
+    """'cross stitch, backstitch and one French knot': the kinds of stitch, without their numbers beyond one."""
+    single = {
+        plural(noun): f"one {noun}" for noun, those in _counted(pattern).items() if len(those) == 1
+    }
+    return listed(tuple(single.get(way, way) for way in ways_of_working(pattern)))
+
+
+def _counted(pattern: Pattern) -> dict[str, Sequence[object]]:
+    return {"lazy daisy": pattern.daisies, "French knot": pattern.knots, "bead": pattern.beads}
 
 
 def ways_of_working(pattern: Pattern) -> tuple[str, ...]:
@@ -156,7 +164,5 @@ def ways_of_working(pattern: Pattern) -> tuple[str, ...]:
     words = [word for word, stitches in _WORKED_IN if kinds & stitches]
     words += ["backstitch"] * any(not line.long for line in pattern.lines)
     words += ["long stitch"] * any(line.long for line in pattern.lines)
-    words += ["lazy daisies"] * bool(pattern.daisies)
-    words += ["French knots"] * bool(pattern.knots)
-    words += ["beads"] * bool(pattern.beads)
+    words += [plural(noun) for noun, those in _counted(pattern).items() if those]
     return tuple(words)
