@@ -15,6 +15,7 @@ from packetgen.load.panel_on_wood import Beside, beside_middle, beyond_wood
 from packetgen.load.placed_parts import (
     better_at,
     clear_at,
+    figures_exchanged,
     hidden,
     over_panel,
     standing_apart,
@@ -341,6 +342,18 @@ def test_a_main_board_turned_about_is_known_where_then_all_parts_hang_together()
     assert turned((4, 300)) is None, "it would not help"
     sign = board("0,0 40,0 40,20 0,20", (30, 160))
     assert turned_about([board(barrel), sign]) is None
+
+
+def test_two_figures_of_a_place_that_changed_places_are_known_where_then_all_parts_hang_together():
+    """By hand: on a board 200 high a candle 40 high at 177,146 carries a flame that ends at 146; at 177,164 it hangs free."""
+    whole = [
+        board("0,0 180,0 180,200 0,200", (0, 0)),
+        board("0,0 16,0 16,36 0,36", (177, 164)),
+        board("0,0 10,0 10,20 0,20", (181, 126)),
+    ]
+    assert figures_exchanged(whole) == (1, (177, 146))
+    assert figures_exchanged([whole[0], replace(whole[1], at_mm=(177, 146)), whole[2]]) is None
+    assert figures_exchanged([whole[0], replace(whole[1], at_mm=(177, 155)), whole[2]]) is None
 
 
 def test_a_part_that_touches_with_the_two_numbers_of_its_place_changed_is_known():

@@ -927,7 +927,7 @@ CASES = (
     Case(
         "a number that the card no longer has, whose colour the remark names",
         {PATTERN: ('{moss: E2, spool: "10"}', '{moss: X9, spool: "10"}   # Peat')},
-        "series/garden-year/fern/pattern.yaml:9:13: Moss Stranded has no colour 'X9'; write 'K4', which has the name that your remark says, 'Peat', or mend its number in threads/moss.yaml",
+        "series/garden-year/fern/pattern.yaml:9:13: Moss Stranded has no colour 'X9'; your remark says 'Peat', which is 'K4' there; write 'K4' here, or 'X9' in threads/moss.yaml",
     ),
     Case(
         "the number of another colour than the remark names",
@@ -964,7 +964,7 @@ CASES = (
             PATTERN: ('r: {moss: E2, spool: "10"}', 'r: {moss: E2, spool: "10"}   # brick'),
             CHART: "# A fern\n# r  E2 brick\nrrbb\nrk..\n",
         },
-        "series/garden-year/fern/pattern.yaml:9:13: Moss Stranded has no colour 'E2', named here and on line 11 and line 2 of fern/chart.txt; write 'E9', which has the name that your remark says, 'brick', or mend its number in threads/moss.yaml",
+        "series/garden-year/fern/pattern.yaml:9:13: Moss Stranded has no colour 'E2', named here and on line 11 and line 2 of fern/chart.txt; your remark says 'brick', which is 'E9' there; write 'E9' here, or 'E2' in threads/moss.yaml",
     ),
     Case(
         "no space behind the colon of a key line with one thread",
@@ -1064,7 +1064,7 @@ CASES = (
             CHART: "# A fern\n# r  E2 brick\nrrbb\nrk..\n",
             f"{FERN}/story.md": "Stitch the pot in brick (E2).\n",
         },
-        "series/garden-year/fern/pattern.yaml:9:13: Moss Stranded has no colour 'E2', named here and on line 11, and in the remarks at the head of 1 chart and story.md; write 'E9', which has the name that your remark says, 'brick', or mend its number in threads/moss.yaml",
+        "series/garden-year/fern/pattern.yaml:9:13: Moss Stranded has no colour 'E2', named here and on line 11, and in the remarks at the head of 1 chart and story.md; your remark says 'brick', which is 'E9' there; write 'E9' here, or 'E2' in threads/moss.yaml",
     ),
     Case(
         "a card with numbers of its own, one of which looks like one of the key",

@@ -404,7 +404,7 @@ class _KeyReader:
         meant = colour_named(remark, card)
         if meant and number is not None and number not in card.colours:
             own_number = said(meant.number)
-            hint = f"write {own_number}, which has the name that your remark says, {said(remark)}, or mend its number in threads/{card.id}.yaml"
+            hint = f"your remark says {said(remark)}, which is {own_number} there; write {own_number} here, or {said(number)} in threads/{card.id}.yaml"
             self._unknown(card, number, place, hint)
             return None
         file = f"threads/{card.id}.yaml"

@@ -13,6 +13,7 @@ from packetgen.load.placed_parts import (
     better_at,
     clear_at,
     doubled,
+    figures_exchanged,
     hidden,
     over_panel,
     over_twins,
@@ -99,6 +100,13 @@ def complain_of_parts(
     number = turned_about(parts) if not apart else None
     if not apart and number is None:
         apart = tuple(standing_apart(panel["outline"], parts, hung, _joined(texts, parts)))
+    slip = None if any(far.meant_mm for far in apart) else figures_exchanged(parts)
+    if slip and (apart or number is not None):
+        of, better = slip
+        facts = {"part": said(stand[of]["name"]), "better": point_said(better)}
+        at = point_said(stand[of]["at"])
+        problems.add(stand[of].place_of("at"), "part-turned", **facts, at=at)
+        return
     instead = ""
     if number is not None:
         at = stand[number]["at"]
