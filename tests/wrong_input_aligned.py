@@ -789,23 +789,6 @@ CASES = (
         upper_rail=("0,0 160,0 160,8 0,8", "0,12"),
         low_rail=("0,0 140,0 140,10 0,10", "0,118"),
     ),
-    *(
-        _case(
-            f"a back that was made wider to one side, where the lid and the foot stand elsewhere on purpose: knob at {x}",
-            *[
-                f"{FINISH}:9:58: advice: 'back' stands 6 mm to the right of the middle that the panel and other parts share; if it stays so wide, write at: 4,10; else mend its outline"
-            ]
-            * told,
-            saw="the posts and the knob",
-            knob=("0,0 20,0 20,10 0,10", f"{x},12"),
-            back=("0,0 132,0 132,120 0,120", "10,10"),
-            lid=("0,0 160,0 160,12 0,12", "0,0"),
-            foot=("0,0 160,0 160,10 0,10", "0,130"),
-            left_post=("0,0 12,0 12,124 0,124", "0,10"),
-            right_post=("0,0 12,0 12,124 0,124", "142,10"),
-        )
-        for x, told in ((60, 1), (30, 0))
-    ),
     _case("parts that are all sawn", saw="every other part"),
     _case(
         "a post that is put below the board beside which it stands",

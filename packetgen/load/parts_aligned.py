@@ -3,7 +3,7 @@ twin, or below the foot."""
 
 import re
 from collections import Counter
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from itertools import islice, pairwise
 from statistics import median
@@ -229,25 +229,7 @@ def _beside_middle(panel: Outline, parts: Sequence[Part]) -> _Odd | None:
         agree = sum(abs(middle - median(others)) <= _MIDDLE_MM for middle in of_all.values())
         if together and agree >= _AGREE and abs(by_mm) > _MIDDLE_MM:
             return _Odd(odd, round(by_mm, 2))
-    return _board_beside(middles, of_all)
-
-
-def _board_beside(
-    middles: Mapping[int | str | None, float], of_all: Mapping[int | str | None, float]
-) -> _Odd | None:
-    """The one broad part whose middle no other has, where the panel and another part share one."""
-    if None not in of_all:
-        return None
-    with_panel = [of for of, middle in of_all.items() if abs(middle - of_all[None]) <= _MIDDLE_MM]
-    odd = [
-        of
-        for of, own in middles.items()
-        if isinstance(of, int)
-        and [one for one, middle in of_all.items() if abs(middle - own) <= _MIDDLE_MM] == [of]
-    ]
-    if len(with_panel) < 2 or not odd:
-        return None
-    return _Odd(odd[0], round(of_all[odd[0]] - of_all[None], 2))
+    return None
 
 
 def _broad(panel: Outline, parts: Sequence[Part]) -> dict[int | str | None, Bounds]:
