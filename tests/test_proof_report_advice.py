@@ -323,7 +323,7 @@ def _cut(*rows):
 def test_cloths_that_are_cut_wastefully_are_named_in_one_line():
     assert _cut(*("m" * 119,) * 119) == [
         "tests:1:1: advice: a fat quarter of Cloth 14 and Cloth 18 gives 1 and 2 pieces; "
-        "with 3 rows less, or for all designs fold_over: 23 mm in finish.yaml and its steps, it would give 2 and 4"
+        "with 3 rows less, or for all designs fold_over: 23 mm in finish.yaml, it would give 2 and 4"
     ]
 
 
@@ -343,9 +343,17 @@ def test_the_same_number_on_all_cloths_is_said_once():
         lambda one, problems: complain_of_cloths(one, piece(900, 900), False, problems), of
     )
     assert (
-        "Cloth 14 and Same gives 1 piece; with 1 row less, or for all designs fold_over: 24 mm in finish.yaml and its steps, it would give 2"
+        "Cloth 14 and Same gives 1 piece; with 1 row less, or for all designs fold_over: 24 mm in finish.yaml, it would give 2"
         in line
     )
+
+
+@pytest.mark.parametrize("steps", ["Turn 25 mm to the back.", "Turn the cloth to the back."])
+def test_steps_that_tell_the_fold_have_to_be_mended_with_it(steps):
+    told = replace(piece(900, 900), fold_over_mm=25, steps_markdown=steps)
+    of = figures(pattern(*("m" * 119,) * 119, cloths=(option(14), option(18))), told)
+    (line,) = said(lambda one, problems: complain_of_cloths(one, told, False, problems), of)
+    assert ("mm in finish.yaml and its steps, it" in line) is ("25" in steps)
 
 
 def test_bare_rows_that_make_a_cut_wasteful_are_told_once_as_bare_rows():

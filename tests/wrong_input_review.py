@@ -194,7 +194,7 @@ CASES = (
     review_case(
         "a row too many for the cloth",
         {FINISH: cushion("71 mm")},
-        f"{KEY}:6:5: advice: a fat quarter of Hopsack 28 gives 4 pieces of 7 1/2 × 7 3/8 in (19 × 19 cm); with 1 row less, or for all designs fold_over: 70 mm in finish.yaml and its steps, it would give 6",
+        f"{KEY}:6:5: advice: a fat quarter of Hopsack 28 gives 4 pieces of 7 1/2 × 7 3/8 in (19 × 19 cm); with 1 row less, or for all designs fold_over: 70 mm in finish.yaml, it would give 6",
     ),
     review_case(
         "a designer's name printed twice",

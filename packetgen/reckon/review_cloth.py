@@ -1,5 +1,6 @@
 """Advice on cloth and wood: a design that only just fits, and one that is cut wastefully."""
 
+import re
 from collections.abc import Iterator, Sequence
 from dataclasses import replace
 from math import ceil
@@ -154,7 +155,9 @@ def _with_less_fold(
                 for way in _ways_off()
             ):
                 continue
-            return f", or for all designs fold_over: {plain(smaller.fold_over_mm)} mm in finish.yaml and its steps,"
+            told = re.search(rf"\b{plain(piece.fold_over_mm)}\s*mm\b", piece.steps_markdown)
+            steps = " and its steps" if told else ""
+            return f", or for all designs fold_over: {plain(smaller.fold_over_mm)} mm in finish.yaml{steps},"
     return ""
 
 
