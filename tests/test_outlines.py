@@ -15,12 +15,11 @@ from packetgen.load.panel_on_wood import Beside, beside_middle, beyond_wood
 from packetgen.load.placed_parts import (
     better_at,
     clear_at,
-    figures_exchanged,
     hidden,
     over_panel,
     standing_apart,
-    turned_about,
 )
+from packetgen.load.slipped_places import figures_exchanged, turned_about
 from packetgen.load.svg_path import FLAT_WITHIN_MM
 from packetgen.model import Coating, Paint, Part
 from packetgen.reckon.outline import area_mm2, bounds, perimeter_mm

@@ -6,9 +6,7 @@ from packetgen.load.words import said
 from packetgen.model import Knot, Pattern
 from packetgen.model.extent import squares_at, worked_squares
 
-_FEWEST = (
-    3  # knots of one mark, of which one, or one entry, may be told from the others: our own choice
-)
+_FEWEST = 3  # knots of one mark, of which some may be told from the others: our own choice
 
 
 def complain_of_lone_knots(pattern: Pattern, problems: Problems) -> None:

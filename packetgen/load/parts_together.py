@@ -13,16 +13,15 @@ from packetgen.load.placed_parts import (
     better_at,
     clear_at,
     doubled,
-    figures_exchanged,
     hidden,
     over_panel,
     over_twins,
     standing_apart,
     told_at,
-    turned_about,
 )
 from packetgen.load.points import point_said
 from packetgen.load.prose_words import SENTENCE, any_of
+from packetgen.load.slipped_places import figures_exchanged, turned_about
 from packetgen.load.values import Filled
 from packetgen.load.words import counted, said
 from packetgen.model import Part
