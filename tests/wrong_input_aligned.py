@@ -138,7 +138,7 @@ CASES = (
             *[
                 _of_step(
                     53,
-                    f"says 'standing over by {much}', and by finish.yaml where its parts meet their edges lie 30 mm apart at the left and 30 mm at the right; mend the step, or an 'outline' or 'at' there",
+                    f"says 'standing over by {much}', and by finish.yaml where those parts meet, their edges are 30 mm apart at the left and 30 mm at the right; mend the step, or an 'outline' or 'at' there",
                 )
             ]
             * told,
@@ -322,7 +322,7 @@ CASES = (
         "a lid that stands in otherwise",
         _of_step(
             30,
-            "says 'standing in by 3 mm', and by finish.yaml where its parts meet their edges lie 10 mm apart at the left and 10 mm at the right; mend the step, or an 'outline' or 'at' there",
+            "says 'standing in by 3 mm', and by finish.yaml where those parts meet, their edges are 10 mm apart at the left and 10 mm at the right; mend the step, or an 'outline' or 'at' there",
         ),
         sentence="Peg the back on the foot, standing in by 3 mm at both ends.",
     ),
@@ -426,7 +426,7 @@ CASES = (
         "posts that stand out less",
         _of_step(
             31,
-            "says 'standing out 12 mm', and by finish.yaml where its parts meet their edges lie 10 mm apart at the left and 10 mm at the right; mend the step, or an 'outline' or 'at' there",
+            "says 'standing out 12 mm', and by finish.yaml where those parts meet, their edges are 10 mm apart at the left and 10 mm at the right; mend the step, or an 'outline' or 'at' there",
         ),
         sentence="Peg the posts on the back, standing out 12 mm on either side.",
     ),
@@ -555,7 +555,7 @@ CASES = (
             *[
                 _of_step(
                     33,
-                    "says 'ends 6 mm beyond it on either side', and by finish.yaml where its parts meet their edges lie 10 mm apart at the left and 10 mm at the right; mend the step, or an 'outline' or 'at' there",
+                    "says 'ends 6 mm beyond it on either side', and by finish.yaml where those parts meet, their edges are 10 mm apart at the left and 10 mm at the right; mend the step, or an 'outline' or 'at' there",
                 )
             ]
             * told,
@@ -754,7 +754,7 @@ CASES = (
             *[
                 _of_step(
                     50,
-                    "says 'stand over by 10 mm', and by finish.yaml where its parts meet their edges lie 15 mm apart at the left and 15 mm at the right; mend the step, or an 'outline' or 'at' there",
+                    "says 'stand over by 10 mm', and by finish.yaml where those parts meet, their edges are 15 mm apart at the left and 15 mm at the right; mend the step, or an 'outline' or 'at' there",
                 )
             ]
             * told,
@@ -897,7 +897,7 @@ CASES = (
         "a lid that alone is said to stand out otherwise",
         _of_step(
             17,
-            "says 'standing out 7 mm', and by finish.yaml where its parts meet their edges lie 10 mm apart at the left and 10 mm at the right; mend the step, or an 'outline' or 'at' there",
+            "says 'standing out 7 mm', and by finish.yaml where those parts meet, their edges are 10 mm apart at the left and 10 mm at the right; mend the step, or an 'outline' or 'at' there",
         ),
         sentence="Peg the lid, standing out 7 mm at both ends.",
     ),
@@ -943,7 +943,7 @@ CASES = (
         "a lid that stands out less to the left and to the right",
         _of_step(
             29,
-            "says 'standing over by 3 mm', and by finish.yaml where its parts meet their edges lie 10 mm apart at the left and 10 mm at the right; mend the step, or an 'outline' or 'at' there",
+            "says 'standing over by 3 mm', and by finish.yaml where those parts meet, their edges are 10 mm apart at the left and 10 mm at the right; mend the step, or an 'outline' or 'at' there",
         ),
         sentence="Peg the lid on the back, standing over by 3 mm on the left and on the right.",
     ),
@@ -1014,7 +1014,7 @@ CASES = (
                 "Peg the back on the foot, 12 mm from either end.",
                 30,
                 "12 mm from either end",
-                "where its parts meet their edges lie 10 mm apart at the left and 10 mm at the right",
+                "where those parts meet, their edges are 10 mm apart at the left and 10 mm at the right",
             ),
             (
                 "Peg the left post on the back, so that 4 mm of it stand above the back's upper edge.",
@@ -1044,13 +1044,13 @@ CASES = (
                 "Peg the lid on the back, 12 mm over at both ends.",
                 29,
                 "12 mm over at both ends",
-                "where its parts meet their edges lie 10 mm apart at the left and 10 mm at the right",
+                "where those parts meet, their edges are 10 mm apart at the left and 10 mm at the right",
             ),
             (
                 "Peg the posts on the foot, each 16 mm from its end.",
                 31,
                 "each 16 mm from its end",
-                "where its parts meet their edges lie 0 mm apart at the left and 0 mm at the right",
+                "where those parts meet, their edges are 0 mm apart at the left and 0 mm at the right",
             ),
         )
     ),

@@ -369,6 +369,11 @@ FIGURES: dict[str, Fault] = {
         "tell there what becomes of it, or call it there by this name",
         Level.ADVICE,
     ),
+    "part-name-slip": Fault(
+        "{part} is nearly {meant}, and no step has its words",
+        "should it be {meant}, the twin of {twin}?",
+        Level.ADVICE,
+    ),
     "part-placeless": Fault(
         "{part} has no 'at', so it stands at 0,0, while other parts say where they stand",
         "give it one; write at: 0,0 if that is right",
@@ -494,9 +499,8 @@ FIGURES: dict[str, Fault] = {
         Level.ADVICE,
     ),
     "part-pair-uneven": Fault(
-        "{left} reaches {from_left} to the left of the middle that the panel and other parts share, and {right} {from_right} to the "
-        "right",
-        "mend 'at' of the one that was moved",
+        "{left} reaches {from_left} to the left of the middle of panel and parts, and {right} {from_right} to the right",
+        "{mend}",
         Level.ADVICE,
     ),
     "part-pair-sides": Fault(

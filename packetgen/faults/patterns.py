@@ -18,12 +18,12 @@ PATTERNS: dict[str, Fault] = {
         "it closes on {closes}, and opens on {opens}", "let 'closes' be a later day than 'opens'"
     ),
     "opens-early": Fault(
-        "it opens on {opens} for {said}, and the release is on {released}",
+        "it opens on {opens}, before the release on {released}, and 'who' asks for {said}",
         "mend the day here, or the release; nobody can stitch a design before",
         Level.ADVICE,
     ),
     "closes-told-other": Fault(
-        "here stands {said} as its last day, and it closes on {closes}",
+        "here stands {said}{as_what}, and it closes on {closes}",
         "mend the day here, or 'closes'",
         Level.ADVICE,
     ),

@@ -355,6 +355,11 @@ WHY_FIGURES: dict[str, Why] = {
         "the steps, or its step is missing.",
         "Tell what becomes of the part, by the name that finish.yaml has.",
     ),
+    "part-name-slip": Why(
+        "Parts that belong together, a left and a right one, are called alike but for their side, and one of them is not quite: "
+        "the packet's list and its templates would have the slip.",
+        "Mend the name; or lay the advice aside where they are meant to be called so.",
+    ),
     "part-placeless": Why(
         "A part without an at stands at 0,0, which is right for the one that the others are measured from. Here it is "
         "another one, and its line may have been forgotten.",

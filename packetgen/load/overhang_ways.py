@@ -17,6 +17,11 @@ TOLD = (
         rf"\b(?:ends?|sides?)\s+{LENGTH}\s+(?:beyond|past|outside|inside)\s+[^\d.,;:()]{{0,30}}?\b(?:either|both|each)\s+(?:ends?|sides?)\b",
         re.I,
     ),
+    # 'with 10 mm of the shelf free at either end'
+    re.compile(
+        rf"{LENGTH}\s+of\s+(?:it|them|(?:the|each)\s+[a-z ]{{2,25}}?)\s+(?:free|bare|clear|open|showing)\s+(?:at|on)\s+(?:both|either|each)\s+(?:ends?|sides?)\b",
+        re.I,
+    ),
     # '10 mm over at both ends', '12 mm from either end', 'each 16 mm from its end'
     re.compile(
         rf"{LENGTH}\s+(?:in\s+)?from\s+(?:either|each|both)\s+(?:ends?|sides?|edges?)\b", re.I

@@ -12,6 +12,7 @@ from packetgen.diagnostics import Problems
 from packetgen.load.piece_words import extent_of, mm_said, size_said
 from packetgen.load.placed_parts import ROUNDED_MM, Bounds, placed_part
 from packetgen.load.points import point_said
+from packetgen.load.slipped_places import exchanged_places
 from packetgen.load.values import Filled
 from packetgen.load.words import said
 from packetgen.model import Outline, Part
@@ -54,11 +55,21 @@ def complain_of_alignment(
         return
     if uneven := _uneven_pair(panel["outline"], parts):
         left, right, middle_mm = uneven
-        from_left = mm_said(round(middle_mm - placed_part(parts[left]).bounds[0], 2))
-        from_right = mm_said(round(placed_part(parts[right]).bounds[2] - middle_mm, 2))
+        from_left = round(middle_mm - placed_part(parts[left]).bounds[0], 2)
+        from_right = round(placed_part(parts[right]).bounds[2] - middle_mm, 2)
         facts = {"left": said(parts[left].name), "right": said(parts[right].name)}
-        facts |= {"from_left": from_left, "from_right": from_right}
-        problems.add(stand[left].place_of("at"), "part-pair-uneven", **facts)
+        facts |= {"from_left": mm_said(from_left), "from_right": mm_said(from_right)}
+        even = [(left, from_left - from_right), (right, from_left - from_right)]
+        at = {number: (parts[number].at_mm[0] + by, parts[number].at_mm[1]) for number, by in even}
+        slipped = [one for one in at if at[one] in exchanged_places(*parts[one].at_mm)]
+        moved = slipped[0] if len(slipped) == 1 else left
+        facts["mend"] = f"should its 'at' be {point_said(at[moved])}?"
+        if len(slipped) != 1:
+            line = stand[right].place_of("at").line
+            facts["mend"] = (
+                f"write at: {point_said(at[left])} here, or at: {point_said(at[right])} for {facts['right']} on line {line}"
+            )
+        problems.add(stand[moved].place_of("at"), "part-pair-uneven", **facts)
         return
     if odd := _beside_middle(panel["outline"], parts):
         side = "right" if odd.by_mm > 0 else "left"

@@ -17,14 +17,16 @@ def turned_about(parts: Sequence[Part]) -> int | None:
 def figures_exchanged(parts: Sequence[Part]) -> tuple[int, Point] | None:
     """The number of the part, and its place with two neighbouring figures of one of the two numbers changed, with which all
     parts hang together, where they do not."""
-    found = _all_touch_with(
-        parts,
-        lambda across, down: [
-            *((one, down) for one in _neighbours_exchanged(across)),
-            *((across, one) for one in _neighbours_exchanged(down)),
-        ],
-    )
+    found = _all_touch_with(parts, exchanged_places)
     return found[0] if len(found) == 1 else None
+
+
+def exchanged_places(across: float, down: float) -> list[Point]:
+    """The places with two neighbouring figures of one of the two numbers changed."""
+    return [
+        *((one, down) for one in _neighbours_exchanged(across)),
+        *((across, one) for one in _neighbours_exchanged(down)),
+    ]
 
 
 def _neighbours_exchanged(number: float) -> Iterator[float]:

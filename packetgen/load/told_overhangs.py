@@ -44,6 +44,7 @@ _PUT_ON = re.compile(rf"\b{WHERE}\s+(?:the\s+)?\Z", re.I)
 _OVER_SIDE = re.compile(
     r"\b(?:over|beyond|past|from)\s+(?:its|the|their|each|either)\s+sides?\b", re.I
 )
+_IT = re.compile(r"\b(?:above|below)\s+it\Z", re.I)
 _THEY = re.compile(r"\s*(?P<they>each|they|both)\b", re.I)
 # 'from the right edge' and 'from the upper edge', told of one edge.
 _FROM_EDGE = re.compile(
@@ -65,16 +66,19 @@ def complain_of_told_overhangs(
     numbers = parts_by_name_or_each(parts)
     names = named(numbers)
     before: tuple[int, ...] = ()  # what the last sentence worked on
+    last: tuple[int, ...] = ()  # what it named last
     for start, sentence in sentences(steps):
         in_turn = _in_turn(list(names.finditer(sentence)), numbers)
         if before and not in_turn and (they := _THEY.match(sentence)):
             in_turn = [(they.start("they"), before)]
-        before = in_turn[0][1] if in_turn else ()
         for found in lengths_in(sentence):
-            if how := _how(parts, in_turn, found, sentence):
+            # '30 mm below it': below the board on which the last sentence put it.
+            of_it = [(found.end(), last)] if len(last) == 1 and _IT.search(found[0]) else []
+            if how := _how(parts, in_turn + of_it, found, sentence):
                 facts = {"said": said(found[0]), "how": how}
                 place = place_in(steps, start + found.start(), path)
                 problems.add(place, "step-overhang-other", **facts)
+        before, last = (in_turn[0][1], in_turn[-1][1]) if in_turn else ((), ())
 
 
 def _in_turn(
@@ -222,7 +226,7 @@ def _otherwise(
         return _unless_among([one for two in pairs for one in apart_mm(*two, ways)], told_mm)
     if both:
         left, right = (gap_said(_nearest_mm(pairs, edge, told_mm)) for edge in (0, 2))
-        return f"where its parts meet their edges lie {left} apart at the left and {right} at the right"
+        return f"where those parts meet, their edges are {left} apart at the left and {right} at the right"
     edges = slice(0, None, 2 if at_side else 1)
     by_mm = [abs(by) for two in pairs for by in tuple(edges_mm(*two))[edges]]
     return _unless_among(by_mm, told_mm)

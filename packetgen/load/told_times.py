@@ -26,6 +26,9 @@ _COATS = re.compile(
 _CURED = re.compile(
     r"\b(?:(?:cur|harden|dr(?:y|ie))(?:e|s|d|ed|es|ing)?|leave|wait)\b", re.IGNORECASE
 )
+_LEFT_SO = re.compile(
+    r"[ \t]*(?:leave|let)\s+(?:it|them|all|everything)\b|[ \t]*wait\b", re.IGNORECASE
+)
 _HELD = re.compile(
     r"\b(?:hold|held|press|clamp|clamped|weight|pinch|wipe|sand|tack|cool|spread|warm)\w*\b",
     re.IGNORECASE,
@@ -50,12 +53,14 @@ def complain_of_told_times(
     glued = re.compile(rf"\b(?:glue|{any_of(cure_h)})\b", re.IGNORECASE)
     told = set[str]()
     for start, sentence in sentences(steps):
+        so_far = steps[: start + len(sentence)].rpartition("\n")[2]
+        # 'Leave it for 12 hours', at the end of a step that glues.
+        of_glue = glued.search(so_far if _LEFT_SO.match(sentence) else sentence)
         if _COATS.search(sentence):
             name, long_h = "dries_in", dry_h
-        elif glued.search(sentence) and _CURED.search(sentence) and not _HELD.search(sentence):
+        elif of_glue and _CURED.search(sentence) and not _HELD.search(sentence):
             # 'Let it cure' tells of what the step speaks of.
-            step = steps[: start + len(sentence)].rpartition("\n")[2]
-            name, long_h = "cures_in", _of_meant((sentence, step), used_for, cure_h)
+            name, long_h = "cures_in", _of_meant((sentence, so_far), used_for, cure_h)
         else:
             continue
         if name not in told and (short := _too_short(sentence, long_h)):

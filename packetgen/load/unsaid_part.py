@@ -3,7 +3,8 @@ is gone."""
 
 import re
 from collections import Counter
-from collections.abc import Collection, Iterable
+from collections.abc import Collection, Iterable, Sequence
+from difflib import SequenceMatcher
 
 from packetgen.diagnostics import Problems
 from packetgen.load.values import Filled
@@ -16,16 +17,28 @@ _HEADING = re.compile(r"^#.*$", re.MULTILINE)
 _MADE_OF = frozenset(
     "wood wooden brass steel iron metal copper black white small large little".split()
 )
+_OPPOSITE = {"left": "right", "upper": "lower", "front": "back"}
+_OPPOSITE |= {behind: before for before, behind in _OPPOSITE.items()}
+_SIDE = re.compile(rf"\b(?:{'|'.join(_OPPOSITE)})\b", re.IGNORECASE)
+_SLIP = 0.8  # how alike two names are at least: one letter of eight, or two that changed places
 _ENDING = 2  # letters at a word's end that may differ: our own choice
 
 
 def complain_of_unsaid_part(filled: Filled, steps: str, problems: Problems) -> None:
-    """Advice on the one part, of several, of which no step has any word, where the steps have one of each of the others."""
+    """Advice on the one part, of several, of which no step has any word, where the steps have one of each of the others; on
+    one that is nearly called as the twin of another would be it is another."""
     parts = [one.value for one in filled.each("parts")]
     if len(parts) < 2 or not all(part is not None and part["name"] for part in parts):
         return
     told, of_piece = _HEADING.sub("", steps).casefold(), _words(filled["name"] or "")
     unsaid = [part for part in parts if not _is_said(part["name"], told, of_piece)]
+    for part in parts:
+        others = [one["name"] for one in parts if one is not part]
+        if slipped := _twin_slipped(part["name"], others, told):
+            meant, twin = slipped
+            facts = {"part": said(part["name"]), "meant": said(meant), "twin": said(twin)}
+            problems.add(part.place_of("name"), "part-name-slip", **facts)
+            return
     if len(unsaid) == 1:
         (part,) = unsaid
         problems.add(part.place_of("name"), "part-unsaid", part=said(part["name"]))
@@ -47,6 +60,18 @@ def complain_of_unsaid_hardware(
     for line in unsaid:
         if line["name"] not in offered:
             problems.add(line.place_of("name"), "hardware-unsaid", name=said(line["name"]))
+
+
+def _twin_slipped(name: str, others: Sequence[str], steps: str) -> tuple[str, str] | None:
+    """The name that is meant by 'left lge' beside a 'right leg', and that twin; None where the steps have its words."""
+    for twin in others:
+        meant = _SIDE.sub(lambda side: _OPPOSITE[side[0].casefold()], twin)
+        alike = SequenceMatcher(None, name.casefold(), meant.casefold()).ratio()
+        strange = set(_words(name)) - set(_words(meant))
+        if meant != twin and strange and alike >= _SLIP and meant not in others:
+            if not any(re.search(rf"\b{re.escape(word)}", steps) for word in strange):
+                return meant, twin
+    return None
 
 
 def _words(name: str) -> list[str]:

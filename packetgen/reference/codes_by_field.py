@@ -185,6 +185,7 @@ BY_FIELD: Mapping[str, Mapping[str, tuple[str, ...]]] = {
             "name-twice",
             "part-over-panel",
             "part-placeless",
+            "part-name-slip",
             "part-hidden",
             "part-hides",
             "part-apart",
