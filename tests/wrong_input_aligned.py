@@ -248,8 +248,71 @@ CASES = (
         back=("0,0 120,0 120,135 0,135", "10,10"),
     ),
     _case(
+        "a left post in whose place two figures changed places",
+        f"{FINISH}:10:61: advice: 'left post' reaches 49 mm to the left of the middle of panel and parts, and 'right post' 58 mm to the right; should its 'at' be 12,10?",
+        left_post=(_POST, "21,10"),
+        right_post=(_POST, "116,10"),
+        panel="40,20 100,20 100,120 40,120",
+    ),
+    _case(
+        "a left post that is a lfet one",
+        f"{FINISH}:13:12: advice: 'lfet post' is nearly 'left post', and no step has its words; should it be 'left post', the twin of 'right post'?",
+        saw="both posts",
+        drop="left post",
+        lfet_post=(_POST, "0,10"),
+    ),
+    _case(
+        "a left pest, which the steps have too",
+        saw="the left pest, the right post",
+        drop="left post",
+        left_pest=(_POST, "0,10"),
+    ),
+    *(
+        _case(
+            f"posts that reach {much} below the back, which the sentence calls 'it'",
+            *[
+                _of_step(
+                    47,
+                    f"says '{much} below it', and by finish.yaml no edges of the parts that it names lie so far apart: 4 mm comes nearest; mend the step, or an 'outline' or 'at' there",
+                )
+            ]
+            * told,
+            sentence=f"Peg the posts on the back. The posts reach {much} below it.",
+        )
+        for much, told in (("4 mm", 0), ("9 mm", 1))
+    ),
+    *(
+        _case(
+            f"a lid that stands over the back by {much}, and the foot over it by 5",
+            *[
+                _of_step(
+                    45,
+                    f"says 'stands over the back by {much}', and by finish.yaml where those parts meet, their edges are 10 mm apart at the left and 10 mm at the right; mend the step, or an 'outline' or 'at' there",
+                )
+            ]
+            * told,
+            foot=("0,0 150,0 150,10 0,10", "-5,130"),
+            sentence=f"Peg the back on the foot, so that the lid stands over the back by {much} at both ends.",
+        )
+        for much, told in (("10 mm", 0), ("5 mm", 1))
+    ),
+    *(
+        _case(
+            f"a foot of which {much} are to stay free",
+            *[
+                _of_step(
+                    34,
+                    f"says '{much} of the foot free at either end', and by finish.yaml where those parts meet, their edges are 10 mm apart at the left and 10 mm at the right; mend the step, or an 'outline' or 'at' there",
+                )
+            ]
+            * told,
+            sentence=f"Peg the back on the foot with {much} of the foot free at either end.",
+        )
+        for much, told in (("10 mm", 0), ("8 mm", 1))
+    ),
+    _case(
         "a lid that ends before one of the posts it is glued to",
-        f"{FINISH}:10:61: advice: 'left post' reaches 60 mm to the left of the middle that the panel and other parts share, and 'right post' 70 mm to the right; mend 'at' of the one that was moved",
+        f"{FINISH}:10:61: advice: 'left post' reaches 60 mm to the left of the middle of panel and parts, and 'right post' 70 mm to the right; write at: 0,10 here, or at: 118,10 for 'right post' on line 11",
         _of_step(
             12,
             "joins 'lid' to 'right post', and in finish.yaml the two stand 8 mm apart; name the part that is meant, or mend the 'at' of one of the two there",
@@ -300,7 +363,7 @@ CASES = (
     ),
     _case(
         "the same by the names of both",
-        f"{FINISH}:10:61: advice: 'left post' reaches 60 mm to the left of the middle that the panel and other parts share, and 'right post' 70 mm to the right; mend 'at' of the one that was moved",
+        f"{FINISH}:10:61: advice: 'left post' reaches 60 mm to the left of the middle of panel and parts, and 'right post' 70 mm to the right; write at: 0,10 here, or at: 118,10 for 'right post' on line 11",
         _of_step(
             12,
             "joins 'lid' to 'right post', and in finish.yaml the two stand 8 mm apart; name the part that is meant, or mend the 'at' of one of the two there",

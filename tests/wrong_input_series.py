@@ -221,7 +221,7 @@ CASES = (
             f"a prize draw that opens on {opens} for {who}",
             notice("kind: prize draw", f"opens: {opens}", "closes: 2027-03-01", f"who: {who}"),
             *[
-                f"{FILE}:22:12: advice: it opens on 2027-01-10 for 'finished design', and the release is on 2027-01-15; mend the day here, or the release; nobody can stitch a design before"
+                f"{FILE}:22:12: advice: it opens on 2027-01-10, before the release on 2027-01-15, and 'who' asks for 'finished design'; mend the day here, or the release; nobody can stitch a design before"
             ]
             * told,
         )
@@ -251,6 +251,10 @@ CASES = (
                 )
             },
             *[
+                f"{FILE}:20:26: advice: here stands '13 March 2027', and it closes on 2027-03-31; mend the day here, or 'closes'"
+            ]
+            * ("13" in words),
+            *[
                 f"{FILE}:20:{column}: advice: here stands '31 May 2027' as its last day, and it closes on 2027-03-31; mend the day here, or 'closes'"
             ]
             * bool(column),
@@ -259,6 +263,8 @@ CASES = (
             ("Send it by 31 March 2027", 0),
             ("Send it by 31 May 2027", 22),
             ("We meet at the gate on 31 May 2027", 0),
+            ("It is drawn on 13 March 2027", 0),
+            ("It is drawn on 14 March 2027", 0),
         )
     ),
     Case(

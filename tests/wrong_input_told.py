@@ -231,6 +231,20 @@ CASES = (
     ),
     *(
         Case(
+            f"wood glue that is left for {hours} hours, two sentences later",
+            _GLUE | steps(f"Peg it with wood glue. Press it well. Leave it for {hours} hours."),
+            *[
+                of_step(
+                    55,
+                    f"'{hours} hours', and 'wood glue' takes 24 h by its 'cures_in' in finish.yaml; mend one of the two; what the label says counts",
+                )
+            ]
+            * (hours < 24),
+        )
+        for hours in (12, 24)
+    ),
+    *(
+        Case(
             f"glue of which the step before tells what it is for, that cures for {hours} hours",
             {
                 FINISH: f"{TINY[FINISH]}glue:\n  - {{name: wood glue, cures_in: 12 h, for: the wooden parts}}\n"

@@ -59,16 +59,8 @@ def complain_of_alignment(
         from_right = round(placed_part(parts[right]).bounds[2] - middle_mm, 2)
         facts = {"left": said(parts[left].name), "right": said(parts[right].name)}
         facts |= {"from_left": mm_said(from_left), "from_right": mm_said(from_right)}
-        even = [(left, from_left - from_right), (right, from_left - from_right)]
-        at = {number: (parts[number].at_mm[0] + by, parts[number].at_mm[1]) for number, by in even}
-        slipped = [one for one in at if at[one] in exchanged_places(*parts[one].at_mm)]
-        moved = slipped[0] if len(slipped) == 1 else left
-        facts["mend"] = f"should its 'at' be {point_said(at[moved])}?"
-        if len(slipped) != 1:
-            line = stand[right].place_of("at").line
-            facts["mend"] = (
-                f"write at: {point_said(at[left])} here, or at: {point_said(at[right])} for {facts['right']} on line {line}"
-            )
+        line = stand[right].place_of("at").line
+        moved, facts["mend"] = _moved(parts, left, right, from_left - from_right, line)
         problems.add(stand[moved].place_of("at"), "part-pair-uneven", **facts)
         return
     if odd := _beside_middle(panel["outline"], parts):
@@ -88,6 +80,19 @@ def complain_of_alignment(
         problems.add(
             stand[odd.number].place_of(field), "part-off-middle", part=said(part.name), **facts
         )
+
+
+def _moved(
+    parts: Sequence[Part], left: int, right: int, by_mm: float, line: int
+) -> tuple[int, str]:
+    """The one of two unevenly standing parts at which it is told, and the places that `by_mm` more to the right would make
+    even: the one whose place has two figures exchanged, or else both, the right one's as that of its line."""
+    even = {one: (parts[one].at_mm[0] + by_mm, parts[one].at_mm[1]) for one in (left, right)}
+    slipped = [one for one in even if even[one] in exchanged_places(*parts[one].at_mm)]
+    if len(slipped) == 1:
+        return slipped[0], f"should its 'at' be {point_said(even[slipped[0]])}?"
+    other = f"at: {point_said(even[right])} for {said(parts[right].name)} on line {line}"
+    return left, f"write at: {point_said(even[left])} here, or {other}"
 
 
 def _as_wide_without(odd: "_Odd", parts: Sequence[Part]) -> tuple[str, ...]:

@@ -68,13 +68,15 @@ def complain_of_told_overhangs(
     before: tuple[int, ...] = ()  # what the last sentence worked on
     last: tuple[int, ...] = ()  # what it named last
     for start, sentence in sentences(steps):
-        in_turn = _in_turn(list(names.finditer(sentence)), numbers)
+        of_names = list(names.finditer(sentence))
+        in_turn = _in_turn(of_names, numbers)
         if before and not in_turn and (they := _THEY.match(sentence)):
             in_turn = [(they.start("they"), before)]
         for found in lengths_in(sentence):
             # '30 mm below it': below the board on which the last sentence put it.
-            of_it = [(found.end(), last)] if len(last) == 1 and _IT.search(found[0]) else []
-            if how := _how(parts, in_turn + of_it, found, sentence):
+            of_it = [(found.end(), last)] * (len(last) == 1 and bool(_IT.search(found[0])))
+            told = _two_of(found, of_names, in_turn) or [*in_turn, *of_it]
+            if how := _how(parts, told, found, sentence):
                 facts = {"said": said(found[0]), "how": how}
                 place = place_in(steps, start + found.start(), path)
                 problems.add(place, "step-overhang-other", **facts)
@@ -100,6 +102,20 @@ def _in_turn(
         else:
             in_turn.append((one.start(), own))
     return in_turn
+
+
+def _two_of(
+    found: re.Match[str],
+    of_names: Sequence[re.Match[str]],
+    in_turn: Sequence[tuple[int, tuple[int, ...]]],
+) -> list[tuple[int, tuple[int, ...]]]:
+    """Those two of 'the rim stands over the board by 19 mm', whatever else the sentence names; none where it has not both."""
+    before = [one for one in of_names if not found.string[one.end() : found.start()].strip()]
+    within = [one.start() for one in of_names if found.start() <= one.start() < found.end()]
+    if not before or len(within) != 1:
+        return []
+    stands = [one for one in in_turn if one[0] <= before[0].start()][-1]
+    return [stands, *(one for one in in_turn if one[0] == within[0])]
 
 
 def _how(
