@@ -110,7 +110,8 @@ def _two_of(
     in_turn: Sequence[tuple[int, tuple[int, ...]]],
 ) -> list[tuple[int, tuple[int, ...]]]:
     """Those two of 'the rim stands over the board by 19 mm', whatever else the sentence names; none where it has not both."""
-    before = [one for one in of_names if not found.string[one.end() : found.start()].strip()]
+    so_far = [one for one in of_names if one.end() <= found.start()]
+    before = [one for one in so_far if not found.string[one.end() : found.start()].strip()]
     within = [one.start() for one in of_names if found.start() <= one.start() < found.end()]
     if not before or len(within) != 1:
         return []
