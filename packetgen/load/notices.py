@@ -18,7 +18,7 @@ _STITCHED = re.compile(
 )
 # Before the day on which it closes.
 _CLOSES = re.compile(
-    r"\b(?:by|until|till|before|(?:closes?|ends?)(?:\s+on)?|at\s+the\s+end\s+of)\s+(?:the\s+)?\Z",
+    r"\b(?:by|until|till|before|(?:closes?|ends?)(?:\s+on)?|at\s+the\s+end\s+of|the\s+day\s+after)\s+(?:the\s+)?\Z",
     re.IGNORECASE,
 )
 

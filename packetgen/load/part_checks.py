@@ -53,10 +53,10 @@ def complain_of_places(
         if (small := in_cm(panel["outline"], parts)) is not None:
             _part_in_cm([one.value for one in filled.each("parts")][small], problems)
             return
-        _look_at_corners(panel, parts, problems)
+        outline = _look_at_corners(panel, parts, problems)
         before = len(problems)
         _look_at_middle(filled, parts, problems)
-        complain_of_parts(filled, panel, parts, texts, problems)
+        complain_of_parts(filled, outline, parts, texts, problems)
         if len(problems) == before:
             stand = [one.value for one in filled.each("parts")]
             complain_of_alignment(panel, parts, stand, problems)
@@ -199,14 +199,19 @@ def _from_own_corner(panel: Outline, parts: tuple[Part, ...]) -> str:
     return f"{_moved(panel, part)} if it is measured from the corner of {said(part.name)}"
 
 
-def _look_at_corners(panel: Filled, parts: tuple[Part, ...], problems: Problems) -> None:
-    if found := _as_rectangle(panel["outline"], parts):
+def _look_at_corners(panel: Filled, parts: tuple[Part, ...], problems: Problems) -> Outline:
+    """The outline as it is meant, by which the parts are to be looked at."""
+    outline: Outline = panel["outline"]
+    if found := _as_rectangle(outline, parts):
         corner, right = map(point_said, found)
         problems.add(panel.place_of("outline"), "panel-corner", corner=corner, right=right)
-    elif (fourth := _fourth(panel["outline"])) and (
+        return tuple(found[1] if one == found[0] else one for one in outline)
+    if (fourth := _fourth(panel["outline"])) and (
         beyond_wood((*panel["outline"], fourth), parts) is None
     ):
         problems.add(panel.place_of("outline"), "panel-three", right=point_said(fourth))
+        return (*outline, fourth)
+    return outline
 
 
 def _fourth(panel: Outline) -> Corner | None:

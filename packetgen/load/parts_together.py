@@ -24,7 +24,7 @@ from packetgen.load.prose_words import SENTENCE, any_of
 from packetgen.load.slipped_places import figures_exchanged, turned_about
 from packetgen.load.values import Filled
 from packetgen.load.words import counted, said
-from packetgen.model import Part
+from packetgen.model import Outline, Part
 
 # What a part hangs by, in the hardware or the steps.
 _HUNG = re.compile(
@@ -40,18 +40,18 @@ def has_place(part: Filled) -> bool:
 
 
 def complain_of_parts(
-    filled: Filled, panel: Filled, parts: tuple[Part, ...], texts: str, problems: Problems
+    filled: Filled, panel: Outline, parts: tuple[Part, ...], texts: str, problems: Problems
 ) -> None:
-    """Whether each stands where the others leave it room, told at its 'at'; `texts` tell how they are joined, and
-    whether anything is hung up."""
+    """Whether each stands where the others leave it room, told at its 'at'; `panel` is its outline, and `texts` tell how
+    they are joined, and whether anything is hung up."""
     hung = bool(_HUNG.search(texts))
     told_mm = {float(number) for number in re.findall(r"(?<![\w.])\d{1,4}(?!\d|\.\d)", texts)}
-    kept_free = [area.value["outline"] for area in panel.each("keep_out") if area.whole]
+    kept_free = [area.value["outline"] for area in filled["panel"].each("keep_out") if area.whole]
     stand = [one.value for one in filled.each("parts")]
-    all_over = over_panel(panel["outline"], kept_free, parts)
+    all_over = over_panel(panel, kept_free, parts)
     for over in all_over:
         facts = _place_of_part(stand[over.number])
-        where = panel["outline"], kept_free, parts, over.number
+        where = panel, kept_free, parts, over.number
         if better := better_at(*where) or told_at(*where, told_mm):
             facts["mend"] = f"write at: {point_said(better)}"
         elif has_place(stand[over.number]) and (clear := clear_at(*where)):
@@ -95,10 +95,10 @@ def complain_of_parts(
                 share=round(100 * twin.share),
             )
     _look_at_placeless(stand, wrong | {one.number for one in unseen}, problems)
-    apart = tuple(standing_apart(panel["outline"], parts, hung=True))
+    apart = tuple(standing_apart(panel, parts, hung=True))
     number = turned_about(parts) if not apart else None
     if not apart and number is None:
-        apart = tuple(standing_apart(panel["outline"], parts, hung, _joined(texts, parts)))
+        apart = tuple(standing_apart(panel, parts, hung, _joined(texts, parts)))
     slip = None if any(far.meant_mm for far in apart) else figures_exchanged(parts)
     if slip and (apart or number is not None):
         of, better = slip
@@ -113,7 +113,7 @@ def complain_of_parts(
         # A part that stands alone, and needs to be moved only up, down or aside, is told before one that touches others.
         lone = [
             far
-            for far in standing_apart(panel["outline"], parts, hung=False)
+            for far in standing_apart(panel, parts, hung=False)
             if far.nearer_mm and far.number != number
         ]
         if len(lone) == 1:

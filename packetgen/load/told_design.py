@@ -1,13 +1,14 @@
 """The size, the colours and the cloths of a design that an author's texts tell otherwise than its pattern has them."""
 
 import re
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
+from itertools import chain
 
 from packetgen.diagnostics import Problems, place_in
 from packetgen.load.number_words import COUNTED, counted_number
-from packetgen.load.prose_words import any_of, sentences
+from packetgen.load.prose_words import any_of, named, sentences
 from packetgen.load.words import said, shown
-from packetgen.model import BARE, ClothOption, Pattern
+from packetgen.model import BARE, ClothOption, KeyLine, Pattern
 from packetgen.nouns import listed
 
 _WHOLE = r"\b(?:the\s+(?:whole\s+)?(?:design|chart|pattern|picture|motif)|it)\s+(?:is|measures|has|counts)\s+"
@@ -109,20 +110,33 @@ def _look_at_colours(text: str, path: str, pattern: Pattern, problems: Problems)
 def _look_at_kinds(text: str, path: str, pattern: Pattern, problems: Problems) -> None:
     """Whether more knots, lazy daisies or beads are told than there are, or fewer where they are all."""
     there_are = {
-        "knot": len(pattern.knots),
-        "dais": len(pattern.daisies),
-        "bead": len(pattern.beads),
+        "knot": [one.mark for one in pattern.knots],
+        "dais": [one.mark for one in pattern.daisies],
+        "bead": [""] * len(pattern.beads),
     }
+    called = {line.mark: [*_words_of_line(line)] for line in pattern.key}
     for found in (
         way for form in (_KINDS, _EACH_IN_ALL, _ARE_KINDS) for way in form.finditer(text)
     ):
         told = counted_number(found["number"])
-        has = next(number for kind, number in there_are.items() if kind in found["kind"].casefold())
+        marks = next(marks for kind, marks in there_are.items() if kind in found["kind"].casefold())
+        # 'A French knot in 150 plum on each horn, two in all': of those in plum.
+        in_it = {mark: named(called[mark]).search(found[0]) for mark in marks if mark}
+        of_colour = {mark: word[0] for mark, word in in_it.items() if word}
+        has = sum(not of_colour or mark in of_colour for mark in marks)
         if told is not None and has and (told > has or (found["all"] is not None and told < has)):
             number = found.start("number")
-            facts = {"said": said(text[number : found.end()]), "has": has}
+            words = listed(tuple(map(said, dict.fromkeys(of_colour.values()))))
+            facts = {"said": said(text[number : found.end()])}
+            facts["has"] = f"{has} in {words}" if words else str(has)
             problems.add(place_in(text, number, path), "kind-told-number", **facts)
             break
+
+
+def _words_of_line(line: KeyLine) -> Iterator[str]:
+    """The numbers and names of its colours."""
+    for colour in chain(*line.threads.values()):
+        yield from filter(None, (colour.number, colour.name))
 
 
 def _look_at_cloths(

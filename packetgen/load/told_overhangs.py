@@ -45,6 +45,7 @@ _OVER_SIDE = re.compile(
     r"\b(?:over|beyond|past|from)\s+(?:its|the|their|each|either)\s+sides?\b", re.I
 )
 _IT = re.compile(r"\b(?:above|below)\s+it\Z", re.I)
+_WHICH = re.compile(r"\b(?:both|they|the\s+two)\s+\Z", re.I)
 _THEY = re.compile(r"\s*(?P<they>each|they|both)\b", re.I)
 # 'from the right edge' and 'from the upper edge', told of one edge.
 _FROM_EDGE = re.compile(
@@ -159,7 +160,11 @@ def _how(
     if found.re in (EXACT, BELOW_TOP):
         those = [parts[number] for number in _meant(in_turn, found)]
         return _unless_among(list(_exact_mm(pairs, those, found)), _told_mm(found))
-    last = next((each for at, each in reversed(in_turn) if at < found.start()), ())
+    so_far = [each for at, each in in_turn if at < found.start()]
+    sets = [each for each in so_far if len(each) > 1]
+    # 'Glue the back behind the lid and the sill, so that both stand over': which are not the back.
+    they = sets and _WHICH.search(sentence, 0, found.start())
+    last = (sets if they else so_far or [()])[-1]
     of_each = [[(parts[a], parts[b]) for a, b in numbers if one in (a, b)] for one in last]
     return _otherwise(these, pairs, of_each, found, sentence)
 

@@ -43,13 +43,13 @@ def complain_of_part_twice(
     """Advice on 'the board and the board', and on 'saw the board, the roof and the board' of a piece that has another
     part; whether it was told is returned."""
     names = named(part.name for part in parts)
+    spoken_of = " ".join(one for _, one in sentences(steps) if _SAWN.search(one)).casefold()
+    lacking = [part for part in parts if not any(one in spoken_of for one in _kinds(part))]
     for start, sentence in sentences(steps):
         sawn = _SAWN.search(sentence)
         end = _SMOOTHED.search(sentence)
         found = list(names.finditer(sentence, 0, end.start() if sawn and end else len(sentence)))
         words = [one[0].casefold() for one in found]
-        spoken_of = sentence.casefold()
-        lacking = [part for part in parts if not any(one in spoken_of for one in _kinds(part))]
         for number, one in enumerate(found):
             # 'behind the roof, and the roof on the front of the board' joins it a second time.
             beside = (
