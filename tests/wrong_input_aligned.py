@@ -298,6 +298,21 @@ CASES = (
     ),
     *(
         _case(
+            f"a lid and a foot that both stand over by {much}, and a back that does not",
+            *[
+                _of_step(
+                    82,
+                    f"says 'stand over by {much}', and by finish.yaml where those parts meet, their edges are 10 mm apart at the left and 10 mm at the right; mend the step, or an 'outline' or 'at' there",
+                )
+            ]
+            * told,
+            lid=("0,0 150,0 150,12 0,12", "-5,0"),
+            sentence=f"Lay the lid and the foot face down and peg the back behind them, so that both stand over by {much} at both ends.",
+        )
+        for much, told in (("15 mm", 1),)
+    ),
+    *(
+        _case(
             f"a foot of which {much} are to stay free",
             *[
                 _of_step(

@@ -94,6 +94,19 @@ CASES = (
         "finishes/shelf/finish.yaml:4:12: advice: the panel would be a rectangle but for its corner 0,80; write 0,100 for it",
     ),
     Case(
+        "a corner of the panel in whose figures a part would lie over it",
+        {
+            FINISH: TINY[FINISH]
+            .replace("0,0 100,0 100,100 0,100", "10,0 110,0 110,117 10,100")
+            .replace(
+                "paints:\n",
+                '  - {name: rail, outline: "0,0 120,0 120,16 0,16", at: "0,104", thickness: 12 mm, paint: sage, coats: 2}\n'
+                + "paints:\n",
+            )
+        },
+        "finishes/shelf/finish.yaml:4:12: advice: the panel would be a rectangle but for its corner 110,117; write 110,100 for it",
+    ),
+    Case(
         "the three screws of which there are two",
         {
             FINISH: TINY[FINISH]

@@ -265,6 +265,8 @@ CASES = (
             ("We meet at the gate on 31 May 2027", 0),
             ("It is drawn on 13 March 2027", 0),
             ("It is drawn on 14 March 2027", 0),
+            ("It is drawn on the day after 31 May 2027", 40),
+            ("It is drawn on the day after 31 March 2027", 0),
         )
     ),
     Case(

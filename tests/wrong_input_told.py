@@ -571,6 +571,13 @@ CASES = (
         f"{STEPS}:1:35: advice: the step names 'back' twice, and 'knob' not at all; name each part once",
     ),
     Case(
+        "a part that is sawn in a sentence of its own, and another named twice in the next",
+        and_parts(RAIL + KNOB)
+        | {
+            STEPS: "1. Saw the back. Saw the rail and the knob; round the corners of the knob, or the rail.\n"
+        },
+    ),
+    Case(
         "a design of another size",
         {STORY: "The design is 40 stitches wide and grew at night.\n"},
         f"{STORY}:1:1: advice: here stands 'The design is 40 stitches wide', and the chart has 4 columns and 2 rows; mend the number, or leave it out: the page of sizes tells it",

@@ -371,6 +371,20 @@ CASES = (
     ),
     *(
         Case(
+            f"knots of one colour, {told} in all",
+            {
+                PATTERN: ("beads:\n", '  - {colour: k, at: "1.5,1.5"}\nbeads:\n'),
+                NOTES: f"Put a French knot in K4 peat on each frond, {told} in all.\n",
+            },
+            *[
+                f"{NOTES}:1:45: advice: here stands '{told} in all', and the pattern has 1 in 'peat'; mend the number, or leave it out"
+            ]
+            * (told != 1),
+        )
+        for told in (1, 2)
+    ),
+    *(
+        Case(
             f"knots, {told} in all",
             {NOTES: f"Put a French knot on each frond, {told} in all.\n"},
             *[

@@ -121,8 +121,8 @@ def _look_at_kinds(text: str, path: str, pattern: Pattern, problems: Problems) -
         told = counted_number(found["number"])
         marks = next(marks for kind, marks in there_are.items() if kind in found["kind"].casefold())
         # 'A French knot in 150 plum on each horn, two in all': of those in plum.
-        in_it = {mark: named(called[mark]).search(found[0]) for mark in marks if mark}
-        of_colour = {mark: word[0] for mark, word in in_it.items() if word}
+        in_it = {mark: named(called[mark]).findall(found[0]) for mark in marks if mark}
+        of_colour = {mark: words[-1] for mark, words in in_it.items() if words}
         has = sum(not of_colour or mark in of_colour for mark in marks)
         if told is not None and has and (told > has or (found["all"] is not None and told < has)):
             number = found.start("number")
