@@ -11,7 +11,7 @@ from tests.stitching import MOSS, pattern, piece
 # Named colours of CSS Color Module Level 4, as Pillow has them, under words that people call them by.
 CALLED = {
     "red": "red darkred firebrick crimson tomato indianred",
-    "pink": "pink hotpink lightpink salmon palevioletred",
+    "pink": "pink hotpink lightpink salmon palevioletred mediumvioletred",
     "orange": "orange darkorange coral sandybrown",
     "yellow": "yellow gold khaki goldenrod lemonchiffon",
     "green": "green forestgreen olive seagreen darkolivegreen palegreen lime darkseagreen",

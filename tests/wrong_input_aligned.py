@@ -313,6 +313,20 @@ CASES = (
     ),
     *(
         _case(
+            f"a lid with {much} over at each end, and so far above",
+            *[
+                _of_step(
+                    29,
+                    f"says '{much} standing over at each end', and by finish.yaml where those parts meet, their edges are 10 mm apart at the left and 10 mm at the right; mend the step, or an 'outline' or 'at' there",
+                )
+            ]
+            * told,
+            sentence=f"Peg the lid on the back, {much} standing over at each end and 10 mm above it.",
+        )
+        for much, told in (("10 mm", 0), ("14 mm", 1))
+    ),
+    *(
+        _case(
             f"a foot of which {much} are to stay free",
             *[
                 _of_step(

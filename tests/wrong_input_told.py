@@ -577,6 +577,18 @@ CASES = (
             STEPS: "1. Saw the back. Saw the rail and the knob; round the corners of the knob, or the rail.\n"
         },
     ),
+    *(
+        Case(
+            f"a rail of {wide} mm, and {told} mm told of each",
+            and_parts(RAIL.replace("0,0 120,0 120,20 0,20", f"0,0 {wide},0 {wide},20 0,20"))
+            | {STEPS: "1. Saw both the back and the rail from wood, 120 mm wide each.\n"},
+            *[
+                f"{STEPS}:1:46: advice: the step says '120 mm wide', and by finish.yaml 'rail' is 118 × 20 mm and 12 mm thick; mend one of the two"
+            ]
+            * (wide != told),
+        )
+        for wide, told in ((120, 120), (118, 120))
+    ),
     Case(
         "a design of another size",
         {STORY: "The design is 40 stitches wide and grew at night.\n"},

@@ -11,13 +11,17 @@ _FEWEST = 3  # knots of one mark, of which some may be told from the others: our
 
 def complain_of_lone_knots(pattern: Pattern, problems: Problems) -> None:
     """Advice on the one knot of a mark, or the knots of one entry, that have no stitch in their squares nor in those round
-    them, where each other has one."""
+    them, where each other has one; or none in their squares, where each other has one in all of its own."""
     worked = worked_squares(pattern)
     of_marks: dict[str, list[Knot]] = {}
     for knot in pattern.knots:
         of_marks.setdefault(knot.mark, []).append(knot)
     for mark, knots in of_marks.items():
         alone = [knot for knot in knots if worked.isdisjoint(squares_at(knot.at, 1))]
+        amid = [knot for knot in knots if worked.issuperset(squares_at(knot.at))]
+        if not alone:  # where the others lie wholly on stitches, one with none in its own squares
+            alone = [knot for knot in knots if worked.isdisjoint(squares_at(knot.at))]
+            alone = alone if len(amid) == len(knots) - len(alone) else []
         others = [knot for knot in knots if not worked.isdisjoint(squares_at(knot.at))]
         lines = {knot.place.line for knot in alone}
         of_entry = [knot for knot in knots if knot.place.line in lines]

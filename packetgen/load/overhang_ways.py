@@ -9,7 +9,15 @@ _EDGE = r"\b(?:edges?|ends?|sides?)\b"
 _BEYOND = r"(?:out|over|beyond|past|in|back)"
 TOLD = (
     # 'standing out 6 mm on either side', 'overhangs the board by 6 mm'
-    re.compile(rf"\b(?:{_OUT}\s+{_BEYOND}|overhang(?:s|ing)?)\b[^\d.;:()]{{0,40}}?{LENGTH}", re.I),
+    re.compile(
+        rf"\b(?:{_OUT}\s+{_BEYOND}|overhang(?:s|ing)?)\b(?:(?!\band\s+\d)[^\d.;:()]){{0,40}}?{LENGTH}",
+        re.I,
+    ),
+    # '12 mm standing over at each end'
+    re.compile(
+        rf"{LENGTH}\s+(?:of\s+(?:it|them)\s+)?{_OUT}\s+{_BEYOND}\s+(?:at|on)\s+(?:both|either|each)\s+(?:ends?|sides?)\b",
+        re.I,
+    ),
     # 'stands 6 mm beyond the board'
     re.compile(rf"\b{_OUT}\s+(?:by\s+)?{LENGTH}\s+{_BEYOND}\b", re.I),
     # 'its ends 6 mm beyond them on either side'

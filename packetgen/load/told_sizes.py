@@ -46,6 +46,7 @@ _FURTHER = re.compile(
 _ALIKE, _ARE = re.compile(r"\s+and\s+(?:the\s+)?"), re.compile(r"\s+are\b")
 # 'Glue the two stiles on. They are 26 mm wide.'
 _THEY = re.compile(r"\s*(?:They|Both|Each|(?P<it>It))\b")
+_EACH = re.compile(r"\s+each\b")
 # Sizes of something in a part, and of one that is not yet what it will be.
 _ELSE = re.compile(
     r"\b(?:holes?|drill|grooves?|slots?|rebates?|notch(?:es)?|recess(?:es)?|windows?|openings?|chamfers?|bevels?|rough\w*|about|roughly|larger)\b",
@@ -82,7 +83,10 @@ def complain_of_told_sizes(
                 *_behind(sentence, with_it.end() if are else part.end()),
             ):
                 other = numbers.get(_so_is(sentence, found.end(), name), ())
-                for these in (of, other):
+                # '196 mm wide each', of all that are named before.
+                each = _EACH.match(sentence, found.end())
+                so_far = [one for word, one in in_turn if word.start() < found.start()]
+                for these in dict.fromkeys((of, other, *(so_far if each else ()))):
                     if (
                         these
                         and these not in told

@@ -28,7 +28,7 @@ class _Family:
 # Wide on purpose: our own choice.
 _FAMILIES = {
     "red": _Family(345, 410, 18),
-    "pink": _Family(315, 405, 8, 50),
+    "pink": _Family(315, 405, 8, 42),
     "orange": _Family(25, 90, 22),
     "yellow": _Family(55, 118, 18),
     "green": _Family(102, 205, 6),
