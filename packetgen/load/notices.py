@@ -65,8 +65,8 @@ def _check_against_release(notice: Filled, release: datetime | None, problems: P
 
 
 def _check_told_close(notice: Filled, problems: Problems) -> None:
-    """Advice on the first 'send it by 31 May' of a notice that closes on another day, or on any day that is the one on which
-    it closes but for two figures that changed places, as 20 and 02."""
+    """Advice on the first 'send it by 31 May' of a notice that closes on another day, or on any day but its
+    first that is the one on which it closes with two figures that changed places, as 20 and 02."""
     closes, text = notice["closes"], notice.given.get("text")
     if not closes or text is None or not text.value:
         return
@@ -79,10 +79,10 @@ def _check_told_close(notice: Filled, problems: Problems) -> None:
             )
             own = closes.month, closes.day, closes.year
             as_last = _CLOSES.search(text.value, 0, found.start()) is not None
-            exchanged = (
-                f"{told[1]:02}" == f"{closes.day:02}"[::-1] and (told[0], told[2]) == own[::2]
-            )
-            if told != own and (as_last or exchanged):
+            exchanged = f"{told[1]:02}" == f"{closes.day:02}"[::-1] and told[::2] == own[::2]
+            opens = notice["opens"]
+            on_opening = opens and told == (opens.month, opens.day, opens.year)
+            if told != own and (as_last or (exchanged and not on_opening)):
                 facts = {"said": said(found[0]), "as_what": " as its last day" * as_last}
                 facts |= {"closes": str(closes)}
                 problems.add(text.letter(found.start()), "closes-told-other", **facts)

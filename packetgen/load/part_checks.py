@@ -206,9 +206,8 @@ def _look_at_corners(panel: Filled, parts: tuple[Part, ...], problems: Problems)
         corner, right = map(point_said, found)
         problems.add(panel.place_of("outline"), "panel-corner", corner=corner, right=right)
         return tuple(found[1] if one == found[0] else one for one in outline)
-    if (fourth := _fourth(panel["outline"])) and (
-        beyond_wood((*panel["outline"], fourth), parts) is None
-    ):
+    fourth = _fourth(outline)
+    if fourth and beyond_wood((*outline, fourth), parts) is None:
         problems.add(panel.place_of("outline"), "panel-three", right=point_said(fourth))
         return (*outline, fourth)
     return outline

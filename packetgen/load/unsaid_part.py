@@ -25,8 +25,8 @@ _ENDING = 2  # letters at a word's end that may differ: our own choice
 
 
 def complain_of_unsaid_part(filled: Filled, steps: str, problems: Problems) -> None:
-    """Advice on the one part, of several, of which no step has any word, where the steps have one of each of the others; on
-    one that is nearly called as the twin of another would be it is another."""
+    """Advice on the one part, of several, of which no step has any word, where the steps have one of each of the others; or,
+    before that, on the first whose name is nearly that of another's twin."""
     parts = [one.value for one in filled.each("parts")]
     if len(parts) < 2 or not all(part is not None and part["name"] for part in parts):
         return
