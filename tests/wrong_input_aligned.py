@@ -327,6 +327,20 @@ CASES = (
     ),
     *(
         _case(
+            f"a foot of which the next sentence says that it stands over by {much}",
+            *[
+                _of_step(
+                    33,
+                    f"says 'stands over by {much}', and by finish.yaml where those parts meet, their edges are 10 mm apart at the left and 10 mm at the right; mend the step, or an 'outline' or 'at' there",
+                )
+            ]
+            * told,
+            sentence=f"Peg the foot to the back. It stands over by {much} on each side.",
+        )
+        for much, told in (("10 mm", 0), ("15 mm", 1))
+    ),
+    *(
+        _case(
             f"a foot of which {much} are to stay free",
             *[
                 _of_step(

@@ -649,7 +649,7 @@ CASES = (
             FINISH: TINY[FINISH] + "hardware:\n  - {name: wood screw, pieces: 2, size: 3 × 5 mm}\n",
             "finishes/shelf/steps.md": "1. Screw through the back with the two screws.\n",
         },
-        "finishes/shelf/finish.yaml:28:41: advice: 'wood screw' of 5 mm goes 'through the back' in a step, which is 6 mm thick, and so holds in nothing behind it; write one of 9 mm or more, or mend the step",
+        "finishes/shelf/finish.yaml:28:41: advice: 'wood screw' of 5 mm goes 'through the back' in a step, which is 6 mm thick, and so holds in nothing behind it; write one of 9 mm or more, or mend the step, or that 'thickness'",
     ),
     Case(
         "a screw that hardly comes out of the board that it goes through",
@@ -657,7 +657,7 @@ CASES = (
             FINISH: TINY[FINISH] + "hardware:\n  - {name: wood screw, pieces: 2, size: 3 × 7 mm}\n",
             "finishes/shelf/steps.md": "1. Screw through the back with the two screws.\n",
         },
-        "finishes/shelf/finish.yaml:28:41: advice: 'wood screw' of 7 mm goes 'through the back' in a step, which is 6 mm thick, and so holds in nothing behind it; write one of 9 mm or more, or mend the step",
+        "finishes/shelf/finish.yaml:28:41: advice: 'wood screw' of 7 mm goes 'through the back' in a step, which is 6 mm thick, and so holds in nothing behind it; write one of 9 mm or more, or mend the step, or that 'thickness'",
     ),
     Case(
         "two hooks of one",

@@ -589,6 +589,52 @@ CASES = (
         )
         for wide, told in ((120, 120), (118, 120))
     ),
+    *(
+        Case(
+            f"a back {words}",
+            and_parts(RAIL)
+            | {STEPS: f"1. Saw two parts from wood: the back {words}. Smooth all edges.\n"},
+            f"{STEPS}:1:%d: advice: the step says '{told}', and by finish.yaml {own}; mend one of the two"
+            % (27 + len("the back") + words.index(told) + 3),
+        )
+        for words, told, own in (
+            (
+                "itself 9 mm thick, the rail 12 mm",
+                "9 mm thick",
+                "'back' is 120 × 120 mm and 6 mm thick",
+            ),
+            (
+                "itself 6 mm thick, the rail 10 mm",
+                "10 mm",
+                "'rail' is 120 × 20 mm and 12 mm thick",
+            ),
+        )
+    ),
+    Case(
+        "three other parts in another paint",
+        {
+            FINISH: TINY[FINISH]
+            .replace("paints:\n", RAIL.replace("sage", "cress") + "paints:\n")
+            .replace("trim:", _CRESS + "trim:")
+        }
+        | {
+            STEPS: "1. Saw the back and the rail.\n2. Paint the back with two coats of sage and the other part with two coats of cress.\n"
+        },
+    ),
+    Case(
+        "magnets of a piece that has none, in its steps and in a welcome",
+        {
+            FINISH: TINY[FINISH].replace(
+                "magnets: {pairs: 4, diameter: 10 mm, thickness: 2 mm, inset: 15 mm}\n"
+                "cautions: [small magnets, dust]",
+                "cautions: [dust]",
+            ),
+            STEPS: "1. Saw the back and let four magnets in.\n2. Stick the washers to the card.\n",
+            "series/garden-year/welcome.md": "It is a shelf. Four magnets hold the picture.\n",
+        },
+        f"{STEPS}:1:30: advice: here stands 'magnets', and this piece has no magnets; take that out; so too line 2; or add a line, for example magnets: {{pairs: 4, diameter: 10 mm, thickness: 2 mm, inset: 15 mm}}",
+        "series/garden-year/welcome.md:1:16: advice: here stands 'Four magnets', and 'The Shelf' has no magnets in finish.yaml; mend the words here, or the piece there",
+    ),
     Case(
         "a design of another size",
         {STORY: "The design is 40 stitches wide and grew at night.\n"},

@@ -286,6 +286,11 @@ CASES = (
         "cloths/hopsack-28.yaml:4:7: 'over' is '3', beyond what can be right; it goes from 1 to 2",
     ),
     Case(
+        "a paint with a nought too many",
+        {"finishes/shelf/finish.yaml": ("covers: 10 m2", "covers: 100 m2")},
+        "finishes/shelf/finish.yaml:21:13: 'covers' is '100 m2 per litre', beyond what can be right; it goes from 0.1 m2 per litre to 50 m2 per litre; did you mean 10 m2 per litre?",
+    ),
+    Case(
         "a skein of eight millimetres",
         {MOSS: ("length: 8 m", "length: 8 mm")},
         "threads/moss.yaml:6:9: 'length' is '8 mm', beyond what can be right; it goes from 0.1 m to 5000 m; did you mean 8 m?",

@@ -176,7 +176,7 @@ FIGURES: dict[str, Fault] = {
     ),
     "hardware-scant": Fault(
         "{name} of {size} goes {said} in a step, which is {thick} thick, and so holds in nothing behind it",
-        "write one of {enough} or more, or mend the step",
+        "write one of {enough} or more, or mend the step, or that 'thickness'",
         Level.ADVICE,
     ),
     "hardware-through": Fault(

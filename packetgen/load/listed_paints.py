@@ -16,6 +16,7 @@ _SPEAKS_OF_PAINT = re.compile(r"\bpaint|\bcoats?\b", re.IGNORECASE)
 _THIN = r"(?:(?:thin|light|even|full|good)\s+)?"
 # Between the parts and their paint. With no such words, 'the tray rain grey', it is told of nowhere else.
 _IN = rf"(?:(?:is|are|gets?|takes?|needs?)\s+)?(?:both\s+|all\s+)?(?:painted\s+)?(?:in\s+|with\s+)?(?:{COUNTED}\s+{_THIN}coats?\s+of\s+)?(?:the\s+)?"
+_OTHERS = re.compile(r"\b(?:others?|rest|remaining|parts)\b", re.IGNORECASE)
 _BEHIND = rf"(?:,?\s+(?P<behind>{COUNT})\s+{_THIN}coats?\b)?"
 
 
@@ -131,7 +132,10 @@ def _told(
                 of_number = coats if coats in any_coats else None  # else of that number it is told
                 yield _Told(at, name_said, found["paint"], of_number, bool(told_elsewhere))
                 # 'and when that is dry with two coats of bark brown', before another part is named.
-                next_part = one.search(sentence, found.end())
-                end = next_part.start() if next_part else len(sentence)
+                next_parts = (
+                    one.search(sentence, found.end()),
+                    _OTHERS.search(sentence, found.end()),
+                )
+                end = min((each.start() for each in next_parts if each), default=len(sentence))
                 for more in with_paint.finditer(sentence, found.end(), end):
                     yield _Told(at, name_said, more["paint"], None, False)

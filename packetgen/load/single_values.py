@@ -240,7 +240,8 @@ def _measure(kind: Measure, text: str, report: Report) -> float | None:
 
 
 def _in_range(kind: Measure, number: str, unit: str) -> str:
-    """The same number in the one other metric unit that could be meant; '' where there are several, or none."""
+    """The same number in the one other metric unit that could be meant, or else without its last nought; '' where there are
+    several such units, or neither."""
     there = [
         other
         for units in _METRIC
@@ -250,6 +251,10 @@ def _in_range(kind: Measure, number: str, unit: str) -> str:
         and other in kind.units
         and kind.low <= parse_number(number) * kind.units[other] <= kind.high
     ]
+    if not there and re.fullmatch(r"[1-9]\d*0", number):
+        shorter = number[:-1]
+        if kind.low <= parse_number(shorter) * kind.units[unit] <= kind.high:
+            return f"; did you mean {shorter} {unit}?"
     return f"; did you mean {number} {there[0]}?" if len(there) == 1 else ""
 
 

@@ -45,6 +45,7 @@ _OVER_SIDE = re.compile(
     r"\b(?:over|beyond|past|from)\s+(?:its|the|their|each|either)\s+sides?\b", re.I
 )
 _IT = re.compile(r"\b(?:above|below)\s+it\Z", re.I)
+_IT_STANDS = re.compile(r"\s*(?P<it>It)\b")
 _WHICH = re.compile(r"\b(?:both|they|the\s+two)\s+\Z", re.I)
 _THEY = re.compile(r"\s*(?P<they>each|they|both)\b", re.I)
 # 'from the right edge' and 'from the upper edge', told of one edge.
@@ -66,22 +67,23 @@ def complain_of_told_overhangs(
     names do, or not on both sides; of how far one stands out to the front its thickness tells."""
     numbers = parts_by_name_or_each(parts)
     names = named(numbers)
-    before: tuple[int, ...] = ()  # what the last sentence worked on
-    last: tuple[int, ...] = ()  # what it named last
+    so_far: list[tuple[int, ...]] = []  # what the last sentence named, and first what it worked on
     for start, sentence in sentences(steps):
         of_names = list(names.finditer(sentence))
         in_turn = _in_turn(of_names, numbers)
-        if before and not in_turn and (they := _THEY.match(sentence)):
-            in_turn = [(they.start("they"), before)]
+        if so_far and not in_turn and (they := _THEY.match(sentence)):
+            in_turn = [(they.start("they"), so_far[0])]
+        elif so_far and not in_turn and (its := _IT_STANDS.match(sentence)):
+            in_turn = [(its.start("it"), each) for each in reversed(so_far)]
         for found in lengths_in(sentence):
             # '30 mm below it': below the board on which the last sentence put it.
-            of_it = [(found.end(), last)] * (len(last) == 1 and bool(_IT.search(found[0])))
+            of_it = [(found.end(), each) for each in so_far[-1:] if _IT.search(found[0])]
             told = _two_of(found, of_names, in_turn) or [*in_turn, *of_it]
             if how := _how(parts, told, found, sentence):
                 facts = {"said": said(found[0]), "how": how}
                 place = place_in(steps, start + found.start(), path)
                 problems.add(place, "step-overhang-other", **facts)
-        before, last = (in_turn[0][1], in_turn[-1][1]) if in_turn else ((), ())
+        so_far = [each for _, each in in_turn]
 
 
 def _in_turn(

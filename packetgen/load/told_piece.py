@@ -59,7 +59,8 @@ def complain_of_told_piece(
                 facts = {"said": said(found["sides"]), "piece": said(piece.name), "has": has}
                 problems.add(place_of(found.start("sides")), "piece-told-other", **facts)
         for start, sentence in sentences(text):
-            if named.search(sentence):
+            # Of a piece without magnets no sentence may count any, whatever it names.
+            if named.search(sentence) or not piece.magnets.pairs and "magnet" in sentence:
                 _look_at_hardware(sentence, piece, start, place_of, problems)
 
 

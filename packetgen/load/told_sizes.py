@@ -18,7 +18,7 @@ _SIDE = r"(?:wide|high|long|deep|thick|tall|broad|across)"
 _BEFORE = re.compile(rf"{_N}{_BY}{_N}\s?{UNIT}(?=\s\Z)", re.IGNORECASE)
 # What may stand between a part and its measures, and between these.
 _RUN = re.compile(
-    rf"(?:[\s,(:–-]|\d+(?:\.\d+)?|×|(?:x|by|mm|cm|in|is|are|both|to|of|at|from|out|and|each|which|measures?|cut|sawn|{_SIDE}|{WOOD})\b)*",
+    rf"(?:[\s,(:–-]|\d+(?:\.\d+)?|×|(?:x|by|mm|cm|in|is|are|both|to|of|at|from|out|and|each|which|itself|themselves|measures?|cut|sawn|{_SIDE}|{WOOD})\b)*",
     re.IGNORECASE,
 )
 _ENDS = rf"(?=\s*(?:[,.;:)]|\Z|(?:and|is|from|out|in|of|{_SIDE})\b))"
@@ -33,6 +33,9 @@ _TO = re.compile(
     rf"\b(?:to|from|out\s+of)\s+{_N}\s?{UNIT}(?=\s*(?:[,.;:)]|\Z|and\b))", re.IGNORECASE
 )
 _ALONE = re.compile(rf"\s+{_N}\s?{UNIT}(?=\s*(?:[,.;:)]|\Z))", re.IGNORECASE)
+# 'The board 9 mm thick, the rails 12 mm'.
+_THEN = re.compile(rf"(?<=\s){_N}\s?{UNIT}(?=\s*(?:[,.;:)]|\Z|and\b))", re.IGNORECASE)
+_OF_SIDE = re.compile(rf"{_N}\s?{UNIT}\s+{_SIDE}\b", re.IGNORECASE)
 # 'From board 9 mm and 6 mm thick', of several parts.
 _ONE_OF_TWO = re.compile(rf"{_N}\s?{UNIT}\s+(?:and|or)\s+\Z", re.IGNORECASE)
 _SAWN = re.compile(r"\b(?:saw|cut)\b", re.IGNORECASE)
@@ -127,6 +130,8 @@ def _behind(sentence: str, at: int) -> Iterator[re.Match[str]]:
     if further := _FURTHER.match(sentence, at):
         end, at = sure(_RUN.match(sentence, further.end())).end(), further.end()
     if sentence.endswith(" one", 0, at) and (found := _ALONE.match(sentence, at)):
+        yield found
+    if _OF_SIDE.search(sentence, 0, at) and (found := _THEN.match(sentence, at + 1)):
         yield found
     for way in (_SIDES, _TO) if _SAWN.search(sentence) else (_SIDES,):
         for found in way.finditer(sentence, at):
