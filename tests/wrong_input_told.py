@@ -711,7 +711,7 @@ CASES = (
         )
         for words, column, long in (
             ("the top one 20 mm high, the lower one 20 mm", 0, ""),
-            ("the top one 20 mm high, the lower one 26 mm", 57, "26 mm"),
+            ("the top one 20 mm high, the lower one 26 mm", 58, "26 mm"),
             ("the top one 20 mm high, the lower one 26 mm high", 58, "26 mm high"),
         )
     ),

@@ -18,11 +18,10 @@ def complain_of_lone_knots(pattern: Pattern, problems: Problems) -> None:
         of_marks.setdefault(knot.mark, []).append(knot)
     for mark, knots in of_marks.items():
         alone = [knot for knot in knots if worked.isdisjoint(squares_at(knot.at, 1))]
-        amid = [knot for knot in knots if worked.issuperset(squares_at(knot.at))]
-        if not alone:  # where the others lie wholly on stitches, one with none in its own squares
-            alone = [knot for knot in knots if worked.isdisjoint(squares_at(knot.at))]
-            alone = alone if len(amid) == len(knots) - len(alone) else []
         others = [knot for knot in knots if not worked.isdisjoint(squares_at(knot.at))]
+        # Where the others lie wholly on stitches, one with none in its own squares.
+        if not alone and all(worked.issuperset(squares_at(knot.at)) for knot in others):
+            alone = [knot for knot in knots if knot not in others]
         lines = {knot.place.line for knot in alone}
         of_entry = [knot for knot in knots if knot.place.line in lines]
         apart = len(alone) == 1 or (len(lines) == 1 and len(alone) == len(of_entry))

@@ -66,7 +66,7 @@ from packetgen.model import Paint, Part
 from packetgen.nouns import listed
 
 _MAGNETS = re.compile(r"(?<!no )(?<!without )\b(?:small )?magnets?\b", re.IGNORECASE)
-_WASHERS = re.compile(r"(?<!no )(?<!without )\bwashers?\b", re.IGNORECASE)
+_AND_WASHERS = re.compile(rf"{_MAGNETS.pattern}|(?<!no )(?<!without )\bwashers?\b", re.IGNORECASE)
 _BACKED = re.compile(r"\bbacking\b|\bcovers? the back\b", re.IGNORECASE)
 _HELD = re.compile(r"\b(?:magnets?|washers?)\b", re.IGNORECASE)
 _HOLDING = re.compile(
@@ -175,7 +175,7 @@ def _complain_of_no_backing(steps: str, path: str, problems: Problems) -> None:
 
 
 def _complain_of_no_magnets(filled: Filled, steps: str, path: str, problems: Problems) -> None:
-    """Advice where cautions, glue, hardware or steps speak of magnets, or steps of their washers, and the piece has none."""
+    """Advice where cautions, glue, hardware or steps speak of magnets, or of their washers, and the piece has none."""
     magnets = filled["magnets"]
     if magnets is None and "magnets" in filled.given:  # what is wrong with them is told
         return
@@ -188,13 +188,11 @@ def _complain_of_no_magnets(filled: Filled, steps: str, path: str, problems: Pro
             for given in filled.each(group)
             if given.value is not None
         ]
-    spoken = [(place, _MAGNETS.search(text)) for text, place in texts if text]
+    # Washers that are to buy are those of a screw.
+    words = _MAGNETS if "washer" in hardware_names(filled) else _AND_WASHERS
+    spoken = [(place, words.search(text)) for text, place in texts if text]
     found = [(place, word[0]) for place, word in spoken if word]
-    found += [(place_in(steps, word.start(), path), word[0]) for word in _MAGNETS.finditer(steps)]
-    if "washer" not in hardware_names(filled):  # then they are those to the magnets
-        found += [
-            (place_in(steps, word.start(), path), word[0]) for word in _WASHERS.finditer(steps)
-        ]
+    found += [(place_in(steps, word.start(), path), word[0]) for word in words.finditer(steps)]
     if not found:
         return
     place, word = found[0]

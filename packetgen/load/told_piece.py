@@ -25,6 +25,7 @@ _ELSE = re.compile(
 _SCREWED_IN = re.compile(
     rf"\b{COUNTED}\s+(?:[a-z-]+\s+)?(?P<kind>hook|peg|knob|magnet)s?\b", re.IGNORECASE
 )
+_MAGNETS = re.compile(rf"\b{COUNTED}\s+(?:[a-z-]+\s+)?(?P<kind>magnet)s?\b", re.IGNORECASE)
 
 
 def complain_of_told_piece(
@@ -59,24 +60,26 @@ def complain_of_told_piece(
                 facts = {"said": said(found["sides"]), "piece": said(piece.name), "has": has}
                 problems.add(place_of(found.start("sides")), "piece-told-other", **facts)
         for start, sentence in sentences(text):
-            # Of a piece without magnets no sentence may count any, whatever it names.
-            if named.search(sentence) or not piece.magnets.pairs and "magnet" in sentence:
-                _look_at_hardware(sentence, piece, start, place_of, problems)
+            if named.search(sentence):
+                _look_at_hardware(_SCREWED_IN, sentence, piece, start, place_of, problems)
+            elif not piece.magnets.pairs:  # then no sentence may count any, whatever it names
+                _look_at_hardware(_MAGNETS, sentence, piece, start, place_of, problems)
 
 
 def complain_of_told_about(piece: FinishingPiece, about: Given, problems: Problems) -> None:
     """Advice on 'three hooks below it' in what the piece says of itself, where it has another number."""
-    _look_at_hardware(piece.about, piece, 0, about.letter, problems)
+    _look_at_hardware(_SCREWED_IN, piece.about, piece, 0, about.letter, problems)
 
 
 def _look_at_hardware(
+    counted: re.Pattern[str],
     words: str,
     piece: FinishingPiece,
     start: int,
     place_of: Callable[[int], Place],
     problems: Problems,
 ) -> None:
-    for found in _SCREWED_IN.finditer(words):
+    for found in counted.finditer(words):
         kind = found["kind"].casefold()
         number = _pieces(piece, kind)
         # 'Hang it on one hook of the board' counts none.

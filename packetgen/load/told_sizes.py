@@ -32,9 +32,8 @@ _SIDES = re.compile(
 _TO = re.compile(
     rf"\b(?:to|from|out\s+of)\s+{_N}\s?{UNIT}(?=\s*(?:[,.;:)]|\Z|and\b))", re.IGNORECASE
 )
-_ALONE = re.compile(rf"\s+{_N}\s?{UNIT}(?=\s*(?:[,.;:)]|\Z))", re.IGNORECASE)
-# 'The board 9 mm thick, the rails 12 mm'.
-_THEN = re.compile(rf"(?<=\s){_N}\s?{UNIT}(?=\s*(?:[,.;:)]|\Z|and\b))", re.IGNORECASE)
+# 'The lower one 30 mm', and 'the board 9 mm thick, the rails 12 mm'.
+_ALONE = re.compile(rf"(?<=\s){_N}\s?{UNIT}(?=\s*(?:[,.;:)]|\Z|and\b))", re.IGNORECASE)
 _OF_SIDE = re.compile(rf"{_N}\s?{UNIT}\s+{_SIDE}\b", re.IGNORECASE)
 # 'From board 9 mm and 6 mm thick', of several parts.
 _ONE_OF_TWO = re.compile(rf"{_N}\s?{UNIT}\s+(?:and|or)\s+\Z", re.IGNORECASE)
@@ -129,9 +128,8 @@ def _behind(sentence: str, at: int) -> Iterator[re.Match[str]]:
     end = sure(_RUN.match(sentence, at)).end()
     if further := _FURTHER.match(sentence, at):
         end, at = sure(_RUN.match(sentence, further.end())).end(), further.end()
-    if sentence.endswith(" one", 0, at) and (found := _ALONE.match(sentence, at)):
-        yield found
-    if _OF_SIDE.search(sentence, 0, at) and (found := _THEN.match(sentence, at + 1)):
+    bare = sentence.endswith(" one", 0, at) or _OF_SIDE.search(sentence, 0, at)
+    if bare and (found := _ALONE.match(sentence, at + 1)):
         yield found
     for way in (_SIDES, _TO) if _SAWN.search(sentence) else (_SIDES,):
         for found in way.finditer(sentence, at):
