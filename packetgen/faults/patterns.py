@@ -23,7 +23,7 @@ PATTERNS: dict[str, Fault] = {
         Level.ADVICE,
     ),
     "closes-told-other": Fault(
-        "here stands {said}{as_what}, and it closes on {closes}",
+        "here stands {said}, and it closes on {closes}",
         "mend the day here, or 'closes'",
         Level.ADVICE,
     ),

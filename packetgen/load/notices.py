@@ -83,7 +83,7 @@ def _check_told_close(notice: Filled, problems: Problems) -> None:
             opens = notice["opens"]
             on_opening = opens and told == (opens.month, opens.day, opens.year)
             if told != own and (as_last or (exchanged and not on_opening)):
-                facts = {"said": said(found[0]), "as_what": " as its last day" * as_last}
+                facts = {"said": said(found[0]) + " as its last day" * as_last}
                 facts |= {"closes": str(closes)}
                 problems.add(text.letter(found.start()), "closes-told-other", **facts)
                 return
