@@ -869,6 +869,20 @@ CASES = (
         )
         for much, told in ((15, 1), (10, 0))
     ),
+    *(
+        _case(
+            f"a lid that is told to be put on the back, {wide} mm wide",
+            *[
+                _of_step(
+                    42,
+                    f"says '{wide} mm wide', and by finish.yaml 'back' is 120 × 120 mm and 8 mm thick; mend one of the two",
+                )
+            ]
+            * told,
+            sentence=f"Lay the lid on the front of the back, {wide} mm wide.",
+        )
+        for wide, told in ((140, 0), (130, 1))
+    ),
     _case(
         "a lid that is as wide as the foot, as is told",
         sentence="The foot is 140 mm wide, and so is the lid.",

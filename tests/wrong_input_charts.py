@@ -48,6 +48,14 @@ CASES = (
         "series/garden-year/fern/stitching.md:1:11: advice: here stands '19 stitches of E2 brick', and the chart has 5 of that colour; mend the number, or leave it out: the key's page counts them",
     ),
     Case(
+        "more stitches in the notes than the chart has, told in a word",
+        {
+            PATTERN: cut(PATTERN, "close_ups:", "credits:"),
+            f"{FERN}/stitching.md": "The eye is seven stitches of E2 brick; two stitches of brick are the mouth.\n",
+        },
+        "series/garden-year/fern/stitching.md:1:12: advice: here stands 'seven stitches of E2 brick', and the chart has 5 of that colour; mend the number, or leave it out: the key's page counts them",
+    ),
+    Case(
         "a chart in an office format",
         {PATTERN: ("revisions:", "chart: chart.xls\nrevisions:")},
         "series/garden-year/fern/pattern.yaml:26:8: 'chart.xls' cannot be a chart; a chart's file ends in .txt, .csv or .png",

@@ -5,11 +5,12 @@ from collections import Counter
 from collections.abc import Iterable, Sequence
 
 from packetgen.diagnostics import Problems, place_in
+from packetgen.load.number_words import NUMBER_WORDS, counted_number
 from packetgen.load.prose_words import any_of
 from packetgen.load.words import said
 from packetgen.model import KeyLine
 
-_COUNT = r"(?<![\w.,/-])(?P<count>\d{1,3}(?:,\d{3})+|\d{1,6})"
+_COUNT = rf"(?<![\w.,/-])(?P<count>\d{{1,3}}(?:,\d{{3}})+|\d{{1,6}}|{'|'.join(NUMBER_WORDS)})"
 
 
 def complain_of_told_counts(
@@ -29,6 +30,6 @@ def complain_of_told_counts(
     )
     for found in counted.finditer(notes):
         has = stitches[found["name"].casefold()]
-        if int(found["count"].replace(",", "")) > has:
+        if (counted_number(found["count"].replace(",", "")) or 0) > has:
             facts = {"said": said(found[0]), "has": f"{has:,}"}
             problems.add(place_in(notes, found.start(), path), "stitches-told-more", **facts)

@@ -6,7 +6,7 @@ from collections.abc import Iterator, Sequence
 from packetgen.diagnostics import Problems, place_in
 from packetgen.load.part_names import parts_by_name
 from packetgen.load.piece_words import UNIT, WOOD, extent_of, mm_said, near_mm, size_said
-from packetgen.load.prose_words import any_of, sentences
+from packetgen.load.prose_words import WHERE, any_of, sentences
 from packetgen.load.sure import sure
 from packetgen.load.words import said
 from packetgen.model import Part
@@ -49,6 +49,7 @@ _ALIKE, _ARE = re.compile(r"\s+and\s+(?:the\s+)?"), re.compile(r"\s+are\b")
 # 'Glue the two stiles on. They are 26 mm wide.'
 _THEY = re.compile(r"\s*(?:They|Both|Each|(?P<it>It))\b")
 _EACH = re.compile(r"\s+each\b")
+_ON_IT = re.compile(rf"\b{WHERE}\s+(?:the\s+(?:[a-z]+\s+of\s+the\s+)?)?\Z", re.IGNORECASE)
 # Sizes of something in a part, and of one that is not yet what it will be.
 _ELSE = re.compile(
     r"\b(?:holes?|drill|grooves?|slots?|rebates?|notch(?:es)?|recess(?:es)?|windows?|openings?|chamfers?|bevels?|rough\w*|about|roughly|larger)\b",
@@ -88,6 +89,10 @@ def complain_of_told_sizes(
                 # '196 mm wide each', of all that are named before.
                 each = _EACH.match(sentence, found.end())
                 so_far = [one for word, one in in_turn if word.start() < found.start()]
+                # 'Glue the foot on the front of the back, 180 mm wide': the foot.
+                put_on = _ON_IT.search(sentence, 0, part.start())
+                if put_on and any(_has(parts[one], found[0]) for own in so_far for one in own):
+                    continue
                 for these in dict.fromkeys((of, other, *(so_far if each else ()))):
                     if (
                         these
