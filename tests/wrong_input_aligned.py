@@ -1146,7 +1146,7 @@ CASES = (
                 "Peg a post on either side, so that it laps over the back by 6 mm.",
                 42,
                 "laps over the back by 6 mm",
-                "no edges of the parts that it names lie so far apart: 4 mm comes nearest",
+                "no edges of the parts that it names lie so far apart: 2 mm comes nearest",
             ),
             (
                 "Peg the posts on the back, each over it by 6 mm.",

@@ -734,6 +734,17 @@ CASES = (
         },
         "series/garden-year/fern/stitching.md:3:31: advice: here stands 'two strands' for backstitch, worked with 1 in this pattern; mend the number here, or 'backstitch_strands' in series.yaml",
     ),
+    *(
+        Case(
+            f"backstitch in as many strands as the crosses: {words}",
+            {f"{FERN}/stitching.md": f"## Of strands and lines\n\n{words}.\n"},
+            f"series/garden-year/fern/stitching.md:3:{column}: advice: here stands '{told}' for backstitch, worked with 1 in this pattern; mend the number here, or 'backstitch_strands' in series.yaml",
+        )
+        for words, column, told in (
+            ("Backstitch in two strands", 15, "two strands"),
+            ("Crosses take two strands of thread, lines two", 43, "two"),
+        )
+    ),
     Case(
         "knots in as many strands as nothing of theirs",
         {f"{FERN}/stitching.md": "Every knot has two strands.\nThe knots have two strands.\n"},

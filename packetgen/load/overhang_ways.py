@@ -85,13 +85,17 @@ ACROSS = (
     re.compile(
         rf"\b{_OUT}\s+(?:by\s+)?{LENGTH}\s+(?:down|up|behind|before|under|onto|into)\b", re.I
     ),
-    re.compile(rf"\b(?:overlap|lap)(?:s|ping|ped)?\b[^\d.;:()]{{0,60}}?{LENGTH}", re.I),
-    # 'over it by 4 mm', '14 mm of it overlap'
+    # 'over it by 4 mm', '14 mm of it show'
     re.compile(rf"\bover\s+(?:it|them|the\s+[a-z ]{{3,25}}?)\s+by\s+{LENGTH}", re.I),
     re.compile(
-        rf"{LENGTH}\s+of\s+(?:it|them|each)\s+(?:overlaps?|shows?|stands?|sticks?|juts?|lies?|reach(?:es)?|(?:(?:is|are)\s+)?hidden)\b",
+        rf"{LENGTH}\s+of\s+(?:it|them|each)\s+(?:shows?|stands?|sticks?|juts?|lies?|reach(?:es)?|(?:(?:is|are)\s+)?hidden)\b",
         re.I,
     ),
+)
+# 'lapping it by 10 mm', '14 mm of it overlap': how much of one lies on the other.
+LAPS = (
+    re.compile(rf"\b(?:overlap|lap)(?:s|ping|ped)?\b[^\d.;:()]{{0,60}}?{LENGTH}", re.I),
+    re.compile(rf"{LENGTH}\s+of\s+(?:it|them|each)\s+overlaps?\b", re.I),
 )
 # 'face down, 160 mm apart', 'with a gap of 150 mm between them', '150 mm of it stay free between them': from any edge of
 # one to any of the other, or between middles.
@@ -131,7 +135,7 @@ _ELSE = re.compile(
 def lengths_in(sentence: str) -> Iterator[re.Match[str]]:
     """Each length once, and edges that are flush, in the first way in which it can be read."""
     read = set[int]()
-    for way in (EXACT, BELOW_TOP, *TOLD, *ACROSS, APART, FLUSH, LEVEL, OVER):
+    for way in (EXACT, BELOW_TOP, *TOLD, *LAPS, *ACROSS, APART, FLUSH, LEVEL, OVER):
         for found in way.finditer(sentence):
             at = found.start("long") if "long" in way.groupindex else found.start()
             if at in read or _ELSE.search(sentence[max(0, found.start() - NEAR) : found.end()]):

@@ -31,6 +31,13 @@ def gaps_mm(one: Part, other: Part) -> Iterator[float]:
         yield max(last, other_last) - min(first, other_first)
 
 
+def laps_mm(one: Part, other: Part) -> Iterator[float]:
+    """How far one lies over the other, across and down; none where they do not meet."""
+    bounds = tuple(zip(*(placed_part(part).bounds for part in (one, other)), strict=True))
+    laps = [min(bounds[way + 2]) - max(bounds[way]) for way in (0, 1)]
+    yield from laps if min(laps) >= 0 else ()
+
+
 def apart_mm(one: Part, other: Part, ways: Iterable[int] = (0, 1)) -> Iterator[float]:
     """How far upright edges of one lie from those of the other, 0, and level ones from level ones, 1."""
     first, second = placed_part(one).bounds, placed_part(other).bounds

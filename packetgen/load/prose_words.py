@@ -3,8 +3,8 @@
 import re
 from collections.abc import Iterable
 
-# A point between figures ends none.
-SENTENCE = re.compile(r"(?:[^.!?]|(?<=\d)\.(?=\d))+")
+# A point between figures ends none; a line left bare ends one, as behind a heading.
+SENTENCE = re.compile(r"(?:[^.!?\n]|(?<=\d)\.(?=\d)|\n(?!\s*\n))+")
 
 # Words that tell where something is put.
 WHERE = r"(?:on|onto|to|into|in|at|along|under|below|above|behind|beside|over|across|against)"

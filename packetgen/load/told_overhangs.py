@@ -11,6 +11,7 @@ from packetgen.load.overhang_ways import (
     BELOW_TOP,
     EXACT,
     FLUSH,
+    LAPS,
     LEVEL,
     NEAR,
     OVER,
@@ -22,6 +23,7 @@ from packetgen.load.part_edges import (
     edges_mm,
     edges_so_far,
     gaps_mm,
+    laps_mm,
     over_both_ends,
 )
 from packetgen.load.part_names import parts_by_name_or_each
@@ -159,6 +161,9 @@ def _how(
         several = next((each for each in before if len(each) > 1), tuple(told))
         gaps = [gaps_mm(parts[one], parts[other]) for one, other in combinations(several, 2)]
         return _unless_among([gap for each in gaps for gap in each], _told_mm(found))
+    if found.re in LAPS:
+        laps = [lap for two in pairs for lap in laps_mm(*two)]
+        return _unless_among(laps, _told_mm(found))
     if found.re in (EXACT, BELOW_TOP):
         those = [parts[number] for number in _meant(in_turn, found)]
         return _unless_among(list(_exact_mm(pairs, those, found)), _told_mm(found))

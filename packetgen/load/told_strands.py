@@ -13,6 +13,8 @@ from packetgen.model import KeyLine, ThreadSet
 _NAMED = re.compile(rf"{COUNTED}\s+(?:strands\b|strand\s+in\s+the\s+needle)", re.IGNORECASE)
 # Of one kind alone 'one strand' is believed too.
 _NAMED_OR_ONE = re.compile(rf"{COUNTED}\s+strands?\b", re.IGNORECASE)
+# 'Crosses take two strands, lines one.'
+_BARE = re.compile(rf"\s+{COUNTED}\s*(?=[,.;:]|\Z)", re.IGNORECASE)
 # What a sentence that counts the strands of one of these alone speaks of; and what it speaks of besides.
 _CROSSES = r"cross(?:es)?|cross-?\s?stitch\w*"
 _ALONE = {
@@ -132,6 +134,8 @@ def _complain_of_kind(
         start, sentence = _stretch(words, start, _ALONE[kind], others)
         found = list(_NAMED_OR_ONE.finditer(sentence))
         spoken_of = _ALONE[kind].search(sentence)
+        if spoken_of and (bare := _BARE.match(sentence, spoken_of.end())):
+            found = [bare]
         if len(found) != 1 or not spoken_of or _OTHERS.search(sentence):
             continue
         # Crosses are told of for much besides: 'two strands when the crosses are done'.
@@ -146,7 +150,7 @@ def _complain_of_kind(
             continue
         what, field = _CALLED[kind]
         facts = {
-            "said": said(found[0][0]),
+            "said": said(found[0][0].strip()),
             "what": what,
             "field": field,
             "own": " and ".join(map(str, sorted(own))),
@@ -154,5 +158,5 @@ def _complain_of_kind(
             if len(of_named) < len(sets)
             else "in this pattern",
         }
-        place = place_in(notes, start + found[0].start(), path)
+        place = place_in(notes, start + found[0].start("number"), path)
         problems.add(place, "strands-of-kind-other", **facts)
