@@ -355,8 +355,8 @@ PATTERNS: dict[str, Fault] = {
         "take it out, or add {name} to pattern.yaml",
         Level.ADVICE,
     ),
-    "stitches-told-more": Fault(
-        "here stands {said}, and the chart has {has} of that colour",
+    "stitches-told-other": Fault(
+        "here stands {said}, and the chart has {has} of that colour{where}",
         "mend the number, or leave it out: the key's page counts them",
         Level.ADVICE,
     ),

@@ -122,8 +122,8 @@ WHY_PATTERNS: dict[str, Why] = {
         "another pattern, or the lines are not written yet.",
         "Take it out of the notes, or add what they tell of; where it is only proposed, lay the advice aside.",
     ),
-    "stitches-told-more": Why(
-        "The notes count more stitches of a colour than the chart has, mostly since the chart was changed after they were written.",
+    "stitches-told-other": Why(
+        "The notes count more stitches of a colour than the chart has, or nearly as many, mostly since the chart was changed after they were written.",
         "Correct the number, or take it out; the packet counts the stitches of each colour.",
     ),
     "list-behind": Why(

@@ -5,7 +5,7 @@ from collections.abc import Mapping, Sequence, Set
 
 from packetgen.diagnostics import Problems, place_in
 from packetgen.load.number_words import COUNT, COUNTED, counted_number
-from packetgen.load.prose_words import SENTENCE
+from packetgen.load.prose_words import SENTENCE, sentences
 from packetgen.load.values import Filled
 from packetgen.load.words import said
 from packetgen.nouns import counted, plural
@@ -17,7 +17,7 @@ _SORTS = (
     r"|cup|shoulder|square|dresser|wood|brass|steel|chipboard|machine)\b"
 )
 _HUNG_BY = re.compile(
-    rf"\b(?:the|a|one|its)\s+(?:\d+\s+mm\s+)?(?P<what>(?:{_SORTS}\s+)?hanger|(?:picture|hanging|screw)\s+ring|hanging\s+(?:plate|bracket|loop)"
+    rf"\b(?:the|a|one|its)\s+(?:\d+\s+mm\s+)?(?P<what>(?:{_SORTS}\s+)?hanger|(?:picture|hanging|screw)\s+ring|D-?\s?ring|hanging\s+(?:plate|bracket|loop)"
     r"|screw\s+eye|eyelet|mirror\s+plate|picture\s+(?:hook|wire))\b",
     re.IGNORECASE,
 )
@@ -56,6 +56,9 @@ _SHARED_OUT = re.compile(
     rf"[,:]\s+{COUNT}\s+(?:of\s+them\s+)?(?:go(?:es)?\s+)?{_PLACES}\b[^.;]*\band\b", re.IGNORECASE
 )
 THE = re.compile(r"\b(?:the|all|both)\s+\Z", re.IGNORECASE)
+_SHARED = re.compile(
+    r"\b(?:each|every|either|both|same|spare|corners?|more|another)\b", re.IGNORECASE
+)
 _OTHERS = re.compile(r"\b(?:other|further|remaining)\s+\Z", re.IGNORECASE)
 
 
@@ -199,6 +202,11 @@ def _all_that_are_told(
             return one, one[0]
         if _OTHERS.search(steps, 0, one.start()):
             return one, f"the other {one[0]}, {sum(told)} in all"
+    # 'Fix it with two screws', once, and nothing else is driven in.
+    others = re.search(rf"{COUNT}\s+(?:other|further|remaining)\b", steps, re.IGNORECASE)
+    for start, sentence in sentences(steps) if len(counted) == 1 and not others else ():
+        if start <= counted[0].start() < start + len(sentence) and not _SHARED.search(sentence):
+            return counted[0], counted[0][0]
     return None
 
 
@@ -227,8 +235,8 @@ def complain_of_unlisted_hardware(
     parts = " ".join(one.value["name"] or "" for one in filled.each("parts") if one.value)
     listed = f"{names} {parts.casefold()}"
     for found in (*_HUNG_BY.finditer(steps), *_HUNG_ON.finditer(steps), *_PUT_IN.finditer(steps)):
-        name = " ".join(found["what"].casefold().split())
-        if name.split()[-1] in listed:
+        name = " ".join(found["what"].split())
+        if name.split()[-1].casefold() in listed:
             continue
         number = (found.re is _PUT_IN and counted_number(found["number"] or "")) or 1
         # 'A cup hook into each' stays one.

@@ -224,6 +224,7 @@ def _ways_of_one(name: str, in_key: Collection[str], in_notes: bool) -> tuple[st
                 rf"\b(?:in|with)\s+{words}(?=\s*[,;:]|\s+with\s+an?\b)",
                 rf"\b(?:is|are)\s+in\s+{words}{_GOES_ON}",
                 rf"\b(?:strands?|threads?)\s+of\s+{words}{_GOES_ON}",
+                rf"\b(?:stitches|crosses)\s+of\s+(?:the\s+)?{one}[^.;:]*\b\d+\s+of\s+{words}",
                 rf"{one}[^.;:]*\bof\s+{words}\s+(?:first|last|next|afterwards)\b",
                 rf"{one}\s+for\s+the\b[^.;:]*\b{words}\s+for\s+the\b",
             ]
@@ -244,7 +245,7 @@ def _ways_of_several(name: str, in_key: Collection[str], in_notes: bool) -> tupl
     keyed, words = any_of(one for one in in_key if " " in one), _words(name)
     also = r"(?:,\s*|\s+)(?:and\s+|or\s+|then\s+)*(?:the\s+|its\s+)?"
     return (
-        rf"(?:in|with|use|using|is|are|{_OF_IT})\s+(?:the\s+)?{words}",
+        rf"(?:in|with|use|using|is|are|\d+\s+of|{_OF_IT})\s+(?:the\s+)?{words}",
         rf"(?:{keyed})(?:\s+\w+)?{also}{words}",
         rf"{words}{also}(?:{keyed})(?![\w-])",
         rf"{words},?\s+(?:number|no\.?)\s+\w*\d",

@@ -11,7 +11,8 @@ WOOD = r"(?:plywood|ply|wood|timber|board|pine|oak|beech|birch|lime|poplar|mdf)"
 _ROUNDED_MM = 0.5
 _OF_SIXTEENTHS_MM = 25.4 / 16  # a rule in inches is read to one of them
 SHOWN = 4  # corners of an outline
-_READ_MM = 10  # from here on a gap is told in half mm
+_READ_MM = 10  # from here on a gap is told in whole mm
+_HALF_MM = 0.05  # but for what is so near to half of one
 _SLIM_MM = 3  # from side to side; a narrower piece of wood is hardly sawn: our own choice
 
 
@@ -44,7 +45,8 @@ def from_cm(outline: Outline) -> str:
 
 def gap_said(length_mm: float) -> str:
     """As one reads it off a rule: '30 mm', '12.5 mm', '2.3 mm'."""
-    return mm_said(round(2 * length_mm) / 2 if length_mm >= _READ_MM else round(length_mm, 1))
+    half = abs(length_mm % 1 - 0.5) < _HALF_MM
+    return mm_said(round(length_mm) if length_mm >= _READ_MM and not half else round(length_mm, 1))
 
 
 def mm_said(length_mm: float) -> str:

@@ -39,11 +39,12 @@ def complain_of_told_piece(
     noun = re.escape(piece.name.split()[-1])
     named = re.compile(rf"\b{noun}\b", re.IGNORECASE)
     told = re.compile(
-        rf"\b{noun}\b(?P<between>[^.;:!?\d]{{0,25}}?)(?P<sides>{_SIDE}(?:\s*(?:and|,|by)\s+{_SIDE})?)\b",
+        rf"\b{noun}\b(?P<between>[^.;:!?\d]{{0,25}}?|\.\s+It\s+(?:is|measures|stands)\s+)(?P<sides>{_SIDE}(?:\s*(?:and|,|by)\s+{_SIDE})?)\b",
         re.IGNORECASE,
     )
-    # 'The gate is 200 mm wide' tells of the whole.
-    whole = re.compile(r"\s+(?:is|measures|stands)\s+", re.IGNORECASE)
+    # 'The gate is 200 mm wide', 'a painted gate 200 mm wide' tells of the whole.
+    names = "|".join(re.escape(part.name.split()[-1]) for part in piece.parts)
+    of_part = re.compile(rf"\b(?:{names}|with|has)\b", re.IGNORECASE)
     alone = not any(named.search(part.name) for part in piece.parts)
     wide_mm, high_mm, *_ = sides_mm = _sides_mm(piece)
     has = f"is {size_said((wide_mm, high_mm))}"
@@ -52,7 +53,7 @@ def complain_of_told_piece(
         *texts_of_patterns(series, path),
     ):
         for found in told.finditer(text):
-            may_be = sides_mm[:2] if alone and whole.fullmatch(found["between"]) else sides_mm
+            may_be = sides_mm if not alone or of_part.search(found["between"]) else sides_mm[:2]
             right = (
                 any(abs(one - long) <= near for one in may_be) for long, near in _mm(found["sides"])
             )

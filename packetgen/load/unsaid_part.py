@@ -75,7 +75,7 @@ def _twin_slipped(name: str, others: Sequence[str], steps: str) -> tuple[str, st
 
 
 def _words(name: str) -> list[str]:
-    return [word for word in re.findall(r"\w+", name.casefold()) if len(word) >= _LEAST]
+    return [word for word in re.findall(r"[\w-]+", name.casefold()) if len(word) >= _LEAST]
 
 
 def _is_said(name: str, steps: str, of_none: Collection[str]) -> bool:
