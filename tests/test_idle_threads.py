@@ -182,6 +182,8 @@ def test_a_name_of_several_words_that_no_line_of_the_key_has_is_told_where_one_s
     ("notes", "column"),
     [
         ("Work 40 stitches of clay pipe.", 21),
+        ("Row 1 is 20 stitches of old stave and 4 of clay pipe.", 44),
+        ("Row 1 is 20 stitches of old stave and 4 of hail.", 44),
         ("Two strands of the clay pipe.", 20),
         ("First old stave, then the clay pipe.", 27),
         ("The old stave rows, clay pipe and all.", 21),
@@ -198,7 +200,7 @@ def test_a_name_of_several_words_that_no_line_of_the_key_has_is_told_where_one_s
     ],
 )
 def test_a_name_of_several_words_is_told_as_a_thread_s_where_it_can_be_nothing_else(notes, column):
-    of = card(clay_pipe="47", old_stave="12", jam_red="51", pale_jam_red="52")
+    of = card(clay_pipe="47", hail="50", old_stave="12", jam_red="51", pale_jam_red="52")
     problems = Problems()
     complain_of_idle_threads(notes, "fern/stitching.md", [of], ["12", "52"], {}, problems)
     assert [one.place.column for one in problems] == [column] * bool(column)

@@ -136,7 +136,7 @@ def test_a_month_that_has_begun_before_the_release_waits_a_year_and_that_is_told
     [
         (
             date(2027, 5, 15),
-            "just behind the days of 2 designs, the last 2027-05-09, so that no design of the series is up until 2028-03-01; ",
+            "just behind the days of 2 designs, the last 2027-05-09, so that no design of the series has its day until 2028-03-01; ",
         ),
         (date(2027, 3, 2), ""),  # one hangs in May
         (date(2027, 5, 9), ""),  # it hangs on the day

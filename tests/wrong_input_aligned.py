@@ -358,7 +358,7 @@ CASES = (
         f"{FINISH}:10:61: advice: 'left post' reaches 60 mm to the left of the middle of panel and parts, and 'right post' 70 mm to the right; write at: 0,10 here, or at: 118,10 for 'right post' on line 11",
         _of_step(
             12,
-            "joins 'lid' to 'right post', and in finish.yaml the two stand 8 mm apart; name the part that is meant, or mend the 'at' of one of the two there",
+            "joins 'lid' to 'right post', and in finish.yaml the two, at 20,0 and 128,10, stand 8 mm apart; name the part that is meant, or mend the 'at' of one of the two there",
         ),
         lid=("0,0 100,0 100,12 0,12", "20,0"),
         left_post=(_POST, "10,10"),
@@ -376,7 +376,7 @@ CASES = (
         "a foot below the lid, and another gap told",
         _of_step(
             37,
-            "joins 'foot' to 'lid', and in finish.yaml the two stand 118 mm apart; name the part that is meant, or mend the 'at' of one of the two there",
+            "joins 'foot' to 'lid', and in finish.yaml the two, at 0,130 and 0,0, stand 118 mm apart; name the part that is meant, or mend the 'at' of one of the two there",
         ),
         sentence="Peg the lid on the back. Peg the foot below the lid, 108 mm from it.",
     ),
@@ -398,7 +398,7 @@ CASES = (
         "a lid that is glued to the back, and butted against posts that end lower",
         _of_step(
             48,
-            "joins 'lid' to 'left post', and in finish.yaml the two stand 6 mm apart; name the part that is meant, or mend the 'at' of one of the two there",
+            "joins 'lid' to 'left post', and in finish.yaml the two, at 0,-8 and 0,10, stand 6 mm apart; name the part that is meant, or mend the 'at' of one of the two there",
         ),
         lid=("0,0 140,0 140,12 0,12", "0,-8"),
         back=("0,0 120,0 120,130 0,130", "10,0"),
@@ -409,7 +409,7 @@ CASES = (
         f"{FINISH}:10:61: advice: 'left post' reaches 60 mm to the left of the middle of panel and parts, and 'right post' 70 mm to the right; write at: 0,10 here, or at: 118,10 for 'right post' on line 11",
         _of_step(
             12,
-            "joins 'lid' to 'right post', and in finish.yaml the two stand 8 mm apart; name the part that is meant, or mend the 'at' of one of the two there",
+            "joins 'lid' to 'right post', and in finish.yaml the two, at 20,0 and 128,10, stand 8 mm apart; name the part that is meant, or mend the 'at' of one of the two there",
         ),
         lid=("0,0 100,0 100,12 0,12", "20,0"),
         left_post=(_POST, "10,10"),
@@ -882,6 +882,11 @@ CASES = (
             sentence=f"Lay the lid on the front of the back, {wide} mm wide.",
         )
         for wide, told in ((140, 0), (130, 1))
+    ),
+    _case(
+        "a post whose place has two figures exchanged, over the panel",
+        "finishes/shelf/finish.yaml:11:62: advice: 'right post', at 28,10, lies over the panel from 28,20 to 40,120 and hides 12 % of it; write at: 128,10, or name the area under 'keep_out'",
+        right_post=("0,0 12,0 12,124 0,124", "28,10"),
     ),
     _case(
         "a lid that is as wide as the foot, as is told",

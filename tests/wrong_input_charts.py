@@ -47,13 +47,40 @@ CASES = (
         },
         "series/garden-year/fern/stitching.md:1:11: advice: here stands '19 stitches of E2 brick', and the chart has 5 of that colour; mend the number, or leave it out: the key's page counts them",
     ),
-    Case(
-        "more stitches in the notes than the chart has, told in a word",
-        {
-            PATTERN: cut(PATTERN, "close_ups:", "credits:"),
-            f"{FERN}/stitching.md": "The eye is seven stitches of E2 brick; two stitches of brick are the mouth.\n",
-        },
-        "series/garden-year/fern/stitching.md:1:12: advice: here stands 'seven stitches of E2 brick', and the chart has 5 of that colour; mend the number, or leave it out: the key's page counts them",
+    *(
+        Case(
+            f"more stitches in the notes than the chart has: {notes}",
+            {
+                PATTERN: cut(PATTERN, "close_ups:", "credits:"),
+                f"{FERN}/stitching.md": f"{notes}.\n",
+            },
+            *[
+                f"series/garden-year/fern/stitching.md:1:{column}: advice: here {told} of that colour{where}; mend the number, or leave it out: the key's page counts them"
+            ]
+            * bool(column),
+        )
+        for notes, column, told, where in (
+            (
+                "The eye is seven stitches of E2 brick; two stitches of brick are the mouth",
+                12,
+                "stands 'seven stitches of E2 brick', and the chart has 5",
+                "",
+            ),
+            (
+                "Brick (E2) over all, 7 stitches",
+                1,
+                "stands 'Brick (E2) over all, 7 stitches', and the chart has 5",
+                "",
+            ),
+            ("Brick (E2) over all, 7 stitches wide", 0, "", ""),
+            (
+                "Row 2 is 1 stitches of peat and 2 of brick",
+                33,
+                "stands '2 of brick', and the chart has 1",
+                " in row 2",
+            ),
+            ("Row 2 is 1 stitches of peat and 1 of brick", 0, "", ""),
+        )
     ),
     Case(
         "a chart in an office format",

@@ -220,6 +220,13 @@ CASES = (
                 "3:15: advice: the step speaks of 'two other dowels' more, which makes 6, and of 'oak dowel' there are 4 to buy; mend a number in the steps, or 'pieces' under 'hardware' in finish.yaml",
             ),
             ("two dowels", "the two other dowels", ""),
+            ("two dowels", "two more from below", ""),
+            ("two dowels into each post", "the hands in water", ""),
+            (
+                "two dowels",
+                "the hands in water",
+                "2:11: advice: the steps tell of 'two dowels' alone, and of 'oak dowel' there are 4 to buy; mend the number and the places here, or 'pieces' in finish.yaml, or tell what the others are for",
+            ),
         )
     ),
     Case(

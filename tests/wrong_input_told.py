@@ -466,12 +466,12 @@ CASES = (
             (
                 "Peg the knob on the rail.",
                 12,
-                "joins 'knob' to 'rail', and in finish.yaml the two stand 118 mm apart; name the part that is meant, or mend the 'at' of one of the two there",
+                "joins 'knob' to 'rail', and in finish.yaml the two, at 50,-20 and 0,118, stand 118 mm apart; name the part that is meant, or mend the 'at' of one of the two there",
             ),
             (
                 "Screw it through the knob into the rail.",
                 25,
-                "joins 'knob' to 'rail', and in finish.yaml the two stand 118 mm apart; name the part that is meant, or mend the 'at' of one of the two there",
+                "joins 'knob' to 'rail', and in finish.yaml the two, at 50,-20 and 0,118, stand 118 mm apart; name the part that is meant, or mend the 'at' of one of the two there",
             ),
             (
                 "Peg the rail on the upper edge of the back.",
@@ -726,6 +726,8 @@ CASES = (
         )
         for words, column in (
             ("The shelf is 20 mm wide", 14),
+            ("One shelf, a painted shelf 20 mm wide", 28),
+            ("Hang it on the shelf. It is 20 mm wide", 29),
             ("The shelf has a rail 20 mm wide", 0),
             ("The shelf is 120 mm wide", 0),
         )

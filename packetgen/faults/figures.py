@@ -240,7 +240,7 @@ FIGURES: dict[str, Fault] = {
         Level.ADVICE,
     ),
     "step-parts-apart": Fault(
-        "the step joins {part} to {other}, and in finish.yaml the two stand {gap} apart",
+        "the step joins {part} to {other}, and in finish.yaml the two, at {at} and {other_at}, stand {gap} apart",
         "name the part that is meant, or mend the 'at' of one of the two there",
         Level.ADVICE,
     ),
@@ -574,7 +574,7 @@ FIGURES: dict[str, Fault] = {
         Level.ADVICE,
     ),
     "release-behind": Fault(
-        "the release is {release}, just behind {over} {last}, so that no design of the series is up until {first}",
+        "the release is {release}, just behind {over} {last}, so that no design of the series has its day until {first}",
         "put an earlier day here, or mend such an occasion's 'on'; or lay this aside in series.yaml",
         Level.ADVICE,
     ),

@@ -203,7 +203,7 @@ def _all_that_are_told(
         if _OTHERS.search(steps, 0, one.start()):
             return one, f"the other {one[0]}, {sum(told)} in all"
     # 'Fix it with two screws', once, and nothing else is driven in.
-    others = re.search(rf"{COUNT}\s+(?:other|further|remaining)\b", steps, re.IGNORECASE)
+    others = re.search(rf"{COUNT}\s+(?:other|further|remaining|more)\b", steps, re.IGNORECASE)
     for start, sentence in sentences(steps) if len(counted) == 1 and not others else ():
         if start <= counted[0].start() < start + len(sentence) and not _SHARED.search(sentence):
             return counted[0], counted[0][0]

@@ -160,6 +160,19 @@ def _uneven_pair(panel: Outline, parts: Sequence[Part]) -> tuple[int, int, float
     return None
 
 
+def even_with_twin(
+    panel: Outline, parts: Sequence[Part], number: int
+) -> tuple[float, float] | None:
+    """The place at which a part would stand as far from the middle as its twin, where it does not; else None."""
+    uneven = _uneven_pair(panel, parts)
+    if uneven is None or number not in uneven[:2]:
+        return None
+    left, right, middle_mm = uneven
+    outer_mm = placed_part(parts[left]).bounds[0] + placed_part(parts[right]).bounds[2]
+    across, down = parts[number].at_mm
+    return round(across + 2 * middle_mm - outer_mm, 2), down
+
+
 def _twins(parts: Sequence[Part], first: str, last: str) -> Iterator[tuple[int, int]]:
     """The numbers of parts that are called alike but for their side."""
     called = {part.name.casefold(): number for number, part in enumerate(parts)}

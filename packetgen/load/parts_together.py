@@ -5,7 +5,7 @@ from collections.abc import Sequence
 
 from packetgen.diagnostics import Problems
 from packetgen.load.narrow_joints import met_in_a_point
-from packetgen.load.parts_aligned import below_foot
+from packetgen.load.parts_aligned import below_foot, even_with_twin
 from packetgen.load.piece_words import gap_said, mm_said, slim
 from packetgen.load.placed_parts import (
     Hidden,
@@ -52,7 +52,8 @@ def complain_of_parts(
     for over in all_over:
         facts = _place_of_part(stand[over.number])
         where = panel, kept_free, parts, over.number
-        if better := better_at(*where) or told_at(*where, told_mm):
+        even = even_with_twin(panel, parts, over.number) if len(all_over) == 1 else None
+        if better := better_at(*where) or told_at(*where, told_mm) or even:
             facts["mend"] = f"write at: {point_said(better)}"
         elif has_place(stand[over.number]) and (clear := clear_at(*where)):
             facts["mend"] = f"mend that, as at {point_said(clear)}"

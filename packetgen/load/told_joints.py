@@ -9,6 +9,7 @@ from packetgen.load.overhang_ways import LENGTH
 from packetgen.load.panel_on_wood import shares_below
 from packetgen.load.piece_words import gap_said
 from packetgen.load.placed_parts import ROUNDED_MM, TOUCHES_MM, Bounds, placed_part, touching
+from packetgen.load.points import point_said
 from packetgen.load.prose_words import SENTENCE
 from packetgen.load.told_order import laps
 from packetgen.load.words import said
@@ -91,6 +92,7 @@ def complain_of_told_joints(
             if _gap_as_told(steps, joint, gap_mm):
                 continue
             code = "step-parts-apart"
+            facts |= {"at": point_said(part.at_mm), "other_at": point_said(other.at_mm)}
             facts["gap"] = gap_said(gap_mm)
         elif stands := _at_other_edge(part, other, joint.onto):
             code = "step-side-other"
