@@ -48,7 +48,7 @@ from packetgen.starting.names import folder_name, why_not
 from packetgen.starting.sprig import MARKS, sprig
 from packetgen.write.together import written_together
 from tests import stitching
-from tests.content_builder import CLOTH, FERN, FINISH, PATTERN, SERIES, TINY, build
+from tests.content_builder import CLOTH, FERN, FINISH, PATTERN, SERIES, TINY, build, picture
 from tests.demo_patterns import CONTENT
 from tests.test_look import font
 from tests.test_share_picture import two_letter_face
@@ -349,6 +349,16 @@ def test_lines_of_which_one_is_the_authors_own_stay_and_are_told(run, old, new):
     )
     assert "Gone with the example" not in said
     assert "\nbackstitch:" in pattern.read_text("utf-8")
+
+
+def test_a_picture_gets_its_marks_from_the_names_of_its_threads_and_not_from_the_examples_key(run):
+    """She has her own names on the card by then, and 'f' says nothing of rust."""
+    run(*NEW, *SMALL)
+    card = next(Path("content/threads").glob("*.yaml"))
+    card.write_text(card.read_text("utf-8").replace("example flowerpot", "rust"), "utf-8")
+    Path("mine.png").write_bytes(picture([["#8a5a3b", "#8a5a3b"], ["#f6f1e4", "#f6f1e4"]]))
+    run("mine.png", "--pattern", "bean-poles", "--replace", command="bring")
+    assert Path("content", PATH, "bean-poles/chart.txt").read_text("utf-8").endswith("rr\nmm\n")
 
 
 @pytest.mark.parametrize("threads", ["y=07", "b=04 y=07"])

@@ -23,9 +23,9 @@ def known_for(
     signs: Collection[str], known: Sequence[KnownLine], of_example: bool
 ) -> Sequence[KnownLine]:
     """The lines of a key that say something of a design in these signs. One that begin wrote says nothing where a sign is
-    none of its marks: a 'b' beside others is the author's own then."""
+    none of its marks: a 'b' beside others is the author's own then; nor of a picture, which has no signs."""
     its_own = {*(line.mark for line in known), BARE, ""}
-    return () if of_example and not its_own.issuperset(signs) else known
+    return () if of_example and not (signs and its_own.issuperset(signs)) else known
 
 
 @dataclass(frozen=True)

@@ -181,8 +181,9 @@ def bring_command(
         refuse_what_is_there(content_folder, pattern, into, replace)
     card_file = f"{content_folder.as_posix()}/threads/{card.id}.yaml"
     source, answers = _read(file, card, card_file, pattern, wide, how, misspelt)
-    if pattern is not None and written:
-        pattern = pattern.for_signs({wish.code for wish in source.drawing.wishes.values()})
+    if pattern is not None:
+        wishes = source.drawing.wishes.values()
+        pattern = pattern.for_signs({wish.code or wish.mark for wish in wishes})
     most = _PHOTO_COLOURS if source.drawing.photograph and colours is None else colours
     try:
         found = bring(
