@@ -13,9 +13,11 @@ from packetgen.render.templates import environment
         ("don't say 'nettle'", "don’t say 'nettle'"),
         ("https://alder.example/o'clock", "https://alder.example/o'clock"),
         ("6' × 4'", "6' × 4'"),
+        ("The Hens' Sunday", "The Hens’ Sunday"),
+        ("'the hens' say", "'the hens' say"),
     ],
 )
-def test_only_what_stands_within_a_word_is_an_apostrophe(typed, set_):
+def test_only_what_stands_within_a_word_or_ends_an_owner_s_is_an_apostrophe(typed, set_):
     assert curled(typed) == set_
 
 

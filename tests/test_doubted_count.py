@@ -35,7 +35,7 @@ def test_where_a_design_does_not_fit_by_it_the_count_is_the_one_fault(tmp_path):
     told = lines(tmp_path / "named", {CLOTH: coarse})
     assert [one for one in told if "count is 10" in one or "has room for" in one] == [
         "cloths/hopsack-28.yaml:3:8: the count is 10, and the cloth is called 'Hopsack 28', and by that count "
-        "1 design does not fit the finishing piece; mend the count or the name"
+        "1 design does not fit the finishing piece; if the name is right, write count: 28; else mend the name"
     ]
     assert not [one for one in told if "is covered to" in one]
     unnamed = coarse.replace("Hopsack 28", "Hopsack").replace("over: 2", "over: 1")

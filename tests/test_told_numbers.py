@@ -36,6 +36,8 @@ def test_a_number_that_the_card_no_longer_has_for_that_name_is_told_where_it_sta
         ("Begin in hedge 219, two rows deep.", "hedge 219"),
         ("Stitch in thread hedge, no. 149.", "hedge, no. 149"),
         ("Hedge no 219 comes last.", "Hedge no 219"),
+        ("All in 141 hedge, number 219, from edge to edge.", "141 hedge, number 219"),
+        ("All in 141 hedge, number 219, from edge to edge.", "141 hedge, number 219"),
         ("In brick E7.", ""),  # no card has it
         ("Begin in 17 moss, two rows deep.", "17 moss"),
         ("First the rim in hedge, 149, then more.", "hedge, 149"),

@@ -150,7 +150,7 @@ CASES = (
                 "Screw the two cup hooks",
                 "brass tag",
                 (
-                    "finishes/shelf/steps.md:2:4: advice: the step says 'Screw the two cup hooks', and nobody is told to buy any; did you mean '2 brass tags'? Else add it to 'hardware' in finish.yaml, as {name: cup hook, pieces: 2, size: …}",
+                    "finishes/shelf/steps.md:2:4: advice: the step says 'Screw the two cup hooks', and nobody is told to buy any; did you mean 'two brass tags'? Else add it to 'hardware' in finish.yaml, as {name: cup hook, pieces: 2, size: …}",
                 ),
             ),
             (
@@ -164,7 +164,7 @@ CASES = (
                 "Turn the two cup hooks",
                 "turned tag",
                 (
-                    "finishes/shelf/steps.md:2:4: advice: the step says 'Turn the two cup hooks', and nobody is told to buy any; did you mean '2 turned tags'? Else add it to 'hardware' in finish.yaml, as {name: cup hook, pieces: 2, size: …}",
+                    "finishes/shelf/steps.md:2:4: advice: the step says 'Turn the two cup hooks', and nobody is told to buy any; did you mean 'two turned tags'? Else add it to 'hardware' in finish.yaml, as {name: cup hook, pieces: 2, size: …}",
                 ),
             ),
             (

@@ -258,8 +258,14 @@ CASES = (
                 f"{FILE}:20:{column}: advice: here stands '31 May 2027' as its last day, and it closes on 2027-03-31; mend the day here, or 'closes'"
             ]
             * bool(column),
+            *[
+                f"{FILE}:20:26: advice: here stands '2 May 2027, the day after it closes', and it closes on 2027-03-31; mend the day here, or 'closes'"
+            ]
+            * ("2 May" in words),
         )
         for words, column in (
+            ("It is drawn on 1 April 2027, the day after it closes", 0),
+            ("It is drawn on 2 May 2027, the day after it closes", 0),
             ("Send it by 31 March 2027", 0),
             ("Send it by 31 May 2027", 22),
             ("We meet at the gate on 31 May 2027", 0),

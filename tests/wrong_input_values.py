@@ -41,7 +41,7 @@ CASES = (
     Case(
         "the count of the cloth whose file was copied",
         {CLOTH: ("name: Hopsack 28", "name: Hopsack 32")},
-        "cloths/hopsack-28.yaml:3:8: advice: the count is 28, and the cloth is called 'Hopsack 32'; mend the count or the name",
+        "cloths/hopsack-28.yaml:3:8: advice: the count is 28, and the cloth is called 'Hopsack 32'; if the name is right, write count: 32; else mend the name",
     ),
     Case(
         "the stitches of linen over two as its count",
@@ -711,7 +711,7 @@ CASES = (
             CLOTH: ("weave: evenweave\ncount: 28", "weave: aida\ncount: 14"),
             SERIES: ("strands: 2", "strands: 5"),
         },
-        "cloths/hopsack-28.yaml:3:8: advice: the count is 14, and the cloth is called 'Hopsack 28'; mend the count or the name",
+        "cloths/hopsack-28.yaml:3:8: advice: the count is 14, and the cloth is called 'Hopsack 28'; if the name is right, write count: 28; else mend the name",
         "cloths/hopsack-28.yaml:4:7: advice: with over: 2 each stitch covers 2 blocks of this aida, and so is much larger than usual; aida is worked with over: 1; where one pattern wants it otherwise, write over in that pattern's cloth choice",
     ),
     Case(

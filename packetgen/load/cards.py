@@ -158,7 +158,7 @@ def _check_count(filled: Filled, problems: Problems) -> None:
         aida = filled["weave"] == Weave.AIDA.value
         stitches = over > 1 and count * over == others[0] and not aida
         right = f"write count: {others[0]}, its threads; over: {over} says that a stitch covers {over} of them"
-        hint = "mend the count or the name"
+        hint = f"if the name is right, write count: {others[0]}; else mend the name"
         if round(count * MM_PER_INCH / 10) == others[0]:
             hint = f"{plain(count)} to the centimetre are {others[0]} to the inch: write count: {others[0]}"
         elif stitches:

@@ -242,6 +242,8 @@ def complain_of_unlisted_hardware(
         # 'A cup hook into each' stays one.
         each_one = _ONE.search(found[0])
         meant = [one if each_one else _so_many(pieces.get(one, 1), one) for one in unsaid]
+        if number > 1 and meant and pieces.get(unsaid[0], 1) == number:
+            meant[0] = f"{found['number']} {plural(unsaid[0])}"  # 'three', where the step has it so
         facts = {"said": said(found[0]), "mend": _mend(name, number, meant)}
         problems.add(place_in(steps, found.start(), path), "hardware-unlisted", **facts)
         break

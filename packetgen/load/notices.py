@@ -1,7 +1,7 @@
 """The notices of a series: news, open calls, prize draws."""
 
 import re
-from datetime import datetime
+from datetime import date, datetime, timedelta
 
 from packetgen.diagnostics import Problems
 from packetgen.load.prose_days import DAYS
@@ -20,6 +20,10 @@ _STITCHED = re.compile(
 _CLOSES = re.compile(
     r"\b(?:by|until|till|before|(?:closes?|ends?)(?:\s+on)?|at\s+the\s+end\s+of|the\s+day\s+after)\s+(?:the\s+)?\Z",
     re.IGNORECASE,
+)
+# 'On 1 May, the day after it closes'.
+_DAY_AFTER = re.compile(
+    r",?\s+the\s+day\s+after\s+(?:it|the\s+draw|the\s+call)\s+(?:closes|ends)\b", re.IGNORECASE
 )
 
 
@@ -77,13 +81,16 @@ def _check_told_close(notice: Filled, problems: Problems) -> None:
                 int(found["day"]),
                 int(found["year"] or closes.year),
             )
-            own = closes.month, closes.day, closes.year
+            after = _DAY_AFTER.match(text.value, found.end())
+            due = closes + timedelta(days=1) if after and closes < date.max else closes
+            own = due.month, due.day, due.year
             as_last = _CLOSES.search(text.value, 0, found.start()) is not None
             exchanged = f"{told[1]:02}" == f"{closes.day:02}"[::-1] and told[::2] == own[::2]
             opens = notice["opens"]
             on_opening = opens and told == (opens.month, opens.day, opens.year)
-            if told != own and (as_last or (exchanged and not on_opening)):
-                facts = {"said": said(found[0]) + " as its last day" * as_last}
+            if told != own and (as_last or after or (exchanged and not on_opening)):
+                words = found[0] + (after[0] if after else "")
+                facts = {"said": said(words) + " as its last day" * as_last}
                 facts |= {"closes": str(closes)}
                 problems.add(text.letter(found.start()), "closes-told-other", **facts)
                 return

@@ -119,7 +119,7 @@ def _sought(names: tuple[str, ...]) -> tuple[re.Pattern[str], re.Pattern[str]]:
     return (
         re.compile(rf"#\s+\S\s+{before}{name}\s*", re.IGNORECASE),
         re.compile(
-            rf"(?<![\w#])(?:{before})?{name}\b(?:{thing}?\s*\((?P<after>{_NUMBER})\)|,?\s+no\.?\s+(?P<said>{_NUMBER})(?!\w)"
+            rf"(?<![\w#])(?:{before})?{name}\b(?:{thing}?\s*\((?P<after>{_NUMBER})\)|,?\s+(?:no\.?|number)\s+(?P<said>{_NUMBER})(?!\w)"
             rf"|,\s+(?P<listed>{_NUMBER})(?=\s*(?:[;:)]|[.,](?!\d)|\Z))"
             rf"|\s+(?P<straight>{_NUMBER})(?![\w%-]|\.\d|\s+(?:stitch|row|column|cross|times|mm\b|cm\b|in\b|m\b)))?",
             re.IGNORECASE,
