@@ -883,6 +883,29 @@ CASES = (
         )
         for wide, told in ((140, 0), (130, 1))
     ),
+    *(
+        _case(
+            f"two parts that the step tells to stand over alike, and {name} does by 15 mm",
+            _of_step(
+                29,
+                "says '10 mm over at both ends', and by finish.yaml where those parts meet, their edges are 15 mm apart at the left and 15 mm at the right; mend the step, or an 'outline' or 'at' there",
+            ),
+            sentence="Peg the lid on the back, 10 mm over at both ends, and the foot below it in the same way.",
+            **{name: part},
+        )
+        for name, part in (
+            ("lid", ("0,0 150,0 150,12 0,12", "-5,0")),
+            ("foot", ("0,0 150,0 150,10 0,10", "-5,130")),
+        )
+    ),
+    _case(
+        "posts that are told to stand out by the thickness of the back over its edges",
+        _of_step(
+            44,
+            "says 'stand 8 mm out', and by finish.yaml no edges of the parts that it names lie so far apart: 10 mm comes nearest; mend the step, or an 'outline' or 'at' there",
+        ),
+        sentence="Peg the posts on the back, so that they stand 8 mm out over its edges.",
+    ),
     _case(
         "a post whose place has two figures exchanged, over the panel",
         "finishes/shelf/finish.yaml:11:62: advice: 'right post', at 28,10, lies over the panel from 28,20 to 40,120 and hides 12 % of it; write at: 128,10, or name the area under 'keep_out'",

@@ -39,8 +39,12 @@ _BOTH = re.compile(
     re.I,
 )
 _ASIDE = re.compile(
-    r"\s+(?:at|on|to)\s+(?:its|the|each|either|one)\s+(?:side|end|left|right)", re.I
+    r"\s+(?:at|on|to|over)\s+(?:its|the|their|each|either|one)\s+(?:side|end|edge|left|right)",
+    re.I,
 )
+# ', and the trough across its foot in the same way'.
+_CLAUSE = re.compile(r"[^,;]{0,25}[,;]\s+(?:and|but|while)\s+(?:the\s+)?", re.I)
+_LIKEWISE = re.compile(r"\b(?:same\s+way|likewise|just\s+so)\b", re.I)
 _AND = re.compile(r"\s+and\s+(?:the\s+)?", re.I)
 _PUT_ON = re.compile(rf"\b{WHERE}\s+(?:the\s+)?\Z", re.I)
 _OVER_SIDE = re.compile(
@@ -80,11 +84,13 @@ def complain_of_told_overhangs(
         for found in lengths_in(sentence):
             # '30 mm below it': below the board on which the last sentence put it.
             of_it = [(found.end(), each) for each in so_far[-1:] if _IT.search(found[0])]
-            told = _two_of(found, of_names, in_turn) or [*in_turn, *of_it]
-            if how := _how(parts, told, found, sentence):
-                facts = {"said": said(found[0]), "how": how}
-                place = place_in(steps, start + found.start(), path)
-                problems.add(place, "step-overhang-other", **facts)
+            two = _two_of(found, of_names, in_turn)
+            for told in [two] if two else _in_clauses(found, [*in_turn, *of_it]):
+                if how := _how(parts, told, found, sentence):
+                    facts = {"said": said(found[0]), "how": how}
+                    place = place_in(steps, start + found.start(), path)
+                    problems.add(place, "step-overhang-other", **facts)
+                    break
         so_far = [each for _, each in in_turn]
 
 
@@ -122,6 +128,22 @@ def _two_of(
         return []
     stands = [one for one in in_turn if one[0] <= before[0].start()][-1]
     return [stands, *(one for one in in_turn if one[0] == within[0])]
+
+
+def _in_clauses(
+    found: re.Match[str], in_turn: Sequence[tuple[int, tuple[int, ...]]]
+) -> list[Sequence[tuple[int, tuple[int, ...]]]]:
+    """Those of 'the ridge on the board, 8 mm over at both ends, and the foot below it': ridge and board; and where it goes on 'in
+    the same way', those of its other clause with what the first was put on; else all together."""
+    before = [one for one in in_turn if one[0] < found.start()]
+    behind = [one for one in in_turn if one[0] > found.end()]
+    if found.re not in (*TOLD, OVER) or len(before) < 2 or not behind:
+        return [in_turn]
+    goes_on = found.string[found.end() : behind[0][0]]
+    if not _CLAUSE.fullmatch(goes_on):
+        return [in_turn]
+    likewise = _LIKEWISE.search(found.string, found.end())
+    return [before, [*before[1:], *behind]] if likewise else [before]
 
 
 def _how(
