@@ -698,6 +698,16 @@ CASES = (
                 "Begin with K4 peat, rows 5 to 6.",
                 "21: advice: here stands 'rows 5 to 6' of 'peat', and one of these has none of it on the chart; it lies in rows 4 to 5: mend the numbers, or the colour",
             ),
+            ("The peat bed is rows 4 and 5, columns 3 to 4.", ""),
+            ("The peat bed is columns 3 to 4 from row 4 down, and column 3 is its edge.", ""),
+            (
+                "The peat bed is rows 3 and 4, columns 3 to 4.",
+                "17: advice: here stands 'rows 3 and 4' of 'peat', and one of these has none of it on the chart; it lies in rows 4 to 5: mend the numbers, or the colour",
+            ),
+            (
+                "The peat bed is rows 4 and 5, column 3.",
+                "31: advice: here stands 'column 3' of 'peat', and the next is just so on the chart; it lies in columns 3 to 4: mend the numbers, or the colour",
+            ),
             (
                 "Peat (K4) fills columns 4 to 6.",
                 "17: advice: here stands 'columns 4 to 6' of 'peat', and most of these have none of it on the chart; it lies in columns 3 to 4: mend the numbers, or the colour",

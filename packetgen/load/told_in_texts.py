@@ -8,6 +8,7 @@ from packetgen.load.counted_rows import complain_of_counted_rows
 from packetgen.load.idle_threads import complain_of_idle_threads
 from packetgen.load.key import Key
 from packetgen.load.sure import all_sure
+from packetgen.load.told_blocks import complain_of_told_blocks
 from packetgen.load.told_counts import complain_of_told_counts
 from packetgen.load.told_kinds import complain_of_told_kinds
 from packetgen.load.told_list import complain_of_list, exchanged, names_in_list
@@ -46,6 +47,7 @@ def complain_of_texts(
         if whole_key:
             of_chart = whole_key.lines, chart.rows, problems
             complain_of_told_rows(notes, f"{path}/{NOTES}", *of_chart)
+            complain_of_told_blocks(notes, f"{path}/{NOTES}", *of_chart)
             complain_of_counted_rows(notes, f"{path}/{NOTES}", *of_chart)
     if notes is not None and whole_key and sets and None not in sets.values():
         of_sets = all_sure(sets.values())

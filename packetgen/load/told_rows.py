@@ -9,7 +9,7 @@ from packetgen.load.prose_words import sentences
 from packetgen.load.words import said
 from packetgen.model import KeyLine
 
-_RUN = re.compile(
+RUN = re.compile(
     r"\b(?P<what>row|column)(?:s\s+(?P<first>\d{1,3})\s*(?P<through>to|–|-|and)\s*(?P<last>\d{1,3})\b(?!\s*(?:,|and)\s*\d)"
     r"|\s+(?P<one>\d{1,3})\b)",
     re.IGNORECASE,
@@ -18,7 +18,7 @@ _RUN = re.compile(
 _BELOW = re.compile(
     r"\ba row of\b(?P<upper>.+)\ba row of\b(?P<lower>.+?)\b(?:below|under)\b", re.IGNORECASE
 )
-_ELSE = re.compile(
+ELSE = re.compile(
     r"\b(?:backstitch\w*|knots?|beads?|lines?|outlines?|dais(?:y|ies)|not|until|between|except|above|below|beside)\b",
     re.IGNORECASE,
 )
@@ -39,9 +39,9 @@ def complain_of_told_rows(
         lacking = len(told - set(there.numbers))
         other = lacking > _MOST_OF * len(told) or _moved(told, there) or _cut_short(told, there)
         if 1 <= first <= last <= len(lines[what]) and there.numbers and other:
-            shown = run[0] if (first, last) == _ends(run) else f"{what} {first}"
+            shown = run[0] if (first, last) == ends(run) else f"{what} {first}"
             facts = {"said": said(shown), "colour": said(colour[1]), "what": f"{what}s"}
-            facts |= {"none": _none_in(len(told), lacking), "own": there.said}
+            facts |= {"none": none_in(len(told), lacking), "own": there.said}
             problems.add(place_in(notes, start + run.start(), path), "rows-told-other", **facts)
             return
 
@@ -57,8 +57,8 @@ def _cut_short(told: Collection[int], there: Lying) -> bool:
     return in_one and set(told) < set(there.numbers) and there.is_band
 
 
-def _none_in(told: int, lacking: int) -> str:
-    """What the chart has there."""
+def none_in(told: int, lacking: int) -> str:
+    """What the chart has there, of so many rows that are told, of which so many are lacking."""
     if not lacking:
         return "the next is just so on the chart"
     many = "most of these have" if lacking > _MOST_OF * told else f"{lacking} of these have"
@@ -72,17 +72,17 @@ def _told(
 ) -> Iterator[tuple[int, re.Match[str], tuple[int, int], Named]]:
     """Where a sentence of the notes begins in which a colour goes with each run, the run, its ends, and the colour."""
     for start, sentence in sentences(notes):
-        runs = list(_RUN.finditer(sentence))
+        runs = list(RUN.finditer(sentence))
         two = _BELOW.search(sentence) if len(runs) == 1 and runs[0]["last"] else None
         if two and runs[0].end() <= two.start():
-            for row, words in zip(_ends(runs[0]), two.group("upper", "lower"), strict=True):
+            for row, words in zip(ends(runs[0]), two.group("upper", "lower"), strict=True):
                 if len(named := _named(f"in {words.strip(' ,')}:", colours)) == 1:
                     yield start, runs[0], (row, row), named[0][1]
             continue
-        if _ELSE.search(sentence):
+        if ELSE.search(sentence):
             continue
         for run, colour in _in_turn(runs, _named(sentence, colours)):
-            yield start, run, _ends(run), colour
+            yield start, run, ends(run), colour
 
 
 def _in_turn(
@@ -96,7 +96,8 @@ def _in_turn(
             yield run, colour
 
 
-def _ends(run: re.Match[str]) -> tuple[int, int]:
+def ends(run: re.Match[str]) -> tuple[int, int]:
+    """The first and the last of its rows or columns."""
     return int(run["first"] or run["one"]), int(run["last"] or run["one"])
 
 
