@@ -184,6 +184,7 @@ def test_a_name_of_several_words_that_no_line_of_the_key_has_is_told_where_one_s
         ("Work 40 stitches of clay pipe.", 21),
         ("Row 1 is 20 stitches of old stave and 4 of clay pipe.", 44),
         ("Row 1 is 20 stitches of old stave and 4 of hail.", 44),
+        ("Five knots: two in hail for the eyes, three in old stave.", 20),
         ("Two strands of the clay pipe.", 20),
         ("First old stave, then the clay pipe.", 27),
         ("The old stave rows, clay pipe and all.", 21),

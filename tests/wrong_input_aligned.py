@@ -69,7 +69,10 @@ def _of_coats(column: int, words: str, part: str, own: int) -> str:
     return f"{STEPS}:2:{column}: advice: here stands '{words}', and in finish.yaml '{part}' has {own}; mend the number here, or 'coats' there"
 
 
-_POST, _LIKE = _AS_IT_IS["left post"][0], "mend the one that is wrong, so that the two are alike"
+_POST = _AS_IT_IS["left post"][0]
+_LIKE = (
+    "mend the one that is wrong, here or that of 'left post' on line 10, so that the two are alike"
+)
 
 CASES = (
     _case("a piece whose parts agree"),
@@ -157,23 +160,29 @@ CASES = (
         right_post=(_POST, "0,10"),
     ),
     _case(
+        "a ledge between two posts that was made shorter",
+        f"{FINISH}:14:28: advice: 'ledge' stands 5 mm to the left of the middle that the panel and other parts share; if it shall reach 'right post', make it 116 mm wide; else mend its outline",
+        ledge=("0,0 106,0 106,8 0,8", "12,121"),
+        saw="the ledge, the posts",
+    ),
+    _case(
         "one of two posts that was made longer",
         f"{FINISH}:11:33: advice: 'right post' is 12 × 124 mm, and 'left post' 12 × 120 mm; {_LIKE}",
         left_post=("0,0 12,0 12,120 0,120", "0,10"),
     ),
     _case(
         "one of two posts that stands lower",
-        f"{FINISH}:11:33: advice: 'right post' stands 3 mm lower than 'left post'; {_LIKE}",
+        f"{FINISH}:11:62: advice: 'right post' stands 3 mm lower than 'left post'; {_LIKE}",
         right_post=(_POST, "128,13"),
     ),
     _case(
         "one of two posts that has more coats",
-        f"{FINISH}:11:33: advice: 'right post' has 2 coats, and 'left post' 3; {_LIKE}",
+        f"{FINISH}:11:109: advice: 'right post' has 2 coats, and 'left post' 3; {_LIKE}",
         left_post=(_POST, "0,10", "coats: 3"),
     ),
     _case(
         "one of two posts that is thicker",
-        f"{FINISH}:11:33: advice: 'right post' is 8 mm thick, and 'left post' 12 mm; {_LIKE}",
+        f"{FINISH}:10:80: advice: 'left post' is 12 mm thick, and 'right post' 8 mm; mend the one that is wrong, here or that of 'right post' on line 11, so that the two are alike",
         left_post=(_POST, "0,10", "thickness: 12 mm"),
     ),
     _case(
@@ -808,6 +817,26 @@ CASES = (
     _case(
         "hooks that are told to be 30 mm from the ends, and not the parts",
         sentence="Bore two holes into the underside of the lid, 30 mm from either end.",
+    ),
+    *(
+        _case(
+            f"parts that the step tells to be alike: {sentence}",
+            *[
+                _of_step(
+                    column,
+                    "says '140 mm wide', and by finish.yaml 'lid' is 150 × 12 mm and 8 mm thick; mend one of the two",
+                )
+            ]
+            * bool(column),
+            lid=("0,0 150,0 150,12 0,12", "-5,0"),
+            sentence=sentence,
+        )
+        for sentence, column in (
+            ("Saw the lid and the foot. Both are 140 mm wide.", 39),
+            ("Saw the foot and the lid. All two of them are 140 mm wide.", 50),
+            ("Saw the foot and the lid. They are all 140 mm wide.", 43),
+            ("Saw the lid and the foot. They are 10 mm and 12 mm high.", 0),
+        )
     ),
     _case(
         "a lid that is told to be as wide as the foot",

@@ -5,7 +5,7 @@ Each case changes one thing in the tiny content folder and stands beside every l
 
 # ruff: noqa: E501 - the lines of output stand whole, as an author sees them
 
-from tests.content_builder import MOSS, PATTERN, SERIES
+from tests.content_builder import CHART, MOSS, PATTERN, SERIES
 from tests.wrong_input_case import KEY_LINE, Case
 
 BLOCKS = "      k..k\n      kk..\n"
@@ -82,6 +82,14 @@ CASES = (
             )
         },
         "series/garden-year/fern/pattern.yaml:15:28: the point '2,4' is outside the chart of 4 × 2 stitches; points go from 1,1 to 5,3; the column comes first: should it be 2,2 4,2?",
+    ),
+    Case(
+        "a knot with two figures exchanged, which may be the two numbers too",
+        {
+            CHART: "b" * 20 + "\n" + ("k..." + "k" * 15 + "r\n") * 39,
+            PATTERN: ("2.5,2.5 3,3", "21.5,13.5"),
+        },
+        "series/garden-year/fern/pattern.yaml:15:22: the point '21.5,13.5' is outside the chart of 20 × 40 stitches; points go from 1,1 to 21,41; the column comes first: should it be 13.5,21.5, or 12.5,13.5?",
     ),
     Case(
         "a lazy daisy in a mark that the key lacks",

@@ -495,7 +495,7 @@ FIGURES: dict[str, Fault] = {
     ),
     "part-pair-unlike": Fault(
         "{told}",
-        "mend the one that is wrong, so that the two are alike",
+        "mend the one that is wrong, here or that of {twin} on line {line}, so that the two are alike",
         Level.ADVICE,
     ),
     "part-pair-uneven": Fault(

@@ -270,7 +270,8 @@ WHY_FIGURES: dict[str, Why] = {
     ),
     "step-side-other": Why(
         "A step puts a part above or below another, or to its left or right, and by their outlines and places in finish.yaml all of "
-        "it stands on the other side of that one's middle.",
+        "it stands on the other side of that one's middle; or it puts it in the middle of another, or at an edge, and it stands "
+        "beside that.",
         "Correct the word in the step, or the at of the part: its second number grows downwards.",
     ),
     "trim-told-other": Why(
@@ -486,9 +487,9 @@ WHY_FIGURES: dict[str, Why] = {
         "Mend its at or its outline; or lay the advice aside where it is meant to stand at one side.",
     ),
     "part-pair-unlike": Why(
-        "A left and a right part of one name differ in width or in height alone, or stand at different heights: one of the two "
-        "was changed, and the other was not.",
-        "Give both the same outline and height; or lay the advice aside where they are meant to differ.",
+        "A left and a right part of one name differ in width or in height alone, in their thickness or their coats, or stand at "
+        "different heights: one of the two was changed, and the other was not.",
+        "Give both the same outline, thickness, coats and height; or lay the advice aside where they are meant to differ.",
     ),
     "part-pair-uneven": Why(
         "The panel and the broad parts share one middle, and a left and a right part stand unevenly about it: one of them was moved, "

@@ -6,6 +6,7 @@ from collections.abc import Collection, Mapping, Sequence
 from dataclasses import dataclass
 
 from packetgen.diagnostics import Place, Problems, nearest_of
+from packetgen.load.number_words import COUNT
 from packetgen.load.prose_words import any_of, sentences
 from packetgen.load.told_numbers import counts_something, form_of
 from packetgen.load.words import said, shown
@@ -223,6 +224,7 @@ def _ways_of_one(name: str, in_key: Collection[str], in_notes: bool) -> tuple[st
                 rf"\b(?:work|stitch|fill|cross)\s+[^.;:]{{2,40}}?\s+in\s+{words}{_GOES_ON}",
                 rf"\b(?:in|with)\s+{words}(?=\s*[,;:]|\s+with\s+an?\b)",
                 rf"\b(?:is|are)\s+in\s+{words}{_GOES_ON}",
+                rf"{COUNT}\s+(?:more\s+)?in\s+{words}{_GOES_ON}",
                 rf"\b(?:strands?|threads?)\s+of\s+{words}{_GOES_ON}",
                 rf"\b(?:stitches|crosses)\s+of\s+(?:the\s+)?{one}[^.;:]*\b\d+\s+of\s+{words}",
                 rf"{one}[^.;:]*\bof\s+{words}\s+(?:first|last|next|afterwards)\b",

@@ -40,8 +40,10 @@ def complain_of_alignment(
     """Advice on the first pair of a left and a right part that differ in one direction, on the one part that has left the
     middle of the others, and on the one that reaches below the foot. `stand` are the parts as the author wrote them."""
     if unlike := _unlike_pair(parts):
-        number, told = unlike
-        problems.add(stand[number].place_of("outline"), "part-pair-unlike", told=told)
+        number, twin, (field, told) = unlike
+        line = stand[twin].place_of(field).line
+        facts = {"told": told, "twin": said(parts[twin].name), "line": line}
+        problems.add(stand[number].place_of(field), "part-pair-unlike", **facts)
         return
     if sides := _on_other_sides(parts):
         one, other, stands = sides
@@ -71,7 +73,11 @@ def complain_of_alignment(
             return
         part = parts[odd.number]
         facts["mend"], field = "mend its outline", "outline"
-        if not _beside_another(part, parts):
+        if (reached := _short_of(odd, parts)) is not None:
+            wide = mm_said(round(extent_of(part.outline)[0] + 2 * abs(odd.by_mm), 2))
+            end = said(parts[reached].name)
+            facts["mend"] = f"if it shall reach {end}, make it {wide} wide; else mend its outline"
+        elif not _beside_another(part, parts):
             at = point_said((part.at_mm[0] - odd.by_mm, part.at_mm[1]))
             with_it = _as_wide_without(odd, parts)
             grow = f" (and should {listed(with_it, 'and')} grow with it?)" if with_it else ""
@@ -109,6 +115,18 @@ def _as_wide_without(odd: "_Odd", parts: Sequence[Part]) -> tuple[str, ...]:
     return tuple(islice(alike, 2))
 
 
+def _short_of(odd: "_Odd", parts: Sequence[Part]) -> int | None:
+    """The number of the part that one would reach with its free end if it were so much longer that it stands in the middle."""
+    left, upper, right, lower = placed_part(parts[odd.number or 0]).bounds
+    for number, part in enumerate(parts):
+        first, start, last, end = placed_part(part).bounds
+        gap_mm = left - last if odd.by_mm > 0 else first - right
+        beside = min(lower, end) - max(upper, start) > ROUNDED_MM
+        if beside and abs(gap_mm - 2 * abs(odd.by_mm)) <= ROUNDED_MM:
+            return number
+    return None
+
+
 def _beside_another(part: Part, parts: Sequence[Part]) -> bool:
     """Whether its left or right edge lies along one of another part still: then it was not moved."""
     left, upper, right, lower = placed_part(part).bounds
@@ -119,15 +137,21 @@ def _beside_another(part: Part, parts: Sequence[Part]) -> bool:
     )
 
 
-def _unlike_pair(parts: Sequence[Part]) -> tuple[int, str] | None:
-    """The number of a part that has a twin before it, and what is told of the two."""
+def _unlike_pair(parts: Sequence[Part]) -> tuple[int, int, tuple[str, str]] | None:
+    """The number of a part, that of its twin, the field in which the two differ, and what is told of them: of the second, unless
+    that one is as thick as others are."""
     first: dict[str, int] = {}
     for number, part in enumerate(parts):
         if not _SIDE.search(part.name.casefold()):
             continue
-        other = first.setdefault(_SIDE.sub("*", part.name.casefold()), number)
-        if other != number and (how := _how_unlike(part, parts[other])):
-            return number, how
+        twin = first.setdefault(_SIDE.sub("*", part.name.casefold()), number)
+        how = _how_unlike(part, parts[twin]) if twin != number else None
+        others = {one.thickness_mm for at, one in enumerate(parts) if at not in (number, twin)}
+        odd = how and how[0] == "thickness" and part.thickness_mm in others
+        if odd and (of_twin := _how_unlike(parts[twin], part)):
+            return twin, number, of_twin
+        if how:
+            return number, twin, how
     return None
 
 
@@ -188,26 +212,27 @@ def _middle_mm(part: Part, direction: int) -> float:
     return float(bounds[direction] + bounds[direction + 2]) / 2
 
 
-def _how_unlike(part: Part, twin: Part) -> str:
-    """'' of twins that are alike, and of two that differ both ways, as large and small ones do."""
+def _how_unlike(part: Part, twin: Part) -> tuple[str, str] | None:
+    """The field and what is told; None of twins that are alike, and of two that differ both ways, as large and small ones
+    do."""
     name, other = said(part.name), said(twin.name)
     size, of_twin = extent_of(part.outline), extent_of(twin.outline)
     unlike = [abs(one - two) > ROUNDED_MM for one, two in zip(size, of_twin, strict=True)]
     if unlike.count(True) == 1:
-        return f"{name} is {size_said(size)}, and {other} {size_said(of_twin)}"
+        return "outline", f"{name} is {size_said(size)}, and {other} {size_said(of_twin)}"
     if any(unlike):
-        return ""
+        return None
     if part.thickness_mm != twin.thickness_mm:
         thick, of_twin_mm = mm_said(part.thickness_mm), mm_said(twin.thickness_mm)
-        return f"{name} is {thick} thick, and {other} {of_twin_mm}"
+        return "thickness", f"{name} is {thick} thick, and {other} {of_twin_mm}"
     coats, of_twin_coats = (sum(coat.coats for coat in one.painted) for one in (part, twin))
     if coats and of_twin_coats and coats != of_twin_coats:
-        return f"{name} has {counted(coats, 'coat')}, and {other} {of_twin_coats}"
+        return "coats", f"{name} has {counted(coats, 'coat')}, and {other} {of_twin_coats}"
     lower_mm = placed_part(part).bounds[1] - placed_part(twin).bounds[1]
     if abs(lower_mm) <= ROUNDED_MM:
-        return ""
+        return None
     way = "lower" if lower_mm > 0 else "higher"
-    return f"{name} stands {mm_said(abs(lower_mm))} {way} than {other}"
+    return "at", f"{name} stands {mm_said(abs(lower_mm))} {way} than {other}"
 
 
 @dataclass(frozen=True)

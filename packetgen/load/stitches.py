@@ -185,10 +185,11 @@ def _inside(
     one_slip = len(beyond) == 1 and 1 <= len(meant) <= _MOST_MEANT
     turned_round = mostly and within and len(turned) <= _LONGEST_TURNED
     turned_round = turned_round and not (one_slip and len(spots) > 1)
+    said_so = " or ".join(f"{plain(x)},{plain(y)}" for x, y in meant) if one_slip else ""
     if turned_round:
-        hint = f"{hint}; the column comes first: should it be {turned}?"
-    if one_slip and not turned_round:
-        said_so = " or ".join(f"{plain(x)},{plain(y)}" for x, y in meant)
+        or_so = f", or {said_so}" if said_so else ""
+        hint = f"{hint}; the column comes first: should it be {turned}{or_so}?"
+    elif said_so:
         hint = f"{hint}; should it be {said_so}?"
     from_one = " ".join(f"{plain(spot.x + 1)},{plain(spot.y + 1)}" for spot in spots)
     counted_from_0 = any(0 in (spot.x, spot.y) for spot in spots)

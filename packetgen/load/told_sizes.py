@@ -4,6 +4,7 @@ import re
 from collections.abc import Iterator, Sequence
 
 from packetgen.diagnostics import Problems, place_in
+from packetgen.load.number_words import COUNT
 from packetgen.load.part_names import parts_by_name
 from packetgen.load.piece_words import UNIT, WOOD, extent_of, mm_said, near_mm, size_said
 from packetgen.load.prose_words import WHERE, any_of, sentences
@@ -47,7 +48,9 @@ _FURTHER = re.compile(
 # 'The rail and the sill are 228 mm long'.
 _ALIKE, _ARE = re.compile(r"\s+and\s+(?:the\s+)?"), re.compile(r"\s+are\b")
 # 'Glue the two stiles on. They are 26 mm wide.'
-_THEY = re.compile(r"\s*(?:They|Both|Each|(?P<it>It))\b")
+_THEY = re.compile(
+    rf"\s*(?:(?:They|Both|Each)(?:\s+are\s+all)?|(?P<all>All(?:\s+{COUNT})?(?:\s+(?:parts|of\s+them))?)|(?P<it>It))\b"
+)
 _EACH = re.compile(r"\s+each\b")
 _ON_IT = re.compile(rf"\b{WHERE}\s+(?:the\s+(?:[a-z]+\s+of\s+the\s+)?)?\Z", re.IGNORECASE)
 # Sizes of something in a part, and of one that is not yet what it will be.
@@ -68,13 +71,17 @@ def complain_of_told_sizes(
     told = set[tuple[int, ...]]()
     several: tuple[int, ...] = ()  # whom the sentence before names
     alone: tuple[int, ...] = ()  # or the one whom it names
+    every: tuple[int, ...] = ()  # or all whom it names, where it saws
     for start, sentence in sentences(steps):
         if _ELSE.search(sentence):
             continue
         in_turn = [(part, numbers[part[0].casefold()]) for part in name.finditer(sentence)]
-        they = _THEY.match(sentence)
-        if they and (meant := alone if they["it"] else several):
-            in_turn.insert(0, (they, meant))
+        whole = every
+        if they := _THEY.match(sentence):
+            meant = alone if they["it"] else every if they["all"] else several or every
+            in_turn[:0] = [(they, meant)] * bool(meant)
+        of_all = {one for _, of in in_turn for one in of}
+        every = tuple(sorted(of_all)) if _SAWN.search(sentence) else ()
         several = next((of for _, of in in_turn if len(of) > 1), ())
         alone = in_turn[0][1] if len({of for _, of in in_turn}) == 1 and not several else ()
         for number, (part, of) in enumerate(in_turn):
@@ -94,12 +101,12 @@ def complain_of_told_sizes(
                 if put_on and any(_has(parts[one], found[0]) for own in so_far for one in own):
                     continue
                 for these in dict.fromkeys((of, other, *(so_far if each else ()))):
-                    if (
-                        these
-                        and these not in told
-                        and not any(_has(parts[one], found[0]) for one in these)
-                    ):
-                        facts = {"said": said(found[0]), "own": _own(parts[these[0]])}
+                    having = [_has(parts[one], found[0]) for one in these]
+                    # Of 'the rails' one may be meant, and of 'all three' none is left out.
+                    so = all(having) if these == whole else any(having)
+                    if these and these not in told and not so:
+                        odd = these[having.index(False)]
+                        facts = {"said": said(found[0]), "own": _own(parts[odd])}
                         place = place_in(steps, start + found.start(), path)
                         told.add(these)
                         if place not in told_at:

@@ -207,6 +207,7 @@ BY_FIELD: Mapping[str, Mapping[str, tuple[str, ...]]] = {
             "part-joint-narrow",
             "part-over-twin",
             "part-pair-uneven",
+            "part-pair-unlike",
             "part-off-middle",
             "panel-beside-board",
         ),
@@ -226,7 +227,8 @@ BY_FIELD: Mapping[str, Mapping[str, tuple[str, ...]]] = {
             "none-fits",
             "panel-in-cm",
         ),
-        "parts[].thickness": ("part-thick", "part-thicker"),
+        "parts[].coats": ("part-pair-unlike",),
+        "parts[].thickness": ("part-thick", "part-thicker", "part-pair-unlike"),
         "parts[].outline": (
             "edge-leaning",
             "corner-beside",
