@@ -230,3 +230,20 @@ def test_a_card_s_name_is_not_taken_for_the_colour_that_it_begins_with():
     instead = {"10": "15 clay"}
     complain_of_idle_threads(notes, "fern/stitching.md", [of], ["15"], instead, problems)
     assert [(one.place.line, one.place.column) for one in problems] == [(2, 12)]
+
+
+@pytest.mark.parametrize(
+    ("notes", "write"),
+    [
+        ("The rows are in hail.", "'12 old stave'"),
+        ("The rows are in hail (50).", "'old stave (12)'"),
+        ("The rows are in hail, number 50.", "'old stave, number 12'"),
+    ],
+)
+def test_the_thread_that_the_key_has_instead_is_written_as_the_old_one_stood_there(notes, write):
+    problems = Problems()
+    of = card(hail="50", old_stave="12")
+    instead = {"50": "12 old stave"}
+    complain_of_idle_threads(notes, "fern/stitching.md", [of], ["12"], instead, problems)
+    (told,) = problems
+    assert f"write {write} or take it out" in told.right

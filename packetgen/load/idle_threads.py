@@ -109,8 +109,9 @@ def complain_of_idle_threads(
                 if any(one.place.line == row and words in one.wrong for one in answered):
                     continue
                 facts = {"number": said(words), "name": shown(other), "card": shown(card.name)}
+                write = _as_it_stands(line[column - 1 :], number, colour.name, instead.get(number))
                 facts["mend"] = (
-                    f"if the key is right, write {said(instead[number])} or take it out; else mend the key"
+                    f"if the key is right, write {write} or take it out; else mend the key"
                     if number in instead
                     else "take this line out of the list"
                     if _LISTED.match(line) and remarks_only
@@ -124,6 +125,15 @@ def complain_of_idle_threads(
         lines = "lines" if len(rows) > 1 else "line"
         also = f", named here and on {lines} {listed(tuple(map(str, rows)))}" if rows else ""
         problems.add(place, "thread-idle", **facts, also=also)
+
+
+def _as_it_stands(words: str, number: str, name: str, instead: str | None) -> str:
+    """What to write for a thread of which the words begin with the name: with the number where it has that, '(36)' or ', number
+    36', behind it."""
+    behind = rf"{_plain(name)}(\s+\(|,?\s+(?:no\.?|number)\s+){re.escape(number)}(\)?)"
+    found = re.match(behind, words, re.IGNORECASE)
+    own, _, called = (instead or "").partition(" ")
+    return said(f"{called}{found[1]}{own}{found[2]}" if found else instead or "")
 
 
 def _none_of(cards: Sequence[ThreadCard]) -> str:
