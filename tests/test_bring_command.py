@@ -174,12 +174,28 @@ def test_where_the_look_cannot_be_written_nothing_else_is(desk):
     assert files(desk) == before
 
 
+def test_lines_in_a_mark_that_the_new_chart_was_told_to_have_are_lines_of_the_new_chart(desk):
+    """She looked first, saw 'f' for fern, and wrote her backstitch in it before the key had it."""
+    pattern = desk / "content" / PATTERN
+    text = pattern.read_text("utf-8")
+    start, end = text.index("backstitch:"), text.index("credits:")
+    line = 'backstitch:\n  - {colour: f, path: "1,1 2,1"}\n'
+    pattern.write_text(text[:start] + line + text[end:], "utf-8")
+    (desk / "design.png").write_bytes(picture([["#4f7942", PEAT]]))
+    said = run("design.png", "--pattern", "fern", "--replace").stdout
+    assert "\nf  07 fern " in said
+    assert "colour: f" in pattern.read_text("utf-8")
+
+
 def test_lines_that_would_hang_in_the_air_are_told_and_nothing_is_written(desk):
     """The backstitch of the old chart needs a larger one."""
     (desk / "design.png").write_bytes(picture([[BRICK, PEAT]]))
     before = files(desk)
     said = run("design.png", "--pattern", "fern", "--replace", code=1).stderr
-    assert f"content/{PATTERN}:" in said and "--drop-lines takes them away" in said
+    assert (
+        f"content/{PATTERN}:" in said
+        and "--drop-lines takes away what belongs to the old chart: " in said
+    )
     assert "nothing was written" in said
     assert files(desk) == before
 

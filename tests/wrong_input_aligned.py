@@ -927,6 +927,37 @@ CASES = (
             ("foot", ("0,0 150,0 150,10 0,10", "-5,130")),
         )
     ),
+    *(
+        _case(
+            f"a lid wider than the foot, and both are told to stand over alike: {sentence}",
+            _of_step(
+                column,
+                f"says '{told}', and by finish.yaml where those parts meet, their edges are 15 mm apart at the left and 15 mm at the right; mend the step, or an 'outline' or 'at' there",
+            ),
+            lid=("0,0 150,0 150,12 0,12", "-5,0"),
+            sentence=sentence,
+        )
+        for sentence, column, told in (
+            (
+                "Peg the lid and the foot on the back, standing over by 10 mm at both ends.",
+                42,
+                "standing over by 10 mm",
+            ),
+            (
+                "Peg the lid across the top of the back, standing out 12 mm at both ends, and end.",
+                44,
+                "standing out 12 mm",
+            ),
+        )
+    ),
+    _case(
+        "a lid and a foot that stand over what lies between them, which the step does not name",
+        sentence="Peg the lid across the top and the foot across the bottom, standing out 10 mm at both ends.",
+    ),
+    _case(
+        "a post at either side, and not one on the other",
+        sentence="Peg the left post to the left and the right post to the right, as the drawing has it.",
+    ),
     _case(
         "posts that are told to stand out by the thickness of the back over its edges",
         _of_step(

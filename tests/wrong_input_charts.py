@@ -45,7 +45,7 @@ CASES = (
             PATTERN: cut(PATTERN, "close_ups:", "credits:"),
             f"{FERN}/stitching.md": "Leave the 19 stitches of E2 brick for the last, and 2 stitches of brick too.\n",
         },
-        "series/garden-year/fern/stitching.md:1:11: advice: here stands '19 stitches of E2 brick', and the chart has 5 of that colour; mend the number, or leave it out: the key's page counts them",
+        "series/garden-year/fern/stitching.md:1:11: advice: here stands '19 stitches of E2 brick', and the chart has 5 of that colour; mend the number or the chart, or leave it out: the key's page counts them",
     ),
     *(
         Case(
@@ -55,7 +55,7 @@ CASES = (
                 f"{FERN}/stitching.md": f"{notes}.\n",
             },
             *[
-                f"series/garden-year/fern/stitching.md:1:{column}: advice: here {told} of that colour{where}; mend the number, or leave it out: the key's page counts them"
+                f"series/garden-year/fern/stitching.md:1:{column}: advice: here {told} of that colour{where}; mend the number or the chart, or leave it out: the key's page counts them"
             ]
             * bool(column),
         )
@@ -311,6 +311,11 @@ CASES = (
         "a table with two marks in a cell",
         {CHART: None, f"{FERN}/chart.csv": "r,r,b,b\nr,kk,,\n"},
         "series/garden-year/fern/chart.csv:2:2: the cell 'kk' at column 2, row 2 is more than one mark; write one mark in a cell",
+    ),
+    Case(
+        "a table with two marks in a cell, for which its row is one too short",
+        {CHART: None, f"{FERN}/chart.csv": "r,r,b,b\nrk,,\nr,k,,\n"},
+        "series/garden-year/fern/chart.csv:2:1: the cell 'rk' at column 1, row 2 is more than one mark; write 'r' and 'k' in cells of their own: what parts them was lost",
     ),
     Case(
         "a table with codes of its own, with headings",

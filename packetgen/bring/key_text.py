@@ -65,13 +65,14 @@ def known_lines(
 
 
 def marks_elsewhere(pattern: GroupNode) -> frozenset[str]:
-    """The marks that lines, daisies, knots and close-ups of a pattern.yaml name."""
+    """The marks of its key that lines, daisies, knots and close-ups of a pattern.yaml name; of others a new chart decides."""
+    of_key = {key.value for key, _ in _key_entries(pattern)}
     marks = set()
     for name in ON_THE_CHART:
         node = entry(pattern, name)
         for item in node.items if isinstance(node, ListNode) else ():
             marks |= {word(entry(item, "colour"))} | set(word(entry(item, "rows")))
-    return frozenset(marks - {*"./\\ \n", ""})
+    return frozenset(marks & of_key)
 
 
 def key_line(mark: str, numbers: Mapping[str, str], stitch: Stitch, name: str) -> str:

@@ -68,7 +68,7 @@ def planned_at(
         say_problems(error.new, content_folder)
         if error.on_the_chart:
             say(
-                f"If {' and '.join(error.on_the_chart)} belong to the old chart, --drop-lines takes them away.",
+                f"--drop-lines takes away what belongs to the old chart: {' and '.join(error.on_the_chart)}.",
                 err=True,
             )
         nothing_written(len(error.new))

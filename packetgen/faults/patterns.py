@@ -191,9 +191,7 @@ PATTERNS: dict[str, Fault] = {
         "{what}, and in a chart a pixel is a stitch", "bring it in, and then take it out: {bring}"
     ),
     "bring-table": Fault("a spreadsheet's table, with {what}", "bring it in: {bring}"),
-    "cell-long": Fault(
-        "the cell {what} at {spot} is more than one mark", "write one mark in a cell"
-    ),
+    "cell-long": Fault("the cell {what} at {spot} is more than one mark", "{hint}"),
     "picture-other-kind": Fault(
         "this is a {is_a} picture, and its name ends like one of {kind}",
         "call it {right}, or save it again as {kind}",
@@ -357,7 +355,7 @@ PATTERNS: dict[str, Fault] = {
     ),
     "stitches-told-other": Fault(
         "here stands {said}, and the chart has {has} of that colour{where}",
-        "mend the number, or leave it out: the key's page counts them",
+        "mend the number or the chart, or leave it out: the key's page counts them",
         Level.ADVICE,
     ),
     "colour-told-near": Fault(

@@ -117,9 +117,12 @@ def _from_table(
         found += [f"codes of its own ({_begin(codes)})"] * bool(codes)
         bring = bring_words(folder.root, path, bool(across or down))
         problems.add(Place(path), "bring-table", what=" and ".join(found), bring=bring)
+    parted: Sequence[Sequence[str]] = cells
     if not codes:
-        _complain_of_codes(cells, path, top + 1, left + 1, problems)
-    rows = ("".join(cell if len(cell) == 1 else LOST for cell in row) for row in cells)
+        usual = Counter(map(len, cells)).most_common(1)[0][0] if cells else 0
+        parted = [_parted(row, usual, marks or ()) for row in cells]
+        _complain_of_codes(cells, parted, path, top + 1, left + 1, problems)
+    rows = ("".join(cell if len(cell) == 1 else LOST for cell in row) for row in parted)
     chart = check_size(Chart(tuple(rows), path, top + 1, left + 1), problems)
     return (
         None if codes else chart
@@ -143,18 +146,36 @@ def _begin(codes: Sequence[str]) -> str:
     return ", ".join([*map(said, short), *["…"] * (len(codes) > 2)])
 
 
+def _parted(row: Sequence[str], usual: int, marks: Collection[str]) -> Sequence[str]:
+    """A row that is too short by a comma lost, 'hl' for 'h,l', with these marks of the key in cells of their own."""
+    run_together = [cell for cell in row if len(cell) > 1 and {*cell} <= {*marks, BARE}]
+    if len(row) + sum(len(cell) - 1 for cell in run_together) != usual:
+        return row
+    return [mark for cell in row for mark in (cell if cell in run_together else (cell,))]
+
+
 def _complain_of_codes(
-    cells: Sequence[Sequence[str]], path: str, top: int, left: int, problems: Problems
+    cells: Sequence[Sequence[str]],
+    parted: Sequence[Sequence[str]],
+    path: str,
+    top: int,
+    left: int,
+    problems: Problems,
 ) -> None:
-    """Report each text that is more than one mark once, in the first of its cells; the first of all cells
-    is at row `top`, column `left`."""
+    """Report each text that is more than one mark once, in the first of its cells, and how it is `parted`, if it is; the first
+    of all cells is at row `top`, column `left`."""
     told: set[str] = set()
-    for number, row in enumerate(cells, top):
+    for number, (row, in_parts) in enumerate(zip(cells, parted, strict=True), top):
         for column, cell in enumerate(row, left):
             if len(cell) > 1 and cell not in told:
                 told.add(cell)
-                spot = f"column {column}, row {number}"
-                problems.add(Place(path, number, column), "cell-long", what=said(cell), spot=spot)
+                facts = {"what": said(cell), "spot": f"column {column}, row {number}"}
+                facts["hint"] = "write one mark in a cell"
+                if cell not in in_parts:
+                    facts["hint"] = (
+                        f"write {listed(cell, 'and')} in cells of their own: what parts them was lost"
+                    )
+                problems.add(Place(path, number, column), "cell-long", **facts)
 
 
 def _fields(text: str, path: str, problems: Problems) -> list[list[str]]:

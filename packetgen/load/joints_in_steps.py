@@ -36,6 +36,11 @@ _BETWEEN = re.compile(r"\s+between\s+[^,]*,\s*\Z", re.IGNORECASE)
 _GLUED = re.compile(r"\b(?:glue|screw|nail|peg|dowel|fix|fasten|attach|mount)\b", re.IGNORECASE)
 BETWEEN = "between the sides of"  # two parts, and so over neither
 IN_THE_MIDDLE = "in the middle of it"  # from left to right, mostly
+# 'Glue the spout to the left and the handle to the right'.
+_ASIDE = re.compile(
+    rf"(?:to|at|on|across|along)\s+the\s+(?:{'|'.join(EDGES)}|foot|head)(?:\s+(?:side|edge))?,?\s+and\s+(?:the\s+)?",
+    re.IGNORECASE,
+)
 _IT = re.compile(rf"(?:upright\s+)?{WHERE}\s+it\b", re.IGNORECASE)
 _AT_ITS_EDGE = re.compile(
     rf",?\s+(?:at|along|on)\s+(?:its|the)\s+(?P<edge>{'|'.join(EDGES)})\s+(?:edge|end|side)\b(?!\s+of)",
@@ -106,6 +111,8 @@ def joints_in(parts: Sequence[Part], steps: str) -> Iterator[Joint]:
             ):
                 continue
             if found["laid"] and _NO_PART.search(what):
+                continue
+            if _ASIDE.fullmatch(found["onto"], 0, other.start()):
                 continue
             others = numbers.get(other[0].casefold())
             if others is None:  # 'behind it': the one part that was named before

@@ -28,7 +28,7 @@ from packetgen.load.part_edges import (
 )
 from packetgen.load.part_names import parts_by_name_or_each
 from packetgen.load.piece_words import gap_said
-from packetgen.load.placed_parts import ROUNDED_MM, edges_where_they_meet, placed_part
+from packetgen.load.placed_parts import ROUNDED_MM, TOUCHES_MM, edges_where_they_meet, placed_part
 from packetgen.load.prose_words import WHERE, named, sentences
 from packetgen.load.words import said
 from packetgen.model import Part
@@ -161,6 +161,10 @@ def _how(
     ):  # beyond any other too
         numbers += product(told, (number for number in range(len(parts)) if number not in told))
         told = list(range(len(parts)))
+    # 'The rim across the top and the band across the foot': of what both lie on.
+    if found.re in TOLD and len(groups) > 1 and not any(_meet(parts, *two) for two in numbers):
+        numbers += product(told, (number for number in range(len(parts)) if number not in told))
+        told = list(range(len(parts)))
     these = [parts[number] for number in told]
     if len(these) < 2 or any(part.pieces > 1 for part in these):
         return ""
@@ -171,6 +175,8 @@ def _how(
         named_so_far = [one for one in in_turn if not own or one[0] < found.start()]
         flush = _flush(parts, _with(named_so_far, found.start()), edges.casefold())
         return "" if flush else "such edges of the parts that it names are not on one line"
+    meeting = [two for two in numbers if found.re in TOLD and _meet(parts, *two)]
+    numbers = meeting or numbers
     pairs = [(parts[one], parts[other]) for one, other in numbers]
     if found.re is OVER:
         return (
@@ -192,10 +198,23 @@ def _how(
     so_far = [each for at, each in in_turn if at < found.start()]
     sets = [each for each in so_far if len(each) > 1]
     # 'Glue the back behind the lid and the sill, so that both stand over': which are not the back.
-    they = sets and _WHICH.search(sentence, 0, found.start())
+    boxes = all(_is_box(parts[number]) for number in (so_far or [()])[-1])
+    told_of_all = (found.re in TOLD and boxes) or _WHICH.search(sentence, 0, found.start())
+    they = sets and told_of_all
     last = (sets if they else so_far or [()])[-1]
     of_each = [[(parts[a], parts[b]) for a, b in numbers if one in (a, b)] for one in last]
     return _otherwise(these, pairs, of_each, found, sentence)
+
+
+def _meet(parts: Sequence[Part], one: int, other: int) -> bool:
+    """Whether the two lie on one another, or edge to edge."""
+    return placed_part(parts[one]).distance(placed_part(parts[other])) <= TOUCHES_MM
+
+
+def _is_box(part: Part) -> bool:
+    """Whether its edges are straight, level and upright, so that what lies across it stands over everywhere alike."""
+    placed = placed_part(part)
+    return bool(placed.equals(placed.envelope))
 
 
 def _between(groups: Sequence[tuple[int, ...]]) -> Iterator[tuple[int, int]]:
