@@ -37,7 +37,8 @@ def complain_of_told_counts(
         of_mark = Counter("".join(of_rows))
         for found in _told(sentence, marks):
             has = sum(of_mark[mark] for mark in marks[found["name"].casefold()])
-            if _is_other(found["count"].replace(",", ""), has):
+            # What lies in lines alone may be counted there.
+            if (has or in_row) and _is_other(found["count"].replace(",", ""), has):
                 facts = {"said": said(found[0]), "has": f"{has:,}"}
                 facts["where"] = f" in row {in_row['row']}" if in_row else ""
                 place = place_in(notes, start + found.start(), path)

@@ -50,6 +50,7 @@ def unsaid_hardware(filled: Filled, steps: str) -> tuple[Filled, ...]:
     lines = [line for line in lines if line is not None and line.whole]
     words = Counter(word for line in lines for word in set(_words(line["name"])))
     shared = {word for word, times in words.items() if times > 1 or word.endswith("ed")} | _MADE_OF
+    shared.add("saw")  # of a saw-tooth hanger, and what is done with every board
     return tuple(line for line in lines if not _is_said(line["name"], steps.casefold(), shared))
 
 
@@ -75,7 +76,7 @@ def _twin_slipped(name: str, others: Sequence[str], steps: str) -> tuple[str, st
 
 
 def _words(name: str) -> list[str]:
-    return [word for word in re.findall(r"[\w-]+", name.casefold()) if len(word) >= _LEAST]
+    return [word for word in re.findall(r"\w+", name.casefold()) if len(word) >= _LEAST]
 
 
 def _is_said(name: str, steps: str, of_none: Collection[str]) -> bool:
