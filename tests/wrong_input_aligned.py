@@ -160,6 +160,12 @@ CASES = (
         right_post=(_POST, "0,10"),
     ),
     _case(
+        "a knob whose place has two figures exchanged",
+        f"{FINISH}:14:52: advice: 'knob' stands 9 mm to the left of the middle that the panel and other parts share; should its 'at' be 65,2?",
+        knob=("0,0 10,0 10,8 0,8", "56,2"),
+        saw="the knob, the posts",
+    ),
+    _case(
         "a ledge between two posts that was made shorter",
         f"{FINISH}:14:28: advice: 'ledge' stands 5 mm to the left of the middle that the panel and other parts share; if it shall reach 'right post', make it 116 mm wide; else mend its outline",
         ledge=("0,0 106,0 106,8 0,8", "12,121"),

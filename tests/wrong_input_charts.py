@@ -774,6 +774,7 @@ CASES = (
         )
         for words, column, told in (
             ("Backstitch in two strands", 15, "two strands"),
+            ("Backstitch in two strands round the halves of the daisies", 15, "two strands"),
             ("Crosses take two strands of thread, lines two", 43, "two"),
         )
     ),
@@ -781,6 +782,11 @@ CASES = (
         "knots in as many strands as nothing of theirs",
         {f"{FERN}/stitching.md": "Every knot has two strands.\nThe knots have two strands.\n"},
         "series/garden-year/fern/stitching.md:2:16: advice: here stands 'two strands' for knots, worked with 1 in this pattern; mend the number here, or 'knot_strands' in series.yaml",
+    ),
+    Case(
+        "all knots in as many strands as nothing of theirs",
+        {f"{FERN}/stitching.md": "All two French knots are worked last, with two strands.\n"},
+        "series/garden-year/fern/stitching.md:1:44: advice: here stands 'two strands' for knots, worked with 1 in this pattern; mend the number here, or 'knot_strands' in series.yaml",
     ),
     Case(
         "notes that count strands with which nothing is worked",

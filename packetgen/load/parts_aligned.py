@@ -86,6 +86,12 @@ def complain_of_alignment(
         problems.add(
             stand[odd.number].place_of(field), "part-off-middle", part=said(part.name), **facts
         )
+    elif slip := _slipped_aside(panel["outline"], parts):
+        number, by_mm, meant_mm = slip
+        facts = {"part": said(parts[number].name), "much": mm_said(abs(by_mm))}
+        facts |= {"side": "right" if by_mm > 0 else "left"}
+        facts["mend"] = f"should its 'at' be {point_said(meant_mm)}?"
+        problems.add(stand[number].place_of("at"), "part-off-middle", **facts)
 
 
 def _moved(
@@ -168,6 +174,19 @@ def _on_other_sides(parts: Sequence[Part]) -> tuple[int, int, str] | None:
 def _uneven_pair(panel: Outline, parts: Sequence[Part]) -> tuple[int, int, float] | None:
     """The numbers of a left part and its right twin that stand out unevenly from the one middle that the panel and all broad
     parts without a twin share, and where that middle is."""
+    middle_mm = _shared_middle_mm(panel, parts)
+    if middle_mm is None:
+        return None
+    for left, right in _twins(parts, "left", "right"):
+        before_mm = middle_mm - placed_part(parts[left]).bounds[0]
+        behind_mm = placed_part(parts[right]).bounds[2] - middle_mm
+        if abs(before_mm - behind_mm) > 2 * _MIDDLE_MM:
+            return left, right, middle_mm
+    return None
+
+
+def _shared_middle_mm(panel: Outline, parts: Sequence[Part]) -> float | None:
+    """The one middle of the panel and all broad parts without a twin; None where they are few or differ."""
     lone = [
         (left + right) / 2
         for of, (left, _, right, _) in _broad(panel, parts).items()
@@ -175,12 +194,23 @@ def _uneven_pair(panel: Outline, parts: Sequence[Part]) -> tuple[int, int, float
     ]
     if len(lone) < _LONE or max(lone) - min(lone) > _MIDDLE_MM:
         return None
-    middle_mm = sum(lone) / len(lone)
-    for left, right in _twins(parts, "left", "right"):
-        before_mm = middle_mm - placed_part(parts[left]).bounds[0]
-        behind_mm = placed_part(parts[right]).bounds[2] - middle_mm
-        if abs(before_mm - behind_mm) > 2 * _MIDDLE_MM:
-            return left, right, middle_mm
+    return sum(lone) / len(lone)
+
+
+def _slipped_aside(
+    panel: Outline, parts: Sequence[Part]
+) -> tuple[int, float, tuple[float, float]] | None:
+    """The number of a part, how far it stands to the right of the shared middle, and its place with two figures exchanged, at
+    which it stands in it."""
+    middle_mm = _shared_middle_mm(panel, parts)
+    if middle_mm is None:
+        return None
+    for number, part in enumerate(parts):
+        by_mm = _middle_mm(part, 0) - middle_mm
+        for at in exchanged_places(*part.at_mm):
+            if at[1] == part.at_mm[1] and abs(at[0] - part.at_mm[0] + by_mm) <= ROUNDED_MM:
+                return number, round(by_mm, 2), at
+    return None
     return None
 
 

@@ -23,8 +23,8 @@ _ALONE = {
     "french_knots": re.compile(r"\bknots?\b", re.IGNORECASE),
 }
 _OTHERS = re.compile(
-    r"\b(?:stitch(?:es)?|half|halves|quarters?|whole|fill\w*|rows?|beads?|dais(?:y|ies)|long|"
-    r"rest|every(?:thing)?|all|not|never|unless|if|separate|split|strip|pull|leave|left\s+(?:over|bare|out|of|on))\b",
+    r"\b(?:stitch(?:es)?|half|halves(?!\s+of)|quarters?|whole|fill\w*|rows?|beads?|lazy\s+dais(?:y|ies)|long|"
+    r"rest|every(?:thing)?|all(?!\s+(?:\w+\s+)?(?:French\s+)?knots\b)|not|never|unless|if|separate|split|strip|pull|leave|left\s+(?:over|bare|out|of|on))\b",
     re.IGNORECASE,
 )
 

@@ -12,11 +12,13 @@ from packetgen.diagnostics import Problem
 from packetgen.faults import Level
 from packetgen.nouns import counted
 from packetgen.reckon.figures import Figures
+from packetgen.reckon.isolated import isolated_cells
 from packetgen.reckon.review import Chapter, Praise, Review
 from packetgen.render.terminal import Depth, painted
 from packetgen.units import percent
 
 _WIDE = 88
+_FEW = 2  # stitches alone of which it is told where they are
 _GOOD, _ASIDE = "  good: ", "  laid aside: "
 
 
@@ -79,7 +81,11 @@ def _heading(chapter: Chapter) -> str:
     if not found.alone:
         return f"{head}: none of {found.stitches:,} stitches stands alone"
     stand = "stands" if found.alone == 1 else "stand"
-    return f"{head}: {found.alone:,} of {found.stitches:,} stitches ({percent(found.share)}) {stand} alone"
+    where = ""
+    if found.alone <= _FEW:  # one may be a slip of the pen
+        cells = isolated_cells(chapter.figures.pattern)
+        where = ": " + " and ".join(f"column {column}, row {row}" for column, row in cells)
+    return f"{head}: {found.alone:,} of {found.stitches:,} stitches ({percent(found.share)}) {stand} alone{where}"
 
 
 def _places(figures: Figures) -> Iterator[str]:
