@@ -222,6 +222,15 @@ def test_beside_a_fault_of_one_pattern_no_more_than_that_is_told_of_others(tmp_p
     assert [line for line in told.splitlines() if "/ivy/" in line and ": advice: " in line] == []
 
 
+def test_one_or_two_stitches_that_stand_alone_are_told_with_their_places(tmp_path):
+    """A single one of a colour may be a slip of the pen; of many it is the design."""
+    rows = ["kk....kk"] * 3 + ["k" * 8] * 6  # bare below the close-up
+    rows[6] = "kkkrkkkk"
+    content = build(tmp_path / "content", CALM | {CHART: "\n".join(rows) + "\n"})
+    told = run("--content", content, code=1).stdout
+    assert "stands alone: column 4, row 7\n" in told, told
+
+
 def test_of_a_pattern_that_is_not_in_the_order_it_is_told_that_it_is_left_out(tmp_path):
     content = build(tmp_path / "content", CALM | TWO | {SERIES: TINY[SERIES]})
     told = run("--content", content, "ivy").stdout
