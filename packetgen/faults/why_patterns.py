@@ -123,8 +123,9 @@ WHY_PATTERNS: dict[str, Why] = {
         "Take it out of the notes, or add what they tell of; where it is only proposed, lay the advice aside.",
     ),
     "stitches-told-other": Why(
-        "The notes count more stitches of a colour than the chart has, or nearly as many, mostly since the chart was changed after they were written.",
-        "Correct the number, or take it out; the packet counts the stitches of each colour.",
+        "The notes count more stitches of a colour than the chart has, or a few less than all of them: mostly the chart was changed "
+        "after they were written, or one of its signs slipped.",
+        "Correct the number, or the chart; or take the number out, since the packet counts the stitches of each colour.",
     ),
     "list-behind": Why(
         "Above the chart stands what each mark is, as bringing the design in wrote it, and the key says otherwise now. Nothing "
