@@ -38,7 +38,7 @@ def complain_of_alignment(
     panel: Filled, parts: Sequence[Part], stand: Sequence[Filled], problems: Problems
 ) -> None:
     """Advice on the first pair of a left and a right part that differ in one direction, on the one part that has left the
-    middle of the others, and on the one that reaches below the foot. `stand` are the parts as the author wrote them."""
+    middle of the others, or would be in it but for two figures, and on the one that reaches below the foot. `stand` are the parts as the author wrote them."""
     if unlike := _unlike_pair(parts):
         number, twin, (field, told) = unlike
         line = stand[twin].place_of(field).line
@@ -145,19 +145,17 @@ def _beside_another(part: Part, parts: Sequence[Part]) -> bool:
 
 def _unlike_pair(parts: Sequence[Part]) -> tuple[int, int, tuple[str, str]] | None:
     """The number of a part, that of its twin, the field in which the two differ, and what is told of them: of the second, unless
-    that one is as thick as others are."""
+    that one is as thick as some other part and its twin is not."""
     first: dict[str, int] = {}
     for number, part in enumerate(parts):
         if not _SIDE.search(part.name.casefold()):
             continue
         twin = first.setdefault(_SIDE.sub("*", part.name.casefold()), number)
-        how = _how_unlike(part, parts[twin]) if twin != number else None
         others = {one.thickness_mm for at, one in enumerate(parts) if at not in (number, twin)}
-        odd = how and how[0] == "thickness" and part.thickness_mm in others
-        if odd and (of_twin := _how_unlike(parts[twin], part)):
-            return twin, number, of_twin
-        if how:
-            return number, twin, how
+        usual = part.thickness_mm in others and parts[twin].thickness_mm not in others
+        one, other = (twin, number) if usual else (number, twin)
+        if twin != number and (how := _how_unlike(parts[one], parts[other])):
+            return one, other, how
     return None
 
 
@@ -210,7 +208,6 @@ def _slipped_aside(
         for at in exchanged_places(*part.at_mm):
             if at[1] == part.at_mm[1] and abs(at[0] - part.at_mm[0] + by_mm) <= ROUNDED_MM:
                 return number, round(by_mm, 2), at
-    return None
     return None
 
 

@@ -57,8 +57,7 @@ def _otherwise(span: tuple[int, int], of_it: Sequence[Sequence[bool]]) -> str:
 def _spoken_of(sentence: str, end: int, colours: Collection[Named]) -> list[Named]:
     """The last colour that is named before the first run, or several that an 'and' joins."""
     by_name = {name.casefold(): (number, name) for number, name in colours if name}
-    found = [one for one in named(by_name).finditer(sentence, 0, end)]
-    return list(_joined(sentence, found, by_name))
+    return list(_joined(sentence, list(named(by_name).finditer(sentence, 0, end)), by_name))
 
 
 def _joined(

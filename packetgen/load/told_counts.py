@@ -47,13 +47,13 @@ def complain_of_told_counts(
 
 def _told(sentence: str, names: Iterable[str]) -> Iterator[re.Match[str]]:
     """Each count with the colour that it is of."""
-    name = rf"(?P<name>{any_of(names)})(?![\w-])"
+    name = rf"(?<![\w-])(?P<name>{any_of(names)})(?![\w-])"
     before = rf"{_COUNT}(?:{_STITCHES})?\s+(?:of|in)\s+(?:the\s+)?(?:\w*\d\w*\s+)?{name}"
     for found in re.finditer(before, sentence, re.IGNORECASE):
         # '20 stitches of clay and 4 of old brick'.
         if re.search(_STITCHES, sentence[: found.end()], re.IGNORECASE):
             yield found
-    behind = rf"(?<![\w-]){name}(?:\s+\(\w+\))?(?:\s+[a-z]+){{0,5}}[,:]?\s+{_COUNT}{_OF_IT}"
+    behind = rf"{name}(?:\s+\(\w+\))?(?:\s+[a-z]+){{0,5}}[,:]?\s+{_COUNT}{_OF_IT}"
     if len(re.findall(name, sentence, re.IGNORECASE)) == 1:
         yield from re.finditer(behind, sentence, re.IGNORECASE)
 

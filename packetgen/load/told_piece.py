@@ -7,7 +7,7 @@ from packetgen.diagnostics import Place, Problems
 from packetgen.load.number_words import COUNTED, counted_number
 from packetgen.load.piece_words import UNIT, extent_of, size_said
 from packetgen.load.placed_parts import placed_part
-from packetgen.load.prose_words import sentences
+from packetgen.load.prose_words import any_of, sentences
 from packetgen.load.series_texts import texts_of_patterns, texts_of_series
 from packetgen.load.values import Given
 from packetgen.load.words import said
@@ -31,8 +31,9 @@ _MAGNETS = re.compile(rf"\b{COUNTED}\s+(?:[a-z-]+\s+)?(?P<kind>magnet)s?\b", re.
 def complain_of_told_piece(
     series: Series, path: str, notices: Sequence[Given], problems: Problems
 ) -> None:
-    """Advice on 'the painted gate, 200 mm wide' in a text of the series in the folder `path`, where neither the whole piece nor
-    one of its parts is so long on any side, on 'the gate is 200 mm wide' where the whole is not, and on 'the gate has two hooks', where it has another number."""
+    """Advice on 'the painted gate, 200 mm wide' in a text of the series in the folder `path`, where the whole
+    piece is so long on no side, nor, if the words name a part or one is called so too, one of its parts; and on 'the gate has two hooks', where
+    it has another number."""
     piece = series.finish
     if not piece.parts:
         return
@@ -43,7 +44,7 @@ def complain_of_told_piece(
         re.IGNORECASE,
     )
     # 'The gate is 200 mm wide', 'a painted gate 200 mm wide' tells of the whole.
-    names = "|".join(re.escape(part.name.split()[-1]) for part in piece.parts)
+    names = any_of({part.name.split()[-1] for part in piece.parts})
     of_part = re.compile(rf"\b(?:{names}|with|has)\b", re.IGNORECASE)
     alone = not any(named.search(part.name) for part in piece.parts)
     wide_mm, high_mm, *_ = sides_mm = _sides_mm(piece)
