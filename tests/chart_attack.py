@@ -16,8 +16,8 @@ import numpy as np
 from PIL import Image
 from scipy.special import erf
 
+from packetgen.colour import blended, channels, mix
 from packetgen.model import BARE, Stitch
-from packetgen.reckon.colour import blended, channels, mix
 from packetgen.render.picture_bench import scene
 from packetgen.render.picture_retold import crosses as shown_crosses
 from packetgen.render.picture_view import DETAIL_PX, DETAIL_TILT_DEGREES, detail_view

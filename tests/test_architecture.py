@@ -13,7 +13,7 @@ LINE = (
         *("faults", "cautions", "digest", "edition_names", "markdown_text", "nouns", "offered"),
         *("shape_names", "systemlibs"),
     ),
-    ("diagnostics", "program", "units", "yarn_numbers"),
+    ("colour", "diagnostics", "program", "units", "yarn_numbers"),
     ("model",),
     ("load",),
     ("chart_edit", "reckon", "reference"),

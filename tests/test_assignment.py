@@ -9,8 +9,8 @@ from hypothesis import strategies as st
 from packetgen.chart.assignment import Wish, assign, close_pairs, contacts, shapes_for
 from packetgen.chart.likeness import blackness, likeness
 from packetgen.chart.shapes_order import GIVING_ORDER
+from packetgen.colour import mix
 from packetgen.model import Pattern
-from packetgen.reckon.colour import mix
 from packetgen.shape_names import SHAPE_NAMES
 from tests.many_colours import MARKS, many_coloured, wheel
 from tests.stitching import pattern

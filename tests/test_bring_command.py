@@ -2039,6 +2039,8 @@ def test_a_pattern_that_is_not_begun_yet_is_told_with_the_command_that_begins_it
         "Error: there is no pattern called 'leaf-mould-in-november'; known here: fern; a new one is begun first: packetgen "
         "begin --pattern 'Leaf Mould in November'\n"
     )
+    near = run("design.png", "--pattern", "ferm", "--replace", code=2).stderr
+    assert near.endswith("Error: there is no pattern called 'ferm'; did you mean 'fern'?\n")
     missing = run("design.png", "--threads", "mos", code=2).stderr
     assert missing.endswith("there is no thread card called 'mos'; did you mean 'moss'?\n")
 

@@ -13,9 +13,9 @@ from packetgen.bring.drawn import chart_png, mark_notes
 from packetgen.bring.key_text import KnownLine
 from packetgen.bring.picture import MarkNote, read_pixels
 from packetgen.bring.pixel_chart import read_chart
+from packetgen.colour import blended
 from packetgen.diagnostics import Problems
 from packetgen.model import Colour, Pattern, Stitch
-from packetgen.reckon.colour import blended
 from tests.any_pattern import patterns
 from tests.demo_patterns import PATTERNS
 

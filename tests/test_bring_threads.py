@@ -15,8 +15,8 @@ from packetgen.bring.key_text import KnownLine, key_line
 from packetgen.bring.marks import marks_for
 from packetgen.bring.photograph import drawing_of, reduced
 from packetgen.bring.speckles import alone, tidied
+from packetgen.colour import difference, lab
 from packetgen.model import Colour, Stitch
-from packetgen.reckon.colour import difference, lab
 from packetgen.reckon.isolated import isolated_cells
 from tests.outside import rows
 from tests.stitching import CLAY, MOSS, SOOT, pattern

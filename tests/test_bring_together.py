@@ -15,9 +15,9 @@ from packetgen.bring.ground import with_bare
 from packetgen.bring.picture import read_pixels
 from packetgen.bring.pixel_chart import read_chart
 from packetgen.bring.told import report
+from packetgen.colour import CLOSE, FAR
 from packetgen.diagnostics import Problems
 from packetgen.model import Colour
-from packetgen.reckon.colour import CLOSE, FAR
 from tests.test_bring_ground import large, softened
 
 CARD = tuple(

@@ -8,7 +8,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from packetgen.chart.paintbox import INK, tint
-from packetgen.reckon.colour import (
+from packetgen.colour import (
     blended,
     channels,
     closeness,

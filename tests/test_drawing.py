@@ -13,8 +13,8 @@ from packetgen.chart.piece_drawing import piece_drawing
 from packetgen.chart.sheet import Manner, look_of, sheet, whole_tile
 from packetgen.chart.symbols import BLANK
 from packetgen.chart.tiling import tiles
+from packetgen.colour import contrast
 from packetgen.model import Bead, BeadCard, Corner, Daisy, Fraction, Knot, Line, Stitch
-from packetgen.reckon.colour import contrast
 from packetgen.reckon.fit import fit
 from packetgen.reckon.sizes import Size
 from tests.stitching import CLAY, HERE, MOSS, SOOT, pattern, piece

@@ -8,6 +8,7 @@ from math import sqrt
 import pytest
 from click.testing import CliRunner
 
+from packetgen import colour
 from packetgen.chart.editions import EDITIONS
 from packetgen.chart.sheet import ARROW_ROOM
 from packetgen.cli import main
@@ -27,7 +28,6 @@ from packetgen.program import guide_sources
 from packetgen.reckon import (
     bead_fit,
     calendar,
-    colour,
     coverage,
     cutting,
     fit,

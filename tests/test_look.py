@@ -13,10 +13,10 @@ from fontTools.ttLib import TTFont
 from hypothesis import given
 from hypothesis import strategies as st
 
+from packetgen.colour import contrast, difference, lab
 from packetgen.diagnostics import Place, Problems
 from packetgen.load import load_content
 from packetgen.model import BY_DAY, BY_NIGHT, Faces, FontFile, Look, Palette
-from packetgen.reckon.colour import contrast, difference, lab
 from packetgen.reckon.contrast import GROUNDS, WORDS, complain_of_contrast, nearest_legible
 from packetgen.render.faces import font_files, series_font_files, web_font_css, web_font_files
 from packetgen.render.look_style import packet_style, site_colours, site_style

@@ -12,8 +12,8 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from packetgen.cli import main
+from packetgen.colour import difference, lab
 from packetgen.model import Colour, ThreadCard
-from packetgen.reckon.colour import difference, lab
 from packetgen.render.match_table import UNCERTAINTY, as_csv, as_table, matching
 from tests.demo_patterns import CONTENT
 

@@ -7,11 +7,11 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from packetgen.colour import closeness
 from packetgen.diagnostics import Problems
 from packetgen.load import load_content
 from packetgen.model import Colour, KeyLine, MatchedSet, Stitch, ThreadCard, ThreadSet
 from packetgen.pipeline import proof
-from packetgen.reckon.colour import closeness
 from packetgen.reckon.conversions import complain_of_conversions
 from packetgen.reckon.matching import (
     TooFewColours,

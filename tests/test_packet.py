@@ -14,8 +14,8 @@ import pypdfium2
 import pytest
 
 from packetgen.chart.sheet import look_of
+from packetgen.colour import channels
 from packetgen.model import Stitch
-from packetgen.reckon.colour import channels
 from packetgen.render.apostrophes import curled
 from packetgen.render.packet import symbols_of
 from tests.demo_patterns import CONTENT, PATTERNS, SERIES

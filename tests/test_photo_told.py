@@ -9,10 +9,10 @@ import numpy as np
 import pytest
 from PIL import Image, ImageFilter
 
+from packetgen.colour import blended, channels
 from packetgen.diagnostics import Problems
 from packetgen.model import BARE, Photo
 from packetgen.pipeline import proof
-from packetgen.reckon.colour import blended, channels
 from packetgen.reckon.figures import figures
 from packetgen.render.photo_told import READ_BACK, complain_of_photo_told, read_back
 from packetgen.render.picture_told import detail_of, signs

@@ -13,6 +13,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 from PIL import Image, ImageChops, ImageStat
 
+from packetgen.colour import channels
 from packetgen.digest import afresh
 from packetgen.model import (
     Bead,
@@ -31,7 +32,6 @@ from packetgen.model import (
     Trim,
     Weave,
 )
-from packetgen.reckon.colour import channels
 from packetgen.reckon.cover import ROOM_MM, drawn_px_per_cell, printed_mm
 from packetgen.reckon.figures import figures
 from packetgen.render.cover_room import picture_high_mm

@@ -10,9 +10,9 @@ import numpy as np
 import pytest
 from PIL import Image, ImageChops, ImageStat
 
+from packetgen.colour import channels
 from packetgen.digest import afresh
 from packetgen.model import BARE
-from packetgen.reckon.colour import channels
 from packetgen.reckon.figures import figures
 from packetgen.reckon.standing import Standing
 from packetgen.render import picture_bench, picture_retold, public_picture

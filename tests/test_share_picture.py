@@ -9,8 +9,8 @@ from fontTools.fontBuilder import FontBuilder
 from fontTools.pens.ttGlyphPen import TTGlyphPen
 from PIL import Image, ImageChops, ImageDraw, features
 
+from packetgen.colour import channels
 from packetgen.model.look import BY_DAY, Faces, FontFile, Look
-from packetgen.reckon.colour import channels
 from packetgen.render.picture_letters import Face
 from packetgen.render.share_picture import PICTURE_PX, share_picture
 from packetgen.render.site_pictures import SHARE_SIZES_PX

@@ -9,7 +9,7 @@ from hypothesis import strategies as st
 from packetgen.chart.paintbox import INK, LEAST_CONTRAST, PAPER, tint
 from packetgen.chart.sheet import look_of
 from packetgen.chart.tints import APART, tints, tints_of
-from packetgen.reckon.colour import contrast, difference, lab
+from packetgen.colour import contrast, difference, lab
 from tests.many_colours import wheel
 from tests.stitching import MOSS, pattern
 

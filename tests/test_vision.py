@@ -5,9 +5,9 @@ import pytest
 from packetgen.chart.assignment import Wish, assign, close_pairs, shapes_for
 from packetgen.chart.likeness import likeness
 from packetgen.chart.vision_check import SYMBOLS_ALIKE, complain_of_likeness
+from packetgen.colour import channels, difference, lab
 from packetgen.diagnostics import Problems
 from packetgen.model import Colour, KeyLine, Stitch
-from packetgen.reckon.colour import channels, difference, lab
 from packetgen.reckon.vision import EYES, seen
 from packetgen.shape_names import SHAPE_NAMES
 from tests.outside import rows

@@ -80,6 +80,14 @@ CASES = (
                 " in row 2",
             ),
             ("Row 2 is 1 stitches of peat and 1 of brick", 0, "", ""),
+            (
+                "Begin with the row of E2 brick: it is straight and 3 stitches long",
+                52,
+                "stands '3 stitches long', and the chart has 4",
+                " in its longest row",
+            ),
+            ("Begin with the row of brick, which is 4 stitches long", 0, "", ""),
+            ("Begin with the row of peat beside brick, which is 4 stitches long", 0, "", ""),
         )
     ),
     Case(

@@ -732,6 +732,30 @@ CASES = (
         {FINISH: ("dries_in: 1 h", "dries_in: 1 min")},
         "finishes/shelf/finish.yaml:22:15: advice: 1 min is short for a paint until its next coat; look once more at the tin: should it be 1 h?",
     ),
+    *(
+        Case(
+            f"{covers} m2 of one litre with {way}",
+            {
+                FINISH: TINY[FINISH].replace(
+                    "put_on_with: brush\n    covers: 10 m2",
+                    f"put_on_with: {way}\n    covers: {covers} m2",
+                )
+            },
+            *[
+                f"finishes/shelf/finish.yaml:21:13: advice: {covers} m2 is {much} for a litre of paint put on with {way}; look once more at the label: should it be {better} m2 per litre?"
+            ]
+            * bool(much),
+        )
+        for way, covers, much, better in (
+            ("brush", "1", "little", 10),
+            ("brush", "2.5", "", 0),
+            ("brush", "16", "", 0),
+            ("brush", "50", "much", 5),
+            ("spray", "0.4", "little", 4),
+            ("spray", "1.2", "", 0),
+            ("spray", "40", "much", 4),
+        )
+    ),
     Case(
         "a tin with two noughts too many",
         {FINISH: ("tin: 100 ml", "tin: 10000 ml")},

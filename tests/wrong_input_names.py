@@ -383,7 +383,12 @@ CASES = (
     Case(
         "two marks stitched alike",
         {PATTERN: ("k: {moss: K4", "k: {moss: E2")},
-        "series/garden-year/fern/pattern.yaml:10:13: 'k' and 'r' are stitched alike in 'moss', both with 'E2'; change the one that is a slip: in 'spool' they are two",
+        "series/garden-year/fern/pattern.yaml:10:13: 'k' and 'r' are stitched alike in 'moss', both with 'E2'; write 'K4' for 'k': of the free colours 'peat' is the nearest to that in 'spool'",
+    ),
+    Case(
+        "two marks stitched alike of which the first is the slip",
+        {PATTERN: ("r: {moss: E2", "r: {moss: K4")},
+        "series/garden-year/fern/pattern.yaml:9:13: 'r' and 'k' are stitched alike in 'moss', both with 'K4'; write 'E2' for 'r': of the free colours 'brick' is the nearest to that in 'spool'",
     ),
     Case(
         "two marks stitched alike where the tool chooses the other set",
@@ -883,7 +888,7 @@ CASES = (
     Case(
         "a stroke and a blend that look alike in the second thread set",
         {PATTERN: ('spool: "12"', 'spool: "10"')},
-        "series/garden-year/fern/pattern.yaml:10:24: 'k' and 'r' are stitched alike in 'spool', both with '10'; change the one that is a slip: in 'moss' they are two",
+        "series/garden-year/fern/pattern.yaml:10:24: 'k' and 'r' are stitched alike in 'spool', both with '10'; write '12' for 'k': of the free colours 'earth' is the nearest to that in 'moss'",
     ),
     Case(
         "a chart shape that there is not",

@@ -1,11 +1,11 @@
-"""CIELAB and CIEDE2000 for whole arrays: the formulas of `packetgen.reckon.colour`, many colours at once.
+"""CIELAB and CIEDE2000 for whole arrays: the formulas of `packetgen.colour`, many colours at once.
 
 A photograph has a colour for every stitch, and each is compared with a whole card.
 """
 
 import numpy as np
 
-from packetgen.reckon.colour import CURVE, TO_XYZ, WHITE, channels
+from packetgen.colour import CURVE, TO_XYZ, WHITE, channels
 
 _EPSILON, _KAPPA = CURVE
 _AT_ONCE = 50_000  # colours; some thirty arrays of that size are in hand

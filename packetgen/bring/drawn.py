@@ -15,8 +15,8 @@ from PIL.PngImagePlugin import PngInfo
 
 from packetgen.bring.drawing import Cells
 from packetgen.bring.picture import CELL, MARKS, REMARKS, MarkNote
+from packetgen.colour import blended, channels
 from packetgen.model import BARE, Pattern
-from packetgen.reckon.colour import blended, channels
 
 _CLOTH, _GROUND = "#f6f3ea", "#8d9194"  # our own choice
 _PANEL_PX = 900

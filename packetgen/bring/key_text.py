@@ -10,10 +10,10 @@ from dataclasses import dataclass
 from types import MappingProxyType
 
 from packetgen.bring.offers import without_offers
+from packetgen.colour import blended
 from packetgen.load.shape_pattern import ON_THE_CHART
 from packetgen.load.yaml_nodes import GroupNode, ListNode, Node, TextNode
 from packetgen.model import Colour, Stitch, ThreadCard
-from packetgen.reckon.colour import blended
 
 # What lies on a chart and names its marks or its cells.
 

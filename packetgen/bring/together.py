@@ -9,9 +9,9 @@ import numpy as np
 from packetgen.bring.apart import lab_of, rgb_of, table
 from packetgen.bring.choosing import Choice
 from packetgen.bring.drawing import Drawing, hex_of
+from packetgen.colour import CLOSE, FAR
 from packetgen.load.words import shown
 from packetgen.model import Colour, Stitch
-from packetgen.reckon.colour import CLOSE, FAR
 
 # Of the step between two colours, the part by which a soft edge changes a stitch beside it. Seen at nine squares
 # of ten in drawings of 50 × 64 stitches on white: a seventh and less where they were blurred, a fifth where they

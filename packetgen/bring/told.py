@@ -13,10 +13,10 @@ from packetgen.bring.drawing import Drawing, hex_of
 from packetgen.bring.ground import Ground
 from packetgen.bring.marks import may_be_mark
 from packetgen.bring.together import Together
+from packetgen.colour import FAR, in_words
 from packetgen.load.words import shown
 from packetgen.model import Colour, Stitch
 from packetgen.nouns import counted, listed
-from packetgen.reckon.colour import FAR, in_words
 from packetgen.reckon.isolated import ADVISE_ABOVE_SHARE, ADVISE_FROM_STITCHES
 from packetgen.units import percent
 

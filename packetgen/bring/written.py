@@ -21,6 +21,7 @@ from packetgen.bring.legends import (
     strange_in_legend,
     title_above,
 )
+from packetgen.colour import channels
 from packetgen.diagnostics import MOST_ALIKE, Place, Problems
 from packetgen.load.chart import LARGEST, blank_said
 from packetgen.load.headings import filled, without_headings
@@ -28,7 +29,6 @@ from packetgen.load.headings import headings as counted_headings
 from packetgen.load.words import LOST, counted, offer, said, shown
 from packetgen.model import BARE, Stitch
 from packetgen.nouns import listed
-from packetgen.reckon.colour import channels
 
 _HEADINGS_SHOWN = 3  # enough to know them by
 _LEGEND_SHOWN = 6

@@ -19,8 +19,8 @@ from packetgen.chart.likeness import blackness, likeness
 from packetgen.chart.paintbox import tint
 from packetgen.chart.shapes_order import GIVING_ORDER
 from packetgen.chart.symbols import code_point
+from packetgen.colour import blended, difference, lab
 from packetgen.model import BARE, Pattern
-from packetgen.reckon.colour import blended, difference, lab
 from packetgen.reckon.vision import EYES, seen
 
 Pair = frozenset[str]  # of two marks

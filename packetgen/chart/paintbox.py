@@ -2,7 +2,7 @@
 
 from functools import lru_cache
 
-from packetgen.reckon.colour import contrast, mix
+from packetgen.colour import contrast, mix
 
 INK = "#000000"
 PAPER = "#ffffff"

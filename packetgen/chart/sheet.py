@@ -13,8 +13,8 @@ from packetgen.chart.paintbox import INK, PAPER, edge_of
 from packetgen.chart.symbols import BLANK
 from packetgen.chart.tiling import Span, Tile
 from packetgen.chart.tints import tints_of
+from packetgen.colour import blended, lab
 from packetgen.model import BARE, Fraction, Pattern, Point, Stitch
-from packetgen.reckon.colour import blended, lab
 
 # Room round the grid for the arrows, in stitches.
 ARROW_ROOM = 0.8

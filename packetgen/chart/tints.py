@@ -15,8 +15,8 @@ import numpy as np
 
 from packetgen.chart.assignment import LOOKS_ALIKE, LOOKS_ALIKE_TO_SOME
 from packetgen.chart.paintbox import INK, LEAST_CONTRAST, PAPER, tint
+from packetgen.colour import blended, contrast, difference, lab
 from packetgen.model import Pattern
-from packetgen.reckon.colour import blended, contrast, difference, lab
 from packetgen.reckon.vision import EYES, seen
 
 # Tints are this far apart (CIEDE2000), or as far as their threads, if those are nearer.

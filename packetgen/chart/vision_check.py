@@ -6,9 +6,9 @@ from itertools import combinations
 from packetgen.chart.assignment import LOOKS_ALIKE_TO_SOME, shapes_for
 from packetgen.chart.likeness import likeness
 from packetgen.chart.tints import tints_of
+from packetgen.colour import difference, lab
 from packetgen.diagnostics import Problems
 from packetgen.model import KeyLine, Pattern
-from packetgen.reckon.colour import difference, lab
 from packetgen.reckon.vision import EYES, seen
 from packetgen.shape_names import SHAPE_NAMES
 

@@ -248,10 +248,10 @@ def _where(
 
 
 def _not_there(error: "NotThere", content_folder: Path) -> NoReturn:
-    from packetgen.diagnostics import nearest
+    from packetgen.diagnostics import nearest, nearest_of
 
     begin = ""
-    if error.what == "pattern":
+    if error.what == "pattern" and nearest_of(error.name, error.known) is None:
         title = shlex.quote(_as_title(error.name))
         begin = f"; a new one is begun first: packetgen begin --pattern {title}{content_words(content_folder)}"
     raise click.UsageError(f"{error}; {nearest(error.name, error.known)}{begin}") from error

@@ -96,6 +96,11 @@ FIGURES: dict[str, Fault] = {
         "look once more at the tin: should it be {minutes} h?",
         Level.ADVICE,
     ),
+    "covers-odd": Fault(
+        "{covers} is {much} for a litre of paint put on with {way}",
+        "look once more at the label: should it be {better}?",
+        Level.ADVICE,
+    ),
     "glue-for-other": Fault(
         "{name} is for {use}, and these are no wood",
         "mend the name, or what it is for",

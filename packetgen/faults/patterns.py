@@ -385,7 +385,7 @@ PATTERNS: dict[str, Fault] = {
     ),
     "line-long": Fault(
         "this line runs from {start} straight to {end}, over {over} stitches, and no other over more than {longest}",
-        "mend the point that is wrong, or lay this aside in pattern.yaml",
+        "{slip}mend the point that is wrong, or lay this aside in pattern.yaml",
         Level.ADVICE,
     ),
     "stitch-twice": Fault(

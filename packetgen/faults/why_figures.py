@@ -83,6 +83,12 @@ WHY_FIGURES: dict[str, Why] = {
         "minutes: mostly hours are meant.",
         "Correct the time or its unit; or lay the advice aside in series.yaml, if the tin says so.",
     ),
+    "covers-odd": Why(
+        "How many tins a buyer needs is reckoned from what a litre covers: from a tin mostly 5 to 15 m² in one coat, from a can less "
+        "than half of that, since much of it is the gas that drives it out (from memory). A figure far from these has a nought too "
+        "many or too few, or is what a whole tin covers.",
+        "Correct the figure; or lay the advice aside in series.yaml, if the label says so.",
+    ),
     "glue-for-other": Why(
         "A glue that is called one for wood is to hold magnets and washers, and hardly holds them: mostly two lines were exchanged.",
         "Exchange the names, or name a glue that holds metal; or lay the advice aside where its label says that it does.",

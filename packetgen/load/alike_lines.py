@@ -1,12 +1,14 @@
 """Lines of a key that stitch exactly what another does, so that a stitcher could not tell them apart."""
 
-from collections.abc import Collection, Iterable, Mapping, Sequence
+from collections.abc import Collection, Iterable, Mapping
 from dataclasses import dataclass
 
+from packetgen.colour import blended, difference, lab
 from packetgen.diagnostics import Place, Problems
 from packetgen.load.key_remarks import colour_named
 from packetgen.load.strange_keys import Sets
 from packetgen.load.words import listed, said
+from packetgen.model import Colour, KeyLine, ThreadSet
 
 _EITHER = "change the one that is a slip; or use one mark for both, in the chart too"
 _ONE_OF_TWO = "change the one that is a slip: in {other} they are two"
@@ -19,6 +21,7 @@ class Alike:
     mark: str
     other: str
     place: Place  # of the first mark's numbers
+    other_place: Place  # of the other's
     set_name: str
     numbers: str
     mend: str
@@ -45,7 +48,7 @@ class AlikeLines:
         wrong, mend = next((slip for slip in slips if slip[1]), (here, ""))
         right = first if wrong is here else here
         both = listed((number for _, number in numbers), "and")
-        self.found.append(Alike(wrong[0], right[0], wrong[1], name, both, mend))
+        self.found.append(Alike(wrong[0], right[0], wrong[1], right[1], name, both, mend))
 
     def _by_remark(
         self, mark: str, place: Place, name: str, numbers: Collection[tuple[str, str]]
@@ -63,20 +66,27 @@ class AlikeLines:
 
 
 def tell_alike(
-    found: Iterable[Alike], unused: Collection[str], sets: Sequence[str], problems: Problems
+    found: Iterable[Alike],
+    unused: Collection[str],
+    sets: Mapping[str, ThreadSet | None],
+    lines: Iterable[KeyLine],
+    problems: Problems,
 ) -> None:
     """Two marks are told once, at what is surely wrong or in the first set; of those that nothing uses that is told. `sets` are
-    the names of all for which the key has numbers."""
+    all for which the key has numbers, `lines` those of the key that could be read."""
+    by_mark = {line.mark: line for line in lines}
     of_two: dict[frozenset[str], list[Alike]] = {}
     for one in found:
         if not {one.mark, one.other} & set(unused):
             of_two.setdefault(frozenset((one.mark, one.other)), []).append(one)
     for in_sets in of_two.values():
-        surely = [one for one in in_sets if one.mend] or in_sets[:1]
         alike_in = {one.set_name for one in in_sets}
-        other = [said(name) for name in sets if name not in alike_in]
-        either = _ONE_OF_TWO.format(other=other[0]) if other else _EITHER
+        other = [name for name in sets if name not in alike_in]
+        either = _ONE_OF_TWO.format(other=said(other[0])) if other else _EITHER
+        surely = [one for one in in_sets if one.mend] or in_sets[:1]
         too = listed((one.set_name for one in in_sets if one not in surely), "and")
+        if other and not surely[0].mend:
+            surely = [_by_colour(surely[0], other[0], sets.get(surely[0].set_name), by_mark)]
         for one in surely:
             problems.add(
                 one.place,
@@ -87,3 +97,31 @@ def tell_alike(
                 set=said(one.set_name) + (f" (and in {too})" if too else ""),
                 mend=one.mend or either,
             )
+
+
+def _by_colour(
+    alike: Alike, set_name: str, own: ThreadSet | None, lines: Mapping[str, KeyLine]
+) -> Alike:
+    """The same with the mark first whose colour in another set is farther from the one that both have, and with what to write
+    for it: the nearest colour of the card that no line has."""
+    one, other = (lines.get(mark) for mark in (alike.mark, alike.other))
+    if own is None or one is None or other is None or one.cards or other.cards:
+        return alike
+    both = one.threads[alike.set_name]
+    used = {line.threads[alike.set_name] for line in lines.values()}
+    free = [colour for colour in own.card.colours.values() if (colour,) not in used]
+    if len(both) > 1 or not free:
+        return alike
+    wrong = max(one, other, key=lambda line: _apart(line, set_name, both[0]))
+    nearest = min(free, key=lambda colour: _apart(wrong, set_name, colour))
+    mend = f"write {said(nearest.number)} for {said(wrong.mark)}: of the free colours {said(nearest.name)} is the nearest to that in {said(set_name)}"
+    first, second = (alike.mark, alike.place), (alike.other, alike.other_place)
+    if wrong is other:
+        first, second = second, first
+    return Alike(first[0], second[0], first[1], second[1], alike.set_name, alike.numbers, mend)
+
+
+def _apart(line: KeyLine, set_name: str, colour: Colour) -> float:
+    """The difference of a colour from that of the line in a set."""
+    seen = blended(tuple(one.hex for one in line.threads[set_name]))
+    return difference(lab(seen), lab(colour.hex))

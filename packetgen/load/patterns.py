@@ -135,8 +135,8 @@ def load_pattern(
             unused = unused_marks(key.places, chart, worked.marks, bool(worked.beads), problems)
         check_marks(drawn, tuple(marks), key.places, unused, problems)
     if key is not None:
-        numbered = tuple(name for name in sets or () if name not in (requests or ()))
-        tell_alike(key.alike, unused, numbered, problems)
+        numbered = {name: one for name, one in (sets or {}).items() if name not in (requests or ())}
+        tell_alike(key.alike, unused, numbered, key.lines, problems)
     revisions = read_revisions(filled, problems)
     _check_given(filled, problems)
     check_credits(filled, around.designers, problems)

@@ -1,7 +1,7 @@
 """What is wrong with a finishing piece although each of its figures can be read."""
 
 import re
-from math import pi
+from math import inf, pi
 
 from packetgen.diagnostics import Place, Problems
 from packetgen.load.nearly_level import complain_of_nearly_level
@@ -26,6 +26,8 @@ _LONG_OVERLAP_MM = 60  # of the two ends of a trim: our own choice
 # Until another coat, and of one tin, for so small a piece: our own choice.
 _SHORT_DRYING_H, _LARGE_TIN_ML = 5 / 60, 2500
 _LONG_DRYING_H = 48  # our own choice
+# What a litre covers from a tin or a can lies well within these: from memory.
+_COVERS_M2 = {"brush": (2.5, 25), "spray": (0.8, 15)}
 _SHORT_CURING_H = 1  # common practice, no source
 # What reaches to the back, and is seen from its small end.
 _CUBE = 0.7  # of its smaller side, and more than twice as thick as all others, no figure of wood is: our own choice
@@ -106,18 +108,26 @@ def _look_at_mounting(filled: Filled, problems: Problems) -> None:
 
 
 def _look_at_paints(filled: Filled, problems: Problems) -> None:
-    """Advice on a paint that dries in no time or for days, and on a tin as large as for a house: other units, mostly."""
+    """Advice on a paint that dries in no time or for days, that covers far too little or too much, and on a tin as large as for a
+    house: other units, mostly, or a nought."""
     for given in filled.each("paints"):
         ways = () if given.value is None else (given.value, given.value["or_with"])
         for way in ways:
             if way is None:
                 continue
-            dries_h, tin_ml = way["dries_in"], way["tin"]
+            dries_h, tin_ml, covers_m2 = way["dries_in"], way["tin"], way["covers"]
             if dries_h is not None and dries_h > _LONG_DRYING_H:
                 problems.add(way.place_of("dries_in"), "dries-slow", hours=plain(dries_h))
             if dries_h is not None and 0 < dries_h < _SHORT_DRYING_H:
                 minutes = plain(round(60 * dries_h, 1))
                 problems.add(way.place_of("dries_in"), "dries-fast", minutes=minutes)
+            least_m2, most_m2 = _COVERS_M2.get(way["put_on_with"] or "", (0, inf))
+            if covers_m2 is not None and not least_m2 <= covers_m2 <= most_m2:
+                little = covers_m2 < least_m2
+                facts = {"covers": f"{plain(covers_m2)} m2", "much": "little" if little else "much"}
+                better = 10 * covers_m2 if little else covers_m2 / 10
+                facts |= {"way": way["put_on_with"], "better": f"{plain(better)} m2 per litre"}
+                problems.add(way.place_of("covers"), "covers-odd", **facts)
             if tin_ml is not None and tin_ml > _LARGE_TIN_ML:
                 tin, better = (f"{plain(round(one, 1))} ml" for one in (tin_ml, tin_ml / 100))
                 problems.add(way.place_of("tin"), "tin-large", tin=tin, better=better)

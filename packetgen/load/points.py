@@ -1,7 +1,7 @@
 """Points: 'x,y x,y' with a space between points and none inside."""
 
 import re
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
 from packetgen.diagnostics import Report
@@ -187,3 +187,20 @@ def _quarter(value: float) -> str:
 def point_said(xy: Sequence[float]) -> str:
     """'12,30.5', as it is written."""
     return ",".join(plain(round(one, 2)) for one in xy)
+
+
+def point_otherwise(written: str) -> Iterator[tuple[float, float]]:
+    """The point as it may be meant: with a full stop that was lost, '155,48.5' → 15.5,48.5, or with two neighbouring figures of
+    one of its numbers in each other's place, '12,41' → 12,14."""
+    for number in re.finditer(r"(?<![\d.])(\d{1,3})(25|5|75)(?![\d.])", written):
+        x, y = f"{written[: number.start()]}{number[1]}.{number[2]}{written[number.end() :]}".split(
+            ","
+        )
+        yield float(x), float(y)
+    for found in re.finditer(r"\d[1-9]", written):  # of three figures the first two
+        start, end = found.span()
+        turned = re.fullmatch(
+            r"(\d+(?:\.\d+)?),(\d+(?:\.\d+)?)", f"{written[:start]}{found[0][::-1]}{written[end:]}"
+        )
+        if turned and found[0] != found[0][::-1]:
+            yield float(turned[1]), float(turned[2])

@@ -1,7 +1,6 @@
 """Lines, lazy daisies, French knots and beads: everything that lies on corner coordinates."""
 
-import re
-from collections.abc import Collection, Iterator, Mapping
+from collections.abc import Collection, Mapping
 from dataclasses import dataclass
 from itertools import pairwise
 
@@ -9,7 +8,7 @@ from packetgen.diagnostics import Place, Problems
 from packetgen.load.cards import Cards
 from packetgen.load.chart import Chart
 from packetgen.load.point_commas import complain_of_commas
-from packetgen.load.points import Spot
+from packetgen.load.points import Spot, point_otherwise
 from packetgen.load.references import resolve
 from packetgen.load.values import Filled
 from packetgen.load.words import counted, offer, said, shown
@@ -135,21 +134,6 @@ def read_beads(
     )
 
 
-def _otherwise(said: str) -> Iterator[tuple[float, float]]:
-    """The point as it may be meant: with a full stop that was lost, '155,48.5' → 15.5,48.5, or with two neighbouring figures of
-    one of its numbers in each other's place, '12,41' → 12,14."""
-    for number in re.finditer(r"(?<![\d.])(\d{1,3})(25|5|75)(?![\d.])", said):
-        x, y = f"{said[: number.start()]}{number[1]}.{number[2]}{said[number.end() :]}".split(",")
-        yield float(x), float(y)
-    for found in re.finditer(r"\d\d", said):  # of three figures the first two
-        start, end = found.span()
-        turned = re.fullmatch(
-            r"(\d+(?:\.\d+)?),(\d+(?:\.\d+)?)", f"{said[:start]}{found[0][::-1]}{said[end:]}"
-        )
-        if turned and found[0] != found[0][::-1]:
-            yield float(turned[1]), float(turned[2])
-
-
 def _mark(
     filled: Filled, marks: Collection[str] | None, threads: Threads, problems: Problems
 ) -> str | None:
@@ -180,7 +164,7 @@ def _inside(
     mostly = 2 * len(beyond) >= len(spots)  # else the others are right as they are
     within = not any(outside(spot.y, spot.x) for spot in spots)
     taken = {(spot.x, spot.y) for spot in spots}
-    meant = [at for at in _otherwise(beyond[0].said) if not outside(*at) and at not in taken]
+    meant = [at for at in point_otherwise(beyond[0].said) if not outside(*at) and at not in taken]
     # Of one point among right ones its own figures are the slip, rather than the order of all.
     one_slip = len(beyond) == 1 and 1 <= len(meant) <= _MOST_MEANT
     turned_round = mostly and within and len(turned) <= _LONGEST_TURNED

@@ -2,7 +2,7 @@
 
 import re
 from collections import Counter
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Collection, Iterable, Iterator, Sequence
 
 from packetgen.diagnostics import Problems, place_in
 from packetgen.load.number_words import NUMBER_WORDS, counted_number
@@ -23,7 +23,7 @@ def complain_of_told_counts(
     notes: str, path: str, lines: Iterable[KeyLine], rows: Sequence[str], problems: Problems
 ) -> None:
     """Advice on 'the 190 stitches of 431 dusk', 'dusk, 190 stitches' and 'row 7 is 40 stitches of dusk' where the chart has
-    fewer, or a few more: many fewer may be meant."""
+    fewer, or a few more: many fewer may be meant; and on 'the row of dusk, 40 stitches long' where it has none so long."""
     marks: dict[str, set[str]] = {}
     for line in lines:
         for colours in line.threads.values():
@@ -43,6 +43,13 @@ def complain_of_told_counts(
                 facts["where"] = f" in row {in_row['row']}" if in_row else ""
                 place = place_in(notes, start + found.start(), path)
                 problems.add(place, "stitches-told-other", **facts)
+        for found in _rows_told(sentence, marks):
+            runs = _runs(marks[found["name"].casefold()], rows)
+            if runs and counted_number(found["count"].replace(",", "")) not in runs:
+                facts = {"said": said(found["long"]), "has": f"{max(runs):,}"}
+                facts["where"] = " in its longest row"
+                place = place_in(notes, start + found.start("long"), path)
+                problems.add(place, "stitches-told-other", **facts)
 
 
 def _told(sentence: str, names: Iterable[str]) -> Iterator[re.Match[str]]:
@@ -56,6 +63,20 @@ def _told(sentence: str, names: Iterable[str]) -> Iterator[re.Match[str]]:
     behind = rf"{name}(?:\s+\(\w+\))?(?:\s+[a-z]+){{0,5}}[,:]?\s+{_COUNT}{_OF_IT}"
     if len(re.findall(name, sentence, re.IGNORECASE)) == 1:
         yield from re.finditer(behind, sentence, re.IGNORECASE)
+
+
+def _rows_told(sentence: str, names: Iterable[str]) -> Iterator[re.Match[str]]:
+    """How long a row is of the one colour that the sentence names: 'the row of soot, which is 42 stitches long'."""
+    name = rf"(?<![\w-])(?P<name>{any_of(names)})(?![\w-])"
+    long = rf"\brows?\s+of\s+(?:the\s+)?(?:\w*\d\w*\s+)?{name}.*?(?P<long>{_COUNT}{_STITCHES}\s+(?:long|wide))\b"
+    if len(re.findall(name, sentence, re.IGNORECASE)) == 1:
+        yield from re.finditer(long, sentence, re.IGNORECASE)
+
+
+def _runs(marks: Collection[str], rows: Sequence[str]) -> set[int]:
+    """How many stitches stand side by side in these marks, wherever some do."""
+    signs = re.compile(f"[{re.escape(''.join(sorted(marks)))}]+")
+    return {len(run) for row in rows for run in signs.findall(row)}
 
 
 def _is_other(told: str, has: int) -> bool:

@@ -84,6 +84,7 @@ def complain_of_told_sizes(
         every = tuple(sorted(of_all)) if _SAWN.search(sentence) else ()
         several = next((of for _, of in in_turn if len(of) > 1), ())
         alone = in_turn[0][1] if len({of for _, of in in_turn}) == 1 and not several else ()
+        with_last: tuple[int, ...] = ()  # of 'the rail and the sill are', at the sill
         for number, (part, of) in enumerate(in_turn):
             with_it = in_turn[number + 1][0] if number + 1 < len(in_turn) else part
             are = bool(_ALIKE.fullmatch(sentence[part.end() : with_it.start()]))
@@ -106,11 +107,14 @@ def complain_of_told_sizes(
                     so = all(having) if these == whole else any(having)
                     if these and these not in told and not so:
                         odd = these[having.index(False)]
-                        facts = {"said": said(found[0]), "own": _own(parts[odd])}
+                        both = dict.fromkeys((odd, *with_last))
+                        own = ", ".join(_own(parts[one]) for one in both)
+                        facts = {"said": said(found[0]), "own": own}
                         place = place_in(steps, start + found.start(), path)
                         told.add(these)
                         if place not in told_at:
                             problems.add(place, "step-measure-other", **facts)
+            with_last = of if are else ()
 
 
 def _called_besides(parts: Sequence[Part]) -> dict[str, tuple[int, ...]]:

@@ -4,8 +4,8 @@ import re
 from dataclasses import dataclass
 from math import atan2, degrees, hypot
 
+from packetgen.colour import lab
 from packetgen.model import FinishingPiece, Pattern
-from packetgen.reckon.colour import lab
 
 
 @dataclass(frozen=True)

@@ -6,9 +6,9 @@ Success criterion 1.4.3 asks for 4.5:1, and compares the ratio before rounding.
 from collections.abc import Iterable
 from math import floor
 
+from packetgen.colour import contrast, difference, lab, mix
 from packetgen.diagnostics import Problems
 from packetgen.model import Palette, Series
-from packetgen.reckon.colour import contrast, difference, lab, mix
 
 LEAST = 4.5
 WORDS = ("ink", "heading", "accent", "quiet")

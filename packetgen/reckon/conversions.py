@@ -4,9 +4,9 @@ import re
 from collections.abc import Iterator
 from dataclasses import dataclass
 
+from packetgen.colour import FAR, blended, difference, in_words, lab
 from packetgen.diagnostics import Problems
 from packetgen.model import Colour, KeyLine, Pattern, ThreadSet
-from packetgen.reckon.colour import FAR, blended, difference, in_words, lab
 from packetgen.reckon.matching import Needle, Thread, needle, pairs
 
 

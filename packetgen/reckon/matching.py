@@ -1,6 +1,6 @@
 """The nearest colours on another thread card. The one door to scipy's assignment of pairs.
 
-Colours are compared as a screen shows them, by CIEDE2000 (`packetgen.reckon.colour`). Taken each by
+Colours are compared as a screen shows them, by CIEDE2000 (`packetgen.colour`). Taken each by
 itself, two colours may fall on one; kept distinct, the pairs are those whose differences have the
 least sum (the linear assignment problem). A thread set of a pattern may be matched like that where
 the author gave no colours of her own.
@@ -10,9 +10,9 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, field, replace
 from types import MappingProxyType
 
+from packetgen.colour import difference, in_words, lab
 from packetgen.diagnostics import Problems
 from packetgen.model import Colour, KeyLine, MatchedSet, Pattern, ThreadCard, ThreadSet
-from packetgen.reckon.colour import difference, in_words, lab
 
 # Between equally near colours the very same one goes first; far below any difference that is printed.
 _TIE = 1e-9

@@ -2,13 +2,13 @@
 
 from collections.abc import Mapping, Sequence
 
+from packetgen.colour import FAR
+from packetgen.colour import in_words as closeness_in_words
 from packetgen.diagnostics import Problems
 from packetgen.model import KeyLine, Pattern, ThreadSet
 from packetgen.nouns import counted, listed, plural
 from packetgen.reckon.alike import Alike, Use, alike
 from packetgen.reckon.buying import Warned, buy_tables, shared_needs
-from packetgen.reckon.colour import FAR
-from packetgen.reckon.colour import in_words as closeness_in_words
 from packetgen.reckon.colour_counts import ColourCount, line_counts
 from packetgen.reckon.figures import Figures
 from packetgen.reckon.thread import Need, in_words, strand_m_per_unit, units_to_buy

@@ -5,10 +5,10 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from itertools import combinations
 
+from packetgen.colour import CLOSE, SAME, difference, in_words, lab
 from packetgen.diagnostics import Problems
 from packetgen.nouns import counted
 from packetgen.reckon.alike import Alike, Use, alike, uses
-from packetgen.reckon.colour import CLOSE, SAME, difference, in_words, lab
 from packetgen.reckon.figures import Figures
 from packetgen.reckon.review_buying import line_of
 from packetgen.reckon.vision import EYES, seen

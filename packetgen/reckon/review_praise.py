@@ -3,9 +3,9 @@
 from collections.abc import Collection, Iterator
 from math import floor
 
+from packetgen.colour import FAR, blended, contrast, difference, lab
 from packetgen.model import KeyLine, Pattern, Series, ThreadSet
 from packetgen.nouns import all_of, counted, listed
-from packetgen.reckon.colour import FAR, blended, contrast, difference, lab
 from packetgen.reckon.contrast import GROUNDS, WORDS
 from packetgen.reckon.cover import px_per_inch
 from packetgen.reckon.coverage import CROWDED_ABOVE, THIN_BELOW

@@ -4,10 +4,10 @@ from collections.abc import Collection, Iterator, Sequence
 from itertools import pairwise
 from math import ceil, floor
 
+from packetgen.colour import FAR, SAME, difference, lab
 from packetgen.diagnostics import Problems
 from packetgen.model import BARE, ClothOption, Colour, Line, Pattern, Point
 from packetgen.nouns import counted
-from packetgen.reckon.colour import FAR, SAME, difference, lab
 
 # Fewer stitches are a glint; a patch is told from the cloth by half of its edge; and half of all is a ground: our own choice.
 FEWEST, EDGE, _GROUND = 10, 0.5, 0.5

@@ -249,6 +249,7 @@ BY_FIELD: Mapping[str, Mapping[str, tuple[str, ...]]] = {
         "magnets.diameter": ("magnets-none-room",),
         "magnets.thickness": ("magnet-thick",),
         "magnets.holds": ("magnet-strong",),
+        "paints[].covers": ("covers-odd",),
         "paints[].dries_in": ("dries-fast", "dries-slow"),
         "paints[].tin": ("tin-large",),
         "magnets.inset": ("magnet-over-edge", "inset-far", "magnets-none-room"),

@@ -25,7 +25,7 @@ from packetgen.chart.sheet import (
     piece_of_line,
     with_edge,
 )
-from packetgen.reckon.colour import channels
+from packetgen.colour import channels
 from packetgen.render.chart_pages import SCALE_MM, ChartPage, Label
 from packetgen.render.page_key import LINE_EM, SYMBOL_EM, KeyEntry, dot_em, text_em
 from packetgen.render.text_face import TEXT_FACE, Face, face

@@ -3,10 +3,10 @@
 from collections.abc import Callable, Iterator, Sequence
 from textwrap import wrap
 
+from packetgen.colour import FAR, in_words
 from packetgen.model import KeyLine, Pattern, ThreadSet
 from packetgen.nouns import counted
 from packetgen.reckon.alike import Alike, Use
-from packetgen.reckon.colour import FAR, in_words
 from packetgen.reckon.colour_counts import ColourCount, colour_counts
 from packetgen.reckon.figures import Figures
 from packetgen.reckon.isolated import isolated_cells

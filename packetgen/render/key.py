@@ -4,6 +4,7 @@ from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
 from packetgen.chart.sheet import Look
+from packetgen.colour import blended, closeness
 from packetgen.model import (
     Colour,
     Daisy,
@@ -14,7 +15,6 @@ from packetgen.model import (
     ThreadCard,
     ThreadSet,
 )
-from packetgen.reckon.colour import blended, closeness
 from packetgen.reckon.figures import Figures
 from packetgen.reckon.matching import Match, matches_of
 from packetgen.reckon.needle import (

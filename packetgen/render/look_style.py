@@ -1,7 +1,7 @@
 """The look of a series as CSS: the properties from which site and packet take their colours and faces."""
 
+from packetgen.colour import mix
 from packetgen.model import Look, Palette
-from packetgen.reckon.colour import mix
 from packetgen.render.faces import font_css, heading_families, text_families, web_font_css
 
 _PLAIN_LOOK = Look()

@@ -6,8 +6,8 @@ from math import ceil, floor
 
 from PIL import Image, ImageDraw, ImageFilter
 
+from packetgen.colour import channels
 from packetgen.model import FinishingPiece, Outline, Part
-from packetgen.reckon.colour import channels
 from packetgen.reckon.paint import front_hex
 from packetgen.render.picture_surface import (
     grain,

@@ -17,8 +17,8 @@ from math import ceil
 
 import numpy as np
 
+from packetgen.colour import Lab, blended, lab, mix
 from packetgen.model import BARE, Grid, KeyLine, Pattern, Stitch
-from packetgen.reckon.colour import Lab, blended, lab, mix
 from packetgen.reckon.figures import OnCloth
 from packetgen.render.picture_path import pieces, smooth
 from packetgen.render.picture_thread import Vector

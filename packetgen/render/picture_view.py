@@ -5,8 +5,8 @@ from math import ceil, cos, hypot, radians, sin
 
 import numpy as np
 
+from packetgen.colour import blended, lab
 from packetgen.model import BARE, Pattern
-from packetgen.reckon.colour import blended, lab
 from packetgen.render.picture_told import signs
 
 DETAIL_PX = (1200, 800)

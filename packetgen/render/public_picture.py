@@ -13,8 +13,8 @@ from math import hypot
 
 from PIL import Image
 
+from packetgen.colour import channels, lab, mix
 from packetgen.model import FinishingPiece, Pattern
-from packetgen.reckon.colour import channels, lab, mix
 from packetgen.reckon.figures import Figures, OnCloth
 from packetgen.render.picture_bench import empty, hang, painted, scene, wall
 from packetgen.render.picture_retold import retold

@@ -9,8 +9,8 @@ from dataclasses import dataclass
 
 from PIL import Image, ImageDraw, ImageOps
 
+from packetgen.colour import channels
 from packetgen.model.look import Look
-from packetgen.reckon.colour import channels
 from packetgen.render.picture_letters import Face
 from packetgen.render.picture_surface import NEUTRAL
 from packetgen.render.picture_thread import Layers, thread

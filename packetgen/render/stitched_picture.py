@@ -8,6 +8,7 @@ from typing import NamedTuple
 from PIL import Image
 
 from packetgen.chart.outlines import daisy_anchor, daisy_loop
+from packetgen.colour import channels
 from packetgen.model import (
     BARE,
     ClothOption,
@@ -20,7 +21,6 @@ from packetgen.model import (
     Stitch,
     ThreadSet,
 )
-from packetgen.reckon.colour import channels
 from packetgen.reckon.needle import (
     daisy_strands_for,
     knot_strands_for,

@@ -8,7 +8,7 @@ from collections.abc import Mapping
 from enum import Enum
 from functools import cache
 
-from packetgen.reckon.colour import channels, contrast, difference, lab
+from packetgen.colour import channels, contrast, difference, lab
 
 _RESET = "\x1b[0m"
 _STEPS = (0, 95, 135, 175, 215, 255)

@@ -5,9 +5,9 @@ every ten, cut into strips of columns where it is wide, and a legend below.
 from collections.abc import Iterator, Sequence
 from itertools import groupby
 
+from packetgen.colour import blended, mix
 from packetgen.model import BARE, Fraction, Pattern, Stitch
 from packetgen.nouns import counted
-from packetgen.reckon.colour import blended, mix
 from packetgen.reckon.colour_counts import ColourCount, line_counts
 from packetgen.reckon.figures import Figures
 from packetgen.render.chart_tables import said, thread_said

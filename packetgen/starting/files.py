@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from packetgen.cautions import CAUTIONS
 from packetgen.chart_edit.pattern_text import order_text
 from packetgen.chart_edit.yaml_text import quoted
+from packetgen.colour import difference, lab
 from packetgen.diagnostics import Problems
 from packetgen.load.characters import checked_text
 from packetgen.load.shape_pattern import KEY_LINE
@@ -28,7 +29,6 @@ from packetgen.model import (
     Stitch,
     Weave,
 )
-from packetgen.reckon.colour import difference, lab
 from packetgen.render.templates import environment, fill
 from packetgen.starting.around import Around
 from packetgen.starting.board import board_for
