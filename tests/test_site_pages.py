@@ -133,6 +133,15 @@ def test_every_page_lists_all_pages_and_marks_itself(as_of):
         assert here == [path] * (path in NAVIGATION), path
 
 
+def test_a_piece_that_is_named_as_its_series_is_called_by_what_it_is():
+    """Else two pages of the site would have one title, and the menu two links of the same words."""
+    of_one_name = replace(YEAR, finish=replace(YEAR.finish, name=YEAR.title.upper()))
+    html = site_of(of_one_name)["finishing-piece.html"].decode()
+    assert f"<title>The finishing piece · {YEAR.title}</title>" in html
+    assert ">The finishing piece</a>" in html and f">{YEAR.finish.name}</a>" not in html
+    assert f">{YEAR.finish.name}</a>" in site_of()["finishing-piece.html"].decode()
+
+
 def test_only_the_supply_list_has_a_script_and_it_is_the_site_s_own():
     files = site_of()
     for path, one in pages_of(files).items():

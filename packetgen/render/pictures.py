@@ -26,6 +26,7 @@ from packetgen.render.public_picture import (
     mounted_public,
 )
 from packetgen.render.share_picture import PICTURE_PX, share_picture
+from packetgen.render.site_nav import piece_title
 from packetgen.render.site_pictures import (
     OF_PIECE,
     OF_SERIES,
@@ -99,7 +100,7 @@ def site_pictures(standing: Standing, keep: Keep) -> SitePictures:
     shares[OF_SERIES] = _shares(series, series.title, lines, (together, of_piece), gathered, keep)
     shares[OF_PIECE] = _shares(
         series,
-        piece.name,
+        piece_title(series),
         (series.title,),
         of_piece,
         lambda shape: bench(piece, *PICTURE_PX[shape]),

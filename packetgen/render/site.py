@@ -87,7 +87,7 @@ def site_files(
         *_pages_of_patterns(series, year, patterns),
         *_pages_of_teasers(standing, view),
     )
-    every_page = {"series": view, "piece": piece, "nav": navigation(piece.name)}
+    every_page = {"series": view, "piece": piece, "nav": navigation(series)}
     made = {
         one.path: page(env, one.template, one.head, here=one.path, **every_page, **one.facts)
         for one in pages
@@ -117,7 +117,7 @@ def _pages_of_series(
     yield _Page(INDEX, "series", first)
     piece_alt = share_alt(piece.name, piece.picture.alt)
     of_piece = json_ld.piece_work(series.finish, series)
-    about_piece = head(series, PIECE_PAGE, piece.name, piece.about, OF_PIECE, piece_alt, of_piece)
+    about_piece = head(series, PIECE_PAGE, piece.title, piece.about, OF_PIECE, piece_alt, of_piece)
     yield _Page(PIECE_PAGE, "piece", about_piece)
     supplies, corrections = supplies_view(standing, year), corrections_view(year)
     for path, template, title, about, facts in (

@@ -2,6 +2,7 @@
 
 from dataclasses import dataclass
 
+from packetgen.model import Series
 from packetgen.render.address import INDEX
 
 PIECE_PAGE = "finishing-piece.html"
@@ -19,12 +20,18 @@ class Way:
     href: str
 
 
-def navigation(piece_name: str) -> tuple[Way, ...]:
+def piece_title(series: Series) -> str:
+    """What leads to the finishing piece: its name, where that is not the title of the series too."""
+    name = series.finish.name
+    return "The finishing piece" if name.casefold() == series.title.casefold() else name
+
+
+def navigation(series: Series) -> tuple[Way, ...]:
     """The pages of a series in the order in which they are listed."""
     return (
         Way("Patterns", INDEX),
         Way("Swap calendar", f"{INDEX}#calendar"),
-        Way(piece_name, PIECE_PAGE),
+        Way(piece_title(series), PIECE_PAGE),
         Way("Supplies", SUPPLIES_PAGE),
         Way("Designers", DESIGNERS_PAGE),
         Way("Notices", NOTICES_PAGE),

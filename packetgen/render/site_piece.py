@@ -20,7 +20,7 @@ from packetgen.render.inline_drawing import inline
 from packetgen.render.painting import Painting, coating_said, painting
 from packetgen.render.room_left import Laid, cloth_said, laid_on_panel
 from packetgen.render.site_given import Paper, papers_said
-from packetgen.render.site_nav import PIECE_PAGE
+from packetgen.render.site_nav import PIECE_PAGE, piece_title
 from packetgen.render.site_pictures import BENCH_STEM, Shown, SitePictures, shown
 from packetgen.render.site_text import prose_under
 
@@ -69,6 +69,7 @@ class CautionView:
 @dataclass(frozen=True)
 class PieceView:
     name: str
+    title: str  # of its page and of what leads there
     about: str
     href: str
     picture: Shown
@@ -107,6 +108,7 @@ def piece_view(
     piece, first = series.finish, year[0] if year else None
     return PieceView(
         name=piece.name,
+        title=piece_title(series),
         about=piece.about,
         href=PIECE_PAGE,
         picture=shown(pictures.bench, BENCH_STEM, bench_alt(piece)),
