@@ -987,7 +987,7 @@ CASES = (
             *[
                 _of_step(
                     29 + len(words) - len("the foot are"),
-                    "says '140 mm long', and by finish.yaml 'lid' is 150 × 12 mm and 8 mm thick; mend one of the two",
+                    "says '140 mm long', and by finish.yaml 'lid' is 150 × 12 mm and 8 mm thick, 'foot' is 140 × 10 mm and 8 mm thick; mend one of the two",
                 )
             ]
             * told,
@@ -995,6 +995,29 @@ CASES = (
             sentence=f"The lid and {words} 140 mm long.",
         )
         for words, told in (("the foot are", 1), ("the foot are both", 1), ("back, the foot is", 0))
+    ),
+    *(
+        _case(
+            f"a lid, seen from its edge, that the step has {long} mm long",
+            *[
+                _of_step(
+                    17,
+                    "says '150 × 45 mm', and by finish.yaml 'lid' is a board of 140 × 45 mm, 12 mm thick; mend one of the two",
+                )
+            ]
+            * (long == 150),
+            lid=("0,0 140,0 140,12 0,12", "0,0", "thickness: 45 mm"),
+            sentence=f"Saw the lid, {long} × 45 mm, once more.",
+        )
+        for long in (140, 150)
+    ),
+    _case(
+        "two parts told alike of which the step has neither",
+        _of_step(
+            34,
+            "says '150 mm long', and by finish.yaml 'lid' is 140 × 12 mm and 8 mm thick, 'foot' is 140 × 10 mm and 8 mm thick; mend one of the two",
+        ),
+        sentence="The lid and the foot are both 150 mm long.",
     ),
     _case(
         "an upper rail that was made wider than the lower, and stands at the same place",

@@ -171,7 +171,7 @@ CASES = (
                 "Screw the two cup hooks",
                 "shoulder hook",
                 (
-                    "finishes/shelf/steps.md:2:18: advice: the step says 'cup hooks', and nobody is told to buy any; did you mean 'shoulder hooks'? Else add it to 'hardware' in finish.yaml, as {name: cup hook, pieces: 1, size: …}",
+                    "finishes/shelf/steps.md:2:18: advice: the step says 'cup hooks', and nobody is told to buy any; did you mean 'shoulder hooks'? Else add it to 'hardware' in finish.yaml, as {name: cup hook, pieces: 2, size: …}",
                 ),
             ),
             ("Screw the two brass hooks", "brass cup hook", ()),

@@ -134,6 +134,29 @@ CASES = (
         {PATTERN: ("r: {moss: E2,", "r: {moss: E3,")},
         "series/garden-year/fern/pattern.yaml:9:13: Moss Stranded has no colour 'E3'; known in threads/moss.yaml: E2 brick, K4 peat, 07 fern; or add it there",
     ),
+    *(
+        Case(
+            f"a thread number that the card lacks, one slip from {free} and from one of another line",
+            {
+                PATTERN: TINY[PATTERN]
+                .replace("r: {moss: E2,", 'r: {moss: "114",')
+                .replace("k: {moss: K4,", 'k: {moss: "117",')
+                .replace('[E2, "07"]', '["117", "214"]'),
+                MOSS: TINY[MOSS]
+                .replace("E2", f'"{free}"')
+                .replace("K4", '"117"')
+                .replace('"07"', '"214"'),
+            },
+            f"series/garden-year/fern/pattern.yaml:9:13: Moss Stranded has no colour '114'; {offered}",
+        )
+        for free, offered in (
+            ("141", "did you mean '141' (brick)?"),
+            (
+                "E2",
+                "known in threads/moss.yaml: 117 peat, 214 fern, E2 brick; or add it there",
+            ),
+        )
+    ),
     Case(
         "a thread number that the card lacks, and the right one beside the chart",
         {

@@ -428,6 +428,20 @@ CASES = (
     ),
     *(
         Case(
+            f"strands of knots of one thread set, or of the other: {words} of Spool Twelve",
+            {
+                SERIES: TINY[SERIES].replace("strands: 2}", "strands: 2, knot_strands: 2}"),
+                NOTES: f"Knots have two strands of Moss Stranded, or {words} of Spool Twelve.\n",
+            },
+            *[
+                f"{NOTES}:1:45: advice: here stands '{words} of Spool Twelve' for knots, worked with 1 for Spool Twelve; mend the number here, or 'knot_strands' in series.yaml"
+            ]
+            * told,
+        )
+        for words, told in (("one", 0), ("one strand", 0), ("two", 1), ("two strands", 1))
+    ),
+    *(
+        Case(
             f"strands of crosses, as the notes tell them: {words}",
             {
                 SERIES: TINY[SERIES].replace("strands: 2}", "strands: 3, knot_strands: 2}"),
@@ -443,6 +457,10 @@ CASES = (
             ("Use three strands for the crosses", 0),
             ("The knots want two strands, and crosses three", 0),
             ("Use two strands for the crosses", 5),
+            (
+                "Crosses want three strands of Moss Stranded, or one of Spool Twelve",
+                0,
+            ),
             ("Work the crosses in two strands and the knots in two", 21),
         )
     ),

@@ -23,7 +23,7 @@ _HUNG_BY = re.compile(
 )
 # Sorts of one kind, none of which is another: 'cup hook' is no 'shoulder hook'.
 _OF_SORT = re.compile(
-    rf"(?P<what>(?P<sort>{_SORTS})\s+(?P<kind>hanger|hook|screw|nail|eye|ring|hinge))s?\b",
+    rf"(?:\b{COUNTED}\s+)?(?P<told>(?P<what>(?P<sort>{_SORTS})\s+(?P<kind>hanger|hook|screw|nail|eye|ring|hinge))s?)\b",
     re.IGNORECASE,
 )
 # Hooks and the like of the piece itself: 'screw the two cup hooks into the lid', and none into the wall.
@@ -262,8 +262,10 @@ def complain_of_sorted_hardware(filled: Filled, steps: str, path: str, problems:
         if bought and told_apart and not any(sort in of for of in sorts):
             name = found["what"].casefold()
             meant = [plural(one) if pieces[one] > 1 else one for one in bought]
-            facts = {"said": said(found[0]), "mend": _mend(name, 1, meant)}
-            problems.add(place_in(steps, found.start(), path), "hardware-unlisted", **facts)
+            number = counted_number(found["number"] or "") or 1
+            facts = {"said": said(found["told"]), "mend": _mend(name, number, meant)}
+            place = place_in(steps, found.start("told"), path)
+            problems.add(place, "hardware-unlisted", **facts)
             return
 
 

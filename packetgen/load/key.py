@@ -81,7 +81,17 @@ def read_key(
     remarks = names_in_remarks(text, [key.place.line for key, _ in given.value or ()])
     sound_lines = [line.value for _, line in given.value or () if line.value is not None]
     called = called_in_remarks(sound_lines, remarks, tuple(sets or ()))
-    reader = _KeyReader(sets, series_sets, requests, cards, strange, remarks, called, problems)
+    written = frozenset(
+        number.value
+        for line in sound_lines
+        for name in sets or ()
+        if name in line.given
+        for number in line[name] or ()
+        if isinstance(number.value, str)
+    )
+    reader = _KeyReader(
+        sets, series_sets, requests, cards, strange, remarks, called, written, problems
+    )
     for key, line in given.value or ():
         if LOST in key.value or not _usable_mark(key.value, key.place, problems):
             meant.update(key.value if len(key.value) > 1 else "")
@@ -166,6 +176,7 @@ class _KeyReader:
         passed_over: Collection[str],
         remarks: Mapping[int, str],
         called: Mapping[str, str],
+        written: Collection[str],
         problems: Problems,
     ) -> None:
         self._sets = sets
@@ -177,6 +188,7 @@ class _KeyReader:
         self._not_offered: set[str] = set()
         self._passed_over = passed_over  # sets of whose numbers all is told
         self._called = called  # by its number what the remarks of the key call a colour
+        self._written = written  # all numbers of the key: of these another line has what is meant
         self._missing: dict[str, list[tuple[str, Place]]] = {}  # a set → lines that lack it
         self._pinned: dict[str, str] = {}  # chart shape → the mark that has it first
 
@@ -409,7 +421,15 @@ class _KeyReader:
             return None
         file = f"threads/{card.id}.yaml"
         colour = resolve(
-            number, place, card.colours, "colour", self._problems, called, card.name, file
+            number,
+            place,
+            card.colours,
+            "colour",
+            self._problems,
+            called,
+            card.name,
+            file,
+            self._written,
         )
         return None if colour is None else (card, colour)
 

@@ -1,6 +1,6 @@
 """Names that point to something written elsewhere."""
 
-from collections.abc import Mapping
+from collections.abc import Collection, Mapping
 from difflib import SequenceMatcher
 from functools import lru_cache
 from operator import ne
@@ -35,6 +35,7 @@ def resolve(
     called: Mapping[str, str] | None = None,
     of: str = "",
     file: str = "",
+    taken: Collection[str] = (),
 ) -> T | None:
     """What `name` stands for; None where it is unknown (reported) or was broken itself (reported
     there).
@@ -43,6 +44,7 @@ def resolve(
     None altogether where nobody can tell.
     called: what the author may have written in place of the name → the name.
     of: the card or cloth that would have to have it. file: where that, or the one name that there is, stands.
+    taken: names that are meant elsewhere, and hardly here.
     """
     if name is None or known is None:
         return None
@@ -54,7 +56,7 @@ def resolve(
     elif of and (number := _with_its_name(name, known)):
         hint = f"write {said(number)}, the number alone"
     elif of:
-        hint = offered_of(name, known, file)
+        hint = offered_of(name, known, file, taken)
     else:
         hint = _offered(name, known, what, file)
     if of:
@@ -64,17 +66,22 @@ def resolve(
     return None
 
 
-def offered_of(name: str, known: Mapping[str, object], file: str) -> str:
-    """The colour that is nearly called `name`; else those of the card, the nearest first, with how many there
-    are more, and its file."""
-    near = nearest_number(name, known)
+def offered_of(
+    name: str, known: Mapping[str, object], file: str, taken: Collection[str] = ()
+) -> str:
+    """The colour that is nearly called `name`, if need be the only one that is not taken; else those of the card, the
+    nearest first, with how many there are more, and its file."""
+    free = {one: colour for one, colour in known.items() if one not in taken}
+    near = nearest_number(name, known) or nearest_number(name, free)
     if near is not None:
         colour = _name_of(near, known)
         return f"did you mean {said(near)}{f' ({shown(colour)})' if colour else ''}?"
 
-    def unlike(number: str) -> tuple[bool, float]:
+    def unlike(number: str) -> tuple[bool, bool, bool, float]:
         one, other = name.casefold(), number.casefold()
-        return not _one_slip(one, other), -SequenceMatcher(None, one, other).ratio()
+        ratio = SequenceMatcher(None, one, other).ratio()
+        changed = sorted(one) != sorted(other)  # figures that changed places are the commoner slip
+        return not _one_slip(one, other), number in taken, changed, -ratio
 
     colours = [f"{one} {_name_of(one, known)}".strip() for one in sorted(known, key=unlike)]
 

@@ -14,6 +14,7 @@ from packetgen.model import Part
 from packetgen.units import MM_PER_UNIT
 
 _N = r"(?<![\w.,/])\d{1,4}(?:\.\d{1,2})?"
+_CORNERS = 4  # of a rectangle
 _BY = r"\s*(?:×|x|by)\s*"
 _SIDE = r"(?:wide|high|long|deep|thick|tall|broad|across)"
 _BEFORE = re.compile(rf"{_N}{_BY}{_N}\s?{UNIT}(?=\s\Z)", re.IGNORECASE)
@@ -84,11 +85,13 @@ def complain_of_told_sizes(
         every = tuple(sorted(of_all)) if _SAWN.search(sentence) else ()
         several = next((of for _, of in in_turn if len(of) > 1), ())
         alone = in_turn[0][1] if len({of for _, of in in_turn}) == 1 and not several else ()
-        with_last: tuple[int, ...] = ()  # of 'the rail and the sill are', at the sill
+        before: tuple[int, ...] = ()  # of 'the rail and the sill are', at the sill
         for number, (part, of) in enumerate(in_turn):
             with_it = in_turn[number + 1][0] if number + 1 < len(in_turn) else part
             are = bool(_ALIKE.fullmatch(sentence[part.end() : with_it.start()]))
             are = are and bool(_ARE.match(sentence, with_it.end()))
+            beside = in_turn[number + 1][1] if are else before
+            before = of if are else ()
             for found in (
                 *_straight_before(sentence, part.start()),
                 *_behind(sentence, with_it.end() if are else part.end()),
@@ -107,14 +110,13 @@ def complain_of_told_sizes(
                     so = all(having) if these == whole else any(having)
                     if these and these not in told and not so:
                         odd = these[having.index(False)]
-                        both = dict.fromkeys((odd, *with_last))
+                        both = dict.fromkeys((odd, *beside))
                         own = ", ".join(_own(parts[one]) for one in both)
                         facts = {"said": said(found[0]), "own": own}
                         place = place_in(steps, start + found.start(), path)
-                        told.add(these)
+                        told |= {these, beside}
                         if place not in told_at:
                             problems.add(place, "step-measure-other", **facts)
-            with_last = of if are else ()
 
 
 def _called_besides(parts: Sequence[Part]) -> dict[str, tuple[int, ...]]:
@@ -173,5 +175,11 @@ def _has(part: Part, size: str) -> bool:
 
 
 def _own(part: Part) -> str:
+    wide_mm, high_mm = extent_of(part.outline)
+    if part.thickness_mm > min(wide_mm, high_mm) and len(part.outline) == _CORNERS:
+        # As one saws it: a board that is seen from its edge.
+        deep_mm, thick_mm = part.thickness_mm, min(wide_mm, high_mm)
+        sides_mm = (wide_mm, deep_mm) if high_mm <= wide_mm else (deep_mm, high_mm)
+        return f"{said(part.name)} is a board of {size_said(sides_mm)}, {mm_said(thick_mm)} thick"
     thick = f" and {mm_said(part.thickness_mm)} thick"
-    return f"{said(part.name)} is {size_said(extent_of(part.outline))}{thick}"
+    return f"{said(part.name)} is {size_said((wide_mm, high_mm))}{thick}"

@@ -132,31 +132,46 @@ def _complain_of_kind(
     )
     for start, words in in_pieces:
         start, sentence = _stretch(words, start, _ALONE[kind], others)
-        found = list(_NAMED_OR_ONE.finditer(sentence))
         spoken_of = _ALONE[kind].search(sentence)
+        # 'Two strands of Moss Stranded, or one of Pale Spool.'
+        besides = [
+            (other, one)
+            for one in sets
+            if len(sets) > 1 and (other := _or_of(one.card).search(sentence))
+        ]
+        first = min((other.start() for other, _ in besides), default=len(sentence))
+        sentence, whole = sentence[:first], sentence
+        found = list(_NAMED_OR_ONE.finditer(sentence))
         if spoken_of and (bare := _BARE.match(sentence, spoken_of.end())):
             found = [bare]
-        if len(found) != 1 or not spoken_of or _OTHERS.search(sentence):
+        if len(found) != 1 or not spoken_of or _OTHERS.search(whole):
             continue
         # Crosses are told of for much besides: 'two strands when the crosses are done'.
         between = sorted((*found[0].span(), *spoken_of.span()))[1:3]
         if kind == "crosses" and not _OF_CROSSES.fullmatch(sentence[slice(*between)]):
             continue
-        number = counted_number(found[0]["number"])
         beside_it = f"{sentence[: found[0].start()]},{sentence[found[0].end() :]}"
         of_named = [one for one in sets if named(one.called).search(beside_it)] or sets
-        own = {one.strands[kind] for one in of_named}
-        if number is None or number in own | {*of_lines, *(one.whole for one in of_named)}:
-            continue
-        what, field = _CALLED[kind]
-        facts = {
-            "said": said(found[0][0].strip()),
-            "what": what,
-            "field": field,
-            "own": " and ".join(map(str, sorted(own))),
-            "where": f"for {shown(of_named[0].card)}"
-            if len(of_named) < len(sets)
-            else "in this pattern",
-        }
-        place = place_in(notes, start + found[0].start("number"), path)
-        problems.add(place, "strands-of-kind-other", **facts)
+        for told, of in ((found[0], of_named), *((told, [one]) for told, one in besides)):
+            number = counted_number(told["number"])
+            own = {one.strands[kind] for one in of}
+            if number is None or number in own | {*of_lines, *(one.whole for one in of)}:
+                continue
+            what, field = _CALLED[kind]
+            facts = {
+                "said": said(told[0].strip()),
+                "what": what,
+                "field": field,
+                "own": " and ".join(map(str, sorted(own))),
+                "where": f"for {shown(of[0].card)}" if len(of) < len(sets) else "in this pattern",
+            }
+            place = place_in(notes, start + told.start("number"), path)
+            problems.add(place, "strands-of-kind-other", **facts)
+
+
+def _or_of(card: str) -> re.Pattern[str]:
+    """'or one of Pale Spool'."""
+    return re.compile(
+        rf"(?<=\bor\s){COUNTED}\s+(?:strands?\s+)?of\s+(?:the\s+)?{re.escape(card)}\b",
+        re.IGNORECASE,
+    )
