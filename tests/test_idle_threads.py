@@ -196,6 +196,7 @@ def test_a_name_of_several_words_that_no_line_of_the_key_has_is_told_where_one_s
         ("If you like, use clay pipe and jam red.", 0),
         ("The handle is clay pipe, with a shadow.", 15),
         ("A shadow of clay pipe.", 13),
+        ("A ring of clay pipe.", 11),
         ("The pale jam red and the old stave.", 0),
         ("Smoke from the clay pipe, and hail on the old stave.", 0),
     ],

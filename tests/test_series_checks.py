@@ -161,7 +161,7 @@ def test_a_designer_without_a_pattern_is_told():
     both = replace(series(finished()), designers=(DESIGNER, idle))
     assert found(both)["designer-idle"].startswith(
         "series.yaml:9:9: advice: Hob Wend is listed, and no pattern here or to come is by that"
-        " designer; take the entry out, or name wend in a pattern"
+        " designer; name wend in a pattern, here or in 'to_come'; or take the entry out"
     )
 
 

@@ -1011,6 +1011,22 @@ CASES = (
         )
         for long in (140, 150)
     ),
+    *(
+        _case(
+            f"a left post that was made shorter than the step has {words}",
+            f"{FINISH}:11:33: advice: 'right post' is 12 × 124 mm, and 'left post' 12 × 114 mm; mend the one that is wrong, here or that of 'left post' on line 10, so that the two are alike",
+            *[
+                _of_step(
+                    20,
+                    "says '124 mm high', and by finish.yaml 'left post' is 12 × 114 mm and 8 mm thick; mend one of the two",
+                )
+            ]
+            * told,
+            left_post=("0,0 12,0 12,114 0,114", "0,10"),
+            sentence=f"Peg {words}, 124 mm high, on.",
+        )
+        for words, told in (("both posts", 1), ("the posts", 0))
+    ),
     _case(
         "two parts told alike of which the step has neither",
         _of_step(
@@ -1314,6 +1330,7 @@ CASES = (
                 "9 mm below",
             ),
             ("Put the knob on the middle of the foot.", "64,139", "", ""),
+            ("Put the knob on the middle of the foot, just below the back.", "64,148", "", ""),
             (
                 "Lay the foot on the table, peg the knob on it, in the middle.",
                 "84,139",

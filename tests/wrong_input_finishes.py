@@ -190,6 +190,20 @@ CASES = (
                     "finishes/shelf/steps.md:2:10: advice: the step says 'the 20 mm plate hanger', and nobody is told to buy any; add it to 'hardware' in finish.yaml, as {name: plate hanger, pieces: 1, size: …}",
                 ),
             ),
+            *(
+                (
+                    "Screw the two picture rings",
+                    name,
+                    (
+                        f"finishes/shelf/steps.md:2:10: advice: the step says 'the two picture rings', and nobody is told to buy any; did you mean '{meant}'? Else add it to 'hardware' in finish.yaml, as {{name: picture ring, pieces: 2, size: …}}",
+                    ),
+                )
+                for name, meant in (
+                    ("saw-tooth hanger", "two saw-tooth hangers"),
+                    ("picture hook", "two picture hooks"),
+                )
+            ),
+            ("Screw the two picture rings", "picture ring", ()),
             ("Screw the two hooks", "cup hook", ()),
             ("Press the hanger", "plate hanger", ()),
         )

@@ -536,7 +536,10 @@ CASES = (
             },
             f"series/garden-year/fern/stitching.md:1:{column}: advice: 'fern' is 07 of Moss Stranded, and no line of the key has that thread; name one of the key, or take it out; or mend the key",
         )
-        for words, column in (("brick and fern", 49), ("fern and the brick", 39))
+        for words, column in (
+            ("brick and fern", 49),
+            ("fern and the brick", 39),
+        )
     ),
     Case(
         "a thread in the notes, by its number alone, that the key has no more",

@@ -262,6 +262,10 @@ CASES = (
                 f"{FILE}:20:26: advice: here stands '2 May 2027, the day after it closes', and it closes on 2027-03-31; mend the day here, or 'closes'"
             ]
             * ("2 May" in words),
+            *[
+                f"{FILE}:20:29: advice: here stands '31 May 2027', and it closes on 2027-03-31; mend the day here, or 'closes'"
+            ]
+            * ("after 31 May 2027, by lot" in words),
         )
         for words, column in (
             ("It is drawn on 1 April 2027, the day after it closes", 0),
@@ -271,6 +275,8 @@ CASES = (
             ("We meet at the gate on 31 May 2027", 0),
             ("It is drawn on 13 March 2027", 0),
             ("It is drawn on 14 March 2027", 0),
+            ("It is drawn by lot after 15 April 2027", 0),
+            ("It is drawn after 31 May 2027, by lot", 0),
             ("It is drawn on the day after 31 May 2027", 40),
             ("It is drawn on the day after 31 March 2027", 0),
         )

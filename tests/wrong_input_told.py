@@ -854,6 +854,37 @@ CASES = (
         {NOTES: "Work over one thread.\n"},
         f"{NOTES}:1:6: advice: here stands 'over one thread', and the cloths of this pattern are worked over 2; mend the number, or 'over' of a cloth in pattern.yaml",
     ),
+    *(
+        Case(
+            f"lines of backstitch as the notes count them: {notes}",
+            {
+                PATTERN: TINY[PATTERN].replace(
+                    'path: "1,1 4,1 4,2.5"}',
+                    'path: "1,1 4,1 4,2.5"}\n  - {colour: k, path: "1,2 2,2 2,3 1,2"}',
+                ),
+                f"{FERN}/stitching.md": f"{notes}.\n",
+            },
+            *[
+                f"{FERN}/stitching.md:1:{1 + notes.index(told)}: advice: here stands '{told}', and the pattern has {has}; mend the number, or leave it out"
+            ]
+            * bool(told),
+        )
+        for notes, told, has in (
+            ("Five lines of backstitch in K4 peat", "", 0),
+            ("Six lines of backstitch in K4 peat", "Six lines of backstitch", 5),
+            ("Six lines of backstitch in all", "Six lines of backstitch", 5),
+            ("Six lines in peat", "Six lines", 5),
+            ("Six lines in two rows", "", 0),
+            ("Two rings of backstitch go round it in peat", "Two rings of backstitch", 1),
+            ("Two rings in brick go round it", "Two rings", 1),
+            (
+                "Each of the two buds has a ring of backstitch in peat",
+                "two buds has a ring of backstitch",
+                1,
+            ),
+            ("Each of the two buds has a line of backstitch in peat", "", 0),
+        )
+    ),
     Case(
         "half stitches of which the story tells, and the key has none",
         {STORY: "The sky is in half cross.\n"},

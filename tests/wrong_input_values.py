@@ -352,6 +352,14 @@ CASES = (
         {MOSS: ('"#4f7942"', '"#4f794g"')},
         "threads/moss.yaml:11:38: 'hex' is '#4f794g', which is not a colour of six digits or letters a to f; write six after the sign #, for example \"#6b503a\"",
     ),
+    *(
+        Case(
+            f"a colour of {len(digits)} digits",
+            {MOSS: ('"#4f7942"', f'"#{digits}"')},
+            f"threads/moss.yaml:11:38: 'hex' is '#{digits}', which is not a colour of six digits or letters a to f; here are {len(digits)} after the sign #: write six, as in \"#6b503a\"",
+        )
+        for digits in ("4f794", "4f79422")
+    ),
     Case(
         "a colour of three digits",
         {MOSS: ('"#4f7942"', '"#4f7"')},

@@ -113,7 +113,7 @@ WHY_PATTERNS: dict[str, Why] = {
         "Correct the name that is wrong. Where two people are meant, lay the advice aside in pattern.yaml.",
     ),
     "kind-told-number": Why(
-        "The story or the notes count more French knots, lazy daisies or beads than lie on the chart, or fewer where they say "
+        "The story or the notes count more French knots, lazy daisies, beads or lines of backstitch than lie on the chart, or fewer where they say "
         "that these are all.",
         "Correct the number, or add those that are missing in pattern.yaml.",
     ),

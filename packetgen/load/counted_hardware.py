@@ -17,8 +17,8 @@ _SORTS = (
     r"|cup|shoulder|square|dresser|wood|brass|steel|chipboard|machine)\b"
 )
 _HUNG_BY = re.compile(
-    rf"\b(?:the|a|one|its)\s+(?:\d+\s+mm\s+)?(?P<what>(?:{_SORTS}\s+)?hanger|(?:picture|hanging|screw)\s+ring|D-?\s?ring|hanging\s+(?:plate|bracket|loop)"
-    r"|screw\s+eye|eyelet|mirror\s+plate|picture\s+(?:hook|wire))\b",
+    rf"\b(?=(?:the|a|its|{COUNT})\s)(?:(?:the|a|its)\s+)?(?:{COUNTED}\s+)?(?:\d+\s+mm\s+)?(?P<what>(?:{_SORTS}\s+)?hanger|(?:picture|hanging|screw)\s+ring|D-?\s?ring|hanging\s+(?:plate|bracket|loop)"
+    r"|screw\s+eye|eyelet|mirror\s+plate|picture\s+(?:hook|wire))s?\b",
     re.IGNORECASE,
 )
 # Sorts of one kind, none of which is another: 'cup hook' is no 'shoulder hook'.
@@ -233,12 +233,12 @@ def complain_of_unlisted_hardware(
             facts["mend"] = _mend(name, number, instead)
             problems.add(place_in(steps, found.start(), path), "hardware-unlisted", **facts)
     parts = " ".join(one.value["name"] or "" for one in filled.each("parts") if one.value)
-    listed = f"{names} {parts.casefold()}"
+    listed = set(re.findall(r"[\w-]+?(?=s?\b)", f"{names} {parts.casefold()}"))
     for found in (*_HUNG_BY.finditer(steps), *_HUNG_ON.finditer(steps), *_PUT_IN.finditer(steps)):
         name = " ".join(found["what"].split())
         if name.split()[-1].casefold() in listed:
             continue
-        number = (found.re is _PUT_IN and counted_number(found["number"] or "")) or 1
+        number = counted_number(found.groupdict().get("number") or "") or 1
         # 'A cup hook into each' stays one.
         each_one = _ONE.search(found[0])
         meant = [one if each_one else _so_many(pieces.get(one, 1), one) for one in unsaid]

@@ -28,7 +28,7 @@ _PROPOSED = re.compile(
     r"\b(?:not|never|instead|without|if|may|might|could|would|or)\b", re.IGNORECASE
 )
 # 'two strands of jam red'.
-_OF_IT = r"(?:\w+\s+)?(?:stitch(?:es)?|crosses|strands?|threads?|rows?|lengths?|knots?|skeins?|shadows?|touch(?:es)?|bands?|lines?|patch(?:es)?|edges?|dots?|spots?)\s+of"
+_OF_IT = r"(?:\w+\s+)?(?:stitch(?:es)?|crosses|strands?|threads?|rows?|lengths?|knots?|skeins?|shadows?|touch(?:es)?|bands?|lines?|rings?|rounds?|stripes?|borders?|patch(?:es)?|edges?|dots?|spots?)\s+of"
 # Behind a colour that something is worked in.
 _GOES_ON = r"(?=\s*[.,;:]|\s*\Z|\s+(?:from|to|towards|up|down|upwards|downwards|outwards|inwards|next|last|first|along|across|round|with|over|for|on|and)\b)"
 _PLAIN_COLOURS = frozenset(

@@ -21,6 +21,7 @@ _CLOSES = re.compile(
     r"\b(?:by|until|till|before|(?:closes?|ends?)(?:\s+on)?|at\s+the\s+end\s+of|the\s+day\s+after)\s+(?:the\s+)?\Z",
     re.IGNORECASE,
 )
+_BEHIND = re.compile(r"\bafter\s+(?:the\s+)?\Z", re.IGNORECASE)
 # 'On 1 May, the day after it closes'.
 _DAY_AFTER = re.compile(
     r",?\s+the\s+day\s+after\s+(?:it|the\s+draw|the\s+call)\s+(?:closes|ends)\b", re.IGNORECASE
@@ -70,7 +71,8 @@ def _check_against_release(notice: Filled, release: datetime | None, problems: P
 
 def _check_told_close(notice: Filled, problems: Problems) -> None:
     """Advice on the first 'send it by 31 May' of a notice that closes on another day, or on any day but its
-    first that is the one on which it closes with two figures that changed places, as 20 and 02."""
+    first that is the one on which it closes with two figures that changed places, as 20 and 02, or that day of another month,
+    after which something is told."""
     closes, text = notice["closes"], notice.given.get("text")
     if not closes or text is None or not text.value:
         return
@@ -86,6 +88,10 @@ def _check_told_close(notice: Filled, problems: Problems) -> None:
             own = due.month, due.day, due.year
             as_last = _CLOSES.search(text.value, 0, found.start()) is not None
             exchanged = f"{told[1]:02}" == f"{closes.day:02}"[::-1] and told[::2] == own[::2]
+            # 'Drawn after 30 November' of one that closes on 30 October.
+            exchanged |= told[1] == closes.day and bool(
+                _BEHIND.search(text.value, 0, found.start())
+            )
             opens = notice["opens"]
             on_opening = opens and told == (opens.month, opens.day, opens.year)
             if told != own and (as_last or after or (exchanged and not on_opening)):

@@ -39,6 +39,7 @@ from packetgen.load.symbols_file import read_symbols, with_kept
 from packetgen.load.told_design import complain_of_told_design
 from packetgen.load.told_in_texts import complain_of_texts
 from packetgen.load.told_kind_threads import complain_of_kind_threads
+from packetgen.load.told_lines import complain_of_told_lines
 from packetgen.load.told_names import complain_of_told_names
 from packetgen.load.told_places import complain_of_told_places
 from packetgen.load.twice import complain_of_lines_twice, complain_of_pattern_twice
@@ -208,6 +209,7 @@ def load_pattern(
     complain_of_pattern_twice(pattern, problems)
     complain_of_lines_twice(pattern.texts, path, problems)
     complain_of_told_design(pattern, path, problems)
+    complain_of_told_lines(pattern, path, problems)
     complain_of_kind_threads(pattern, path, problems)
     complain_of_lone_knots(pattern, problems)
     complain_of_lone_lines(pattern, problems)

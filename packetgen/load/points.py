@@ -54,6 +54,8 @@ _COMMAS = tuple(
 # '2,5;3,25' may be one point with decimal commas.
 _DECIMAL_COMMAS = re.compile(r"\s*(?:\d+,(?:5|25|75)\s*[;|,]?\s*)+", re.ASCII)
 
+_STOP_BETWEEN = re.compile(r"(\d{1,4}\.\d{1,2})\.(\d{1,4}\.\d{1,2})", re.ASCII)  # '32.5.20.5'
+
 IN_MM = "x,y in mm"
 _MM = re.compile(r"(?<=\d)\s*mm\b", re.ASCII)  # needless, since no other unit may stand there
 _UNIT = re.compile(r"""(?<=\d)\s*(?:[cm]m|in|inch|inches|["'])(?![a-z])""", re.ASCII)
@@ -157,6 +159,8 @@ def read_spots(text: str, report: Report, how: str, example: str) -> tuple[Spot,
             hint = f"write a space between two points: {two[1]} {two[2]}"
         elif _ONE_NUMBER.fullmatch(word):
             hint = f"write a comma between its numbers: {word.replace('.', ',')}"
+        elif four := _STOP_BETWEEN.fullmatch(word):
+            hint = f"write a comma between its numbers: {four[1]},{four[2]}"
         elif word.strip(",").count(",") > 1:
             hint = f"write a full stop before decimals, and one comma, for example {example}"
         report("not-a-point", offset, point=said(word), hint=hint)

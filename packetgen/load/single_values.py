@@ -315,6 +315,8 @@ def _hex(kind: Hex, text: str, report: Report) -> str | None:
     if re.fullmatch(r"#[0-9a-fA-F]{6}", text):
         return text.lower()
     hint = 'write six after the sign #, for example "#6b503a"'
+    if re.fullmatch(r"#[0-9a-fA-F]{1,12}", text):
+        hint = f'here are {len(text) - 1} after the sign #: write six, as in "#6b503a"'
     if re.fullmatch(r"[0-9a-fA-F]{6}", text):
         hint = f'write the sign # before it: "#{text}"'
     elif re.fullmatch(r"#[0-9a-fA-F]{3}", text):

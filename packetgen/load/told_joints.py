@@ -44,6 +44,9 @@ _MIDDLE_OF_EDGE = re.compile(
 )
 # From left to right, mostly.
 _ONLY_ACROSS = re.compile(rf"{IN_THE_MIDDLE}|(?:over|across|before|behind)\b", re.IGNORECASE)
+_HEIGHT = re.compile(
+    r"[^.;]*?,\s+(?:just|right|straight)?\s*(?:above|below|under)\b", re.IGNORECASE
+)
 _FACE = re.compile(
     r"(?:on|onto|to)\s+(?:the\s+)?(?P<face>front|back)\s+of\b(?!.*\b(?:edge|side|end)s?\b)",
     re.IGNORECASE,
@@ -94,7 +97,7 @@ def complain_of_told_joints(
             code = "step-parts-apart"
             facts |= {"at": point_said(part.at_mm), "other_at": point_said(other.at_mm)}
             facts["gap"] = gap_said(gap_mm)
-        elif stands := _at_other_edge(part, other, joint.onto):
+        elif stands := _at_other_edge(part, other, joint.onto, _height_told(steps, joint)):
             code = "step-side-other"
             facts |= stands
         elif (over_mm := _over_edge(part, other, joint.onto)) and not _laps_as_told(steps, joint):
@@ -113,11 +116,17 @@ def complain_of_told_joints(
             told.add(code)
 
 
-def _at_other_edge(part: Part, other: Part, onto: str) -> dict[str, str]:
-    """What is told of 'the upper edge of' what it stands below the middle of; empty where that is so."""
+def _height_told(steps: str, joint: Joint) -> bool:
+    """Whether the rest of the sentence says above or below what it stands: its middle is then that from side to side."""
+    return _HEIGHT.match(steps, joint.start) is not None
+
+
+def _at_other_edge(part: Part, other: Part, onto: str, across: bool) -> dict[str, str]:
+    """What is told of 'the upper edge of' what it stands below the middle of; empty where that is so. `across`: whether a middle
+    is meant from side to side alone."""
     found = _AT_EDGE_OF.search(onto)
     if not found:
-        return _beside_middle(part, other, onto)
+        return _beside_middle(part, other, onto, across)
     edge_said = (found["edge"] or found["end"]).casefold()
     direction, further = EDGES[edge_said]
     told = f"at the {edge_said} edge of" if found["edge"] else f"at the {edge_said} of"
@@ -131,12 +140,12 @@ def _at_other_edge(part: Part, other: Part, onto: str) -> dict[str, str]:
         return {"said": told, "stands": stands}
     middles = [_middle(placed_part(one).bounds, direction) for one in (part, other)]
     if middles[0] == middles[1] or (middles[0] > middles[1]) == further:
-        return _beside_middle(part, other, onto)
+        return _beside_middle(part, other, onto, across)
     stands = f"{_STANDS[direction, further]} the middle of"
     return {"said": told, "stands": stands}
 
 
-def _beside_middle(part: Part, other: Part, onto: str) -> dict[str, str]:
+def _beside_middle(part: Part, other: Part, onto: str, across: bool) -> dict[str, str]:
     """What is told of 'the middle of' a broader part, from left to right, and of one on which it lies, from above too;
     empty where it stands there."""
     of_edge = _MIDDLE_OF_EDGE.search(onto)
@@ -150,9 +159,8 @@ def _beside_middle(part: Part, other: Part, onto: str) -> dict[str, str]:
         broader = one.bounds[direction + 2] - one.bounds[direction] < wide
         least_mm = max(_BESIDE_MM, _BESIDE * wide)
         long_mm = on.bounds[3 - direction] - on.bounds[1 - direction]
-        to_both = (
-            lies_on and not of_edge and not _ONLY_ACROSS.match(onto) and _SLIM * wide > long_mm
-        )
+        only_across = across or of_edge or _ONLY_ACROSS.match(onto)
+        to_both = lies_on and not only_across and _SLIM * wide > long_mm
         looked_at = to_both or (direction == 0 and broader)
         if looked_at and abs(by_mm) > least_mm:
             return {

@@ -52,6 +52,7 @@ _ALIKE, _ARE = re.compile(r"\s+and\s+(?:the\s+)?"), re.compile(r"\s+are\b")
 _THEY = re.compile(
     rf"\s*(?:(?:They|Both|Each)(?:\s+are\s+all)?|(?P<all>All(?:\s+{COUNT})?(?:\s+(?:parts|of\s+them))?)|(?P<it>It))\b"
 )
+_ALL_OF = re.compile(r"\b(?:both|all)\s+(?:of\s+)?(?:the\s+)?\Z", re.IGNORECASE)
 _EACH = re.compile(r"\s+each\b")
 _ON_IT = re.compile(rf"\b{WHERE}\s+(?:the\s+(?:[a-z]+\s+of\s+the\s+)?)?\Z", re.IGNORECASE)
 # Sizes of something in a part, and of one that is not yet what it will be.
@@ -92,6 +93,7 @@ def complain_of_told_sizes(
             are = are and bool(_ARE.match(sentence, with_it.end()))
             beside = in_turn[number + 1][1] if are else before
             before = of if are else ()
+            all_of = _ALL_OF.search(sentence, 0, part.start())
             for found in (
                 *_straight_before(sentence, part.start()),
                 *_behind(sentence, with_it.end() if are else part.end()),
@@ -107,7 +109,8 @@ def complain_of_told_sizes(
                 for these in dict.fromkeys((of, other, *(so_far if each else ()))):
                     having = [_has(parts[one], found[0]) for one in these]
                     # Of 'the rails' one may be meant, and of 'all three' none is left out.
-                    so = all(having) if these == whole else any(having)
+                    every_one = these == whole or (these == of and all_of)
+                    so = all(having) if every_one else any(having)
                     if these and these not in told and not so:
                         odd = these[having.index(False)]
                         both = dict.fromkeys((odd, *beside))

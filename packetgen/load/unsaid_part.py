@@ -50,7 +50,8 @@ def unsaid_hardware(filled: Filled, steps: str) -> tuple[Filled, ...]:
     lines = [line for line in lines if line is not None and line.whole]
     words = Counter(word for line in lines for word in set(_words(line["name"])))
     shared = {word for word, times in words.items() if times > 1 or word.endswith("ed")} | _MADE_OF
-    shared.add("saw")  # of a saw-tooth hanger, and what is done with every board
+    # Of a saw-tooth hanger and a picture ring, and in every step.
+    shared |= {"saw", "picture", "hanging"}
     return tuple(line for line in lines if not _is_said(line["name"], steps.casefold(), shared))
 
 

@@ -215,7 +215,7 @@ def _named_in(designer: Designer, patterns: Sequence[Pattern]) -> str:
             for one in pattern.sold_at
         ):
             return f"if {pattern.title} is, which is sold there, name {designer.id} in it; else take the entry out"
-    return f"take the entry out, or name {designer.id} in a pattern"
+    return f"name {designer.id} in a pattern, here or in 'to_come'; or take the entry out"
 
 
 def _series_release(series: Series, problems: Problems) -> None:
