@@ -197,6 +197,8 @@ def test_a_name_of_several_words_that_no_line_of_the_key_has_is_told_where_one_s
         ("The handle is clay pipe, with a shadow.", 15),
         ("A shadow of clay pipe.", 13),
         ("A ring of clay pipe.", 11),
+        ("Then the hail spots.", 10),
+        ("Then the hail shower.", 0),
         ("The pale jam red and the old stave.", 0),
         ("Smoke from the clay pipe, and hail on the old stave.", 0),
     ],

@@ -254,6 +254,17 @@ CASES = (
         sentence="Peg the lid on the back, below the panel.",
     ),
     _case(
+        "a foot 2 mm above the lower edge of the back, and so below the back's middle",
+        sentence="Peg the foot 2 mm above the lower edge of the back.",
+        foot=("0,0 140,0 140,10 0,10", "0,118"),
+    ),
+    _case(
+        "a rail that is named after what is pushed into it, and is only painted",
+        sentence="Paint all, before they are joined: two coats of sage on the back, two on the peg rail and the lid, two on the foot.",
+        saw="the posts, the peg rail",
+        peg_rail=("0,0 100,0 100,8 0,8", "20,12"),
+    ),
+    _case(
         "a lid above the panel, and a foot below",
         sentence="Peg the lid on the back, above the panel, and the foot below the panel.",
     ),
@@ -635,8 +646,13 @@ CASES = (
     ),
     _case(
         "a foot of which one corner has two figures exchanged",
-        f"{FINISH}:13:27: advice: the corner 140,0 or 104,10 of 'foot' misses the rectangle of its other three corners; if a figure was lost there, or two changed places, write 104,0 or 140,10",
+        f"{FINISH}:13:27: advice: the corner 104,10 of 'foot' misses the rectangle of its other three corners; if a figure was lost there, or two changed places, write 140,10",
         foot=("0,0 140,0 104,10 0,10", "0,130"),
+    ),
+    _case(
+        "a foot of another width than all, of which one corner has two figures exchanged",
+        f"{FINISH}:13:27: advice: the corner 130,0 or 103,10 of 'foot' misses the rectangle of its other three corners; if a figure was lost there, or two changed places, write 103,0 or 130,10",
+        foot=("0,0 130,0 103,10 0,10", "5,130"),
     ),
     _case(
         "a post of which one corner has lost a figure",

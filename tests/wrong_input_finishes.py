@@ -205,6 +205,13 @@ CASES = (
             ),
             ("Screw the two picture rings", "picture ring", ()),
             ("Screw the two hooks", "cup hook", ()),
+            (
+                "Screw two of the four cup hooks into the back on each side",
+                "back peg",
+                (
+                    "finishes/shelf/steps.md:2:4: advice: the step says 'Screw two of the four cup hooks', and nobody is told to buy any; did you mean '2 back pegs'? Else add it to 'hardware' in finish.yaml, as {name: cup hook, pieces: 4, size: …}",
+                ),
+            ),
             ("Press the hanger", "plate hanger", ()),
         )
     ),

@@ -856,6 +856,17 @@ CASES = (
     ),
     *(
         Case(
+            f"magnets that the welcome counts: {number}",
+            {"series/garden-year/welcome.md": f"Come in. {number} magnets hold each picture.\n"},
+            *[
+                "series/garden-year/welcome.md:1:10: advice: here stands 'Six magnets', and 'The Shelf' has 4 magnets in finish.yaml; mend the words here, or the piece there"
+            ]
+            * (number == "Six"),
+        )
+        for number in ("Four", "Six")
+    ),
+    *(
+        Case(
             f"lines of backstitch as the notes count them: {notes}",
             {
                 PATTERN: TINY[PATTERN].replace(

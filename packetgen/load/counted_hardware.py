@@ -28,7 +28,7 @@ _OF_SORT = re.compile(
 )
 # Hooks and the like of the piece itself: 'screw the two cup hooks into the lid', and none into the wall.
 _PUT_IN = re.compile(
-    rf"\b(?:screw|drive|twist|turn|put|fix|fasten|knock|push)\s+(?:in\s+)?(?:the\s+|a\s+)?(?:{COUNTED}\s+)?"
+    rf"\b(?:screw|drive|twist|turn|put|fix|fasten|knock|push)\s+(?:in\s+)?(?:{COUNT}\s+of\s+)?(?:the\s+|a\s+)?(?:{COUNTED}\s+)?"
     r"(?P<what>(?:[a-z-]+\s+){0,2}(?:hook|eye|knob|brad|handle))s?\b(?![^.!?]*\bwall\b)",
     re.IGNORECASE,
 )

@@ -237,6 +237,7 @@ def _ways_of_one(name: str, in_key: Collection[str], in_notes: bool) -> tuple[st
                 rf"{COUNT}\s+(?:more\s+)?in\s+{words}{_GOES_ON}",
                 rf"\b(?:strands?|threads?)\s+of\s+{words}{_GOES_ON}",
                 rf"\b(?:stitches|crosses)\s+of\s+(?:the\s+)?{one}[^.;:]*\b\d+\s+of\s+{words}",
+                rf"\bthe\s+{words}\s+(?:spots?|dots?|stripes?|crosses|knots?|outlines?)\b",
                 rf"{one}[^.;:]*\bof\s+{words}\s+(?:first|last|next|afterwards)\b",
                 rf"{one}\s+for\s+the\b[^.;:]*\b{words}\s+for\s+the\b",
             ]

@@ -114,6 +114,9 @@ def joints_in(parts: Sequence[Part], steps: str) -> Iterator[Joint]:
                 continue
             if _ASIDE.fullmatch(found["onto"], 0, other.start()):
                 continue
+            # The 'peg' of 'the peg rail'.
+            if any(one.start() <= found.start() < one.end() for one in names.finditer(sentence)):
+                continue
             others = numbers.get(other[0].casefold())
             if others is None:  # 'behind it': the one part that was named before
                 named_before = names.finditer(sentence, 0, found.start())

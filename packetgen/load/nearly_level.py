@@ -4,7 +4,7 @@ from collections.abc import Iterator, Sequence
 
 from packetgen.diagnostics import Problems
 from packetgen.load.corner_slips import Edge, rectangle_slips
-from packetgen.load.piece_words import mm_said
+from packetgen.load.piece_words import extent_of, mm_said
 from packetgen.load.points import point_said
 from packetgen.load.values import Filled
 from packetgen.load.words import said
@@ -33,10 +33,25 @@ def complain_of_nearly_level(stand: Sequence[Filled | None], problems: Problems)
             break
         else:
             # Of two that have the same figures either may be the slip.
-            if slips := rectangle_slips(part["outline"]):
+            others = [one["outline"] for one in stand if one and one.whole and one is not part]
+            if slips := _as_others(rectangle_slips(part["outline"]), part["outline"], others):
                 corners, right = (" or ".join(map(point_said, each)) for each in zip(*slips))
                 facts = {"part": said(part["name"]), "corner": corners, "right": right}
                 problems.add(part.place_of("outline"), "corner-beside", **facts)
+
+
+def _as_others(
+    slips: Sequence[Edge], outline: Outline, others: Sequence[Outline]
+) -> Sequence[Edge]:
+    """Those by which the part gets as wide or as high as another is, if there are any: else all."""
+    sides = {side for other in others for side in enumerate(extent_of(other))}
+    meant = []
+    for corner, right in slips:
+        direction = int(corner[0] == right[0])
+        mended = tuple(right if one == corner else one for one in outline)
+        if (direction, extent_of(mended)[direction]) in sides:
+            meant.append((corner, right))
+    return meant or slips
 
 
 def _leaning(outline: Outline) -> Iterator[Edge]:

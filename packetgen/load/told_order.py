@@ -25,6 +25,7 @@ _OPPOSITE = {
     "to the left of": "to the right of",
     "to the right of": "to the left of",
 }
+_EDGE = re.compile(r"\b(?:edge|end|top|bottom)\b", re.IGNORECASE)
 
 
 def complain_of_told_order(
@@ -63,6 +64,9 @@ def complain_of_told_order(
             facts = {"part": said(parts[one].name), "other": said(parts[other].name), "said": side}
             code = ""
             if one == other:
+                continue
+            # 'Above the lower edge of the back' may be below its middle.
+            if side in _SIDES and _EDGE.search(sentence, found.end("side"), found.start("other")):
                 continue
             if side in _SIDES:
                 opposite = _stands_opposite(parts[one], parts[other], side)

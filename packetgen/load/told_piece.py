@@ -49,10 +49,8 @@ def complain_of_told_piece(
     alone = not any(named.search(part.name) for part in piece.parts)
     wide_mm, high_mm, *_ = sides_mm = _sides_mm(piece)
     has = f"is {size_said((wide_mm, high_mm))}"
-    for text, place_of in (
-        *texts_of_series(series, path, notices),
-        *texts_of_patterns(series, path),
-    ):
+    of_series = texts_of_series(series, path, notices)
+    for text, place_of in (*of_series, *texts_of_patterns(series, path)):
         for found in told.finditer(text):
             may_be = sides_mm if not alone or of_part.search(found["between"]) else sides_mm[:2]
             right = (
@@ -64,7 +62,8 @@ def complain_of_told_piece(
         for start, sentence in sentences(text):
             if named.search(sentence):
                 _look_at_hardware(_SCREWED_IN, sentence, piece, start, place_of, problems)
-            elif not piece.magnets.pairs:  # then no sentence may count any, whatever it names
+            # A heavy picture may need more of them, where there are any.
+            elif not piece.magnets.pairs or (text, place_of) in of_series:
                 _look_at_hardware(_MAGNETS, sentence, piece, start, place_of, problems)
 
 

@@ -7,6 +7,7 @@ from collections.abc import Collection, Iterable, Sequence
 from difflib import SequenceMatcher
 
 from packetgen.diagnostics import Problems
+from packetgen.load.prose_words import named
 from packetgen.load.values import Filled
 from packetgen.load.words import said
 from packetgen.nouns import plural
@@ -52,7 +53,10 @@ def unsaid_hardware(filled: Filled, steps: str) -> tuple[Filled, ...]:
     shared = {word for word, times in words.items() if times > 1 or word.endswith("ed")} | _MADE_OF
     # Of a saw-tooth hanger and a picture ring, and in every step.
     shared |= {"saw", "picture", "hanging"}
-    return tuple(line for line in lines if not _is_said(line["name"], steps.casefold(), shared))
+    # The peg rail is no peg.
+    parts = [one.value["name"] or "" for one in filled.each("parts") if one.value is not None]
+    in_steps = named(parts).sub("", steps.casefold())
+    return tuple(line for line in lines if not _is_said(line["name"], in_steps, shared))
 
 
 def complain_of_unsaid_hardware(
