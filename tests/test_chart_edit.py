@@ -495,6 +495,20 @@ def test_of_a_chart_upside_down_it_is_one_that_speaks_of_rows():
         assert [found for _, found in told] == words
 
 
+@pytest.mark.parametrize(
+    ("line", "words"),
+    [
+        ("Begin on row 3.", ["row 3"]),
+        ("Leave the last two columns.", ["last two columns"]),
+        ("It is in the 12th row.", ["12th row"]),
+        ("The shelf is three rows high.", []),
+    ],
+)
+def test_of_a_chart_that_was_shifted_it_is_one_that_tells_a_row_by_its_place(line, words):
+    told = mentions("stitching.md", line, shifted(pattern("rb").grid, 0, 1), "Fern")
+    assert [found for _, found in told] == words
+
+
 def test_a_side_or_a_row_in_the_title_is_no_word_about_the_chart():
     head = "# A Row of Beans. Look at the left row."
     ((place, word),) = mentions("chart.txt", head, MIRRORED, "A Row of Beans")

@@ -395,7 +395,7 @@ def test_a_number_of_the_model_that_is_almost_another_may_be_the_slip():
     assert (
         reds[0]
         .partition("; ")[2]
-        .startswith("should 'M2' be 'M1' no 1? Else 'S2' no 2 is nearer (")
+        .startswith("should 'M2' be 'M1' no 1? Else of the other card 'S2' no 2 is nearer (")
     )
     used = advice_on(["#c02020", "#20c020"], ["#c02020", "#20c020"], ("M2", "S1"), ("M1", "S1"))
     assert used and not any("should" in one for one in used)

@@ -192,7 +192,7 @@ def test_the_packet_says_hours_word_and_rule():
     assert "150 stitches an hour (200 and 100)" in page
     assert f"The rule: a{RULE_SAID[1:]}" in page
     assert "where every stitch in a cell counts as one. Your own hour" in page
-    assert "no fractional stitches, none with no neighbour" in page
+    assert "no fractional stitches, and every stitch has a neighbour of its colour" in page
 
 
 def test_only_what_the_pattern_has_is_weighed_in_words():

@@ -466,7 +466,7 @@ CASES = (
                 f"{FERN}/stitching.md": f"{notes}\n",
             },
             *[
-                f"series/garden-year/fern/stitching.md:1:{column}: advice: 'fern' is 07 of Moss Stranded, and no line of the key has that thread; name one of the key, or take it out; or mend the key"
+                f"series/garden-year/fern/stitching.md:1:{column}: advice: 'fern' is 07 of Moss Stranded, and no line of the key has that thread; name one of the key{', as ' + repr('brick') if 'peat' in notes else ''}, or take it out; or mend the key"
             ]
             * bool(column),
         )

@@ -110,7 +110,7 @@ CASES = (
     review_case(
         "rows put in above by hand, under lines that stayed",
         {CHART: "....\n....\nrrbb\nrr..\n", PATTERN: TINY[PATTERN].replace("1,1 4,1 4,2.5", "1,3 4,3 4,4.5").replace("2.5,2.5 3,3", "2.5,3.5").replace("3.5,1.5", "3.5,3.5").replace("at: 3,2", "at: 3,4")},
-        "series/garden-year/fern/chart.txt:1:1: advice: nothing is worked on rows 1–2 of this chart, and they count in its size; a chart without them is 4 × 2; 'packetgen chart crop fern' makes it and moves lines and knots along; if you typed them, delete them instead",
+        "series/garden-year/fern/chart.txt:1:1: advice: nothing is worked on rows 1–2 of this chart, and they count in its size; a chart without them is 4 × 2; 'packetgen chart crop fern' makes it and moves lines and knots along; rows that slipped in, delete by hand",
     ),
     review_case(
         "words that only ask for the author's own",

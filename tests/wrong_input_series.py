@@ -221,7 +221,7 @@ CASES = (
             f"a prize draw that opens on {opens} for {who}",
             notice("kind: prize draw", f"opens: {opens}", "closes: 2027-03-01", f"who: {who}"),
             *[
-                f"{FILE}:22:12: advice: it opens on 2027-01-10, before the release on 2027-01-15, and 'who' asks for 'finished design'; mend the day here, or the release; nobody can stitch a design before"
+                f"{FILE}:22:12: advice: it opens on 2027-01-10, before the release on 2027-01-15, and 'who' asks for 'finished design'; nobody can stitch a design that is not out: mend the day here, or the release"
             ]
             * told,
         )

@@ -131,7 +131,7 @@ CASES = (
         screws(2) | steps("Drive in two 25 mm wood screws."),
         of_step(
             17,
-            "'25 mm wood screws', and by finish.yaml 'screw' has the size '3 × 16 mm'; mend one of the two",
+            "'25 mm wood screws', and by finish.yaml 'wood screw' has the size '3 × 16 mm'; mend one of the two",
         ),
     ),
     Case(
@@ -853,6 +853,21 @@ CASES = (
         "over one where every cloth is worked over two",
         {NOTES: "Work over one thread.\n"},
         f"{NOTES}:1:6: advice: here stands 'over one thread', and the cloths of this pattern are worked over 2; mend the number, or 'over' of a cloth in pattern.yaml",
+    ),
+    *(
+        Case(
+            f"a piece that tells how large it is: {about}",
+            {FINISH: TINY[FINISH].replace("A shelf with a back.", about)},
+            *[
+                f"{FINISH}:2:{column}: advice: here stands '180 mm wide', and 'The Shelf' is 120 × 120 mm in finish.yaml; mend the words here, or the piece there"
+            ]
+            * bool(column),
+        )
+        for about, column in (
+            ("A shelf, 180 mm wide, with room for pictures.", 17),
+            ("A shelf, 120 mm wide, with room for pictures.", 0),
+            ("A shelf for pictures up to 180 mm wide.", 0),
+        )
     ),
     *(
         Case(

@@ -612,37 +612,37 @@ CASES = (
             (
                 "Put in the two 3 × 40 mm screws.",
                 19,
-                "'3 × 40 mm screws', and by finish.yaml 'screw' has the size '3 × 30 mm'; mend one of the two",
+                "'3 × 40 mm screws', and by finish.yaml 'wood screw' has the size '3 × 30 mm'; mend one of the two",
             ),
             (
                 "Put in the two 4 × 30 mm wood screws.",
                 19,
-                "'4 × 30 mm wood screws', and by finish.yaml 'screw' has the size '3 × 30 mm'; mend one of the two",
+                "'4 × 30 mm wood screws', and by finish.yaml 'wood screw' has the size '3 × 30 mm'; mend one of the two",
             ),
             (
                 "Put in the two 3.5 × 30 mm screws.",
                 19,
-                "'3.5 × 30 mm screws', and by finish.yaml 'screw' has the size '3 × 30 mm'; mend one of the two",
+                "'3.5 × 30 mm screws', and by finish.yaml 'wood screw' has the size '3 × 30 mm'; mend one of the two",
             ),
             (
                 "Put in the two screws, 40 mm long.",
                 19,
-                "'screws, 40 mm', and by finish.yaml 'screw' has the size '3 × 30 mm'; mend one of the two",
+                "'screws, 40 mm', and by finish.yaml 'wood screw' has the size '3 × 30 mm'; mend one of the two",
             ),
             (
                 "Put in the two screws (3 × 40 mm).",
                 19,
-                "'screws (3 × 40 mm', and by finish.yaml 'screw' has the size '3 × 30 mm'; mend one of the two",
+                "'screws (3 × 40 mm', and by finish.yaml 'wood screw' has the size '3 × 30 mm'; mend one of the two",
             ),
             (
                 "Put in the two screws, 5 × 30 mm.",
                 19,
-                "'screws, 5 × 30 mm', and by finish.yaml 'screw' has the size '3 × 30 mm'; mend one of the two",
+                "'screws, 5 × 30 mm', and by finish.yaml 'wood screw' has the size '3 × 30 mm'; mend one of the two",
             ),
             (
                 "Put in the two screws of 3 × 40 mm.",
                 19,
-                "'screws of 3 × 40 mm', and by finish.yaml 'screw' has the size '3 × 30 mm'; mend one of the two",
+                "'screws of 3 × 40 mm', and by finish.yaml 'wood screw' has the size '3 × 30 mm'; mend one of the two",
             ),
             (
                 "Drive one of the three screws into the back.",

@@ -16,12 +16,11 @@ def _said(words: str) -> re.Pattern[str]:
     return re.compile(rf"\b(?:corners?|{words})\b{_FIELD}", re.IGNORECASE)
 
 
-# A column or a row that is counted: 'row 3', 'the last two columns'. Others are where they were.
-_ORDER = (
-    r"\d+(?:st|nd|rd|th)?|first|second|third|fourth|fifth|last|next|two|three|four|five|six|ten"
-)
+# A column or a row by its place: 'row 3', 'the last two columns'. Three rows of something stay three.
+_ORDER = r"\d+(?:st|nd|rd|th)|first|second|third|fourth|fifth|last|next"
+_MANY = r"\d+|two|three|four|five|six|ten"
 _COUNTED = re.compile(
-    rf"\b(?:(?:columns?|rows?) \d+(?:(?: to | and |–|-)\d+)?|(?:(?:{_ORDER}) )+(?:columns?|rows?))\b{_FIELD}",
+    rf"\b(?:(?:columns?|rows?) \d+(?:(?: to | and |–|-)\d+)?|(?:{_ORDER}) (?:(?:{_ORDER}|{_MANY}) )*(?:columns?|rows?))\b{_FIELD}",
     re.IGNORECASE,
 )
 _TURNED = _said(f"{_ACROSS}|{_DOWN}")

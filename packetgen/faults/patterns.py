@@ -19,7 +19,7 @@ PATTERNS: dict[str, Fault] = {
     ),
     "opens-early": Fault(
         "it opens on {opens}, before the release on {released}, and 'who' asks for {said}",
-        "mend the day here, or the release; nobody can stitch a design before",
+        "nobody can stitch a design that is not out: mend the day here, or the release",
         Level.ADVICE,
     ),
     "closes-told-other": Fault(

@@ -110,14 +110,16 @@ def complain_of_idle_threads(
                     continue
                 facts = {"number": said(words), "name": shown(other), "card": shown(card.name)}
                 write = _as_it_stands(line[column - 1 :], number, colour.name, instead.get(number))
+                of_card = [one.name for one in card.colours.values() if one.number in used]
+                one_of_key = f"name one of the key{_not_yet_told(of_card, in_text)}"
                 facts["mend"] = (
                     f"if the key is right, write {write} or take it out; else mend the key"
                     if number in instead
                     else "take this line out of the list"
                     if _LISTED.match(line) and remarks_only
-                    else f"name one of the key, or take {said(f'{number} {colour.name}')} out; or mend the key"
+                    else f"{one_of_key}, or take {said(f'{number} {colour.name}')} out; or mend the key"
                     if (column, number) in with_names
-                    else "name one of the key, or take it out; or mend the key"
+                    else f"{one_of_key}, or take it out; or mend the key"
                 )
                 idle[number] = (Place(path, row, column), [], facts)
     for place, rows, facts in idle.values():
@@ -125,6 +127,12 @@ def complain_of_idle_threads(
         lines = "lines" if len(rows) > 1 else "line"
         also = f", named here and on {lines} {listed(tuple(map(str, rows)))}" if rows else ""
         problems.add(place, "thread-idle", **facts, also=also)
+
+
+def _not_yet_told(of_key: Sequence[str], in_text: str) -> str:
+    """The one colour of the key that the text does not name, which is mostly meant; '' where there are several."""
+    left = [name for name in of_key if name.casefold() not in in_text]
+    return f", as {said(left[0])}" if len(left) == 1 and len(of_key) > 1 else ""
 
 
 def _as_it_stands(words: str, number: str, name: str, instead: str | None) -> str:

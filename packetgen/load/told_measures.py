@@ -134,13 +134,13 @@ def _measures(filled: Filled) -> Iterator[_Measure]:
 
 def _of_hardware(filled: Filled) -> Iterator[_Measure]:
     """Of kinds of which each entry has its size."""
-    sizes: dict[str, list[str]] = {}
+    entries: dict[str, list[tuple[str, str]]] = {}
     for one in filled.each("hardware"):
-        if one.value is not None and one.value["name"]:
-            sizes.setdefault(one.value["name"].casefold().split()[-1], []).append(
-                one.value["size"] or ""
-            )
-    for kind, all_sizes in sizes.items():
+        if one.value is not None and (name := one.value["name"]):
+            kind = name.casefold().split()[-1]
+            entries.setdefault(kind, []).append((name, one.value["size"] or ""))
+    for kind, of_kind in entries.items():
+        names, all_sizes = zip(*of_kind, strict=True)
         if not all(all_sizes):
             continue
         many = rf"(?:{re.escape(kind)}|{re.escape(plural(kind))})\b"
@@ -160,7 +160,7 @@ def _of_hardware(filled: Filled) -> Iterator[_Measure]:
                 for size in _BY
             ),
         ):
-            own = f"{said(kind)} has the size {listed(tuple(map(said, all_sizes)))}"
+            own = f"{said(kind if len(names) > 1 else names[0])} has the size {listed(tuple(map(said, all_sizes)))}"
             yield _Measure(own, all_mm, told, exact=True)
 
 

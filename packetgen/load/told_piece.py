@@ -68,8 +68,21 @@ def complain_of_told_piece(
 
 
 def complain_of_told_about(piece: FinishingPiece, about: Given, problems: Problems) -> None:
-    """Advice on 'three hooks below it' in what the piece says of itself, where it has another number."""
+    """Advice on 'three hooks below it' in what the piece says of itself, where it has another number, and on '200 mm wide' where
+    neither it nor a part of it is so."""
     _look_at_hardware(_SCREWED_IN, piece.about, piece, 0, about.letter, problems)
+    sides_mm = _sides_mm(piece) if piece.parts else ()
+    for start, sentence in sentences(piece.about):
+        for found in re.finditer(_SIDE, sentence, re.IGNORECASE):
+            ((long_mm, near_mm),) = _mm(found[0])
+            right = any(abs(one - long_mm) <= near_mm for one in sides_mm)
+            # 'A frame, 180 mm wide, with room for a picture'.
+            clause = sentence[: found.end()] + re.split("[,;:]", sentence[found.end() :])[0]
+            if sides_mm and not right and not _ELSE.search(clause):
+                wide_mm, high_mm, *_ = sides_mm
+                facts = {"said": said(found[0]), "piece": said(piece.name)}
+                facts["has"] = f"is {size_said((wide_mm, high_mm))}"
+                problems.add(about.letter(start + found.start()), "piece-told-other", **facts)
 
 
 def _look_at_hardware(

@@ -119,7 +119,7 @@ class _Conversion:
         ]
         if len(meant) != 1:
             return ""
-        return f"should '{own.colour.number}' be '{meant[0].number}' {meant[0].name}? Else "
+        return f"should '{own.colour.number}' be '{meant[0].number}' {meant[0].name}? Else of the other card "
 
     def _instead(self, line: KeyLine) -> Iterator[_Better]:
         """The line with one thread replaced, in every way that is open."""

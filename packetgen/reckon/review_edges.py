@@ -37,7 +37,7 @@ def complain_of_bare_edges(
     how = how if name.endswith(_EDITED) else f"take them out of {name}"
     why = "and they count in its size"
     if (left or top) and points_of(pattern):
-        how += " and moves lines and knots along; if you typed them, delete them instead"
+        how += " and moves lines and knots along; rows that slipped in, delete by hand"
     mend = f"a chart without them is {size}; {how}"
     if as_large:
         # Half a stitch from the middle is the middle.
@@ -46,7 +46,7 @@ def complain_of_bare_edges(
             return
         how = f"'packetgen chart shift {pattern.id} {moved}' brings it to the middle"
         mend = how if name.endswith(_EDITED) else "bring it to the middle"
-        why = "and the design is out of the middle (the magnets need a chart as large)"
+        why = "and the design is out of the middle (crop none: the magnets need a card as large)"
     mend += (
         "; whether smaller designs then need rows for the magnets, the next proof says"
         * magnets_wait
