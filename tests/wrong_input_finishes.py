@@ -671,6 +671,33 @@ CASES = (
         },
         "finishes/shelf/steps.md:1:14: advice: the steps tell of 'two screws' alone, and of 'wood screw' there are 3 to buy; mend the number and the places here, or 'pieces' in finish.yaml, or tell what the others are for",
     ),
+    *(
+        Case(
+            f"{screws} screws to buy and {hooks} hooks, and steps that tell of four and of two",
+            {
+                FINISH: f"{TINY[FINISH]}hardware:\n  - {{name: wood screw, pieces: {screws}, size: 3 × 16 mm}}\n  - {{name: cup hook, pieces: {hooks}, size: 20 mm}}\n",
+                "finishes/shelf/steps.md": "1. Put in two wood screws.\n2. Put in two more wood screws.\n3. Screw two cup hooks into the back.\n",
+            },
+            *told,
+        )
+        for screws, hooks, told in (
+            (4, 2, ()),
+            (
+                4,
+                3,
+                (
+                    "finishes/shelf/steps.md:3:10: advice: the steps tell of 'two cup hooks' alone, and of 'cup hook' there are 3 to buy; mend the number and the places here, or 'pieces' in finish.yaml, or tell what the others are for",
+                ),
+            ),
+            (
+                6,
+                2,
+                (
+                    "finishes/shelf/steps.md:2:11: advice: the steps tell of 'two more wood screws, 4 in all' alone, and of 'wood screw' there are 6 to buy; mend the number and the places here, or 'pieces' in finish.yaml, or tell what the others are for",
+                ),
+            ),
+        )
+    ),
     Case(
         "a screw that ends within the board that it goes through",
         {

@@ -5,7 +5,7 @@ from collections.abc import Mapping, Sequence, Set
 
 from packetgen.diagnostics import Problems, place_in
 from packetgen.load.number_words import COUNT, COUNTED, counted_number
-from packetgen.load.prose_words import SENTENCE, sentences
+from packetgen.load.prose_words import SENTENCE, any_of, sentences
 from packetgen.load.values import Filled
 from packetgen.load.words import said
 from packetgen.nouns import counted, plural
@@ -59,6 +59,7 @@ THE = re.compile(r"\b(?:the|all|both)\s+\Z", re.IGNORECASE)
 _SHARED = re.compile(
     r"\b(?:each|every|either|both|same|spare|corners?|more|another)\b", re.IGNORECASE
 )
+_MORE = re.compile(r"more\s", re.IGNORECASE)
 _OTHERS = re.compile(r"\b(?:other|further|remaining)\s+\Z", re.IGNORECASE)
 
 
@@ -191,7 +192,7 @@ def _all_that_are_told(
     told = [(told_in_all(one) or number) * (_in_each(one, filled, steps) or 1) for one in counted]
     spoken_of = re.findall(
         # 'Screw the hanger to the board' drives in what the hanger comes with.
-        rf"\b(?:{re.escape(kind)}(?!\s+(?:the|it|them|both|each)\b)|{re.escape(plural(kind))})\b",
+        rf"\b(?:{re.escape(kind)}(?!\s+(?:the|it|them|both|each|{COUNT})\b)|{re.escape(plural(kind))})\b",
         steps,
         re.IGNORECASE,
     )
@@ -202,8 +203,17 @@ def _all_that_are_told(
             return one, one[0]
         if _OTHERS.search(steps, 0, one.start()):
             return one, f"the other {one[0]}, {sum(told)} in all"
-    # 'Fix it with two screws', once, and nothing else is driven in.
-    others = re.search(rf"{COUNT}\s+(?:other|further|remaining|more)\b", steps, re.IGNORECASE)
+        # 'Two wood screws', and later 'two more wood screws'.
+        if len(counted) > 1 and (one["others"] or _MORE.match(one["what"])):
+            return one, f"{one[0]}, {sum(told)} in all"
+    # 'Fix it with two screws', once, and nothing else is driven in: 'two more nails' are none of them.
+    bought = [kind_of(name) for name in _pieces(filled)]
+    else_ = any_of(word for one in bought if one != kind for word in (one, plural(one)))
+    others = re.search(
+        rf"{COUNT}\s+(?:other|further|remaining|more)\b(?!\s+(?:[a-z-]+\s+){{0,2}}(?:{else_})\b)",
+        steps,
+        re.IGNORECASE,
+    )
     for start, sentence in sentences(steps) if len(counted) == 1 and not others else ():
         if start <= counted[0].start() < start + len(sentence) and not _SHARED.search(sentence):
             return counted[0], counted[0][0]
