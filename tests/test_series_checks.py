@@ -170,7 +170,10 @@ def test_the_pattern_that_is_sold_at_an_idle_designer_s_shop_is_asked_about():
     idle = Designer("wend", "Hob Wend", "Naps.", Sells.PDF, shop)
     sold = finished(sold_at=(Counter("Hob's counter", f"{shop}sprig"),))
     told = found(replace(series(sold), designers=(DESIGNER, idle)))["designer-idle"]
-    assert f"; if {sold.title} is, which is sold there, name wend in it; else take the" in told
+    assert (
+        f"; if {sold.title} is, as its 'sold_at' has it, write designer: wend in its pattern.yaml; else"
+        in told
+    )
 
 
 def test_a_designer_whose_pattern_is_to_come_is_not_idle():

@@ -214,7 +214,7 @@ def _named_in(designer: Designer, patterns: Sequence[Pattern]) -> str:
             designer.name in one.name or (shop and one.url.startswith(shop))
             for one in pattern.sold_at
         ):
-            return f"if {pattern.title} is, which is sold there, name {designer.id} in it; else take the entry out"
+            return f"if {pattern.title} is, as its 'sold_at' has it, write designer: {designer.id} in its pattern.yaml; else take the entry out"
     return f"name {designer.id} in a pattern, here or in 'to_come'; or take the entry out"
 
 
