@@ -190,7 +190,7 @@ def test_the_middle_of_the_house_touches_no_file_and_no_clock():
     forbidden = {"os", "io", "time", "pathlib", "subprocess", "random", "tempfile", "shutil"}
     for module, path in modules():
         if room_of(module) in (
-            "model", "chart_edit", "reckon", "reference", "chart", "units", "yarn_numbers", "diagnostics",
+            "model", "chart_edit", "reckon", "reference", "chart", "colour", "units", "yarn_numbers", "diagnostics",
             "faults",
         ):  # fmt: skip
             used = set(imports(path)) & forbidden

@@ -243,10 +243,10 @@ def complain_of_unlisted_hardware(
             facts["mend"] = _mend(name, number, instead)
             problems.add(place_in(steps, found.start(), path), "hardware-unlisted", **facts)
     parts = " ".join(one.value["name"] or "" for one in filled.each("parts") if one.value)
-    listed = set(re.findall(r"[\w-]+?(?=s?\b)", f"{names} {parts.casefold()}"))
+    listed = f"{names} {parts.casefold()}"
     for found in (*_HUNG_BY.finditer(steps), *_HUNG_ON.finditer(steps), *_PUT_IN.finditer(steps)):
         name = " ".join(found["what"].split())
-        if name.split()[-1].casefold() in listed:
+        if re.search(rf"\b{re.escape(name.split()[-1])}s?\b", listed, re.IGNORECASE):
             continue
         number = counted_number(found.groupdict().get("number") or "") or 1
         # 'A cup hook into each' stays one.
