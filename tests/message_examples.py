@@ -102,6 +102,13 @@ OF_FIGURES = (
         "a designer without a pattern",
         {SERIES: ("designers:\n", "designers:\n  - {id: reed, name: Tamsin Reed, about: Draws ponds.}\n")},
     ),
+    Case(
+        "a pattern that only another designer sells",
+        {
+            SERIES: ("/alder\norder", "\n  - {id: reed, name: Tamsin Reed, about: Draws ponds., shop: https://reed.example/}\norder"),
+            PATTERN: ("designer: alder", "designer: reed"),
+        },
+    ),
     Case("a thread set that nothing uses", {SERIES: ("  - {name: spool, card: spool, strands: 1}\n", "  - {name: spool, card: spool, strands: 1}\n  - {name: third, card: moss, strands: 1}\n")}),
     Case("a paint that nothing uses", {FINISH: ("paints:\n", 'paints:\n  - {name: straw, hex: "#d8c48a", put_on_with: brush, covers: 10 m2 per litre, dries_in: 1 h, tin: 100 ml}\n')}),
     Case("a tin with a nought too few", {FINISH: TINY[FINISH].replace("tin: 100 ml", "tin: 10 ml").replace("outline: 0,0 120,0 120,120 0,120", "outline: 0,0 240,0 240,240 0,240").replace("trim:", '  - {name: straw, hex: "#d8c48a", put_on_with: brush, covers: 10 m2 per litre, dries_in: 1 h, tin: 100 ml}\ntrim:')}),

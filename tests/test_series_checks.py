@@ -165,15 +165,40 @@ def test_a_designer_without_a_pattern_is_told():
     )
 
 
-def test_the_pattern_that_is_sold_at_an_idle_designer_s_shop_is_asked_about():
-    shop = "https://hob-wend.example/"
-    idle = Designer("wend", "Hob Wend", "Naps.", Sells.PDF, shop)
-    sold = finished(sold_at=(Counter("Hob's counter", f"{shop}sprig"),))
-    told = found(replace(series(sold), designers=(DESIGNER, idle)))["designer-idle"]
-    assert (
-        f"; if {sold.title} is, as its 'sold_at' has it, write designer: wend in its pattern.yaml; else"
-        in told
+WEND = Designer("wend", "Hob Wend", "Naps.", Sells.PDF, "https://hob-wend.example/")
+AT_WEND = Counter("Hob's counter", "https://hob-wend.example/sprig")
+AT_HER_OWN = Counter(f"{DESIGNER.name}'s counter", "https://counter.example/")
+
+
+def test_a_design_that_only_another_designer_sells_is_asked_about():
+    sold = finished(sold_at=(AT_WEND,), designer_place=Place("sprig/pattern.yaml", 3, 11))
+    told = found(replace(series(sold), designers=(DESIGNER, WEND)))
+    assert told["designer-other"] == (
+        f"sprig/pattern.yaml:3:11: advice: {sold.title} has {DESIGNER.name} as its designer, and only"
+        f" Hob Wend sells it; write 'wend' if it is Hob Wend's; else name in 'sold_at' where"
+        f" {DESIGNER.name} sells it, and take wend out of the series"
     )
+    assert "designer-idle" not in told
+
+
+@pytest.mark.parametrize(
+    ("shop", "sold_at", "told"),
+    [
+        ("https://own.example/", (AT_WEND,), True),
+        (None, (AT_WEND,), False),  # many sell at a friend's
+        ("https://own.example/", (AT_WEND, AT_HER_OWN), False),
+        ("https://own.example/", (Counter("Hob Wend, on the green", "https://x.example/"),), True),
+        ("https://own.example/", (Counter("The Fair", "https://fair.example/"),), False),
+    ],
+)
+def test_a_friend_who_has_designs_of_his_own_may_sell_it_for_one_without_a_shop(
+    shop, sold_at, told
+):
+    hers = replace(DESIGNER, shop=shop)
+    one = finished(designer=hers, sold_at=sold_at)
+    other = finished(id="other", title="Other", designer=WEND, sold_at=(AT_WEND,))
+    both = replace(series(one, other), designers=(hers, WEND))
+    assert ("designer-other" in found(both)) is told
 
 
 def test_a_designer_whose_pattern_is_to_come_is_not_idle():

@@ -117,6 +117,7 @@ FOUND_AFTER_LOADING = {
     "alt-missing",
     "trim-idle",
     "designer-idle",
+    "designer-other",
     "thread-set-unused",
     "paint-unused",
     "tin-small",

@@ -655,7 +655,12 @@ FIGURES: dict[str, Fault] = {
     ),
     "designer-idle": Fault(
         "{name} is listed, and no pattern here or to come is by that designer",
-        "{mend}",
+        "name {id} in a pattern, here or in 'to_come'; or take the entry out",
+        Level.ADVICE,
+    ),
+    "designer-other": Fault(
+        "{title} has {name} as its designer, and only {owner} sells it",
+        "write '{id}' if it is {owner}'s; else name in 'sold_at' where {name} sells it{out}",
         Level.ADVICE,
     ),
     "thread-set-unused": Fault(

@@ -662,6 +662,10 @@ WHY_FIGURES: dict[str, Why] = {
         "A designer is listed and has no pattern in the series, here or to come.",
         "Take the entry out, or name her in a pattern.",
     ),
+    "designer-other": Why(
+        "A pattern is by one designer of the series, and the shops that it names are another's alone. Mostly the one or the other was forgotten when a design changed hands.",
+        "Give the pattern its right designer; or name where the new one sells it, and take the shop of the other out.",
+    ),
     "thread-set-unused": Why(
         "The series lists a thread set that no pattern is charted for.",
         "Add it to a pattern, or take it out.",

@@ -109,7 +109,7 @@ def complain_of_idle_threads(
                 if any(one.place.line == row and words in one.wrong for one in answered):
                     continue
                 facts = {"number": said(words), "name": shown(other), "card": shown(card.name)}
-                write = _as_it_stands(line[column - 1 :], number, colour.name, instead.get(number))
+                write = _as_it_stands(line, column, number, colour.name, instead.get(number))
                 of_card = [one.name for one in card.colours.values() if one.number in used]
                 one_of_key = f"name one of the key{_not_yet_told(of_card, in_text)}"
                 facts["mend"] = (
@@ -135,13 +135,16 @@ def _not_yet_told(of_key: Sequence[str], in_text: str) -> str:
     return f", as {said(left[0])}" if len(left) == 1 and len(of_key) > 1 else ""
 
 
-def _as_it_stands(words: str, number: str, name: str, instead: str | None) -> str:
-    """What to write for a thread of which the words begin with the name: with the number where it has that, '(36)' or ', number
-    36', behind it."""
+def _as_it_stands(line: str, column: int, number: str, name: str, instead: str | None) -> str:
+    """What to write for the thread at a column: with its name where the line has that before the number, 'soot (36)' or
+    'soot, number 36'."""
     behind = rf"{_plain(name)}(\s+\(|,?\s+(?:no\.?|number)\s+){re.escape(number)}(\)?)"
-    found = re.match(behind, words, re.IGNORECASE)
     own, _, called = (instead or "").partition(" ")
-    return said(f"{called}{found[1]}{own}{found[2]}" if found else instead or "")
+    for found in re.finditer(behind, line, re.IGNORECASE):
+        if found.start() < column <= found.end():
+            write = said(f"{called}{found[1]}{own}{found[2]}")
+            return write if found.start() == column - 1 else f"{write} for {said(found[0])}"
+    return said(instead or "")
 
 
 def _none_of(cards: Sequence[ThreadCard]) -> str:

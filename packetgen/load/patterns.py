@@ -190,6 +190,7 @@ def load_pattern(
         photo_alt=filled["photo_alt"],
         release=filled["release"],
         release_place=filled.place_of("release") if filled["release"] else None,
+        designer_place=filled.place_of("designer"),
         trim_place=filled.place_of("trim_hex") if filled["trim_hex"] else None,
         about_place=filled.place_of("about") if filled["about"] else None,
         photo_alt_place=filled.place_of("photo_alt") if filled["photo_alt"] else None,

@@ -144,6 +144,7 @@ class Pattern:
     photo_alt: str = ""  # what the picture shows, in the author's words
     release: datetime | None = None  # where it is not that of the series
     release_place: Place | None = field(default=None, compare=False)
+    designer_place: Place | None = field(default=None, compare=False)
     trim_place: Place | None = field(default=None, compare=False)  # of trim_hex
     about_place: Place | None = field(default=None, compare=False)
     photo_alt_place: Place | None = field(default=None, compare=False)

@@ -10,12 +10,13 @@ from datetime import date, timedelta, tzinfo
 from itertools import pairwise
 
 from packetgen.diagnostics import Place, Problems
-from packetgen.model import DateRule, Designer, Pattern, Revision, Series, ToCome
+from packetgen.model import DateRule, Pattern, Revision, Series, ToCome
 from packetgen.nouns import counted
 from packetgen.reckon.alt_colours import colour_not_there
 from packetgen.reckon.alt_text import model_alt
 from packetgen.reckon.calendar import begun, coming, day_of, in_words
 from packetgen.reckon.small import only_hinted_at
+from packetgen.reckon.whose_design import complain_of_designers
 
 # A name in the credits → how a sentence asks for it.
 _ASKED = {"model_stitcher": "who stitched the model", "finisher": "who finished it"}
@@ -37,6 +38,7 @@ def complain_of_series(series: Series, problems: Problems) -> None:
     _begun(series, problems)
     _all_over(series, problems)
     _unused(series, problems)
+    complain_of_designers(series, problems)
     _series_release(series, problems)
     _issued_on_that_day(series, problems)
     for pattern in series.patterns:
@@ -160,17 +162,11 @@ def _day_missed(pattern: Pattern, zone: tzinfo | None, problems: Problems) -> No
 
 
 def _unused(series: Series, problems: Problems) -> None:
-    """Thread sets, designers and paints that are listed for nothing."""
+    """Thread sets and paints that are listed for nothing."""
     sets = {thread_set.id for pattern in series.patterns for thread_set in pattern.thread_sets}
     for thread_set in series.thread_sets:
         if thread_set.id not in sets:
             problems.add(thread_set.place, "thread-set-unused", set=thread_set.id)
-    busy = {pattern.designer.id for pattern in series.patterns}
-    busy |= {coming.designer.id for coming in series.to_come}
-    for designer in series.designers:
-        if designer.id not in busy:
-            facts = {"name": designer.name, "mend": _named_in(designer, series.patterns)}
-            problems.add(designer.place, "designer-idle", **facts)
     piece = series.finish
     painted = {coating.paint.name for part in piece.parts for coating in part.painted}
     for paint in piece.paints:
@@ -204,18 +200,6 @@ def _credits(pattern: Pattern, problems: Problems) -> None:
             mend = f"add it here, for example {names}"
         place = pattern.credits_place or pattern.place
         problems.add(place, "credit-missing", who=who, mend=mend)
-
-
-def _named_in(designer: Designer, patterns: Sequence[Pattern]) -> str:
-    """What to do with a designer of no pattern: one that is sold at her own shop may be hers."""
-    shop = (designer.shop or "").rstrip("/")
-    for pattern in patterns:
-        if any(
-            designer.name in one.name or (shop and one.url.startswith(shop))
-            for one in pattern.sold_at
-        ):
-            return f"if {pattern.title} is, as its 'sold_at' has it, write designer: {designer.id} in its pattern.yaml; else take the entry out"
-    return f"name {designer.id} in a pattern, here or in 'to_come'; or take the entry out"
 
 
 def _series_release(series: Series, problems: Problems) -> None:

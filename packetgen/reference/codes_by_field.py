@@ -119,6 +119,7 @@ _PATTERN: Mapping[str, tuple[str, ...]] = {
     ),
     **{f"credits.{craft}": ("credit-by-id", "credit-near") for craft in ("model_stitcher", "finisher", "dyer")},
     "credits.photographer": ("photographer-idle", "credit-by-id", "credit-near"),
+    "designer": ("designer-other",),
     "sold_at": ("not-sold",),
     "sold_at[].url": ("counter-of-another", "counter-name-near", "entry-twice"),
     "given_away": ("given-and-sold",),
