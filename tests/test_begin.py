@@ -48,7 +48,7 @@ from packetgen.starting.names import folder_name, why_not
 from packetgen.starting.sprig import MARKS, sprig
 from packetgen.write.together import written_together
 from tests import stitching
-from tests.content_builder import CLOTH, FERN, FINISH, PATTERN, SERIES, TINY, build, picture
+from tests.content_builder import CLOTH, FERN, FINISH, MOSS, PATTERN, SERIES, TINY, build, picture
 from tests.demo_patterns import CONTENT
 from tests.test_look import font
 from tests.test_share_picture import two_letter_face
@@ -699,6 +699,32 @@ def test_a_new_pattern_has_the_size_of_the_one_before_it(run):
     run("--pattern", "Leeks", "--wide", 30)
     patterns = found_in(Path("content")).series[0].patterns
     assert [(one.grid.width, one.grid.height) for one in patterns] == [(50, 64), (50, 64), (30, 64)]
+
+
+THREE_COLOURS = '  - {number: "07", name: fern, hex: "#4f7942"}\n'
+
+
+@pytest.mark.parametrize(
+    ("changes", "sets", "matched"),
+    [
+        ({}, ["moss", "spool"], ["spool"]),
+        ({PATTERN: ("[moss, spool]", "[moss]")}, ["moss"], []),  # in a remark
+        # The example has four colours of the card, and the other card three.
+        ({MOSS: (THREE_COLOURS, f"{THREE_COLOURS}  - {{number: E9, name: ash, hex: '#888888'}}\n")}, ["moss"], []),
+    ],
+)  # fmt: skip
+def test_a_new_pattern_is_for_the_thread_sets_of_the_first(tmp_path, run, changes, sets, matched):
+    """Those whose cards have colours enough; the tool matches them, since only their owner could choose."""
+    if PATTERN in changes:
+        of_one = TINY[PATTERN].replace("[moss, spool]", "[moss]")
+        for colours in ('"10"', '"12"', '["10", "14"]'):
+            of_one = of_one.replace(f", spool: {colours}", "")
+        changes = {PATTERN: of_one}
+    build(tmp_path / "content", changes)
+    run("--pattern", "Ferns", "--content", "content")
+    ferns = found_in(tmp_path / "content").series[0].patterns[-1]
+    assert [one.id for one in ferns.thread_sets] == sets
+    assert [one.into.id for one in ferns.matched] == matched
 
 
 def test_a_pattern_before_it_that_fits_nowhere_gives_no_size(run):

@@ -328,7 +328,7 @@ CASES = (
             *[
                 _of_step(
                     82,
-                    f"says 'stand over by {much}', and by finish.yaml where those parts meet, their edges are 10 mm apart at the left and 10 mm at the right; mend the step, or an 'outline' or 'at' there",
+                    f"says 'stand over by {much}', and by finish.yaml where 'foot' meets others, its edges are 10 mm apart at the left and 10 mm at the right; mend the step, or an 'outline' or 'at' there",
                 )
             ]
             * told,
@@ -911,7 +911,7 @@ CASES = (
             *[
                 _of_step(
                     50,
-                    "says 'stand over by 10 mm', and by finish.yaml where those parts meet, their edges are 15 mm apart at the left and 15 mm at the right; mend the step, or an 'outline' or 'at' there",
+                    "says 'stand over by 10 mm', and by finish.yaml where 'lid' meets others, its edges are 15 mm apart at the left and 15 mm at the right; mend the step, or an 'outline' or 'at' there",
                 )
             ]
             * told,
@@ -954,21 +954,23 @@ CASES = (
             f"a lid wider than the foot, and both are told to stand over alike: {sentence}",
             _of_step(
                 column,
-                f"says '{told}', and by finish.yaml where those parts meet, their edges are 15 mm apart at the left and 15 mm at the right; mend the step, or an 'outline' or 'at' there",
+                f"says '{told}', and by finish.yaml where {whose} edges are 15 mm apart at the left and 15 mm at the right; mend the step, or an 'outline' or 'at' there",
             ),
             lid=("0,0 150,0 150,12 0,12", "-5,0"),
             sentence=sentence,
         )
-        for sentence, column, told in (
+        for sentence, column, told, whose in (
             (
                 "Peg the lid and the foot on the back, standing over by 10 mm at both ends.",
                 42,
                 "standing over by 10 mm",
+                "'lid' meets others, its",
             ),
             (
                 "Peg the lid across the top of the back, standing out 12 mm at both ends, and end.",
                 44,
                 "standing out 12 mm",
+                "those parts meet, their",
             ),
         )
     ),

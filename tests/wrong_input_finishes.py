@@ -770,6 +770,24 @@ CASES = (
         },
         "finishes/shelf/steps.md:2:15: advice: here stands 'trim', and this piece has no trim; take that out, or add a line to finish.yaml, for example trim: {kind: straight, overlap: 20 mm, width: 6 mm}",
     ),
+    *(
+        Case(
+            f"a {kind} trim that the steps let one {verb}",
+            {
+                FINISH: ("kind: gathered, ratio: 1.5, overlap: 20 mm", f"{trim}, overlap: 20 mm"),
+                "finishes/shelf/steps.md": f"1. Saw the back.\n2. {verb} the trim, and sew it on.\n",
+            },
+            *[
+                f"finishes/shelf/steps.md:2:4: advice: the step says '{verb} the trim', and the 'kind' of the trim in finish.yaml is '{kind}'; mend one of the two"
+            ]
+            * told,
+        )
+        for kind, trim, verb, told in (
+            ("round", "kind: round, width: 3 mm", "Gather", 1),
+            ("straight", "kind: straight, width: 6 mm", "Pleat", 1),
+            ("gathered", "kind: gathered, ratio: 2", "Gather", 0),
+        )
+    ),
     Case(
         "coats and faces behind each other's name",
         {FINISH: ("    coats: 2\n    faces: both", "    coats: both\n    faces: 2")},

@@ -728,6 +728,8 @@ CASES = (
             ("The shelf is 20 mm wide", 14),
             ("One shelf, a painted shelf 20 mm wide", 28),
             ("Hang it on the shelf. It is 20 mm wide", 29),
+            ("The shelf, which is sawn from board in three parts and is 20 mm wide", 59),
+            ("The shelf, which has room for a picture in the middle and is 20 mm wide", 0),
             ("The shelf has a rail 20 mm wide", 0),
             ("The shelf is 120 mm wide", 0),
         )

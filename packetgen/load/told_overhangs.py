@@ -202,7 +202,9 @@ def _how(
     told_of_all = (found.re in TOLD and boxes) or _WHICH.search(sentence, 0, found.start())
     they = sets and told_of_all
     last = (sets if they else so_far or [()])[-1]
-    of_each = [[(parts[a], parts[b]) for a, b in numbers if one in (a, b)] for one in last]
+    of_each = {
+        parts[one].name: [(parts[a], parts[b]) for a, b in numbers if one in (a, b)] for one in last
+    }
     return _otherwise(these, pairs, of_each, found, sentence)
 
 
@@ -271,12 +273,13 @@ def _told_mm(found: re.Match[str]) -> float:
 def _otherwise(
     parts: Sequence[Part],
     pairs: Sequence[tuple[Part, Part]],
-    of_each: Sequence[Sequence[tuple[Part, Part]]],
+    of_each: Mapping[str, Sequence[tuple[Part, Part]]],
     found: re.Match[str],
     sentence: str,
 ) -> str:
     """How the edges of the parts lie, where not as it is told, on one side or, where the sentence says so, on both; else ''.
-    `of_each` are the pairs of each part that was named last: of several what is so of one at both ends is so of all."""
+    `of_each` are the pairs of each part that was named last, by its name: of several what is so of one at both ends is so of
+    all."""
     beside = sentence[max(0, found.start() - NEAR) : found.end() + 2 * NEAR]
     both = bool(_BOTH.search(beside))
     at_side = bool(_OVER_SIDE.search(found[0]))
@@ -286,9 +289,15 @@ def _otherwise(
     aside = at_side or upright or bool(_ASIDE.match(sentence, found.end()))
     told_mm = _told_mm(found)
     of_edges = _SIDES if at_side else _LEVEL_EDGES if upright else _ALL_EDGES
-    so = [_stand_out(parts, two, told_mm, both, aside, of_edges) for two in of_each]
-    if both and any(so) and not all(so):
-        pairs = of_each[so.index(False)]
+    so = {
+        name: _stand_out(parts, two, told_mm, both, aside, of_edges)
+        for name, two in of_each.items()
+    }
+    these = "those parts meet, their"
+    if both and any(so.values()) and not all(so.values()):
+        other = next(name for name, right in so.items() if not right)
+        pairs = of_each[other]
+        these = f"{said(other)} meets others, its"
     elif _stand_out(parts, pairs, told_mm, both, aside, of_edges):
         return ""
     if found.re in ACROSS:
@@ -296,7 +305,7 @@ def _otherwise(
         return _unless_among([one for two in pairs for one in apart_mm(*two, ways)], told_mm)
     if both:
         left, right = (gap_said(_nearest_mm(pairs, edge, told_mm)) for edge in (0, 2))
-        return f"where those parts meet, their edges are {left} apart at the left and {right} at the right"
+        return f"where {these} edges are {left} apart at the left and {right} at the right"
     edges = slice(0, None, 2 if at_side else 1)
     by_mm = [abs(by) for two in pairs for by in tuple(edges_mm(*two))[edges]]
     return _unless_among(by_mm, told_mm)

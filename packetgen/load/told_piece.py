@@ -16,6 +16,12 @@ from packetgen.units import MM_PER_UNIT
 
 _N = r"(?<![\w.,/])\d{1,4}(?:\.\d)?"
 _SIDE = rf"{_N}\s?{UNIT}\s+(?:wide|high|tall|broad|across|long)"
+# 'The gate, which is sawn from board and is ', 'The gate. It stands '.
+_BETWEEN = (
+    r"[^.;:!?\d]{0,25}?"
+    r"|[^.;:!?\d]{0,90}?\band\s+(?:is|measures|stands)\s+"
+    r"|\.\s+It\s+(?:is|measures|stands)\s+"
+)
 # What lies on it, between it and the figure, and what makes a figure none of the piece's own.
 _ELSE = re.compile(
     r"\b(?:designs?|stitch\w*|pictures?|patterns?|charts?|cards?|cloths?|magnets?|hooks?|panel|room|border|trim"
@@ -40,7 +46,7 @@ def complain_of_told_piece(
     noun = re.escape(piece.name.split()[-1])
     named = re.compile(rf"\b{noun}\b", re.IGNORECASE)
     told = re.compile(
-        rf"\b{noun}\b(?P<between>[^.;:!?\d]{{0,25}}?|\.\s+It\s+(?:is|measures|stands)\s+)(?P<sides>{_SIDE}(?:\s*(?:and|,|by)\s+{_SIDE})?)\b",
+        rf"\b{noun}\b(?P<between>{_BETWEEN})(?P<sides>{_SIDE}(?:\s*(?:and|,|by)\s+{_SIDE})?)\b",
         re.IGNORECASE,
     )
     # 'The gate is 200 mm wide', 'a painted gate 200 mm wide' tells of the whole.

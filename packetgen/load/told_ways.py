@@ -9,7 +9,7 @@ from packetgen.load.words import said
 from packetgen.model import Paint
 from packetgen.nouns import listed
 
-# How people call a trim → its kind.
+# How people call a trim, or what they do to it → its kind.
 _KINDS = {
     "straight": "straight",
     "flat": "straight",
@@ -18,6 +18,9 @@ _KINDS = {
     "gathered": "gathered",
     "ruffled": "gathered",
     "pleated": "gathered",
+    "gather": "gathered",
+    "ruffle": "gathered",
+    "pleat": "gathered",
 }
 MOUNTED = re.compile(r"\bwadding\b", re.IGNORECASE)  # where mounting is told of, in English
 # The noun: 'trim the cloth' is none.
@@ -25,7 +28,7 @@ _NAMED = re.compile(
     r"\b(?:the|a|your|its|this|of)\s+(?P<trim>trim)\b(?!\s+(?:the|it|off|away|to|cloth|fabric|card|size))",
     re.IGNORECASE,
 )
-_TRIM = re.compile(rf"\b(?P<kind>{'|'.join(_KINDS)})\s+trim\b", re.IGNORECASE)
+_TRIM = re.compile(rf"\b(?P<kind>{'|'.join(_KINDS)})\s+(?:(?:the|your)\s+)?trim\b", re.IGNORECASE)
 # What is sewn round an edge under another name, and its kind.
 _CALLED = {
     "cord": "round",
@@ -59,7 +62,7 @@ def _trim_called(name: str) -> str:
 
 
 def complain_of_told_trim(trim: Filled | None, steps: str, path: str, problems: Problems) -> None:
-    """Advice on 'straight trim' where it is gathered, and on a cord that is."""
+    """Advice on 'straight trim' where it is gathered, on 'gather the trim' where it is not, and on a cord that is."""
     found = _TRIM.search(steps)
     if (
         found

@@ -8,6 +8,7 @@ from packetgen.model import Colour, Designer, Series
 from packetgen.reckon.fit import fit, holds, room_for
 from packetgen.reckon.sizes import Size, cell_mm
 from packetgen.starting import LEAST, MOST
+from packetgen.starting.sprig import MARKS
 
 # Of the first pattern: May. The next one has the next month, so that no two hang on one day.
 _FIRST_MONTH = 4
@@ -26,14 +27,19 @@ class Around:
     finer: tuple[str, str] | None = (
         None  # a cloth and its colour whose stitches could cover 1 thread, not 2
     )
-    other_set: str = ""  # another thread set that the series has
+    other_sets: tuple[str, ...] = ()  # thread sets that the first pattern is charted for too
+    left_set: str = ""  # another that the series has
     beads: tuple[str, str] | None = None  # a bead card, and a number of it
     month: str = MONTHS[_FIRST_MONTH]  # of the day that the example of an occasion is on
 
 
 def around_in(series: Series, designer: Designer, beads: tuple[str, str] | None) -> Around:
-    """The first thread set, and the cloths of the first pattern."""
-    first, *others = series.thread_sets
+    """The thread sets and the cloths of the first pattern; no set whose card has fewer colours than the example."""
+    first = series.thread_sets[0]
+    in_first = {one.id for one in series.patterns[0].thread_sets}
+    enough = min(len(MARKS), len(first.card.colours))
+    others = [one for one in series.thread_sets[1:] if len(one.card.colours) >= enough]
+    left = [one.id for one in others if one.id not in in_first]
     cloths = series.patterns[0].cloths
     listed = {(one.cloth.id, one.over) for one in cloths}
     finer = [
@@ -52,7 +58,8 @@ def around_in(series: Series, designer: Designer, beads: tuple[str, str] | None)
             for one in cloths
         ),
         finer=finer[0] if finer else None,
-        other_set=others[0].id if others else "",
+        other_sets=tuple(one.id for one in others if one.id in in_first),
+        left_set=left[0] if left else "",
         beads=beads,
         month=MONTHS[(_FIRST_MONTH + len(series.patterns)) % len(MONTHS)],
     )
