@@ -788,6 +788,19 @@ CASES = (
             ("gathered", "kind: gathered, ratio: 2", "Gather", 0),
         )
     ),
+    *(
+        Case(
+            f"hardware whose size is {dots}, as in the message that offered it",
+            {
+                FINISH: (
+                    "trim:",
+                    f"hardware:\n  - {{name: shelf pin, pieces: 2, size: {dots}}}\ntrim:",
+                )
+            },
+            "finishes/shelf/finish.yaml:25:40: 'size' has no value; write one, for example size: 10 mm across",
+        )
+        for dots in ("…", "...")
+    ),
     Case(
         "coats and faces behind each other's name",
         {FINISH: ("    coats: 2\n    faces: both", "    coats: both\n    faces: 2")},

@@ -743,22 +743,49 @@ CASES = (
                 PATTERN: TINY[PATTERN].replace('path: "1,1 4,1 4,2.5"', f'path: "{path}"'),
             },
             *[
-                f"{PATTERN}:13:5: advice: this line runs from {line}, and no other over more than 3; {slip}mend the point that is wrong, or lay this aside in pattern.yaml"
+                f"{PATTERN}:13:5: advice: this line runs from {line}, and {others}; {slip}mend the point that is wrong, or lay this aside in pattern.yaml"
             ]
             * bool(line),
         )
-        for path, line, slip in (
-            ("1,1 4,1 4,2 6,2 6,30", "", ""),
-            ("1,1 4,1 4,2 9,7", "", ""),
-            ("1,1 4,1 4,2 6,2 8,11", "", ""),
-            ("1,1 3,30", "", ""),
-            ("1,1 4,1 4,2 6,2 8,30", "6,2 straight to 8,30, over 28 stitches", ""),
+        for path, line, others, slip in (
+            ("1,1 4,1 4,2 6,2 6,30", "", "", ""),
+            ("1,1 4,1 4,2 9,7", "", "", ""),
+            ("1,1 4,1 4,2 6,2 8,11", "", "", ""),
+            ("1,1 3,30", "", "", ""),
+            (
+                "1,1 4,1 4,2 6,2 8,30",
+                "6,2 straight to 8,30, over 28 stitches",
+                "no other over more than 3",
+                "",
+            ),
             (
                 "1,1 4,1 4,2 6,2 8,31",
                 "6,2 straight to 8,31, over 29 stitches",
+                "no other over more than 3",
                 "should 8,31 be 8,13? Else ",
             ),
-            ("1,1 4,1 4,2 6,2 8,22 8,3 6,3", "6,2 straight to 8,22, over 20 stitches", ""),
+            (
+                "1,1 4,1 4,2 6,2 8,22 8,3 6,3",
+                "6,2 straight to 8,22, over 20 stitches",
+                "no other over more than 3",
+                "",
+            ),
+            # Beside a long level or upright line, where a figure more or exchanged gives a short one.
+            (
+                "1,2 2,1 1,1 1,28 8,28 8,29 9,2",
+                "8,29 straight to 9,2, over 27 stitches",
+                "no other slanting one over more than 1",
+                "",
+            ),
+            ("1,2 2,1 1,1 1,28 2,28 2,29 4,14", "", "", ""),
+            # From corner to corner of its stitches.
+            (
+                "1,1 1,30 2,30 11,32 2,23",
+                "11,32 straight to 2,23, over 9 stitches",
+                "no other slants",
+                "",
+            ),
+            ("1,1 1,30 2,30 4,31 9,31 9,15 2,15", "", "", ""),
         )
     ),
     *(

@@ -384,7 +384,7 @@ PATTERNS: dict[str, Fault] = {
         Level.ADVICE,
     ),
     "line-long": Fault(
-        "this line runs from {start} straight to {end}, over {over} stitches, and no other over more than {longest}",
+        "this line runs from {start} straight to {end}, over {over} stitches, and {others}",
         "{slip}mend the point that is wrong, or lay this aside in pattern.yaml",
         Level.ADVICE,
     ),

@@ -315,7 +315,7 @@ WHY_FILES: dict[str, Why] = {
         "Put the whole text between quotes, or set the remark off.",
     ),
     "value-empty": Why(
-        "The name is there and nothing follows it.",
+        "The name is there and nothing follows it, or only the dots that stand for it in an example.",
         "Write the value, or take the line out where the field is optional.",
     ),
     "wants-one-value": Why(

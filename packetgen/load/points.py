@@ -208,3 +208,13 @@ def point_otherwise(written: str) -> Iterator[tuple[float, float]]:
         )
         if turned and found[0] != found[0][::-1]:
             yield float(turned[1]), float(turned[2])
+
+
+def point_with_figure(written: str) -> Iterator[tuple[float, float]]:
+    """The point as it may be meant where a figure was lost: '2,23' → 20,23, 12,23, 2,123 …"""
+    for place in re.finditer(r"(?<![\d.])(?=\d)|(?<=\d)(?![\d.])", written):
+        before, behind = written[: place.start()], written[place.start() :]
+        if "." not in before.rpartition(",")[2]:
+            for figure in "0123456789":
+                x, y = f"{before}{figure}{behind}".split(",")
+                yield float(x), float(y)

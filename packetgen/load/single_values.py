@@ -53,6 +53,8 @@ _MEASURE = re.compile(
 )
 _TWO_UNITS = re.compile(r"([a-z]+),? (?:and )?(\d{1,6}) ?([a-z]+)", re.ASCII | re.IGNORECASE)
 _PARTS = re.compile(r"(?:rgb)?\s*\(?\s*(\d{1,3})[\s,]+(\d{1,3})[\s,]+(\d{1,3})\s*\)?", re.ASCII)
+# The last are copied from an example of a message.
+_NOTHING = ("", "…", "...")
 _ENDS_IN_QUOTE = re.compile(r'([^"]+)"')  # an apostrophe may end a word
 _CURLY = {"“": "”", "‘": "’", "„": "“", "«": "»"}
 
@@ -90,7 +92,7 @@ def read_single(kind: object, node: TextNode, asking: Asking) -> object | None:
 
 
 def _text(kind: Text, text: str, report: Report) -> str | None:
-    if not text.strip():
+    if text.strip() in _NOTHING:
         report("value-empty")
         return None
     if not kind.long and "\n" in text.strip():
