@@ -2,7 +2,7 @@
 
 from dataclasses import replace
 
-from packetgen.diagnostics import Problems
+from packetgen.diagnostics import Place, Problems
 from packetgen.model import LaidAside
 from packetgen.reckon.coverage import complain_of_coverage
 from packetgen.reckon.coverage_of_sets import complain_of_sets
@@ -33,9 +33,11 @@ def test_a_strand_for_two_is_one_line_for_all_cloths():
 
 def test_a_tex_whose_figures_are_exchanged_is_asked_about_where_the_other_way_covers_well():
     """By hand: 2 strands of tex 42 are wider by the root of 42/24 = 1.32 than those of tex 24, which cover all three well."""
-    of = replace(card(), tex=42)
+    of = replace(card(), tex=42, tex_place=Place("threads/bramble.yaml", 5, 6))
     (line,) = advice(pattern("mts", cloths=THREE, sets=(thread_set(2, of),)))
-    assert f"should 'tex' be 24 in threads/{of.id}.yaml? Else write strands: 1" in line
+    assert line.startswith("threads/bramble.yaml:5:6: advice: ")
+    other = f"strands: 1 for '{thread_set().id}'"
+    assert line.endswith(f"should 'tex' be 24 in threads/{of.id}.yaml? Else write {other}")
     assert advice(pattern("mts", cloths=THREE, sets=(thread_set(2, replace(of, tex=24)),))) == []
 
 

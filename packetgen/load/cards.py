@@ -390,6 +390,7 @@ def _thread_card(card_id: str, filled: Filled, colours: Mapping[str, Colour]) ->
         colours=colours,
         braid=filled["braid"],
         price=_price(filled),
+        tex_place=filled.place_of("tex") if filled["tex"] is not None else None,
     )
 
 

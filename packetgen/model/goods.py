@@ -47,6 +47,7 @@ class ThreadCard:
     colours: Mapping[str, Colour]
     braid: bool = False  # a metallic braid: one strand of it, whatever a thread set says
     price: Price | None = None
+    tex_place: Place | None = field(default=None, compare=False)  # where it is given so
 
 
 @dataclass(frozen=True)

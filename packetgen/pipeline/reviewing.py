@@ -116,7 +116,8 @@ def _praised(each: Reckoned, problems: Problems) -> Praised:
     below = {
         code for folder, found in codes.items() if folder.startswith(of_series) for code in found
     }
-    of_sets = codes.get(of_series, set()) & {"coverage-everywhere"}
+    of_cards = codes.get("", set())
+    of_sets = (of_cards | codes.get(of_series, set())) & {"coverage-everywhere"}
     return Praised(
         {
             figures.pattern.id: (
@@ -129,5 +130,5 @@ def _praised(each: Reckoned, problems: Problems) -> Praised:
             )
             for figures in each.figures
         },
-        praise_of_series(each.series, each.figures, below | codes.get("", set())),
+        praise_of_series(each.series, each.figures, below | of_cards),
     )

@@ -1,4 +1,4 @@
-"""Thread sets that cover every cloth of a series thinly, or crowd it: that is told of the set, once."""
+"""Thread sets that cover every cloth of a series thinly, or crowd it: that is told of the set, once, or of its card."""
 
 from collections import Counter
 from collections.abc import Iterator, Sequence
@@ -39,29 +39,37 @@ def complain_of_sets(series: Series, works: Sequence[Works], problems: Problems)
         cards, strands = usual_needle(thread_set)
         low, high = (pick(one.percent for one in found) for pick in (min, max))
         ((better, _),) = Counter(one.better for one in found).most_common(1)
+        slip = _slip(thread_set, cells_mm, better)
         problems.add(
-            thread_set.place,
+            (slip and thread_set.card.tex_place) or thread_set.place,
             "coverage-everywhere",
             needle=f"{counted(strands, 'strand')} of {cards[0].name}",
             number=len(found),
             share=f"{low} %" if low == high else f"{low} to {high} %",
             how=_HOW[word],
-            better=_mend(thread_set, cells_mm, better) or _ELSE[word],
+            better=slip or _mend(thread_set, better) or _ELSE[word],
         )
     return frozenset(told)
 
 
-def _mend(thread_set: ThreadSet, cells_mm: Sequence[float], strands: int | None) -> str:
-    """What to write: the strands that would do, or the tex of the card, and first where its two figures, exchanged, make
-    it thinner and cover every cloth well; '' where neither is known."""
+def _slip(thread_set: ThreadSet, cells_mm: Sequence[float], strands: int | None) -> str:
+    """The question whether the two figures of the card's tex are exchanged, where that makes it thinner and covers every
+    cloth well; else ''."""
     card = thread_set.card
-    file, figures = f"threads/{card.id}.yaml", f"{card.tex:g}"
+    figures = f"{card.tex:g}"
     turned = figures[::-1]
-    if len(figures) == 2 and "0" < turned[0] and turned < figures:
-        slip = replace(thread_set, card=replace(card, tex=float(turned)))
-        if all(set_coverage(slip, each).word == "good" for each in cells_mm):
-            other = f" Else write strands: {strands}" if strands else ""
-            return f"should 'tex' be {turned} in {file}?{other}"
+    if len(figures) != 2 or not "0" < turned[0] or turned >= figures:
+        return ""
+    meant = replace(thread_set, card=replace(card, tex=float(turned)))
+    if any(set_coverage(meant, each).word != "good" for each in cells_mm):
+        return ""
+    other = f" Else write strands: {strands} for '{thread_set.id}'" if strands else ""
+    return f"should 'tex' be {turned} in threads/{card.id}.yaml?{other}"
+
+
+def _mend(thread_set: ThreadSet, strands: int | None) -> str:
+    """The strands that would do, or else the weight to look at; '' where no number of strands does."""
+    file = f"threads/{thread_set.card.id}.yaml"
     return f"write strands: {strands}; or mend 'tex' in {file}" if strands else ""
 
 

@@ -134,7 +134,7 @@ BY_FIELD: Mapping[str, Mapping[str, tuple[str, ...]]] = {
     "threads/<card>.yaml": {
         "name": ("card-of-one-name", "name-near-file"),
         "strands": ("braid-parted",),
-        "tex": ("tex-whole",),
+        "tex": ("tex-whole", "coverage-everywhere"),
         "size": ("tex-whole",),
         "weight": ("weight-odd",),
         "length": ("length-long", "length-short"),
