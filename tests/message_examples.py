@@ -16,6 +16,7 @@ from packetgen.faults.review import REVIEW
 from packetgen.load.files import ContentFolder
 from packetgen.model import Colour
 from packetgen.pipeline import proof, review
+from packetgen.reckon.left_behind import Drawn, complain_of_left_behind, laid_on
 from packetgen.record import Issued
 from packetgen.reference.catalogue import Example
 from tests import wrong_input_review
@@ -187,7 +188,19 @@ def message_examples(folder: Path) -> dict[str, Example]:
     issued = Issued("Fern by the Tap", 1, f"{PATTERN}:29:5", "", "", False)
     for problem in unrevised([issued], Path("build"), date(2027, 3, 1)):
         found[problem.code] = Example(problem.place.path, "", problem.printed)
+    found["stitches-moved"] = _of_moved(folder / "moved")
     return dict(sorted((found | _of_bringing(folder / "drawn")).items()))
+
+
+def _of_moved(folder: Path) -> Example:
+    """The tiny fern with four columns put before it."""
+    (each,) = proof(build(folder, {CHART: "# A fern\n....rrbb\n....rk..\n"})).reckoned
+    pattern = each.figures[0].pattern
+    before = Drawn(("rrbb....", "rk......"), frozenset(laid_on(pattern)))
+    problems = Problems()
+    complain_of_left_behind(pattern, before, problems)
+    (problem,) = problems
+    return Example(problem.place.path, "", problem.printed)
 
 
 def _clear(example: Example) -> tuple[bool, bool]:

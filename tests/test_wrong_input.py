@@ -105,6 +105,7 @@ FOUND_AFTER_LOADING = {
     "day-missed",
     "release-behind",
     "revision-missing",  # in test_foretelling
+    "stitches-moved",  # in test_left_behind
     "trim-unfit",
     "panel-unfit",
     "release-early",

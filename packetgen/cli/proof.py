@@ -110,6 +110,8 @@ def proof_command(
     code in brackets, of which --explain tells more. All problems are shown in one go.
     Of each pattern it says how wide and how high its chart is, and how many stitches
     have no neighbour of their colour, since each of those is begun and ended by itself.
+    Beside a build, in 'build' or the folder of --against, it tells of lines and knots that
+    stayed where they were while the stitches under them were moved.
 
     \b
     With the name of a pattern's or a series' folder only what is about it is shown, and
@@ -140,6 +142,7 @@ def proof_command(
     """
     from packetgen.load.titles import names_in
     from packetgen.pipeline import proof, review
+    from packetgen.pipeline.since_built import with_left_behind
     from packetgen.render.proof_report import summary
 
     _need_build(build_folder, bool(own_templates or editions or as_of))
@@ -147,7 +150,7 @@ def proof_command(
     known = names_in(content_folder)
     if known:
         need_known(names, known)
-    checked = proof(content_folder)
+    checked = with_left_behind(proof(content_folder), build_folder or Path("build"))
     found = review(checked)
     if report:
         _write_report(report, found, checked, content_folder)

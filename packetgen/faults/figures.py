@@ -573,6 +573,11 @@ FIGURES: dict[str, Fault] = {
     "title-twice": Fault(
         "'{title}' is also the title of another pattern ({other})", "give one of the two another"
     ),
+    "stitches-moved": Fault(
+        "the stitches under this{also} moved {moved} since the last build",
+        "{mend} of each point there, or put the stitches back; where it is meant, the next build ends this",
+        Level.ADVICE,
+    ),
     "revision-missing": Fault(
         "{title} has another chart, key or lines than revision {revision} when it was first built into '{build}'",
         "if it is sold already, add under 'revisions', for example, - {{date: {today}, note: What has changed.}}",

@@ -578,6 +578,11 @@ WHY_FIGURES: dict[str, Why] = {
         "Two patterns have the same title, so readers and shops would take one for the other.",
         "Give one of them another.",
     ),
+    "stitches-moved": Why(
+        "A chart was drawn anew or widened in the editor, and its backstitch, knots, daisies or beads stayed where they were: they "
+        "lie beside what they belong to. Only packetgen proof tells it, beside the folder 'build', or with --against another one.",
+        "Move the points as the line says, or put the stitches back and let packetgen chart shift, crop or border move all together.",
+    ),
     "revision-missing": Why(
         "What is stitched is no longer what it was when this revision was first built into that folder, and the number is "
         "still the same: two buyers would hold packets of one revision that differ. Said by proof --against and by "

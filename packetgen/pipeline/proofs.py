@@ -109,9 +109,15 @@ def with_photos_told(checked: Proof) -> Proof:
     for each in checked.reckoned:
         for figures in each.figures:
             complain_of_photo_told(figures.pattern, found)
+    return with_more(checked, found)
+
+
+def with_more(checked: Proof, found: Problems) -> Proof:
+    """The proof with what was found besides, but for what the author has laid aside."""
     told = Problems()
-    told.take((*checked.problems, *parted(found, checked.asides).told))
-    return replace(checked, problems=told)
+    left = parted(found, checked.asides)
+    told.take((*checked.problems, *left.told))
+    return replace(checked, problems=told, aside=(*checked.aside, *left.aside))
 
 
 def _matched(series: Series, problems: Problems) -> Series:

@@ -7,7 +7,7 @@ from collections.abc import Mapping
 
 _MARK = ("mark-unknown",)
 _CHART = ("point-outside",)
-_PLACED = (*_CHART, "points-on-bare")
+_PLACED = (*_CHART, "points-on-bare", "stitches-moved")
 _FACE = (
     "file-missing", "outside-folder", "font-kind", "font-unreadable", "font-embedding", "font-print-only",
     "font-heavy",
@@ -97,9 +97,9 @@ _PATTERN: Mapping[str, tuple[str, ...]] = {
     "key.<name>.<thread set>[].number": ("colour-unknown",),
     "key.<name>.strands": ("reference-unknown", "braid-strands", *_STRANDS),
     "key.<name>.symbol": ("symbol-twice",),
-    "backstitch": ("stitch-twice", "line-long", "line-alone"),
-    "long_stitch": ("stitch-twice",),
-    "lazy_daisies": ("stitch-twice",),
+    "backstitch": ("stitch-twice", "line-long", "line-alone", "stitches-moved"),
+    "long_stitch": ("stitch-twice", "stitches-moved"),
+    "lazy_daisies": ("stitch-twice", "stitches-moved"),
     "backstitch[].colour": _MARK,
     "backstitch[].path": ("path-short", "point-twice", *_PLACED),
     "long_stitch[].colour": _MARK,
