@@ -957,11 +957,11 @@ def test_a_file_of_bare_cloth_is_told(desk, name, data):
 def test_every_code_that_nobody_can_read_is_told_where_it_stands_first(desk):
     (desk / "grid.csv").write_text("E2,x,x\nferm,#12345,E2\n")
     assert wrong(desk, "grid.csv") == [
-        "./grid.csv:1:2: 'x', which stands for 2 stitches, is no colour like '#6b503a' and no number or name of Moss Stranded; "
+        "./grid.csv:1:2: 'x', which stands for 2 stitches, is no colour, with a # and six digits, and no number or name of Moss Stranded; "
         "say with --code which thread it is [bring-code-unknown]",
-        "./grid.csv:2:1: 'ferm', which stands for 1 stitch, is no colour like '#6b503a' and no number or name of Moss Stranded; "
+        "./grid.csv:2:1: 'ferm', which stands for 1 stitch, is no colour, with a # and six digits, and no number or name of Moss Stranded; "
         "say with --code which thread it is; did you mean '07 fern'? [bring-code-unknown]",
-        "./grid.csv:2:2: '#12345', which stands for 1 stitch, is no colour like '#6b503a' and no number or name of Moss Stranded; "
+        "./grid.csv:2:2: '#12345', which stands for 1 stitch, is no colour, with a # and six digits, and no number or name of Moss Stranded; "
         "say with --code which thread it is [bring-code-unknown]",
     ]
 
@@ -1086,7 +1086,7 @@ def test_a_row_and_a_column_of_headings_are_told_in_one_line_and_other_faults_be
     assert wrong(desk, "grid.csv") == [
         "./grid.csv:1:1: row 1 ('A', 'B', 'C', …) and column 1 ('1', '2', '3', …) look like headings, and each field of a "
         "table is a stitch; add --headings to leave them out, or --no-headings where they are stitches [bring-headings]",
-        "./grid.csv:6:6: 'oops', which stands for 1 stitch, is no colour like '#6b503a' and no number or name of Moss Stranded; "
+        "./grid.csv:6:6: 'oops', which stands for 1 stitch, is no colour, with a # and six digits, and no number or name of Moss Stranded; "
         "say with --code which thread it is [bring-code-unknown]",
     ]
 

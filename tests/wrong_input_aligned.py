@@ -141,7 +141,7 @@ CASES = (
             *[
                 _of_step(
                     53,
-                    f"says 'standing over by {much}', and by finish.yaml where those parts meet, their edges are 30 mm apart at the left and 30 mm at the right; mend the step, or an 'outline' or 'at' there",
+                    f"says 'standing over by {much}', and by finish.yaml where those parts meet, their edges are 30 mm apart at both ends; mend the step, or an 'outline' or 'at' there",
                 )
             ]
             * told,
@@ -313,7 +313,7 @@ CASES = (
             *[
                 _of_step(
                     46,
-                    f"says 'stands over the back by {much}', and by finish.yaml where those parts meet, their edges are 10 mm apart at the left and 10 mm at the right; mend the step, or an 'outline' or 'at' there",
+                    f"says 'stands over the back by {much}', and by finish.yaml where those parts meet, their edges are 10 mm apart at both ends; mend the step, or an 'outline' or 'at' there",
                 )
             ]
             * told,
@@ -328,7 +328,7 @@ CASES = (
             *[
                 _of_step(
                     82,
-                    f"says 'stand over by {much}', and by finish.yaml where 'foot' meets others, its edges are 10 mm apart at the left and 10 mm at the right; mend the step, or an 'outline' or 'at' there",
+                    f"says 'stand over by {much}', and by finish.yaml where 'foot' meets others, its edges are 10 mm apart at both ends; mend the step, or an 'outline' or 'at' there",
                 )
             ]
             * told,
@@ -343,7 +343,7 @@ CASES = (
             *[
                 _of_step(
                     29,
-                    f"says '{much} standing over at each end', and by finish.yaml where those parts meet, their edges are 10 mm apart at the left and 10 mm at the right; mend the step, or an 'outline' or 'at' there",
+                    f"says '{much} standing over at each end', and by finish.yaml where those parts meet, their edges are 10 mm apart at both ends; mend the step, or an 'outline' or 'at' there",
                 )
             ]
             * told,
@@ -357,7 +357,7 @@ CASES = (
             *[
                 _of_step(
                     33,
-                    f"says 'stands over by {much}', and by finish.yaml where those parts meet, their edges are 10 mm apart at the left and 10 mm at the right; mend the step, or an 'outline' or 'at' there",
+                    f"says 'stands over by {much}', and by finish.yaml where those parts meet, their edges are 10 mm apart at both ends; mend the step, or an 'outline' or 'at' there",
                 )
             ]
             * told,
@@ -371,7 +371,7 @@ CASES = (
             *[
                 _of_step(
                     34,
-                    f"says '{much} of the foot free at either end', and by finish.yaml where those parts meet, their edges are 10 mm apart at the left and 10 mm at the right; mend the step, or an 'outline' or 'at' there",
+                    f"says '{much} of the foot free at either end', and by finish.yaml where those parts meet, their edges are 10 mm apart at both ends; mend the step, or an 'outline' or 'at' there",
                 )
             ]
             * told,
@@ -454,7 +454,7 @@ CASES = (
         "a lid that stands in otherwise",
         _of_step(
             30,
-            "says 'standing in by 3 mm', and by finish.yaml where those parts meet, their edges are 10 mm apart at the left and 10 mm at the right; mend the step, or an 'outline' or 'at' there",
+            "says 'standing in by 3 mm', and by finish.yaml where those parts meet, their edges are 10 mm apart at both ends; mend the step, or an 'outline' or 'at' there",
         ),
         sentence="Peg the back on the foot, standing in by 3 mm at both ends.",
     ),
@@ -558,7 +558,7 @@ CASES = (
         "posts that stand out less",
         _of_step(
             31,
-            "says 'standing out 12 mm', and by finish.yaml where those parts meet, their edges are 10 mm apart at the left and 10 mm at the right; mend the step, or an 'outline' or 'at' there",
+            "says 'standing out 12 mm', and by finish.yaml where those parts meet, their edges are 10 mm apart at both ends; mend the step, or an 'outline' or 'at' there",
         ),
         sentence="Peg the posts on the back, standing out 12 mm on either side.",
     ),
@@ -650,8 +650,8 @@ CASES = (
         foot=("0,0 140,0 104,10 0,10", "0,130"),
     ),
     _case(
-        "a foot of another width than all, of which one corner has two figures exchanged",
-        f"{FINISH}:13:27: advice: the corner 130,0 or 103,10 of 'foot' misses the rectangle of its other three corners; if a figure was lost there, or two changed places, write 103,0 or 130,10",
+        "a foot of another width than all, in the middle, of which one corner has two figures exchanged",
+        f"{FINISH}:13:27: advice: the corner 103,10 of 'foot' misses the rectangle of its other three corners; if a figure was lost there, or two changed places, write 130,10",
         foot=("0,0 130,0 103,10 0,10", "5,130"),
     ),
     _case(
@@ -692,7 +692,7 @@ CASES = (
             *[
                 _of_step(
                     33,
-                    "says 'ends 6 mm beyond it on either side', and by finish.yaml where those parts meet, their edges are 10 mm apart at the left and 10 mm at the right; mend the step, or an 'outline' or 'at' there",
+                    "says 'ends 6 mm beyond it on either side', and by finish.yaml where those parts meet, their edges are 10 mm apart at both ends; mend the step, or an 'outline' or 'at' there",
                 )
             ]
             * told,
@@ -911,7 +911,7 @@ CASES = (
             *[
                 _of_step(
                     50,
-                    "says 'stand over by 10 mm', and by finish.yaml where 'lid' meets others, its edges are 15 mm apart at the left and 15 mm at the right; mend the step, or an 'outline' or 'at' there",
+                    "says 'stand over by 10 mm', and by finish.yaml where 'lid' meets others, its edges are 15 mm apart at both ends; mend the step, or an 'outline' or 'at' there",
                 )
             ]
             * told,
@@ -939,7 +939,7 @@ CASES = (
             f"two parts that the step tells to stand over alike, and {name} does by 15 mm",
             _of_step(
                 29,
-                "says '10 mm over at both ends', and by finish.yaml where those parts meet, their edges are 15 mm apart at the left and 15 mm at the right; mend the step, or an 'outline' or 'at' there",
+                "says '10 mm over at both ends', and by finish.yaml where those parts meet, their edges are 15 mm apart at both ends; mend the step, or an 'outline' or 'at' there",
             ),
             sentence="Peg the lid on the back, 10 mm over at both ends, and the foot below it in the same way.",
             **{name: part},
@@ -954,7 +954,7 @@ CASES = (
             f"a lid wider than the foot, and both are told to stand over alike: {sentence}",
             _of_step(
                 column,
-                f"says '{told}', and by finish.yaml where {whose} edges are 15 mm apart at the left and 15 mm at the right; mend the step, or an 'outline' or 'at' there",
+                f"says '{told}', and by finish.yaml where {whose} edges are 15 mm apart at both ends; mend the step, or an 'outline' or 'at' there",
             ),
             lid=("0,0 150,0 150,12 0,12", "-5,0"),
             sentence=sentence,
@@ -1168,7 +1168,7 @@ CASES = (
         "a lid that alone is said to stand out otherwise",
         _of_step(
             17,
-            "says 'standing out 7 mm', and by finish.yaml where those parts meet, their edges are 10 mm apart at the left and 10 mm at the right; mend the step, or an 'outline' or 'at' there",
+            "says 'standing out 7 mm', and by finish.yaml where those parts meet, their edges are 10 mm apart at both ends; mend the step, or an 'outline' or 'at' there",
         ),
         sentence="Peg the lid, standing out 7 mm at both ends.",
     ),
@@ -1214,7 +1214,7 @@ CASES = (
         "a lid that stands out less to the left and to the right",
         _of_step(
             29,
-            "says 'standing over by 3 mm', and by finish.yaml where those parts meet, their edges are 10 mm apart at the left and 10 mm at the right; mend the step, or an 'outline' or 'at' there",
+            "says 'standing over by 3 mm', and by finish.yaml where those parts meet, their edges are 10 mm apart at both ends; mend the step, or an 'outline' or 'at' there",
         ),
         sentence="Peg the lid on the back, standing over by 3 mm on the left and on the right.",
     ),
@@ -1285,7 +1285,7 @@ CASES = (
                 "Peg the back on the foot, 12 mm from either end.",
                 30,
                 "12 mm from either end",
-                "where those parts meet, their edges are 10 mm apart at the left and 10 mm at the right",
+                "where those parts meet, their edges are 10 mm apart at both ends",
             ),
             (
                 "Peg the left post on the back, so that 4 mm of it stand above the back's upper edge.",
@@ -1315,13 +1315,13 @@ CASES = (
                 "Peg the lid on the back, 12 mm over at both ends.",
                 29,
                 "12 mm over at both ends",
-                "where those parts meet, their edges are 10 mm apart at the left and 10 mm at the right",
+                "where those parts meet, their edges are 10 mm apart at both ends",
             ),
             (
                 "Peg the posts on the foot, each 16 mm from its end.",
                 31,
                 "each 16 mm from its end",
-                "where those parts meet, their edges are 0 mm apart at the left and 0 mm at the right",
+                "where those parts meet, their edges are 0 mm apart at both ends",
             ),
         )
     ),

@@ -671,6 +671,14 @@ CASES = (
         },
         "finishes/shelf/steps.md:1:14: advice: the steps tell of 'two screws' alone, and of 'wood screw' there are 3 to buy; mend the number and the places here, or 'pieces' in finish.yaml, or tell what the others are for",
     ),
+    Case(
+        "wood screws that are all told of, and eye screws for which the steps still have hooks",
+        {
+            FINISH: f"{TINY[FINISH]}hardware:\n  - {{name: wood screw, pieces: 3, size: 3 × 16 mm}}\n  - {{name: eye screw, pieces: 2, size: 15 mm}}\n",
+            "finishes/shelf/steps.md": "1. Screw the foot on with three wood screws.\n2. Turn two cup hooks into the foot.\n",
+        },
+        "finishes/shelf/steps.md:2:4: advice: the step says 'Turn two cup hooks', and nobody is told to buy any; did you mean 'two eye screws'? Else add it to 'hardware' in finish.yaml, as {name: cup hook, pieces: 2, size: …}",
+    ),
     *(
         Case(
             f"{screws} screws to buy and {hooks} hooks, and steps that tell of four and of two",

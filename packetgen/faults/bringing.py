@@ -72,7 +72,7 @@ BRINGING: dict[str, Fault] = {
         "take it out, or add --no-headings where each field is a stitch",
     ),
     "bring-code-unknown": Fault(
-        "{what}, which stands for {number}, is no colour like '#6b503a' and no number or name of {card}",
+        "{what}, which stands for {number}, is no colour, with a # and six digits, and no number or name of {card}",
         "say with --code which thread it is{nearest}",
     ),
     "bring-noughts": Fault(

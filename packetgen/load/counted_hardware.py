@@ -128,11 +128,16 @@ def _look_at_entry(
     """Whether more of one of several kinds of screws are counted, by its whole name, than there are, which is told."""
     for found in counting(name).finditer(steps):
         told = counted_number(found["number"])
-        if f"{found['what'] or ''}{name}" not in names - {name} and told and told > number:
+        if _whole_name(found, name) not in names - {name} and told and told > number:
             facts = {"said": said(found[0]), "of": said(name), "are": are(number)}
             problems.add(place_in(steps, found.start(), path), "hardware-short", **facts)
             return True
     return False
+
+
+def _whole_name(found: re.Match[str], name: str) -> str:
+    """'wood screw' of 'three wood screws'."""
+    return f"{found['what'] or ''}{name}".casefold()
 
 
 def _told_of_each(found: re.Match[str], filled: Filled, steps: str, number: int) -> str:
@@ -197,6 +202,10 @@ def _all_that_are_told(
         re.IGNORECASE,
     )
     if len(spoken_of) > len(counted) or sum(told) >= number:
+        return None
+    # 'The three wood screws' are all of theirs, whatever other screws there are.
+    pieces = {name.casefold(): of_it for name, of_it in _pieces(filled).items()}
+    if any(pieces.get(_whole_name(one, kind)) == all_ for one, all_ in zip(counted, told)):
         return None
     for one in counted:
         if one["of_all"] or THE.search(steps, 0, one.start()):

@@ -33,25 +33,33 @@ def complain_of_nearly_level(stand: Sequence[Filled | None], problems: Problems)
             break
         else:
             # Of two that have the same figures either may be the slip.
-            others = [one["outline"] for one in stand if one and one.whole and one is not part]
-            if slips := _as_others(rectangle_slips(part["outline"]), part["outline"], others):
+            others = [one for one in stand if one and one.whole and one is not part]
+            if slips := _as_others(rectangle_slips(part["outline"]), part, others):
                 corners, right = (" or ".join(map(point_said, each)) for each in zip(*slips))
                 facts = {"part": said(part["name"]), "corner": corners, "right": right}
                 problems.add(part.place_of("outline"), "corner-beside", **facts)
 
 
-def _as_others(
-    slips: Sequence[Edge], outline: Outline, others: Sequence[Outline]
-) -> Sequence[Edge]:
-    """Those by which the part gets as wide or as high as another is, if there are any: else all."""
-    sides = {side for other in others for side in enumerate(extent_of(other))}
-    meant = []
+def _as_others(slips: Sequence[Edge], part: Filled, others: Sequence[Filled]) -> Sequence[Edge]:
+    """Those by which the part gets as wide or as high as another is, if there are any, or else has its middle where another
+    has it: else all."""
+    sides = {side for other in others for side in enumerate(extent_of(other["outline"]))}
+    middles = {_middle(other, other["outline"]) for other in others}
+    as_wide, in_the_middle = [], []
     for corner, right in slips:
         direction = int(corner[0] == right[0])
-        mended = tuple(right if one == corner else one for one in outline)
+        mended = tuple(right if one == corner else one for one in part["outline"])
         if (direction, extent_of(mended)[direction]) in sides:
-            meant.append((corner, right))
-    return meant or slips
+            as_wide.append((corner, right))
+        if _middle(part, mended) in middles:
+            in_the_middle.append((corner, right))
+    return as_wide or in_the_middle or slips
+
+
+def _middle(part: Filled, outline: Outline) -> float:
+    """Where the middle of a part is from side to side, in the drawing of the whole."""
+    across: float = (part["at"] or (0, 0))[0]
+    return across + (min(x for x, _ in outline) + max(x for x, _ in outline)) / 2
 
 
 def _leaning(outline: Outline) -> Iterator[Edge]:

@@ -305,7 +305,12 @@ def _otherwise(
         return _unless_among([one for two in pairs for one in apart_mm(*two, ways)], told_mm)
     if both:
         left, right = (gap_said(_nearest_mm(pairs, edge, told_mm)) for edge in (0, 2))
-        return f"where {these} edges are {left} apart at the left and {right} at the right"
+        apart = (
+            f"{left} apart at both ends"
+            if left == right
+            else f"{left} apart at the left and {right} at the right"
+        )
+        return f"where {these} edges are {apart}"
     edges = slice(0, None, 2 if at_side else 1)
     by_mm = [abs(by) for two in pairs for by in tuple(edges_mm(*two))[edges]]
     return _unless_among(by_mm, told_mm)

@@ -46,7 +46,9 @@ def complain_of_bare_edges(
             return
         how = f"'packetgen chart shift {pattern.id} {moved}' brings it to the middle"
         mend = how if name.endswith(_EDITED) else "bring it to the middle"
-        why = "and the design is out of the middle (crop none: the magnets need a card as large)"
+        why = (
+            "and the design is out of the middle (they must stay: the magnets need a card as large)"
+        )
     mend += (
         "; whether smaller designs then need rows for the magnets, the next proof says"
         * magnets_wait
