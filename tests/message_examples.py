@@ -162,12 +162,26 @@ OF_FIGURES = (
 )  # fmt: skip
 
 
-def message_examples(folder: Path) -> dict[str, Example]:
+class Proved:
+    """The folder of a case and what is told of it, looked for once."""
+
+    def __init__(self, folder: Path) -> None:
+        self._folder = folder
+        self._found: dict[int, tuple[Path, Problems]] = {}
+
+    def __call__(self, case: Case) -> tuple[Path, Problems]:
+        if id(case) not in self._found:
+            root = build(self._folder / str(len(self._found)), dict(case.changes))
+            self._found[id(case)] = root, proof(root).problems
+        return self._found[id(case)]
+
+
+def message_examples(folder: Path, proved: Proved) -> dict[str, Example]:
     """One example of each code: the first case of it, or else the first that shows what was written."""
     found: dict[str, Example] = {}
-    for number, case in enumerate((*CASES, *OF_FIGURES)):
-        root = build(folder / str(number), dict(case.changes))
-        for problem in proof(root).problems:
+    for case in (*CASES, *OF_FIGURES):
+        root, problems = proved(case)
+        for problem in problems:
             place = problem.place
             line = as_usual(problem.printed, root)
             # What else is told of a case, of the whole file, is not told of what was written there.

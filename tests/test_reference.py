@@ -12,7 +12,6 @@ from packetgen.faults import FAULTS
 from packetgen.load.schema import FileShape, Group, Kind, ListOf, MapOf, TextOr
 from packetgen.load.shapes import FILES
 from packetgen.load.yaml_nodes import GroupNode, ListNode, Node, read_nodes
-from packetgen.pipeline import proof
 from packetgen.program import PACKAGE, message_examples
 from packetgen.reference.catalogue import as_json, catalogue_page, read_examples
 from packetgen.reference.codes import OF_ANY_FILE, codes_of
@@ -21,7 +20,6 @@ from packetgen.reference.field_pages import anchor, reference_page
 from packetgen.reference.fields import entries
 from packetgen.reference.json_schema import json_schemas, schema_text
 from tests import message_examples as of_messages
-from tests.content_builder import build
 from tests.test_load_shapes import fields_of
 from tests.test_wrong_input import CASES
 
@@ -37,9 +35,14 @@ def renewed(path: Path, data: bytes) -> None:
     assert path.is_file() and path.read_bytes() == data, f"{path.name} is stale; renew it: {RENEW}"
 
 
-def test_examples_of_messages_are_as_the_messages_are_now(tmp_path):
+@pytest.fixture(scope="module")
+def proved(tmp_path_factory):
+    return of_messages.Proved(tmp_path_factory.mktemp("cases"))
+
+
+def test_examples_of_messages_are_as_the_messages_are_now(tmp_path, proved):
     """Each is provoked again. What is kept is what an author would read today."""
-    found = of_messages.message_examples(tmp_path)
+    found = of_messages.message_examples(tmp_path, proved)
     renewed(PACKAGE / "reference" / "examples.json", as_json(found))
     assert set(found) == set(FAULTS)
 
@@ -86,10 +89,10 @@ def test_every_code_that_is_named_is_one_that_there_is():
 
 
 @pytest.mark.parametrize("case", (*CASES, *of_messages.OF_FIGURES), ids=lambda case: case.slip)
-def test_a_field_lists_every_message_that_it_is_seen_to_give(case, tmp_path):
+def test_a_field_lists_every_message_that_it_is_seen_to_give(case, proved):
     """Whatever is told at a place of a YAML file stands in the reference, under the field at that place."""
-    root = build(tmp_path, dict(case.changes))
-    for problem in proof(root).problems:
+    root, problems = proved(case)
+    for problem in problems:
         file = file_of(problem.place.path)
         node = file and tree(root, problem.place.path)
         if not file or not node or problem.code in OF_ANY_FILE:
