@@ -996,6 +996,26 @@ CASES = (
         right_post=("0,0 12,0 12,124 0,124", "28,10"),
     ),
     _case(
+        "a foot whose place has two figures exchanged, over the panel, and that stands over the back",
+        "finishes/shelf/finish.yaml:13:56: advice: 'foot', at 0,103, lies over the panel from 20,103 to 120,113 and hides 10 % of it; write at: 0,130, or name the area under 'keep_out'",
+        foot=("0,0 140,0 140,10 0,10", "0,103"),
+    ),
+    _case(
+        "two posts that were made wider, and only one of which would stay behind the lid",
+        f"{FINISH}:11:62: advice: 'left post' reaches 70 mm to the left of the middle of panel and parts, and 'right post' 74 mm to the right; write at: 124,10",
+        left_post=("0,0 16,0 16,124 0,124", "0,10"),
+        right_post=("0,0 16,0 16,124 0,124", "128,10"),
+    ),
+    _case(
+        "a lid that was made wider than it is told together with the foot",
+        _of_step(
+            35,
+            "says '140 mm long', and by finish.yaml 'lid' is 150 × 12 mm and 8 mm thick; mend one of the two",
+        ),
+        lid=("0,0 150,0 150,12 0,12", "-5,0"),
+        sentence="Peg the lid and the foot, each 140 mm long, on the back.",
+    ),
+    _case(
         "a lid that is as wide as the foot, as is told",
         sentence="The foot is 140 mm wide, and so is the lid.",
     ),

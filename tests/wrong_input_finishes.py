@@ -671,6 +671,31 @@ CASES = (
         },
         "finishes/shelf/steps.md:1:14: advice: the steps tell of 'two screws' alone, and of 'wood screw' there are 3 to buy; mend the number and the places here, or 'pieces' in finish.yaml, or tell what the others are for",
     ),
+    *(
+        Case(
+            f"{pieces} screws to buy, and two to each end told, four in all",
+            {
+                FINISH: f"{TINY[FINISH]}hardware:\n  - {{name: wood screw, pieces: {pieces}, size: 3 × 16 mm}}\n",
+                "finishes/shelf/steps.md": "1. Fix it to each end with two 3 × 16 mm screws from behind, four in all.\n",
+            },
+            *told,
+        )
+        for pieces, told in (
+            (4, ()),
+            (
+                3,
+                (
+                    "finishes/shelf/steps.md:1:62: advice: the step says 'four in all', and of 'wood screw' there are 3 to buy; mend the number here, or 'pieces' under 'hardware' in finish.yaml",
+                ),
+            ),
+            (
+                6,
+                (
+                    "finishes/shelf/steps.md:1:62: advice: the steps tell of 'four in all' alone, and of 'wood screw' there are 6 to buy; mend the number and the places here, or 'pieces' in finish.yaml, or tell what the others are for",
+                ),
+            ),
+        )
+    ),
     Case(
         "wood screws that are all told of, and eye screws for which the steps still have hooks",
         {

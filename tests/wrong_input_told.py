@@ -736,6 +736,24 @@ CASES = (
     ),
     *(
         Case(
+            f"a piece that has a part of that size, and says of itself: {words}",
+            {
+                FINISH: and_parts(RAIL)[FINISH].replace(
+                    "about: A shelf with a back.", f"about: {words}"
+                )
+            },
+            *[
+                f"{FINISH}:2:{column}: advice: here stands '20 mm wide', and 'The Shelf' is 120 × 138 mm in finish.yaml; mend the words here, or the piece there"
+            ]
+            * bool(column),
+        )
+        for words, column in (
+            ("A shelf seen from the front, 20 mm wide.", 37),
+            ("A shelf for the door, with a rail 20 mm wide.", 0),
+        )
+    ),
+    *(
+        Case(
             f"a piece that the welcome tells to be {told}",
             {WELCOME: f"All hang on the one painted shelf, {told}, at the door.\n"},
             *[

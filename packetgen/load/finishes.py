@@ -68,7 +68,9 @@ def load_finishes(folder: ContentFolder, problems: Problems) -> Mapping[str, Fin
             and None not in paints.values()
         ):
             piece = _piece(name, filled, all_sure(paints.values()), all_sure(parts), steps)
-            complain_of_told_about(piece, filled.given["about"], problems)
+            uneven = {one.place.path for one in problems if one.code == "part-pair-uneven"}
+            if filled.place.path not in uneven:  # by which it may be wider
+                complain_of_told_about(piece, filled.given["about"], problems)
             pieces[name] = piece
     return pieces
 

@@ -98,11 +98,22 @@ def _moved(
     parts: Sequence[Part], left: int, right: int, by_mm: float, line: int
 ) -> tuple[int, str]:
     """The one of two unevenly standing parts at which it is told, and the places that `by_mm` more to the right would make
-    even: the one whose place has two figures exchanged, or else both, the right one's as that of its line."""
+    even: the one whose place has two figures exchanged, or that stays within the other parts; or else both, the right one's
+    as that of its line."""
     even = {one: (parts[one].at_mm[0] + by_mm, parts[one].at_mm[1]) for one in (left, right)}
     slipped = [one for one in even if even[one] in exchanged_places(*parts[one].at_mm)]
     if len(slipped) == 1:
         return slipped[0], f"should its 'at' be {point_said(even[slipped[0]])}?"
+    others = [placed_part(part).bounds for number, part in enumerate(parts) if number not in even]
+    first, _, last, _ = _around(others)
+    within = [
+        one
+        for one in even
+        if first - ROUNDED_MM <= placed_part(parts[one]).bounds[0] + by_mm
+        and placed_part(parts[one]).bounds[2] + by_mm <= last + ROUNDED_MM
+    ]
+    if len(within) == 1:
+        return within[0], f"write at: {point_said(even[within[0]])}"
     other = f"at: {point_said(even[right])} for {said(parts[right].name)} on line {line}"
     return left, f"write at: {point_said(even[left])} here, or {other}"
 

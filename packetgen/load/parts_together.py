@@ -10,18 +10,16 @@ from packetgen.load.piece_words import gap_said, mm_said, slim
 from packetgen.load.placed_parts import (
     Hidden,
     Point,
-    better_at,
     clear_at,
     doubled,
     hidden,
     over_panel,
     over_twins,
     standing_apart,
-    told_at,
 )
 from packetgen.load.points import point_said
 from packetgen.load.prose_words import SENTENCE, any_of
-from packetgen.load.slipped_places import figures_exchanged, turned_about
+from packetgen.load.slipped_places import figures_exchanged, place_meant, turned_about
 from packetgen.load.values import Filled
 from packetgen.load.words import counted, said
 from packetgen.model import Outline, Part
@@ -53,7 +51,7 @@ def complain_of_parts(
         facts = _place_of_part(stand[over.number])
         where = panel, kept_free, parts, over.number
         even = even_with_twin(panel, parts, over.number) if len(all_over) == 1 else None
-        if better := better_at(*where) or told_at(*where, told_mm) or even:
+        if better := place_meant(*where, told_mm) or even:
             facts["mend"] = f"write at: {point_said(better)}"
         elif has_place(stand[over.number]) and (clear := clear_at(*where)):
             facts["mend"] = f"mend that, as at {point_said(clear)}"

@@ -104,16 +104,33 @@ def told_at(
     across, down = parts[number].at_mm
     places = {(told, down) for told in told_mm if _may_be(told, across)}
     places |= {(across, told) for told in told_mm if _may_be(told, down)}
-    others = [placed_part(one) for at, one in enumerate(parts) if at != number]
-    whole = box(*unary_union(others).bounds).buffer(ROUNDED_MM)
-    found = []
-    for place in places - {(across, down)}:
-        stand = [replace(one, at_mm=place) if at == number else one for at, one in enumerate(parts)]
-        moved = placed_part(stand[number])
-        hides = any(one.number == number for one in over_panel(panel, keep_outs, stand))
-        if whole.covers(moved) and _gap_mm(moved, others) <= ROUNDED_MM and not hides:
-            found.append(place)
+    whole = whole_of([placed_part(one) for at, one in enumerate(parts) if at != number])
+    found = [
+        place
+        for place in places - {(across, down)}
+        if whole.covers(placed_part(replace(parts[number], at_mm=place)))
+        and is_free_at(place, panel, keep_outs, parts, number)
+    ]
     return found[0] if len(found) == 1 else None
+
+
+def is_free_at(
+    place: Point,
+    panel: Outline,
+    keep_outs: Sequence[Outline],
+    parts: Sequence[Part],
+    number: int,
+) -> bool:
+    """Whether the part touches others there and leaves the panel free."""
+    stand = [replace(one, at_mm=place) if at == number else one for at, one in enumerate(parts)]
+    others = [placed_part(one) for at, one in enumerate(stand) if at != number]
+    hides = any(one.number == number for one in over_panel(panel, keep_outs, stand))
+    return not hides and _gap_mm(placed_part(stand[number]), others) <= ROUNDED_MM
+
+
+def whole_of(placed: Sequence[Polygon]) -> Polygon:
+    """The rectangle round all of them, and a little more."""
+    return box(*unary_union(placed).bounds).buffer(ROUNDED_MM)
 
 
 def _may_be(told_mm: float, at_mm: float) -> bool:
@@ -310,6 +327,11 @@ def touching(placed: Sequence[Polygon]) -> list[tuple[int, ...]]:
         for island in islands
     )
     return sorted(groups)
+
+
+def on_panel_mm2(part: Part, panel: Outline) -> float:
+    """How much of it lies on the panel."""
+    return area_on(placed_part(part), [Polygon(panel)])
 
 
 def area_on(one: BaseGeometry, others: Iterable[Polygon]) -> float:

@@ -11,6 +11,7 @@ from packetgen.load.counted_hardware import (
     hardware_names,
 )
 from packetgen.load.counted_parts import complain_of_counted_magnets, complain_of_counted_parts
+from packetgen.load.hardware_in_all import complain_of_hardware_in_all
 from packetgen.load.hardware_sizes import (
     complain_of_long_hardware,
     complain_of_piercing_hardware,
@@ -101,6 +102,7 @@ def complain_of_steps(
     complain_of_mixed_steps(steps, path, problems)
     complain_of_step_twice(steps, path, problems)
     complain_of_counted_hardware(filled, steps, path, problems)
+    complain_of_hardware_in_all(filled, steps, path, problems)
     unsaid = unsaid_hardware(filled, steps) if steps.strip() else ()
     untold = [line["name"] for line in unsaid]
     offered = complain_of_unlisted_hardware(filled, untold, steps, path, problems)

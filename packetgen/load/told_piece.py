@@ -50,8 +50,7 @@ def complain_of_told_piece(
         re.IGNORECASE,
     )
     # 'The gate is 200 mm wide', 'a painted gate 200 mm wide' tells of the whole.
-    names = any_of({part.name.split()[-1] for part in piece.parts})
-    of_part = re.compile(rf"\b(?:{names}|with|has)\b", re.IGNORECASE)
+    of_part = _of_parts(piece)
     alone = not any(named.search(part.name) for part in piece.parts)
     wide_mm, high_mm, *_ = sides_mm = _sides_mm(piece)
     has = f"is {size_said((wide_mm, high_mm))}"
@@ -73,17 +72,25 @@ def complain_of_told_piece(
                 _look_at_hardware(_MAGNETS, sentence, piece, start, place_of, problems)
 
 
+def _of_parts(piece: FinishingPiece) -> re.Pattern[str]:
+    """Words by which a part, or something on the piece, is meant."""
+    names = any_of({part.name.split()[-1] for part in piece.parts})
+    return re.compile(rf"\b(?:{names}|with|has)\b", re.IGNORECASE)
+
+
 def complain_of_told_about(piece: FinishingPiece, about: Given, problems: Problems) -> None:
     """Advice on 'three hooks below it' in what the piece says of itself, where it has another number, and on '200 mm wide' where
-    neither it nor a part of it is so."""
+    it is not so, nor a part or the panel that its clause names."""
     _look_at_hardware(_SCREWED_IN, piece.about, piece, 0, about.letter, problems)
     sides_mm = _sides_mm(piece) if piece.parts else ()
+    of_part = _of_parts(piece)
     for start, sentence in sentences(piece.about):
         for found in re.finditer(_SIDE, sentence, re.IGNORECASE):
             ((long_mm, near_mm),) = _mm(found[0])
-            right = any(abs(one - long_mm) <= near_mm for one in sides_mm)
             # 'A frame, 180 mm wide, with room for a picture'.
             clause = sentence[: found.end()] + re.split("[,;:]", sentence[found.end() :])[0]
+            may_be = sides_mm if of_part.search(clause) else sides_mm[:2]
+            right = any(abs(one - long_mm) <= near_mm for one in may_be)
             if sides_mm and not right and not _ELSE.search(clause):
                 wide_mm, high_mm, *_ = sides_mm
                 facts = {"said": said(found[0]), "piece": said(piece.name)}

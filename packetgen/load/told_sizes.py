@@ -54,6 +54,7 @@ _THEY = re.compile(
 )
 _ALL_OF = re.compile(r"\b(?:both|all)\s+(?:of\s+)?(?:the\s+)?\Z", re.IGNORECASE)
 _EACH = re.compile(r"\s+each\b")
+_EACH_BEFORE = re.compile(r",?\s+(?:both|each)\s+\Z")
 _ON_IT = re.compile(rf"\b{WHERE}\s+(?:the\s+(?:[a-z]+\s+of\s+the\s+)?)?\Z", re.IGNORECASE)
 # Sizes of something in a part, and of one that is not yet what it will be.
 _ELSE = re.compile(
@@ -106,7 +107,8 @@ def complain_of_told_sizes(
                 put_on = _ON_IT.search(sentence, 0, part.start())
                 if put_on and any(_has(parts[one], found[0]) for own in so_far for one in own):
                     continue
-                for these in dict.fromkeys((of, other, *(so_far if each else ()))):
+                each_of = so_far if each else _each_of(in_turn, found, sentence)
+                for these in dict.fromkeys((of, other, *each_of)):
                     having = [_has(parts[one], found[0]) for one in these]
                     # Of 'the rails' one may be meant, and of 'all three' none is left out.
                     every_one = these == whole or (these == of and all_of)
@@ -120,6 +122,21 @@ def complain_of_told_sizes(
                         told |= {these, beside}
                         if place not in told_at:
                             problems.add(place, "step-measure-other", **facts)
+
+
+def _each_of(
+    in_turn: Sequence[tuple[re.Match[str], tuple[int, ...]]], found: re.Match[str], sentence: str
+) -> list[tuple[int, ...]]:
+    """The parts of 'the rail and the sill, each 184 mm long'; none where 'each' does not stand there."""
+    each_of: list[tuple[int, ...]] = []
+    each = _EACH_BEFORE.search(sentence, 0, found.start())
+    behind = each.start() if each else -1
+    for word, these in reversed(in_turn):
+        between = sentence[word.end() : behind]
+        if word.end() == behind or (each_of and _ALIKE.fullmatch(between)):
+            each_of.append(these)
+            behind = word.start()
+    return each_of
 
 
 def _called_besides(parts: Sequence[Part]) -> dict[str, tuple[int, ...]]:
