@@ -99,6 +99,44 @@ def test_stitches_that_are_where_they_were_or_nowhere_are_not_told_as_moved(rows
     assert told(rows) == []
 
 
+# A lamp on bare cloth with a handle above it, a mast that stands on the ground, and a fly that touches neither.
+LAMP = (
+    "..........ttttt.....",
+    "..........ttttt.....",
+    "............m.......",
+    "............m.......",
+    "ssssssssssssssssssss",
+)
+HANDLE = Line(
+    "s", ((11, 1), (11, -1), (16, -1), (16, 1)), False, Place("sprig/pattern.yaml", 10, 5)
+)
+ROOT = Line("t", ((13.5, 5), (11, 5.5)), False, Place("sprig/pattern.yaml", 11, 5))
+FLY = Line("t", ((4, 2), (6, 2)), False, Place("sprig/pattern.yaml", 12, 5))
+MAST = Line("t", ((2, 5), (2, 2)), False, Place("sprig/pattern.yaml", 13, 5))
+
+
+def _with_all_moved(row: str, across: int) -> str:
+    stitches = row.strip(".")
+    return ("." * (row.index(stitches) + across) + stitches).ljust(len(row), ".")
+
+
+@pytest.mark.parametrize(
+    ("across", "lines"), [(3, "line 11 tells"), (-4, "line 11 tells"), (0, "")]
+)
+def test_what_is_hung_on_a_motif_and_lies_on_bare_cloth_goes_with_it(across, lines):
+    was = pattern(*LAMP, lines=(HANDLE, ROOT, FLY, MAST))
+    rows = [_with_all_moved(row, across) if "." in row else row for row in LAMP]
+    problems = Problems()
+    now = replace(was, grid=Grid(tuple(rows), was.place))
+    complain_of_left_behind(now, Drawn(was.grid.rows, frozenset(laid_on(was))), problems)
+    found = [str(one) for one in problems]
+    assert len(found) == bool(across)
+    for line in found:
+        assert (
+            line.startswith("sprig/pattern.yaml:10:5: ") and f"under this and what {lines}" in line
+        )
+
+
 def test_what_was_moved_along_is_right_where_it_is():
     along = [
         replace(line, points=tuple((x + 2, y) for x, y in line.points))

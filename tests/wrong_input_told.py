@@ -636,6 +636,10 @@ CASES = (
         "series/garden-year/welcome.md:1:16: advice: here stands 'Four magnets', and 'The Shelf' has no magnets in finish.yaml; mend the words here, or the piece there",
     ),
     Case(
+        "how wide a part of the design is, behind its name",
+        {STORY: "Begin with the lamp: it is 40 stitches wide.\n"},
+    ),
+    Case(
         "a design of another size",
         {STORY: "The design is 40 stitches wide and grew at night.\n"},
         f"{STORY}:1:1: advice: here stands 'The design is 40 stitches wide', and the chart has 4 columns and 2 rows; mend the number, or leave it out: the page of sizes tells it",

@@ -11,7 +11,8 @@ from packetgen.load.words import said, shown
 from packetgen.model import BARE, ClothOption, KeyLine, Pattern
 from packetgen.nouns import listed
 
-_WHOLE = r"\b(?:the\s+(?:whole\s+)?(?:design|chart|pattern|picture|motif)|it)\s+(?:is|measures|has|counts)\s+"
+# 'Begin with the lamp: it is 12 stitches wide' tells of the lamp.
+_WHOLE = r"\b(?:the\s+(?:whole\s+)?(?:design|chart|pattern|picture|motif)|(?<!:\s)it)\s+(?:is|measures|has|counts)\s+"
 _SIZE = re.compile(
     rf"{_WHOLE}(?:\w+\s+){{0,2}}?(?P<across>\d{{1,4}})\s*(?:stitches\s+)?(?:wide\s+)?(?:×|x|by)\s*(?P<down>\d{{1,4}})\s+stitches\b",
     re.IGNORECASE | re.ASCII,

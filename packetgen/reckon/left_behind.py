@@ -2,7 +2,7 @@
 
 from collections import Counter
 from collections.abc import Collection, Iterator, Mapping, Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from itertools import pairwise, product
 from math import ceil, dist, floor
 
@@ -14,9 +14,11 @@ _FAR = 10  # columns and rows, that a motif is moved by hand
 _NEAR = 1.5  # stitches, from a line to the middle of those that count as under it
 _NAMED = 5  # lines of a file, in one message
 _STEP = 0.5  # stitches, from one point to the next at which one looks
-# Of the stitches under it: so many are found where they were moved to, and so many fewer where they were, or hardly fewer
-# where others moved that way: our own choice.
-_FOUND, _FEWER, _HARDLY = 0.75, 0.4, 0.1
+# Of the stitches under it: so many are found where they were moved to, and so many fewer where they were: our own choice.
+_FOUND, _FEWER = 0.75, 0.4
+# Of all stitches that are gone from where they were, and of all that are new where they are: so many at least of so many
+# go together, where a motif was moved; our own choice too.
+_ALIKE, _ENOUGH = 0.6, 4
 
 Stitches = Mapping[tuple[int, int], str]  # column and row from 1 → mark
 
@@ -57,19 +59,25 @@ def complain_of_left_behind(pattern: Pattern, before: Drawn, problems: Problems)
     if before.rows == pattern.grid.rows:
         return
     old, new = _stitches(before.rows), _stitches(pattern.grid.rows)
+    now = set(laid_on(pattern))
     under = {one: _under(one, old) for one in laid_on(pattern) if one in before.laid}
     ways = {one: _ways(cells, new) for one, cells in under.items()}
-    times = Counter(way for found in ways.values() for way in found)
+    motifs = {way: _motif(way, old, new) for way in _ways_of_motif(old, new)}
+    times = Counter((*(way for found in ways.values() for way in found), *motifs))
     left: dict[tuple[int, int], list[Laid]] = {}
     for one, found in ways.items():
-        if not found:  # what lies on a motif that was moved to other ground
-            stitches = {cell: mark for cell, mark in under[one].items() if mark != BARE}
-            found = [way for way in times if stitches and _is_moved(stitches, way, new, _HARDLY)]
+        found = found or [way for way in motifs if _hung_on(one, motifs[way], new)]
         if found:  # as most of the others, and else the shortest way
             way = min(found, key=lambda each: (-times[each], abs(each[0]) + abs(each[1]), each))
-            left.setdefault(way, []).append(one)
+            # What was moved along may stand where its neighbour stood.
+            if now <= before.laid or _moved_by(one, way) not in now:
+                left.setdefault(way, []).append(one)
     for way, these in left.items():
         _complain(way, sorted({one.place for one in these}), problems)
+
+
+def _moved_by(laid: Laid, way: tuple[int, int]) -> Laid:
+    return replace(laid, points=tuple((x + way[0], y + way[1]) for x, y in laid.points))
 
 
 def _stitches(rows: Sequence[str]) -> Stitches:
@@ -115,9 +123,56 @@ def _ways(under: Stitches, now: Stitches) -> list[tuple[int, int]]:
     return [way for way in moved if _share(under, way, now) == best]
 
 
-def _is_moved(under: Stitches, way: tuple[int, int], now: Stitches, fewer: float = _FEWER) -> bool:
+def _ways_of_motif(old: Stitches, new: Stitches) -> list[tuple[int, int]]:
+    """By how many columns and rows the stitches of the chart that changed were moved; none where they were changed otherwise."""
+    gone = {cell: mark for cell, mark in old.items() if new.get(cell) != mark}
+    arrived = {cell: mark for cell, mark in new.items() if old.get(cell) != mark}
+    if min(len(gone), len(arrived)) < _ENOUGH:
+        return []
+    by = range(-_FAR, _FAR + 1)
+    alike = {
+        (across, down): min(
+            _share(gone, (across, down), new), _share(arrived, (-across, -down), old)
+        )
+        for across, down in product(by, by)
+    }
+    best = max(alike.values())
+    return [way for way, share in alike.items() if share == best >= _ALIKE]
+
+
+def _motif(way: tuple[int, int], old: Stitches, new: Stitches) -> Stitches:
+    """Each patch of one colour of which some stitches are gone, and all are found so many columns and rows from there."""
+    motif: dict[tuple[int, int], str] = {}
+    seen = set[tuple[int, int]]()
+    for begin, mark in old.items():
+        if begin in seen or new.get(begin) == mark:
+            continue
+        patch, edge = {begin}, [begin]
+        while edge:
+            column, row = edge.pop()
+            beside = ((column + 1, row), (column - 1, row), (column, row + 1), (column, row - 1))
+            more = {cell for cell in beside if old.get(cell) == mark} - patch
+            patch |= more
+            edge += more
+        seen |= patch
+        stitches = dict.fromkeys(patch, mark)
+        if _share(stitches, way, new) == 1:
+            motif |= stitches
+    return motif
+
+
+def _hung_on(laid: Laid, motif: Stitches, now: Stitches) -> bool:
+    """Whether it began or ended at stitches of a motif that are gone from there."""
+    return any(
+        cell in motif and now.get(cell) != motif[cell]
+        for x, y in (laid.points[0], laid.points[-1])
+        for cell in product(range(ceil(x) - 1, floor(x) + 1), range(ceil(y) - 1, floor(y) + 1))
+    )
+
+
+def _is_moved(under: Stitches, way: tuple[int, int], now: Stitches) -> bool:
     found, stayed = _share(under, way, now), _share(under, (0, 0), now)
-    return found >= _FOUND and found - stayed >= fewer
+    return found >= _FOUND and found - stayed >= _FEWER
 
 
 def _share(under: Stitches, way: tuple[int, int], now: Stitches) -> float:
