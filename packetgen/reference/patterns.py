@@ -20,8 +20,9 @@ _COORDINATE = r"-?[0-9]{1,6}(?:\.[0-9]{1,9})?"
 # A quarter of a stitch, whatever noughts follow.
 _QUARTERS = r"-?[0-9]{1,6}(?:\.(?:0{1,9}|[27]50{0,7}|50{0,8}))?"
 
-SOME_WORD = r"\S"
-ONE_LINE = r"^\s*\S[^\n]*(?:\n\s*)?$"  # nothing but room after its line
+_DOTS = r"(?!\s*(?:…|\.\.\.)\s*$)"  # alone they stand for what is to be written
+SOME_WORD = rf"^{_DOTS}[\s\S]*\S"
+ONE_LINE = rf"^{_DOTS}\s*\S[^\n]*(?:\n\s*)?$"  # nothing but room after its line
 SHORT_NAME = r"^[a-z0-9]+(?:-[a-z0-9]+)*$"
 WHOLE = r"^-?[0-9]{1,12}$"
 NUMBER = rf"^-?{_DECIMAL}$"
