@@ -243,6 +243,7 @@ def test_a_card_s_name_is_not_taken_for_the_colour_that_it_begins_with():
         ("The rows are in hail, number 50.", "'old stave, number 12'"),
         ("The rows are in hail (H50).", "'old stave (H12)' for 'hail (H50)'"),
         ("The rows are in H50 (hail).", "'H12 old stave'"),
+        ("The rows are in H50 hail.", "'H12 old stave' for 'H50 hail'"),
     ],
 )
 def test_the_thread_that_the_key_has_instead_is_written_as_the_old_one_stood_there(notes, write):

@@ -137,14 +137,16 @@ def _not_yet_told(of_key: Sequence[str], in_text: str) -> str:
 
 def _as_it_stands(line: str, column: int, number: str, name: str, instead: str | None) -> str:
     """What to write for the thread at a column: with its name where the line has that before the number, 'soot (36)' or
-    'soot, number 36'."""
+    'soot, number 36', and for both where the number comes first."""
     behind = rf"{_plain(name)}(\s+\(|,?\s+(?:no\.?|number)\s+){re.escape(number)}(\)?)"
     own, _, called = (instead or "").partition(" ")
     for found in re.finditer(behind, line, re.IGNORECASE):
         if found.start() < column <= found.end():
             write = said(f"{called}{found[1]}{own}{found[2]}")
             return write if found.start() == column - 1 else f"{write} for {said(found[0])}"
-    return said(instead or "")
+    before = re.compile(rf"{re.escape(number)}\s+{_plain(name)}\b", re.IGNORECASE)
+    both = before.match(line, column - 1)
+    return said(instead or "") + (f" for {said(both[0])}" if both else "")
 
 
 def _none_of(cards: Sequence[ThreadCard]) -> str:
