@@ -13,6 +13,7 @@ from shapely import LineString, Point, Polygon, hausdorff_distance
 from packetgen.load.outlines import read_outline
 from packetgen.load.panel_on_wood import Beside, beside_middle, beyond_wood
 from packetgen.load.placed_parts import (
+    Misplaced,
     better_at,
     clear_at,
     hidden,
@@ -241,10 +242,10 @@ def test_a_part_is_offered_no_place_at_which_it_reaches_beyond_what_it_lies_on()
     """By hand: 20 wide and high, at 70,4 it would lie within the wood, at 90,4 10 mm beyond its edge; the panel begins
     at 34, so that what is 20 high ends there from 14 on."""
     panel, square = outline("5,34 95,34 95,95 5,95"), "0,0 20,0 20,20 0,20"
-    assert better_at(panel, [], [BACK, board(square, (4, 70))], 1) == (70, 4)
-    assert better_at(panel, [], [BACK, board(square, (4, 90))], 1) is None
-    assert clear_at(panel, [], [BACK, board(square, (4, 30))], 1) == (4, 14)
-    assert clear_at(panel, [], [BACK, board("0,0 40,0 40,40 0,40", (4, 40))], 1) is None
+    assert better_at(Misplaced(panel, [], [BACK, board(square, (4, 70))], 1)) == (70, 4)
+    assert better_at(Misplaced(panel, [], [BACK, board(square, (4, 90))], 1)) is None
+    assert clear_at(Misplaced(panel, [], [BACK, board(square, (4, 30))], 1)) == (4, 14)
+    assert clear_at(Misplaced(panel, [], [BACK, board("0,0 40,0 40,40 0,40", (4, 40))], 1)) is None
 
 
 def test_in_an_open_frame_nobody_knows_what_is_before_the_panel():

@@ -494,7 +494,7 @@ WHY_PATTERNS: dict[str, Why] = {
         "Mend the day; or lay the advice aside in series.yaml where another thing comes out.",
     ),
     "piece-told-other": Why(
-        "The welcome, a notice, a story or the notes tell how wide or high the finishing piece is, and neither the whole of it nor one "
+        "The welcome, a notice, a story, the notes or the piece's own 'about' tell how wide or high it is, and neither the whole of it nor one "
         "of its parts is so by their outlines; or they count hooks, pegs or knobs of which it has another number. Mostly the piece "
         "was changed since.",
         "Let both say the same; or lay the advice aside in series.yaml where something else is measured.",

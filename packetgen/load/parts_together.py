@@ -9,6 +9,7 @@ from packetgen.load.parts_aligned import below_foot, even_with_twin
 from packetgen.load.piece_words import gap_said, mm_said, slim
 from packetgen.load.placed_parts import (
     Hidden,
+    Misplaced,
     Point,
     clear_at,
     doubled,
@@ -49,11 +50,11 @@ def complain_of_parts(
     all_over = over_panel(panel, kept_free, parts)
     for over in all_over:
         facts = _place_of_part(stand[over.number])
-        where = panel, kept_free, parts, over.number
+        misplaced = Misplaced(panel, kept_free, parts, over.number)
         even = even_with_twin(panel, parts, over.number) if len(all_over) == 1 else None
-        if better := place_meant(*where, told_mm) or even:
+        if better := place_meant(misplaced, told_mm) or even:
             facts["mend"] = f"write at: {point_said(better)}"
-        elif has_place(stand[over.number]) and (clear := clear_at(*where)):
+        elif has_place(stand[over.number]) and (clear := clear_at(misplaced)):
             facts["mend"] = f"mend that, as at {point_said(clear)}"
         problems.add(
             stand[over.number].place_of("at"),

@@ -80,57 +80,69 @@ def over_panel(
     )
 
 
-def better_at(
-    panel: Outline, keep_outs: Sequence[Outline], parts: Sequence[Part], number: int
-) -> Point | None:
+@dataclass(frozen=True)
+class Misplaced:
+    """A part, by its number, that lies over the panel, and what else its place must leave free."""
+
+    panel: Outline
+    keep_outs: Sequence[Outline]
+    parts: Sequence[Part]
+    number: int
+
+    @property
+    def at_mm(self) -> Point:
+        return self.parts[self.number].at_mm
+
+    @property
+    def others(self) -> list[Polygon]:
+        return [placed_part(one) for at, one in enumerate(self.parts) if at != self.number]
+
+    @property
+    def whole_of_others(self) -> Polygon:
+        """The rectangle round all of them, and a little more."""
+        return box(*unary_union(self.others).bounds).buffer(ROUNDED_MM)
+
+    def moved_to(self, place: Point) -> Polygon:
+        return placed_part(replace(self.parts[self.number], at_mm=place))
+
+    def on_panel_mm2(self, place: Point) -> float:
+        return area_on(self.moved_to(place), [Polygon(self.panel)])
+
+    def is_over_panel_at(self, place: Point) -> bool:
+        parts = list(self.parts)
+        parts[self.number] = replace(parts[self.number], at_mm=place)
+        over = over_panel(self.panel, self.keep_outs, parts)
+        return self.number in {one.number for one in over}
+
+    def is_free_at(self, place: Point) -> bool:
+        """Whether the part touches others there and leaves the panel free."""
+        touches = _gap_mm(self.moved_to(place), self.others) <= ROUNDED_MM
+        return touches and not self.is_over_panel_at(place)
+
+
+def better_at(one: Misplaced) -> Point | None:
     """The one other place, with its two numbers changed or one or both of them in centimetres, at which the part can
     stand."""
-    across, down = parts[number].at_mm
+    across, down = one.at_mm
     places = {(down, across), (10 * across, down), (across, 10 * down), (10 * across, 10 * down)}
     places.discard((across, down))
-    found = [place for place in places if _can_stand(place, panel, keep_outs, parts, number)]
+    found = [place for place in places if _can_stand(place, one)]
     return found[0] if len(found) == 1 else None
 
 
-def told_at(
-    panel: Outline,
-    keep_outs: Sequence[Outline],
-    parts: Sequence[Part],
-    number: int,
-    told_mm: Iterable[float],
-) -> Point | None:
+def told_at(one: Misplaced, told_mm: Iterable[float]) -> Point | None:
     """The one place, with a figure that was lost or the figures in another order, as steps have `told` that number, at which
     the part touches others, makes the whole no larger and leaves the panel free."""
-    across, down = parts[number].at_mm
+    across, down = one.at_mm
     places = {(told, down) for told in told_mm if _may_be(told, across)}
     places |= {(across, told) for told in told_mm if _may_be(told, down)}
-    whole = whole_of([placed_part(one) for at, one in enumerate(parts) if at != number])
+    whole = one.whole_of_others
     found = [
         place
         for place in places - {(across, down)}
-        if whole.covers(placed_part(replace(parts[number], at_mm=place)))
-        and is_free_at(place, panel, keep_outs, parts, number)
+        if whole.covers(one.moved_to(place)) and one.is_free_at(place)
     ]
     return found[0] if len(found) == 1 else None
-
-
-def is_free_at(
-    place: Point,
-    panel: Outline,
-    keep_outs: Sequence[Outline],
-    parts: Sequence[Part],
-    number: int,
-) -> bool:
-    """Whether the part touches others there and leaves the panel free."""
-    stand = [replace(one, at_mm=place) if at == number else one for at, one in enumerate(parts)]
-    others = [placed_part(one) for at, one in enumerate(stand) if at != number]
-    hides = any(one.number == number for one in over_panel(panel, keep_outs, stand))
-    return not hides and _gap_mm(placed_part(stand[number]), others) <= ROUNDED_MM
-
-
-def whole_of(placed: Sequence[Polygon]) -> Polygon:
-    """The rectangle round all of them, and a little more."""
-    return box(*unary_union(placed).bounds).buffer(ROUNDED_MM)
 
 
 def _may_be(told_mm: float, at_mm: float) -> bool:
@@ -138,50 +150,36 @@ def _may_be(told_mm: float, at_mm: float) -> bool:
     return len(told) >= len(at) and much_alike(told, at)
 
 
-def clear_at(
-    panel: Outline, keep_outs: Sequence[Outline], parts: Sequence[Part], number: int
-) -> Point | None:
+def clear_at(one: Misplaced) -> Point | None:
     """The nearest place, straight up, down or aside, at which the part lies wholly on others, at the panel's edge; None where
     that is far."""
-    wood = unary_union([placed_part(one) for at, one in enumerate(parts) if at != number])
-    across, down = parts[number].at_mm
-    left, top, right, bottom = Polygon(panel).bounds
-    first, upper, last, lower = placed_part(parts[number]).bounds
+    wood = unary_union(one.others)
+    across, down = one.at_mm
+    left, top, right, bottom = Polygon(one.panel).bounds
+    first, upper, last, lower = one.moved_to(one.at_mm).bounds
     moves = ((0.0, top - lower), (0.0, bottom - upper), (left - last, 0.0), (right - first, 0.0))
     near = (move for move in moves if abs(move[0] + move[1]) <= _NEAR_MM)
     for aside, along in sorted(near, key=lambda move: abs(move[0] + move[1])):
         place = (across + aside, down + along)
-        moved = placed_part(replace(parts[number], at_mm=place))
-        if wood.covers(moved) and _can_stand(place, panel, keep_outs, parts, number):
+        if wood.covers(one.moved_to(place)) and _can_stand(place, one):
             return place
     return None
 
 
-def _can_stand(
-    place: Point,
-    panel: Outline,
-    keep_outs: Sequence[Outline],
-    parts: Sequence[Part],
-    number: int,
-) -> bool:
+def _can_stand(place: Point, one: Misplaced) -> bool:
     """Whether the part there touches another, does not reach beyond what it lies on, lies over no panel, and hides none
     and is hidden by none."""
-    stand = [replace(one, at_mm=place) if at == number else one for at, one in enumerate(parts)]
-    before, moved, behind = (
-        [placed_part(one) for one in stand[:number]],
-        placed_part(stand[number]),
-        [placed_part(one) for one in stand[number + 1 :]],
-    )
-    others = [*before, *behind]
+    moved, others = one.moved_to(place), one.others
     if not others or _gap_mm(moved, others) > ROUNDED_MM:
         return False
+    before, behind = others[: one.number], others[one.number :]
     wood = unary_union(others)
     lies_mm2 = wood.intersection(moved).area
     return bool(
         (lies_mm2 <= ROUNDED_MM * moved.length or wood.buffer(ROUNDED_MM).covers(moved))
         and not any(_hides(moved, other) for other in before)
         and not any(_hides(other, moved) for other in behind)
-        and number not in {over.number for over in over_panel(panel, keep_outs, stand)}
+        and not one.is_over_panel_at(place)
     )
 
 
@@ -327,11 +325,6 @@ def touching(placed: Sequence[Polygon]) -> list[tuple[int, ...]]:
         for island in islands
     )
     return sorted(groups)
-
-
-def on_panel_mm2(part: Part, panel: Outline) -> float:
-    """How much of it lies on the panel."""
-    return area_on(placed_part(part), [Polygon(panel)])
 
 
 def area_on(one: BaseGeometry, others: Iterable[Polygon]) -> float:

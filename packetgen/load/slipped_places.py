@@ -6,45 +6,34 @@ from dataclasses import replace
 
 from packetgen.load.placed_parts import (
     ROUNDED_MM,
+    Misplaced,
     Point,
     area_on,
     better_at,
-    is_free_at,
-    on_panel_mm2,
     placed_part,
     told_at,
     touching,
-    whole_of,
 )
-from packetgen.model import Outline, Part
+from packetgen.model import Part
 from packetgen.units import plain
 
 
-def place_meant(
-    panel: Outline,
-    keep_outs: Sequence[Outline],
-    parts: Sequence[Part],
-    number: int,
-    told_mm: Iterable[float],
-) -> Point | None:
+def place_meant(one: Misplaced, told_mm: Iterable[float]) -> Point | None:
     """The other place that a part on the panel may be meant to have: with its two numbers changed or in centimetres, as steps
     have `told` one of them, or with two of its figures changed; one that makes the whole larger comes last."""
-    where = panel, keep_outs, parts, number
-    across, down = parts[number].at_mm
-    better = better_at(*where)
-    others = [placed_part(one) for at, one in enumerate(parts) if at != number]
-    if better and whole_of(others).covers(placed_part(replace(parts[number], at_mm=better))):
+    better, whole = better_at(one), one.whole_of_others
+    if better and whole.covers(one.moved_to(better)):
         return better
-    if told := told_at(*where, told_mm):
+    if told := told_at(one, told_mm):
         return told
     # Up or down it may stand out, as a foot does, but not aside; and it is meant to be beside the panel.
-    first, _, last, _ = whole_of(others).bounds
+    first, _, last, _ = whole.bounds
     exchanged = []
-    for place in exchanged_places(across, down):
-        moved = replace(parts[number], at_mm=place)
-        left, _, right, _ = placed_part(moved).bounds
-        beside = on_panel_mm2(moved, panel) <= ROUNDED_MM * placed_part(moved).length
-        if beside and first <= left and right <= last and is_free_at(place, *where):
+    for place in exchanged_places(*one.at_mm):
+        moved = one.moved_to(place)
+        left, _, right, _ = moved.bounds
+        beside = one.on_panel_mm2(place) <= ROUNDED_MM * moved.length
+        if beside and first <= left and right <= last and one.is_free_at(place):
             exchanged.append(place)
     return exchanged[0] if len(exchanged) == 1 else better
 
